@@ -1,0 +1,81 @@
+package storyrod.build;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+import storyrod.piece.Joint.ItemCount;
+
+/**
+ * The order of work.
+ *
+ * @param steps in order, numbered from 1
+ * @param needs for each operation in the steps, what had to be done before it and why
+ */
+public record BuildPlan(List<Step> steps, List<Need> needs) {
+  public BuildPlan {
+    steps = List.copyOf(steps);
+    needs = List.copyOf(needs);
+  }
+
+  /**
+   * A stage of the work.
+   *
+   * @param key names the stage's words, such as {@code milling}; {@code own} for a maker's stage
+   * @param title the maker's own title
+   */
+  public record Stage(String key, Optional<String> title) {}
+
+  /**
+   * A numbered step: operations done as one. It holds no words for the reader; the templates make
+   * them from what stands here.
+   *
+   * @param operations all of one verb, at least one
+   * @param newParts the full names of parts that come to the piece in this step
+   * @param standing the full names of parts already put together before this step that stand with
+   *     the new ones
+   * @param enters for a fitting step, the direction in which the new parts move to their place, as
+   *     the face they lead with
+   * @param tools keys into the words for tools
+   * @param cautions keys into the words for cautions, most important first
+   * @param settings values worth setting or checking, such as a saw's fence or a case's diagonal
+   * @param say the maker's own words for this step
+   * @param minutes of work
+   * @param waitMinutes to wait afterwards
+   */
+  public record Step(
+      int number,
+      Stage stage,
+      List<Operation> operations,
+      List<String> newParts,
+      List<String> standing,
+      Optional<Face> enters,
+      List<ItemCount> hardware,
+      List<String> tools,
+      List<String> cautions,
+      List<Setting> settings,
+      List<String> say,
+      int minutes,
+      int waitMinutes) {
+    public Step {
+      operations = List.copyOf(operations);
+      newParts = List.copyOf(newParts);
+      standing = List.copyOf(standing);
+      hardware = List.copyOf(hardware);
+      tools = List.copyOf(tools);
+      cautions = List.copyOf(cautions);
+      settings = List.copyOf(settings);
+      say = List.copyOf(say);
+    }
+
+    public Verb verb() {
+      return operations.getFirst().verb();
+    }
+  }
+
+  /** A value to set or to check: a key into the words for settings, the part, the length. */
+  public record Setting(String key, Optional<String> part, Length value) {}
+
+  /** One operation before another, by their names, with the rule that says so. */
+  public record Need(String before, String after, String rule) {}
+}

@@ -1,0 +1,34 @@
+package storyrod.build;
+
+import java.util.List;
+import storyrod.piece.Joint;
+
+/**
+ * One thing to do, to one part or sub-assembly.
+ *
+ * @param verb what is done
+ * @param target the full name of the part, the sub-assembly or the hardware item it is done to
+ * @param parts the full names of all parts that it touches
+ * @param joints the joints that it closes
+ * @param minutes of work
+ * @param waitMinutes that must pass before anything that needs it may start
+ */
+public record Operation(
+    Verb verb,
+    String target,
+    List<String> parts,
+    List<Joint> joints,
+    List<Joint.ItemCount> hardware,
+    int minutes,
+    int waitMinutes) {
+  public Operation {
+    parts = List.copyOf(parts);
+    joints = List.copyOf(joints);
+    hardware = List.copyOf(hardware);
+  }
+
+  /** Its name in a maker's own order: {@code drill left-side}. */
+  public String name() {
+    return verb.word() + " " + target;
+  }
+}

@@ -1,0 +1,40 @@
+package storyrod.build;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What is done in an operation; the words are those of a maker's own order. */
+public enum Verb {
+  /** Choose, flatten and thickness boards, or cut down a sheet, for a part. */
+  MILL,
+  /** Cut a part to its finished length and width. */
+  SIZE,
+  /** Cut a part's dados, grooves, rabbets, notches and cutouts. */
+  CUT,
+  /** Drill a part's holes and pocket holes. */
+  DRILL,
+  /** Sand a part's faces that cannot be reached later. */
+  SAND,
+  /** Put a part or a sub-assembly in its place, with glue or without, and fasten it. */
+  FIT,
+  /** Fit hardware that no joint brings. */
+  MOUNT,
+  /** Try the finish on an offcut. */
+  TEST,
+  /** Put on the finish. */
+  FINISH;
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  public static List<String> words() {
+    return Arrays.stream(values()).map(Verb::word).toList();
+  }
+
+  public static Optional<Verb> named(String word) {
+    return Arrays.stream(values()).filter(verb -> verb.word().equals(word)).findFirst();
+  }
+}

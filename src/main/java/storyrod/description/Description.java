@@ -1,0 +1,227 @@
+package storyrod.description;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+import storyrod.measure.Rational;
+
+/**
+ * A project description, read and worked out. Lists keep the order of the text.
+ *
+ * @param parts all parts, those of sub-assemblies under their full name ({@code drawer.front})
+ */
+public record Description(
+    SourceText source,
+    About about,
+    LengthFormat format,
+    Map<String, Length> sizes,
+    Map<String, StockEntry> stock,
+    List<PartEntry> parts,
+    List<Entry> joints,
+    List<Entry> cuts,
+    Map<String, AssemblyEntry> assemblies,
+    Map<String, ItemEntry> items,
+    List<HardwareEntry> hardware,
+    Optional<FinishEntry> finish,
+    ShopEntry shop,
+    List<StageEntry> build) {
+  public Description {
+    sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
+    stock = Collections.unmodifiableMap(new LinkedHashMap<>(stock));
+    assemblies = Collections.unmodifiableMap(new LinkedHashMap<>(assemblies));
+    items = Collections.unmodifiableMap(new LinkedHashMap<>(items));
+    parts = List.copyOf(parts);
+    joints = List.copyOf(joints);
+    cuts = List.copyOf(cuts);
+    hardware = List.copyOf(hardware);
+    build = List.copyOf(build);
+  }
+
+  /**
+   * What the cover says: keys {@code project}, {@code maker}, {@code summary}, {@code edition} and
+   * {@code date} (ISO 8601).
+   */
+  public record About(
+      Located<String> project,
+      Optional<String> maker,
+      Optional<String> summary,
+      Optional<String> edition,
+      Optional<java.time.LocalDate> date) {}
+
+  /** Where a stock comes from. */
+  public enum StockKind {
+    SOLID,
+    SHEET
+  }
+
+  /** By what a price counts. */
+  public enum PriceUnit {
+    BOARD_FOOT,
+    SHEET
+  }
+
+  /** A price, in the maker's own currency, for one unit of stock. */
+  public record Price(Rational amount, PriceUnit per) {}
+
+  /** A sheet's size: along its face grain, then across. */
+  public record SheetSize(Length length, Length width) {}
+
+  /**
+   * A stock.
+   *
+   * @param species the wood's name, as in the species table, or the sheet's material in words
+   * @param boughtAs the rough thickness class of boards, such as 4/4, as a length
+   * @param density in kg/m³, where given
+   * @param grained whether the face of a sheet has a grain direction that parts must follow
+   */
+  public record StockEntry(
+      String name,
+      Span at,
+      StockKind kind,
+      String species,
+      Located<Length> thickness,
+      Optional<Length> boughtAs,
+      Optional<SheetSize> sheet,
+      Optional<Price> price,
+      Optional<Located<Rational>> density,
+      boolean grained) {}
+
+  /**
+   * A part, from where to where it runs before joints lengthen it.
+   *
+   * @param name the full name
+   * @param title the name for a reader, such as {@code Left side}
+   * @param grain the axis along which the part's length runs
+   * @param at the part's name in the text
+   */
+  public record PartEntry(
+      String name,
+      String title,
+      Span at,
+      Located<String> stock,
+      Located<Range> x,
+      Located<Range> y,
+      Located<Range> z,
+      Located<Axis> grain,
+      Optional<String> say) {
+    public Located<Range> on(Axis axis) {
+      return switch (axis) {
+        case X -> x;
+        case Y -> y;
+        case Z -> z;
+      };
+    }
+  }
+
+  /** Parts that are built as a unit before they are fitted. */
+  public record AssemblyEntry(String name, String title, Span at, List<String> parts) {
+    public AssemblyEntry {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /** What an item of hardware is, which decides the rules that hold for it. */
+  public enum ItemKind {
+    WOOD_SCREW,
+    POCKET_SCREW,
+    BRAD,
+    SLIDE,
+    TOP_FASTENER,
+    PULL,
+    SHELF_PIN,
+    FOOT,
+    OTHER
+  }
+
+  /**
+   * An item of hardware with the sizes that matter.
+   *
+   * @param diameter a screw's shank, a pin's body
+   * @param sideClearance what a slide needs beside the drawer, each side
+   * @param pack how many come in a pack, 1 if not said
+   * @param price for one pack
+   */
+  public record ItemEntry(
+      String name,
+      Span at,
+      String title,
+      ItemKind kind,
+      Optional<Length> length,
+      Optional<Length> diameter,
+      Optional<Length> sideClearance,
+      int pack,
+      Optional<Rational> price) {}
+
+  /**
+   * Hardware that no joint brings: slides, pulls, pins, feet.
+   *
+   * @param parts the full names of the parts it is fastened to or serves
+   * @param screw the item that holds it, with how many for each
+   */
+  public record HardwareEntry(
+      Span at,
+      Located<String> item,
+      int count,
+      List<Located<String>> parts,
+      Optional<String> screw,
+      int screwsEach,
+      Optional<String> say) {
+    public HardwareEntry {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /** The finish: what, how often, and whether it has been tried on this wood. */
+  public record FinishEntry(
+      Span at,
+      String product,
+      int coats,
+      int dryHours,
+      int sandTo,
+      Optional<String> triedOn) {}
+
+  /**
+   * What the shop's machines and habits are; each has a usual value if not given.
+   *
+   * @param kerf the saw blade's cut
+   * @param edgeTrim what is cut off each edge of a sheet first
+   * @param extraLength what a rough part is longer than the finished one
+   * @param extraWidth what a rough part is wider than the finished one
+   * @param wastePercent what is bought beyond the rough parts, in per cent
+   */
+  public record ShopEntry(
+      Length kerf,
+      Length edgeTrim,
+      Length extraLength,
+      Length extraWidth,
+      Length planerWidth,
+      int wastePercent,
+      int clamps) {}
+
+  /** A stage of the maker's own order. */
+  public record StageEntry(
+      Located<String> title, List<OrderEntry> order, Map<String, String> say) {
+    public StageEntry {
+      order = List.copyOf(order);
+      say = Collections.unmodifiableMap(new LinkedHashMap<>(say));
+    }
+  }
+
+  /** One line of a maker's own order: an operation's verb and the part or assembly it is done to. */
+  public record OrderEntry(Span at, String verb, String target) {
+    @Override
+    public String toString() {
+      return verb + " " + target;
+    }
+  }
+
+  public Optional<PartEntry> part(String name) {
+    return parts.stream().filter(part -> part.name().equals(name)).findFirst();
+  }
+}

@@ -1,0 +1,70 @@
+package storyrod.description;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.measure.Length;
+
+/**
+ * One entry as read: its kind, its place, and its values by key, each of the Java type that {@link
+ * ValueType} names. A value that is asked for must be among the kind's keys.
+ */
+public record Entry(String kind, Span at, Map<String, Located<?>> values) {
+  public Entry {
+    values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+  }
+
+  public boolean has(String key) {
+    return values.containsKey(key);
+  }
+
+  /** Where a key's value stands, or the entry itself if it has none. */
+  public Span at(String key) {
+    Located<?> value = values.get(key);
+    return value == null ? at : value.at();
+  }
+
+  public Length length(String key) {
+    return expect(key, Length.class);
+  }
+
+  public Optional<Length> findLength(String key) {
+    return find(key, Length.class);
+  }
+
+  public FaceRef face(String key) {
+    return expect(key, FaceRef.class);
+  }
+
+  public String text(String key) {
+    return expect(key, String.class);
+  }
+
+  public int count(String key) {
+    return expect(key, Integer.class);
+  }
+
+  public boolean yes(String key, boolean otherwise) {
+    return find(key, Boolean.class).orElse(otherwise);
+  }
+
+  /** The values of a key that takes one or more, in order; none if the key is missing. */
+  public <T> List<Located<T>> list(String key, Class<T> type) {
+    return find(key, List.class).stream()
+        .flatMap(list -> ((List<?>) list).stream())
+        .map(each -> (Located<?>) each)
+        .map(each -> new Located<>(type.cast(each.value()), each.at()))
+        .toList();
+  }
+
+  public <T> Optional<T> find(String key, Class<T> type) {
+    return Optional.ofNullable(values.get(key)).map(located -> type.cast(located.value()));
+  }
+
+  public <T> T expect(String key, Class<T> type) {
+    return find(key, type)
+        .orElseThrow(() -> new IllegalStateException("bug: " + kind + " was read without " + key));
+  }
+}

@@ -1,0 +1,155 @@
+package storyrod.drawing;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A drawing on paper, painted in the order of its elements. The set of elements is closed.
+ *
+ * @param name a name for files and ids: {@code exploded}, {@code part-A}
+ * @param widthMm the width of the paper it takes
+ * @param heightMm the height of the paper it takes
+ * @param scale 1:{@code scale}, or empty where it has none
+ */
+public record Drawing(
+    String name, double widthMm, double heightMm, Optional<Scale> scale, List<Element> elements) {
+  public Drawing {
+    elements = List.copyOf(elements);
+  }
+
+  /** A point on the paper in mm. */
+  public record At(double x, double y) {
+    public At plus(double dx, double dy) {
+      return new At(x + dx, y + dy);
+    }
+
+    public double distance(At other) {
+      return Math.hypot(x - other.x, y - other.y);
+    }
+  }
+
+  /** What a line means; width and dashes follow from it (ISO 128-2). */
+  public enum Role {
+    VISIBLE(0.5),
+    /** Edges of what stands already, or of small things. */
+    THIN(0.25),
+    HIDDEN(0.25),
+    CENTRE(0.18),
+    DIMENSION(0.18),
+    TRAIL(0.18),
+    CUT(0.35);
+
+    private final double widthMm;
+
+    Role(double widthMm) {
+      this.widthMm = widthMm;
+    }
+
+    public double widthMm() {
+      return widthMm;
+    }
+  }
+
+  /** The tone of an area: the paper's warm greys by the direction of a face, or a hatch. */
+  public enum Tone {
+    WHITE,
+    TOP,
+    FRONT,
+    SIDE,
+    PALE,
+    HATCH,
+    INK
+  }
+
+  /** What a text is, which decides its size and weight. */
+  public enum TextStyle {
+    DIMENSION(2.6),
+    NOTE(2.6),
+    MARK(3.4),
+    SMALL(2.5),
+    TITLE(4.2);
+
+    private final double sizeMm;
+
+    TextStyle(double sizeMm) {
+      this.sizeMm = sizeMm;
+    }
+
+    /** The size of the font, in mm. */
+    public double sizeMm() {
+      return sizeMm;
+    }
+  }
+
+  /** Where a text's point lies on its line of writing. */
+  public enum Anchor {
+    START,
+    MIDDLE,
+    END
+  }
+
+  /** A thing on the paper. */
+  public sealed interface Element {}
+
+  /** A line through points, not closed. */
+  public record Line(Role role, List<At> points) implements Element {
+    public Line {
+      points = List.copyOf(points);
+    }
+  }
+
+  /** An area with openings, by the even-odd rule; no line round it. */
+  public record Area(Tone tone, List<List<At>> rings) implements Element {
+    public Area {
+      rings = rings.stream().map(List::copyOf).toList();
+    }
+  }
+
+  /** A circle or, with two radii, an ellipse turned by an angle (radians, clockwise on paper). */
+  public record Ellipse(Role role, At centre, double rx, double ry, double turned, Optional<Tone> fill)
+      implements Element {}
+
+  /**
+   * A text.
+   *
+   * @param at the anchor on the base line
+   * @param upright false if it is written upwards, readable from the right
+   */
+  public record Text(TextStyle style, At at, Anchor anchor, boolean upright, String text)
+      implements Element {}
+
+  /**
+   * A dimension between two points of the drawing, measured along x or along y of the paper.
+   *
+   * @param from the first measured point
+   * @param to the second measured point
+   * @param alongX whether it measures along the paper's x
+   * @param line where the dimension line lies: its y if it measures along x, else its x
+   * @param text the figures, as printed
+   * @param measure the length they stand for
+   */
+  public record Dimension(
+      At from, At to, boolean alongX, double line, String text, storyrod.measure.Length measure)
+      implements Element {}
+
+  /** A ringed mark with a leader that ends in a dot inside its part. */
+  public record Balloon(At centre, At tip, String mark) implements Element {}
+
+  /** A note at the end of a leader that starts with an arrow at what it speaks of. */
+  public record Note(At tip, At elbow, At text, Anchor anchor, List<String> lines)
+      implements Element {
+    public Note {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** An arrow that shows a direction: grain (two heads) or insertion (one filled head). */
+  public record Arrow(At from, At to, boolean twoHeads) implements Element {}
+
+  /** Elements that belong to one part; SVG makes a group with this id. */
+  public record Group(String id, String title, List<Element> elements) implements Element {
+    public Group {
+      elements = List.copyOf(elements);
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package storyrod.geometry;
+
+import java.util.Optional;
+import storyrod.measure.Length;
+
+/** An exact box along the axes. */
+public record Box(Range x, Range y, Range z) {
+  public Range on(Axis axis) {
+    return switch (axis) {
+      case X -> x;
+      case Y -> y;
+      case Z -> z;
+    };
+  }
+
+  public Box with(Axis axis, Range range) {
+    return switch (axis) {
+      case X -> new Box(range, y, z);
+      case Y -> new Box(x, range, z);
+      case Z -> new Box(x, y, range);
+    };
+  }
+
+  /** Where a face of the box lies on its axis. */
+  public Length at(Face face) {
+    return on(face.axis()).end(face.sign());
+  }
+
+  public Box extended(Face face, Length by) {
+    return with(face.axis(), on(face.axis()).extended(face.sign(), by));
+  }
+
+  public boolean overlaps(Box other) {
+    return x.overlaps(other.x) && y.overlaps(other.y) && z.overlaps(other.z);
+  }
+
+  public boolean contains(Box other) {
+    return x.contains(other.x) && y.contains(other.y) && z.contains(other.z);
+  }
+
+  /** The space that two boxes share, if it has a volume. */
+  public Optional<Box> shared(Box other) {
+    return overlaps(other)
+        ? Optional.of(new Box(x.shared(other.x), y.shared(other.y), z.shared(other.z)))
+        : Optional.empty();
+  }
+
+  public Length size(Axis axis) {
+    return on(axis).length();
+  }
+
+  /** The volume in mm³. */
+  public double volumeMm3() {
+    return x.length().toMm() * y.length().toMm() * z.length().toMm();
+  }
+}

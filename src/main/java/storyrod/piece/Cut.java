@@ -1,0 +1,88 @@
+package storyrod.piece;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import storyrod.description.Span;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.measure.Length;
+
+/** Machining on one part, in the frame of the piece. The set of cuts is closed. */
+public sealed interface Cut {
+  /** The trade's word for it: dado, groove, rabbet, notch, cutout, hole, pocket hole. */
+  String term();
+
+  /** The face from which the tool enters. */
+  Face from();
+
+  /** The part that goes into it or the item it is for, by name, where there is one. */
+  Optional<String> forWhat();
+
+  /** Where the description asks for it. */
+  Span at();
+
+  /**
+   * A box-shaped cut.
+   *
+   * @param removed what is cut away; it stays inside the part's own box
+   * @param depth how deep it goes from the face; the part's whole thickness if it goes through
+   */
+  record Trench(
+      String term, Face from, Box removed, Length depth, Optional<String> forWhat, Span at)
+      implements Cut {}
+
+  /**
+   * Equal round holes with equal spacing; one hole where the count is 1.
+   *
+   * @param first the first hole's centre, on the face it is drilled from
+   * @param along the axis of the row
+   * @param step the distance from centre to centre; zero for a single hole
+   * @param through whether the holes go right through
+   */
+  record Holes(
+      String term,
+      Face from,
+      Point first,
+      Axis along,
+      Length step,
+      int count,
+      Length diameter,
+      Length depth,
+      boolean through,
+      Optional<String> forWhat,
+      Span at)
+      implements Cut {
+    /** The centres on the face, in order. */
+    public List<Point> centres() {
+      return IntStream.range(0, count).mapToObj(i -> first.moved(along, step.times(i))).toList();
+    }
+  }
+
+  /**
+   * Slanted holes from a face towards an end, for pocket screws, drilled with a jig and a stepped
+   * bit.
+   *
+   * @param end the end of the part at which the screws leave
+   * @param centres where each hole's axis leaves the end, at the middle of the thickness
+   * @param diameter the wide step's diameter
+   * @param angleDegrees the angle between the hole and the face
+   */
+  record PocketHoles(
+      String term,
+      Face from,
+      Face end,
+      List<Point> centres,
+      Length diameter,
+      Length pilot,
+      int angleDegrees,
+      Optional<String> forWhat,
+      Span at)
+      implements Cut {
+    public PocketHoles {
+      centres = List.copyOf(centres);
+    }
+  }
+}

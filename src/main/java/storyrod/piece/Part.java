@@ -1,0 +1,65 @@
+package storyrod.piece;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Description.StockEntry;
+import storyrod.description.Span;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Solid;
+import storyrod.measure.Length;
+
+/**
+ * A part as it is made: its stock, the box it is cut to (joints included), its cuts and its solid.
+ *
+ * @param name the full name, such as {@code drawer.front}
+ * @param title the name for a reader
+ * @param mark the letter of its drawing; equal parts and handed pairs share it
+ * @param mirrored whether it is the mirror image of the part that its mark's drawing shows
+ * @param assembly the sub-assembly it is built into first
+ * @param shoulder the box as described, before joints lengthened it
+ * @param box the box it is cut to
+ * @param length the axis of its length, along the grain
+ * @param thickness the axis of its thickness
+ */
+public record Part(
+    String name,
+    String title,
+    String mark,
+    boolean mirrored,
+    Optional<String> assembly,
+    StockEntry stock,
+    Box shoulder,
+    Box box,
+    Axis length,
+    Axis thickness,
+    List<Cut> cuts,
+    Solid solid,
+    Optional<String> say,
+    Span at) {
+  public Part {
+    cuts = List.copyOf(cuts);
+  }
+
+  public Axis width() {
+    return Axis.other(length, thickness);
+  }
+
+  public Length finishedLength() {
+    return box.size(length);
+  }
+
+  public Length finishedWidth() {
+    return box.size(width());
+  }
+
+  public Length finishedThickness() {
+    return box.size(thickness);
+  }
+
+  Part marked(String newMark, boolean isMirrored) {
+    return new Part(
+        name, title, newMark, isMirrored, assembly, stock, shoulder, box, length, thickness, cuts,
+        solid, say, at);
+  }
+}

@@ -1,0 +1,49 @@
+package storyrod.words;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
+
+/** The words of one language by key, with places {@code {0}}, {@code {1}} for values. */
+public record Words(String language, Map<String, String> byKey) {
+  /** English, the language that is always complete. */
+  public static final Words ENGLISH = load("en");
+
+  /** Reads the words of a language that comes with the tool. */
+  public static Words load(String language) {
+    String path = "/storyrod/templates/words/" + language + ".properties";
+    try (InputStream in = Words.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new IllegalArgumentException("no words for language '" + language + "'");
+      }
+      Properties properties = new Properties();
+      properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+      Map<String, String> byKey = new TreeMap<>();
+      properties.stringPropertyNames().forEach(key -> byKey.put(key, properties.getProperty(key)));
+      return new Words(language, byKey);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  public boolean has(String key) {
+    return byKey.containsKey(key);
+  }
+
+  /** The words for a key with values put in their places; a key without words is a bug. */
+  public String say(String key, Object... values) {
+    String words = byKey.get(key);
+    if (words == null) {
+      throw new IllegalStateException("bug: no words for '" + key + "' in " + language);
+    }
+    for (int i = 0; i < values.length; i++) {
+      words = words.replace("{" + i + "}", String.valueOf(values[i]));
+    }
+    return words;
+  }
+}
