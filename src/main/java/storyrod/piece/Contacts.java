@@ -1,0 +1,111 @@
+package storyrod.piece;
+
+import java.util.Map;
+import java.util.Optional;
+import storyrod.description.Diagnostic;
+import storyrod.description.Entry;
+import storyrod.description.FaceRef;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+
+/** Finds where the two parts of a joint touch, or says why they do not. */
+final class Contacts {
+  private final Map<String, Blank> blanks;
+  private final LengthFormat format;
+
+  Contacts(Map<String, Blank> blanks, LengthFormat format) {
+    this.blanks = blanks;
+    this.format = format;
+  }
+
+  /** Either the contact, a box flat on one axis, or the fault. */
+  record Found(Optional<Box> contact, Optional<Diagnostic> fault) {}
+
+  Found find(Entry entry, JointType type) {
+    FaceRef meeting = type.meeting(entry);
+    Blank first = blanks.get(meeting.part());
+    Blank second = blanks.get(type.into(entry));
+    if (first.name().equals(second.name())) {
+      return fault(
+          Diagnostic.error("joint-to-itself", entry.at(), first.name() + " is joined to itself")
+              .hint("name two different parts"));
+    }
+    return touch(entry, first, meeting.face(), second);
+  }
+
+  private Found touch(Entry entry, Blank first, Face face, Blank second) {
+    Length from = first.shoulder().at(face);
+    Length to = second.shoulder().at(face.opposite());
+    if (!from.equals(to)) {
+      return fault(apart(entry, first, face, second));
+    }
+    Box contact = first.shoulder().with(face.axis(), new Range(from, from));
+    for (Axis axis : Axis.values()) {
+      if (axis != face.axis()) {
+        Range one = first.shoulder().on(axis);
+        Range two = second.shoulder().on(axis);
+        if (!one.overlaps(two)) {
+          return fault(beside(entry, first, second, axis));
+        }
+        contact = contact.with(axis, one.shared(two));
+      }
+    }
+    return new Found(Optional.of(contact), Optional.empty());
+  }
+
+  private static Found fault(Diagnostic diagnostic) {
+    return new Found(Optional.empty(), Optional.of(diagnostic));
+  }
+
+  private Diagnostic apart(Entry entry, Blank first, Face face, Blank second) {
+    Axis axis = face.axis();
+    Length from = first.shoulder().at(face);
+    Length to = second.shoulder().at(face.opposite());
+    Length gap = to.minus(from).times(face.sign());
+    String how = gap.isPositive() ? "%s short of it" : "%s past it";
+    return Diagnostic.error(
+            "parts-do-not-meet",
+            entry.at(),
+            "%s: %s.%s is at %s = %s, %s: %s.%s is at %s"
+                .formatted(
+                    entry.kind(),
+                    first.name(),
+                    face.word(),
+                    axis.word(),
+                    format.formatWithUnit(from),
+                    how.formatted(format.formatWithUnit(gap.abs())),
+                    second.name(),
+                    face.opposite().word(),
+                    format.formatWithUnit(to)))
+        .also(first.entry().on(axis).at(), first.name() + " is placed here")
+        .also(second.entry().on(axis).at(), second.name() + " is placed here")
+        .hint(
+            "let %s end at `%s.%s` (shoulder to shoulder; the joint itself lengthens it)"
+                .formatted(first.name(), second.name(), face.opposite().word()));
+  }
+
+  private Diagnostic beside(Entry entry, Blank first, Blank second, Axis axis) {
+    Range one = first.shoulder().on(axis);
+    Range two = second.shoulder().on(axis);
+    return Diagnostic.error(
+            "parts-do-not-meet",
+            entry.at(),
+            "%s: %s and %s lie beside each other on %s, from %s to %s and from %s to %s"
+                .formatted(
+                    entry.kind(),
+                    first.name(),
+                    second.name(),
+                    axis.word(),
+                    format.formatWithUnit(one.from()),
+                    format.formatWithUnit(one.to()),
+                    format.formatWithUnit(two.from()),
+                    format.formatWithUnit(two.to())))
+        .also(first.entry().on(axis).at(), first.name() + " is placed here")
+        .also(second.entry().on(axis).at(), second.name() + " is placed here")
+        .hint("move one of them, or join it to the part that it really meets");
+  }
+}

@@ -1,0 +1,29 @@
+package storyrod.piece;
+
+import java.util.List;
+import storyrod.description.Entry;
+import storyrod.description.EntryType;
+import storyrod.description.FaceRef;
+
+/**
+ * A kind of joint: the keys it reads, what it adds to one part and cuts from the other, and what it
+ * uses up. One file for each kind, one line in {@link JointTypes}.
+ */
+public interface JointType {
+  /** Its name, its summary and its keys in the description. */
+  EntryType words();
+
+  /** The face of the first part that meets the second. */
+  FaceRef meeting(Entry entry);
+
+  /** The full name of the second part. */
+  String into(Entry entry);
+
+  /** What has to be lengthened before anything is cut; nothing unless a kind says so. */
+  default List<Extension> extensions(Entry entry) {
+    return List.of();
+  }
+
+  /** The cuts in both parts and the joint itself, once all parts have their full size. */
+  JointEffect effect(Meeting meeting);
+}

@@ -1,0 +1,40 @@
+package storyrod.piece;
+
+import java.util.List;
+import storyrod.description.EntryType;
+import storyrod.piece.joint.Brads;
+import storyrod.piece.joint.Butt;
+import storyrod.piece.joint.Dado;
+import storyrod.piece.joint.FastenedTop;
+import storyrod.piece.joint.Groove;
+import storyrod.piece.joint.PocketScrews;
+import storyrod.piece.joint.Rabbet;
+import storyrod.piece.joint.Screws;
+
+/** All kinds of joint, in the order of their names. */
+public final class JointTypes {
+  public static final List<JointType> ALL =
+      List.of(
+          new Brads(),
+          new Butt(),
+          new Dado(),
+          new FastenedTop(),
+          new Groove(),
+          new PocketScrews(),
+          new Rabbet(),
+          new Screws());
+
+  private JointTypes() {}
+
+  /** The words of all kinds, for the description reader. */
+  public static List<EntryType> words() {
+    return ALL.stream().map(JointType::words).toList();
+  }
+
+  static JointType named(String name) {
+    return ALL.stream()
+        .filter(type -> type.words().name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("bug: a joint '" + name + "' was read"));
+  }
+}

@@ -1,0 +1,79 @@
+package storyrod.piece;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Gives marks: equal parts and mirror images share one, in the order of the description. */
+final class Marker {
+  /** The alphabet without I and O, which read as figures. */
+  private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+
+  private Marker() {}
+
+  private record Group(Part shown, List<Part> same, List<Part> mirrored) {}
+
+  static List<Mark> mark(List<Part> parts) {
+    Map<String, Group> byKey = new LinkedHashMap<>();
+    for (Part part : parts) {
+      PartShape shape = new PartShape(part);
+      String key = shape.key();
+      String mirrorKey = shape.mirrorKey();
+      Group same = byKey.get(key);
+      Group handed = byKey.get(mirrorKey);
+      if (same != null) {
+        same.same().add(part);
+      } else if (handed != null) {
+        handed.mirrored().add(part);
+      } else {
+        byKey.put(
+            key, new Group(part, new ArrayList<>(List.of(part)), new ArrayList<>()));
+      }
+    }
+    List<Mark> marks = new ArrayList<>();
+    for (Group group : byKey.values()) {
+      marks.add(mark(letters(marks.size()), group));
+    }
+    return marks;
+  }
+
+  private static Mark mark(String letters, Group group) {
+    List<Part> all = new ArrayList<>(group.same());
+    all.addAll(group.mirrored());
+    return new Mark(
+        letters,
+        title(all.stream().map(Part::title).distinct().toList()),
+        group.shown(),
+        group.same().size(),
+        group.mirrored().size(),
+        all.stream().map(Part::name).toList());
+  }
+
+  /** A to Z without I and O, then AA, AB and so on. */
+  static String letters(int index) {
+    int base = LETTERS.length();
+    String last = LETTERS.substring(index % base, index % base + 1);
+    return index < base ? last : letters(index / base - 1) + last;
+  }
+
+  /** What the titles have in common at their end ("Left side", "Right side": "Side"), or all. */
+  static String title(List<String> titles) {
+    List<String> words = new ArrayList<>(List.of(titles.getFirst().split(" ")));
+    while (!words.isEmpty() && !titles.stream().allMatch(title -> endsWith(title, words))) {
+      words.removeFirst();
+    }
+    if (words.isEmpty()) {
+      return String.join(" / ", titles);
+    }
+    String common = String.join(" ", words);
+    return common.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + common.substring(1);
+  }
+
+  private static boolean endsWith(String title, List<String> words) {
+    String end = String.join(" ", words);
+    return title.equalsIgnoreCase(end)
+        || title.toLowerCase(java.util.Locale.ROOT)
+            .endsWith(" " + end.toLowerCase(java.util.Locale.ROOT));
+  }
+}

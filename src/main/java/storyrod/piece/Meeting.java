@@ -1,0 +1,96 @@
+package storyrod.piece;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Diagnostic;
+import storyrod.description.Entry;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+
+/**
+ * Two parts where a joint puts them together.
+ *
+ * @param entry the joint in the description
+ * @param first the part whose face meets the other
+ * @param face the face of the first part
+ * @param second the part that takes it
+ * @param contact where they touch before either is lengthened, flat on the face's axis
+ */
+public record Meeting(
+    Entry entry, Blank first, Face face, Blank second, Box contact, Items items) {
+
+  /** How items are looked up and lengths are printed. */
+  public record Items(java.util.Map<String, ItemEntry> byName, LengthFormat format) {
+    public ItemEntry item(String name) {
+      return byName.get(name);
+    }
+  }
+
+  /** The way into the second part. */
+  public Axis axis() {
+    return face.axis();
+  }
+
+  /** The face of the second part that is touched. */
+  public Face touched() {
+    return face.opposite();
+  }
+
+  public Optional<ItemEntry> item(String key) {
+    return entry.find(key, String.class).map(items::item);
+  }
+
+  public String print(Length length) {
+    return items.format().formatWithUnit(length);
+  }
+
+  /** The slot that the first part's end fills in the second, right across the second part. */
+  public Box slot(Length depth) {
+    Axis run = Axis.other(axis(), first.thickness());
+    return contact
+        .with(axis(), contact.on(axis()).extended(face.sign(), depth))
+        .with(first.thickness(), first.box().on(first.thickness()))
+        .with(run, second.box().on(run));
+  }
+
+  /** Equal spacing over the contact along one axis: each of {@code count} shares has its middle. */
+  public List<Length> spread(Axis along, int count) {
+    Length from = contact.on(along).from();
+    Length width = contact.size(along);
+    List<Length> at = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      at.add(from.plus(width.times(2L * i + 1).dividedBy(2L * count, RoundingMode.HALF_EVEN)));
+    }
+    return at;
+  }
+
+  /** The contact's longer axis, along which fasteners are spread. */
+  public Axis longerAxis() {
+    List<Axis> both = List.of(Axis.values()).stream().filter(each -> each != axis()).toList();
+    Axis one = both.getFirst();
+    Axis two = both.getLast();
+    return contact.size(one).isShorterThan(contact.size(two)) ? two : one;
+  }
+
+  /** Faults of a slot of some depth: it must be less deep than the part it is cut in. */
+  public List<Diagnostic> depthFaults(String key, Length depth) {
+    Length have = second.box().size(axis());
+    if (depth.isShorterThan(have)) {
+      return List.of();
+    }
+    return List.of(
+        Diagnostic.error(
+                "cut-too-deep",
+                entry.at(key),
+                "%s is %s deep, but %s is only %s there"
+                    .formatted(entry.kind(), print(depth), second.name(), print(have)))
+            .also(second.at(), second.name() + " is defined here")
+            .hint("make it shallower; a third to a half of the thickness is common practice"));
+  }
+}

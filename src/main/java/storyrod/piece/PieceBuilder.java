@@ -1,0 +1,204 @@
+package storyrod.piece;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.description.Description;
+import storyrod.description.Description.AssemblyEntry;
+import storyrod.description.Description.PartEntry;
+import storyrod.description.Description.StockEntry;
+import storyrod.description.Diagnostic;
+import storyrod.description.Diagnostics;
+import storyrod.description.Entry;
+import storyrod.description.FaceRef;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Cylinder;
+import storyrod.geometry.Solid;
+import storyrod.measure.Length;
+import storyrod.piece.JointEffect.CutIn;
+
+/**
+ * From a description to the piece:
+ *
+ * <ol>
+ *   <li>each part becomes a blank, a box with its length and thickness;
+ *   <li>joints lengthen blanks;
+ *   <li>joints and the description's own cuts cut them;
+ *   <li>what is left becomes a solid;
+ *   <li>equal parts and mirror images get one mark.
+ * </ol>
+ */
+public final class PieceBuilder {
+  private final Description description;
+  private final Diagnostics diagnostics;
+  private final Map<String, Blank> blanks = new LinkedHashMap<>();
+  private final Map<String, List<Cut>> cuts = new LinkedHashMap<>();
+  private final List<Joint> joints = new ArrayList<>();
+
+  private PieceBuilder(Description description, Diagnostics diagnostics) {
+    this.description = description;
+    this.diagnostics = diagnostics;
+  }
+
+  /** The piece, or nothing if a joint or a cut is at fault; all such faults are reported. */
+  public static Optional<Piece> build(Description description, Diagnostics diagnostics) {
+    PieceBuilder builder = new PieceBuilder(description, diagnostics);
+    builder.layOut();
+    List<Placed> placed = builder.meetings();
+    builder.lengthen(placed);
+    builder.join(placed);
+    builder.cut();
+    return diagnostics.hasErrors() ? Optional.empty() : Optional.of(builder.piece());
+  }
+
+  /** A joint that meets, before parts are lengthened. */
+  private record Placed(JointType type, Entry entry, Box contact) {}
+
+  private void layOut() {
+    for (PartEntry part : description.parts()) {
+      StockEntry stock = description.stock().get(part.stock().value());
+      Box box = new Box(part.x().value(), part.y().value(), part.z().value());
+      Axis length = part.grain().value();
+      Axis thickness = thicknessAxis(box, length, stock);
+      blanks.put(part.name(), new Blank(part, stock, box, box, length, thickness));
+      cuts.put(part.name(), new ArrayList<>());
+    }
+  }
+
+  private static Axis thicknessAxis(Box box, Axis length, StockEntry stock) {
+    for (Axis axis : Axis.values()) {
+      if (axis != length && box.size(axis).equals(stock.thickness().value())) {
+        return axis;
+      }
+    }
+    throw new IllegalStateException("bug: a part of stock " + stock.name() + " has no thickness");
+  }
+
+  private List<Placed> meetings() {
+    Contacts contacts = new Contacts(blanks, description.format());
+    List<Placed> placed = new ArrayList<>();
+    for (Entry entry : description.joints()) {
+      JointType type = JointTypes.named(entry.kind());
+      Contacts.Found found = contacts.find(entry, type);
+      found.fault().ifPresent(diagnostics::add);
+      found.contact().ifPresent(contact -> placed.add(new Placed(type, entry, contact)));
+    }
+    return placed;
+  }
+
+  private void lengthen(List<Placed> placed) {
+    Map<FaceRef, Length> most = new LinkedHashMap<>();
+    for (Placed each : placed) {
+      for (Extension extension : each.type().extensions(each.entry())) {
+        most.merge(extension.face(), extension.by(), Length::max);
+      }
+    }
+    most.forEach(
+        (face, by) ->
+            blanks.computeIfPresent(
+                face.part(),
+                (name, blank) -> blank.withBox(blank.box().extended(face.face(), by))));
+  }
+
+  private void join(List<Placed> placed) {
+    Meeting.Items items = new Meeting.Items(description.items(), description.format());
+    for (Placed each : placed) {
+      Blank first = blanks.get(each.type().meeting(each.entry()).part());
+      Blank second = blanks.get(each.type().into(each.entry()));
+      JointEffect effect =
+          each.type()
+              .effect(
+                  new Meeting(
+                      each.entry(),
+                      first,
+                      each.type().meeting(each.entry()).face(),
+                      second,
+                      each.contact(),
+                      items));
+      diagnostics.addAll(effect.faults());
+      if (effect.faults().stream().noneMatch(Diagnostic::isError)) {
+        joints.add(effect.joint());
+        effect.cuts().forEach(this::addCut);
+      }
+    }
+  }
+
+  private void cut() {
+    CutReader reader = new CutReader(blanks, description.format(), diagnostics);
+    description.cuts().forEach(entry -> reader.read(entry).forEach(this::addCut));
+  }
+
+  private void addCut(CutIn cut) {
+    cuts.get(cut.part()).add(cut.cut());
+  }
+
+  private Piece piece() {
+    List<Part> parts = blanks.values().stream().map(this::part).toList();
+    List<Mark> marks = Marker.mark(parts);
+    Map<String, Mark> markOf = new LinkedHashMap<>();
+    marks.forEach(mark -> mark.parts().forEach(name -> markOf.put(name, mark)));
+    List<Part> marked =
+        parts.stream()
+            .map(part -> marked(part, markOf.get(part.name())))
+            .toList();
+    List<Mark> shown =
+        marks.stream()
+            .map(
+                mark ->
+                    new Mark(
+                        mark.mark(),
+                        mark.title(),
+                        marked(mark.shown(), mark),
+                        mark.same(),
+                        mark.mirrored(),
+                        mark.parts()))
+            .toList();
+    return new Piece(description, marked, shown, joints);
+  }
+
+  private static Part marked(Part part, Mark mark) {
+    return part.marked(mark.mark(), mark.parts().indexOf(part.name()) >= mark.same());
+  }
+
+  private Part part(Blank blank) {
+    List<Cut> all = cuts.get(blank.name());
+    return new Part(
+        blank.name(),
+        blank.entry().title(),
+        "",
+        false,
+        assemblyOf(blank.name()),
+        blank.stock(),
+        blank.shoulder(),
+        blank.box(),
+        blank.length(),
+        blank.thickness(),
+        all,
+        solid(blank.box(), all),
+        blank.entry().say(),
+        blank.at());
+  }
+
+  private Optional<String> assemblyOf(String part) {
+    return description.assemblies().values().stream()
+        .filter(assembly -> assembly.parts().contains(part))
+        .map(AssemblyEntry::name)
+        .findFirst();
+  }
+
+  private static Solid solid(Box box, List<Cut> all) {
+    List<Box> trenches = new ArrayList<>();
+    List<Cylinder> bores = new ArrayList<>();
+    for (Cut cut : all) {
+      switch (cut) {
+        case Cut.Trench trench -> trenches.add(trench.removed());
+        case Cut.Holes holes -> bores.addAll(Bores.of(holes));
+        case Cut.PocketHoles pockets -> bores.addAll(Bores.of(pockets, box));
+      }
+    }
+    return Solid.of(box).minus(trenches).bored(bores);
+  }
+}

@@ -1,0 +1,50 @@
+package storyrod.piece.joint;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Key;
+import storyrod.description.ValueType;
+import storyrod.piece.Joint;
+import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Meeting;
+
+/** What kinds of joint have in common: their usual keys, and the joint in its plainest form. */
+final class JointKeys {
+  static final Key END =
+      Key.required("end", new ValueType.FaceName(), "The face of the part that goes in.");
+  static final Key INTO =
+      Key.required("into", new ValueType.PartName(), "The part that takes it.");
+  static final Key DEPTH =
+      Key.required("depth", new ValueType.LengthValue(false), "How deep it goes in.");
+  static final Key GLUE =
+      Key.optional("glue", new ValueType.YesNo(), "Whether it is glued; no if not said.");
+  static final Key COUNT =
+      Key.required("count", new ValueType.Count(1), "How many, spread evenly.");
+
+  private JointKeys() {}
+
+  static Key item(String name, String help) {
+    return Key.required(name, new ValueType.ItemName(), help);
+  }
+
+  /** A joint in which the first part is pushed home face first and nothing is driven. */
+  static Joint plain(Meeting meeting, boolean holding) {
+    return fastened(meeting, holding, List.of(), Optional.empty());
+  }
+
+  static Joint fastened(
+      Meeting meeting, boolean holding, List<ItemCount> items, Optional<Joint.Driven> driven) {
+    return new Joint(
+        meeting.entry().kind(),
+        meeting.first().name(),
+        meeting.face(),
+        meeting.second().name(),
+        meeting.face(),
+        meeting.contact(),
+        meeting.entry().yes("glue", false),
+        holding,
+        items,
+        driven,
+        meeting.entry().at());
+  }
+}

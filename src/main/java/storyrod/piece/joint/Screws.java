@@ -1,0 +1,191 @@
+package storyrod.piece.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.StockKind;
+import storyrod.description.Diagnostic;
+import storyrod.description.Entry;
+import storyrod.description.EntryType;
+import storyrod.description.FaceRef;
+import storyrod.description.Key;
+import storyrod.description.ValueType;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.measure.Length;
+import storyrod.piece.Blank;
+import storyrod.piece.Cut;
+import storyrod.piece.Joint;
+import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.JointEffect;
+import storyrod.piece.JointEffect.CutIn;
+import storyrod.piece.JointType;
+import storyrod.piece.Meeting;
+import storyrod.piece.ScrewHoles;
+
+/** Screws through a clearance hole in one part into pilot holes in another. */
+public final class Screws implements JointType {
+  private static final EntryType WORDS =
+      new EntryType(
+          "screws",
+          "Screws through one part into another, with clearance and pilot holes.",
+          List.of(
+              Key.required(
+                  "through", new ValueType.FaceName(), "The face from which they are driven."),
+              JointKeys.INTO,
+              JointKeys.COUNT,
+              JointKeys.item("screw", "The item of hardware."),
+              JointKeys.GLUE));
+
+  @Override
+  public EntryType words() {
+    return WORDS;
+  }
+
+  @Override
+  public FaceRef meeting(Entry entry) {
+    FaceRef driven = entry.face("through");
+    return new FaceRef(driven.part(), driven.face().opposite());
+  }
+
+  @Override
+  public String into(Entry entry) {
+    return entry.text("into");
+  }
+
+  @Override
+  public JointEffect effect(Meeting meeting) {
+    Entry entry = meeting.entry();
+    FaceRef through = entry.face("through");
+    Joint joint =
+        JointKeys.fastened(
+            meeting,
+            true,
+            List.of(new ItemCount(entry.text("screw"), entry.count("count"))),
+            Optional.of(new Joint.Driven(through.part(), through.face())));
+    Optional<ItemEntry> screw = meeting.item("screw");
+    if (screw.flatMap(ItemEntry::length).isEmpty()
+        || screw.flatMap(ItemEntry::diameter).isEmpty()) {
+      return new JointEffect(List.of(), joint, List.of(sizeless(meeting)));
+    }
+    return drilled(meeting, joint, screw.get());
+  }
+
+  private static JointEffect drilled(Meeting meeting, Joint joint, ItemEntry screw) {
+    Length bite = screw.length().orElseThrow().minus(meeting.first().box().size(meeting.axis()));
+    if (!bite.isPositive()) {
+      return new JointEffect(List.of(), joint, List.of(tooShort(meeting, screw)));
+    }
+    ScrewHoles holes = ScrewHoles.forShank(screw.diameter().orElseThrow());
+    return new JointEffect(
+        List.of(clearance(meeting, holes), pilot(meeting, holes, bite)), joint, faults(meeting, bite, screw));
+  }
+
+  private static CutIn clearance(Meeting meeting, ScrewHoles holes) {
+    Face entered = meeting.face().opposite();
+    Blank first = meeting.first();
+    return new CutIn(
+        first.name(),
+        row(
+            meeting,
+            "clearance hole",
+            entered,
+            first.box().at(entered),
+            holes.clearance(),
+            first.box().size(meeting.axis()),
+            true));
+  }
+
+  private static CutIn pilot(Meeting meeting, ScrewHoles holes, Length bite) {
+    Blank second = meeting.second();
+    Length diameter =
+        second.stock().kind() == StockKind.SOLID ? holes.pilotHard() : holes.pilotSoft();
+    boolean through = !bite.isShorterThan(second.box().size(meeting.axis()));
+    return new CutIn(
+        second.name(),
+        row(
+            meeting,
+            "pilot hole",
+            meeting.touched(),
+            second.box().at(meeting.touched()),
+            diameter,
+            bite.min(second.box().size(meeting.axis())),
+            through));
+  }
+
+  private static Cut row(
+      Meeting meeting,
+      String term,
+      Face from,
+      Length surface,
+      Length diameter,
+      Length depth,
+      boolean through) {
+    Axis along = meeting.longerAxis();
+    Axis across = Axis.other(along, meeting.axis());
+    List<Length> spread = meeting.spread(along, meeting.entry().count("count"));
+    Point first =
+        new Point(Length.ZERO, Length.ZERO, Length.ZERO)
+            .with(meeting.axis(), surface)
+            .with(along, spread.getFirst())
+            .with(across, meeting.spread(across, 1).getFirst());
+    Length step = spread.size() < 2 ? Length.ZERO : spread.get(1).minus(spread.get(0));
+    return new Cut.Holes(
+        term,
+        from,
+        first,
+        along,
+        step,
+        spread.size(),
+        diameter,
+        depth,
+        through,
+        Optional.of(meeting.entry().text("screw")),
+        meeting.entry().at());
+  }
+
+  private static List<Diagnostic> faults(Meeting meeting, Length bite, ItemEntry screw) {
+    List<Diagnostic> faults = new ArrayList<>();
+    Length have = meeting.second().box().size(meeting.axis());
+    if (!bite.isShorterThan(have)) {
+      faults.add(
+          Diagnostic.error(
+                  "screw-breaks-through",
+                  meeting.entry().at("screw"),
+                  "%s reaches %s into %s, which is only %s thick there"
+                      .formatted(
+                          screw.name(),
+                          meeting.print(bite),
+                          meeting.second().name(),
+                          meeting.print(have)))
+              .also(screw.at(), screw.name() + " is defined here")
+              .hint("take a screw at least " + meeting.print(bite.minus(have)) + " shorter"));
+    }
+    return faults;
+  }
+
+  private static Diagnostic tooShort(Meeting meeting, ItemEntry screw) {
+    return Diagnostic.error(
+            "screw-too-short",
+            meeting.entry().at("screw"),
+            "%s is %s long and does not reach through %s, which is %s thick there"
+                .formatted(
+                    screw.name(),
+                    meeting.print(screw.length().orElseThrow()),
+                    meeting.first().name(),
+                    meeting.print(meeting.first().box().size(meeting.axis()))))
+        .also(screw.at(), screw.name() + " is defined here")
+        .hint("take a longer screw, or drive it through the thinner part");
+  }
+
+  private static Diagnostic sizeless(Meeting meeting) {
+    return Diagnostic.error(
+            "item-without-size",
+            meeting.entry().at("screw"),
+            "%s needs a length and a diameter before its holes can be drilled"
+                .formatted(meeting.entry().text("screw")))
+        .hint("add `length:` and `diameter:` to the item");
+  }
+}

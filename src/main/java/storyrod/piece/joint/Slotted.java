@@ -1,0 +1,83 @@
+package storyrod.piece.joint;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Diagnostic;
+import storyrod.description.Entry;
+import storyrod.description.EntryType;
+import storyrod.description.FaceRef;
+import storyrod.geometry.Box;
+import storyrod.piece.Cut;
+import storyrod.piece.Extension;
+import storyrod.piece.JointEffect;
+import storyrod.piece.JointEffect.CutIn;
+import storyrod.piece.JointType;
+import storyrod.piece.Meeting;
+
+/** A joint in which the end of one part fills a slot right across the other. */
+abstract class Slotted implements JointType {
+  private final EntryType words;
+
+  Slotted(String name, String summary) {
+    words =
+        new EntryType(
+            name,
+            summary,
+            List.of(JointKeys.END, JointKeys.INTO, JointKeys.DEPTH, JointKeys.GLUE));
+  }
+
+  /** What else must hold for this kind of slot. */
+  abstract List<Diagnostic> placeFaults(Meeting meeting, Box slot);
+
+  @Override
+  public EntryType words() {
+    return words;
+  }
+
+  @Override
+  public FaceRef meeting(Entry entry) {
+    return entry.face("end");
+  }
+
+  @Override
+  public String into(Entry entry) {
+    return entry.text("into");
+  }
+
+  @Override
+  public List<Extension> extensions(Entry entry) {
+    return List.of(new Extension(entry.face("end"), entry.length("depth")));
+  }
+
+  @Override
+  public JointEffect effect(Meeting meeting) {
+    Entry entry = meeting.entry();
+    Box slot = meeting.slot(entry.length("depth"));
+    Cut cut =
+        new Cut.Trench(
+            words.name(),
+            meeting.touched(),
+            slot,
+            entry.length("depth"),
+            Optional.of(meeting.first().name()),
+            entry.at());
+    List<Diagnostic> faults =
+        java.util.stream.Stream.concat(
+                meeting.depthFaults("depth", entry.length("depth")).stream(),
+                placeFaults(meeting, slot).stream())
+            .toList();
+    boolean glued = entry.yes("glue", false);
+    return new JointEffect(
+        List.of(new CutIn(meeting.second().name(), cut)),
+        JointKeys.plain(meeting, glued),
+        faults);
+  }
+
+  /** Whether the slot is open at an edge of the part it is cut in, across its own run. */
+  static boolean opensAtAnEdge(Meeting meeting, Box slot) {
+    var across = meeting.first().thickness();
+    var have = meeting.second().box().on(across);
+    var taken = slot.on(across);
+    return !taken.from().isLongerThan(have.from()) || !taken.to().isShorterThan(have.to());
+  }
+}
