@@ -1,0 +1,17 @@
+package storyrod.check;
+
+import java.util.List;
+import storyrod.description.Diagnostic;
+import storyrod.piece.Piece;
+
+/** A check of the piece: one file, one line in {@link Checks}. */
+public interface Check {
+  /** The stable name that its findings carry. */
+  String code();
+
+  /** What it checks, by what rule and from what source, in a sentence or two. */
+  String explanation();
+
+  /** What it finds; nothing where all is well. */
+  List<Diagnostic> findings(Piece piece);
+}

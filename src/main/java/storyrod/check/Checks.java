@@ -1,0 +1,25 @@
+package storyrod.check;
+
+import java.util.List;
+import storyrod.description.Diagnostics;
+import storyrod.piece.Piece;
+
+/** All checks, in the order of their codes. */
+public final class Checks {
+  public static final List<Check> ALL =
+      List.of(
+          new DadoDepth(),
+          new DrawerClearance(),
+          new FinishUntried(),
+          new LoosePart(),
+          new PartsOverlap(),
+          new ScrewLength(),
+          new TooWideForPlaner());
+
+  private Checks() {}
+
+  /** Runs every check and collects what it finds. */
+  public static void run(Piece piece, Diagnostics diagnostics) {
+    ALL.forEach(check -> diagnostics.addAll(check.findings(piece)));
+  }
+}

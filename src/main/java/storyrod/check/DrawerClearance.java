@@ -1,0 +1,96 @@
+package storyrod.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.ItemKind;
+import storyrod.description.Diagnostic;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** Side-mounted slides that get more or less room beside the drawer than they need. */
+final class DrawerClearance implements Check {
+  private static final Length GIVE = Length.inch(1, 32);
+
+  @Override
+  public String code() {
+    return "slide-clearance";
+  }
+
+  @Override
+  public String explanation() {
+    return "A side-mounted slide needs its own thickness beside the drawer, usually 1/2 in (13 mm) a"
+        + " side, within 1/32 in (common practice; the slide's maker says what holds).";
+  }
+
+  @Override
+  public List<Diagnostic> findings(Piece piece) {
+    List<Diagnostic> found = new ArrayList<>();
+    for (HardwareEntry entry : piece.description().hardware()) {
+      ItemEntry item = piece.description().items().get(entry.item().value());
+      if (item.kind() == ItemKind.SLIDE && item.sideClearance().isPresent()) {
+        check(piece, entry, item.sideClearance().get(), found);
+      }
+    }
+    return found;
+  }
+
+  private void check(
+      Piece piece, HardwareEntry entry, Length clearance, List<Diagnostic> found) {
+    List<Part> parts = entry.parts().stream().map(name -> piece.part(name.value())).toList();
+    for (Part side : parts.stream().filter(part -> part.assembly().isPresent()).toList()) {
+      for (Part post : parts.stream().filter(part -> part.assembly().isEmpty()).toList()) {
+        gap(side, post, parts)
+            .filter(gap -> gap.minus(clearance).abs().isLongerThan(GIVE))
+            .ifPresent(gap -> found.add(finding(piece, entry, new Sides(side, post), gap)));
+      }
+    }
+  }
+
+  private record Sides(Part drawer, Part carcase) {}
+
+  /** The room between two parts on x, if no other of the parts stands between them. */
+  private static Optional<Length> gap(Part side, Part post, List<Part> parts) {
+    Range inner = side.box().on(Axis.X);
+    Range outer = post.box().on(Axis.X);
+    Length gap = inner.from().minus(outer.to()).max(outer.from().minus(inner.to()));
+    boolean nearest =
+        !gap.isNegative()
+            && parts.stream()
+                .map(part -> part.box().on(Axis.X))
+                .noneMatch(
+                    other ->
+                        !other.equals(inner)
+                            && !other.equals(outer)
+                            && between(other, inner, outer));
+    return nearest ? Optional.of(gap) : Optional.empty();
+  }
+
+  private static boolean between(Range other, Range one, Range two) {
+    return other.from().isLongerThan(one.from().min(two.from()))
+        && other.to().isShorterThan(one.to().max(two.to()));
+  }
+
+  private Diagnostic finding(Piece piece, HardwareEntry entry, Sides sides, Length gap) {
+    LengthFormat format = piece.description().format();
+    ItemEntry item = piece.description().items().get(entry.item().value());
+    return Diagnostic.error(
+            code(),
+            entry.item().at(),
+            "%s needs %s between %s and %s, but there is %s"
+                .formatted(
+                    item.name(),
+                    format.formatWithUnit(item.sideClearance().orElseThrow()),
+                    sides.drawer().name(),
+                    sides.carcase().name(),
+                    format.formatWithUnit(gap)))
+        .also(sides.drawer().at(), sides.drawer().name() + " is defined here")
+        .hint("make the drawer wider or narrower by the difference on each side");
+  }
+}

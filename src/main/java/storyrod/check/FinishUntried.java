@@ -1,0 +1,33 @@
+package storyrod.check;
+
+import java.util.List;
+import storyrod.description.Description.FinishEntry;
+import storyrod.description.Diagnostic;
+import storyrod.piece.Piece;
+
+/** A finish that nobody has tried on this wood yet. */
+final class FinishUntried implements Check {
+  @Override
+  public String code() {
+    return "finish-untried";
+  }
+
+  @Override
+  public String explanation() {
+    return "A finish is tried on an offcut of the same wood, sanded the same way, before it goes on"
+        + " the piece (common practice).";
+  }
+
+  @Override
+  public List<Diagnostic> findings(Piece piece) {
+    return piece.description().finish().filter(finish -> finish.triedOn().isEmpty()).stream()
+        .map(this::finding)
+        .toList();
+  }
+
+  private Diagnostic finding(FinishEntry finish) {
+    return Diagnostic.warning(
+            code(), finish.at(), finish.product() + " has not been tried on this wood")
+        .hint("try it on an offcut, then add `tried-on:` with the wood");
+  }
+}

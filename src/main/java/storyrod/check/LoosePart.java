@@ -1,0 +1,101 @@
+package storyrod.check;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Diagnostic;
+import storyrod.piece.Joint;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** A part that nothing holds: no joint, no hardware, no two opposite slots that capture it. */
+final class LoosePart implements Check {
+  @Override
+  public String code() {
+    return "loose-part";
+  }
+
+  @Override
+  public String explanation() {
+    return "Every part must hang together with the first one by joints that hold, by hardware, or by"
+        + " lying in slots of two other parts.";
+  }
+
+  @Override
+  public List<Diagnostic> findings(Piece piece) {
+    if (piece.parts().isEmpty()) {
+      return List.of();
+    }
+    Set<String> held = reached(piece.parts().getFirst().name(), ties(piece));
+    return piece.parts().stream()
+        .filter(part -> !held.contains(part.name()))
+        .map(this::finding)
+        .toList();
+  }
+
+  private Diagnostic finding(Part part) {
+    return Diagnostic.warning(code(), part.at(), "nothing holds " + part.name())
+        .hint("join it to its neighbour, or name it under `parts:` of the hardware that holds it");
+  }
+
+  private static Map<String, Set<String>> ties(Piece piece) {
+    Map<String, Set<String>> ties = new LinkedHashMap<>();
+    for (Joint joint : piece.joints()) {
+      if (joint.holding() || slots(piece, joint.first()) >= 2) {
+        tie(ties, joint.first(), joint.second());
+      }
+    }
+    for (HardwareEntry entry : piece.description().hardware()) {
+      for (var part : entry.parts()) {
+        tie(ties, entry.parts().getFirst().value(), part.value());
+      }
+    }
+    tieServed(piece, ties);
+    return ties;
+  }
+
+  /** Holes for an item, such as shelf pins, tie what the item carries to what is drilled for it. */
+  private static void tieServed(Piece piece, Map<String, Set<String>> ties) {
+    for (HardwareEntry entry : piece.description().hardware()) {
+      for (Part part : piece.parts()) {
+        boolean drilled =
+            part.cuts().stream()
+                .anyMatch(cut -> cut.forWhat().equals(java.util.Optional.of(entry.item().value())));
+        if (drilled && !entry.parts().isEmpty()) {
+          tie(ties, part.name(), entry.parts().getFirst().value());
+        }
+      }
+    }
+  }
+
+  private static long slots(Piece piece, String part) {
+    return piece.joints().stream()
+        .filter(joint -> joint.first().equals(part) && !joint.holding())
+        .map(Joint::second)
+        .distinct()
+        .count();
+  }
+
+  private static void tie(Map<String, Set<String>> ties, String one, String two) {
+    ties.computeIfAbsent(one, key -> new LinkedHashSet<>()).add(two);
+    ties.computeIfAbsent(two, key -> new LinkedHashSet<>()).add(one);
+  }
+
+  private static Set<String> reached(String start, Map<String, Set<String>> ties) {
+    Set<String> reached = new LinkedHashSet<>(List.of(start));
+    Deque<String> open = new ArrayDeque<>(reached);
+    while (!open.isEmpty()) {
+      for (String next : ties.getOrDefault(open.remove(), Set.of())) {
+        if (reached.add(next)) {
+          open.add(next);
+        }
+      }
+    }
+    return reached;
+  }
+}

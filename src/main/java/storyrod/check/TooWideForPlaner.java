@@ -1,0 +1,47 @@
+package storyrod.check;
+
+import java.util.List;
+import storyrod.description.Description.StockKind;
+import storyrod.description.Diagnostic;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** A solid part wider than the planer, which has to be flattened another way. */
+final class TooWideForPlaner implements Check {
+  @Override
+  public String code() {
+    return "too-wide-for-planer";
+  }
+
+  @Override
+  public String explanation() {
+    return "A solid part wider than the shop's planer cannot be run through it after a glue-up.";
+  }
+
+  @Override
+  public List<Diagnostic> findings(Piece piece) {
+    Length planer = piece.description().shop().planerWidth();
+    return piece.marks().stream()
+        .map(mark -> mark.shown())
+        .filter(part -> part.stock().kind() == StockKind.SOLID)
+        .filter(part -> part.finishedWidth().isLongerThan(planer))
+        .map(part -> finding(part, planer, piece.description().format()))
+        .toList();
+  }
+
+  private Diagnostic finding(Part part, Length planer, LengthFormat format) {
+    return Diagnostic.advice(
+            code(),
+            part.at(),
+            "%s is %s wide, the planer takes %s"
+                .formatted(
+                    part.name(),
+                    format.formatWithUnit(part.finishedWidth()),
+                    format.formatWithUnit(planer)))
+        .hint(
+            "plane staves to thickness before the glue-up and level the seams by hand, with a wide"
+                + " drum sander, or with a router on a sled");
+  }
+}
