@@ -1,0 +1,66 @@
+package storyrod;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A package uses only those before it in the list; only the command line touches files. */
+class ArchitectureTest {
+  /** The order of the stages. */
+  private static final List<String> PACKAGES =
+      List.of(
+          "measure", "words", "geometry", "description", "wood", "piece", "check", "stock", "build",
+          "drawing", "planset", "cli");
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("storyrod");
+
+  @Test
+  void noStageKnowsALaterOne() {
+    for (int i = 0; i < PACKAGES.size(); i++) {
+      String[] later =
+          PACKAGES.subList(i + 1, PACKAGES.size()).stream()
+              .map(name -> "storyrod." + name + "..")
+              .toArray(String[]::new);
+      if (later.length > 0) {
+        noClasses()
+            .that()
+            .resideInAPackage("storyrod." + PACKAGES.get(i) + "..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(later)
+            .check(CLASSES);
+      }
+    }
+  }
+
+  @Test
+  void onlyTheCommandLineTouchesFiles() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("storyrod.cli..")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.nio.file.Files")
+        .check(CLASSES);
+  }
+
+  @Test
+  void everyPackageStandsInTheList() {
+    List<String> found =
+        CLASSES.stream()
+            .map(each -> each.getPackageName().split("\\."))
+            .filter(names -> names.length > 1)
+            .map(names -> names[1])
+            .distinct()
+            .filter(name -> !PACKAGES.contains(name))
+            .toList();
+    org.junit.jupiter.api.Assertions.assertEquals(List.of(), found);
+  }
+}
