@@ -195,8 +195,8 @@ public final class PieceBuilder {
     for (Cut cut : all) {
       switch (cut) {
         case Cut.Trench trench -> trenches.add(trench.removed());
-        case Cut.Holes holes -> bores.addAll(Bores.of(holes));
-        case Cut.PocketHoles pockets -> bores.addAll(Bores.of(pockets, box));
+        case Cut.Holes holes -> bores.addAll(Drilling.of(holes));
+        case Cut.PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));
       }
     }
     return Solid.of(box).minus(trenches).bored(bores);

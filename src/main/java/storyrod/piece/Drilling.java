@@ -11,14 +11,14 @@ import storyrod.geometry.Point;
 import storyrod.measure.Length;
 
 /** The bores that holes and pocket holes leave in the wood. */
-public final class Bores {
+public final class Drilling {
   /** How much of a pocket hole's axis the narrow step drills, in mm (common practice). */
   private static final double NARROW_STEP_MM = 14;
 
   /** The narrow step runs on past the end, so that its whole round breaks through. */
   private static final double PAST_THE_END_MM = 2;
 
-  private Bores() {}
+  private Drilling() {}
 
   static List<Cylinder> of(Cut.Holes holes) {
     Vector3D inwards = inwards(holes.from());
