@@ -50,6 +50,33 @@ public record Entry(String kind, Span at, Map<String, Located<?>> values) {
     return find(key, Boolean.class).orElse(otherwise);
   }
 
+  /** The entries of a section that gives them names, in order; none if the section is missing. */
+  Map<String, Entry> entries(String section) {
+    Map<String, Entry> entries = new LinkedHashMap<>();
+    find(section, Map.class)
+        .ifPresent(
+            all ->
+                ((Map<?, ?>) all)
+                    .forEach((name, entry) -> entries.put((String) name, (Entry) entry)));
+    return entries;
+  }
+
+  /** The entries of a section that lists them; none if the section is missing. */
+  List<Entry> list(String section) {
+    return find(section, List.class).stream()
+        .flatMap(list -> ((List<?>) list).stream())
+        .map(Entry.class::cast)
+        .toList();
+  }
+
+  <T> Optional<Located<T>> findLocated(String key, Class<T> type) {
+    return find(key, type).map(value -> new Located<>(value, at(key)));
+  }
+
+  <T> Located<T> located(String key, Class<T> type) {
+    return new Located<>(expect(key, type), at(key));
+  }
+
   /** The values of a key that takes one or more, in order; none if the key is missing. */
   public <T> List<Located<T>> list(String key, Class<T> type) {
     return find(key, List.class).stream()

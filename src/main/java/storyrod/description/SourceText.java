@@ -3,25 +3,87 @@ package storyrod.description;
 import java.util.Arrays;
 
 /**
- * A description's text with the name under which messages speak of it.
- *
- * @param file the file's name as the user gave it, for messages only
- * @param text the whole text, lines ended by {@code \n} or {@code \r\n}
+ * A description's text with the name under which messages speak of it. Lines and columns are
+ * counted from 1; a column counts characters as a person does, whatever they are stored as.
  */
-public record SourceText(String file, String text) {
-  /** The line, counted from 1, of a position in the text. */
+public final class SourceText {
+  private final String file;
+  private final String text;
+  private final int[] lineStarts;
+
+  /**
+   * Takes a text, lines ended by {@code \n} or {@code \r\n}.
+   *
+   * @param file the file's name as the user gave it, for messages only
+   */
+  public SourceText(String file, String text) {
+    this.file = file;
+    this.text = text;
+    this.lineStarts = lineStarts(text);
+  }
+
+  private static int[] lineStarts(String text) {
+    int[] starts = new int[1 + (int) text.chars().filter(c -> c == '\n').count()];
+    for (int line = 1; line < starts.length; line++) {
+      starts[line] = text.indexOf('\n', starts[line - 1]) + 1;
+    }
+    return starts;
+  }
+
+  public String file() {
+    return file;
+  }
+
+  public String text() {
+    return text;
+  }
+
+  /** The line of a position in the text. */
   public int lineOf(int offset) {
-    return 1 + (int) text.chars().limit(Math.min(offset, text.length())).filter(c -> c == '\n').count();
+    int found = Arrays.binarySearch(lineStarts, inside(offset));
+    return found >= 0 ? found + 1 : -found - 1;
   }
 
-  /** The column, counted from 1, of a position in the text. */
+  /** The column of a position in the text. */
   public int columnOf(int offset) {
-    int at = Math.min(offset, text.length());
-    return at - text.lastIndexOf('\n', at - 1);
+    int start = lineStart(lineOf(offset));
+    return 1 + text.codePointCount(start, inside(offset));
   }
 
-  /** The text of a line counted from 1, without its end; empty past the last line. */
+  /** The text of a line without its end; empty past the last line. */
   public String line(int number) {
-    return Arrays.stream(text.split("\n", -1)).skip(number - 1L).findFirst().orElse("").stripTrailing();
+    if (number < 1 || number > lineStarts.length) {
+      return "";
+    }
+    return text.substring(lineStart(number), lineEnd(number)).stripTrailing();
+  }
+
+  /** The position of a line's first character. */
+  int lineStart(int number) {
+    return lineStarts[number - 1];
+  }
+
+  private int lineEnd(int number) {
+    return number < lineStarts.length ? lineStarts[number] : text.length();
+  }
+
+  private int inside(int offset) {
+    return Math.clamp(offset, 0, text.length());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other == this
+        || other instanceof SourceText that && file.equals(that.file) && text.equals(that.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * file.hashCode() + text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return file;
   }
 }

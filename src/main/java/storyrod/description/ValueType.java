@@ -7,7 +7,10 @@ public sealed interface ValueType {
   /** Words for a person; Java type {@link String}. */
   record Text() implements ValueType {}
 
-  /** A formula that gives a length; Java type {@link storyrod.measure.Length}. */
+  /**
+   * A formula that gives a length, above zero unless it may be negative; Java type {@link
+   * storyrod.measure.Length}.
+   */
   record LengthValue(boolean mayBeNegative) implements ValueType {}
 
   /** A plain number that may have a fraction; Java type {@link storyrod.measure.Rational}. */
@@ -45,4 +48,49 @@ public sealed interface ValueType {
 
   /** One value or a list of them; Java type {@link List} of {@link Located} values. */
   record OneOrMore(ValueType each) implements ValueType {}
+
+  /** A formula that gives a length of zero or more; Java type {@link storyrod.measure.Length}. */
+  record Allowance() implements ValueType {}
+
+  /** A plain number above zero; Java type {@link storyrod.measure.Rational}. */
+  record Amount() implements ValueType {}
+
+  /** {@code 7.80 per board-foot}; Java type {@link Description.Price}. */
+  record PriceValue() implements ValueType {}
+
+  /** {@code 96 x 48}; Java type {@link Description.SheetSize}. */
+  record SheetSizeValue() implements ValueType {}
+
+  /** A day as {@code 2026-11-25} (ISO 8601); Java type {@link java.time.LocalDate}. */
+  record DateValue() implements ValueType {}
+
+  /** {@code 1/32}: one over a power of two up to 128; Java type {@link Integer}, what is below. */
+  record Fraction() implements ValueType {}
+
+  /** Names with formulas that give lengths; Java type map of {@link storyrod.measure.Length}. */
+  record Lengths() implements ValueType {}
+
+  /** Names with formulas that give numbers; Java type map of {@link storyrod.measure.Rational}. */
+  record Numbers() implements ValueType {}
+
+  /** Keys with values; Java type {@link Entry}. */
+  record Section(EntryType type) implements ValueType {}
+
+  /** Names, each with keys and values; Java type map of {@link Entry}. */
+  record Named(EntryType type) implements ValueType {}
+
+  /** A list of keys with values; Java type {@link List} of {@link Entry}. */
+  record Listed(EntryType type) implements ValueType {}
+
+  /** A list of {@code - KIND: {...}}, the kinds being the vocabulary's; {@link List} of {@link Entry}. */
+  record Joints() implements ValueType {}
+
+  /** A list of {@code - KIND: {...}}, the kinds being the vocabulary's; {@link List} of {@link Entry}. */
+  record Cuts() implements ValueType {}
+
+  /** A list of {@code VERB TARGET}; Java type {@link List} of {@link Description.OrderEntry}. */
+  record Orders() implements ValueType {}
+
+  /** Words for a target or for {@code VERB TARGET}; Java type map of {@link String}. */
+  record Notes() implements ValueType {}
 }

@@ -1,0 +1,91 @@
+package storyrod.description;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.description.Description.PriceUnit;
+import storyrod.measure.Length;
+
+/** What a description must keep across its keys and sections. */
+final class Checks {
+  private final Context context;
+
+  Checks(Context context) {
+    this.context = context;
+  }
+
+  void check(Entry project) {
+    Map<String, Entry> stocks = project.entries("stock");
+    stocks.forEach(this::stock);
+    project.list("hardware").forEach(this::screws);
+    Map<String, Length> thickness = new LinkedHashMap<>();
+    stocks.forEach((name, stock) -> stock.findLength("thickness").ifPresent(t -> thickness.put(name, t)));
+    ThicknessCheck check = new ThicknessCheck(context, thickness);
+    project.entries("parts").forEach(check::check);
+    project.entries("assemblies").forEach((name, assembly) ->
+        assembly.entries("parts").forEach((part, entry) -> check.check(name + "." + part, entry)));
+    someParts(project);
+    names(project);
+  }
+
+  private void stock(String name, Entry stock) {
+    boolean sheet = stock.find("kind", String.class).filter("sheet"::equals).isPresent();
+    boolean solid = stock.find("kind", String.class).filter("solid"::equals).isPresent();
+    if (sheet && context.scope().stocks().containsKey(name) && !stock.has("sheet")) {
+      add(Diagnostic.error("missing-key", stock.at(), "the sheet stock '" + name + "' has no 'sheet'")
+          .hint("write `sheet:` with its size, such as `96 x 48`"));
+    }
+    if (solid && stock.has("sheet")) {
+      add(Diagnostic.error("stock-kind", stock.at("sheet"), "solid wood comes in boards and has no sheet size")
+          .hint("take `sheet` away, or write `kind: sheet`"));
+    }
+    if (sheet && stock.has("bought-as")) {
+      add(Diagnostic.error("stock-kind", stock.at("bought-as"), "a sheet is bought as thick as it is")
+          .hint("take `bought-as` away, or write `kind: solid`"));
+    }
+    price(stock, sheet ? PriceUnit.SHEET : PriceUnit.BOARD_FOOT, sheet || solid);
+  }
+
+  private void price(Entry stock, PriceUnit expected, boolean kindKnown) {
+    Optional<PriceUnit> per = stock.find("price", Description.Price.class).map(Description.Price::per);
+    if (kindKnown && per.isPresent() && per.get() != expected) {
+      add(Diagnostic.error("price", stock.at("price"), "this stock is not sold per " + Sections.word(per.get()))
+          .hint("give its price per " + Sections.word(expected)));
+    }
+  }
+
+  private void screws(Entry hardware) {
+    if (hardware.has("screw") != hardware.has("screws-each")) {
+      String there = hardware.has("screw") ? "screw" : "screws-each";
+      String missing = hardware.has("screw") ? "screws-each" : "screw";
+      add(Diagnostic.error("missing-key", hardware.at(there), "'" + there + "' needs '" + missing + "' beside it")
+          .hint("write both, or neither"));
+    }
+  }
+
+  private void someParts(Entry project) {
+    if (!project.has("parts") && !project.has("assemblies")) {
+      add(Diagnostic.error("missing-key", project.at(), "this project has no parts")
+          .hint("write `parts:`, with a name, its stock, x, y, z and grain for each"));
+    }
+  }
+
+  private void names(Entry project) {
+    Map<String, Entry> parts = project.entries("parts");
+    project.entries("assemblies").forEach((name, assembly) -> {
+      if (parts.containsKey(name)) {
+        twice(name, assembly.at(), parts.get(name).at());
+      }
+    });
+  }
+
+  private void twice(String name, Span at, Span before) {
+    add(Diagnostic.error("name-twice", at, "'" + name + "' is the name of something else already")
+        .also(before, "it is here already")
+        .hint("give one of the two another name"));
+  }
+
+  private void add(Diagnostic diagnostic) {
+    context.diagnostics().add(diagnostic);
+  }
+}

@@ -1,0 +1,151 @@
+package storyrod.description;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Expression.Call;
+import storyrod.description.Expression.Literal;
+import storyrod.description.Expression.Name;
+import storyrod.description.Expression.Negated;
+import storyrod.description.Expression.Operation;
+import storyrod.description.Expression.Stretch;
+
+/** Parses a formula: {@code * /} before {@code + -}, from left to right. */
+final class FormulaParser {
+  private static final int DEEPEST = 100;
+  private static final String TO = "to";
+
+  private final FormulaScanner scanner;
+  private int depth;
+
+  private FormulaParser(String text) throws FormulaFault {
+    this.scanner = new FormulaScanner(text);
+  }
+
+  static Expression formula(String text) throws FormulaFault {
+    FormulaParser parser = new FormulaParser(text);
+    Expression formula = parser.sum();
+    parser.expectEnd("an operator");
+    return formula;
+  }
+
+  /** The two formulas of {@code A to B}. */
+  static Ends range(String text) throws FormulaFault {
+    FormulaParser parser = new FormulaParser(text);
+    Expression from = parser.sum();
+    if (!parser.scanner.takeWord(TO)) {
+      throw parser.scanner.unexpected("`to` and where it ends");
+    }
+    Expression to = parser.sum();
+    parser.expectEnd("an operator");
+    return new Ends(from, to);
+  }
+
+  /** Where a range starts and ends. */
+  record Ends(Expression from, Expression to) {}
+
+  private void expectEnd(String otherwise) throws FormulaFault {
+    if (!scanner.atEnd()) {
+      throw scanner.unexpected(otherwise);
+    }
+  }
+
+  private Expression sum() throws FormulaFault {
+    Expression left = product();
+    while (true) {
+      if (scanner.takeSpaced('+')) {
+        left = new Operation('+', left, product());
+      } else if (scanner.takeSpaced('-')) {
+        left = new Operation('-', left, product());
+      } else {
+        return left;
+      }
+    }
+  }
+
+  private Expression product() throws FormulaFault {
+    Expression left = operand();
+    while (true) {
+      if (scanner.take('*')) {
+        left = new Operation('*', left, operand());
+      } else if (scanner.take('/')) {
+        left = new Operation('/', left, divisor());
+      } else {
+        return left;
+      }
+    }
+  }
+
+  /** In {@code 12 / 3/4} nobody can tell which division comes first. */
+  private Expression divisor() throws FormulaFault {
+    boolean written = Character.isDigit(scanner.peek());
+    int start = scanner.at();
+    Expression right = operand();
+    if (written && scanner.isFraction(start, right.at().to())) {
+      throw new FormulaFault(
+          FormulaScanner.SYNTAX, right.at(), "it is not clear what is divided first here",
+          "put the fraction in parentheses, or divide by one number at a time");
+    }
+    return right;
+  }
+
+  private Expression operand() throws FormulaFault {
+    if (++depth > DEEPEST) {
+      throw scanner.unexpected("at most " + DEEPEST + " parentheses in each other");
+    }
+    int start = scanner.at();
+    Expression operand = scanner.take('-') ? negated(start) : positive(start);
+    depth--;
+    return operand;
+  }
+
+  private Expression negated(int start) throws FormulaFault {
+    Expression of = operand();
+    return new Negated(of, new Stretch(start, of.at().to()));
+  }
+
+  private Expression positive(int start) throws FormulaFault {
+    if (scanner.take('(')) {
+      Expression inner = sum();
+      close();
+      return inner;
+    }
+    Optional<Literal> number = scanner.takeNumber();
+    if (number.isPresent()) {
+      return number.get();
+    }
+    return nameOrCall(start);
+  }
+
+  private Expression nameOrCall(int start) throws FormulaFault {
+    if (scanner.takeWord(TO)) {
+      throw fault(start, start + 2, "expected a value, found 'to'", "write where it starts and ends: `0 to 12`");
+    }
+    String name = scanner.takeName().orElseThrow(() -> scanner.unexpected("a value"));
+    Stretch at = new Stretch(start, start + name.length());
+    return scanner.take('(') ? call(name, at) : new Name(name, at);
+  }
+
+  private Expression call(String function, Stretch at) throws FormulaFault {
+    if (!function.equals("min") && !function.equals("max")) {
+      throw fault(at.from(), at.to(), "there is no function '" + Quote.of(function) + "'",
+          "there are min and max; for a product write `*`");
+    }
+    List<Expression> arguments = new ArrayList<>();
+    do {
+      arguments.add(sum());
+    } while (scanner.take(','));
+    close();
+    return new Call(function, arguments, new Stretch(at.from(), scanner.at()));
+  }
+
+  private void close() throws FormulaFault {
+    if (!scanner.take(')')) {
+      throw scanner.unexpected("a closing parenthesis");
+    }
+  }
+
+  private static FormulaFault fault(int from, int to, String message, String hint) {
+    return new FormulaFault(FormulaScanner.SYNTAX, new Stretch(from, to), message, hint);
+  }
+}

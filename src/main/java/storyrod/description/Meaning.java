@@ -1,0 +1,40 @@
+package storyrod.description;
+
+/** Says in a few words what a key wants. */
+final class Meaning {
+  private Meaning() {}
+
+  static String of(Key key) {
+    return switch (key.type()) {
+      case ValueType.Text text -> "a few words";
+      case ValueType.LengthValue length -> "a length, such as `3/4 in` or `19 mm`";
+      case ValueType.Allowance allowance -> "a length, such as `1/4 in`";
+      case ValueType.Number number -> "a number";
+      case ValueType.Amount amount -> "a number above zero";
+      case ValueType.Count count -> "a whole number";
+      case ValueType.YesNo yesNo -> "`yes` or `no`";
+      case ValueType.Choice choice -> "one of " + String.join(", ", choice.words());
+      case ValueType.RangeValue range -> "where it starts and ends, such as `0 to 12`";
+      case ValueType.AxisName axis -> "x, y or z";
+      case ValueType.FaceName face -> "a part and its face, such as `left-side.right`";
+      case ValueType.PartName part -> "the name of a part";
+      case ValueType.ItemName item -> "the name of an item";
+      case ValueType.StockName stock -> "the name of a stock";
+      case ValueType.Point point -> "coordinates, such as `{x: 2, z: 10}`";
+      case ValueType.OneOrMore some -> of(new Key(key.name(), some.each(), true, "")) + ", or a list";
+      case ValueType.PriceValue price -> "a price, such as `7.80 per board-foot`";
+      case ValueType.SheetSizeValue size -> "a size, such as `96 x 48`";
+      case ValueType.DateValue date -> "a day, such as `2026-11-25`";
+      case ValueType.Fraction fraction -> "a fraction, such as `1/32`";
+      case ValueType.Lengths lengths -> "names and their lengths";
+      case ValueType.Numbers numbers -> "names and their numbers";
+      case ValueType.Section section -> "its keys";
+      case ValueType.Named named -> "names, each with its keys";
+      case ValueType.Listed listed -> "a list";
+      case ValueType.Joints joints -> "a list of joints";
+      case ValueType.Cuts cuts -> "a list of cuts";
+      case ValueType.Orders orders -> "a list, such as `[cut left-side, fit left-side]`";
+      case ValueType.Notes notes -> "names and words about them";
+    };
+  }
+}

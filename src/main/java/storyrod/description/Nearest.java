@@ -1,0 +1,44 @@
+package storyrod.description;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** Finds the word that was probably meant. */
+final class Nearest {
+  private static final int LONGEST = 60;
+
+  private Nearest() {}
+
+  /** The nearest of some words, if one is near enough to be a slip of the finger. */
+  static Optional<String> to(String word, Collection<String> words) {
+    int allowed = Math.max(1, Math.min(3, word.length() / 3));
+    return words.stream()
+        .filter(each -> Math.abs(each.length() - word.length()) <= allowed)
+        .filter(each -> each.length() <= LONGEST && distance(word, each) <= allowed)
+        .min(Comparator.comparingInt(each -> distance(word, each)));
+  }
+
+  /** Letters put in, left out, exchanged, or swapped with their neighbour. */
+  static int distance(String one, String two) {
+    int[][] cost = new int[one.length() + 1][two.length() + 1];
+    for (int i = 0; i <= one.length(); i++) {
+      for (int j = 0; j <= two.length(); j++) {
+        cost[i][j] = i == 0 || j == 0 ? i + j : step(cost, i, j, one.charAt(i - 1) == two.charAt(j - 1));
+        if (i > 1 && j > 1 && swapped(one, two, i, j)) {
+          cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
+        }
+      }
+    }
+    return cost[one.length()][two.length()];
+  }
+
+  private static int step(int[][] cost, int i, int j, boolean same) {
+    int exchanged = cost[i - 1][j - 1] + (same ? 0 : 1);
+    return Math.min(exchanged, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
+  }
+
+  private static boolean swapped(String one, String two, int i, int j) {
+    return one.charAt(i - 1) == two.charAt(j - 2) && one.charAt(i - 2) == two.charAt(j - 1);
+  }
+}

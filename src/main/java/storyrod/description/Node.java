@@ -1,0 +1,66 @@
+package storyrod.description;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A node of a description's text, with its place. */
+sealed interface Node {
+  Span at();
+
+  /** What a person would call it. */
+  String kind();
+
+  /**
+   * A single value.
+   *
+   * @param text what is meant, without quotes
+   * @param quoted whether it stands between quotes
+   */
+  record Scalar(String text, boolean quoted, Span at) implements Node {
+    @Override
+    public String kind() {
+      return text.isEmpty() ? "nothing" : "'" + Quote.of(text) + "'";
+    }
+
+    /** The place of a stretch of the text, or of all of it where the two don't run alongside. */
+    Span part(int from, int to) {
+      int lead = quoted ? 1 : 0;
+      boolean alongside = at.source().text().startsWith(text, at.start() + lead);
+      return alongside ? at.part(lead + from, lead + to) : at;
+    }
+  }
+
+  /** Keys with values, in order; no key stands twice. */
+  record Mapping(List<Member> members, Span at) implements Node {
+    public Mapping {
+      members = List.copyOf(members);
+    }
+
+    @Override
+    public String kind() {
+      return "keys with values";
+    }
+
+    Optional<Node> get(String key) {
+      return members.stream()
+          .filter(member -> member.key().text().equals(key))
+          .map(Member::value)
+          .findFirst();
+    }
+  }
+
+  /** A list. */
+  record Sequence(List<Node> items, Span at) implements Node {
+    public Sequence {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public String kind() {
+      return "a list";
+    }
+  }
+
+  /** A key with its value. */
+  record Member(Scalar key, Node value) {}
+}

@@ -1,0 +1,51 @@
+package storyrod.description;
+
+import java.util.Optional;
+import storyrod.description.Node.Mapping;
+import storyrod.description.Node.Scalar;
+import storyrod.description.Node.Sequence;
+
+/** Checks that a node has the shape that its key asks for. */
+final class Shapes {
+  private static final String SHAPE = "wrong-shape";
+
+  private Shapes() {}
+
+  static Optional<Scalar> scalar(Node node, Context context) {
+    if (node instanceof Scalar scalar && scalar.text().isBlank()) {
+      return context.fail(empty(scalar));
+    }
+    return node instanceof Scalar scalar
+        ? Optional.of(scalar)
+        : context.fail(wrong(node, "a single value", "write one value behind the colon"));
+  }
+
+  static Optional<Mapping> mapping(Node node, Context context) {
+    return node instanceof Mapping mapping
+        ? Optional.of(mapping)
+        : context.fail(
+            emptyOr(node, wrong(node, "keys with values", "write `key: value` lines, indented")));
+  }
+
+  static Optional<Sequence> sequence(Node node, Context context) {
+    return node instanceof Sequence sequence
+        ? Optional.of(sequence)
+        : context.fail(
+            emptyOr(node, wrong(node, "a list", "start each line of it with `- `, or use [a, b]")));
+  }
+
+  private static Diagnostic emptyOr(Node node, Diagnostic otherwise) {
+    return node instanceof Scalar scalar && scalar.text().isBlank() ? empty(scalar) : otherwise;
+  }
+
+  private static Diagnostic empty(Scalar scalar) {
+    return Diagnostic.error("empty-value", scalar.at(), "there is no value here")
+        .hint("write a value, or delete the line");
+  }
+
+  static Diagnostic wrong(Node node, String expected, String hint) {
+    return Diagnostic.error(
+            SHAPE, node.at(), "expected " + expected + ", found " + node.kind())
+        .hint(hint);
+  }
+}

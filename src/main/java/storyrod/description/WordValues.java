@@ -1,0 +1,190 @@
+package storyrod.description;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import storyrod.description.Description.OrderEntry;
+import storyrod.description.Description.Price;
+import storyrod.description.Description.PriceUnit;
+import storyrod.description.Node.Scalar;
+import storyrod.description.Scope.PartCells;
+import storyrod.description.Value.Kind;
+import storyrod.geometry.Axis;
+import storyrod.measure.Rational;
+
+/** Reads the values that are words, names or plain numbers. */
+final class WordValues {
+  private static final Pattern PRICE = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,6})?) +per +(\\S+)");
+  private static final List<String> PRICE_UNITS =
+      List.of(Sections.word(PriceUnit.BOARD_FOOT), Sections.word(PriceUnit.SHEET));
+  private static final Pattern FRACTION = Pattern.compile("1 ?/ ?(1|2|4|8|16|32|64|128)");
+  private static final int FINEST = 128;
+
+  private final Context context;
+
+  WordValues(Context context) {
+    this.context = context;
+  }
+
+  Optional<String> choice(Scalar text, List<String> words) {
+    return found(Names.word("unknown-word", text.text(), words, "choice"), text);
+  }
+
+  Optional<Boolean> yesNo(Scalar text) {
+    return switch (text.text()) {
+      case "yes" -> Optional.of(true);
+      case "no" -> Optional.of(false);
+      default ->
+          context.fail(
+              Diagnostic.error("yes-no", text.at(), "expected yes or no, found " + text.kind())
+                  .hint("write `yes` or `no`"));
+    };
+  }
+
+  Optional<Rational> amount(Scalar text) {
+    return context
+        .evaluate(text, Kind.NUMBER)
+        .flatMap(
+            found ->
+                found.signum() > 0
+                    ? Optional.of(found)
+                    : context.fail(
+                        Diagnostic.error(
+                                "not-positive", text.at(), "expected a number above zero, found " + shown(found))
+                            .hint("write a number above zero")));
+  }
+
+  Optional<Integer> count(Scalar text, int least) {
+    return context
+        .evaluate(text, Kind.NUMBER)
+        .flatMap(
+            found ->
+                isCount(found, least)
+                    ? Optional.of(found.numerator().intValueExact())
+                    : context.fail(
+                        Diagnostic.error(
+                                "count", text.at(), "expected a whole number, found " + shown(found))
+                            .hint("write a whole number from " + least + " up")));
+  }
+
+  private static String shown(Rational number) {
+    return Quote.of(number.toString());
+  }
+
+  private static boolean isCount(Rational number, int least) {
+    return number.isWhole()
+        && number.compareTo(Rational.of(least, 1)) >= 0
+        && number.compareTo(Rational.of(1_000_000, 1)) <= 0;
+  }
+
+  Optional<Axis> axis(Scalar text) {
+    return choice(text, List.of("x", "y", "z"))
+        .map(word -> Axis.valueOf(word.toUpperCase(java.util.Locale.ROOT)));
+  }
+
+  Optional<FaceRef> face(Scalar text) {
+    return found(context.names().face(text.text()), text)
+        .map(found -> new FaceRef(found.part().name(), found.face()));
+  }
+
+  Optional<String> part(Scalar text) {
+    return found(context.names().part(text.text()), text).map(PartCells::name);
+  }
+
+  Optional<String> item(Scalar text) {
+    return found(context.names().item(text.text()), text);
+  }
+
+  Optional<String> stock(Scalar text) {
+    return found(context.names().stock(text.text()), text);
+  }
+
+  private <T> Optional<T> found(Lookup<T> lookup, Scalar text) {
+    return lookup.found().isPresent() ? lookup.found() : context.fail(lookup.at(text.at()));
+  }
+
+  Optional<Price> price(Scalar text) {
+    Matcher matcher = PRICE.matcher(text.text());
+    if (!matcher.matches() || !PRICE_UNITS.contains(matcher.group(2))) {
+      return context.fail(
+          Diagnostic.error("price", text.at(), "expected a price, found " + text.kind())
+              .hint("write an amount and for what: `7.80 per board-foot` or `92 per sheet`"));
+    }
+    PriceUnit unit = PriceUnit.values()[PRICE_UNITS.indexOf(matcher.group(2))];
+    return Optional.of(new Price(Rational.of(new BigDecimal(matcher.group(1))), unit));
+  }
+
+  Optional<LocalDate> date(Scalar text) {
+    try {
+      return Optional.of(LocalDate.parse(text.text()));
+    } catch (DateTimeException fault) {
+      return context.fail(
+          Diagnostic.error("date", text.at(), "expected a day, found " + text.kind())
+              .hint("write year, month and day: `2026-11-25`"));
+    }
+  }
+
+  /** What stands below the line. */
+  Optional<Integer> fraction(Scalar text) {
+    Matcher matcher = FRACTION.matcher(text.text());
+    return matcher.matches()
+        ? Optional.of(Integer.valueOf(matcher.group(1)))
+        : context.fail(
+            Diagnostic.error(
+                    "fraction", text.at(), "expected a fraction of an inch, found " + text.kind())
+                .hint("write one of 1/2, 1/4, 1/8, 1/16, 1/32, 1/64 and 1/" + FINEST));
+  }
+
+  Optional<OrderEntry> order(Scalar text) {
+    String[] words = text.text().split("\\s+", 3);
+    if (words.length != 2) {
+      return context.fail(
+          Diagnostic.error("order", text.at(), "expected a verb and a target, found " + text.kind())
+              .hint("write what is done and to what: `fit left-side`"));
+    }
+    Lookup<String> verb =
+        Names.word("unknown-verb", words[0], context.vocabulary().operations(), "verb");
+    if (verb.found().isEmpty()) {
+      context.diagnostics().add(verb.at(text.part(0, words[0].length())));
+    }
+    Optional<String> target = target(text, words[1]);
+    return verb.found().flatMap(v -> target.map(t -> new OrderEntry(text.at(), v, t)));
+  }
+
+  private Optional<String> target(Scalar text, String name) {
+    boolean known =
+        context.scope().assemblies().containsKey(name) || context.scope().items().containsKey(name);
+    if (known) {
+      return Optional.of(name);
+    }
+    Lookup<PartCells> part = context.names().part(name);
+    int start = text.text().length() - name.length();
+    return part.found().isPresent()
+        ? part.found().map(PartCells::name)
+        : context.fail(
+            Diagnostic.error(
+                    "unknown-target", text.part(start, start + name.length()),
+                    "there is no part, assembly or item '" + Quote.of(name) + "'")
+                .hint(targetHint(name, part.hint())));
+  }
+
+  private String targetHint(String name, String otherwise) {
+    Scope scope = context.scope();
+    List<String> words =
+        java.util.stream.Stream.of(scope.parts(), scope.assemblies(), scope.items())
+            .flatMap(each -> each.keySet().stream())
+            .toList();
+    return Nearest.to(name, words).map(word -> "did you mean `" + word + "`?").orElse(otherwise);
+  }
+
+  /** The target of a note, which may have a verb before it. */
+  Optional<String> noteKey(Scalar key) {
+    return key.text().strip().contains(" ")
+        ? order(key).map(OrderEntry::toString)
+        : target(key, key.text());
+  }
+}
