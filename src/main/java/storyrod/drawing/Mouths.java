@@ -1,0 +1,83 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Seen.Stroke;
+import storyrod.geometry.Cylinder;
+import storyrod.geometry.Intervals;
+
+/** Finds where bores meet the faces that look at the viewer, as lines in the view. */
+final class Mouths {
+  private static final int SIDES = 32;
+  private static final double AT_END_MM = 1e-3;
+  private static final double ALONG_FACE = 1e-6;
+  private static final double JOINED_MM = 1e-6;
+
+  private final HiddenLines lines;
+  private final View view;
+
+  Mouths(HiddenLines lines, View view) {
+    this.lines = lines;
+    this.view = view;
+  }
+
+  List<List<At>> of(Scene.Item item, List<ScreenFace> faces) {
+    List<List<At>> mouths = new ArrayList<>();
+    for (Cylinder bore : item.solid().bores()) {
+      for (ScreenFace face : faces) {
+        mouths.addAll(chained(seen(ellipse(bore, item.offset(), face), face)));
+      }
+    }
+    return mouths;
+  }
+
+  /** The points where lines of the bore's wall meet the face's plane, as far as the bore reaches. */
+  private static List<Vector3D> ellipse(Cylinder bore, Vector3D by, ScreenFace face) {
+    double slope = face.normal().dot(bore.direction());
+    Vector3D mouth = bore.mouth().add(by);
+    double along = -face.inFront(mouth) / slope;
+    boolean reaches = along > -AT_END_MM && along < bore.depthMm() + AT_END_MM;
+    if (Math.abs(slope) < ALONG_FACE || !reaches) {
+      return List.of();
+    }
+    Vector3D one = bore.direction().orthogonal();
+    Vector3D two = bore.direction().cross(one);
+    List<Vector3D> points = new ArrayList<>();
+    for (int i = 0; i <= SIDES; i++) {
+      double angle = 2 * Math.PI * (i % SIDES) / SIDES;
+      Vector3D out = one.multiply(StrictMath.cos(angle)).add(two.multiply(StrictMath.sin(angle)));
+      Vector3D wall = mouth.add(out.multiply(bore.radiusMm()));
+      points.add(wall.add(bore.direction().multiply(-face.inFront(wall) / slope)));
+    }
+    return points;
+  }
+
+  private List<Stroke> seen(List<Vector3D> ellipse, ScreenFace face) {
+    List<Stroke> seen = new ArrayList<>();
+    for (int i = 0; i + 1 < ellipse.size(); i++) {
+      ScreenLine side = ScreenLine.of(ellipse.get(i), ellipse.get(i + 1), view);
+      Intervals inFace = face.inside(side.picture());
+      if (!inFace.isEmpty()) {
+        inFace.and(lines.visibleStretches(side)).stretches().stream()
+            .map(stretch -> side.picture().between(stretch.from(), stretch.to()))
+            .forEach(seen::add);
+      }
+    }
+    return seen;
+  }
+
+  private static List<List<At>> chained(List<Stroke> strokes) {
+    List<List<At>> chains = new ArrayList<>();
+    for (Stroke stroke : strokes) {
+      boolean follows =
+          !chains.isEmpty() && chains.getLast().getLast().distance(stroke.from()) < JOINED_MM;
+      if (!follows) {
+        chains.add(new ArrayList<>(List.of(stroke.from())));
+      }
+      chains.getLast().add(stroke.to());
+    }
+    return chains;
+  }
+}

@@ -1,0 +1,21 @@
+package storyrod.drawing;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.geometry.Solid;
+
+/**
+ * Solids in space to be looked at. Where two share a line, it belongs to the one that stands first.
+ */
+public record Scene(List<Item> items) {
+  public Scene {
+    items = List.copyOf(items);
+  }
+
+  /**
+   * A solid, drawn away from its place by an offset in mm.
+   *
+   * @param name the full name of the part
+   */
+  public record Item(String name, Solid solid, Vector3D offset) {}
+}

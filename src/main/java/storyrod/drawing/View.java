@@ -1,0 +1,55 @@
+package storyrod.drawing;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.drawing.Drawing.At;
+import storyrod.geometry.Face;
+
+/**
+ * An orthographic view: points are projected along a direction onto a plane at right angles to it.
+ *
+ * @param right a unit vector that runs right on the paper
+ * @param up a unit vector that runs up on the paper
+ * @param toViewer a unit vector from the piece to the viewer
+ */
+public record View(Vector3D right, Vector3D up, Vector3D toViewer) {
+  private static final Vector3D Z = Vector3D.of(0, 0, 1);
+
+  /** The usual view: from the front, the right and above. */
+  public static final View USUAL = isometric(1, -1, 1);
+
+  /**
+   * An isometric view as in ISO 5456-3: the three axes of the piece are foreshortened alike.
+   *
+   * @param x 1 to look from the right, -1 from the left
+   * @param y 1 to look from the back, -1 from the front
+   * @param z 1 to look from above, -1 from below
+   */
+  public static View isometric(int x, int y, int z) {
+    return along(Vector3D.of(x, y, z));
+  }
+
+  /** A view straight at a face; seen from above or below, the back of the piece is up. */
+  public static View at(Face face) {
+    return switch (face.axis()) {
+      case X -> along(Vector3D.of(face.sign(), 0, 0));
+      case Y -> along(Vector3D.of(0, face.sign(), 0));
+      case Z -> withUp(Vector3D.of(0, 0, face.sign()), Vector3D.of(0, 1, 0));
+    };
+  }
+
+  /** A view from any direction that is not vertical; z is up on the paper. */
+  public static View along(Vector3D toViewer) {
+    return withUp(toViewer, Z);
+  }
+
+  private static View withUp(Vector3D toViewer, Vector3D roughlyUp) {
+    Vector3D back = toViewer.normalize();
+    Vector3D right = roughlyUp.cross(back).normalize();
+    return new View(right, back.cross(right), back);
+  }
+
+  /** Where a point of the piece lies, at full size: x runs right, y runs down. */
+  public At project(Vector3D point) {
+    return new At(point.dot(right), -point.dot(up));
+  }
+}
