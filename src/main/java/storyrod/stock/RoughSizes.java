@@ -1,0 +1,86 @@
+package storyrod.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Description.Price;
+import storyrod.description.Description.PriceUnit;
+import storyrod.description.Description.ShopEntry;
+import storyrod.description.Description.StockEntry;
+import storyrod.description.Description.StockKind;
+import storyrod.measure.Rational;
+import storyrod.piece.Mark;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.stock.StockPlan.BoardNeed;
+import storyrod.stock.StockPlan.RoughPart;
+
+/** The sizes to which parts are sawn before they are milled, and the boards that takes. */
+final class RoughSizes {
+  private final Piece piece;
+  private final ShopEntry shop;
+
+  RoughSizes(Piece piece) {
+    this.piece = piece;
+    this.shop = piece.description().shop();
+  }
+
+  List<RoughPart> parts() {
+    return piece.marks().stream().map(this::rough).toList();
+  }
+
+  private RoughPart rough(Mark mark) {
+    Part part = mark.shown();
+    StockEntry stock = part.stock();
+    return switch (stock.kind()) {
+      case SHEET ->
+          new RoughPart(
+              mark.mark(),
+              mark.count(),
+              part.finishedLength(),
+              part.finishedWidth(),
+              part.finishedThickness());
+      case SOLID ->
+          new RoughPart(
+              mark.mark(),
+              mark.count(),
+              part.finishedLength().plus(shop.extraLength()),
+              part.finishedWidth().plus(shop.extraWidth()),
+              stock.boughtAs().orElse(part.finishedThickness()));
+    };
+  }
+
+  /** The boards of each solid stock in use, in the order of the description. */
+  List<BoardNeed> boards() {
+    List<BoardNeed> needs = new ArrayList<>();
+    for (StockEntry stock : piece.description().stock().values()) {
+      Rational net = net(stock);
+      if (stock.kind() == StockKind.SOLID && net.signum() > 0) {
+        Rational toBuy = BoardFeet.toBuy(net, shop.wastePercent());
+        needs.add(new BoardNeed(stock, net, toBuy, shop.wastePercent(), cost(stock, toBuy)));
+      }
+    }
+    return needs;
+  }
+
+  private Rational net(StockEntry stock) {
+    return piece.marks().stream()
+        .filter(mark -> mark.shown().stock().name().equals(stock.name()))
+        .map(this::rough)
+        .map(RoughSizes::boardFeet)
+        .reduce(Rational.ZERO, Rational::plus);
+  }
+
+  private static Rational boardFeet(RoughPart part) {
+    return BoardFeet.of(part.length(), part.width(), part.thickness())
+        .times(Rational.of(part.count(), 1));
+  }
+
+  private static Optional<Rational> cost(StockEntry stock, Rational boardFeet) {
+    return stock
+        .price()
+        .filter(price -> price.per() == PriceUnit.BOARD_FOOT)
+        .map(Price::amount)
+        .map(boardFeet::times);
+  }
+}
