@@ -1,0 +1,144 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import storyrod.geometry.Face;
+import storyrod.piece.Joint;
+
+/**
+ * Finds the order in which units go together, by taking them apart and running that backwards.
+ *
+ * <p>A unit that can leave can still leave when others have left before it. So taking away whichever
+ * unit is free never spoils anything, and if at some point none is free, no order exists; what is
+ * best to take away is then only a matter of good work ({@link Leaving}).
+ */
+final class Assembler {
+  private final Reach reach;
+  private final List<Joint> joints;
+  private final Late late;
+
+  Assembler(Reach reach, List<Joint> joints, Late late) {
+    this.reach = reach;
+    this.joints = joints;
+    this.late = late;
+  }
+
+  /**
+   * An order of one level.
+   *
+   * @param placings from the first unit to the last
+   * @param stuck the units that keep each other in; empty if the order is complete
+   */
+  record Order(List<Placing> placings, List<Unit> stuck) {
+    boolean isComplete() {
+      return stuck.isEmpty();
+    }
+  }
+
+  /**
+   * Orders the units of one level.
+   *
+   * @param own names of units in the order that the maker wants, if any; others go between
+   */
+  Order order(List<Unit> units, List<String> own) {
+    List<Unit> standing = new ArrayList<>(units);
+    List<Placing> placings = new ArrayList<>();
+    while (standing.size() > 1) {
+      Optional<Leaving> next = best(standing, own, placings);
+      if (next.isEmpty()) {
+        return new Order(placings, standing);
+      }
+      standing.remove(next.get().unit());
+      placings.addFirst(placing(next.get(), standing));
+    }
+    standing.forEach(
+        first ->
+            placings.addFirst(new Placing(first, Optional.empty(), List.of(), List.of(), false)));
+    return new Order(placings, List.of());
+  }
+
+  private Optional<Leaving> best(List<Unit> standing, List<String> own, List<Placing> later) {
+    Optional<Placing> next = later.stream().findFirst();
+    return standing.stream()
+        .filter(unit -> mayLeave(unit, standing, own))
+        .flatMap(unit -> leaving(unit, without(standing, unit)).stream())
+        .min(
+            Comparator.comparingInt((Leaving each) -> late.rank(each.unit()))
+                .thenComparingInt(Leaving::cost)
+                .thenComparing(each -> !next.map(each::isTwinOf).orElse(false))
+                .thenComparing(Leaving::isGlued)
+                .thenComparingDouble(each -> each.unit().volumeMm3())
+                .thenComparing(each -> -standing.indexOf(each.unit())));
+  }
+
+  private static boolean mayLeave(Unit unit, List<Unit> standing, List<String> own) {
+    int place = own.indexOf(unit.name());
+    return place < 0
+        || standing.stream().noneMatch(other -> own.indexOf(other.name()) > place);
+  }
+
+  private Optional<Leaving> leaving(Unit unit, List<Unit> rest) {
+    List<Joint> closed = closed(unit, rest);
+    Optional<Leaving> straight =
+        reach.ways(unit, rest).stream()
+            .map(way -> new Leaving(unit, way, closed, Leaving.costOf(this, unit, rest, way), false))
+            .min(
+                Comparator.comparingInt(Leaving::cost)
+                    .thenComparingInt(Leaving::againstJoints)
+                    .thenComparingInt(each -> Leaving.HANDY.indexOf(each.way())));
+    return straight.isPresent() || !closed.isEmpty()
+        ? straight
+        : Tilt.way(reach, unit, rest).map(way -> new Leaving(unit, way, closed, 0, true));
+  }
+
+  private Placing placing(Leaving leaving, List<Unit> standing) {
+    return new Placing(
+        leaving.unit(),
+        Optional.of(leaving.way().opposite()),
+        leaving.closed(),
+        standing.stream().flatMap(unit -> unit.partNames().stream()).toList(),
+        leaving.tilted());
+  }
+
+  /** The joints between a unit and others. */
+  List<Joint> closed(Unit unit, List<Unit> others) {
+    return joints.stream()
+        .filter(joint -> others.stream().anyMatch(other -> unit.joins(joint, other)))
+        .toList();
+  }
+
+  Reach reach() {
+    return reach;
+  }
+
+  /** Whether units hang together by their joints. */
+  boolean isConnected(List<Unit> units) {
+    List<Unit> open = new ArrayList<>(units.subList(1, units.size()));
+    List<Unit> reached = new ArrayList<>(List.of(units.getFirst()));
+    for (int i = 0; i < reached.size(); i++) {
+      Unit from = reached.get(i);
+      List<Unit> near = open.stream().filter(unit -> areJoined(from, unit)).toList();
+      open.removeAll(near);
+      reached.addAll(near);
+    }
+    return open.stream().allMatch(late::isLoose);
+  }
+
+  private boolean areJoined(Unit one, Unit other) {
+    return joints.stream().anyMatch(joint -> one.joins(joint, other));
+  }
+
+  /** The units in a direction's way, for the direction that has the fewest. */
+  List<Unit> trappedBy(Unit unit, List<Unit> others) {
+    return java.util.Arrays.stream(Face.values())
+        .map(way -> others.stream().filter(other -> !reach.isFree(unit, other, way)).toList())
+        .min(Comparator.comparingInt(List::size))
+        .orElseThrow();
+  }
+
+  static List<Unit> without(List<Unit> units, Unit unit) {
+    return units.stream().filter(each -> !each.equals(unit)).toList();
+  }
+}
