@@ -1,0 +1,4 @@
+package storyrod.drawing;
+
+/** A size on paper in mm. */
+public record Size(double widthMm, double heightMm) {}

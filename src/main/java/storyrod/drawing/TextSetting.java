@@ -1,0 +1,87 @@
+package storyrod.drawing;
+
+import java.awt.Font;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import storyrod.drawing.Drawing.TextStyle;
+import storyrod.drawing.Fonts.Weight;
+
+/**
+ * A text set on one line: stretches of one face and size, fractions as small raised and lowered
+ * figures. Read one after the other the stretches are the text.
+ *
+ * @param width in mm
+ */
+record TextSetting(List<Stretch> stretches, double width) {
+  /** How far a text reaches above and below its base line, in parts of its size. */
+  static final double ASCENT = 0.78;
+
+  static final double DESCENT = 0.21;
+  private static final double SMALL = 0.75;
+  private static final double RAISED = 0.24;
+  private static final double LOWERED = -0.07;
+  private static final Pattern FRACTION =
+      Pattern.compile("(?<![\\p{Alnum}/.])(\\d{1,3})/(\\d{1,3})(?![\\p{Alnum}/])");
+
+  TextSetting {
+    stretches = List.copyOf(stretches);
+  }
+
+  /**
+   * A stretch of one face.
+   *
+   * @param x from the start of the text, in mm
+   * @param rise above the base line, in mm
+   * @param size of the font, in mm
+   */
+  record Stretch(String text, boolean symbol, double x, double rise, double size) {
+    Font font(Weight weight, double unitsPerMm) {
+      double units = size * unitsPerMm;
+      return symbol ? Fonts.symbols(units) : Fonts.awt(weight, units);
+    }
+  }
+
+  static Weight weight(TextStyle style) {
+    return switch (style) {
+      case DIMENSION, NOTE, SMALL -> Weight.REGULAR;
+      case MARK, TITLE -> Weight.BOLD;
+    };
+  }
+
+  static TextSetting of(TextStyle style, String text) {
+    Setter setter = new Setter(weight(style), style.sizeMm());
+    Matcher fraction = FRACTION.matcher(text);
+    int done = 0;
+    while (fraction.find()) {
+      setter.set(text.substring(done, fraction.start()), 1, 0);
+      setter.set(fraction.group(1), SMALL, RAISED);
+      setter.set("/", 1, 0);
+      setter.set(fraction.group(2), SMALL, LOWERED);
+      done = fraction.end();
+    }
+    setter.set(text.substring(done), 1, 0);
+    return new TextSetting(setter.stretches, setter.x);
+  }
+
+  private static final class Setter {
+    private final Weight weight;
+    private final double size;
+    private final List<Stretch> stretches = new ArrayList<>();
+    private double x;
+
+    Setter(Weight weight, double size) {
+      this.weight = weight;
+      this.size = size;
+    }
+
+    void set(String text, double part, double rise) {
+      for (Fonts.Run run : Fonts.runs(text)) {
+        double set = size * part;
+        stretches.add(new Stretch(run.text(), run.symbol(), x, rise * size, set));
+        x += Fonts.width(weight, set, run.text());
+      }
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+
+class SvgWriterTest {
+  static Document parse(String svg) throws Exception {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setNamespaceAware(true);
+    return factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+  }
+
+  static List<String> texts(Document svg) {
+    var nodes = svg.getElementsByTagNameNS("http://www.w3.org/2000/svg", "text");
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < nodes.getLength(); i++) {
+      texts.add(nodes.item(i).getTextContent());
+    }
+    return texts;
+  }
+
+  @Test
+  void pageIsInMillimetresAndTheViewInHundredths() throws Exception {
+    Element root = parse(SvgWriter.write(Samples.everything())).getDocumentElement();
+    assertEquals("120mm", root.getAttribute("width"));
+    assertEquals("90mm", root.getAttribute("height"));
+    assertEquals("0 0 12000 9000", root.getAttribute("viewBox"));
+    assertEquals("sample", root.getFirstChild().getTextContent());
+  }
+
+  @Test
+  void textStaysTextInItsOwnFace() throws Exception {
+    String svg = SvgWriter.write(Samples.everything());
+    List<String> texts = texts(parse(svg));
+    assertTrue(texts.contains("AB"), texts.toString());
+    assertTrue(String.join("", texts).contains("27 23/32"), texts.toString());
+    assertTrue(svg.contains("font-family: \"Roboto Bold\",Roboto"));
+    assertTrue(svg.contains("font-family: \"Roboto\",Roboto"));
+    assertTrue(svg.contains("font-family: \"DejaVu Sans\",sans-serif"));
+    assertFalse(svg.contains("Dialog"));
+  }
+
+  @Test
+  void aGroupHasItsId() throws Exception {
+    Document svg = parse(SvgWriter.write(Samples.everything()));
+    Element group = (Element) svg.getElementsByTagName("g").item(0);
+    assertEquals("case.side", group.getAttribute("id"));
+    assertEquals("Side & \"more\"", group.getAttribute("aria-label"));
+    assertTrue(group.getElementsByTagName("path").getLength() >= 2);
+  }
+
+  @Test
+  void twoRunsGiveEqualText() {
+    assertEquals(SvgWriter.write(Samples.everything()), SvgWriter.write(Samples.everything()));
+  }
+}
