@@ -11,10 +11,10 @@
 <ul class="plain">
 <#list 1..6 as i><li>${say('before.safety.' + i)}</li></#list>
 </ul>
-<#if notes.cautions()?has_content>
+<#if notes.cautions?has_content>
 <h2>${say('before.in-steps')}</h2>
 <ul class="plain">
-<#list notes.cautions() as caution><li>${caution.text()} <span class="quiet">${say('before.steps', caution.steps())}</span></li>
+<#list notes.cautions as caution><li>${caution.text} <span class="quiet">${say('before.steps', caution.steps)}</span></li>
 </#list>
 </ul>
 </#if>
@@ -27,13 +27,13 @@
 <table class="contents">
 <@entry 'cut-list' say('cutlist.title')/>
 <@entry 'shopping' say('shopping.title')/>
-<#if hardware.rows()?has_content><@entry 'hardware' say('hardware.title')/></#if>
-<#if layouts.stocks()?has_content><@entry 'layouts' say('layouts.title')/></#if>
+<#if hardware.rows?has_content><@entry 'hardware' say('hardware.title')/></#if>
+<#if layouts.stocks?has_content><@entry 'layouts' say('layouts.title')/></#if>
 <@entry 'exploded' say('exploded.title')/>
 <@entry 'parts' say('parts.title')/>
-<#list steps.stages() as stage><@entry 'stage-' + stage.number() say('steps.stage', stage.number(), stage.title())/></#list>
+<#list steps.stages as stage><@entry 'stage-' + stage.number say('steps.stage', stage.number, stage.title)/></#list>
 <#if finish?has_content><@entry 'finish' say('finish.title')/></#if>
-<#if notes.findings()?has_content><@entry 'findings' say('findings.title')/></#if>
+<#if notes.findings?has_content><@entry 'findings' say('findings.title')/></#if>
 </table>
 </td></tr></table>
 <div class="keep">

@@ -5,19 +5,19 @@
 <bookmark name="${say('before.title')}" href="#before"/>
 <bookmark name="${say('cutlist.title')}" href="#cut-list"/>
 <bookmark name="${say('shopping.title')}" href="#shopping"/>
-<#if hardware.rows()?has_content><bookmark name="${say('hardware.title')}" href="#hardware"/></#if>
-<#if layouts.stocks()?has_content><bookmark name="${say('layouts.title')}" href="#layouts"/></#if>
+<#if hardware.rows?has_content><bookmark name="${say('hardware.title')}" href="#hardware"/></#if>
+<#if layouts.stocks?has_content><bookmark name="${say('layouts.title')}" href="#layouts"/></#if>
 <bookmark name="${say('exploded.title')}" href="#exploded"/>
 <bookmark name="${say('parts.title')}" href="#parts">
-<#list parts.entries() as part><bookmark name="${part.mark()}  ${part.title()}" href="#part-${part.mark()}"/>
+<#list parts.entries as part><bookmark name="${part.mark}  ${part.title}" href="#part-${part.mark}"/>
 </#list>
 </bookmark>
-<#list steps.stages() as stage>
-<bookmark name="${stage.title()}" href="#stage-${stage.number()}">
-<#list stage.steps() as step><bookmark name="${step.number()}  ${step.text().title()}" href="#step-${step.number()}"/>
+<#list steps.stages as stage>
+<bookmark name="${stage.title}" href="#stage-${stage.number}">
+<#list stage.steps as step><bookmark name="${step.number}  ${step.text.title}" href="#step-${step.number}"/>
 </#list>
 </bookmark>
 </#list>
 <#if finish?has_content><bookmark name="${say('finish.title')}" href="#finish"/></#if>
-<#if notes.findings()?has_content><bookmark name="${say('findings.title')}" href="#findings"/></#if>
+<#if notes.findings?has_content><bookmark name="${say('findings.title')}" href="#findings"/></#if>
 </bookmarks>

@@ -3,7 +3,7 @@
      its own template names. -->
 <html xmlns="http://www.w3.org/1999/xhtml" lang="${language}">
 <head>
-<title>${cover.name()}</title>
+<title>${cover.name}</title>
 <style type="text/css">
 <#include "/style/style.ftl">
 </style>

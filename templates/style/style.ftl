@@ -1,8 +1,8 @@
 <#-- The style sheet: one family in three weights, one near-black, hairlines.
      Gets: paper (widthMm, heightMm, sideMm, topMm, bottomMm). -->
 @page {
-  size: ${paper.widthMm()}mm ${paper.heightMm()}mm;
-  margin: ${paper.topMm()}mm ${paper.sideMm()}mm ${paper.bottomMm()}mm ${paper.sideMm()}mm;
+  size: ${paper.widthMm}mm ${paper.heightMm}mm;
+  margin: ${paper.topMm}mm ${paper.sideMm}mm ${paper.bottomMm}mm ${paper.sideMm}mm;
   @top-left { content: element(head); width: 100%; vertical-align: bottom; padding-bottom: 6mm; }
   @bottom-left { content: element(foot); width: 100%; vertical-align: top; padding-top: 5.5mm; }
 }

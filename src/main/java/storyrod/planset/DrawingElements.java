@@ -18,16 +18,15 @@ import org.openpdf.text.pdf.PdfGraphics2D;
 import org.openpdf.text.pdf.PdfTemplate;
 import org.w3c.dom.Element;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.Painter;
 
 /** Puts drawings where the pages have an element of the class {@code drawing}, as vectors. */
 final class DrawingElements implements ReplacedElementFactory {
   private static final double POINTS_PER_MM = 72 / 25.4;
   private final Map<String, Drawing> drawings;
-  private final Painting painting;
 
-  DrawingElements(Map<String, Drawing> drawings, Painting painting) {
+  DrawingElements(Map<String, Drawing> drawings) {
     this.drawings = drawings;
-    this.painting = painting;
   }
 
   @Override
@@ -90,8 +89,9 @@ final class DrawingElements implements ReplacedElementFactory {
               false,
               0);
       double fit = template.getWidth() / (drawing.widthMm() * POINTS_PER_MM);
-      graphics.scale(fit * POINTS_PER_MM / 100, fit * POINTS_PER_MM / 100);
-      painting.paint(drawing, graphics);
+      double unit = fit * POINTS_PER_MM / Painter.UNITS_PER_MM;
+      graphics.scale(unit, unit);
+      Painter.paint(drawing, graphics);
       graphics.dispose();
     }
 

@@ -2,31 +2,32 @@ package storyrod.planset;
 
 import java.awt.Font;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.security.SecureRandom;
 import java.util.Locale;
+import java.util.function.Supplier;
 import org.openpdf.text.pdf.BaseFont;
 import org.openpdf.text.pdf.FontMapper;
+import storyrod.drawing.Fonts;
 
 /**
  * The fonts of a plan set, read from the jars once per process and always embedded: Roboto in three
  * weights, and DejaVu Sans for glyphs that Roboto lacks.
  */
 enum PdfFonts {
-  LIGHT("/com/formdev/flatlaf/fonts/roboto/Roboto-Light.ttf"),
-  REGULAR("/com/formdev/flatlaf/fonts/roboto/Roboto-Regular.ttf"),
-  BOLD("/com/formdev/flatlaf/fonts/roboto/Roboto-Bold.ttf"),
-  FALLBACK("/net/sf/jasperreports/fonts/dejavu/DejaVuSans.ttf");
+  LIGHT(() -> Fonts.ttf(Fonts.Weight.LIGHT)),
+  REGULAR(() -> Fonts.ttf(Fonts.Weight.REGULAR)),
+  BOLD(() -> Fonts.ttf(Fonts.Weight.BOLD)),
+  FALLBACK(Fonts::symbolsTtf);
 
   /** The family's name in the style sheet. */
   static final String FALLBACK_FAMILY = "DejaVu Sans";
 
-  private final String path;
+  private final Supplier<byte[]> file;
   private BaseFont font;
 
-  PdfFonts(String path) {
-    this.path = path;
+  PdfFonts(Supplier<byte[]> file) {
+    this.file = file;
   }
 
   /** The font, parsed at its first use. */
@@ -75,14 +76,10 @@ enum PdfFonts {
   }
 
   private BaseFont read() {
-    try (InputStream in = PdfFonts.class.getResourceAsStream(path)) {
-      if (in == null) {
-        throw new IllegalStateException("bug: no font at " + path);
-      }
-      String name = path.substring(path.lastIndexOf('/') + 1);
+    try {
       BaseFont read =
           BaseFont.createFont(
-              name, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, in.readAllBytes(), null);
+              name() + ".ttf", BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, file.get(), null);
       read.setSecureRandom(new FixedPrefix(ordinal()));
       return read;
     } catch (IOException e) {

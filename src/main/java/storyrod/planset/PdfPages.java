@@ -30,11 +30,7 @@ final class PdfPages {
     XRLog.setLoggingEnabled(false);
   }
 
-  private final Painting painting;
-
-  PdfPages(Painting painting) {
-    this.painting = painting;
-  }
+  private PdfPages() {}
 
   /**
    * What a PDF says of itself.
@@ -44,7 +40,7 @@ final class PdfPages {
    */
   record About(String title, String author, String language, Optional<LocalDate> date) {}
 
-  byte[] write(String xhtml, Map<String, Drawing> drawings, About about) {
+  static byte[] write(String xhtml, Map<String, Drawing> drawings, About about) {
     Document document = Xhtml.parse(xhtml);
     TextRuns.prepare(document);
     ITextRenderer renderer = renderer(drawings);
@@ -56,12 +52,12 @@ final class PdfPages {
     return out.toByteArray();
   }
 
-  private ITextRenderer renderer(Map<String, Drawing> drawings) {
+  private static ITextRenderer renderer(Map<String, Drawing> drawings) {
     ITextOutputDevice device = new ITextOutputDevice(DOTS_PER_POINT);
     ClosedUserAgent agent = new ClosedUserAgent(device, DOTS_PER_PIXEL);
     ITextRenderer renderer =
         new ITextRenderer(DOTS_PER_POINT, DOTS_PER_PIXEL, device, agent, new FontChoice());
-    renderer.getSharedContext().setReplacedElementFactory(new DrawingElements(drawings, painting));
+    renderer.getSharedContext().setReplacedElementFactory(new DrawingElements(drawings));
     return renderer;
   }
 

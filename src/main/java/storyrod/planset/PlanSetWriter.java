@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.SvgWriter;
 import storyrod.piece.Mark;
 import storyrod.stock.StockPlan.SheetPlan;
 import storyrod.words.Words;
@@ -14,13 +15,11 @@ import storyrod.words.Words;
  */
 public final class PlanSetWriter {
   private final Wording wording;
-  private final Painting painting;
   private final Words words;
   private final Templates templates = new Templates();
 
-  public PlanSetWriter(Wording wording, Painting painting, Words words) {
+  public PlanSetWriter(Wording wording, Words words) {
     this.wording = wording;
-    this.painting = painting;
     this.words = words;
   }
 
@@ -54,11 +53,11 @@ public final class PlanSetWriter {
             words.language(),
             set.piece().description().about().date());
     String xhtml = templates.render("frame/document.ftl", pages.data());
-    return new PdfPages(painting).write(xhtml, drawings(set, pages), about);
+    return PdfPages.write(xhtml, drawings(set, pages), about);
   }
 
-  private byte[] svg(Drawing drawing) {
-    return painting.svg(drawing).getBytes(StandardCharsets.UTF_8);
+  private static byte[] svg(Drawing drawing) {
+    return SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
   }
 
   private static String fileName(Mark mark) {
