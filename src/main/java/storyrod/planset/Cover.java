@@ -1,0 +1,101 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import storyrod.build.BuildPlan.Step;
+import storyrod.description.Description.About;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.measure.Unit;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** What the cover says; what the maker did not give is an empty text. */
+public record Cover(
+    String name,
+    String maker,
+    String summary,
+    String edition,
+    String date,
+    List<Figure> figures,
+    DrawingBox drawing) {
+  static final String DRAWING = "cover";
+
+  /** The pound avoirdupois is 0.45359237 kg exactly (international agreement of 1959). */
+  private static final double KG_PER_POUND = 0.45359237;
+
+  private static final double DRAWING_SHARE = 0.56;
+
+  public Cover {
+    figures = List.copyOf(figures);
+  }
+
+  /** A number that matters, with what it means. */
+  public record Figure(String label, String value) {}
+
+  static Cover of(PlanSet set, Texts texts, Paper paper) {
+    About about = set.piece().description().about();
+    return new Cover(
+        about.project().value(),
+        about.maker().orElse(""),
+        about.summary().orElse(""),
+        about.edition().orElse(""),
+        about.date().map(Object::toString).orElse(""),
+        figures(set, texts),
+        DrawingBox.within(
+            DRAWING,
+            set.drawings().cover(),
+            paper.textWidthMm(),
+            paper.textHeightMm() * DRAWING_SHARE));
+  }
+
+  private static List<Figure> figures(PlanSet set, Texts texts) {
+    List<Figure> figures = new ArrayList<>();
+    figures.add(new Figure(texts.say("cover.size"), size(set.piece(), texts)));
+    set.figures()
+        .massKg()
+        .ifPresent(kg -> figures.add(new Figure(texts.say("cover.weight"), weight(kg, texts))));
+    if (figures.size() == 1) {
+      figures.add(
+          new Figure(texts.say("cover.parts"), Integer.toString(set.piece().parts().size())));
+    }
+    int minutes = set.build().steps().stream().mapToInt(Step::minutes).sum();
+    figures.add(new Figure(texts.say("cover.work"), work(minutes, texts)));
+    return figures;
+  }
+
+  private static String size(Piece piece, Texts texts) {
+    return texts.say(
+        "size.three",
+        texts.length(extent(piece, Axis.X)),
+        texts.length(extent(piece, Axis.Y)),
+        texts.lengthWithUnit(extent(piece, Axis.Z)));
+  }
+
+  private static Length extent(Piece piece, Axis axis) {
+    Function<Part, Range> range = part -> part.box().on(axis);
+    Length to = piece.parts().stream().map(range).map(Range::to).max(Comparator.naturalOrder()).orElse(Length.ZERO);
+    Length from = piece.parts().stream().map(range).map(Range::from).min(Comparator.naturalOrder()).orElse(Length.ZERO);
+    return to.minus(from);
+  }
+
+  private static String weight(double kg, Texts texts) {
+    return texts.format().unit() == Unit.INCH
+        ? texts.say("weight.pounds", round(kg / KG_PER_POUND))
+        : texts.say("weight.kilograms", round(kg));
+  }
+
+  private static String round(double value) {
+    return String.format(Locale.ROOT, value < 10 ? "%.1f" : "%.0f", value);
+  }
+
+  private static String work(int minutes, Texts texts) {
+    return minutes < 120
+        ? texts.duration(minutes)
+        : texts.say("time.hours", Math.ceilDiv(minutes, 60));
+  }
+}

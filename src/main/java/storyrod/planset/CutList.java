@@ -1,0 +1,72 @@
+package storyrod.planset;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import storyrod.description.Description.StockEntry;
+import storyrod.description.Description.StockKind;
+import storyrod.piece.Mark;
+import storyrod.piece.Part;
+import storyrod.stock.StockPlan.RoughPart;
+
+/** The cut list: one row for each mark, in the order of the marks. */
+public record CutList(List<Row> rows) {
+  public CutList {
+    rows = List.copyOf(rows);
+  }
+
+  /** A mark with its finished and its rough size, as printed. */
+  public record Row(
+      String mark, String part, String count, String stock, Sizes finished, Sizes rough, String grain) {}
+
+  /** Three sizes as printed. */
+  public record Sizes(String length, String width, String thickness) {}
+
+  static CutList of(PlanSet set, Texts texts) {
+    Map<String, RoughPart> rough = new LinkedHashMap<>();
+    set.stock().rough().forEach(each -> rough.put(each.mark(), each));
+    return new CutList(
+        set.piece().marks().stream().map(mark -> row(mark, rough(rough, mark), texts)).toList());
+  }
+
+  private static RoughPart rough(Map<String, RoughPart> rough, Mark mark) {
+    RoughPart found = rough.get(mark.mark());
+    if (found == null) {
+      throw new IllegalStateException("bug: no rough size for " + mark.mark());
+    }
+    return found;
+  }
+
+  private static Row row(Mark mark, RoughPart rough, Texts texts) {
+    return new Row(
+        mark.mark(),
+        mark.title(),
+        count(mark),
+        texts.stock(mark.shown().stock()),
+        finished(mark.shown(), texts),
+        new Sizes(
+            texts.length(rough.length()),
+            texts.length(rough.width()),
+            texts.length(rough.thickness())),
+        grain(mark.shown().stock(), texts));
+  }
+
+  private static Sizes finished(Part part, Texts texts) {
+    return new Sizes(
+        texts.length(part.finishedLength()),
+        texts.length(part.finishedWidth()),
+        texts.length(part.finishedThickness()));
+  }
+
+  /** How many, with mirror images counted apart: {@code 1 + 1}. */
+  static String count(Mark mark) {
+    return mark.mirrored() == 0
+        ? Integer.toString(mark.same())
+        : mark.same() + " + " + mark.mirrored();
+  }
+
+  static String grain(StockEntry stock, Texts texts) {
+    boolean grained = stock.kind() == StockKind.SOLID || stock.grained();
+    return texts.say(grained ? "grain.along" : "grain.any");
+  }
+}

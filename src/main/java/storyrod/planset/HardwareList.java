@@ -1,0 +1,66 @@
+package storyrod.planset;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import storyrod.build.BuildPlan.Step;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Located;
+import storyrod.piece.Joint;
+import storyrod.piece.Piece;
+import storyrod.stock.StockPlan.HardwareNeed;
+
+/** The hardware schedule: each item, how many, in which parts, and in which steps. */
+public record HardwareList(List<Row> rows) {
+  public HardwareList {
+    rows = List.copyOf(rows);
+  }
+
+  /** An item; {@code parts} holds marks, {@code steps} step numbers, both joined by commas. */
+  public record Row(String item, int count, String parts, String steps) {}
+
+  static HardwareList of(PlanSet set) {
+    return new HardwareList(
+        set.stock().hardware().stream().map(need -> row(set, need)).toList());
+  }
+
+  private static Row row(PlanSet set, HardwareNeed need) {
+    return new Row(
+        need.title(), need.count(), marks(set.piece(), need.item()), steps(set, need.item()));
+  }
+
+  private static String marks(Piece piece, String item) {
+    List<String> parts =
+        new java.util.ArrayList<>(
+            piece.joints().stream()
+                .filter(joint -> joint.fasteners().stream().anyMatch(each -> each.item().equals(item)))
+                .flatMap(HardwareList::parts)
+                .toList());
+    piece.description().hardware().stream()
+        .filter(entry -> uses(entry, item))
+        .forEach(entry -> entry.parts().stream().map(Located::value).forEach(parts::add));
+    return parts.stream()
+        .map(name -> piece.part(name).mark())
+        .distinct()
+        .sorted(java.util.Comparator.comparing(String::length).thenComparing(mark -> mark))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static java.util.stream.Stream<String> parts(Joint joint) {
+    return java.util.stream.Stream.of(joint.first(), joint.second());
+  }
+
+  private static boolean uses(HardwareEntry entry, String item) {
+    return entry.item().value().equals(item) || entry.screw().filter(item::equals).isPresent();
+  }
+
+  private static String steps(PlanSet set, String item) {
+    return set.build().steps().stream()
+        .filter(step -> uses(step, item))
+        .map(step -> Integer.toString(step.number()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static boolean uses(Step step, String item) {
+    return step.hardware().stream().anyMatch(each -> each.item().equals(item));
+  }
+}

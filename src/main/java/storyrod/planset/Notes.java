@@ -1,0 +1,59 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import storyrod.description.Diagnostic;
+import storyrod.description.Severity;
+
+/** What to know before starting, and the findings worth telling the reader. */
+public record Notes(List<Caution> cautions, List<Finding> findings) {
+  public Notes {
+    cautions = List.copyOf(cautions);
+    findings = List.copyOf(findings);
+  }
+
+  /** A caution with the numbers of the steps that it comes up in. */
+  public record Caution(String text, String steps) {}
+
+  /** A finding as a sentence, with its hints. */
+  public record Finding(String severity, String message, List<String> hints, String code) {}
+
+  static Notes of(PlanSet set, StepPages steps, Texts texts) {
+    return new Notes(
+        cautions(steps), set.findings().stream().map(each -> finding(each, texts)).toList());
+  }
+
+  private static List<Caution> cautions(StepPages steps) {
+    Map<String, List<Integer>> numbers = new LinkedHashMap<>();
+    steps.stages().stream()
+        .flatMap(stage -> stage.steps().stream())
+        .forEach(
+            step ->
+                step.text()
+                    .cautions()
+                    .forEach(
+                        caution ->
+                            numbers
+                                .computeIfAbsent(caution, key -> new ArrayList<>())
+                                .add(step.number())));
+    return numbers.entrySet().stream()
+        .map(entry -> new Caution(entry.getKey(), joined(entry.getValue())))
+        .toList();
+  }
+
+  private static String joined(List<Integer> numbers) {
+    return numbers.stream().map(Object::toString).collect(Collectors.joining(", "));
+  }
+
+  private static Finding finding(Diagnostic finding, Texts texts) {
+    String key = finding.severity() == Severity.WARNING ? "finding.warning" : "finding.advice";
+    return new Finding(
+        texts.say(key),
+        Texts.capital(finding.message()),
+        finding.hints().stream().map(Texts::capital).toList(),
+        finding.code());
+  }
+}

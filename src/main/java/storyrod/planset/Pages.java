@@ -1,0 +1,91 @@
+package storyrod.planset;
+
+import freemarker.template.TemplateMethodModelEx;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.description.Description.FinishEntry;
+
+/** All that the templates get, section by section. */
+record Pages(
+    Texts texts,
+    Paper paper,
+    Cover cover,
+    CutList cutList,
+    Shopping shopping,
+    Layouts layouts,
+    HardwareList hardware,
+    DrawingBox exploded,
+    PartPages parts,
+    StepPages steps,
+    Optional<FinishEntry> finish,
+    Notes notes) {
+  static final String EXPLODED = "exploded";
+
+  /** What the title and the parts list take of the exploded view's page. */
+  private static final double EXPLODED_FRAME_MM = 24;
+
+  private static final double PARTS_LIST_LINE_MM = 5.6;
+  private static final int PARTS_LIST_COLUMNS = 3;
+
+  static Pages of(PlanSet set, Texts texts, Wording wording) {
+    Paper paper = Paper.usualFor(texts.format().unit());
+    StepPages steps = StepPages.of(set, new StepPages.Sheet(texts, paper, wording));
+    return new Pages(
+        texts,
+        paper,
+        Cover.of(set, texts, paper),
+        CutList.of(set, texts),
+        Shopping.of(set, texts),
+        Layouts.of(set, texts, paper),
+        HardwareList.of(set),
+        exploded(set, paper),
+        PartPages.of(set, texts, paper),
+        steps,
+        set.piece().description().finish(),
+        Notes.of(set, steps, texts));
+  }
+
+  private static DrawingBox exploded(PlanSet set, Paper paper) {
+    int lines = Math.ceilDiv(set.piece().marks().size(), PARTS_LIST_COLUMNS);
+    double room = paper.textHeightMm() - EXPLODED_FRAME_MM - lines * PARTS_LIST_LINE_MM;
+    return DrawingBox.within(
+        EXPLODED, set.drawings().exploded(), paper.textWidthMm(), Math.max(room, 100));
+  }
+
+  Map<String, Object> data() {
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("say", (TemplateMethodModelEx) this::say);
+    data.put("language", texts.words().language());
+    data.put("unit", texts.say("unit." + texts.format().unit().word()));
+    data.put("paper", paper);
+    data.put("cover", cover);
+    data.put("cutList", cutList);
+    data.put("shopping", shopping);
+    data.put("layouts", layouts);
+    data.put("hardware", hardware);
+    data.put("exploded", exploded);
+    data.put("parts", parts);
+    data.put("steps", steps);
+    data.put("finish", finish.stream().map(this::finish).toList());
+    data.put("notes", notes);
+    return data;
+  }
+
+  /** The words for a key; further values go into their places. */
+  private Object say(List<?> arguments) {
+    String key = arguments.getFirst().toString();
+    return texts.say(key, arguments.subList(1, arguments.size()).toArray());
+  }
+
+  private Map<String, Object> finish(FinishEntry entry) {
+    Map<String, Object> finish = new LinkedHashMap<>();
+    finish.put("product", Texts.capital(entry.product()));
+    finish.put("coats", entry.coats());
+    finish.put("dryHours", entry.dryHours());
+    finish.put("sandTo", entry.sandTo());
+    finish.put("triedOn", entry.triedOn().orElse(""));
+    return finish;
+  }
+}

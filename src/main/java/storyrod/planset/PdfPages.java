@@ -1,0 +1,108 @@
+package storyrod.planset;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Map;
+import java.util.Optional;
+import org.openpdf.pdf.ITextOutputDevice;
+import org.openpdf.pdf.ITextRenderer;
+import org.openpdf.pdf.PDFCreationListener;
+import org.openpdf.text.pdf.PdfDictionary;
+import org.openpdf.text.pdf.PdfEncryption;
+import org.openpdf.text.pdf.PdfName;
+import org.openpdf.text.pdf.PdfObject;
+import org.openpdf.text.pdf.PdfString;
+import org.openpdf.util.XRLog;
+import org.w3c.dom.Document;
+import storyrod.drawing.Drawing;
+
+/** Lays out an XHTML text as a PDF; the same text and drawings give the same bytes. */
+final class PdfPages {
+  private static final float DOTS_PER_POINT = 80f / 3f;
+  private static final int DOTS_PER_PIXEL = 20;
+
+  static {
+    XRLog.setLoggingEnabled(false);
+  }
+
+  private PdfPages() {}
+
+  /**
+   * What a PDF says of itself.
+   *
+   * @param author empty if it has none
+   * @param date becomes its creation date
+   */
+  record About(String title, String author, String language, Optional<LocalDate> date) {}
+
+  static byte[] write(String xhtml, Map<String, Drawing> drawings, About about) {
+    Document document = Xhtml.parse(xhtml);
+    TextRuns.prepare(document);
+    ITextRenderer renderer = renderer(drawings);
+    renderer.setListener(new Imprint(about, identity(xhtml, drawings)));
+    renderer.setDocument(document, "");
+    renderer.layout();
+    ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 20);
+    renderer.createPDF(out);
+    return out.toByteArray();
+  }
+
+  private static ITextRenderer renderer(Map<String, Drawing> drawings) {
+    ITextOutputDevice device = new ITextOutputDevice(DOTS_PER_POINT);
+    ClosedUserAgent agent = new ClosedUserAgent(device, DOTS_PER_PIXEL);
+    ITextRenderer renderer =
+        new ITextRenderer(DOTS_PER_POINT, DOTS_PER_PIXEL, device, agent, new FontChoice());
+    renderer.getSharedContext().setReplacedElementFactory(new DrawingElements(drawings));
+    return renderer;
+  }
+
+  /** Sixteen bytes that stand for the content. */
+  private static byte[] identity(String xhtml, Map<String, Drawing> drawings) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      digest.update(xhtml.getBytes(StandardCharsets.UTF_8));
+      digest.update(drawings.toString().getBytes(StandardCharsets.UTF_8));
+      byte[] half = new byte[16];
+      ByteBuffer.wrap(digest.digest()).get(half);
+      return half;
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("bug: no SHA-256", e);
+    }
+  }
+
+  /** Writes the document's own data, and takes out what would differ from run to run. */
+  private record Imprint(About about, byte[] identity) implements PDFCreationListener {
+    @Override
+    public void preOpen(ITextRenderer renderer) {}
+
+    @Override
+    public void preWrite(ITextRenderer renderer, int pages) {}
+
+    @Override
+    public void onClose(ITextRenderer renderer) {
+      PdfDictionary info = renderer.getWriter().getInfo();
+      info.remove(PdfName.CREATIONDATE);
+      info.remove(PdfName.MODDATE);
+      info.remove(PdfName.CREATOR);
+      info.put(PdfName.TITLE, text(about.title()));
+      if (!about.author().isEmpty()) {
+        info.put(PdfName.AUTHOR, text(about.author()));
+      }
+      about
+          .date()
+          .map(date -> "D:" + DateTimeFormatter.BASIC_ISO_DATE.format(date) + "000000Z")
+          .ifPresent(date -> info.put(PdfName.CREATIONDATE, new PdfString(date)));
+      info.put(PdfName.FILEID, PdfEncryption.createInfoId(identity, identity));
+      renderer.getWriter().getExtraCatalog().put(PdfName.LANG, new PdfString(about.language()));
+    }
+
+    private static PdfString text(String value) {
+      return new PdfString(value, PdfObject.TEXT_UNICODE);
+    }
+  }
+}

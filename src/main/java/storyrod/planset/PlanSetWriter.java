@@ -1,0 +1,93 @@
+package storyrod.planset;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import storyrod.drawing.Drawing;
+import storyrod.drawing.SvgWriter;
+import storyrod.piece.Mark;
+import storyrod.stock.StockPlan.SheetPlan;
+import storyrod.words.Words;
+
+/**
+ * Writes a plan set's files: bytes by file name, in a fixed order. The same plan set gives the same
+ * bytes. It touches no file and opens no address.
+ */
+public final class PlanSetWriter {
+  private final Wording wording;
+  private final Words words;
+  private final Templates templates = new Templates();
+
+  public PlanSetWriter(Wording wording, Words words) {
+    this.wording = wording;
+    this.words = words;
+  }
+
+  /**
+   * The files of a plan set by name: the PDF, the drawings, the lists and {@code plan.json}.
+   *
+   * @throws UnprintableTextException if a text holds a character that no font has
+   */
+  public Map<String, byte[]> write(PlanSet set) {
+    Texts texts = new Texts(set.piece().description().format(), words);
+    Pages pages = Pages.of(set, texts, wording);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("plan-set.pdf", pdf(set, pages));
+    files.put("drawings/exploded.svg", svg(set.drawings().exploded()));
+    set.piece()
+        .marks()
+        .forEach(mark -> files.put(fileName(mark), svg(set.drawings().parts().get(mark.mark()))));
+    files.put("cut-list.csv", Lists.cutList(pages.cutList()));
+    files.put("hardware.csv", Lists.hardware(pages.shopping()));
+    files.put("steps.csv", Lists.steps(set, pages.steps()));
+    files.put("plan.json", PlanJson.write(set, pages.steps(), texts));
+    return files;
+  }
+
+  private byte[] pdf(PlanSet set, Pages pages) {
+    Cover cover = pages.cover();
+    PdfPages.About about =
+        new PdfPages.About(
+            cover.name(),
+            cover.maker(),
+            words.language(),
+            set.piece().description().about().date());
+    String xhtml = templates.render("frame/document.ftl", pages.data());
+    return PdfPages.write(xhtml, drawings(set, pages), about);
+  }
+
+  private static byte[] svg(Drawing drawing) {
+    return SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String fileName(Mark mark) {
+    if (!mark.mark().matches("[A-Z]+")) {
+      throw new IllegalStateException("bug: no mark to name a file by: " + mark.mark());
+    }
+    return "drawings/part-" + mark.mark() + ".svg";
+  }
+
+  /** Every drawing that a page shows, by the name that the pages use for it. */
+  private static Map<String, Drawing> drawings(PlanSet set, Pages pages) {
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    drawings.put(Cover.DRAWING, set.drawings().cover());
+    drawings.put(Pages.EXPLODED, set.drawings().exploded());
+    drawings.put(CheckBar.NAME, CheckBar.drawing(pages.texts()));
+    set.drawings()
+        .parts()
+        .forEach((mark, drawing) -> drawings.put(PartPages.drawingName(mark), drawing));
+    set.drawings()
+        .steps()
+        .forEach((step, drawing) -> drawings.put(StepPages.drawingName(step), drawing));
+    set.stock().layouts().forEach(plan -> putLayouts(set, plan, drawings));
+    return drawings;
+  }
+
+  private static void putLayouts(PlanSet set, SheetPlan plan, Map<String, Drawing> drawings) {
+    int number = 1;
+    for (Drawing drawing :
+        set.drawings().layouts().getOrDefault(plan.stock().name(), java.util.List.of())) {
+      drawings.put(Layouts.drawingName(plan, number++), drawing);
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package storyrod.planset;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.description.Description.SheetSize;
+import storyrod.description.Description.StockEntry;
+import storyrod.measure.Length;
+import storyrod.measure.Rational;
+import storyrod.stock.StockPlan;
+import storyrod.stock.StockPlan.BoardNeed;
+import storyrod.stock.StockPlan.HardwareNeed;
+import storyrod.stock.StockPlan.SheetPlan;
+
+/**
+ * What to buy; a cost that is not known is an empty text.
+ *
+ * @param total of all known costs; empty if none is known
+ * @param complete whether every cost is known
+ */
+public record Shopping(
+    List<Board> boards, List<Sheet> sheets, List<Item> items, String total, boolean complete) {
+  public Shopping {
+    boards = List.copyOf(boards);
+    sheets = List.copyOf(sheets);
+    items = List.copyOf(items);
+  }
+
+  /** A solid stock, in board feet. */
+  public record Board(
+      String stock, String boughtAs, String net, int wastePercent, String toBuy, String cost) {}
+
+  /** A sheet stock. */
+  public record Sheet(String stock, String size, int count, String cost) {}
+
+  /** An item of hardware, by packs. */
+  public record Item(String item, int count, int packSize, int packs, String cost) {}
+
+  static Shopping of(PlanSet set, Texts texts) {
+    StockPlan stock = set.stock();
+    List<Optional<Rational>> costs = costs(stock);
+    List<Rational> known = costs.stream().flatMap(Optional::stream).toList();
+    return new Shopping(
+        stock.boards().stream().map(need -> board(need, texts)).toList(),
+        stock.layouts().stream().map(plan -> sheet(plan, texts)).toList(),
+        stock.hardware().stream().map(need -> item(need, texts)).toList(),
+        known.isEmpty() ? "" : texts.money(known.stream().reduce(Rational.ZERO, Rational::plus)),
+        known.size() == costs.size());
+  }
+
+  private static List<Optional<Rational>> costs(StockPlan stock) {
+    return Stream.of(
+            stock.boards().stream().map(BoardNeed::cost),
+            stock.layouts().stream().map(SheetPlan::cost),
+            stock.hardware().stream().map(HardwareNeed::cost))
+        .flatMap(costs -> costs)
+        .toList();
+  }
+
+  private static Board board(BoardNeed need, Texts texts) {
+    return new Board(
+        texts.stock(need.stock()),
+        boughtAs(need.stock(), texts),
+        texts.boardFeet(need.net()),
+        need.wastePercent(),
+        texts.boardFeet(need.toBuy()),
+        cost(need.cost(), texts));
+  }
+
+  /** Boards are sold by quarters of an inch in the rough; anything else prints as a length. */
+  private static String boughtAs(StockEntry stock, Texts texts) {
+    Length rough = stock.boughtAs().orElse(stock.thickness().value());
+    long quarter = Length.TICKS_PER_INCH / 4;
+    return rough.ticks() % quarter == 0
+        ? rough.ticks() / quarter + "/4"
+        : texts.lengthWithUnit(rough);
+  }
+
+  private static Sheet sheet(SheetPlan plan, Texts texts) {
+    return new Sheet(
+        texts.stock(plan.stock()),
+        size(plan.stock(), texts),
+        plan.sheets().size(),
+        cost(plan.cost(), texts));
+  }
+
+  static String size(StockEntry stock, Texts texts) {
+    SheetSize size =
+        stock
+            .sheet()
+            .orElseThrow(() -> new IllegalStateException("bug: no sheet size: " + stock.name()));
+    return texts.say(
+        "size.two", texts.length(size.length()), texts.lengthWithUnit(size.width()));
+  }
+
+  private static Item item(HardwareNeed need, Texts texts) {
+    return new Item(
+        need.title(), need.count(), need.packSize(), need.packs(), cost(need.cost(), texts));
+  }
+
+  private static String cost(Optional<Rational> cost, Texts texts) {
+    return cost.map(texts::money).orElse("");
+  }
+}

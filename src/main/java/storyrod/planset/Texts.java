@@ -1,0 +1,67 @@
+package storyrod.planset;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import storyrod.description.Description.StockEntry;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+import storyrod.measure.Rational;
+import storyrod.words.Words;
+
+/** Values as the reader sees them, in the project's unit and language. */
+record Texts(LengthFormat format, Words words) {
+  String say(String key, Object... values) {
+    return words.say(key, values);
+  }
+
+  String length(Length length) {
+    return format.format(length);
+  }
+
+  String lengthWithUnit(Length length) {
+    return format.formatWithUnit(length);
+  }
+
+  /** A stock by its wood and thickness: {@code White ash 3/4}. */
+  String stock(StockEntry stock) {
+    return species(stock) + " " + length(stock.thickness().value());
+  }
+
+  /** A wood's name as spoken: tables list {@code ash, white}, readers say {@code White ash}. */
+  String species(StockEntry stock) {
+    String[] halves = stock.species().split(", ", -1);
+    String name = halves.length == 2 ? halves[1] + " " + halves[0] : stock.species();
+    return capital(name);
+  }
+
+  String money(Rational amount) {
+    return decimal(amount, 2);
+  }
+
+  String boardFeet(Rational feet) {
+    return decimal(feet, 1);
+  }
+
+  String duration(int minutes) {
+    int hours = minutes / 60;
+    int rest = minutes % 60;
+    if (hours == 0) {
+      return say("time.minutes", rest);
+    }
+    return rest == 0 ? say("time.hours", hours) : say("time.hours-minutes", hours, rest);
+  }
+
+  static String capital(String text) {
+    if (text.isEmpty()) {
+      return text;
+    }
+    int first = text.offsetByCodePoints(0, 1);
+    return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
+  }
+
+  private static String decimal(Rational value, int places) {
+    return new BigDecimal(value.numerator())
+        .divide(new BigDecimal(value.denominator()), places, RoundingMode.HALF_UP)
+        .toPlainString();
+  }
+}

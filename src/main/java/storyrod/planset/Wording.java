@@ -1,0 +1,9 @@
+package storyrod.planset;
+
+import storyrod.build.BuildPlan.Step;
+
+/** Puts a step into words. */
+@FunctionalInterface
+public interface Wording {
+  StepText of(Step step);
+}

@@ -1,0 +1,16 @@
+<#-- The exploded view with its parts list. Gets: exploded (a drawing's place); cutList.rows (mark,
+     part, count). -->
+<#import "/frame/macros.ftl" as frame>
+<div class="section" id="exploded">
+<@frame.head say('exploded.title')/>
+<h1>${say('exploded.title')}</h1>
+<div class="picture"><@frame.drawing exploded/></div>
+<table class="columns"><tr>
+<#assign height = (cutList.rows?size / 3)?ceiling>
+<#list cutList.rows?chunk(height) as column><td class="column">
+<table class="side-list">
+<#list column as row><tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td>${row.part}</td><td class="figure">${row.count}</td></tr></#list>
+</table></td>
+</#list>
+</tr></table>
+</div>

@@ -1,0 +1,23 @@
+<#-- The outline of the PDF. Gets: say; parts.entries (mark, title); steps.stages (number, title,
+     steps); layouts.stocks; finish; notes. -->
+<bookmarks>
+<bookmark name="${say('cover.title')}" href="#cover"/>
+<bookmark name="${say('before.title')}" href="#before"/>
+<bookmark name="${say('cutlist.title')}" href="#cut-list"/>
+<bookmark name="${say('shopping.title')}" href="#shopping"/>
+<#if hardware.rows?has_content><bookmark name="${say('hardware.title')}" href="#hardware"/></#if>
+<#if layouts.stocks?has_content><bookmark name="${say('layouts.title')}" href="#layouts"/></#if>
+<bookmark name="${say('exploded.title')}" href="#exploded"/>
+<bookmark name="${say('parts.title')}" href="#parts">
+<#list parts.entries as part><bookmark name="${part.mark}  ${part.title}" href="#part-${part.mark}"/>
+</#list>
+</bookmark>
+<#list steps.stages as stage>
+<bookmark name="${stage.title}" href="#stage-${stage.number}">
+<#list stage.steps as step><bookmark name="${step.number}  ${step.text.title}" href="#step-${step.number}"/>
+</#list>
+</bookmark>
+</#list>
+<#if finish?has_content><bookmark name="${say('finish.title')}" href="#finish"/></#if>
+<#if notes.findings?has_content><bookmark name="${say('findings.title')}" href="#findings"/></#if>
+</bookmarks>

@@ -1,0 +1,25 @@
+<#-- The cut list. Gets: cutList.rows (mark, part, count, stock, finished and rough: length, width,
+     thickness; grain); unit. -->
+<#import "/frame/macros.ftl" as frame>
+<div class="section">
+<@frame.head say('cutlist.title')/>
+<h1 id="cut-list">${say('cutlist.title')}</h1>
+<p class="lead">${say('cutlist.lead', unit)}</p>
+<table class="list cut-list">
+<thead>
+<tr><th class="none"></th><th class="none"></th><th class="none"></th><th class="group" colspan="3">${say('cutlist.finished')}</th><th class="group" colspan="3">${say('cutlist.rough')}</th><th class="none"></th><th class="none"></th></tr>
+<tr><th>${say('column.mark')}</th><th>${say('column.part')}</th><th class="figure">${say('column.count')}</th>
+<th class="figure gap">${say('column.length')}</th><th class="figure">${say('column.width')}</th><th class="figure">${say('column.thickness')}</th>
+<th class="figure gap">${say('column.length')}</th><th class="figure">${say('column.width')}</th><th class="figure">${say('column.thickness')}</th>
+<th class="gap">${say('column.stock')}</th><th class="last">${say('column.grain')}</th></tr>
+</thead>
+<tbody>
+<#list cutList.rows as row>
+<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td>${row.part}</td><td class="figure">${row.count}</td>
+<td class="figure gap">${row.finished.length}</td><td class="figure">${row.finished.width}</td><td class="figure">${row.finished.thickness}</td>
+<td class="figure gap">${row.rough.length}</td><td class="figure">${row.rough.width}</td><td class="figure">${row.rough.thickness}</td>
+<td class="gap">${row.stock}</td><td class="last">${row.grain}</td></tr>
+</#list>
+</tbody>
+</table>
+</div>

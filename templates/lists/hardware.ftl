@@ -1,0 +1,15 @@
+<#-- The hardware schedule. Gets: hardware.rows (item, count, parts, steps). -->
+<#import "/frame/macros.ftl" as frame>
+<#if hardware.rows?has_content>
+<div class="hardware">
+<@frame.head say('hardware.title')/>
+<h1 id="hardware" class="follows">${say('hardware.title')}</h1>
+<table class="list">
+<thead><tr><th>${say('column.item')}</th><th class="figure">${say('column.count')}</th><th class="gap">${say('column.in-parts')}</th><th class="last">${say('column.in-steps')}</th></tr></thead>
+<tbody>
+<#list hardware.rows as row>
+<tr><td>${row.item}</td><td class="figure">${row.count}</td><td class="gap">${row.parts}</td><td class="last">${row.steps}</td></tr>
+</#list>
+</tbody></table>
+</div>
+</#if>

@@ -1,0 +1,45 @@
+<#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, wastePercent, toBuy, cost), .sheets
+     (stock, size, count, cost), .items (item, count, packSize, packs, cost), .total, .complete. -->
+<#import "/frame/macros.ftl" as frame>
+<div class="shopping">
+<div class="keep">
+<@frame.head say('shopping.title')/>
+<h1 id="shopping" class="follows">${say('shopping.title')}</h1>
+<#if shopping.boards?has_content>
+<h2>${say('shopping.boards')}</h2>
+<table class="list">
+<thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.bought-as')}</th><th class="figure">${say('column.net')}</th><th class="figure">${say('column.waste')}</th><th class="figure">${say('column.to-buy')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
+<tbody>
+<#list shopping.boards as board>
+<tr><td>${board.stock}</td><td class="figure">${board.boughtAs}</td><td class="figure">${board.net}</td><td class="figure">${board.wastePercent} %</td><td class="figure">${board.toBuy}</td><td class="figure last">${board.cost}</td></tr>
+</#list>
+</tbody></table>
+</#if>
+</div>
+<#if shopping.sheets?has_content>
+<div class="keep">
+<h2>${say('shopping.sheets')}</h2>
+<table class="list">
+<thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.sheet-size')}</th><th class="figure">${say('column.sheets')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
+<tbody>
+<#list shopping.sheets as sheet>
+<tr><td>${sheet.stock}</td><td class="figure">${sheet.size}</td><td class="figure">${sheet.count}</td><td class="figure last">${sheet.cost}</td></tr>
+</#list>
+</tbody></table>
+</div>
+</#if>
+<#if shopping.items?has_content>
+<h2>${say('shopping.hardware')}</h2>
+<table class="list">
+<thead><tr><th>${say('column.item')}</th><th class="figure">${say('column.needed')}</th><th class="figure">${say('column.pack-size')}</th><th class="figure">${say('column.packs')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
+<tbody>
+<#list shopping.items as item>
+<tr><td>${item.item}</td><td class="figure">${item.count}</td><td class="figure">${item.packSize}</td><td class="figure">${item.packs}</td><td class="figure last">${item.cost}</td></tr>
+</#list>
+</tbody></table>
+</#if>
+<#if shopping.total?has_content>
+<table class="list"><tbody><tr class="total"><td>${say('shopping.total')}</td><td class="figure last">${shopping.total}</td></tr></tbody></table>
+<#if !shopping.complete><p class="quiet small">${say('shopping.incomplete')}</p></#if>
+</#if>
+</div>

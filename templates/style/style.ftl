@@ -1,0 +1,118 @@
+<#-- The style sheet: one family in three weights, one near-black, hairlines.
+     Gets: paper (widthMm, heightMm, sideMm, topMm, bottomMm). -->
+@page {
+  size: ${paper.widthMm}mm ${paper.heightMm}mm;
+  margin: ${paper.topMm}mm ${paper.sideMm}mm ${paper.bottomMm}mm ${paper.sideMm}mm;
+  @top-left { content: element(head); width: 100%; vertical-align: bottom; padding-bottom: 6mm; }
+  @bottom-left { content: element(foot); width: 100%; vertical-align: top; padding-top: 5.5mm; }
+}
+@page cover {
+  @top-left { content: normal; }
+  @bottom-left { content: normal; }
+}
+* { margin: 0; padding: 0; }
+body { font-family: Roboto; font-size: 9.5pt; line-height: 1.42; color: #1a1d1f; }
+.head { position: running(head); }
+.foot { position: running(foot); }
+.head-line, .foot-line { width: 100%; font-size: 8.5pt; color: #54595d; }
+.head-line td { padding-bottom: 1.6mm; border-bottom: 0.25mm solid #1a1d1f; }
+.page-number:before { content: counter(page); }
+.page-count:before { content: counter(pages); }
+.right { text-align: right; }
+.section { page-break-before: always; }
+.cover { page: cover; }
+h1 { font-weight: 300; font-size: 25pt; line-height: 1.15; margin-bottom: 4mm; page-break-after: avoid; }
+h2 { font-weight: 700; font-size: 11pt; line-height: 1.3; margin-top: 6mm; margin-bottom: 1.5mm; page-break-after: avoid; }
+h3 { font-weight: 700; font-size: 8.5pt; line-height: 1.3; margin-top: 3mm; margin-bottom: 0.8mm; page-break-after: avoid; }
+p { margin-bottom: 1.5mm; }
+.lead { font-size: 11pt; color: #3c4145; margin-bottom: 3mm; }
+.quiet { color: #54595d; }
+.small { font-size: 8.5pt; }
+.keep { page-break-inside: avoid; }
+.drawing { display: inline-block; }
+.picture { text-align: center; page-break-inside: avoid; }
+a { color: #1a1d1f; text-decoration: none; }
+b { font-weight: 700; }
+
+/* Fractions: the figures stay text, so that they copy and search as 27 23/32. */
+.fraction { white-space: nowrap; }
+.thin { font-size: 55%; }
+.over { font-size: 64%; vertical-align: 0.42em; line-height: 1; }
+.under { font-size: 64%; line-height: 1; }
+.slash { font-weight: 300; }
+.fallback { font-family: "DejaVu Sans"; font-weight: 400; font-size: 94%; }
+
+/* Tables: hairlines between rows only, figures right. */
+table.list { width: 100%; border-collapse: separate; border-spacing: 0; -fs-table-paginate: paginate; font-size: 8.5pt; }
+table.list th { text-align: left; font-weight: 700; padding: 1mm 1.6mm 1mm 0; border-bottom: 0.25mm solid #1a1d1f; vertical-align: bottom; }
+table.list td { padding: 1.1mm 1.6mm 1.1mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
+table.list tr { page-break-inside: avoid; }
+table.list th.figure, table.list td.figure { text-align: right; white-space: nowrap; }
+table.list th.group { text-align: center; border-bottom: 0.12mm solid #9a9ea1; }
+table.list th.none { border-bottom: none; }
+table.list .gap { padding-left: 4mm; }
+table.list .last { padding-right: 0; }
+td.mark { font-weight: 700; white-space: nowrap; }
+tr.total td { font-weight: 700; border-bottom: none; }
+
+/* Cover. */
+.cover-drawing { text-align: center; }
+.cover-name { font-weight: 300; font-size: 44pt; line-height: 1.08; margin-bottom: 3mm; }
+.cover-long { font-size: 25pt; }
+.cover-summary { font-size: 11pt; margin-bottom: 7mm; }
+table.figures { width: 100%; border-collapse: separate; border-spacing: 0; border-top: 0.25mm solid #1a1d1f; }
+table.figures td { padding-top: 2.4mm; padding-right: 4mm; vertical-align: top; }
+.figure-label { font-size: 8.5pt; color: #54595d; }
+.figure-value { font-size: 14pt; font-weight: 300; }
+.cover-imprint { font-size: 8.5pt; color: #54595d; margin-top: 7mm; }
+
+/* Before you start. */
+table.two { width: 100%; border-collapse: separate; border-spacing: 0; }
+table.two td.column { width: 47%; vertical-align: top; }
+table.two td.gutter { width: 6%; }
+ul.plain { list-style-type: none; }
+ul.plain li { margin-bottom: 1.6mm; }
+table.contents { width: 100%; font-size: 9.5pt; border-collapse: separate; border-spacing: 0; }
+table.contents td { padding: 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; }
+.target:before { content: target-counter(attr(href), page); }
+
+/* Cautions stand before the action and inside a frame. */
+.caution { border: 0.35mm solid #1a1d1f; padding: 2mm 3mm; margin-bottom: 2.5mm; page-break-inside: avoid; }
+.caution b { letter-spacing: 0.02em; }
+
+/* Layouts. */
+table.columns { width: 100%; border-collapse: separate; border-spacing: 0; }
+table.columns td.column { vertical-align: top; padding-right: 5mm; }
+.layout { page-break-inside: avoid; margin-bottom: 6mm; }
+
+/* Part drawings. */
+.part { page-break-inside: avoid; padding-bottom: 9mm; }
+.part h1 { margin-bottom: 1mm; }
+.part-mark { padding-right: 4mm; }
+table.block { width: 100%; border: 0.25mm solid #1a1d1f; border-collapse: separate; border-spacing: 0; margin-top: 3mm; }
+table.block td { padding: 0.9mm 2mm 0.7mm 2mm; vertical-align: top; border-left: 0.25mm solid #1a1d1f; font-size: 9.5pt; line-height: 1.25; }
+table.block td.first { border-left: none; }
+table.block tr.second td { border-top: 0.25mm solid #1a1d1f; }
+.field { font-size: 7.5pt; color: #54595d; display: block; }
+.block-name { font-weight: 700; }
+
+/* Steps. */
+.stage-name { font-size: 11pt; font-weight: 700; padding-bottom: 2.5mm; page-break-after: avoid; }
+.step { page-break-inside: avoid; padding-bottom: 7mm; }
+table.step-head { width: 100%; border-collapse: separate; border-spacing: 0; }
+table.step-head td { vertical-align: top; }
+td.step-number { width: 20mm; font-weight: 300; font-size: 44pt; line-height: 0.95; }
+.step-title { font-weight: 300; font-size: 25pt; line-height: 1.15; padding-top: 1.2mm; }
+.step .picture { margin-top: 2mm; margin-bottom: 3mm; }
+table.step-body { width: 100%; border-collapse: separate; border-spacing: 0; margin-top: 2mm; }
+td.do { vertical-align: top; padding-right: 8mm; }
+td.side { width: 54mm; vertical-align: top; font-size: 8.5pt; }
+table.sentences { width: 100%; border-collapse: separate; border-spacing: 0; }
+table.sentences td { vertical-align: top; padding-bottom: 1.5mm; }
+table.sentences td.n { width: 7mm; }
+td.side h3 { margin-top: 0; }
+.side-block { padding-bottom: 2.6mm; }
+table.side-list { width: 100%; border-collapse: separate; border-spacing: 0; }
+table.side-list td { padding: 0.7mm 1.5mm 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
+table.side-list td.figure { text-align: right; padding-right: 0; white-space: nowrap; }
+table.side-list td.mark { width: 8mm; }
