@@ -264,7 +264,7 @@ record Sample(String title, Unit unit, int shelves) {
   }
 
   private static Step step(int number, Stage stage, Verb verb, List<String> parts, List<String> arriving) {
-    Operation operation = new Operation(verb, parts.getFirst(), parts, List.of(), List.of(), 12, 0);
+    Operation operation = new Operation(verb, parts.getFirst(), parts, List.of(), List.of(), List.of(), 12, 0);
     boolean fit = verb == Verb.FIT;
     return new Step(number, stage, List.of(operation), arriving, List.of(), Optional.empty(),
         fit ? List.of(new ItemCount("screw", 6)) : List.of(), List.of(), List.of(), List.of(),

@@ -1,0 +1,59 @@
+package storyrod.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import storyrod.description.DiagnosticPrinter;
+import storyrod.description.Diagnostics;
+import storyrod.planset.PlanSet;
+
+/** Writes the plan set of a project. */
+@Command(
+    name = "build",
+    description = "Write the plan set of a project.",
+    mixinStandardHelpOptions = true)
+final class BuildCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "PROJECT", description = "The project's folder or its description.")
+  private Path project;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where to write; out/NAME if not given.")
+  private Path out;
+
+  @Override
+  public Integer call() throws IOException {
+    Diagnostics diagnostics = new Diagnostics();
+    ProjectFile file = ProjectFile.at(project);
+    Optional<PlanSet> planSet =
+        file.read(diagnostics).flatMap(source -> Pipeline.planSet(source, diagnostics));
+    PrintWriter err = spec.commandLine().getErr();
+    err.print(DiagnosticPrinter.print(diagnostics.sorted()));
+    err.flush();
+    if (planSet.isEmpty()) {
+      return 1;
+    }
+    write(planSet.get(), out == null ? Path.of("out", file.name()) : out);
+    return 0;
+  }
+
+  private void write(PlanSet planSet, Path folder) throws IOException {
+    Map<String, byte[]> files = Map.of();
+    new OutputFolder(folder).replace(files);
+    PrintWriter to = spec.commandLine().getOut();
+    to.println("%d files in %s, the plan set in %s".formatted(
+        files.size(), folder, folder.resolve("plan-set.pdf")));
+    to.flush();
+  }
+}

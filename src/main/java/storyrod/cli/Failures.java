@@ -1,0 +1,38 @@
+package storyrod.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+
+/** What to tell a person when something outside the description fails. */
+final class Failures {
+  private Failures() {}
+
+  /** One line with cause and way out, without a stack trace. */
+  static String inOneLine(Throwable failure) {
+    return switch (failure) {
+      case UncheckedIOException e -> inOneLine(e.getCause());
+      case IOException e -> files(e);
+      case OutOfMemoryError e -> "error: not enough memory for this project; give Java more with -Xmx";
+      default ->
+          "error: the tool itself is at fault, not your project (%s); run again with --debug and report it"
+              .formatted(failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage());
+    };
+  }
+
+  private static String files(IOException failure) {
+    return switch (failure) {
+      case NoSuchFileException e -> "error: no such file or folder: " + e.getFile();
+      case AccessDeniedException e ->
+          "error: no permission for %s; choose another folder with --out".formatted(e.getFile());
+      case FileAlreadyExistsException e ->
+          "error: %s is a file, not a folder; choose another folder with --out".formatted(e.getFile());
+      case NotDirectoryException e ->
+          "error: %s is a file, not a folder; choose another folder with --out".formatted(e.getFile());
+      default -> "error: " + failure.getMessage();
+    };
+  }
+}

@@ -1,0 +1,65 @@
+package storyrod.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * A folder that holds one plan set. All files are first written beside it and then moved into place,
+ * so that what was there stays as it was unless the whole set is ready.
+ */
+record OutputFolder(Path folder) {
+  private static final String DRAWINGS = "drawings";
+
+  void replace(Map<String, byte[]> files) throws IOException {
+    Files.createDirectories(folder);
+    Path fresh = Files.createTempDirectory(folder.toAbsolutePath().getParent(), ".storyrod-");
+    try {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        Path path = fresh.resolve(file.getKey());
+        Files.createDirectories(path.getParent());
+        Files.write(path, file.getValue());
+      }
+      moveIn(fresh, files);
+    } finally {
+      deleteTree(fresh);
+    }
+  }
+
+  private void moveIn(Path fresh, Map<String, byte[]> files) throws IOException {
+    for (String name : files.keySet()) {
+      Path target = folder.resolve(name);
+      Files.createDirectories(target.getParent());
+      Files.move(fresh.resolve(name), target, StandardCopyOption.REPLACE_EXISTING);
+    }
+    for (Path old : drawings()) {
+      if (!files.containsKey(DRAWINGS + "/" + old.getFileName())) {
+        Files.delete(old);
+      }
+    }
+  }
+
+  /** The drawings of parts in the folder, of this run and of earlier ones. */
+  private List<Path> drawings() throws IOException {
+    Path drawings = folder.resolve(DRAWINGS);
+    if (!Files.isDirectory(drawings)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.list(drawings)) {
+      return all.filter(path -> path.getFileName().toString().matches("part-[A-Z]+\\.svg")).toList();
+    }
+  }
+
+  private static void deleteTree(Path root) throws IOException {
+    try (Stream<Path> all = Files.walk(root)) {
+      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
+      }
+    }
+  }
+}

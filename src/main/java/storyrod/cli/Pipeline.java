@@ -1,0 +1,64 @@
+package storyrod.cli;
+
+import java.util.Optional;
+import storyrod.build.BuildPlan;
+import storyrod.build.Planner;
+import storyrod.build.Verb;
+import storyrod.check.Checks;
+import storyrod.description.Description;
+import storyrod.description.DescriptionReader;
+import storyrod.description.Diagnostics;
+import storyrod.description.SourceText;
+import storyrod.description.Vocabulary;
+import storyrod.drawing.Drawings;
+import storyrod.piece.CutTypes;
+import storyrod.piece.JointTypes;
+import storyrod.piece.Piece;
+import storyrod.piece.PieceBuilder;
+import storyrod.planset.Figures;
+import storyrod.planset.PlanSet;
+import storyrod.stock.StockPlan;
+import storyrod.stock.StockPlanner;
+
+/** The stages in their order. Each goes on past its own faults; the next begins only without. */
+public final class Pipeline {
+  private static final Vocabulary VOCABULARY =
+      new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
+
+  private Pipeline() {}
+
+  /** What is planned before anything is drawn. */
+  record Planned(Piece piece, StockPlan stock, BuildPlan build) {}
+
+  /** The plan set of a description, or nothing if there are errors among the diagnostics. */
+  public static Optional<PlanSet> planSet(SourceText source, Diagnostics diagnostics) {
+    return plan(source, diagnostics).map(planned -> drawn(planned, diagnostics));
+  }
+
+  private static PlanSet drawn(Planned planned, Diagnostics diagnostics) {
+    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build());
+    return new PlanSet(
+        planned.piece(),
+        diagnostics.sorted(),
+        planned.stock(),
+        planned.build(),
+        drawings,
+        Figures.of(planned.piece()));
+  }
+
+  /** All stages up to the drawings. */
+  static Optional<Planned> plan(SourceText source, Diagnostics diagnostics) {
+    Optional<Description> description =
+        new DescriptionReader(VOCABULARY).read(source, diagnostics);
+    Optional<Piece> piece = description.flatMap(each -> PieceBuilder.build(each, diagnostics));
+    if (piece.isEmpty()) {
+      return Optional.empty();
+    }
+    Checks.run(piece.get(), diagnostics);
+    Optional<StockPlan> stock = StockPlanner.plan(piece.get(), diagnostics);
+    Optional<BuildPlan> build = Planner.plan(piece.get(), diagnostics);
+    return diagnostics.hasErrors()
+        ? Optional.empty()
+        : stock.flatMap(s -> build.map(b -> new Planned(piece.get(), s, b)));
+  }
+}
