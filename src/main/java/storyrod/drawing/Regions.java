@@ -68,8 +68,8 @@ final class Regions {
       Geometry half = half(nearer, other);
       picture = OverlayNG.overlay(picture, half, OverlayNG.INTERSECTION, GRID);
     }
-    if (!picture.isEmpty()) {
-      before.add(picture);
+    for (Object polygon : PolygonExtracter.getPolygons(picture)) {
+      before.add((Polygon) polygon);
     }
   }
 

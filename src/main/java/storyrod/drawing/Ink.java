@@ -1,0 +1,64 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Tone;
+import storyrod.drawing.Seen.Region;
+import storyrod.drawing.Seen.Stroke;
+import storyrod.piece.Part;
+
+/** Turns what is seen of parts into elements of a drawing. */
+final class Ink {
+  private final Fit fit;
+
+  Ink(Fit fit) {
+    this.fit = fit;
+  }
+
+  /** A part drawn strong and toned. */
+  Group strong(Part part, Seen seen) {
+    return group(part, seen, Role.VISIBLE, true);
+  }
+
+  /** A part drawn thin and without tone. */
+  Group thin(Part part, Seen seen) {
+    return group(part, seen, Role.THIN, false);
+  }
+
+  private Group group(Part part, Seen seen, Role role, boolean toned) {
+    List<Element> elements = new ArrayList<>();
+    for (Region region : seen.regions()) {
+      Tone tone = toned ? tone(region.normal()) : Tone.WHITE;
+      elements.add(new Area(tone, region.rings().stream().map(fit::on).toList()));
+    }
+    seen.mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));
+    seen.visible().forEach(stroke -> elements.add(line(role, stroke)));
+    return new Group(id(part), part.mark() + " " + part.title(), elements);
+  }
+
+  /** The id of a part's group: SVG ids and CSS selectors are easier without dots. */
+  static String id(Part part) {
+    return "part-" + part.name().replace('.', '-');
+  }
+
+  Line line(Role role, Stroke stroke) {
+    return new Line(role, List.of(fit.on(stroke.from()), fit.on(stroke.to())));
+  }
+
+  /** The tone of a face: upright faces by whether they look more to the side or to the front. */
+  static Tone tone(Vector3D normal) {
+    double x = Math.abs(normal.getX());
+    double y = Math.abs(normal.getY());
+    double z = Math.abs(normal.getZ());
+    if (z >= x && z >= y) {
+      return Tone.TOP;
+    }
+    return y >= x ? Tone.FRONT : Tone.SIDE;
+  }
+}

@@ -1,0 +1,177 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.BuildPlan;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Operation;
+import storyrod.geometry.Face;
+import storyrod.piece.Joint;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** In which order and from where parts and sub-assemblies came to their places. */
+final class Moves {
+  private static final Face UP = Face.TOP;
+  private static final int NEVER = Integer.MAX_VALUE;
+
+  private final Piece piece;
+  private final BuildPlan plan;
+  private final Map<String, List<String>> members = new LinkedHashMap<>();
+
+  /** Parts that move as one. */
+  record Unit(String name, List<String> parts) {}
+
+  /** Units that were fitted in one step from one side, and that side. */
+  record Group(Face out, List<Unit> units) {
+    List<String> parts() {
+      return units.stream().flatMap(unit -> unit.parts().stream()).toList();
+    }
+  }
+
+  /** Where a part meets another, as the middle of the joint's contact in mm. */
+  record Contact(String part, Vector3D middle) {}
+
+  private record Entry(int step, boolean moves, Face out) {}
+
+  Moves(Piece piece, BuildPlan plan) {
+    this.piece = piece;
+    this.plan = plan;
+    for (Part part : piece.parts()) {
+      part.assembly()
+          .ifPresent(a -> members.computeIfAbsent(a, key -> new ArrayList<>()).add(part.name()));
+    }
+  }
+
+  /** For each sub-assembly, its parts in groups, in the order in which they were fitted. */
+  List<List<Group>> assemblies() {
+    return members.values().stream().map(this::inside).toList();
+  }
+
+  private List<Group> inside(List<String> parts) {
+    List<Unit> units = parts.stream().map(part -> new Unit(part, List.of(part))).toList();
+    return grouped(units, parts);
+  }
+
+  /** The loose parts and the sub-assemblies in groups, in the order in which they were fitted. */
+  List<Group> topLevel() {
+    List<Unit> units = new ArrayList<>();
+    members.forEach((name, parts) -> units.add(new Unit(name, parts)));
+    for (Part part : piece.parts()) {
+      if (part.assembly().isEmpty()) {
+        units.add(new Unit(part.name(), List.of(part.name())));
+      }
+    }
+    return grouped(units, piece.parts().stream().map(Part::name).toList());
+  }
+
+  /** Sorts units by their steps; those of a step that do not move come before those that do. */
+  private List<Group> grouped(List<Unit> units, List<String> scope) {
+    Map<String, List<Unit>> groups = new TreeMap<>();
+    Map<String, Face> outs = new TreeMap<>();
+    for (Unit unit : units) {
+      Entry entry = entry(unit, scope);
+      String key =
+          String.format(
+              java.util.Locale.ROOT,
+              "%010d %d %d",
+              entry.step(),
+              entry.moves() ? 1 : 0,
+              entry.out().ordinal());
+      groups.computeIfAbsent(key, k -> new ArrayList<>()).add(unit);
+      outs.put(key, entry.out());
+    }
+    List<Group> ordered = new ArrayList<>();
+    groups.forEach((key, each) -> ordered.add(new Group(outs.get(key), each)));
+    return ordered;
+  }
+
+  /** The first step that brings the unit together with something else of the scope. */
+  private Entry entry(Unit unit, List<String> scope) {
+    for (Step step : plan.steps()) {
+      boolean brings = step.newParts().stream().anyMatch(unit.parts()::contains);
+      if (brings && staysIn(scope, step) && meetsOthers(unit, step)) {
+        boolean moves = !step.standing().isEmpty() || isTarget(unit, step);
+        return new Entry(step.number(), moves, out(unit, step));
+      }
+    }
+    return new Entry(NEVER, true, outByJoints(unit));
+  }
+
+  private static boolean staysIn(List<String> scope, Step step) {
+    return scope.containsAll(step.newParts()) && scope.containsAll(step.standing());
+  }
+
+  private static boolean meetsOthers(Unit unit, Step step) {
+    return step.standing().stream().anyMatch(part -> !unit.parts().contains(part))
+        || step.newParts().stream().anyMatch(part -> !unit.parts().contains(part))
+        || unit.parts().size() == 1;
+  }
+
+  private static boolean isTarget(Unit unit, Step step) {
+    return step.operations().stream()
+        .map(Operation::target)
+        .anyMatch(target -> target.equals(unit.name()) || unit.parts().contains(target));
+  }
+
+  private Face out(Unit unit, Step step) {
+    return step.enters().map(Face::opposite).orElseGet(() -> outByJoints(unit));
+  }
+
+  /** Against the way in which its first joint was closed, else up. */
+  private Face outByJoints(Unit unit) {
+    Optional<Face> goesIn =
+        joints(unit.parts(), List.of())
+            .filter(joint -> unit.parts().contains(joint.first()))
+            .map(joint -> joint.entry().opposite())
+            .findFirst();
+    Optional<Face> takes =
+        joints(unit.parts(), List.of()).map(Joint::entry).findFirst();
+    return goesIn.or(() -> takes).orElse(UP);
+  }
+
+  /** The joints of some parts with parts outside; with some others only, if any are given. */
+  private java.util.stream.Stream<Joint> joints(
+      Collection<String> parts, Collection<String> others) {
+    return piece.joints().stream()
+        .filter(joint -> parts.contains(joint.first()) != parts.contains(joint.second()))
+        .filter(
+            joint ->
+                others.isEmpty()
+                    || others.contains(joint.first())
+                    || others.contains(joint.second()));
+  }
+
+  /** The parts among others that some parts are joined to. */
+  List<String> neighbours(Collection<String> parts, Collection<String> others) {
+    return joints(parts, others)
+        .map(joint -> parts.contains(joint.first()) ? joint.second() : joint.first())
+        .distinct()
+        .toList();
+  }
+
+  /** Where some parts meet others, in the order of the joints. */
+  List<Contact> contacts(Collection<String> parts, Collection<String> others) {
+    return joints(parts, others)
+        .map(
+            joint ->
+                new Contact(
+                    parts.contains(joint.first()) ? joint.first() : joint.second(),
+                    middle(joint.contact())))
+        .toList();
+  }
+
+  private static Vector3D middle(storyrod.geometry.Box box) {
+    return Vector3D.of(middle(box.x()), middle(box.y()), middle(box.z()));
+  }
+
+  private static double middle(storyrod.geometry.Range range) {
+    return (range.from().toMm() + range.to().toMm()) / 2;
+  }
+}

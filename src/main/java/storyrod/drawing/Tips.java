@@ -1,0 +1,87 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.algorithm.InteriorPointArea;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import storyrod.drawing.Balloons.Tip;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Seen.Region;
+import storyrod.piece.Part;
+
+/** Chooses where leaders end: in the largest region that is seen of a part. */
+final class Tips {
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+  private static final double SHARE_A_BALLOON_MM = 60;
+
+  private final Fit fit;
+
+  Tips(Fit fit) {
+    this.fit = fit;
+  }
+
+  private record Candidate(At at, double area) {}
+
+  /**
+   * One tip for each mark, and more where equal parts lie far apart on the paper. A mark of which
+   * nothing is seen has none.
+   */
+  List<Tip> of(List<Part> parts, List<Seen> seen) {
+    Map<String, List<Candidate>> byMark = new LinkedHashMap<>();
+    for (int i = 0; i < parts.size(); i++) {
+      List<Candidate> same = byMark.computeIfAbsent(parts.get(i).mark(), key -> new ArrayList<>());
+      largest(seen.get(i)).ifPresent(region -> same.add(candidate(region)));
+    }
+    List<Tip> tips = new ArrayList<>();
+    byMark.forEach((mark, same) -> farApart(same).forEach(at -> tips.add(new Tip(mark, at))));
+    return tips;
+  }
+
+  private static java.util.Optional<Region> largest(Seen seen) {
+    return seen.regions().stream().max(Comparator.comparingDouble(Region::areaMm2));
+  }
+
+  private Candidate candidate(Region region) {
+    return new Candidate(fit.on(inside(region)), region.areaMm2());
+  }
+
+  private static List<At> farApart(List<Candidate> same) {
+    List<Candidate> sorted = new ArrayList<>(same);
+    sorted.sort(Comparator.comparingDouble(Candidate::area).reversed());
+    List<At> kept = new ArrayList<>();
+    for (Candidate next : sorted) {
+      if (kept.stream().allMatch(at -> at.distance(next.at()) > SHARE_A_BALLOON_MM)) {
+        kept.add(next.at());
+      }
+    }
+    return kept;
+  }
+
+  /** A point well inside a region: its centre of gravity, unless that lies outside. */
+  static At inside(Region region) {
+    LinearRing[] rings = region.rings().stream().map(Tips::ring).toArray(LinearRing[]::new);
+    LinearRing[] openings = java.util.Arrays.copyOfRange(rings, 1, rings.length);
+    Polygon polygon = FACTORY.createPolygon(rings[0], openings);
+    Coordinate centre = polygon.getCentroid().getCoordinate();
+    Coordinate point =
+        polygon.contains(FACTORY.createPoint(centre))
+            ? centre
+            : InteriorPointArea.getInteriorPoint(polygon);
+    return new At(point.x, point.y);
+  }
+
+  private static LinearRing ring(List<At> ring) {
+    Coordinate[] closed = new Coordinate[ring.size() + 1];
+    for (int i = 0; i <= ring.size(); i++) {
+      At at = ring.get(i % ring.size());
+      closed[i] = new Coordinate(at.x(), at.y());
+    }
+    return FACTORY.createLinearRing(closed);
+  }
+}
