@@ -32,6 +32,10 @@ public record PlacedText(
     };
   }
 
+  PlacedText widened(double by) {
+    return new PlacedText(text, sizeMm, left - by, top - by, right + by, bottom + by);
+  }
+
   public boolean overlaps(PlacedText other) {
     return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
   }
