@@ -26,7 +26,9 @@
 <#list step.hardware as item><tr><td>${item.item}</td><td class="figure">${item.count}</td></tr></#list>
 </table></@block></#if>
 <#if step.text.tools?has_content><@block say('step.tools')><p>${step.text.tools?join('; ')}</p></@block></#if>
-<#if step.text.settings?has_content><@block say('step.settings')><#list step.text.settings as setting><p>${setting}</p></#list></@block></#if>
+<#if step.text.settings?has_content><@block say('step.settings')><table class="side-list">
+<#list step.text.settings as setting><tr><td class="mark">${setting.mark}</td><td>${setting.name}</td><td class="figure">${setting.value}</td></tr></#list>
+</table></@block></#if>
 <@block say('step.time')><p><#if step.waiting?has_content>${say('step.work-and-wait', step.work, step.waiting)}<#else>${say('step.work', step.work)}</#if></p></@block>
 </td></tr></table>
 </div>

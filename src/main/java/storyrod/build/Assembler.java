@@ -68,6 +68,7 @@ final class Assembler {
             Comparator.comparingInt((Leaving each) -> late.rank(each.unit()))
                 .thenComparingInt(Leaving::cost)
                 .thenComparing(each -> !next.map(each::isTwinOf).orElse(false))
+                .thenComparing(each -> each.unit().parts().size() == 1)
                 .thenComparing(Leaving::isGlued)
                 .thenComparingDouble(each -> each.unit().volumeMm3())
                 .thenComparing(each -> -standing.indexOf(each.unit())));

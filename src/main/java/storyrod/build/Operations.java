@@ -8,13 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
-import storyrod.geometry.Axis;
-import storyrod.geometry.Box;
-import storyrod.geometry.Face;
-import storyrod.geometry.Range;
-import storyrod.measure.Length;
 import storyrod.piece.Cut;
-import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -25,7 +19,6 @@ final class Operations {
   static final String FINISH = "finish";
 
   static final String WHOLE = "piece";
-  private static final Length FAR = Length.inches(1000);
 
   private final Piece piece;
   private final Traits traits;
@@ -44,7 +37,8 @@ final class Operations {
     piece.parts().forEach(part -> add(Verb.MILL, part, List.of()));
     piece.parts().forEach(part -> add(Verb.SIZE, part, List.of()));
     piece.parts().forEach(this::addCuts);
-    piece.parts().stream().filter(this::hasInside).forEach(part -> add(Verb.SAND, part, List.of()));
+    Insides insides = new Insides(piece, placings);
+    piece.parts().stream().filter(insides::has).forEach(part -> add(Verb.SAND, part, List.of()));
     placings.forEach(this::addFit);
     piece.description().finish().ifPresent(this::addFinish);
     addMounts();
@@ -144,25 +138,5 @@ final class Operations {
         op.hardware(),
         Figures.STANDARD.work(words),
         Figures.STANDARD.waiting(words));
-  }
-
-  /** Whether another part faces one of the part's broad faces, so that it is hard to reach later. */
-  private boolean hasInside(Part part) {
-    Axis axis = part.thickness();
-    return piece.joints().stream().anyMatch(joint -> joint.holding() && touches(joint, part))
-        && (isFaced(part, Face.of(axis, -1)) || isFaced(part, Face.of(axis, 1)));
-  }
-
-  private boolean isFaced(Part part, Face face) {
-    Length at = part.box().at(face);
-    Box before =
-        part.box().with(face.axis(), new Range(at, at).extended(face.sign(), FAR));
-    return piece.parts().stream()
-        .filter(other -> other != part)
-        .anyMatch(other -> before.overlaps(other.box()));
-  }
-
-  private static boolean touches(Joint joint, Part part) {
-    return joint.first().equals(part.name()) || joint.second().equals(part.name());
   }
 }

@@ -68,7 +68,15 @@ final class Squares {
             high ->
                 apart(one.shoulder(), two.shoulder())
                     .filter(wide -> wide != high)
+                    .filter(wide -> hasCorners(List.of(last, far), List.of(one, two), wide, high))
                     .map(wide -> setting(List.of(last, far, one, two), wide, high)));
+  }
+
+  /** Whether two opposite parts reach from corner to corner, so that a tape can be held there. */
+  private static boolean hasCorners(List<Part> flat, List<Part> upright, Axis wide, Axis high) {
+    List<Part> all = Stream.concat(flat.stream(), upright.stream()).toList();
+    return flat.stream().allMatch(part -> part.box().size(wide).equals(span(all, wide)))
+        || upright.stream().allMatch(part -> part.box().size(high).equals(span(all, high)));
   }
 
   private static Setting setting(List<Part> parts, Axis wide, Axis high) {

@@ -69,6 +69,9 @@ final class Steps {
     operations.stream()
         .filter(weight::isHeavy)
         .forEach(operation -> words.add(operation.verb().word() + "-heavy"));
+    if (placings(operations).anyMatch(Placing::tilted)) {
+      words.add("fit-tilted");
+    }
     return List.copyOf(words);
   }
 

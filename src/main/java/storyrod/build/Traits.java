@@ -69,8 +69,10 @@ public final class Traits {
 
   private List<String> fitting(Operation operation) {
     Set<String> traits = new LinkedHashSet<>();
-    if (operation.joints().stream().anyMatch(Joint::glued)) {
+    if (operation.joints().stream().anyMatch(Traits::needsClamps)) {
       traits.add("fit-glue");
+    } else if (operation.joints().stream().anyMatch(Joint::glued)) {
+      traits.add("fit-glue-held");
     }
     operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
@@ -80,6 +82,10 @@ public final class Traits {
       traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
     }
     return List.copyOf(traits);
+  }
+
+  private static boolean needsClamps(Joint joint) {
+    return joint.glued() && joint.fasteners().isEmpty();
   }
 
   private String alone(Operation operation) {

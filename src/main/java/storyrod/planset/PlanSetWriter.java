@@ -14,12 +14,10 @@ import storyrod.words.Words;
  * bytes. It touches no file and opens no address.
  */
 public final class PlanSetWriter {
-  private final Wording wording;
   private final Words words;
   private final Templates templates = new Templates();
 
-  public PlanSetWriter(Wording wording, Words words) {
-    this.wording = wording;
+  public PlanSetWriter(Words words) {
     this.words = words;
   }
 
@@ -30,6 +28,7 @@ public final class PlanSetWriter {
    */
   public Map<String, byte[]> write(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), words);
+    Wording wording = new StepWriter(set.piece(), words, templates)::write;
     Pages pages = Pages.of(set, texts, wording);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));

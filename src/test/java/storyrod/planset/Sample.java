@@ -105,7 +105,11 @@ record Sample(String title, Unit unit, int shelves) {
             ? List.of("Squeeze-out hides in the dado. Wear gloves; wipe before it skins over.")
             : List.of("Keep hands behind the blade guard; feed with a push block."),
         List.of("2 bar clamps, 40 in", "spacer", "glue brush"),
-        List.of("Fence at 9 1/4 in", "Depth 3/8 in"));
+        List.of(
+            new StepText.SettingText("Fence", "A", "9 1/4 in"),
+            new StepText.SettingText("Depth", "", "3/8 in")),
+        "12 min",
+        "");
   }
 
   private StockEntry ply() {

@@ -1,0 +1,68 @@
+package storyrod.build;
+
+import java.util.List;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * Tells which parts have a broad face that looks at another part of what they are built into, and
+ * so is hard to sand later. Small faces and what goes in last do not count.
+ */
+final class Insides {
+  private static final Length FAR = Length.inches(1000);
+
+  /** In mm²; a smaller face is soon sanded at any time (common practice). */
+  private static final double SMALL = 20_000;
+
+  /** How much of a face has to be faced: a quarter, which the rails of an open case reach. */
+  private static final double COVERED = 0.25;
+
+  private final List<Placing> placings;
+  private final Late late;
+
+  Insides(Piece piece, List<Placing> placings) {
+    this.placings = placings;
+    this.late = Late.of(piece);
+  }
+
+  boolean has(Part part) {
+    return placings.stream()
+        .map(Placing::unit)
+        .filter(unit -> unit.parts().equals(List.of(part)) && isBuiltIn(unit))
+        .anyMatch(unit -> isFaced(part, unit.level(), -1) || isFaced(part, unit.level(), 1));
+  }
+
+  private boolean isBuiltIn(Unit unit) {
+    return !late.isLoose(unit) && !late.isTop(unit);
+  }
+
+  private boolean isFaced(Part part, String level, int sign) {
+    Axis through = part.thickness();
+    double area = area(part.box(), through);
+    Box before = before(part, Face.of(through, sign));
+    double faced =
+        placings.stream()
+            .map(Placing::unit)
+            .filter(unit -> unit.level().equals(level) && isBuiltIn(unit))
+            .flatMap(unit -> unit.parts().stream())
+            .filter(other -> !other.equals(part))
+            .flatMap(other -> before.shared(other.box()).stream())
+            .mapToDouble(shared -> area(shared, through))
+            .sum();
+    return area >= SMALL && faced >= COVERED * area;
+  }
+
+  private static Box before(Part part, Face face) {
+    Length at = part.box().at(face);
+    return part.box().with(face.axis(), new Range(at, at).extended(face.sign(), FAR));
+  }
+
+  private static double area(Box box, Axis through) {
+    return box.volumeMm3() / box.size(through).toMm();
+  }
+}
