@@ -1,5 +1,5 @@
 <#-- Before you start: cautions first, then how to read the plan, then the contents.
-     Gets: notes.cautions (text, steps); finish; layouts; hardware; steps; unit; paper. -->
+     Gets: notes (cautions: text, steps; findings); finish; layouts; hardware; steps; units; checkBar. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro entry id text><tr><td><a href="#${id}">${text}</a></td><td class="right"><a href="#${id}" class="target"></a></td></tr></#macro>
 <div class="section" id="before">
@@ -11,6 +11,12 @@
 <ul class="plain">
 <#list 1..6 as i><li>${say('before.safety.' + i)}</li></#list>
 </ul>
+</td><td class="gutter"></td><td class="column">
+<h2>${say('before.reading')}</h2>
+<ul class="plain">
+<#list 1..5 as i><li>${say('before.reading.' + i, units)}</li></#list>
+</ul>
+</td></tr></table>
 <#if notes.cautions?has_content>
 <h2>${say('before.in-steps')}</h2>
 <ul class="plain">
@@ -18,11 +24,11 @@
 </#list>
 </ul>
 </#if>
-</td><td class="gutter"></td><td class="column">
-<h2>${say('before.reading')}</h2>
-<ul class="plain">
-<#list 1..5 as i><li>${say('before.reading.' + i, unit)}</li></#list>
-</ul>
+<table class="two keep"><tr><td class="bars">
+<h2>${say('before.check')}</h2>
+<p>${say('before.check.text')}</p>
+<@frame.drawing checkBar/>
+</td><td class="contents-column">
 <h2>${say('before.contents')}</h2>
 <table class="contents">
 <@entry 'cut-list' say('cutlist.title')/>
@@ -36,9 +42,4 @@
 <#if notes.findings?has_content><@entry 'findings' say('findings.title')/></#if>
 </table>
 </td></tr></table>
-<div class="keep">
-<h2>${say('before.check')}</h2>
-<p>${say('before.check.text')}</p>
-<@frame.drawing {'name': 'check-bar', 'widthMm': 124, 'heightMm': 21}/>
-</div>
 </div>

@@ -6,6 +6,7 @@
 <#list finish as f>
 <@frame.head say('finish.title')/>
 <h1 id="finish">${say('finish.title')}</h1>
+<div class="caution"><b>${say('caution.label')}</b> <#list 1..3 as i>${say('finish.care.' + i)} </#list></div>
 <table class="list">
 <tbody>
 <tr><td>${say('finish.product')}</td><td>${f.product}</td></tr>
@@ -14,8 +15,6 @@
 <tr><td>${say('finish.dry')}</td><td>${say('time.hours', f.dryHours)}</td></tr>
 <tr><td>${say('finish.tried')}</td><td><#if f.triedOn?has_content>${f.triedOn}<#else>${say('finish.untried')}</#if></td></tr>
 </tbody></table>
-<h2>${say('finish.care')}</h2>
-<ul class="plain"><#list 1..3 as i><li>${say('finish.care.' + i)}</li></#list></ul>
 </#list>
 <#if notes.findings?has_content>
 <div class="findings">

@@ -17,12 +17,13 @@
 <div class="picture"><@frame.drawing sheet.drawing/></div>
 <#if sheet.cuts?has_content>
 <table class="columns"><tr>
-<#list sheet.cuts as column><td class="column">
+<#list sheet.cuts as column><td class="column<#if column?index == 2> end</#if>">
 <table class="list">
 <thead><tr><th class="figure">${say('column.cut')}</th><th class="gap">${say('column.direction')}</th><th class="figure last">${say('column.fence')}</th></tr></thead>
 <tbody><#list column as cut><tr><td class="figure">${cut.number}</td><td class="gap">${cut.direction}</td><td class="figure last">${cut.fence}</td></tr></#list></tbody>
 </table></td>
 </#list>
+<#list sheet.cuts?size..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
 </tr></table>
 </#if>
 </div>

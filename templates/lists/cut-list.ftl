@@ -1,10 +1,10 @@
 <#-- The cut list. Gets: cutList.rows (mark, part, count, stock, finished and rough: length, width,
-     thickness; grain); unit. -->
+     thickness; grain); units. -->
 <#import "/frame/macros.ftl" as frame>
 <div class="section">
 <@frame.head say('cutlist.title')/>
 <h1 id="cut-list">${say('cutlist.title')}</h1>
-<p class="lead">${say('cutlist.lead', unit)}</p>
+<p class="lead">${say('cutlist.lead', units)}</p>
 <table class="list cut-list">
 <thead>
 <tr><th class="none"></th><th class="none"></th><th class="none"></th><th class="group" colspan="3">${say('cutlist.finished')}</th><th class="group" colspan="3">${say('cutlist.rough')}</th><th class="none"></th><th class="none"></th></tr>

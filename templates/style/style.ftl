@@ -7,6 +7,7 @@
   @bottom-left { content: element(foot); width: 100%; vertical-align: top; padding-top: 5.5mm; }
 }
 @page cover {
+  margin: 18mm ${paper.sideMm}mm;
   @top-left { content: normal; }
   @bottom-left { content: normal; }
 }
@@ -14,7 +15,8 @@
 body { font-family: Roboto; font-size: 9.5pt; line-height: 1.42; color: #1a1d1f; }
 .head { position: running(head); }
 .foot { position: running(foot); }
-.head-line, .foot-line { width: 100%; font-size: 8.5pt; color: #54595d; }
+.head-line, .foot-line { width: 100%; border-collapse: separate; border-spacing: 0; font-size: 8.5pt; color: #54595d; }
+.head-line td, .foot-line td { padding: 0; }
 .head-line td { padding-bottom: 1.6mm; border-bottom: 0.25mm solid #1a1d1f; }
 .page-number:before { content: counter(page); }
 .page-count:before { content: counter(pages); }
@@ -28,6 +30,7 @@ p { margin-bottom: 1.5mm; }
 .lead { font-size: 11pt; color: #3c4145; margin-bottom: 3mm; }
 .quiet { color: #54595d; }
 .small { font-size: 8.5pt; }
+.follows { margin-top: 11mm; }
 .keep { page-break-inside: avoid; }
 .drawing { display: inline-block; }
 .picture { text-align: center; page-break-inside: avoid; }
@@ -36,9 +39,9 @@ b { font-weight: 700; }
 
 /* Fractions: the figures stay text, so that they copy and search as 27 23/32. */
 .fraction { white-space: nowrap; }
-.thin { font-size: 55%; }
-.over { font-size: 64%; vertical-align: 0.42em; line-height: 1; }
-.under { font-size: 64%; line-height: 1; }
+.thin { font-size: 70%; }
+.over { font-size: 70%; vertical-align: 0.32em; line-height: 1; }
+.under { font-size: 70%; vertical-align: -0.06em; line-height: 1; }
 .slash { font-weight: 300; }
 .fallback { font-family: "DejaVu Sans"; font-weight: 400; font-size: 94%; }
 
@@ -71,9 +74,11 @@ table.two { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.two td.column { width: 47%; vertical-align: top; }
 table.two td.gutter { width: 6%; }
 ul.plain { list-style-type: none; }
-ul.plain li { margin-bottom: 1.6mm; }
-table.contents { width: 100%; font-size: 9.5pt; border-collapse: separate; border-spacing: 0; }
-table.contents td { padding: 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; }
+ul.plain li { margin-bottom: 1.3mm; }
+td.bars { width: 122mm; vertical-align: top; }
+td.contents-column { vertical-align: top; }
+table.contents { width: 100%; font-size: 8.5pt; border-collapse: separate; border-spacing: 0; }
+table.contents td { padding: 0.6mm 0; border-bottom: 0.12mm solid #9a9ea1; }
 .target:before { content: target-counter(attr(href), page); }
 
 /* Cautions stand before the action and inside a frame. */
@@ -82,11 +87,13 @@ table.contents td { padding: 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; }
 
 /* Layouts. */
 table.columns { width: 100%; border-collapse: separate; border-spacing: 0; }
-table.columns td.column { vertical-align: top; padding-right: 5mm; }
+table.columns td.column { vertical-align: top; padding-right: 6mm; width: 33.3%; }
+table.columns td.end { padding-right: 0; }
+table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .layout { page-break-inside: avoid; margin-bottom: 6mm; }
 
 /* Part drawings. */
-.part { page-break-inside: avoid; padding-bottom: 9mm; }
+.part { page-break-inside: avoid; padding-bottom: 6mm; }
 .part h1 { margin-bottom: 1mm; }
 .part-mark { padding-right: 4mm; }
 table.block { width: 100%; border: 0.25mm solid #1a1d1f; border-collapse: separate; border-spacing: 0; margin-top: 3mm; }
@@ -98,20 +105,21 @@ table.block tr.second td { border-top: 0.25mm solid #1a1d1f; }
 
 /* Steps. */
 .stage-name { font-size: 11pt; font-weight: 700; padding-bottom: 2.5mm; page-break-after: avoid; }
-.step { page-break-inside: avoid; padding-bottom: 7mm; }
+.step { page-break-inside: avoid; padding-bottom: 5mm; }
 table.step-head { width: 100%; border-collapse: separate; border-spacing: 0; }
-table.step-head td { vertical-align: top; }
-td.step-number { width: 20mm; font-weight: 300; font-size: 44pt; line-height: 0.95; }
-.step-title { font-weight: 300; font-size: 25pt; line-height: 1.15; padding-top: 1.2mm; }
+table.step-head td { vertical-align: baseline; padding-bottom: 2mm; }
+td.step-number { width: 20mm; font-weight: 300; font-size: 44pt; line-height: 1; }
+.step-title { font-weight: 300; font-size: 25pt; line-height: 1.15; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
-table.step-body { width: 100%; border-collapse: separate; border-spacing: 0; margin-top: 2mm; }
+table.step-body { width: 100%; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
 td.do { vertical-align: top; padding-right: 8mm; }
 td.side { width: 54mm; vertical-align: top; font-size: 8.5pt; }
 table.sentences { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.sentences td { vertical-align: top; padding-bottom: 1.5mm; }
 table.sentences td.n { width: 7mm; }
 td.side h3 { margin-top: 0; }
-.side-block { padding-bottom: 2.6mm; }
+.side-block { padding-bottom: 1.8mm; }
+.side-block p { margin-bottom: 0.4mm; }
 table.side-list { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.side-list td { padding: 0.7mm 1.5mm 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
 table.side-list td.figure { text-align: right; padding-right: 0; white-space: nowrap; }

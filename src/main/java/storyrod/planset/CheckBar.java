@@ -16,16 +16,22 @@ import storyrod.drawing.Scale;
 /** Two bars drawn true, by which a reader sees that the printer did not change the scale. */
 final class CheckBar {
   static final String NAME = "check-bar";
+  static final double WIDTH_MM = 118;
+  static final double HEIGHT_MM = 19;
   private static final double LEFT = 1;
   private static final double INCH_MM = 25.4;
 
   private CheckBar() {}
 
+  static DrawingBox box() {
+    return new DrawingBox(NAME, WIDTH_MM, HEIGHT_MM, Optional.of(new Scale(1, 1)));
+  }
+
   static Drawing drawing(Texts texts) {
     List<Element> elements = new ArrayList<>();
     bar(elements, 6, 10, 10, texts.say("check-bar.mm"));
     bar(elements, 17, INCH_MM, 4, texts.say("check-bar.inch"));
-    return new Drawing(NAME, 124, 21, Optional.of(new Scale(1, 1)), elements);
+    return new Drawing(NAME, WIDTH_MM, HEIGHT_MM, Optional.of(new Scale(1, 1)), elements);
   }
 
   private static void bar(List<Element> elements, double y, double step, int steps, String label) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.openpdf.css.constants.IdentValue;
 import org.openpdf.css.value.FontSpecification;
 import org.openpdf.layout.SharedContext;
 import org.openpdf.pdf.FontDescription;
@@ -19,8 +20,13 @@ final class FontChoice extends ITextFontResolver {
   @Override
   public FSFont resolveFont(SharedContext context, FontSpecification wanted) {
     return new ITextFSFont(
-        descriptions.computeIfAbsent(chosen(wanted), font -> new FontDescription(font.font())),
+        descriptions.computeIfAbsent(chosen(wanted), FontChoice::described),
         wanted.size);
+  }
+
+  /** Says that the font has the weight asked for, or the layout would embolden it by itself. */
+  private static FontDescription described(PdfFonts font) {
+    return new FontDescription(font.font(), IdentValue.NORMAL, font.weight());
   }
 
   private static PdfFonts chosen(FontSpecification wanted) {

@@ -59,6 +59,7 @@ record Pages(
     data.put("say", (TemplateMethodModelEx) this::say);
     data.put("language", texts.words().language());
     data.put("unit", texts.say("unit." + texts.format().unit().word()));
+    data.put("units", texts.say("units." + texts.format().unit().word()));
     data.put("paper", paper);
     data.put("cover", cover);
     data.put("cutList", cutList);
@@ -70,6 +71,7 @@ record Pages(
     data.put("steps", steps);
     data.put("finish", finish.stream().map(this::finish).toList());
     data.put("notes", notes);
+    data.put("checkBar", CheckBar.box());
     return data;
   }
 

@@ -15,18 +15,20 @@ import storyrod.drawing.Fonts;
  * weights, and DejaVu Sans for glyphs that Roboto lacks.
  */
 enum PdfFonts {
-  LIGHT(() -> Fonts.ttf(Fonts.Weight.LIGHT)),
-  REGULAR(() -> Fonts.ttf(Fonts.Weight.REGULAR)),
-  BOLD(() -> Fonts.ttf(Fonts.Weight.BOLD)),
-  FALLBACK(Fonts::symbolsTtf);
+  LIGHT(300, () -> Fonts.ttf(Fonts.Weight.LIGHT)),
+  REGULAR(400, () -> Fonts.ttf(Fonts.Weight.REGULAR)),
+  BOLD(700, () -> Fonts.ttf(Fonts.Weight.BOLD)),
+  FALLBACK(400, Fonts::symbolsTtf);
 
   /** The family's name in the style sheet. */
   static final String FALLBACK_FAMILY = "DejaVu Sans";
 
+  private final int weight;
   private final Supplier<byte[]> file;
   private BaseFont font;
 
-  PdfFonts(Supplier<byte[]> file) {
+  PdfFonts(int weight, Supplier<byte[]> file) {
+    this.weight = weight;
     this.file = file;
   }
 
@@ -36,6 +38,11 @@ enum PdfFonts {
       font = read();
     }
     return font;
+  }
+
+  /** The weight as CSS counts it. */
+  int weight() {
+    return weight;
   }
 
   boolean has(int codePoint) {
