@@ -11,11 +11,13 @@ import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
 import storyrod.drawing.Drawings;
+import storyrod.drawing.Size;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
 import storyrod.planset.Figures;
+import storyrod.planset.Paper;
 import storyrod.planset.PlanSet;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlanner;
@@ -36,7 +38,7 @@ public final class Pipeline {
   }
 
   private static PlanSet drawn(Planned planned, Diagnostics diagnostics) {
-    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build());
+    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build(), page(planned.piece()));
     return new PlanSet(
         planned.piece(),
         diagnostics.sorted(),
@@ -44,6 +46,11 @@ public final class Pipeline {
         planned.build(),
         drawings,
         Figures.of(planned.piece()));
+  }
+
+  private static Size page(Piece piece) {
+    Paper paper = Paper.usualFor(piece.description().format().unit());
+    return new Size(paper.textWidthMm(), paper.textHeightMm());
   }
 
   /** All stages up to the drawings. */
