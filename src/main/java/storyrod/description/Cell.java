@@ -25,6 +25,7 @@ final class Cell {
   private final Scope scope;
   private final Side side;
   private final Kind wanted;
+  private final boolean aboveZero;
   State state = State.NEW;
   Optional<Value> value = Optional.empty();
 
@@ -34,10 +35,19 @@ final class Cell {
     this.scope = use.scope();
     this.side = use.side();
     this.wanted = use.wanted();
+    this.aboveZero = use.aboveZero();
   }
 
   /** Where a formula's names are looked up, and what it is to give. */
-  record Use(Scope scope, Side side, Kind wanted) {
+  record Use(Scope scope, Side side, Kind wanted, boolean aboveZero) {
+    Use(Scope scope, Side side, Kind wanted) {
+      this(scope, side, wanted, false);
+    }
+
+    static Use thickness(Scope scope) {
+      return new Use(scope, Side.WHOLE, Kind.LENGTH, true);
+    }
+
     static Use whole(Scope scope, Kind wanted) {
       return new Use(scope, Side.WHOLE, wanted);
     }
@@ -64,6 +74,11 @@ final class Cell {
 
   Kind wanted() {
     return wanted;
+  }
+
+  /** Whether others may build on a value; where not, it is reported where it is read. */
+  boolean accepts(Value result) {
+    return !aboveZero || result.amount().signum() > 0;
   }
 
   Expression parse() throws FormulaFault {

@@ -4,20 +4,26 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Description.PriceUnit;
+import storyrod.description.Node.Mapping;
+import storyrod.description.Node.Sequence;
 import storyrod.measure.Length;
 
 /** What a description must keep across its keys and sections. */
 final class Checks {
   private final Context context;
+  private final Mapping root;
 
-  Checks(Context context) {
+  Checks(Context context, Mapping root) {
     this.context = context;
+    this.root = root;
   }
 
   void check(Entry project) {
     Map<String, Entry> stocks = project.entries("stock");
     stocks.forEach(this::stock);
-    project.list("hardware").forEach(this::screws);
+    if (root.get("hardware").orElse(root) instanceof Sequence hardware) {
+      hardware.items().forEach(this::screws);
+    }
     Map<String, Length> thickness = new LinkedHashMap<>();
     stocks.forEach((name, stock) -> stock.findLength("thickness").ifPresent(t -> thickness.put(name, t)));
     ThicknessCheck check = new ThicknessCheck(context, thickness);
@@ -31,7 +37,7 @@ final class Checks {
   private void stock(String name, Entry stock) {
     boolean sheet = stock.find("kind", String.class).filter("sheet"::equals).isPresent();
     boolean solid = stock.find("kind", String.class).filter("solid"::equals).isPresent();
-    if (sheet && context.scope().stocks().containsKey(name) && !stock.has("sheet")) {
+    if (sheet && !isWritten(name, "sheet")) {
       add(Diagnostic.error("missing-key", stock.at(), "the sheet stock '" + name + "' has no 'sheet'")
           .hint("write `sheet:` with its size, such as `96 x 48`"));
     }
@@ -46,6 +52,12 @@ final class Checks {
     price(stock, sheet ? PriceUnit.SHEET : PriceUnit.BOARD_FOOT, sheet || solid);
   }
 
+  private boolean isWritten(String stock, String key) {
+    return root.get("stock").orElse(root) instanceof Mapping stocks
+        && stocks.get(stock).orElse(root) instanceof Mapping keys
+        && keys.get(key).isPresent();
+  }
+
   private void price(Entry stock, PriceUnit expected, boolean kindKnown) {
     Optional<PriceUnit> per = stock.find("price", Description.Price.class).map(Description.Price::per);
     if (kindKnown && per.isPresent() && per.get() != expected) {
@@ -54,17 +66,22 @@ final class Checks {
     }
   }
 
-  private void screws(Entry hardware) {
-    if (hardware.has("screw") != hardware.has("screws-each")) {
-      String there = hardware.has("screw") ? "screw" : "screws-each";
-      String missing = hardware.has("screw") ? "screws-each" : "screw";
-      add(Diagnostic.error("missing-key", hardware.at(there), "'" + there + "' needs '" + missing + "' beside it")
+  private void screws(Node hardware) {
+    if (hardware instanceof Mapping keys) {
+      beside(keys, "screw", "screws-each");
+      beside(keys, "screws-each", "screw");
+    }
+  }
+
+  private void beside(Mapping keys, String there, String missing) {
+    if (keys.get(there).isPresent() && keys.get(missing).isEmpty()) {
+      add(Diagnostic.error("missing-key", keys.get(there).get().at(), "'" + there + "' needs '" + missing + "' beside it")
           .hint("write both, or neither"));
     }
   }
 
   private void someParts(Entry project) {
-    if (!project.has("parts") && !project.has("assemblies")) {
+    if (root.get("parts").isEmpty() && root.get("assemblies").isEmpty()) {
       add(Diagnostic.error("missing-key", project.at(), "this project has no parts")
           .hint("write `parts:`, with a name, its stock, x, y, z and grain for each"));
     }

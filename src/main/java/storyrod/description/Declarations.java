@@ -53,7 +53,7 @@ final class Declarations {
   private static void stock(Scope scope, Scalar name, Node node) {
     Scalar full = new Scalar(name.text() + ".thickness", false, name.at());
     Node thickness = child(node, "thickness").orElse(NONE);
-    scope.stocks().put(name.text(), cell(full, thickness, Use.whole(scope, Kind.LENGTH)));
+    scope.stocks().put(name.text(), cell(full, thickness, Use.thickness(scope)));
   }
 
   private static Optional<Node> child(Node node, String key) {

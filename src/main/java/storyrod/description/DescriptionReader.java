@@ -43,7 +43,7 @@ public final class DescriptionReader {
             Declarations.of(mapping), new Evaluator(unit, diagnostics), new Figures(unit), vocabulary, diagnostics);
     Span start = mapping.members().isEmpty() ? mapping.at() : mapping.members().getFirst().key().at();
     Entry entry = new EntryReader(context).entry(Sections.PROJECT, mapping, start);
-    new Checks(context).check(entry);
+    new Checks(context, mapping).check(entry);
     return diagnostics.hasErrors()
         ? Optional.empty()
         : Optional.of(new DescriptionBuilder(entry, unit).build(source));

@@ -45,8 +45,12 @@ final class EntryReader {
             ? "put a formula that has a comma in it in quotes"
             : Names.suggest(name.text(), type.keys().stream().map(Key::name));
     return Diagnostic.error(
-            "unknown-key", name.at(), "'" + Quote.of(name.text()) + "' is no key of a " + type.name())
+            "unknown-key", name.at(), "'" + Quote.of(name.text()) + "' is no key of " + article(type.name()))
         .hint(hint);
+  }
+
+  private static String article(String noun) {
+    return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
   }
 
   private void reportMissing(EntryType type, Mapping node, Span at) {

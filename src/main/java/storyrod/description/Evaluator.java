@@ -91,7 +91,8 @@ final class Evaluator {
     boolean ready = work.needs().values().stream().allMatch(need -> need.value.isPresent());
     if (ready && work.formula().isPresent()) {
       try {
-        work.cell().value = Optional.of(result(work, work.formula().get()));
+        Value result = result(work, work.formula().get());
+        work.cell().value = Optional.of(result).filter(work.cell()::accepts);
       } catch (FormulaFault fault) {
         diagnostics.add(fault.in(work.cell().text()));
       }

@@ -34,7 +34,7 @@ final class FormulaParser {
     FormulaParser parser = new FormulaParser(text);
     Expression from = parser.sum();
     if (!parser.scanner.takeWord(TO)) {
-      throw parser.scanner.unexpected("`to` and where it ends");
+      throw parser.scanner.unexpected("`to` and where it ends", "write where it starts and ends: `0 to 12`");
     }
     Expression to = parser.sum();
     parser.expectEnd("an operator");
@@ -141,7 +141,9 @@ final class FormulaParser {
 
   private void close() throws FormulaFault {
     if (!scanner.take(')')) {
-      throw scanner.unexpected("a closing parenthesis");
+      throw scanner.unexpected(
+          "a closing parenthesis",
+          "close it; between braces a formula with a comma in it needs quotes");
     }
   }
 

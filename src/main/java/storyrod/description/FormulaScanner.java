@@ -29,7 +29,10 @@ final class FormulaScanner {
   FormulaScanner(String text) throws FormulaFault {
     this.text = text;
     if (text.length() > LONGEST) {
-      throw fault(0, text.length(), "a formula of " + text.length() + " characters is too long");
+      throw new FormulaFault(
+          SYNTAX, new Stretch(0, text.length()),
+          "a formula of " + text.length() + " characters is too long",
+          "give parts of it names in sizes");
     }
   }
 
@@ -59,11 +62,12 @@ final class FormulaScanner {
     if (!take(sign)) {
       return false;
     }
-    boolean before = start > 0 && text.charAt(start - 1) == ' ';
-    if (!before || at == text.length() || text.charAt(at) != ' ') {
+    boolean before = start > 0 && Character.isWhitespace(text.charAt(start - 1));
+    boolean after = at == text.length() || Character.isWhitespace(text.charAt(at));
+    if (!before || !after) {
       throw new FormulaFault(
           SYNTAX, new Stretch(start, at), "'" + sign + "' needs a space on both sides",
-          "write `a " + sign + " b`; without spaces a hyphen belongs to a name");
+          "write `a " + sign + " b`; without spaces a hyphen may belong to a name");
     }
     return true;
   }
@@ -172,17 +176,30 @@ final class FormulaScanner {
 
   /** What to say of text that cannot stand where it stands. */
   FormulaFault unexpected(String expected) {
+    return unexpected(expected, usualHint());
+  }
+
+  private String usualHint() {
+    char next = peek();
+    if (next == ',' || next == '.') {
+      return "write a decimal number as `0.5`";
+    }
+    if (Character.isDigit(next) || next == '(') {
+      return "put `+`, `-`, `*` or `/` between two values";
+    }
+    return atEnd() ? "go on with a length, such as `3/4 in`, or the name of a size" : UNITS_HINT;
+  }
+
+  FormulaFault unexpected(String expected, String hint) {
     int start = at();
     int end = start;
     while (end < text.length() && text.charAt(end) != ' ') {
       end++;
     }
     String found = start == end ? "the end" : "'" + Quote.of(text.substring(start, end)) + "'";
-    return fault(start, Math.max(end, start + 1), "expected " + expected + ", found " + found);
-  }
-
-  private static FormulaFault fault(int from, int to, String message) {
-    return new FormulaFault(SYNTAX, new Stretch(from, to), message, UNITS_HINT);
+    return new FormulaFault(
+        SYNTAX, new Stretch(start, Math.max(end, start + 1)),
+        "expected " + expected + ", found " + found, hint);
   }
 
   private Optional<Matcher> match(Pattern pattern) {

@@ -25,11 +25,14 @@ final class Names {
     if (words.size() == 1) {
       return size(path);
     }
-    Optional<Cell> stock = scope.find(Scope::stocks, words.getFirst());
-    if (words.size() == 2 && words.getLast().equals(THICKNESS) && stock.isPresent()) {
-      return Lookup.of(stock.get());
-    }
-    return face(path).map(Names::ofFace);
+    return words.size() == 2 && words.getLast().equals(THICKNESS)
+        ? thickness(words.getFirst())
+        : face(path).map(Names::ofFace);
+  }
+
+  private Lookup<Cell> thickness(String stock) {
+    Optional<Cell> cell = scope.find(Scope::stocks, stock);
+    return cell.map(Lookup::of).orElseGet(() -> stock(stock).otherwise());
   }
 
   private static Cell ofFace(PartFace found) {
@@ -53,7 +56,10 @@ final class Names {
     if (isDifference(name)) {
       return "for a difference put spaces around the minus: `" + name.replace("-", " - ") + "`";
     }
-    return suggest(name, scope.all(Scope::values));
+    Optional<String> part = Nearest.to(name, scope.all(Scope::parts).toList());
+    return Nearest.to(name, scope.all(Scope::values).toList()).isEmpty() && part.isPresent()
+        ? "did you mean a face of the part `" + part.get() + "`?"
+        : suggest(name, scope.all(Scope::values));
   }
 
   private boolean isDifference(String name) {
@@ -133,7 +139,7 @@ final class Names {
     }
     return insideSome(name)
         .map(full -> "did you mean `" + full + "`?")
-        .orElseGet(() -> suggest(name, Stream.concat(scope.all(Scope::parts), scope.all(Scope::stocks))));
+        .orElseGet(() -> suggest(name, scope.all(Scope::parts)));
   }
 
   private Optional<String> insideSome(String name) {
@@ -168,6 +174,9 @@ final class Names {
     }
     if (words.isEmpty()) {
       return "none is described yet";
+    }
+    if (words.size() == 1) {
+      return "there is only `" + words.getFirst() + "`";
     }
     String more = words.size() > MOST_LISTED ? ", and " + (words.size() - MOST_LISTED) + " more" : "";
     return "there are " + String.join(", ", words.stream().limit(MOST_LISTED).toList()) + more;

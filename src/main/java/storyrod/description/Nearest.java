@@ -12,7 +12,7 @@ final class Nearest {
 
   /** The nearest of some words, if one is near enough to be a slip of the finger. */
   static Optional<String> to(String word, Collection<String> words) {
-    int allowed = Math.max(1, Math.min(3, word.length() / 3));
+    int allowed = Math.min(3, (word.length() + 1) / 3);
     return words.stream()
         .filter(each -> Math.abs(each.length() - word.length()) <= allowed)
         .filter(each -> each.length() <= LONGEST && distance(word, each) <= allowed)

@@ -31,7 +31,17 @@ final class WordValues {
   }
 
   Optional<String> choice(Scalar text, List<String> words) {
-    return found(Names.word("unknown-word", text.text(), words, "choice"), text);
+    if (words.contains(text.text())) {
+      return Optional.of(text.text());
+    }
+    String among = String.join(", ", words);
+    return context.fail(
+        Diagnostic.error(
+                "unknown-word", text.at(), "expected one of " + among + ", found " + text.kind())
+            .hint(
+                Nearest.to(text.text(), words)
+                    .map(word -> "did you mean `" + word + "`?")
+                    .orElse("write one of these words")));
   }
 
   Optional<Boolean> yesNo(Scalar text) {
@@ -54,7 +64,7 @@ final class WordValues {
                     ? Optional.of(found)
                     : context.fail(
                         Diagnostic.error(
-                                "not-positive", text.at(), "expected a number above zero, found " + shown(found))
+                                "not-positive", text.at(), "expected a number above zero, found " + shown(text, found))
                             .hint("write a number above zero")));
   }
 
@@ -67,12 +77,13 @@ final class WordValues {
                     ? Optional.of(found.numerator().intValueExact())
                     : context.fail(
                         Diagnostic.error(
-                                "count", text.at(), "expected a whole number, found " + shown(found))
-                            .hint("write a whole number from " + least + " up")));
+                                "count", text.at(), "expected a whole number from " + least + " up, found " + shown(text, found))
+                            .hint("write a number such as " + Math.max(least, 2))));
   }
 
-  private static String shown(Rational number) {
-    return Quote.of(number.toString());
+  private static String shown(Scalar text, Rational number) {
+    String value = Quote.of(number.toString());
+    return text.text().equals(value) ? value : text.kind() + ", which is " + value;
   }
 
   private static boolean isCount(Rational number, int least) {
@@ -140,7 +151,7 @@ final class WordValues {
   }
 
   Optional<OrderEntry> order(Scalar text) {
-    String[] words = text.text().split("\\s+", 3);
+    String[] words = text.text().strip().split("\\s+", 3);
     if (words.length != 2) {
       return context.fail(
           Diagnostic.error("order", text.at(), "expected a verb and a target, found " + text.kind())
@@ -178,7 +189,7 @@ final class WordValues {
         java.util.stream.Stream.of(scope.parts(), scope.assemblies(), scope.items())
             .flatMap(each -> each.keySet().stream())
             .toList();
-    return Nearest.to(name, words).map(word -> "did you mean `" + word + "`?").orElse(otherwise);
+    return name.contains(".") ? otherwise : Names.suggest(name, words.stream());
   }
 
   /** The target of a note, which may have a verb before it. */

@@ -41,7 +41,12 @@ final class YamlFaults {
     int context = fault.getContextMark().map(mark -> offsets.of(mark.getIndex())).orElse(problem);
     String why = Optional.ofNullable(fault.getProblem()).orElse("");
     String where = Optional.ofNullable(fault.getContext()).orElse("");
-    return tab(problem).or(() -> structure(why, problem)).orElseGet(() -> scalar(where, context, problem));
+    if (why.startsWith("expected ','")) {
+      return bracket(problem, context);
+    }
+    return tab(problem)
+        .or(() -> structure(why, problem))
+        .orElseGet(() -> scalar(where, context, problem));
   }
 
   private Optional<Diagnostic> tab(int problem) {
@@ -68,12 +73,13 @@ final class YamlFaults {
           error(at, "this does not fit in with the lines above")
               .hint("indent it as far as the others of its list or section"));
     }
-    if (why.startsWith("expected ','")) {
-      return Optional.of(
-          error(at, "expected a comma or a closing bracket")
-              .hint("close every `{` and `[`, and put a comma between two values"));
-    }
     return Optional.empty();
+  }
+
+  private Diagnostic bracket(int at, int opening) {
+    return error(at, "expected a comma or a closing bracket")
+        .also(span(opening), "the bracket opens here")
+        .hint("close every `{` and `[`, and put a comma between two values");
   }
 
   private Diagnostic scalar(String where, int context, int problem) {
@@ -93,7 +99,11 @@ final class YamlFaults {
   }
 
   private Diagnostic error(int at, String message) {
+    return Diagnostic.error(CODE, span(at), message);
+  }
+
+  private Span span(int at) {
     int start = Math.min(at, source.text().length());
-    return Diagnostic.error(CODE, new Span(source, start, start + 1), message);
+    return new Span(source, start, start + 1);
   }
 }

@@ -14,6 +14,7 @@ import storyrod.description.Node.Sequence;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLParser;
@@ -26,13 +27,19 @@ final class YamlReader {
   private static final int LONGEST_TEXT = 50_000_000;
   private static final YAMLFactory FACTORY =
       YAMLFactory.builder()
-          .loadSettings(LoadSettings.builder().setCodePointLimit(LONGEST_TEXT).build())
+          .loadSettings(
+              LoadSettings.builder()
+                  .setCodePointLimit(LONGEST_TEXT)
+                  .setAllowDuplicateKeys(true)
+                  .build())
+          .disable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .build();
 
   private final SourceText source;
   private final Offsets offsets;
   private final Diagnostics diagnostics;
   private final YAMLParser parser;
+  private boolean refused;
 
   private YamlReader(SourceText source, Diagnostics diagnostics) {
     this.source = source;
@@ -69,7 +76,7 @@ final class YamlReader {
     if (parser.nextToken() != null) {
       refuse(tokenSpan(), "a second document starts here", "keep one project in one file");
     }
-    return Optional.of(root);
+    return refused ? Optional.empty() : Optional.of(root);
   }
 
   private Diagnostic emptyFile() {
@@ -87,16 +94,26 @@ final class YamlReader {
   }
 
   private void refuseFeatures() {
-    if (parser.isCurrentAlias()) {
-      refuse(tokenSpan(), "an alias cannot be used here", "write the value out, or name it in sizes");
-    } else if (parser.getObjectId() != null) {
-      refuse(tokenSpan(), "an anchor cannot be used here", "take it away; sizes can have names");
-    } else if (parser.getTypeId() != null) {
-      refuse(tokenSpan(), "a tag cannot be used here", "take it away, or put the text in quotes");
+    int start = tokenStart();
+    switch (start < source.text().length() ? source.text().charAt(start) : ' ') {
+      case '*' ->
+          refuse(word(start), "an alias cannot be used here", "write the value out, or name it in sizes");
+      case '&' -> refuse(word(start), "an anchor cannot be used here", "take it away; sizes can have names");
+      case '!' -> refuse(word(start), "a tag cannot be used here", "take it away, or put the text in quotes");
+      default -> {}
     }
   }
 
+  private Span word(int start) {
+    int end = start;
+    while (end < source.text().length() && !Character.isWhitespace(source.text().charAt(end))) {
+      end++;
+    }
+    return span(start, end);
+  }
+
   private void refuse(Span at, String message, String hint) {
+    refused = true;
     diagnostics.add(Diagnostic.error("yaml-feature", at, message).hint(hint));
   }
 

@@ -1,6 +1,7 @@
 package storyrod.measure;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -33,9 +34,11 @@ final class LengthReader {
   }
 
   private static Length length(Rational number, long ticksPerUnit) {
-    return number
-        .times(Rational.of(ticksPerUnit, 1))
-        .toLength(java.math.RoundingMode.HALF_EVEN);
+    Rational ticks = number.times(Rational.of(ticksPerUnit, 1));
+    if (ticks.numerator().divide(ticks.denominator()).bitLength() >= Long.SIZE - 1) {
+      throw new IllegalArgumentException("too large for a length");
+    }
+    return ticks.toLength(RoundingMode.HALF_EVEN);
   }
 
   private static long ticksPer(String unit) {
@@ -54,8 +57,16 @@ final class LengthReader {
     }
     int slash = text.indexOf('/');
     if (slash >= 0) {
-      return number(text.substring(0, slash)).dividedBy(number(text.substring(slash + 1)));
+      return fraction(text, slash);
     }
     return Rational.of(new BigDecimal(text));
+  }
+
+  private static Rational fraction(String text, int slash) {
+    Rational below = number(text.substring(slash + 1));
+    if (below.signum() == 0) {
+      throw new IllegalArgumentException("'" + text + "' divides by zero");
+    }
+    return number(text.substring(0, slash)).dividedBy(below);
   }
 }
