@@ -32,14 +32,15 @@ public final class ExplodedView {
     List<Seen> seen = lines.seen();
     List<Stroke> trails =
         explosion.paths().stream().flatMap(p -> lines.visible(p.from(), p.to()).stream()).toList();
-    Fit fit = Fit.into(points(seen, trails), corner(), room(page));
+    List<At> points = points(seen, trails);
+    Fit fit = Fit.into(points, corner(), room(page));
     List<Element> elements = new ArrayList<>();
     Ink ink = new Ink(fit);
     for (int i = 0; i < seen.size(); i++) {
       elements.add(ink.strong(piece.parts().get(i), seen.get(i)));
     }
     trails.forEach(trail -> elements.add(ink.line(Role.TRAIL, trail)));
-    elements.addAll(balloons(new Tips(fit).of(piece.parts(), seen), page));
+    elements.addAll(balloons(new Tips(fit).of(piece.parts(), seen), fit.on(points), page));
     return new Drawing("exploded", page.widthMm(), page.heightMm(), Optional.empty(), elements);
   }
 
@@ -51,7 +52,7 @@ public final class ExplodedView {
   }
 
   private static List<At> points(List<Seen> seen, List<Stroke> trails) {
-    return Stream.concat(seen.stream().flatMap(s -> s.visible().stream()), trails.stream())
+    return Stream.concat(seen.stream().flatMap(s -> s.lines().visible().stream()), trails.stream())
         .flatMap(Fit::ends)
         .toList();
   }
@@ -65,8 +66,9 @@ public final class ExplodedView {
         page.widthMm() - 2 * (EDGE_MM + BESIDE_MM), page.heightMm() - 2 * EDGE_MM);
   }
 
-  private static List<Drawing.Balloon> balloons(List<Tip> tips, Size page) {
-    return new Balloons(EDGE_MM, page.widthMm() - EDGE_MM, EDGE_MM, page.heightMm() - EDGE_MM)
-        .placed(tips);
+  private static List<Drawing.Balloon> balloons(List<Tip> tips, List<At> drawn, Size page) {
+    double left = drawn.stream().mapToDouble(At::x).min().orElse(0) - BESIDE_MM;
+    double right = drawn.stream().mapToDouble(At::x).max().orElse(0) + BESIDE_MM;
+    return new Balloons(left, right, EDGE_MM, page.heightMm() - EDGE_MM).placed(tips);
   }
 }

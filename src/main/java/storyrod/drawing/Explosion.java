@@ -27,6 +27,8 @@ import storyrod.piece.Piece;
  */
 final class Explosion {
   private static final double ALLOWED_OVERLAP = 0.12;
+  private static final double ALLOWED_OF_A_PART = 0.35;
+  private static final double WORTH_A_STEP = 0.01;
   private static final int STEPS = 40;
   private static final double LEAST_SHARE = 0.07;
   private static final double MOST_SHARE = 0.9;
@@ -39,6 +41,9 @@ final class Explosion {
   private final Map<String, Vector3D> offsets = new LinkedHashMap<>();
   private final List<Path> paths = new ArrayList<>();
 
+  /** The groups that have been moved so far, of those that are opened together. */
+  private final List<Group> gone = new ArrayList<>();
+
   /** A way back to the seat, from a point where it stands now. */
   record Path(String part, Vector3D from, Vector3D to) {}
 
@@ -50,7 +55,7 @@ final class Explosion {
       outlines.put(part.name(), Outline.of(part.solid(), view));
       offsets.put(part.name(), Vector3D.ZERO);
     }
-    this.reach = diagonal(piece.parts());
+    this.reach = Extent.diagonalMm(Extent.around(piece.parts()));
   }
 
   static Explosion of(Piece piece, BuildPlan plan, View view) {
@@ -71,22 +76,24 @@ final class Explosion {
 
   private void open(List<Group> groups) {
     List<String> placed = new ArrayList<>();
+    gone.clear();
     for (Group group : groups) {
       if (!placed.isEmpty()) {
         moveOut(group, placed);
       }
       placed.addAll(group.parts());
+      gone.add(group);
     }
   }
 
   private void moveOut(Group group, List<String> placed) {
     Vector3D start = commonOffset(group, placed);
-    Vector3D out = direction(group.out());
+    Vector3D out = Extent.direction(group.out());
     shift(group, start);
-    double distance = clearDistance(group, placed, out);
+    double distance = clearDistance(group, placed);
     shift(group, out.multiply(distance));
     for (Unit unit : group.units()) {
-      paths.addAll(paths(unit, placed, out.multiply(-distance)));
+      paths.addAll(paths(unit, placed, group.out(), distance));
     }
   }
 
@@ -101,37 +108,74 @@ final class Explosion {
     return theirs.size() == 1 ? theirs.getFirst() : Vector3D.ZERO;
   }
 
-  private double clearDistance(Group group, List<String> placed, Vector3D out) {
-    double area = group.parts().stream().mapToDouble(part -> outlines.get(part).area()).sum();
-    double best = LEAST_SHARE * reach;
-    double leastOverlap = Double.POSITIVE_INFINITY;
+  private double clearDistance(Group group, List<String> placed) {
+    Vector3D out = Extent.direction(group.out());
+    double start = beyond(group) + LEAST_SHARE * reach;
+    double best = start;
+    double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i <= STEPS; i++) {
-      double distance = reach * (LEAST_SHARE + i * (MOST_SHARE - LEAST_SHARE) / STEPS);
-      double overlap = overlap(group, placed, out.multiply(distance)) / area;
-      if (overlap < leastOverlap - 1e-3) {
-        leastOverlap = overlap;
-        best = distance;
-      }
-      if (overlap <= ALLOWED_OVERLAP) {
+      double distance = start + i * reach * MOST_SHARE / STEPS;
+      double excess = excess(group, placed, out.multiply(distance));
+      if (excess <= 0) {
         return distance;
+      }
+      if (excess < least - WORTH_A_STEP) {
+        least = excess;
+        best = distance;
       }
     }
     return best;
   }
 
-  private double overlap(Group group, List<String> placed, Vector3D by) {
-    double overlap = 0;
+  /** How far the group must go to be past all that left before it on the same way. */
+  private double beyond(Group group) {
+    Box box = box(group);
+    double farthest = 0;
+    for (Group earlier : gone) {
+      if (earlier.out() == group.out() && Extent.inLine(box(earlier), box, group.out().axis())) {
+        farthest =
+            Math.max(farthest, reach(earlier, group.out()) + reach(group, group.out().opposite()));
+      }
+    }
+    return farthest;
+  }
+
+  private Box box(Group group) {
+    return Extent.around(group.parts().stream().map(piece::part).toList());
+  }
+
+  /** How far a group reaches in a direction as it stands now, from the middle of the frame. */
+  private double reach(Group group, Face face) {
+    return group.parts().stream()
+        .mapToDouble(part -> Extent.side(piece.part(part).box(), face).add(offsets.get(part)).dot(Extent.direction(face)))
+        .max()
+        .orElse(0);
+  }
+
+  /** By how much more than allowed the worst part, of the group or not, is overlapped. */
+  private double excess(Group group, List<String> placed, Vector3D by) {
+    Map<String, Double> covered = new LinkedHashMap<>();
+    double total = 0;
     for (String part : group.parts()) {
       Outline moved = outlines.get(part).moved(offsets.get(part).add(by), view);
       for (String other : placed) {
-        overlap += moved.shared(outlines.get(other).moved(offsets.get(other), view));
+        double shared = moved.shared(outlines.get(other).moved(offsets.get(other), view));
+        total += shared;
+        covered.merge(part, shared, Double::sum);
+        covered.merge(other, shared, Double::sum);
       }
     }
-    return overlap;
+    double area = group.parts().stream().mapToDouble(part -> outlines.get(part).area()).sum();
+    double worst = 0;
+    for (Map.Entry<String, Double> each : covered.entrySet()) {
+      worst = Math.max(worst, each.getValue() / outlines.get(each.getKey()).area());
+    }
+    return Math.max(0, total / area - ALLOWED_OVERLAP) + Math.max(0, worst - ALLOWED_OF_A_PART);
   }
 
   /** From up to two places where the unit meets what stands, else from the middle of its front. */
-  private List<Path> paths(Unit unit, List<String> placed, Vector3D back) {
+  private List<Path> paths(Unit unit, List<String> placed, Face out, double distance) {
+    Vector3D back = Extent.direction(out).multiply(-distance);
     List<Path> found = new ArrayList<>();
     for (Moves.Contact contact : moves.contacts(unit.parts(), placed)) {
       Vector3D from = contact.middle().add(offsets.get(contact.part()));
@@ -139,7 +183,7 @@ final class Explosion {
     }
     if (found.isEmpty()) {
       String first = unit.parts().getFirst();
-      Vector3D from = leading(piece.part(first).box(), back).add(offsets.get(first));
+      Vector3D from = Extent.side(piece.part(first).box(), out.opposite()).add(offsets.get(first));
       return List.of(new Path(first, from, from.add(back)));
     }
     return farthestTwo(found);
@@ -154,37 +198,5 @@ final class Explosion {
       }
     }
     return other == first ? List.of(first) : List.of(first, other);
-  }
-
-  /** The middle of the side of a box that leads along a direction. */
-  static Vector3D leading(Box box, Vector3D along) {
-    Vector3D low = Vector3D.of(box.x().from().toMm(), box.y().from().toMm(), box.z().from().toMm());
-    Vector3D high = Vector3D.of(box.x().to().toMm(), box.y().to().toMm(), box.z().to().toMm());
-    Vector3D half = high.subtract(low).multiply(0.5);
-    Vector3D unit = along.normalize();
-    return low.add(half)
-        .add(
-            Vector3D.of(
-                half.getX() * unit.getX(), half.getY() * unit.getY(), half.getZ() * unit.getZ()));
-  }
-
-  static Vector3D direction(Face face) {
-    return switch (face.axis()) {
-      case X -> Vector3D.of(face.sign(), 0, 0);
-      case Y -> Vector3D.of(0, face.sign(), 0);
-      case Z -> Vector3D.of(0, 0, face.sign());
-    };
-  }
-
-  /** The diagonal in mm of the box round all parts. */
-  static double diagonal(List<Part> parts) {
-    double sum = 0;
-    for (storyrod.geometry.Axis axis : storyrod.geometry.Axis.values()) {
-      double low =
-          parts.stream().mapToDouble(p -> p.box().on(axis).from().toMm()).min().orElse(0);
-      double high = parts.stream().mapToDouble(p -> p.box().on(axis).to().toMm()).max().orElse(0);
-      sum += (high - low) * (high - low);
-    }
-    return Math.sqrt(sum);
   }
 }

@@ -163,15 +163,7 @@ final class Moves {
             joint ->
                 new Contact(
                     parts.contains(joint.first()) ? joint.first() : joint.second(),
-                    middle(joint.contact())))
+                    Extent.middle(joint.contact())))
         .toList();
-  }
-
-  private static Vector3D middle(storyrod.geometry.Box box) {
-    return Vector3D.of(middle(box.x()), middle(box.y()), middle(box.z()));
-  }
-
-  private static double middle(storyrod.geometry.Range range) {
-    return (range.from().toMm() + range.to().toMm()) / 2;
   }
 }
