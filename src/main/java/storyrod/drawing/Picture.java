@@ -55,6 +55,21 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
     return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
   }
 
+  /** The area in mm², in the view, that is seen of some parts. */
+  double seenArea(List<String> names) {
+    return seen.stream()
+        .filter(each -> names.contains(each.item().name()))
+        .flatMap(each -> each.regions().stream())
+        .mapToDouble(Seen.Region::areaMm2)
+        .sum();
+  }
+
+  /** The longest stretch that is seen of a path, as a share of all of it. */
+  double seenShare(Path path, View view) {
+    double whole = view.project(path.from()).distance(view.project(path.to()));
+    return visible(path).mapToDouble(Stroke::length).max().orElse(0) / Math.max(whole, 1);
+  }
+
   private Stream<Stroke> visible(Path path) {
     return lines.visible(path.from(), path.to()).stream();
   }

@@ -12,6 +12,7 @@ import storyrod.build.Operation;
 import storyrod.drawing.Contacts.Out;
 import storyrod.drawing.Contacts.Path;
 import storyrod.geometry.Face;
+import storyrod.geometry.Solid;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -22,7 +23,14 @@ import storyrod.piece.Piece;
 public final class StepPicture {
   private static final double LEAST_SHARE = 0.15;
   private static final double MOST_SHARE = 0.7;
+
+  /** The share of a new part's or unit's outline that must be seen. */
   private static final double ENOUGH_SEEN = 0.2;
+
+  /** The share of the way to the seat that must be seen, for the arrow. */
+  private static final double ENOUGH_OF_WAY = 0.3;
+
+  private static final double BEST_SCORE = 2;
 
   private static final List<View> VIEWS =
       List.of(
@@ -95,36 +103,37 @@ public final class StepPicture {
   private Drawing drawn(Size page) {
     Shot best = shot(VIEWS.getFirst());
     for (View view : VIEWS.subList(1, VIEWS.size())) {
-      if (best.seen() >= ENOUGH_SEEN) {
+      if (best.score() >= BEST_SCORE) {
         break;
       }
       Shot other = shot(view);
-      best = other.seen() > best.seen() ? other : best;
+      best = other.score() > best.score() ? other : best;
     }
     return best.picture().drawn("step-" + step.number(), best.notes(), page);
   }
 
-  /** The step from one viewpoint, and the least share that is seen of a new part's outline. */
-  private record Shot(Picture picture, Picture.Notes notes, double seen) {}
+  /** The step from one viewpoint; the score has a point each for new parts and ways in sight. */
+  private record Shot(Picture picture, Picture.Notes notes, double score) {}
 
   private Shot shot(View view) {
-    Clearance clearance = new Clearance(parts, view);
     Map<String, Vector3D> offsets = new LinkedHashMap<>();
     parts.forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
-    List<List<Path>> paths = step.enters().map(in -> moveOut(in.opposite(), clearance, offsets)).orElse(List.of());
+    List<List<Path>> ways =
+        step.enters().map(in -> moveOut(in.opposite(), view, offsets)).orElse(List.of());
     Scene scene =
         new Scene(
             parts.stream()
                 .map(part -> new Scene.Item(part.name(), part.solid(), offsets.get(part.name())))
                 .toList());
     Picture picture = Picture.of(scene, parts, step.newParts().size(), view);
-    List<Path> trails = paths.stream().flatMap(List::stream).toList();
-    return new Shot(
-        picture, new Picture.Notes(trails, paths, marked()), leastSeen(picture, clearance));
+    List<Path> trails = ways.stream().flatMap(List::stream).toList();
+    double score =
+        Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
+            + Math.min(1, leastOfWays(picture, ways, view) / ENOUGH_OF_WAY);
+    return new Shot(picture, new Picture.Notes(trails, ways, marked()), score);
   }
 
-  private List<List<Path>> moveOut(
-      Face to, Clearance clearance, Map<String, Vector3D> offsets) {
+  private List<List<Path>> moveOut(Face to, View view, Map<String, Vector3D> offsets) {
     List<String> all = moving.stream().flatMap(List::stream).toList();
     if (all.isEmpty() || staying.isEmpty()) {
       return List.of();
@@ -132,7 +141,8 @@ public final class StepPicture {
     double diagonal = Extent.diagonalMm(Extent.around(parts));
     Clearance.Moving out = new Clearance.Moving(all, staying, Extent.direction(to));
     double distance =
-        clearance.distance(out, offsets, LEAST_SHARE * diagonal, MOST_SHARE * diagonal);
+        new Clearance(parts, view)
+            .distance(out, offsets, LEAST_SHARE * diagonal, MOST_SHARE * diagonal);
     all.forEach(part -> offsets.put(part, Extent.direction(to).multiply(distance)));
     return moving.stream()
         .map(unit -> contacts.paths(new Out(unit, to, distance), staying, offsets))
@@ -147,13 +157,22 @@ public final class StepPicture {
         .toList();
   }
 
-  private double leastSeen(Picture picture, Clearance clearance) {
-    double least = 1;
-    for (int i = 0; i < step.newParts().size(); i++) {
-      double seen =
-          picture.seen().get(i).regions().stream().mapToDouble(Seen.Region::areaMm2).sum();
-      least = Math.min(least, seen / clearance.area(parts.get(i).name()));
-    }
-    return least;
+  /** The least share that is seen of the outline of any unit among the new parts. */
+  private double leastSeen(Picture picture, View view) {
+    return units(step.newParts()).stream()
+        .mapToDouble(unit -> picture.seenArea(unit) / Outline.of(solids(unit), view).area())
+        .min()
+        .orElse(1);
+  }
+
+  private List<Solid> solids(List<String> unit) {
+    return unit.stream().map(name -> piece.part(name).solid()).toList();
+  }
+
+  private static double leastOfWays(Picture picture, List<List<Path>> ways, View view) {
+    return ways.stream()
+        .mapToDouble(way -> way.stream().mapToDouble(p -> picture.seenShare(p, view)).max().orElse(1))
+        .min()
+        .orElse(1);
   }
 }
