@@ -11,7 +11,7 @@ import storyrod.drawing.Drawing.Balloon;
  *
  * <ol>
  *   <li>Marks whose tips lie in the left half go to the left column, the others to the right one;
- *       what a column has no room for goes to the other side, nearest the middle first.
+ *       if one side would have far more than the other, those nearest the middle change sides.
  *   <li>In a column, balloons take the height of their tips, moved apart as little as possible.
  *   <li>While two leaders cross, their balloons change places: that shortens the two leaders
  *       together, so it ends, and with no crossing left.
@@ -22,6 +22,9 @@ final class Balloons {
   static final double RADIUS_MM = 4;
 
   private static final double SPACING_MM = 11;
+
+  /** How many more than half of the balloons may stand on one side. */
+  private static final int UNEVEN = 2;
 
   private final double left;
   private final double right;
@@ -52,7 +55,8 @@ final class Balloons {
   private int split(List<Tip> sorted) {
     double middle = (left + right) / 2;
     int split = (int) sorted.stream().filter(tip -> tip.at().x() < middle).count();
-    int most = Math.max((int) ((bottom - top) / SPACING_MM) + 1, (sorted.size() + 1) / 2);
+    int half = (sorted.size() + 1) / 2;
+    int most = Math.max(half, Math.min((int) ((bottom - top) / SPACING_MM) + 1, half + UNEVEN));
     return Math.max(sorted.size() - most, Math.min(split, most));
   }
 

@@ -1,46 +1,23 @@
 package storyrod.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan;
-import storyrod.drawing.Balloons.Tip;
-import storyrod.drawing.Drawing.At;
-import storyrod.drawing.Drawing.Element;
-import storyrod.drawing.Drawing.Role;
-import storyrod.drawing.Seen.Stroke;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** The whole piece taken apart along the ways in which it goes together, every mark in a balloon. */
 public final class ExplodedView {
-  /** From the edge of the page to the middle of a balloon's ring, in mm. */
-  private static final double EDGE_MM = Balloons.RADIUS_MM + 1;
-
-  /** From the middle of a balloon's ring to the drawing, in mm. */
-  private static final double BESIDE_MM = Balloons.RADIUS_MM + 7;
-
   private ExplodedView() {}
 
   /** An isometric exploded view that fills a page, at a scale of its own. */
   public static Drawing draw(Piece piece, BuildPlan plan, Size page) {
     Explosion explosion = Explosion.of(piece, plan, View.USUAL);
-    HiddenLines lines = HiddenLines.of(scene(piece, explosion.offsets()), View.USUAL);
-    List<Seen> seen = lines.seen();
-    List<Stroke> trails =
-        explosion.paths().stream().flatMap(p -> lines.visible(p.from(), p.to()).stream()).toList();
-    Fit fit = Fit.into(points(seen, trails), corner(), room(page));
-    List<Element> elements = new ArrayList<>();
-    Ink ink = new Ink(fit);
-    for (int i = 0; i < seen.size(); i++) {
-      elements.add(ink.strong(piece.parts().get(i), seen.get(i)));
-    }
-    trails.forEach(trail -> elements.add(ink.line(Role.TRAIL, trail)));
-    elements.addAll(balloons(new Tips(fit).of(piece.parts(), seen), page));
-    return new Drawing("exploded", page.widthMm(), page.heightMm(), Optional.empty(), elements);
+    Scene scene = scene(piece, explosion.offsets());
+    List<String> all = piece.parts().stream().map(Part::name).toList();
+    Picture.Notes notes = new Picture.Notes(explosion.paths(), List.of(), all);
+    return Picture.of(scene, piece.parts(), all.size(), View.USUAL).drawn("exploded", notes, page);
   }
 
   private static Scene scene(Piece piece, Map<String, Vector3D> offsets) {
@@ -48,25 +25,5 @@ public final class ExplodedView {
         piece.parts().stream()
             .map(part -> new Scene.Item(part.name(), part.solid(), offsets.get(part.name())))
             .toList());
-  }
-
-  private static List<At> points(List<Seen> seen, List<Stroke> trails) {
-    return Stream.concat(seen.stream().flatMap(s -> s.visible().stream()), trails.stream())
-        .flatMap(Fit::ends)
-        .toList();
-  }
-
-  private static At corner() {
-    return new At(EDGE_MM + BESIDE_MM, EDGE_MM);
-  }
-
-  private static Size room(Size page) {
-    return new Size(
-        page.widthMm() - 2 * (EDGE_MM + BESIDE_MM), page.heightMm() - 2 * EDGE_MM);
-  }
-
-  private static List<Drawing.Balloon> balloons(List<Tip> tips, Size page) {
-    return new Balloons(EDGE_MM, page.widthMm() - EDGE_MM, EDGE_MM, page.heightMm() - EDGE_MM)
-        .placed(tips);
   }
 }

@@ -46,7 +46,9 @@ public final class HiddenLines {
 
   private final Scene scene;
   private final View view;
-  private final List<ScreenFace> faces = new ArrayList<>();
+  /** The faces of each item that look at the viewer. */
+  private final List<List<ScreenFace>> own = new ArrayList<>();
+
   private final STRtree index = new STRtree();
 
   private HiddenLines(Scene scene, View view) {
@@ -64,6 +66,7 @@ public final class HiddenLines {
   }
 
   private void addFaces(int owner, Scene.Item item) {
+    List<ScreenFace> faces = new ArrayList<>();
     for (FlatFace face : item.solid().faces()) {
       if (ScreenFace.looksAt(view, face)) {
         ScreenFace seen = ScreenFace.of(owner, face, item.offset(), view);
@@ -71,43 +74,53 @@ public final class HiddenLines {
         index.insert(seen.envelope(), seen);
       }
     }
+    own.add(faces);
   }
 
-  /** What is seen of each item, in the order of the scene, with lines and regions. */
+  /** What is seen of each item, in the order of the scene, without hidden lines. */
   public List<Seen> seen() {
-    SharedLines shared = new SharedLines();
-    List<List<Stroke>> hidden = new ArrayList<>();
+    return gathered(visible(), scene.items().stream().map(item -> List.<Stroke>of()).toList());
+  }
+
+  /** What is seen of each item, in the order of the scene, and what is hidden of its edges. */
+  public List<Seen> seenAndHidden() {
+    List<List<Stroke>> visible = visible();
+    SharedLines drawn = new SharedLines();
+    visible.forEach(drawn::addAll);
+    drawn.endOfItem();
     for (int i = 0; i < scene.items().size(); i++) {
-      List<Stroke> behind = new ArrayList<>();
-      for (ScreenLine edge : edges(i)) {
-        Intervals seen = visibleStretches(edge);
-        strokes(edge, seen).forEach(shared::add);
-        behind.addAll(strokes(edge, Intervals.of(0, 1).minus(seen)));
-      }
-      hidden.add(behind);
-      shared.endOfItem();
+      edges(i).forEach(edge -> drawn.addAll(strokes(edge.line(), hiddenStretches(edge.line()))));
+      backEdges(i).forEach(edge -> drawn.add(edge.line().picture()));
+      drawn.endOfItem();
     }
-    return gathered(shared.unique(), hidden);
+    return gathered(visible, drawn.unique().subList(1, scene.items().size() + 1));
+  }
+
+  /** The outlines of all items, then the edges inside them, so that shared lines go to outlines. */
+  private List<List<Stroke>> visible() {
+    SharedLines shared = new SharedLines();
+    for (boolean outline : new boolean[] {true, false}) {
+      for (int i = 0; i < scene.items().size(); i++) {
+        edges(i).stream()
+            .filter(edge -> edge.isOutline() == outline)
+            .forEach(edge -> shared.addAll(strokes(edge.line(), visibleStretches(edge.line()))));
+        shared.endOfItem();
+      }
+    }
+    return shared.unique();
   }
 
   private List<Seen> gathered(List<List<Stroke>> visible, List<List<Stroke>> hidden) {
-    SharedLines drawn = new SharedLines();
-    visible.forEach(strokes -> strokes.forEach(drawn::add));
-    drawn.endOfItem();
-    for (int i = 0; i < hidden.size(); i++) {
-      hidden.get(i).forEach(drawn::add);
-      backEdges(i).forEach(edge -> drawn.add(edge.picture()));
-      drawn.endOfItem();
-    }
-    List<List<Stroke>> left = drawn.unique();
     Regions regions = new Regions(view, index);
     Mouths mouths = new Mouths(this, view);
+    int count = scene.items().size();
     List<Seen> seen = new ArrayList<>();
-    for (int i = 0; i < hidden.size(); i++) {
-      List<ScreenFace> own = ownFaces(i);
+    for (int i = 0; i < count; i++) {
       Scene.Item item = scene.items().get(i);
-      seen.add(
-          new Seen(item, visible.get(i), left.get(i + 1), mouths.of(item, own), regions.of(own)));
+      Seen.Lines lines =
+          new Seen.Lines(
+              visible.get(i), visible.get(count + i), hidden.get(i), mouths.of(item, own.get(i)));
+      seen.add(new Seen(item, lines, regions.of(own.get(i))));
     }
     return seen;
   }
@@ -118,10 +131,6 @@ public final class HiddenLines {
     return strokes(line, visibleStretches(line));
   }
 
-  private List<ScreenFace> ownFaces(int item) {
-    return faces.stream().filter(face -> face.owner() == item).toList();
-  }
-
   private static List<Stroke> strokes(ScreenLine line, Intervals stretches) {
     return stretches.stretches().stream()
         .map(stretch -> line.picture().between(stretch.from(), stretch.to()))
@@ -129,14 +138,22 @@ public final class HiddenLines {
   }
 
   Intervals visibleStretches(ScreenLine line) {
+    return line.length() < POINT_MM
+        ? Intervals.NONE
+        : Intervals.of(0, 1).minus(hiddenStretches(line)).longerThan(tooShort(line));
+  }
+
+  private Intervals hiddenStretches(ScreenLine line) {
     if (line.length() < POINT_MM) {
       return Intervals.NONE;
     }
-    double tooShort = Math.min(SHORT_MM / line.length(), MOST_DROPPED);
     Intervals left = covered(line, HAIR_MM);
     Intervals both = left.isEmpty() ? left : left.and(covered(line, -HAIR_MM));
-    Intervals hidden = both.longerThan(tooShort);
-    return Intervals.of(0, 1).minus(hidden).longerThan(tooShort);
+    return both.longerThan(tooShort(line));
+  }
+
+  private static double tooShort(ScreenLine line) {
+    return Math.min(SHORT_MM / line.length(), MOST_DROPPED);
   }
 
   private Intervals covered(ScreenLine line, double shift) {
@@ -152,33 +169,39 @@ public final class HiddenLines {
     return Intervals.union(covered, HAIR_MM / line.length());
   }
 
-  List<ScreenLine> edges(int item) {
-    Map<String, ScreenLine> edges = new LinkedHashMap<>();
-    for (ScreenFace face : ownFaces(item)) {
+  /** An edge, and whether only one face that it bounds looks at the viewer. */
+  record Edge(ScreenLine line, boolean isOutline) {}
+
+  List<Edge> edges(int item) {
+    return edges(own.get(item));
+  }
+
+  /** Edges of the faces that look away: whatever of them is not under a visible line is hidden. */
+  private List<Edge> backEdges(int item) {
+    Scene.Item each = scene.items().get(item);
+    List<ScreenFace> away =
+        each.solid().faces().stream()
+            .filter(face -> !ScreenFace.looksAt(view, face))
+            .map(face -> ScreenFace.of(item, face, each.offset(), view))
+            .toList();
+    return edges(away).stream().filter(edge -> edge.line().length() >= SHORT_MM).toList();
+  }
+
+  private List<Edge> edges(List<ScreenFace> ofFaces) {
+    Map<String, Edge> edges = new LinkedHashMap<>();
+    for (ScreenFace face : ofFaces) {
       face.corners().forEach(ring -> addRing(ring, edges));
     }
     return List.copyOf(edges.values());
   }
 
-  /** Edges of the faces that look away: whatever of them is not under a visible line is hidden. */
-  private List<ScreenLine> backEdges(int item) {
-    Map<String, ScreenLine> edges = new LinkedHashMap<>();
-    Scene.Item each = scene.items().get(item);
-    for (FlatFace face : each.solid().faces()) {
-      if (!ScreenFace.looksAt(view, face)) {
-        ScreenFace.of(item, face, each.offset(), view)
-            .corners()
-            .forEach(ring -> addRing(ring, edges));
-      }
-    }
-    return edges.values().stream().filter(edge -> edge.length() >= SHORT_MM).toList();
-  }
-
-  private void addRing(List<Vector3D> ring, Map<String, ScreenLine> edges) {
+  private void addRing(List<Vector3D> ring, Map<String, Edge> edges) {
     for (int i = 0; i < ring.size(); i++) {
-      Vector3D from = ring.get(i);
-      Vector3D to = ring.get((i + 1) % ring.size());
-      edges.computeIfAbsent(key(from, to), key -> ScreenLine.of(from, to, view));
+      ScreenLine line = ScreenLine.of(ring.get(i), ring.get((i + 1) % ring.size()), view);
+      edges.merge(
+          key(line.from(), line.to()),
+          new Edge(line, true),
+          (first, again) -> new Edge(first.line(), false));
     }
   }
 

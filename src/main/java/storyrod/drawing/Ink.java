@@ -37,8 +37,9 @@ final class Ink {
       Tone tone = toned ? tone(region.normal()) : Tone.WHITE;
       elements.add(new Area(tone, region.rings().stream().map(fit::on).toList()));
     }
-    seen.mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));
-    seen.visible().forEach(stroke -> elements.add(line(role, stroke)));
+    seen.lines().mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));
+    seen.lines().edges().forEach(stroke -> elements.add(line(Role.THIN, stroke)));
+    seen.lines().outlines().forEach(stroke -> elements.add(line(role, stroke)));
     return new Group(id(part), part.mark() + " " + part.title(), elements);
   }
 

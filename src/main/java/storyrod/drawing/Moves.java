@@ -1,13 +1,12 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
@@ -23,6 +22,7 @@ final class Moves {
 
   private final Piece piece;
   private final BuildPlan plan;
+  private final Contacts contacts;
   private final Map<String, List<String>> members = new LinkedHashMap<>();
 
   /** Parts that move as one. */
@@ -35,14 +35,21 @@ final class Moves {
     }
   }
 
-  /** Where a part meets another, as the middle of the joint's contact in mm. */
-  record Contact(String part, Vector3D middle) {}
-
-  private record Entry(int step, boolean moves, Face out) {}
+  /** How a unit came in; what does not move in a step comes before what does. */
+  private record Entry(int step, boolean moves, Face out) implements Comparable<Entry> {
+    @Override
+    public int compareTo(Entry other) {
+      return Comparator.comparingInt(Entry::step)
+          .thenComparing(Entry::moves)
+          .thenComparing(Entry::out)
+          .compare(this, other);
+    }
+  }
 
   Moves(Piece piece, BuildPlan plan) {
     this.piece = piece;
     this.plan = plan;
+    this.contacts = new Contacts(piece);
     for (Part part : piece.parts()) {
       part.assembly()
           .ifPresent(a -> members.computeIfAbsent(a, key -> new ArrayList<>()).add(part.name()));
@@ -73,22 +80,13 @@ final class Moves {
 
   /** Sorts units by their steps; those of a step that do not move come before those that do. */
   private List<Group> grouped(List<Unit> units, List<String> scope) {
-    Map<String, List<Unit>> groups = new TreeMap<>();
-    Map<String, Face> outs = new TreeMap<>();
+    Map<Entry, List<Unit>> groups = new TreeMap<>();
     for (Unit unit : units) {
       Entry entry = entry(unit, scope);
-      String key =
-          String.format(
-              java.util.Locale.ROOT,
-              "%010d %d %d",
-              entry.step(),
-              entry.moves() ? 1 : 0,
-              entry.out().ordinal());
-      groups.computeIfAbsent(key, k -> new ArrayList<>()).add(unit);
-      outs.put(key, entry.out());
+      groups.computeIfAbsent(entry, key -> new ArrayList<>()).add(unit);
     }
     List<Group> ordered = new ArrayList<>();
-    groups.forEach((key, each) -> ordered.add(new Group(outs.get(key), each)));
+    groups.forEach((entry, each) -> ordered.add(new Group(entry.out(), each)));
     return ordered;
   }
 
@@ -127,51 +125,12 @@ final class Moves {
   /** Against the way in which its first joint was closed, else up. */
   private Face outByJoints(Unit unit) {
     Optional<Face> goesIn =
-        joints(unit.parts(), List.of())
+        contacts
+            .outward(unit.parts())
             .filter(joint -> unit.parts().contains(joint.first()))
             .map(joint -> joint.entry().opposite())
             .findFirst();
-    Optional<Face> takes =
-        joints(unit.parts(), List.of()).map(Joint::entry).findFirst();
+    Optional<Face> takes = contacts.outward(unit.parts()).map(Joint::entry).findFirst();
     return goesIn.or(() -> takes).orElse(UP);
-  }
-
-  /** The joints of some parts with parts outside; with some others only, if any are given. */
-  private java.util.stream.Stream<Joint> joints(
-      Collection<String> parts, Collection<String> others) {
-    return piece.joints().stream()
-        .filter(joint -> parts.contains(joint.first()) != parts.contains(joint.second()))
-        .filter(
-            joint ->
-                others.isEmpty()
-                    || others.contains(joint.first())
-                    || others.contains(joint.second()));
-  }
-
-  /** The parts among others that some parts are joined to. */
-  List<String> neighbours(Collection<String> parts, Collection<String> others) {
-    return joints(parts, others)
-        .map(joint -> parts.contains(joint.first()) ? joint.second() : joint.first())
-        .distinct()
-        .toList();
-  }
-
-  /** Where some parts meet others, in the order of the joints. */
-  List<Contact> contacts(Collection<String> parts, Collection<String> others) {
-    return joints(parts, others)
-        .map(
-            joint ->
-                new Contact(
-                    parts.contains(joint.first()) ? joint.first() : joint.second(),
-                    middle(joint.contact())))
-        .toList();
-  }
-
-  private static Vector3D middle(storyrod.geometry.Box box) {
-    return Vector3D.of(middle(box.x()), middle(box.y()), middle(box.z()));
-  }
-
-  private static double middle(storyrod.geometry.Range range) {
-    return (range.from().toMm() + range.to().toMm()) / 2;
   }
 }

@@ -14,9 +14,16 @@ import storyrod.geometry.Solid;
  */
 record Outline(List<At> corners, double minX, double maxX, double minY, double maxY) {
   static Outline of(Solid solid, View view) {
+    return of(List.of(solid), view);
+  }
+
+  /** One outline round several solids, which have some wood between them. */
+  static Outline of(List<Solid> solids, View view) {
     List<At> points = new ArrayList<>();
-    for (FlatFace face : solid.faces()) {
-      face.outer().forEach(corner -> points.add(view.project(corner)));
+    for (Solid solid : solids) {
+      for (FlatFace face : solid.faces()) {
+        face.outer().forEach(corner -> points.add(view.project(corner)));
+      }
     }
     return of(hull(points));
   }

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Drawing.At;
 
@@ -8,22 +9,34 @@ import storyrod.drawing.Drawing.At;
  * What a viewer sees of one item of a scene, in the measures of the view (full size, x right, y
  * down).
  *
- * @param visible stretches of edges that are seen, none drawn twice in the whole scene
- * @param hidden stretches of edges that are behind something and under no visible line
- * @param mouths the seen stretches of the mouths of bores
  * @param regions the seen parts of faces
  */
-public record Seen(
-    Scene.Item item,
-    List<Stroke> visible,
-    List<Stroke> hidden,
-    List<List<At>> mouths,
-    List<Region> regions) {
+public record Seen(Scene.Item item, Lines lines, List<Region> regions) {
   public Seen {
-    visible = List.copyOf(visible);
-    hidden = List.copyOf(hidden);
-    mouths = mouths.stream().map(List::copyOf).toList();
     regions = List.copyOf(regions);
+  }
+
+  /**
+   * Lines, none of them drawn twice in the whole scene.
+   *
+   * @param outlines seen edges where the item ends for the eye
+   * @param edges seen edges between two faces that look at the viewer
+   * @param hidden stretches of edges that are behind something and under no seen line
+   * @param mouths the seen stretches of the mouths of bores
+   */
+  public record Lines(
+      List<Stroke> outlines, List<Stroke> edges, List<Stroke> hidden, List<List<At>> mouths) {
+    public Lines {
+      outlines = List.copyOf(outlines);
+      edges = List.copyOf(edges);
+      hidden = List.copyOf(hidden);
+      mouths = mouths.stream().map(List::copyOf).toList();
+    }
+
+    /** All seen edges. */
+    public List<Stroke> visible() {
+      return Stream.concat(outlines.stream(), edges.stream()).toList();
+    }
   }
 
   /** A straight stretch of a line. */

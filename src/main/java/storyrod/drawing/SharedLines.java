@@ -23,6 +23,10 @@ final class SharedLines {
     strokes.add(stroke);
   }
 
+  void addAll(List<Stroke> more) {
+    strokes.addAll(more);
+  }
+
   void endOfItem() {
     ends.add(strokes.size());
   }

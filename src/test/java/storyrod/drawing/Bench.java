@@ -79,7 +79,9 @@ final class Bench {
         box(W - PLY, W - PLY + .375, ASH, D, 3.25, bottom),
         box(W - PLY, W - PLY + .25, back, back + THIN, bottom, TOP));
     add("B bottom", box(PLY - .375, W - PLY + .375, ASH, D, 3.25, bottom),
-        box(PLY + 16.5, 2 * PLY + 16.5, ASH, back, bottom - .25, bottom));
+        box(PLY + 16.5, 2 * PLY + 16.5, ASH, back, bottom - .25, bottom),
+        box(W - 2 * PLY - 16.5, W - PLY - 16.5, ASH, back, bottom - .25, bottom),
+        box(PLY, W - PLY, back, back + THIN, bottom - .25, bottom));
     double low = bottom - .25;
     add("C left-partition", box(PLY + 16.5, 2 * PLY + 16.5, ASH, back, low, TOP - ASH));
     add("C right-partition", box(W - 2 * PLY - 16.5, W - PLY - 16.5, ASH, back, low, TOP - ASH));

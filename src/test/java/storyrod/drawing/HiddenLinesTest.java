@@ -44,7 +44,7 @@ final class HiddenLinesTest {
 
   private static List<Seen> seen(View view, Solid... solids) {
     Scene scene = new Scene(Stream.of(solids).map(HiddenLinesTest::item).toList());
-    return HiddenLines.of(scene, view).seen();
+    return HiddenLines.of(scene, view).seenAndHidden();
   }
 
   /**
@@ -68,8 +68,8 @@ final class HiddenLinesTest {
   @Test
   void cubeShowsNineEdgesAndHidesThree() {
     Seen cube = seen(Solid.of(box(0, 100, 0, 100, 0, 100))).getFirst();
-    assertEquals(9, cube.visible().size());
-    assertEquals(9 * 100 * Math.sqrt(2.0 / 3), total(cube.visible()), CLOSE);
+    assertEquals(9, cube.lines().visible().size());
+    assertEquals(9 * 100 * Math.sqrt(2.0 / 3), total(cube.lines().visible()), CLOSE);
     assertEquals(3, cube.regions().size());
   }
 
@@ -77,8 +77,8 @@ final class HiddenLinesTest {
   void straightViewHidesTheGrooveAtTheBack() {
     Solid board = Solid.of(box(0, 100, 0, 18, 0, 200)).minus(List.of(box(0, 100, 9, 18, 50, 68)));
     Seen front = seen(View.at(storyrod.geometry.Face.FRONT), board).getFirst();
-    assertEquals(600, total(front.visible()), CLOSE);
-    assertEquals(200, total(front.hidden()), CLOSE);
+    assertEquals(600, total(front.lines().visible()), CLOSE);
+    assertEquals(200, total(front.lines().hidden()), CLOSE);
   }
 
   @Test
@@ -88,15 +88,15 @@ final class HiddenLinesTest {
             View.at(storyrod.geometry.Face.FRONT),
             Solid.of(box(0, 100, 0, 18, 0, 50)),
             Solid.of(box(100, 200, 0, 18, 0, 50)));
-    assertEquals(300, total(seen.get(0).visible()), CLOSE);
-    assertEquals(250, total(seen.get(1).visible()), CLOSE);
+    assertEquals(300, total(seen.get(0).lines().visible()), CLOSE);
+    assertEquals(250, total(seen.get(1).lines().visible()), CLOSE);
   }
 
   @Test
   void lineIsNotBrokenWhereAFaceTouchesIt() {
     List<Seen> seen =
         seen(Solid.of(box(0, 300, 0, 100, 0, 18)), Solid.of(box(100, 200, 100, 118, 0, 18)));
-    long pieces = seen.getFirst().visible().stream().filter(s -> s.length() > 200).count();
+    long pieces = seen.getFirst().lines().visible().stream().filter(s -> s.length() > 200).count();
     assertEquals(3, pieces, "the long edges that can be seen are whole");
   }
 
@@ -106,7 +106,7 @@ final class HiddenLinesTest {
     Solid right = Solid.of(box(100, 200, 0, 18, 0, 100));
     Solid behind = Solid.of(box(100, 150, 50, 60, 20, 80));
     List<Seen> seen = seen(View.at(storyrod.geometry.Face.FRONT), behind, left, right);
-    assertEquals(0, total(seen.getFirst().visible()), CLOSE);
+    assertEquals(0, total(seen.getFirst().lines().visible()), CLOSE);
     assertTrue(seen.getFirst().regions().isEmpty());
   }
 
@@ -119,8 +119,8 @@ final class HiddenLinesTest {
             Solid.of(box(-5, 5, -5, 5, -100, 150)));
     List<Seen> seen = seen(bars.toArray(Solid[]::new));
     for (Seen bar : seen) {
-      double alone = total(seen(bar.item().solid()).getFirst().visible());
-      assertTrue(total(bar.visible()) < alone - 10, "each bar is crossed by another");
+      double alone = total(seen(bar.item().solid()).getFirst().lines().visible());
+      assertTrue(total(bar.lines().visible()) < alone - 10, "each bar is crossed by another");
       double area = bar.regions().stream().mapToDouble(Region::areaMm2).sum();
       double whole = area(seen(bar.item().solid()));
       assertTrue(area < whole - 50, "and loses some of its area");
@@ -154,13 +154,13 @@ final class HiddenLinesTest {
   void mouthOfABoreIsAnEllipseUnlessSomethingStandsBeforeIt() {
     Cylinder bore = new Cylinder(Vector3D.of(50, 0, 50), Vector3D.of(0, 1, 0), 10, 15);
     Solid board = Solid.of(box(0, 100, 0, 18, 0, 100)).bored(List.of(bore));
-    List<At> mouth = seen(board).getFirst().mouths().getFirst();
+    List<At> mouth = seen(board).getFirst().lines().mouths().getFirst();
     assertEquals(0, mouth.getFirst().distance(mouth.getLast()), 1e-9, "closed");
     At centre = View.USUAL.project(Vector3D.of(50, 0, 50));
     double longest = mouth.stream().mapToDouble(centre::distance).max().orElseThrow();
     assertEquals(10, longest, 0.1, "an ellipse keeps its circle's diameter as its long axis");
     Solid cover = Solid.of(box(0, 200, -80, -40, 0, 200));
-    assertTrue(seen(board, cover).getFirst().mouths().isEmpty());
+    assertTrue(seen(board, cover).getFirst().lines().mouths().isEmpty());
   }
 
   @Test
@@ -168,7 +168,7 @@ final class HiddenLinesTest {
     Vector3D slant = Vector3D.of(0, StrictMath.sin(Math.PI / 12), StrictMath.cos(Math.PI / 12));
     Cylinder bore = new Cylinder(Vector3D.of(50, 0, 50), slant, 4, 40);
     Solid board = Solid.of(box(0, 100, 0, 18, 0, 100)).bored(List.of(bore));
-    List<At> mouth = seen(View.at(storyrod.geometry.Face.FRONT), board).getFirst().mouths().getFirst();
+    List<At> mouth = seen(View.at(storyrod.geometry.Face.FRONT), board).getFirst().lines().mouths().getFirst();
     double high = mouth.stream().mapToDouble(At::y).max().orElseThrow();
     double low = mouth.stream().mapToDouble(At::y).min().orElseThrow();
     assertEquals(8 / StrictMath.sin(Math.PI / 12), high - low, 0.2);
@@ -248,7 +248,7 @@ final class HiddenLinesTest {
     HiddenLines lines = HiddenLines.of(scene, View.USUAL);
     int compared = 0;
     for (int i = 0; i < scene.items().size(); i++) {
-      for (ScreenLine edge : lines.edges(i)) {
+      for (ScreenLine edge : lines.edges(i).stream().map(HiddenLines.Edge::line).toList()) {
         Intervals visible = lines.visibleStretches(edge);
         for (double share = 4; share < edge.length() - 4; share += 2.3) {
           double t = share / edge.length();

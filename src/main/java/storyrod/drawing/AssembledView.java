@@ -1,0 +1,20 @@
+package storyrod.drawing;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.piece.Piece;
+
+/** The piece put together, as it stands on the cover. */
+public final class AssembledView {
+  private AssembledView() {}
+
+  /** An isometric view that fills a page, at a scale of its own, without marks. */
+  public static Drawing draw(Piece piece, Size page) {
+    Scene scene =
+        new Scene(
+            piece.parts().stream()
+                .map(part -> new Scene.Item(part.name(), part.solid(), Vector3D.ZERO))
+                .toList());
+    return Picture.of(scene, piece.parts(), piece.parts().size(), View.USUAL)
+        .drawn("cover", Picture.Notes.NONE, page);
+  }
+}

@@ -1,0 +1,115 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.drawing.Balloons.Tip;
+import storyrod.drawing.Contacts.Path;
+import storyrod.drawing.Drawing.Arrow;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Seen.Stroke;
+import storyrod.piece.Part;
+
+/**
+ * Parts as they are seen, set on a page with trails, arrows and balloons.
+ *
+ * @param parts in the order of the scene
+ * @param strong how many of the parts, from the first, are drawn strong and toned
+ */
+record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen) {
+  private static final double EDGE_MM = Balloons.RADIUS_MM + 1;
+
+  /** From the middle of a balloon's ring to the drawing. */
+  private static final double BESIDE_MM = Balloons.RADIUS_MM + 7;
+
+  private static final double ARROW_MM = 10;
+
+  /** What is added to the parts: the ways to their seats, arrows on some of them, and balloons. */
+  record Notes(List<Path> trails, List<List<Path>> arrows, List<String> balloons) {
+    static final Notes NONE = new Notes(List.of(), List.of(), List.of());
+  }
+
+  static Picture of(Scene scene, List<Part> parts, int strong, View view) {
+    HiddenLines lines = HiddenLines.of(scene, view);
+    return new Picture(parts, strong, lines, lines.seen());
+  }
+
+  /** The drawing, as large as a page allows and in its middle. */
+  Drawing drawn(String name, Notes notes, Size page) {
+    List<Stroke> trails = notes.trails().stream().flatMap(this::visible).toList();
+    List<At> points =
+        Stream.concat(seen.stream().flatMap(s -> s.lines().visible().stream()), trails.stream())
+            .flatMap(Fit::ends)
+            .toList();
+    double beside = notes.balloons().isEmpty() ? 1 : EDGE_MM + BESIDE_MM;
+    double above = notes.balloons().isEmpty() ? 1 : EDGE_MM;
+    Size room = new Size(page.widthMm() - 2 * beside, page.heightMm() - 2 * above);
+    Fit fit = Fit.into(points, new At(beside, above), room);
+    List<Element> elements = new ArrayList<>(groups(fit));
+    trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
+    notes.arrows().forEach(paths -> arrow(paths, fit).ifPresent(elements::add));
+    elements.addAll(balloons(notes.balloons(), fit, fit.on(points), page));
+    return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
+  }
+
+  /** The area in mm², in the view, that is seen of some parts. */
+  double seenArea(List<String> names) {
+    return seen.stream()
+        .filter(each -> names.contains(each.item().name()))
+        .flatMap(each -> each.regions().stream())
+        .mapToDouble(Seen.Region::areaMm2)
+        .sum();
+  }
+
+  /** The longest stretch that is seen of a path, as a share of all of it. */
+  double seenShare(Path path, View view) {
+    double whole = view.project(path.from()).distance(view.project(path.to()));
+    return visible(path).mapToDouble(Stroke::length).max().orElse(0) / Math.max(whole, 1);
+  }
+
+  private Stream<Stroke> visible(Path path) {
+    return lines.visible(path.from(), path.to()).stream();
+  }
+
+  private List<Element> groups(Fit fit) {
+    Ink ink = new Ink(fit);
+    List<Element> groups = new ArrayList<>();
+    for (int i = parts.size() - 1; i >= 0; i--) {
+      groups.add(
+          i < strong ? ink.strong(parts.get(i), seen.get(i)) : ink.thin(parts.get(i), seen.get(i)));
+    }
+    return groups;
+  }
+
+  /** An arrow in the middle of the longest stretch that is seen of some paths. */
+  private Optional<Element> arrow(List<Path> paths, Fit fit) {
+    return paths.stream()
+        .flatMap(this::visible)
+        .max(java.util.Comparator.comparingDouble(Stroke::length))
+        .map(
+            stroke -> {
+              double share = Math.min(0.8, ARROW_MM / (fit.factor() * stroke.length()));
+              Stroke shaft = stroke.between(0.5 - share / 2, 0.5 + share / 2);
+              return new Arrow(fit.on(shaft.from()), fit.on(shaft.to()), false);
+            });
+  }
+
+  private List<Drawing.Balloon> balloons(
+      List<String> names, Fit fit, List<At> drawn, Size page) {
+    List<Part> named = new ArrayList<>();
+    List<Seen> theirs = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      if (names.contains(parts.get(i).name())) {
+        named.add(parts.get(i));
+        theirs.add(seen.get(i));
+      }
+    }
+    List<Tip> tips = new Tips(fit).of(named, theirs);
+    double left = drawn.stream().mapToDouble(At::x).min().orElse(0) - BESIDE_MM;
+    double right = drawn.stream().mapToDouble(At::x).max().orElse(0) + BESIDE_MM;
+    return new Balloons(left, right, EDGE_MM, page.heightMm() - EDGE_MM).placed(tips);
+  }
+}

@@ -1,0 +1,178 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Operation;
+import storyrod.drawing.Contacts.Out;
+import storyrod.drawing.Contacts.Path;
+import storyrod.geometry.Face;
+import storyrod.geometry.Solid;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * A step as a picture: what stands is thin and untoned in its place; what is new is strong and toned,
+ * moved out against the direction in which it goes in, with a trail and an arrow to its seat.
+ */
+public final class StepPicture {
+  private static final double LEAST_SHARE = 0.15;
+  private static final double MOST_SHARE = 0.7;
+
+  /** The share of a new part's or unit's outline that must be seen. */
+  private static final double ENOUGH_SEEN = 0.2;
+
+  /** The share of the way to the seat that must be seen, for the arrow. */
+  private static final double ENOUGH_OF_WAY = 0.3;
+
+  private static final double BEST_SCORE = 2;
+
+  private static final List<View> VIEWS =
+      List.of(
+          View.USUAL,
+          View.isometric(-1, -1, 1),
+          View.isometric(1, 1, 1),
+          View.isometric(-1, 1, 1),
+          View.isometric(1, -1, -1),
+          View.isometric(-1, -1, -1),
+          View.isometric(1, 1, -1),
+          View.isometric(-1, 1, -1));
+
+  private final Piece piece;
+  private final Step step;
+  private final Contacts contacts;
+  private final List<Part> parts;
+  private final List<List<String>> moving;
+  private final List<String> staying;
+
+  private StepPicture(Piece piece, Step step) {
+    this.piece = piece;
+    this.step = step;
+    this.contacts = new Contacts(piece);
+    this.parts =
+        Stream.concat(step.newParts().stream(), step.standing().stream())
+            .distinct()
+            .map(piece::part)
+            .toList();
+    this.moving = step.enters().isPresent() ? units(movingParts()) : List.of();
+    List<String> out = moving.stream().flatMap(List::stream).toList();
+    this.staying = parts.stream().map(Part::name).filter(name -> !out.contains(name)).toList();
+  }
+
+  /** The picture of a step, as large as a page allows; empty if the step brings no part. */
+  public static Optional<Drawing> draw(Piece piece, Step step, Size page) {
+    return step.newParts().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new StepPicture(piece, step).drawn(page));
+  }
+
+  /** All new parts; where nothing stands yet, only those that the step is done to. */
+  private List<String> movingParts() {
+    List<String> targets = step.operations().stream().map(Operation::target).toList();
+    List<String> done = step.newParts().stream().filter(part -> isOf(targets, part)).toList();
+    if (!step.standing().isEmpty()) {
+      return step.newParts();
+    }
+    return done.size() < step.newParts().size() ? done : List.of();
+  }
+
+  private boolean isOf(List<String> targets, String part) {
+    return targets.contains(part) || piece.part(part).assembly().filter(targets::contains).isPresent();
+  }
+
+  /** Parts of one sub-assembly that come to something else move as one. */
+  private List<List<String>> units(List<String> names) {
+    Map<String, List<String>> units = new LinkedHashMap<>();
+    for (String name : names) {
+      Optional<String> unit = piece.part(name).assembly().filter(this::comesAsOne);
+      units.computeIfAbsent(unit.orElse(name), key -> new ArrayList<>()).add(name);
+    }
+    return List.copyOf(units.values());
+  }
+
+  private boolean comesAsOne(String assembly) {
+    return step.standing().stream()
+        .anyMatch(name -> !piece.part(name).assembly().equals(Optional.of(assembly)));
+  }
+
+  private Drawing drawn(Size page) {
+    Shot best = shot(VIEWS.getFirst());
+    for (View view : VIEWS.subList(1, VIEWS.size())) {
+      if (best.score() >= BEST_SCORE) {
+        break;
+      }
+      Shot other = shot(view);
+      best = other.score() > best.score() ? other : best;
+    }
+    return best.picture().drawn("step-" + step.number(), best.notes(), page);
+  }
+
+  /** The step from one viewpoint; the score has a point each for new parts and ways in sight. */
+  private record Shot(Picture picture, Picture.Notes notes, double score) {}
+
+  private Shot shot(View view) {
+    Map<String, Vector3D> offsets = new LinkedHashMap<>();
+    parts.forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
+    List<List<Path>> ways =
+        step.enters().map(in -> moveOut(in.opposite(), view, offsets)).orElse(List.of());
+    Scene scene =
+        new Scene(
+            parts.stream()
+                .map(part -> new Scene.Item(part.name(), part.solid(), offsets.get(part.name())))
+                .toList());
+    Picture picture = Picture.of(scene, parts, step.newParts().size(), view);
+    List<Path> trails = ways.stream().flatMap(List::stream).toList();
+    double score =
+        Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
+            + Math.min(1, leastOfWays(picture, ways, view) / ENOUGH_OF_WAY);
+    return new Shot(picture, new Picture.Notes(trails, ways, marked()), score);
+  }
+
+  private List<List<Path>> moveOut(Face to, View view, Map<String, Vector3D> offsets) {
+    List<String> all = moving.stream().flatMap(List::stream).toList();
+    if (all.isEmpty() || staying.isEmpty()) {
+      return List.of();
+    }
+    double diagonal = Extent.diagonalMm(Extent.around(parts));
+    Clearance.Moving out = new Clearance.Moving(all, staying, Extent.direction(to));
+    double distance =
+        new Clearance(parts, view)
+            .distance(out, offsets, LEAST_SHARE * diagonal, MOST_SHARE * diagonal);
+    all.forEach(part -> offsets.put(part, Extent.direction(to).multiply(distance)));
+    return moving.stream()
+        .map(unit -> contacts.paths(new Out(unit, to, distance), staying, offsets))
+        .toList();
+  }
+
+  /** The new parts and what they are joined to. */
+  private List<String> marked() {
+    return Stream.concat(
+            step.newParts().stream(),
+            contacts.neighbours(step.newParts(), step.standing()).stream())
+        .toList();
+  }
+
+  /** The least share that is seen of the outline of any unit among the new parts. */
+  private double leastSeen(Picture picture, View view) {
+    return units(step.newParts()).stream()
+        .mapToDouble(unit -> picture.seenArea(unit) / Outline.of(solids(unit), view).area())
+        .min()
+        .orElse(1);
+  }
+
+  private List<Solid> solids(List<String> unit) {
+    return unit.stream().map(name -> piece.part(name).solid()).toList();
+  }
+
+  private static double leastOfWays(Picture picture, List<List<Path>> ways, View view) {
+    return ways.stream()
+        .mapToDouble(way -> way.stream().mapToDouble(p -> picture.seenShare(p, view)).max().orElse(1))
+        .min()
+        .orElse(1);
+  }
+}
