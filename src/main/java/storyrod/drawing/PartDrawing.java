@@ -26,6 +26,7 @@ import storyrod.words.Words;
 public final class PartDrawing {
   private static final double BETWEEN_VIEWS = 7;
   private static final double THIN_VIEW = 16;
+  private static final double BROKEN_VIEW = 32;
   private static final double MARGIN = 1;
 
   private final FlatPart flat;
@@ -73,7 +74,7 @@ public final class PartDrawing {
       boolean larger =
           whole.flatMap(Drawing::scale).stream()
               .noneMatch(each -> each.factor() >= scale.factor());
-      if (larger && heightAt(scale) <= area.heightMm() / 3) {
+      if (larger && heightAt(scale) <= BROKEN_VIEW) {
         for (double width = area.widthMm() - 20; width > area.widthMm() / 2; width -= 10) {
           Ruler ruler = Ruler.broken(scale.factor(), features(), width);
           Optional<Drawing> drawing = attempt(scale, ruler);

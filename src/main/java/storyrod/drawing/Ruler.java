@@ -16,7 +16,7 @@ record Ruler(double factor, List<Range> breaks) {
   static final double GAP = 2;
 
   /** The least that is left of a stretch with a break in it, in mm. */
-  private static final double LEAST = 30;
+  private static final double LEAST = 24;
 
   Ruler {
     breaks = List.copyOf(breaks);
