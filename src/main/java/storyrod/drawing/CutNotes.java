@@ -74,7 +74,7 @@ final class CutNotes {
     if (PlacedView.home(flat, trench) != trench.from() && trench.from() != Face.BACK) {
       return said;
     }
-    return onFace(trench, deep(said, trench, trench.depth()));
+    return deep(said, trench, trench.depth());
   }
 
   private String cutFor(Cut cut) {
@@ -84,13 +84,11 @@ final class CutNotes {
 
   private String deep(String said, Cut cut, Length depth) {
     boolean through = !depth.isShorterThan(flat.size(cut.from().axis()));
-    return through
-        ? words.say("part.through", said)
-        : words.say("part.deep", said, piece.description().format().format(depth));
-  }
-
-  private String onFace(Cut cut, String said) {
-    return cut.from() == Face.BACK ? words.say("part.far-face", said) : said;
+    if (through) {
+      return words.say("part.through", said);
+    }
+    String deep = words.say("part.deep", said, piece.description().format().format(depth));
+    return cut.from() == Face.BACK ? words.say("part.far-face", deep) : deep;
   }
 
   private String holes(Cut.Holes holes) {
@@ -100,8 +98,7 @@ final class CutNotes {
         holes.term().equals("hole") ? round : words.say("part.named", round, term(holes));
     String deep =
         holes.through() ? words.say("part.through", named) : deep(named, holes, holes.depth());
-    String faced = holes.through() ? deep : onFace(holes, deep);
-    return forWhat(holes).map(what -> words.say("part.use", faced, what)).orElse(faced);
+    return forWhat(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
   }
 
   private String pockets(Cut.PocketHoles pockets) {

@@ -68,25 +68,48 @@ final class NotePlacer {
             .orElseThrow();
     Optional<Note> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
-    for (double y = now.bottom() - area.heightMm() + GRID; y < now.top() + area.heightMm(); y += GRID) {
-      for (double x = now.right() - area.widthMm() + 1; x + 1 < now.left() + area.widthMm(); x += GRID) {
-        for (Anchor anchor : List.of(Anchor.START, Anchor.END)) {
-          Block block = new Block(lines, anchor, new At(x, y), widest);
-          for (At tip : tips) {
-            double bound = block.elbow().distance(tip) + growth(block.bounds(), now);
-            if (bound < least && block.isSane(tip, rim) && fits(block.bounds(), now)) {
-              Note note = block.note(tip, rim);
-              double cost = bound + crossings(note) * PER_CROSSING;
-              if (cost < least && isFree(note, block)) {
-                best = Optional.of(note);
-                least = cost;
-              }
-            }
+    for (Trial trial : trials(new Wish(lines, widest, tips, rim), now)) {
+      if (trial.least() >= least) {
+        break;
+      }
+      Note note = trial.block().note(trial.tip(), rim);
+      double cost = trial.least() + crossings(note) * PER_CROSSING;
+      if (cost < least && isFree(note, trial.block())) {
+        best = Optional.of(note);
+        least = cost;
+      }
+    }
+    return best;
+  }
+
+  private record Wish(List<String> lines, double width, List<At> tips, double rim) {}
+
+  /** A place for the text and a point for the leader, with what it costs before any crossing. */
+  private record Trial(Block block, At tip, double least) {}
+
+  private List<Trial> trials(Wish wish, Bounds now) {
+    List<Trial> trials = new ArrayList<>();
+    for (double y = now.bottom() - area.heightMm(); y < now.top() + area.heightMm(); y += GRID) {
+      for (double x = now.right() - area.widthMm(); x < now.left() + area.widthMm(); x += GRID) {
+        addTrials(wish, new At(x, y), now, trials);
+      }
+    }
+    trials.sort(java.util.Comparator.comparingDouble(Trial::least));
+    return trials;
+  }
+
+  private void addTrials(Wish wish, At text, Bounds now, List<Trial> trials) {
+    for (Anchor anchor : List.of(Anchor.START, Anchor.END)) {
+      Block block = new Block(wish.lines, anchor, text, wish.width);
+      if (fits(block.bounds(), now)) {
+        for (At tip : wish.tips) {
+          if (block.isSane(tip, wish.rim)) {
+            double least = block.elbow().distance(tip) + growth(block.bounds(), now);
+            trials.add(new Trial(block, tip, least));
           }
         }
       }
     }
-    return best;
   }
 
   private record Block(List<String> lines, Anchor anchor, At text, double width) {

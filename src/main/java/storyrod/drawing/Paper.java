@@ -78,6 +78,10 @@ final class Paper {
         && stretches.stream().noneMatch(line -> room.meets(line.from(), line.to()));
   }
 
+  boolean missesTexts(PlacedText room) {
+    return texts.stream().map(text -> text.widened(CLEAR)).noneMatch(room::overlaps);
+  }
+
   boolean missesTexts(Stretch line) {
     return texts.stream().noneMatch(text -> text.widened(CLEAR).meets(line.from(), line.to()));
   }

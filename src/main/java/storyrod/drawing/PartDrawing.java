@@ -26,6 +26,7 @@ import storyrod.words.Words;
 public final class PartDrawing {
   private static final double BETWEEN_VIEWS = 7;
   private static final double THIN_VIEW = 16;
+  private static final double BROKEN_VIEW = 32;
   private static final double MARGIN = 1;
 
   private final FlatPart flat;
@@ -73,7 +74,7 @@ public final class PartDrawing {
       boolean larger =
           whole.flatMap(Drawing::scale).stream()
               .noneMatch(each -> each.factor() >= scale.factor());
-      if (larger && heightAt(scale) <= area.heightMm() / 3) {
+      if (larger && heightAt(scale) <= BROKEN_VIEW) {
         for (double width = area.widthMm() - 20; width > area.widthMm() / 2; width -= 10) {
           Ruler ruler = Ruler.broken(scale.factor(), features(), width);
           Optional<Drawing> drawing = attempt(scale, ruler);
@@ -83,8 +84,28 @@ public final class PartDrawing {
         }
       }
     }
-    return whole.orElseThrow(
-        () -> new IllegalStateException("bug: no scale fits part " + flat.part().name()));
+    return whole.orElseGet(() -> forced(scales));
+  }
+
+  /** Where no scale leaves room for all, the paper grows downwards and tiers are spent freely. */
+  private Drawing forced(List<Scale> scales) {
+    Scale scale =
+        scales.stream()
+            .filter(each -> flat.size(Axis.X).toMm() * each.factor() < area.widthMm() / 2)
+            .findFirst()
+            .orElse(scales.getLast());
+    Paper paper = new Paper();
+    Map<Face, PlacedView> views = new LinkedHashMap<>();
+    for (Face face : inOrder(Measures.views(flat))) {
+      PlacedView view = placed(face, Ruler.unbroken(scale.factor()), paper);
+      views.put(face, view);
+      view.elements().forEach(paper::add);
+      Tiers.force(paper, view, wanted);
+    }
+    Bounds taken = paper.bounds();
+    double width = Math.max(area.widthMm(), taken.width() + 2 * MARGIN);
+    annotate(paper, views, new Size(width, 3 * taken.height() + area.heightMm()));
+    return finished(paper, scale, width);
   }
 
   private TreeSet<Length> features() {
@@ -121,8 +142,8 @@ public final class PartDrawing {
         return Optional.empty();
       }
     }
-    return annotate(paper, views) && fits(paper)
-        ? Optional.of(finished(paper, scale))
+    return annotate(paper, views, area) && fits(paper)
+        ? Optional.of(finished(paper, scale, area.widthMm()))
         : Optional.empty();
   }
 
@@ -146,9 +167,9 @@ public final class PartDrawing {
     return new PlacedView(flat, face, ruler, taken + BETWEEN_VIEWS);
   }
 
-  private boolean annotate(Paper paper, Map<Face, PlacedView> views) {
-    new FaceLabels(paper, views.get(Face.FRONT), area).place(flat.part(), mark.mark(), words);
-    NotePlacer placer = new NotePlacer(paper, area);
+  private boolean annotate(Paper paper, Map<Face, PlacedView> views, Size room) {
+    new FaceLabels(paper, views.get(Face.FRONT), room).place(flat.part(), mark.mark(), words);
+    NotePlacer placer = new NotePlacer(paper, room);
     return notes.stream().allMatch(note -> placer.place(note, views.get(note.view())));
   }
 
@@ -158,15 +179,15 @@ public final class PartDrawing {
         && bounds.height() <= area.heightMm() - 2 * MARGIN;
   }
 
-  private Drawing finished(Paper paper, Scale scale) {
+  private Drawing finished(Paper paper, Scale scale, double widthMm) {
     Bounds bounds = paper.bounds();
-    double dx = (area.widthMm() - bounds.width()) / 2 - bounds.left();
+    double dx = (widthMm - bounds.width()) / 2 - bounds.left();
     double dy = MARGIN - bounds.top();
     List<Element> moved = new ArrayList<>();
     paper.elements().forEach(element -> moved.add(Moved.by(element, dx, dy)));
     return new Drawing(
         "part-" + mark.mark(),
-        area.widthMm(),
+        widthMm,
         bounds.height() + 2 * MARGIN,
         Optional.of(scale),
         List.of(new Group("part-" + mark.mark(), mark.title(), moved)));

@@ -42,7 +42,13 @@ public record PlacedText(
 
   /** Whether a stretch of a line runs through it. */
   public boolean meets(Drawing.At from, Drawing.At to) {
-    return new java.awt.geom.Rectangle2D.Double(left, top, right - left, bottom - top)
-        .intersectsLine(from.x(), from.y(), to.x(), to.y());
+    boolean apart =
+        Math.max(from.x(), to.x()) < left
+            || Math.min(from.x(), to.x()) > right
+            || Math.max(from.y(), to.y()) < top
+            || Math.min(from.y(), to.y()) > bottom;
+    return !apart
+        && new java.awt.geom.Rectangle2D.Double(left, top, right - left, bottom - top)
+            .intersectsLine(from.x(), from.y(), to.x(), to.y());
   }
 }

@@ -16,7 +16,10 @@ record Ruler(double factor, List<Range> breaks) {
   static final double GAP = 2;
 
   /** The least that is left of a stretch with a break in it, in mm. */
-  private static final double LEAST = 30;
+  private static final double LEAST = 24;
+
+  /** How much longer than what is left of it a stretch must be to be broken. */
+  private static final double WORTH = 1.5;
 
   Ruler {
     breaks = List.copyOf(breaks);
@@ -38,7 +41,7 @@ record Ruler(double factor, List<Range> breaks) {
     Length before = features.first();
     for (Length feature : features) {
       double paper = feature.minus(before).toMm() * factor;
-      if (paper > cap) {
+      if (paper > WORTH * cap) {
         Length half = Length.nearest((cap - GAP) / 2 / factor);
         breaks.add(new Range(before.plus(half), feature.minus(half)));
       }
@@ -59,7 +62,8 @@ record Ruler(double factor, List<Range> breaks) {
     double total = 0;
     Length before = features.first();
     for (Length feature : features) {
-      total += Math.min(cap, feature.minus(before).toMm() * factor);
+      double paper = feature.minus(before).toMm() * factor;
+      total += paper > WORTH * cap ? cap : paper;
       before = feature;
     }
     return total;

@@ -6,6 +6,8 @@ import java.util.List;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Wanted.Side;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
 
 /**
  * Places the dimensions of one side of a view in tiers: the first 10 mm from the outline, each next
@@ -16,7 +18,7 @@ final class Tiers {
   private static final double FIRST = 10;
   private static final double NEXT = 8;
   private static final double ARROW = 4.5;
-  private static final int TRIALS = 6000;
+  private static final int TRIALS = 250;
 
   private final Paper paper;
   private final PlacedView view;
@@ -32,19 +34,81 @@ final class Tiers {
     this.wanted = wanted;
   }
 
-  /** Puts the dimensions on the paper; false if there is no way. */
+  /** Puts a view's dimensions on the paper; false if there is no way. */
   static boolean place(Paper paper, PlacedView view, List<Wanted> all) {
+    List<Wanted> own = all.stream().filter(each -> each.view() == view.face()).toList();
+    return placeAxis(paper, view, along(own, view.across()))
+        && placeAxis(paper, view, along(own, view.upright()));
+  }
+
+  private static List<Wanted> along(List<Wanted> all, Axis axis) {
+    return all.stream()
+        .filter(each -> each.axis() == axis)
+        .sorted(Comparator.comparing(Wanted::measure))
+        .toList();
+  }
+
+  /** Where both sides of the view are free, up to two dimensions change sides if they must. */
+  private static boolean placeAxis(Paper paper, PlacedView view, List<Wanted> wanted) {
+    if (placeSides(paper, view, wanted)) {
+      return true;
+    }
+    if (view.face() == Face.FRONT) {
+      for (int i = wanted.size() - 2; i >= 0; i--) {
+        if (placeSides(paper, view, moved(wanted, i))) {
+          return true;
+        }
+      }
+      for (int i = wanted.size() - 2; i >= 0; i--) {
+        for (int j = i - 1; j >= 0; j--) {
+          if (placeSides(paper, view, moved(moved(wanted, i), j))) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  private static List<Wanted> moved(List<Wanted> wanted, int index) {
+    List<Wanted> moved = new ArrayList<>(wanted);
+    moved.set(index, wanted.get(index).onOtherSide());
+    return moved;
+  }
+
+  private static boolean placeSides(Paper paper, PlacedView view, List<Wanted> wanted) {
+    Paper.State before = paper.state();
     for (Side side : Side.values()) {
-      List<Wanted> wanted =
-          all.stream()
-              .filter(each -> each.view() == view.face() && each.side() == side)
-              .sorted(Comparator.comparing(Wanted::measure))
-              .toList();
-      if (!new Tiers(paper, view, side, wanted).place()) {
+      List<Wanted> here = wanted.stream().filter(each -> each.side() == side).toList();
+      if (!new Tiers(paper, view, side, here).place()) {
+        paper.backTo(before);
         return false;
       }
     }
     return true;
+  }
+
+  /** Puts a view's dimensions on the paper come what may, each in a tier of its own. */
+  static void force(Paper paper, PlacedView view, List<Wanted> all) {
+    for (Side side : Side.values()) {
+      int tier = 0;
+      for (Wanted each : along(all, view.across())) {
+        tier = forced(paper, view, each, new Forced(side, tier));
+      }
+      for (Wanted each : along(all, view.upright())) {
+        tier = forced(paper, view, each, new Forced(side, tier));
+      }
+    }
+  }
+
+  private record Forced(Side side, int tier) {}
+
+  private static int forced(Paper paper, PlacedView view, Wanted each, Forced at) {
+    if (each.view() != view.face() || each.side() != at.side) {
+      return at.tier;
+    }
+    paper.add(new Tiers(paper, view, at.side, List.of()).dimension(each, at.tier, false));
+    return at.tier + 1;
   }
 
   /** A placed dimension: its stretch along the line, and how far the line runs out on each side. */
@@ -65,24 +129,40 @@ final class Tiers {
     private boolean reachesUp(Placed other) {
       boolean meets = other.low >= high - 0.01 && high + after > other.low - other.before + 0.01;
       boolean shares = Math.abs(other.low - high) < 0.01;
-      return meets && !(shares && after <= ARROW && other.before == 0);
+      return after > 0 && meets && !(shares && after <= ARROW && other.before == 0);
     }
 
     private boolean reachesDown(Placed other) {
       boolean meets = other.high <= low + 0.01 && low - before < other.high + other.after - 0.01;
       boolean shares = Math.abs(other.high - low) < 0.01;
-      return meets && !(shares && before <= ARROW && other.after == 0);
+      return before > 0 && meets && !(shares && before <= ARROW && other.after == 0);
     }
   }
 
   private boolean place() {
-    for (int tiers = 1; tiers <= wanted.size() + 1; tiers++) {
+    for (int tiers = fewest(); tiers <= wanted.size() + 1; tiers++) {
       trials = 0;
       if (place(0, tiers)) {
         return true;
       }
     }
     return wanted.isEmpty();
+  }
+
+  /** The longest row of stretches that overlap, each with a longer one. */
+  private int fewest() {
+    int[] depth = new int[wanted.size()];
+    int fewest = 0;
+    for (int i = 0; i < depth.length; i++) {
+      depth[i] = 1;
+      for (int j = 0; j < i; j++) {
+        if (wanted.get(i).range().overlaps(wanted.get(j).range())) {
+          depth[i] = Math.max(depth[i], depth[j] + 1);
+        }
+      }
+      fewest = Math.max(fewest, depth[i]);
+    }
+    return fewest;
   }
 
   private boolean place(int index, int tiers) {
@@ -92,7 +172,7 @@ final class Tiers {
     Wanted each = wanted.get(index);
     for (int tier = 0; tier < tiers; tier++) {
       for (boolean turned : new boolean[] {false, true}) {
-        if (trials++ < TRIALS && tryAt(each, tier, turned)) {
+        if (trials < TRIALS && tryAt(each, tier, turned)) {
           if (place(index + 1, tiers)) {
             return true;
           }
@@ -117,7 +197,11 @@ final class Tiers {
       return false;
     }
     Placed place = placed(layout, tier);
-    if (!fits(place) || !paper.hasRoomFor(dimension)) {
+    if (!fits(place)) {
+      return false;
+    }
+    trials++;
+    if (!paper.hasRoomFor(dimension)) {
       return false;
     }
     states.add(paper.state());

@@ -21,7 +21,20 @@ record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text
     ABOVE,
     BELOW,
     LEFT,
-    RIGHT
+    RIGHT;
+
+    Side opposite() {
+      return switch (this) {
+        case ABOVE -> BELOW;
+        case BELOW -> ABOVE;
+        case LEFT -> RIGHT;
+        case RIGHT -> LEFT;
+      };
+    }
+  }
+
+  Wanted onOtherSide() {
+    return new Wanted(view, side.opposite(), axis, from, to, text);
   }
 
   Length measure() {
