@@ -47,9 +47,7 @@ final class BestFit {
     leastLoss = Double.POSITIVE_INFINITY;
     for (int i = 0; i < sheets.count(); i++) {
       consider(part, false, sheets.get(i), skip, i);
-      if (sizes.allows(part, true)) {
-        consider(part, true, sheets.get(i), skip, i);
-      }
+      consider(part, true, sheets.get(i), skip, i);
     }
     if (leastLoss == Double.POSITIVE_INFINITY) {
       return false;

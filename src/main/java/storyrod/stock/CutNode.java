@@ -95,22 +95,23 @@ final class CutNode {
     return free(alongX, alongX ? along : across, alongX ? across : along);
   }
 
-  /** Makes a child longer along this node's axis at the cost of the rest. */
+  /** Makes a child, and all its pieces, longer along this node's axis at the cost of the rest. */
   void grow(CutNode child, long by) {
     rest -= by;
     child.shorten(alongX, -by);
-    for (int i = 0; i < child.children.size(); i++) {
-      CutNode inner = child.children.get(i);
-      if (inner.isPart()) {
-        CutNode wider = free(alongX, inner.length, inner.width);
-        wider.children.add(inner);
-        wider.rest = 0;
-        child.children.set(i, wider);
-        inner = wider;
-      }
-      inner.shorten(alongX, -by);
-      inner.rest += by;
+    child.children.replaceAll(piece -> piece.isPart() ? around(piece) : piece);
+    for (CutNode piece : child.children) {
+      piece.shorten(alongX, -by);
+      piece.rest += by;
     }
+  }
+
+  /** A piece along this node's axis that holds just a part. */
+  private CutNode around(CutNode leaf) {
+    CutNode piece = free(alongX, leaf.length, leaf.width);
+    piece.children.add(leaf);
+    piece.rest = 0;
+    return piece;
   }
 
   /** Takes marked parts out and draws the free space together; true if nothing is left here. */
