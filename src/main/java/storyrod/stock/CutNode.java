@@ -64,8 +64,8 @@ final class CutNode {
 
   /**
    * Puts a part at the start of the free rest. A new strip across the rest is as long as the part,
-   * so that what is left of the rest keeps its whole breadth; otherwise the rest is first cut along,
-   * so that what is left beside the part keeps the rest's whole length.
+   * so that what is left of the rest keeps its whole breadth; otherwise the rest is first cut
+   * along, and what is left beside the part keeps the whole length of the rest.
    */
   void place(CutNode leaf, boolean newStrip) {
     long along = leaf.along(alongX);
@@ -93,6 +93,25 @@ final class CutNode {
 
   private static CutNode flat(boolean alongX, long along, long across) {
     return free(alongX, alongX ? along : across, alongX ? across : along);
+  }
+
+  /** Makes a child, and all its pieces, longer along this node's axis at the cost of the rest. */
+  void grow(CutNode child, long by) {
+    rest -= by;
+    child.shorten(alongX, -by);
+    child.children.replaceAll(piece -> piece.isPart() ? around(piece) : piece);
+    for (CutNode piece : child.children) {
+      piece.shorten(alongX, -by);
+      piece.rest += by;
+    }
+  }
+
+  /** A piece along this node's axis that holds just a part. */
+  private CutNode around(CutNode leaf) {
+    CutNode piece = free(alongX, leaf.length, leaf.width);
+    piece.children.add(leaf);
+    piece.rest = 0;
+    return piece;
   }
 
   /** Takes marked parts out and draws the free space together; true if nothing is left here. */

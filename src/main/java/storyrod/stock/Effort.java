@@ -9,5 +9,5 @@ package storyrod.stock;
  * @param seed where chance begins
  */
 record Effort(int steps, int polish, long seed) {
-  static final Effort USUAL = new Effort(20_000, 300, 1);
+  static final Effort USUAL = new Effort(10_000, 40, 1);
 }

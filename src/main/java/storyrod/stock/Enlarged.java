@@ -35,7 +35,8 @@ final class Enlarged {
     long wholeWidth = sheet.usableWidth() + kerfTicks;
     long[] longs = parts.stream().mapToLong(part -> part.length() + kerfTicks).toArray();
     long[] wides = parts.stream().mapToLong(part -> part.width() + kerfTicks).toArray();
-    unit = divisor(LongStream.of(wholeLength, wholeWidth), Arrays.stream(longs), Arrays.stream(wides));
+    LongStream whole = LongStream.of(wholeLength, wholeWidth);
+    unit = divisor(whole, Arrays.stream(longs), Arrays.stream(wides));
     length = wholeLength / unit;
     width = wholeWidth / unit;
     lengths = inUnits(longs);

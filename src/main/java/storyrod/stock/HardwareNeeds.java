@@ -31,7 +31,8 @@ final class HardwareNeeds {
 
   private void add(HardwareEntry entry) {
     add(entry.item().value(), entry.count());
-    entry.screw().ifPresent(screw -> add(screw, Math.multiplyExact(entry.count(), entry.screwsEach())));
+    int screws = Math.multiplyExact(entry.count(), entry.screwsEach());
+    entry.screw().ifPresent(screw -> add(screw, screws));
   }
 
   private void add(String item, int count) {

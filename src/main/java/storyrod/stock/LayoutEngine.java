@@ -1,14 +1,13 @@
 package storyrod.stock;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
  * Lays rectangles out on as few sheets as it can, every cut right across a piece. First the parts
- * are inserted in many orders and by many rules; if the best of that is above the lower bound, parts
- * are taken out and put back again and again with one sheet less. Of layouts with equally few sheets
- * the one with the largest offcut wins.
+ * are inserted in many orders and by many rules; if the best of that is above the lower bound,
+ * parts are taken out and put back again and again with one sheet less. Of layouts with equally few
+ * sheets the one with the largest offcut wins.
  */
 final class LayoutEngine {
   private final Enlarged sizes;
@@ -20,9 +19,10 @@ final class LayoutEngine {
   }
 
   /**
-   * A layout with the fewest sheets that any layout can use.
+   * A layout and its proof.
    *
-   * @param sheets none of them empty
+   * @param sheets the sheets found, none of them empty
+   * @param lowerBound the fewest sheets that any layout can use
    */
   record Result(Enlarged sizes, List<SheetTree> sheets, int lowerBound) {}
 
@@ -39,16 +39,14 @@ final class LayoutEngine {
       bound = LayoutBounds.best(sizes);
       best = withFewer(best, bound);
     }
-    List<SheetTree> polished =
-        new RuinAndRecreate(sizes, best, new Chance(effort.seed())).polish(effort.polish());
+    List<SheetTree> polished = RuinAndRecreate.polish(sizes, best, effort);
     return new Result(sizes, polished.stream().filter(sheet -> !sheet.isEmpty()).toList(), bound);
   }
 
   private List<SheetTree> withFewer(List<SheetTree> start, int bound) {
     List<SheetTree> best = start;
     while (best.size() > bound) {
-      RuinAndRecreate search = new RuinAndRecreate(sizes, best, new Chance(effort.seed()));
-      List<SheetTree> fewer = search.withOneLess(effort.steps());
+      List<SheetTree> fewer = RuinAndRecreate.withOneLess(sizes, best, effort);
       if (fewer.isEmpty()) {
         return best;
       }
@@ -65,7 +63,7 @@ final class LayoutEngine {
   }
 
   private Stream<List<SheetTree>> inserted(List<Integer> order) {
-    return Stream.of(BestFit.Worth.values())
+    return Stream.of(Worth.values())
         .flatMap(
             worth ->
                 Stream.of(BestFit.Split.values())
@@ -73,14 +71,13 @@ final class LayoutEngine {
   }
 
   private List<SheetTree> insert(List<Integer> order, BestFit fit) {
-    List<SheetTree> sheets = new ArrayList<>();
+    Sheets sheets = new Sheets(List.of());
     for (int part : order) {
       if (!fit.insert(part, sheets, () -> false)) {
-        SheetTree fresh = SheetTree.empty(sizes);
-        fit.insert(part, List.of(fresh), () -> false);
-        sheets.add(fresh);
+        sheets.add(SheetTree.empty(sizes));
+        fit.insert(part, sheets, () -> false);
       }
     }
-    return sheets;
+    return sheets.current();
   }
 }

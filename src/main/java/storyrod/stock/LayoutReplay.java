@@ -114,12 +114,14 @@ public final class LayoutReplay {
   private void take(Placed placed, List<Piece> pieces) {
     String part = placed.part();
     expect(pieces.remove(Piece.of(placed.area())), part + " is not sawn to its size");
-    Wanted wanted = missing.remove(part);
-    expect(wanted != null, part + " is there twice or was never wanted");
-    if (wanted != null) {
-      expect(hasSize(placed, wanted), part + " has another size than wanted");
-      expect(wanted.mayTurn() || !placed.turned(), part + " lies across the grain");
-    }
+    Optional<Wanted> wanted = Optional.ofNullable(missing.remove(part));
+    expect(wanted.isPresent(), part + " is there twice or was never wanted");
+    wanted.ifPresent(each -> compare(placed, each));
+  }
+
+  private void compare(Placed placed, Wanted wanted) {
+    expect(hasSize(placed, wanted), placed.part() + " has another size than wanted");
+    expect(wanted.mayTurn() || !placed.turned(), placed.part() + " lies across the grain");
   }
 
   private static boolean hasSize(Placed placed, Wanted wanted) {

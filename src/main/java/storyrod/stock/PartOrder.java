@@ -1,6 +1,5 @@
 package storyrod.stock;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -33,7 +32,6 @@ enum PartOrder {
   /** Sorts some parts by this measure, disturbed a little by chance. */
   void shuffle(List<Integer> parts, Enlarged sizes, Chance chance) {
     double[] disturbed = new double[sizes.size()];
-    Arrays.fill(disturbed, 0);
     for (int part : parts) {
       disturbed[part] = measure(sizes, part) * (0.6 + 0.8 * chance.part());
     }

@@ -2,13 +2,14 @@ package storyrod.stock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * Betters a layout by taking some pieces of some sheets apart and putting their parts back, over and
- * over. A layout may leave parts out for a while; how much area is left out is what it strives to
- * lower. A step that is no worse than the layout some steps ago is kept (late acceptance, Burke and
- * Bykov 2017), as in the goal-driven search of Gardeyn and Wauters (2022).
+ * Betters a layout by taking some pieces of some sheets apart and putting their parts back, over
+ * and over. A layout may leave parts out for a while; how much area is left out is what it strives
+ * to lower. A step that is no worse than the layout some steps ago is kept (late acceptance, Burke
+ * and Bykov 2017), as in the goal-driven search of Gardeyn and Wauters (2022).
  */
 final class RuinAndRecreate {
   private static final int MEMORY = 200;
@@ -18,99 +19,95 @@ final class RuinAndRecreate {
   private final Enlarged sizes;
   private final Chance chance;
   private final BestFit fit;
-  private final List<SheetTree> sheets = new ArrayList<>();
+  private final Sheets sheets;
   private final List<Integer> out = new ArrayList<>();
+  private long cost;
 
-  RuinAndRecreate(Enlarged sizes, List<SheetTree> start, Chance chance) {
+  private RuinAndRecreate(Enlarged sizes, List<SheetTree> start, long seed) {
     this.sizes = sizes;
-    this.chance = chance;
-    this.fit = new BestFit(sizes, BestFit.Worth.AREA_TO_THREE_HALVES, BestFit.Split.EITHER);
-    start.forEach(sheet -> sheets.add(sheet.copy()));
+    this.chance = new Chance(seed);
+    this.fit = new BestFit(sizes, Worth.AREA_TO_THREE_HALVES, BestFit.Split.EITHER);
+    this.sheets = new Sheets(start);
   }
 
   /** A layout with one sheet less, or an empty list if none was found. */
-  List<SheetTree> withOneLess(int steps) {
-    dropOneSheet();
-    return search(steps, true) && out.isEmpty() ? sheets : List.of();
+  static List<SheetTree> withOneLess(Enlarged sizes, List<SheetTree> start, Effort effort) {
+    List<SheetTree> kept = new ArrayList<>(start);
+    SheetTree dropped = leastUsed(start, sizes);
+    kept.remove(dropped);
+    RuinAndRecreate search = new RuinAndRecreate(sizes, kept, effort.seed());
+    dropped.nodes().stream().filter(CutNode::isPart).forEach(node -> search.out.add(node.part));
+    return search.bringAllIn(effort.steps()) ? search.sheets.asKept() : List.of();
   }
 
-  /** The layout with the largest offcut that was found, the number of sheets being no greater. */
-  List<SheetTree> polish(int steps) {
-    List<SheetTree> best = copy();
-    long[] memory = new long[1];
-    memory[0] = cost();
-    for (int step = 0; step < steps; step++) {
-      if (step(memory, 0) && out.isEmpty() && rank().compare(sheets, best) < 0) {
-        best = copy();
-      }
-    }
-    return best;
+  /** The layout with the largest offcut that was found on the same sheets. */
+  static List<SheetTree> polish(Enlarged sizes, List<SheetTree> start, Effort effort) {
+    return new RuinAndRecreate(sizes, start, effort.seed()).polish(effort.polish());
   }
 
-  private java.util.Comparator<List<SheetTree>> rank() {
-    return LayoutRank.of(sizes);
+  private static SheetTree leastUsed(List<SheetTree> sheets, Enlarged sizes) {
+    return sheets.stream()
+        .min(Comparator.comparingLong(sheet -> usedArea(sheet, sizes)))
+        .orElseThrow();
   }
 
-  private List<SheetTree> copy() {
-    return new ArrayList<>(sheets.stream().map(SheetTree::copy).toList());
-  }
-
-  private void dropOneSheet() {
-    int least = 0;
-    for (int i = 1; i < sheets.size(); i++) {
-      least = usedArea(sheets.get(i)) < usedArea(sheets.get(least)) ? i : least;
-    }
-    boolean[] all = new boolean[sizes.size()];
-    Arrays.fill(all, true);
-    sheets.remove(least).prune(all, out);
-  }
-
-  private long usedArea(SheetTree sheet) {
+  private static long usedArea(SheetTree sheet, Enlarged sizes) {
     return sheet.nodes().stream()
         .filter(CutNode::isPart)
         .mapToLong(node -> sizes.area(node.part))
         .sum();
   }
 
-  private boolean search(int steps, boolean stopWhenIn) {
+  private boolean bringAllIn(int steps) {
     long[] memory = new long[MEMORY];
-    Arrays.fill(memory, cost());
-    for (int step = 0; step < steps && !(stopWhenIn && out.isEmpty()); step++) {
-      step(memory, step % MEMORY);
+    cost = areaOut();
+    Arrays.fill(memory, cost);
+    for (int step = 0; step < steps && cost > 0; step++) {
+      int slot = step % MEMORY;
+      step(Math.max(cost, memory[slot]), false);
+      memory[slot] = Math.min(memory[slot], cost);
     }
-    return true;
+    return cost == 0;
   }
 
-  private long cost() {
-    long left = out.stream().mapToLong(sizes::area).sum();
-    return left > 0 ? left : -LayoutRank.largestOffcut(sheets, sizes);
+  private List<SheetTree> polish(int steps) {
+    cost = offcutCost();
+    for (int step = 0; step < steps; step++) {
+      step(cost, true);
+    }
+    return sheets.asKept();
   }
 
-  /** One round; true if it was kept. */
-  private boolean step(long[] memory, int slot) {
-    List<SheetTree> sheetsBefore = new ArrayList<>(sheets);
-    List<Integer> outBefore = new ArrayList<>(out);
-    long before = cost();
-    sheets.replaceAll(SheetTree::copy);
+  /** One round, kept if it costs no more than is allowed. */
+  private void step(long allowed, boolean forOffcut) {
+    List<Integer> outBefore = List.copyOf(out);
     ruin();
     recreate();
-    long after = cost();
-    boolean kept = after <= before || after <= memory[slot];
-    if (!kept) {
-      sheets.clear();
-      sheets.addAll(sheetsBefore);
+    long after = out.isEmpty() && forOffcut ? offcutCost() : areaOut();
+    if (after <= allowed) {
+      sheets.keep();
+      cost = after;
+    } else {
+      sheets.goBack();
       out.clear();
       out.addAll(outBefore);
     }
-    memory[slot] = Math.min(memory[slot], kept ? after : before);
-    return kept;
+  }
+
+  private long areaOut() {
+    return out.stream().mapToLong(sizes::area).sum();
+  }
+
+  /** Below zero, so that a layout with parts left out never costs less. */
+  private long offcutCost() {
+    return -LayoutRank.largestOffcut(sheets.current(), sizes);
   }
 
   private void ruin() {
     boolean[] marked = new boolean[sizes.size()];
     int pieces = 1 + chance.below(MOST_PIECES);
     for (int i = 0; i < pieces; i++) {
-      SheetTree sheet = sheets.get(chance.below(sheets.size()));
+      SheetTree sheet = sheets.changed(chance.below(sheets.count()));
       List<CutNode> nodes = sheet.nodes();
       mark(nodes.get(chance.below(nodes.size())), marked);
       sheet.prune(marked, out);

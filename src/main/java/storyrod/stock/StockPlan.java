@@ -77,10 +77,12 @@ public record StockPlan(
    * A cut right across the piece of the sheet that is left, one kerf wide.
    *
    * @param alongLength whether the saw runs along the sheet's length
-   * @param at the side of the kerf nearer the sheet's corner, as x or y
+   * @param at the side of the kerf nearer the sheet's corner, as x or y; below zero where a trim is
+   *     narrower than the blade
    * @param from where the cut starts along its own direction
    * @param to where it ends
-   * @param fence the distance from the piece's own edge to the kerf, for the saw's fence
+   * @param fence the distance from the piece's own edge to the kerf, for the saw's fence: from the
+   *     near edge, but from the far edge where a near edge is trimmed
    */
   public record SawCut(
       int number, boolean alongLength, Length at, Length from, Length to, Length fence) {}

@@ -27,7 +27,7 @@ public final class StockPlanner {
     this.diagnostics = diagnostics;
   }
 
-  /** The plan for a piece; none, and the reasons among the diagnostics, where stock cannot give it. */
+  /** The plan for a piece; where its stock cannot give it, none and the reasons as diagnostics. */
   public static Optional<StockPlan> plan(Piece piece, Diagnostics diagnostics) {
     return new StockPlanner(piece, diagnostics).plan();
   }

@@ -19,12 +19,16 @@ import storyrod.stock.StockPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
 
-/** A shop with a kerf of 1/8, an edge trim of 1/4, 1 extra in length and 1/4 in width, 20 % waste. */
+/** A shop with a kerf of 1/8, an edge trim of 1/4, 1 more length, 1/4 more width, 20 % waste. */
 class StockPlannerTest {
   private static final Rational EIGHT = Rational.of(8, 1);
 
   private static Pieces oak() {
     return new Pieces().boards("oak", Optional.of(Length.inches(1)), EIGHT);
+  }
+
+  private static Pieces ply() {
+    return new Pieces().sheets("ply", true, 90);
   }
 
   @Test
@@ -43,7 +47,7 @@ class StockPlannerTest {
 
   @Test
   void sheetPartsGetNothingExtra() {
-    StockPlan plan = plan(new Pieces().sheets("ply", true, 90).parts("A", 1, "ply", "40 in", "22 in"));
+    StockPlan plan = plan(ply().parts("A", 1, "ply", "40 in", "22 in"));
     assertEquals(
         List.of(new RoughPart("A", 1, inches("40"), inches("22"), inches("3/4"))), plan.rough());
   }
@@ -74,7 +78,7 @@ class StockPlannerTest {
   void theCutsOfOnePartAreAsWorkedByHand() {
     // The edges first, each near edge with the fence on the far one; then across at 1/4 + 40, which
     // leaves 95 1/2 - 40 - 1/8 = 55 3/8 by 47 1/2; then along at 1/4 + 22.
-    StockPlan plan = plan(new Pieces().sheets("ply", true, 90).parts("A", 1, "ply", "40 in", "22 in"));
+    StockPlan plan = plan(ply().parts("A", 1, "ply", "40 in", "22 in"));
     SheetLayout sheet = onlySheet(plan);
     assertEquals(
         List.of(
@@ -94,7 +98,7 @@ class StockPlannerTest {
   @Test
   void sheetsAreCountedPricedAndProved() {
     // Two side by side are 44 1/8 wide and two behind each other 80 1/8 long: four on a sheet.
-    StockPlan plan = plan(new Pieces().sheets("ply", true, 90).parts("A", 5, "ply", "40 in", "22 in"));
+    StockPlan plan = plan(ply().parts("A", 5, "ply", "40 in", "22 in"));
     SheetPlan layout = plan.layouts().getFirst();
     assertEquals(2, layout.sheets().size());
     assertEquals(2, layout.lowerBound());

@@ -29,7 +29,8 @@ class MassTest {
   @Test
   void sheetsTakeTheMiddleOfThePublishedRange() {
     // ANSI/HPVA HP-1 as usually quoted: 550 to 650 kg/m³; from memory.
-    assertEquals(Optional.of(600.0), Mass.density(stock(StockKind.SHEET, "Hardwood plywood", false)));
+    StockEntry plywood = stock(StockKind.SHEET, "Hardwood plywood", false);
+    assertEquals(Optional.of(600.0), Mass.density(plywood));
   }
 
   @Test
