@@ -32,8 +32,9 @@
 </#function>
 <#function plains list><#return joined(list?map(p -> plain(p)))></#function>
 <#function fulls list><#return joined(list?map(p -> full(p)))></#function>
-<#function marks list>
-  <#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))>
+<#-- All parts of the step by their marks: A × 2, B and C. -->
+<#function letters>
+  <#return joined(marks?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))>
 </#function>
 <#function total list><#local sum = 0><#list list as p><#local sum = sum + p.count></#list><#return sum></#function>
 <#function pick list one many><#return (total(list) == 1)?then(one, many)></#function>
@@ -43,16 +44,16 @@
 </#macro>
 <#macro say text>- ${text?cap_first}
 </#macro>
-<#-- Up to four kinds of part are named; more are only pointed at. -->
-<#function short list><#return (list?size <= 4)?then(plains(list), "the parts")></#function>
+<#-- Up to four kinds of part are named in a title; of more the sentences speak. -->
+<#function inParts><#return (parts?size <= 4)?then(" in " + plains(parts), "")></#function>
 
 <#macro milling>
   <#if has("mill-sheet")>
     <@title "Cut down the " + stock.material/>
-    <@say "Mark out the sheets as their layouts show, best face up for the cut you make."/>
+    <@say "Mark out each sheet as its layout shows."/>
     <@say "Lay the sheet flat on supports that carry both sides of the cut."/>
     <@say "Saw it along the first cuts of the layout into pieces that you can handle."/>
-    <@say "Write the mark of each part on its piece: " + marks(parts) + "."/>
+    <@say "Write the mark of each part on its piece: " + letters() + "."/>
   <#elseif has("mill-panel")>
     <@title "Glue up the boards for " + plains(parts)/>
     <@say "Choose straight, dry boards of one colour and lay them side by side."/>
@@ -65,7 +66,7 @@
   <#else>
     <@title "Mill the " + stock.material + " to " + thickness/>
     <@say "Choose straight, dry boards and keep the best faces for what is seen."/>
-    <@say "Saw rough blanks to the rough sizes in the cut list: " + marks(parts) + "."/>
+    <@say "Saw rough blanks to the rough sizes in the cut list: " + letters() + "."/>
     <@say "Flatten one face of each blank on the jointer."/>
     <@say "Joint one edge square to that face."/>
     <@say "Plane all blanks to " + thickness + " in one setting."/>
@@ -84,18 +85,18 @@
     <@say "Square one end."/>
     <@say "Crosscut to length against a stop, so that equal parts come out equal."/>
   </#if>
-  <@say "Cut " + marks(parts) + " to the sizes listed with this step."/>
+  <@say "Cut " + letters() + " to the sizes listed with this step."/>
 </#macro>
 
 <#macro cutting>
   <#assign noun = plural(cut.term)>
   <#if has("cut-notch") || has("cut-cutout") || has("cut-other")>
-    <@title "Cut the " + noun + " in " + short(parts)/>
+    <@title "Cut the " + noun + inParts()/>
     <@say "Mark out " + fulls(parts) + " from the part drawings."/>
     <@say "Saw on the waste side of the line."/>
     <@say "Trim to the line with a sharp chisel."/>
   <#else>
-    <@title "Cut the " + noun + " in " + short(parts)/>
+    <@title "Cut the " + noun + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
     <@say "Cut a trial " + cut.term + " in an offcut of the same thickness."/>
     <@say "Try the part that goes into it: it should slide in by hand without play."/>
@@ -105,21 +106,21 @@
     <#if has("cut-rabbet")>
       <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
     <#else>
-      <@say "Cut " + fulls(parts) + " with the edge named against the fence, and stop where the part drawings show a stop."/>
+      <@say "Run the edge named along the fence, and stop where the part drawing shows a stop."/>
     </#if>
   </#if>
 </#macro>
 
 <#macro drilling>
   <#if has("drill-pocket-hole")>
-    <@title "Drill the pocket holes in " + short(parts)/>
+    <@title "Drill the pocket holes" + inParts()/>
     <@say "Set the jig and the stop collar for stock " + cut.size + " thick."/>
     <@say "Drill a trial hole in an offcut and drive a screw, so that you see how far its point comes out."/>
-    <@say "Clamp each part face down and drill where the part drawings show: " + marks(parts) + "."/>
+    <@say "Clamp each part face down and drill where the part drawings show: " + letters() + "."/>
     <@say "Clear the chips out of every hole."/>
   <#else>
     <#assign forWhat = (cut.forKind == "")?then("", " for the " + plural(words["kind." + cut.forKind]))>
-    <@title "Drill the holes" + forWhat + " in " + short(parts)/>
+    <@title "Drill the holes" + forWhat + inParts()/>
     <#if cut.depth == "">
       <@say "Fit a " + cut.size + " brad-point bit."/>
       <@say "Clamp a backing board behind the part, so that the far side does not break out."/>
@@ -136,13 +137,14 @@
 
 <#macro sanding>
   <@title "Sand the inside faces"/>
-  <@say "Sand the faces that will look inwards on " + marks(parts) + ", along the grain" + ((finish.sandTo?? && finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
+  <@say "Sand the faces that will look inwards on " + letters() + ", along the grain" + ((finish.sandTo?? && finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
   <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
   <@say "Leave the glue faces of the joints as the saw left them."/>
   <@say "Brush off all dust."/>
 </#macro>
 
-<#function homeFrom><#return words["from." + from]></#function>
+<#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
+<#function homeFrom><#return inPiece?then(words["from." + from], "")></#function>
 <#function driven><#return drivenFrom?map(face -> words["drive." + face])?join(" and ")></#function>
 
 <#macro driving>
@@ -150,7 +152,7 @@
     <#if each.kind == "wood-screw">
       <@say "Drill pilot holes for the " + many("screw", each.count) + "."/>
     <#elseif each.kind == "pocket-screw">
-      <@say "Clamp the joint" + ((jointCount gt 1)?then("s", "")) + " so that the faces lie level."/>
+      <@say "Clamp the joint" + ((heldCount gt 1)?then("s", "")) + " so that the faces lie level."/>
     </#if>
     <#if each.kind != "top-fastener">
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + ((drivenFrom?size == 1)?then(" " + driven(), "")) + "."/>
@@ -169,7 +171,7 @@
   <#if base?size gt 0>
     <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
   </#if>
-  <@say "Put " + fulls(moving) + " in place dry, " + homeFrom() + ", and see that every joint closes."/>
+  <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
   <#if glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many("end", jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
@@ -218,7 +220,7 @@
     </#if>
   <#elseif hardware?size == 0 && has("fit-panel")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
-    <@say "Slide " + fulls(moving) + " in " + homeFrom() + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>
+    <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>
     <#if movingSolid>
       <@say "Use no glue: the wood has to be free to swell and shrink."/>
     <#else>
@@ -229,7 +231,7 @@
     <#if base?size gt 0>
       <@say "Lay " + fulls(base) + " ready."/>
     </#if>
-    <@say "Bring " + fulls(moving) + " in " + homeFrom() + "."/>
+    <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
     <#if flush?size gt 0>
       <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
     </#if>

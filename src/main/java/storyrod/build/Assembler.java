@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.geometry.Face;
 import storyrod.piece.Joint;
 
@@ -34,6 +35,13 @@ final class Assembler {
   record Order(List<Placing> placings, List<Unit> stuck) {
     boolean isComplete() {
       return stuck.isEmpty();
+    }
+
+    /** The names of the fitting operations of all its units. */
+    List<String> names() {
+      return Stream.concat(placings.stream().map(Placing::unit), stuck.stream())
+          .map(Unit::fitName)
+          .toList();
     }
   }
 

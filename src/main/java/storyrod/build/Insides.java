@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -44,17 +45,33 @@ final class Insides {
   private boolean isFaced(Part part, String level, int sign) {
     Axis through = part.thickness();
     double area = area(part.box(), through);
-    Box before = before(part, Face.of(through, sign));
-    double faced =
-        placings.stream()
-            .map(Placing::unit)
-            .filter(unit -> unit.level().equals(level) && isBuiltIn(unit))
-            .flatMap(unit -> unit.parts().stream())
-            .filter(other -> !other.equals(part))
-            .flatMap(other -> before.shared(other.box()).stream())
-            .mapToDouble(shared -> area(shared, through))
-            .sum();
-    return area >= SMALL && faced >= COVERED * area;
+    Face face = Face.of(through, sign);
+    Box before = before(part, face);
+    List<Part> others = others(part, level);
+    double hidden = area(others.stream().filter(other -> lies(other, part, face)), before, through);
+    double faced = area(others.stream().filter(other -> !lies(other, part, face)), before, through);
+    return area >= SMALL && hidden < area / 2 && faced >= COVERED * area;
+  }
+
+  private List<Part> others(Part part, String level) {
+    return placings.stream()
+        .map(Placing::unit)
+        .filter(unit -> unit.level().equals(level) && isBuiltIn(unit))
+        .flatMap(unit -> unit.parts().stream())
+        .filter(other -> !other.equals(part))
+        .toList();
+  }
+
+  private static double area(Stream<Part> parts, Box before, Axis through) {
+    return parts
+        .flatMap(other -> before.shared(other.box()).stream())
+        .mapToDouble(shared -> area(shared, through))
+        .sum();
+  }
+
+  /** Whether another part lies on a face, and so covers it for good. */
+  private static boolean lies(Part other, Part part, Face face) {
+    return other.box().at(face.opposite()).equals(part.box().at(face));
   }
 
   private static Box before(Part part, Face face) {

@@ -2,6 +2,7 @@ package storyrod.build;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -89,36 +90,53 @@ final class OwnOrder {
     if (wanted.isComplete()) {
       return;
     }
-    List<Unit> stuck = wanted.stuck();
-    Unit last =
-        stuck.stream()
-            .filter(unit -> order.contains(fit(unit)))
-            .max(java.util.Comparator.comparingInt(unit -> order.indexOf(fit(unit))))
-            .orElseThrow(() -> new IllegalStateException("bug: stuck without an order"));
-    List<Unit> trapping = assembler.trappedBy(last, Assembler.without(stuck, last));
-    List<Unit> listed = trapping.stream().filter(unit -> order.contains(fit(unit))).toList();
+    List<Unit> listed =
+        wanted.stuck().stream()
+            .filter(unit -> order.contains(unit.fitName()))
+            .sorted(Comparator.comparingInt(unit -> order.indexOf(unit.fitName())))
+            .toList();
+    Unit last = listed.getLast();
     String rule =
         PanelBeforeFrameCloses.isCaptured(piece.joints(), last)
             ? "panel-before-frame-closes"
             : "way-in";
-    report(lockedOut(last, listed.isEmpty() ? trapping : listed, rule));
+    List<Unit> others = Assembler.without(wanted.stuck(), last);
+    report(
+        closing(last, listed, assembler)
+            .map(closing -> lockedOut(last, closing, rule))
+            .orElseGet(() -> lockedOut(last, assembler.trappedBy(last, others), rule)));
   }
 
-  private Diagnostic lockedOut(Unit last, List<Unit> trapping, String rule) {
-    Optional<OrderEntry> closing =
-        trapping.stream()
-            .map(OwnOrder::fit)
-            .filter(order::contains)
-            .max(java.util.Comparator.comparingInt(order::indexOf))
-            .map(entries::get);
-    OrderEntry late = entries.get(fit(last));
-    String names = quoted(trapping.stream().map(OwnOrder::fit).toList());
-    String verb = trapping.size() == 1 ? " comes" : " come";
-    String message =
-        names + verb + " before `" + fit(last) + "`, but " + Rules.named(rule).reason();
-    return Diagnostic.error(CODE, closing.orElse(late).at(), message)
+  /** The entry with which the last way in closes, if the listed units alone close it. */
+  private static Optional<Unit> closing(Unit last, List<Unit> listed, Assembler assembler) {
+    for (int i = 1; i < listed.size(); i++) {
+      if (assembler.reach().ways(last, listed.subList(0, i)).isEmpty()) {
+        return Optional.of(listed.get(i - 1));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Diagnostic lockedOut(Unit last, Unit closing, String rule) {
+    OrderEntry late = entries.get(last.fitName());
+    OrderEntry early = entries.get(closing.fitName());
+    return Diagnostic.error(
+            CODE,
+            early.at(),
+            "`" + early + "` comes before `" + late + "`, but " + Rules.named(rule).reason())
         .also(late.at(), "`" + late + "` finds no way in here")
-        .hint("move `" + late + "` up, before `" + closing.orElse(late) + "`");
+        .hint("move `" + late + "` up, before `" + early + "`");
+  }
+
+  /** With parts that are not in the order, which have to stand by then and leave no way in. */
+  private Diagnostic lockedOut(Unit last, List<Unit> trapping, String rule) {
+    OrderEntry late = entries.get(last.fitName());
+    String names = quoted(trapping.stream().map(Unit::fitName).toList());
+    return Diagnostic.error(
+            CODE,
+            late.at(),
+            "`" + late + "` cannot come after " + names + ": " + Rules.named(rule).reason())
+        .hint("move `" + late + "` up, or name " + names + " after it in the order");
   }
 
   /** Reports every entry that comes before one that it has to wait for. */
@@ -222,10 +240,6 @@ final class OwnOrder {
     return task.operation().verb() == Verb.FIT
         ? task.batch().replaceAll("@.*", "")
         : task.operation().verb().word();
-  }
-
-  private static String fit(Unit unit) {
-    return Verb.FIT.word() + " " + unit.name();
   }
 
   static String quoted(List<String> names) {

@@ -21,6 +21,6 @@ public record Placing(
   }
 
   String name() {
-    return Verb.FIT.word() + " " + unit.name();
+    return unit.fitName();
   }
 }

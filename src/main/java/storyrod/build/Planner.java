@@ -65,11 +65,20 @@ public final class Planner {
     Map<String, Assembler.Order> possible = new LinkedHashMap<>(free);
     wanted.forEach(
         (level, order) -> possible.computeIfPresent(level, (l, o) -> order.isComplete() ? order : o));
-    own.checkRules(Rules.needs(job(possible)));
+    own.checkRules(
+        Rules.needs(job(possible)).stream().filter(need -> !isGuess(need, wanted)).toList());
     if (own.hasFaults()) {
       return Optional.empty();
     }
     return Optional.of(finished(orders(settledFits(wanted, own)), own));
+  }
+
+  /** Whether a need comes from a way in that the maker's order has already been found to close. */
+  private static boolean isGuess(Need need, Map<String, Assembler.Order> wanted) {
+    return List.of("way-in", "panel-before-frame-closes").contains(need.rule())
+        && wanted.values().stream()
+            .filter(order -> !order.isComplete())
+            .anyMatch(order -> order.names().contains(need.after()));
   }
 
   /** The order of fitting that the maker's order leads to when the rest is placed round it. */

@@ -26,6 +26,11 @@ public record Unit(String name, String level, List<Part> parts) {
     return parts.stream().map(Part::mark).sorted().toList();
   }
 
+  /** The name of the operation that puts it in its place. */
+  String fitName() {
+    return Verb.FIT.word() + " " + name;
+  }
+
   boolean has(String part) {
     return parts.stream().anyMatch(each -> each.name().equals(part));
   }

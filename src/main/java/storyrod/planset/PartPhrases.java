@@ -32,7 +32,19 @@ record PartPhrases(Piece piece) {
     return alike.values().stream().map(this::phrase).toList();
   }
 
-  /** The same, with parts of a finished sub-assembly spoken of as that. */
+  /** The marks of parts with their counts, each mark once, in the order of the marks. */
+  List<Map<String, Object>> marks(Collection<String> names) {
+    return piece.marks().stream()
+        .map(mark -> phrase(mark.title(), mark.mark(), common(mark.parts(), names), List.of()))
+        .filter(phrase -> !phrase.get("count").equals(0))
+        .toList();
+  }
+
+  private static int common(List<String> parts, Collection<String> names) {
+    return (int) parts.stream().filter(names::contains).count();
+  }
+
+  /** Parts as {@link #parts} gives them, those of a finished sub-assembly spoken of as that. */
   List<Map<String, Object>> units(Collection<String> names, boolean inPiece) {
     List<String> loose = new ArrayList<>();
     Map<String, Map<String, Object>> assemblies = new LinkedHashMap<>();

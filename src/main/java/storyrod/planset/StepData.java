@@ -43,6 +43,7 @@ final class StepData {
     data.put("verb", step.verb().word());
     data.put("traits", step.operations().stream().flatMap(each -> traits.of(each).stream()).toList());
     data.put("parts", phrases.parts(targets(step)));
+    data.put("marks", phrases.marks(targets(step)));
     data.put("said", step.say().stream().map(StepData::sentence).toList());
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
     data.put("hardware", hardware(step));
@@ -91,6 +92,8 @@ final class StepData {
     data.put("flush", flush(step, comeIn, meeting));
     data.put("glueTerms", glueTerms(joints));
     data.put("jointCount", joints.stream().filter(Joint::glued).count());
+    data.put("heldCount", joints.stream().filter(j -> !j.fasteners().isEmpty()).count());
+    data.put("inPiece", inPiece);
     data.put("drivenFrom", drivenFrom(joints));
     data.put("movingSolid", comeIn.stream().map(piece::part).noneMatch(Traits::isSheet));
     data.put("hangers", hangers(comeIn));

@@ -199,6 +199,17 @@ final class TestPiece {
     return this;
   }
 
+  /** Cuts a box away from a part, wherever it lies. */
+  TestPiece hollow(String name, Box removed) {
+    drafts
+        .get(name)
+        .cuts
+        .add(
+            new Cut.Trench(
+                "notch", Face.TOP, removed, removed.size(Axis.Z), Optional.empty(), at()));
+    return this;
+  }
+
   TestPiece holes(String name, Face from, int count) {
     Draft draft = drafts.get(name);
     Box box = draft.shoulder;
