@@ -21,7 +21,8 @@ body { font-family: Roboto; font-size: 9.5pt; line-height: 1.42; color: #1a1d1f;
 .page-number:before { content: counter(page); }
 .page-count:before { content: counter(pages); }
 .right { text-align: right; }
-.section { page-break-before: always; }
+/* The space above keeps a tall line's box from reaching back onto the page before. */
+.section { page-break-before: always; padding-top: 1mm; }
 .cover { page: cover; }
 h1 { font-weight: 300; font-size: 25pt; line-height: 1.15; margin-bottom: 4mm; page-break-after: avoid; }
 h2 { font-weight: 700; font-size: 11pt; line-height: 1.3; margin-top: 6mm; margin-bottom: 1.5mm; page-break-after: avoid; }
@@ -32,8 +33,8 @@ p { margin-bottom: 1.5mm; }
 .small { font-size: 8.5pt; }
 .follows { margin-top: 11mm; }
 .keep { page-break-inside: avoid; }
-.drawing { display: inline-block; }
-.picture { text-align: center; page-break-inside: avoid; }
+.drawing { display: inline-block; vertical-align: bottom; }
+.picture { text-align: center; line-height: 1; font-size: 1pt; page-break-inside: avoid; }
 a { color: #1a1d1f; text-decoration: none; }
 b { font-weight: 700; }
 
@@ -59,7 +60,7 @@ td.mark { font-weight: 700; white-space: nowrap; }
 tr.total td { font-weight: 700; border-bottom: none; }
 
 /* Cover. */
-.cover-drawing { text-align: center; }
+.cover-drawing { text-align: center; line-height: 1; font-size: 1pt; }
 .cover-name { font-weight: 300; font-size: 44pt; line-height: 1.08; margin-bottom: 3mm; }
 .cover-long { font-size: 25pt; }
 .cover-summary { font-size: 11pt; margin-bottom: 7mm; }
@@ -75,7 +76,7 @@ table.two td.column { width: 47%; vertical-align: top; }
 table.two td.gutter { width: 6%; }
 ul.plain { list-style-type: none; }
 ul.plain li { margin-bottom: 1.3mm; }
-td.bars { width: 122mm; vertical-align: top; }
+td.bars { width: 118mm; padding-right: 6mm; vertical-align: top; }
 td.contents-column { vertical-align: top; }
 table.contents { width: 100%; font-size: 8.5pt; border-collapse: separate; border-spacing: 0; }
 table.contents td { padding: 0.6mm 0; border-bottom: 0.12mm solid #9a9ea1; }
@@ -93,7 +94,8 @@ table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .layout { page-break-inside: avoid; margin-bottom: 6mm; }
 
 /* Part drawings. */
-.part { page-break-inside: avoid; padding-bottom: 6mm; }
+.part { page-break-inside: avoid; padding-top: 1mm; padding-bottom: 7mm; }
+.part .lead { margin-bottom: 1.5mm; }
 .part h1 { margin-bottom: 1mm; }
 .part-mark { padding-right: 4mm; }
 table.block { width: 100%; border: 0.25mm solid #1a1d1f; border-collapse: separate; border-spacing: 0; margin-top: 3mm; }
@@ -105,7 +107,7 @@ table.block tr.second td { border-top: 0.25mm solid #1a1d1f; }
 
 /* Steps. */
 .stage-name { font-size: 11pt; font-weight: 700; padding-bottom: 2.5mm; page-break-after: avoid; }
-.step { page-break-inside: avoid; padding-bottom: 5mm; }
+.step { page-break-inside: avoid; padding-top: 2mm; padding-bottom: 5mm; }
 table.step-head { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.step-head td { vertical-align: baseline; padding-bottom: 2mm; }
 td.step-number { width: 20mm; font-weight: 300; font-size: 44pt; line-height: 1; }

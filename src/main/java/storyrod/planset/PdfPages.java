@@ -1,19 +1,20 @@
 package storyrod.planset;
 
 import java.io.ByteArrayOutputStream;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.openpdf.pdf.ITextOutputDevice;
 import org.openpdf.pdf.ITextRenderer;
 import org.openpdf.pdf.PDFCreationListener;
 import org.openpdf.text.pdf.PdfDictionary;
-import org.openpdf.text.pdf.PdfEncryption;
 import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfObject;
 import org.openpdf.text.pdf.PdfString;
@@ -25,6 +26,9 @@ import storyrod.drawing.Drawing;
 final class PdfPages {
   private static final float DOTS_PER_POINT = 80f / 3f;
   private static final int DOTS_PER_PIXEL = 20;
+  private static final int TRAILER = 1024;
+  private static final Pattern IDENTIFIER =
+      Pattern.compile("/ID ?\\[<(\\p{XDigit}{32})> ?<(\\p{XDigit}{32})>\\]");
 
   static {
     XRLog.setLoggingEnabled(false);
@@ -44,12 +48,26 @@ final class PdfPages {
     Document document = Xhtml.parse(xhtml);
     TextRuns.prepare(document);
     ITextRenderer renderer = renderer(drawings);
-    renderer.setListener(new Imprint(about, identity(xhtml, drawings)));
+    renderer.setListener(new Imprint(about));
     renderer.setDocument(document, "");
     renderer.layout();
     ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 20);
     renderer.createPDF(out);
-    return out.toByteArray();
+    return identified(out.toByteArray(), identity(xhtml, drawings));
+  }
+
+  /** Puts a file identifier that stands for the content where the writer put a random one. */
+  private static byte[] identified(byte[] pdf, String identity) {
+    int from = Math.max(0, pdf.length - TRAILER);
+    String end = new String(pdf, from, pdf.length - from, StandardCharsets.ISO_8859_1);
+    Matcher found = IDENTIFIER.matcher(end);
+    if (!found.find()) {
+      throw new IllegalStateException("bug: the PDF has no identifier where it is looked for");
+    }
+    byte[] hex = identity.getBytes(StandardCharsets.US_ASCII);
+    System.arraycopy(hex, 0, pdf, from + found.start(1), hex.length);
+    System.arraycopy(hex, 0, pdf, from + found.start(2), hex.length);
+    return pdf;
   }
 
   private static ITextRenderer renderer(Map<String, Drawing> drawings) {
@@ -61,22 +79,20 @@ final class PdfPages {
     return renderer;
   }
 
-  /** Sixteen bytes that stand for the content. */
-  private static byte[] identity(String xhtml, Map<String, Drawing> drawings) {
+  /** Sixteen bytes in hexadecimal that stand for the content. */
+  private static String identity(String xhtml, Map<String, Drawing> drawings) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       digest.update(xhtml.getBytes(StandardCharsets.UTF_8));
       digest.update(drawings.toString().getBytes(StandardCharsets.UTF_8));
-      byte[] half = new byte[16];
-      ByteBuffer.wrap(digest.digest()).get(half);
-      return half;
+      return HexFormat.of().formatHex(digest.digest(), 0, 16);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("bug: no SHA-256", e);
     }
   }
 
   /** Writes the document's own data, and takes out what would differ from run to run. */
-  private record Imprint(About about, byte[] identity) implements PDFCreationListener {
+  private record Imprint(About about) implements PDFCreationListener {
     @Override
     public void preOpen(ITextRenderer renderer) {}
 
@@ -97,7 +113,6 @@ final class PdfPages {
           .date()
           .map(date -> "D:" + DateTimeFormatter.BASIC_ISO_DATE.format(date) + "000000Z")
           .ifPresent(date -> info.put(PdfName.CREATIONDATE, new PdfString(date)));
-      info.put(PdfName.FILEID, PdfEncryption.createInfoId(identity, identity));
       renderer.getWriter().getExtraCatalog().put(PdfName.LANG, new PdfString(about.language()));
     }
 

@@ -12,6 +12,9 @@ import org.w3c.dom.Text;
 /**
  * Prepares a page tree's texts for the layout: fractions become small raised and lowered figures
  * that still read as {@code 27 23/32}, and runs that Roboto has no glyphs for get the font that has.
+ *
+ * <p>The layout writes an element's own texts before those of the elements inside it. So that a PDF
+ * reads in the order of the page, a text beside elements becomes an element too.
  */
 final class TextRuns {
   private static final Pattern FRACTION =
@@ -47,7 +50,7 @@ final class TextRuns {
     String text = node.getData();
     Matcher fraction = FRACTION.matcher(text);
     boolean hasFraction = fraction.find();
-    if (!hasFraction && text.codePoints().allMatch(TextRuns::inRoboto)) {
+    if (!hasFraction && isAlone(node) && text.codePoints().allMatch(TextRuns::inRoboto)) {
       return;
     }
     Node parent = node.getParentNode();
@@ -60,6 +63,11 @@ final class TextRuns {
     }
     glyphs(text.substring(done), parent, node);
     parent.removeChild(node);
+  }
+
+  private static boolean isAlone(Text node) {
+    return node.getPreviousSibling() == null && node.getNextSibling() == null
+        || node.getData().isBlank();
   }
 
   private Element fraction(Matcher found) {
@@ -89,11 +97,8 @@ final class TextRuns {
     }
   }
 
-  private Node run(String text, boolean roboto) {
-    if (roboto) {
-      return document.createTextNode(text);
-    }
-    Element span = span("fallback");
+  private Element run(String text, boolean roboto) {
+    Element span = roboto ? document.createElement("span") : span("fallback");
     span.appendChild(document.createTextNode(text));
     return span;
   }
