@@ -14,6 +14,8 @@ import picocli.CommandLine.Spec;
 import storyrod.description.DiagnosticPrinter;
 import storyrod.description.Diagnostics;
 import storyrod.planset.PlanSet;
+import storyrod.planset.PlanSetWriter;
+import storyrod.words.Words;
 
 /** Writes the plan set of a project. */
 @Command(
@@ -49,7 +51,7 @@ final class BuildCommand implements Callable<Integer> {
   }
 
   private void write(PlanSet planSet, Path folder) throws IOException {
-    Map<String, byte[]> files = Map.of();
+    Map<String, byte[]> files = new PlanSetWriter(Words.ENGLISH).write(planSet);
     new OutputFolder(folder).replace(files);
     PrintWriter to = spec.commandLine().getOut();
     to.println("%d files in %s, the plan set in %s".formatted(

@@ -73,9 +73,8 @@ public record Drawings(
   private static Map<Integer, Drawing> steps(Piece piece, BuildPlan build, Size area) {
     Map<Integer, Drawing> steps = new LinkedHashMap<>();
     for (BuildPlan.Step step : build.steps()) {
-      if (!step.newParts().isEmpty()) {
-        steps.put(step.number(), StepPicture.draw(piece, step, area));
-      }
+      StepPicture.draw(piece, step, area)
+          .ifPresent(picture -> steps.put(step.number(), picture));
     }
     return steps;
   }
