@@ -32,7 +32,12 @@ public record Unit(String name, String level, List<Part> parts) {
   }
 
   boolean has(String part) {
-    return parts.stream().anyMatch(each -> each.name().equals(part));
+    for (Part each : parts) {
+      if (each.name().equals(part)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   boolean joins(Joint joint, Unit other) {

@@ -24,7 +24,7 @@ import storyrod.stock.StockPlanner;
 
 /** The stages in their order. Each goes on past its own faults; the next begins only without. */
 public final class Pipeline {
-  private static final Vocabulary VOCABULARY =
+  static final Vocabulary VOCABULARY =
       new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
 
   private Pipeline() {}
@@ -48,7 +48,7 @@ public final class Pipeline {
         Figures.of(planned.piece()));
   }
 
-  private static Size page(Piece piece) {
+  static Size page(Piece piece) {
     Paper paper = Paper.usualFor(piece.description().format().unit());
     return new Size(paper.textWidthMm(), paper.textHeightMm());
   }

@@ -3,9 +3,11 @@ package storyrod.planset;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Function;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.SvgWriter;
 import storyrod.piece.Mark;
+import storyrod.piece.Piece;
 import storyrod.stock.StockPlan.SheetPlan;
 import storyrod.words.Words;
 
@@ -16,9 +18,17 @@ import storyrod.words.Words;
 public final class PlanSetWriter {
   private final Words words;
   private final Templates templates = new Templates();
+  private final Function<Piece, Wording> wordings;
 
   public PlanSetWriter(Words words) {
     this.words = words;
+    this.wordings = piece -> new StepWriter(piece, words, templates)::write;
+  }
+
+  /** A writer with other words for the steps. */
+  PlanSetWriter(Wording wording, Words words) {
+    this.words = words;
+    this.wordings = piece -> wording;
   }
 
   /**
@@ -28,8 +38,7 @@ public final class PlanSetWriter {
    */
   public Map<String, byte[]> write(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), words);
-    Wording wording = new StepWriter(set.piece(), words, templates)::write;
-    Pages pages = Pages.of(set, texts, wording);
+    Pages pages = Pages.of(set, texts, wordings.apply(set.piece()));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
     files.put("drawings/exploded.svg", svg(set.drawings().exploded()));
