@@ -21,7 +21,9 @@ final class FormulaScanner {
   private static final Pattern UNIT =
       Pattern.compile(" *(?:(mm|cm|m|inch|in|ft)(?![A-Za-z0-9_.-])|([\"']))");
   private static final Pattern NAME =
-      Pattern.compile("[A-Za-z_]\\w*(?:-\\w+)*(?:\\.\\w+(?:-\\w+)*)*");
+      Pattern.compile(
+          "[\\p{L}_][\\p{L}\\p{N}_]*(?:-[\\p{L}\\p{N}_]+)*"
+              + "(?:\\.[\\p{L}\\p{N}_]+(?:-[\\p{L}\\p{N}_]+)*)*");
 
   private final String text;
   private int at;

@@ -50,7 +50,7 @@ final class LengthValues {
 
   Optional<Length> fromZero(Scalar text) {
     return any(text)
-        .flatMap(found -> found.isNegative() ? notPositive(text, found, "zero or more") : Optional.of(found));
+        .flatMap(found -> found.isNegative() ? notPositive(text, found, "of zero or more") : Optional.of(found));
   }
 
   private Optional<Length> notPositive(Scalar text, Length found, String expected) {

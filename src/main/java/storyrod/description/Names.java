@@ -121,7 +121,7 @@ final class Names {
     return Optional.ofNullable(assembly.parts().get(name))
         .map(Lookup::of)
         .orElseGet(() -> Lookup.none(UNKNOWN, "there is no part '" + Quote.of(path) + "'",
-            suggest(name, assembly.parts().keySet().stream())));
+            suggest(path, assembly.parts().values().stream().map(PartCells::name))));
   }
 
   private Lookup<PartCells> own(String name) {

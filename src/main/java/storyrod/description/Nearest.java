@@ -7,6 +7,7 @@ import java.util.Optional;
 /** Finds the word that was probably meant. */
 final class Nearest {
   private static final int LONGEST = 60;
+  private static final int MOST_TRIED = 500;
 
   private Nearest() {}
 
@@ -15,8 +16,18 @@ final class Nearest {
     int allowed = Math.min(3, (word.length() + 1) / 3);
     return words.stream()
         .filter(each -> Math.abs(each.length() - word.length()) <= allowed)
-        .filter(each -> each.length() <= LONGEST && distance(word, each) <= allowed)
+        .filter(each -> each.length() <= LONGEST && sharesAnEnd(word, each))
+        .limit(MOST_TRIED)
+        .filter(each -> distance(word, each) <= allowed)
         .min(Comparator.comparingInt(each -> distance(word, each)));
+  }
+
+  /** A quick look first: with thousands of names a full comparison with each takes too long. */
+  private static boolean sharesAnEnd(String one, String two) {
+    return !one.isEmpty()
+        && !two.isEmpty()
+        && (one.charAt(0) == two.charAt(0)
+            || one.charAt(one.length() - 1) == two.charAt(two.length() - 1));
   }
 
   /** Letters put in, left out, exchanged, or swapped with their neighbour. */

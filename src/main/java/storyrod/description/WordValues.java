@@ -83,7 +83,8 @@ final class WordValues {
 
   private static String shown(Scalar text, Rational number) {
     String value = Quote.of(number.toString());
-    return text.text().equals(value) ? value : text.kind() + ", which is " + value;
+    boolean plain = text.text().matches("[-\\d./ ]*");
+    return plain ? text.kind() : text.kind() + ", which is " + value;
   }
 
   private static boolean isCount(Rational number, int least) {
