@@ -36,8 +36,8 @@ public final class Planner {
     this.piece = piece;
     this.diagnostics = diagnostics;
     this.reach = new Reach(piece.parts());
-    this.late = Late.of(piece);
     this.levels = Levels.of(piece);
+    this.late = Late.of(piece, levels.get(Unit.PIECE));
     this.assembler = new Assembler(reach, piece.joints(), late);
   }
 
@@ -155,7 +155,7 @@ public final class Planner {
   private Job job(Map<String, Assembler.Order> orders) {
     List<Placing> placings =
         orders.values().stream().flatMap(order -> order.placings().stream()).toList();
-    return new Job(piece, Operations.of(piece, placings), placings, reach, late);
+    return new Job(piece, Operations.of(piece, placings, late), placings, reach, late);
   }
 
   private void reportStuck(Assembler.Order order) {
