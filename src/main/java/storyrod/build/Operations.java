@@ -47,7 +47,9 @@ final class Operations {
   private void addCuts(Part part) {
     Map<CutKind, List<Cut>> kinds = new TreeMap<>();
     part.cuts()
-        .forEach(cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
+        .forEach(
+            cut ->
+                kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
     kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
   }
 
