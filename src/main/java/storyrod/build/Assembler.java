@@ -51,10 +51,11 @@ final class Assembler {
    * @param own names of units in the order that the maker wants, if any; others go between
    */
   Order order(List<Unit> units, List<String> own) {
+    Links links = new Links(units, joints);
     List<Unit> standing = new ArrayList<>(units);
     List<Placing> placings = new ArrayList<>();
     while (standing.size() > 1) {
-      Optional<Leaving> next = best(standing, own, placings);
+      Optional<Leaving> next = best(standing, own, placings, links);
       if (next.isEmpty()) {
         return new Order(placings, standing);
       }
@@ -67,11 +68,12 @@ final class Assembler {
     return new Order(placings, List.of());
   }
 
-  private Optional<Leaving> best(List<Unit> standing, List<String> own, List<Placing> later) {
+  private Optional<Leaving> best(
+      List<Unit> standing, List<String> own, List<Placing> later, Links links) {
     Optional<Placing> next = later.stream().findFirst();
     return standing.stream()
         .filter(unit -> mayLeave(unit, standing, own))
-        .flatMap(unit -> leaving(unit, without(standing, unit)).stream())
+        .flatMap(unit -> leaving(unit, without(standing, unit), links).stream())
         .min(
             Comparator.comparingInt((Leaving each) -> late.rank(each.unit()))
                 .thenComparingInt(Leaving::cost)
@@ -88,18 +90,27 @@ final class Assembler {
         || standing.stream().noneMatch(other -> own.indexOf(other.name()) > place);
   }
 
-  private Optional<Leaving> leaving(Unit unit, List<Unit> rest) {
-    List<Joint> closed = closed(unit, rest);
-    Optional<Leaving> straight =
-        reach.ways(unit, rest).stream()
-            .map(way -> new Leaving(unit, way, closed, Leaving.costOf(this, unit, rest, way), false))
-            .min(
-                Comparator.comparingInt(Leaving::cost)
-                    .thenComparingInt(Leaving::againstJoints)
-                    .thenComparingInt(each -> Leaving.HANDY.indexOf(each.way())));
-    return straight.isPresent() || !closed.isEmpty()
-        ? straight
-        : Tilt.way(reach, unit, rest).map(way -> new Leaving(unit, way, closed, 0, true));
+  private Optional<Leaving> leaving(Unit unit, List<Unit> rest, Links links) {
+    List<Joint> closed = links.closed(unit, rest);
+    List<Face> ways = reach.ways(unit, rest);
+    if (ways.isEmpty()) {
+      return closed.isEmpty()
+          ? Tilt.way(reach, unit, rest).map(way -> new Leaving(unit, way, closed, 0, true))
+          : Optional.empty();
+    }
+    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(rest, links);
+    return ways.stream()
+        .map(way -> Leaving.straight(unit, way, closed, cost))
+        .min(
+            Comparator.comparingInt(Leaving::cost)
+                .thenComparingInt(Leaving::againstJoints)
+                .thenComparingInt(each -> Leaving.HANDY.indexOf(each.way())));
+  }
+
+  /** What speaks against building in pieces that hang together by nothing. */
+  private int splitCost(List<Unit> rest, Links links) {
+    List<Unit> joined = rest.stream().filter(unit -> !late.isLoose(unit)).toList();
+    return joined.isEmpty() || links.isConnected(joined) ? 0 : Leaving.SPLIT;
   }
 
   private Placing placing(Leaving leaving, List<Unit> standing) {
@@ -111,32 +122,8 @@ final class Assembler {
         leaving.tilted());
   }
 
-  /** The joints between a unit and others. */
-  List<Joint> closed(Unit unit, List<Unit> others) {
-    return joints.stream()
-        .filter(joint -> others.stream().anyMatch(other -> unit.joins(joint, other)))
-        .toList();
-  }
-
   Reach reach() {
     return reach;
-  }
-
-  /** Whether units hang together by their joints. */
-  boolean isConnected(List<Unit> units) {
-    List<Unit> open = new ArrayList<>(units.subList(1, units.size()));
-    List<Unit> reached = new ArrayList<>(List.of(units.getFirst()));
-    for (int i = 0; i < reached.size(); i++) {
-      Unit from = reached.get(i);
-      List<Unit> near = open.stream().filter(unit -> areJoined(from, unit)).toList();
-      open.removeAll(near);
-      reached.addAll(near);
-    }
-    return open.stream().allMatch(late::isLoose);
-  }
-
-  private boolean areJoined(Unit one, Unit other) {
-    return joints.stream().anyMatch(joint -> one.joins(joint, other));
   }
 
   /** The units in a direction's way, for the direction that has the fewest. */

@@ -80,7 +80,11 @@ final class FitGroups {
   }
 
   private static List<String> into(Placing placing) {
-    return placing.closes().stream().map(joint -> other(joint, placing)).distinct().sorted().toList();
+    return placing.closes().stream()
+        .map(joint -> other(joint, placing))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private static String other(Joint joint, Placing placing) {

@@ -8,7 +8,6 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
-import storyrod.piece.Piece;
 
 /**
  * Tells which parts have a broad face that looks at another part of what they are built into, and
@@ -26,9 +25,9 @@ final class Insides {
   private final List<Placing> placings;
   private final Late late;
 
-  Insides(Piece piece, List<Placing> placings) {
+  Insides(List<Placing> placings, Late late) {
     this.placings = placings;
-    this.late = Late.of(piece);
+    this.late = late;
   }
 
   boolean has(Part part) {

@@ -16,13 +16,21 @@ record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted
   /** What a drill with its driver needs before the screw (common practice). */
   private static final Length DRIVER = Length.mm(250);
 
-  static int costOf(Assembler assembler, Unit unit, List<Unit> rest, Face way) {
-    List<Joint> closed = assembler.closed(unit, rest);
+  /** What each fault weighs: glue wiped off, no room for a driver, a group left by itself. */
+  static final int WIPED = 4;
+
+  static final int UNDRIVEN = 2;
+  static final int SPLIT = 3;
+
+  static Leaving straight(Unit unit, Face way, List<Joint> closed, int cost) {
     int wiped =
         (int) closed.stream().filter(joint -> joint.glued() && !fits(joint, unit, way)).count();
-    int undriven =
-        (int) closed.stream().filter(joint -> isDriverBlocked(assembler, joint, rest)).count();
-    return 4 * wiped + 2 * undriven + (assembler.isConnected(rest) ? 0 : 3);
+    return new Leaving(unit, way, closed, cost + WIPED * wiped, false);
+  }
+
+  static int drivingCost(Reach reach, List<Joint> closed, List<Unit> rest) {
+    return UNDRIVEN
+        * (int) closed.stream().filter(joint -> isDriverBlocked(reach, joint, rest)).count();
   }
 
   /** How many joints do not close in the direction in which the unit comes. */
@@ -44,16 +52,15 @@ record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted
     return way == (unit.has(joint.first()) ? joint.entry().opposite() : joint.entry());
   }
 
-  private static boolean isDriverBlocked(Assembler assembler, Joint joint, List<Unit> rest) {
+  private static boolean isDriverBlocked(Reach reach, Joint joint, List<Unit> rest) {
     return joint
         .driven()
-        .filter(driven -> !driven.part().isEmpty())
         .map(
             driven -> {
               Box tool = toolSpace(joint, driven.face());
               return rest.stream()
                   .filter(other -> !other.has(joint.first()) && !other.has(joint.second()))
-                  .anyMatch(other -> assembler.reach().isIn(tool, other));
+                  .anyMatch(other -> reach.isIn(tool, other));
             })
         .orElse(false);
   }

@@ -29,15 +29,14 @@ final class Operations {
     this.traits = new Traits(piece);
   }
 
-  static List<Operation> of(Piece piece, List<Placing> placings) {
-    return new Operations(piece).list(placings);
+  static List<Operation> of(Piece piece, List<Placing> placings, Late late) {
+    return new Operations(piece).list(placings, new Insides(placings, late));
   }
 
-  private List<Operation> list(List<Placing> placings) {
+  private List<Operation> list(List<Placing> placings, Insides insides) {
     piece.parts().forEach(part -> add(Verb.MILL, part, List.of()));
     piece.parts().forEach(part -> add(Verb.SIZE, part, List.of()));
     piece.parts().forEach(this::addCuts);
-    Insides insides = new Insides(piece, placings);
     piece.parts().stream().filter(insides::has).forEach(part -> add(Verb.SAND, part, List.of()));
     placings.forEach(this::addFit);
     piece.description().finish().ifPresent(this::addFinish);
@@ -48,7 +47,9 @@ final class Operations {
   private void addCuts(Part part) {
     Map<CutKind, List<Cut>> kinds = new TreeMap<>();
     part.cuts()
-        .forEach(cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
+        .forEach(
+            cut ->
+                kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
     kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
   }
 

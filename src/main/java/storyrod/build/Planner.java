@@ -18,7 +18,8 @@ import storyrod.piece.Piece;
  * Finds an order of work for a piece.
  *
  * <ol>
- *   <li>For each sub-assembly and for the piece, the order in which units go together, from geometry.
+ *   <li>For each sub-assembly and for the piece, the order in which units go together, by
+ *       geometry.
  *   <li>All operations, and what the rules put before what.
  *   <li>The maker's own order held against that.
  *   <li>A list of steps that keeps all of it and batches what is alike.
@@ -36,8 +37,8 @@ public final class Planner {
     this.piece = piece;
     this.diagnostics = diagnostics;
     this.reach = new Reach(piece.parts());
-    this.late = Late.of(piece);
     this.levels = Levels.of(piece);
+    this.late = Late.of(piece, levels.get(Unit.PIECE));
     this.assembler = new Assembler(reach, piece.joints(), late);
   }
 
@@ -64,7 +65,8 @@ public final class Planner {
     wanted.forEach((level, order) -> own.checkFits(order, assembler));
     Map<String, Assembler.Order> possible = new LinkedHashMap<>(free);
     wanted.forEach(
-        (level, order) -> possible.computeIfPresent(level, (l, o) -> order.isComplete() ? order : o));
+        (level, order) ->
+            possible.computeIfPresent(level, (l, o) -> order.isComplete() ? order : o));
     own.checkRules(
         Rules.needs(job(possible)).stream().filter(need -> !isGuess(need, wanted)).toList());
     if (own.hasFaults()) {
@@ -155,7 +157,7 @@ public final class Planner {
   private Job job(Map<String, Assembler.Order> orders) {
     List<Placing> placings =
         orders.values().stream().flatMap(order -> order.placings().stream()).toList();
-    return new Job(piece, Operations.of(piece, placings), placings, reach, late);
+    return new Job(piece, Operations.of(piece, placings, late), placings, reach, late);
   }
 
   private void reportStuck(Assembler.Order order) {

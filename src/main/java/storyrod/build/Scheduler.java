@@ -3,8 +3,10 @@ package storyrod.build;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Lists tasks so that each comes after all that it waits for: always the ready batch that comes
@@ -34,34 +36,32 @@ final class Scheduler {
       String batch = next.get().batch();
       List<Task> ready =
           tasks.stream().filter(task -> task.batch().equals(batch) && isReady(task)).toList();
-      ready.forEach(task -> done.set(task.index()));
+      ready.forEach(this::finish);
       batches.add(ready);
     }
     return batches;
   }
 
+  private void finish(Task task) {
+    done.set(task.index());
+    waitsFor.forEach(waits -> waits.clear(task.index()));
+  }
+
   private Optional<Task> next() {
+    Set<String> broken = new HashSet<>();
+    tasks.stream()
+        .filter(task -> !done.get(task.index()) && !isReady(task))
+        .forEach(task -> broken.add(task.batch()));
     return tasks.stream()
         .filter(this::isReady)
         .min(
             Comparator.comparing(Task::stage)
-                .thenComparing(task -> !isWhole(task.batch()))
+                .thenComparing(task -> broken.contains(task.batch()))
                 .thenComparingInt(Task::rank)
                 .thenComparingInt(Task::index));
   }
 
-  private boolean isWhole(String batch) {
-    return tasks.stream()
-        .filter(task -> task.batch().equals(batch) && !done.get(task.index()))
-        .allMatch(this::isReady);
-  }
-
   private boolean isReady(Task task) {
-    if (done.get(task.index())) {
-      return false;
-    }
-    BitSet open = (BitSet) waitsFor.get(task.index()).clone();
-    open.andNot(done);
-    return open.isEmpty();
+    return !done.get(task.index()) && waitsFor.get(task.index()).isEmpty();
   }
 }

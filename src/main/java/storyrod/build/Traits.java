@@ -2,6 +2,7 @@ package storyrod.build;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import storyrod.description.Description;
 import storyrod.description.Description.HardwareEntry;
@@ -103,7 +104,8 @@ public final class Traits {
   private List<String> finishing() {
     boolean isOil =
         piece.description().finish().stream()
-            .anyMatch(finish -> finish.product().matches("(?i).*(\\boils?\\b|linseed|tung|danish|stain).*"));
+            .map(finish -> finish.product().toLowerCase(Locale.ROOT))
+            .anyMatch(product -> product.matches(".*(\\boils?\\b|linseed|tung|danish|stain).*"));
     return isOil ? List.of("finish", "finish-oil") : List.of("finish");
   }
 
@@ -120,7 +122,7 @@ public final class Traits {
   }
 
   private static String word(ItemKind kind) {
-    return kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private Part part(Operation operation) {

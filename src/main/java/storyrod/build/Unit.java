@@ -1,7 +1,6 @@
 package storyrod.build;
 
 import java.util.List;
-import storyrod.piece.Joint;
 import storyrod.piece.Part;
 
 /**
@@ -38,11 +37,6 @@ public record Unit(String name, String level, List<Part> parts) {
       }
     }
     return false;
-  }
-
-  boolean joins(Joint joint, Unit other) {
-    return has(joint.first()) && other.has(joint.second())
-        || has(joint.second()) && other.has(joint.first());
   }
 
   double volumeMm3() {

@@ -93,7 +93,8 @@ record PartPhrases(Piece piece) {
             .toList();
     List<String> places = new ArrayList<>();
     for (Axis axis : Axis.values()) {
-      List<Length> at = others.stream().map(other -> middle(other, axis)).distinct().sorted().toList();
+      List<Length> at =
+          others.stream().map(other -> middle(other, axis)).distinct().sorted().toList();
       if (at.size() > 1 && middle(part, axis).equals(at.getFirst())) {
         places.add(Face.of(axis, -1).word());
       } else if (at.size() > 1 && middle(part, axis).equals(at.getLast())) {

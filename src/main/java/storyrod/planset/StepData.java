@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,7 @@ import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Part;
@@ -41,7 +43,8 @@ final class StepData {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("words", words.byKey());
     data.put("verb", step.verb().word());
-    data.put("traits", step.operations().stream().flatMap(each -> traits.of(each).stream()).toList());
+    data.put(
+        "traits", step.operations().stream().flatMap(each -> traits.of(each).stream()).toList());
     data.put("parts", phrases.parts(targets(step)));
     data.put("marks", phrases.marks(targets(step)));
     data.put("said", step.say().stream().map(StepData::sentence).toList());
@@ -127,7 +130,8 @@ final class StepData {
     Part other = piece.part(meeting.getFirst());
     return Arrays.stream(Face.values())
         .filter(face -> step.enters().filter(way -> way.axis() == face.axis()).isEmpty())
-        .filter(face -> face.axis() != moving.thickness() || moving.thickness() == other.thickness())
+        .filter(
+            face -> face.axis() != moving.thickness() || moving.thickness() == other.thickness())
         .filter(face -> moving.shoulder().at(face).equals(other.shoulder().at(face)))
         .map(Face::word)
         .toList();
@@ -149,8 +153,8 @@ final class StepData {
   private Optional<String> takenIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
         .filter(cut -> cut.forWhat().filter(joint.first()::equals).isPresent())
-        .filter(cut -> cut instanceof storyrod.piece.Cut.Trench)
-        .map(storyrod.piece.Cut::term)
+        .filter(cut -> cut instanceof Cut.Trench)
+        .map(Cut::term)
         .findFirst();
   }
 
@@ -173,7 +177,7 @@ final class StepData {
 
   private List<Map<String, Object>> hardware(Step step) {
     List<Map<String, Object>> all = new ArrayList<>();
-    for (ItemCount each : step.hardware()) {
+    for (ItemCount each : bradsLast(step)) {
       Map<String, Object> item = new LinkedHashMap<>();
       item.put("kind", kind(each.item()));
       item.put("title", item(each.item()).map(ItemEntry::title).orElse(each.item()));
@@ -181,6 +185,13 @@ final class StepData {
       all.add(item);
     }
     return all;
+  }
+
+  /** Brads go in when screws hold the parts still. */
+  private List<ItemCount> bradsLast(Step step) {
+    return step.hardware().stream()
+        .sorted(Comparator.comparing((ItemCount each) -> kind(each.item()).equals("brad")))
+        .toList();
   }
 
   private int count(Step step, String kind) {

@@ -21,7 +21,6 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
-import storyrod.geometry.Box;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -151,8 +150,11 @@ class PlannerTest {
   @Test
   void equalFeetAreFittedInOneStepAndOppositeSidesInTwo() {
     List<Step> steps = plan(Benches.bench().piece()).steps();
-    assertTrue(steps.stream().anyMatch(s -> s.newParts().size() == 4 && s.newParts().contains("left-back-foot")));
-    assertFalse(steps.stream().anyMatch(s -> s.newParts().containsAll(List.of("left-side", "right-side"))));
+    List<String> feet =
+        List.of("left-front-foot", "right-front-foot", "left-back-foot", "right-back-foot");
+    List<String> sides = List.of("left-side", "right-side");
+    assertTrue(steps.stream().anyMatch(s -> s.newParts().equals(feet)));
+    assertFalse(steps.stream().anyMatch(s -> s.newParts().containsAll(sides)));
   }
 
   @Test
@@ -189,7 +191,9 @@ class PlannerTest {
   @Test
   void aWidePartIsGluedUpAndRestsADayBeforeItIsSized() {
     Step panels = plan(Benches.bench().piece()).steps().getFirst();
-    assertEquals(List.of("top", "drawer.face"), panels.operations().stream().map(Operation::target).toList());
+    assertEquals(
+        List.of("top", "drawer.face"),
+        panels.operations().stream().map(Operation::target).toList());
     assertEquals(24 * 60, panels.waitMinutes());
   }
 
@@ -199,7 +203,7 @@ class PlannerTest {
         new TestPiece()
             .part("shell", "Shell", "A", "ash", 0, 60, 0, 60, 0, 60)
             .part("core", "Core", "B", "ash", 20, 40, 20, 40, 20, 40)
-            .hollow("shell", new Box(TestPiece.box(20, 40, 20, 40, 20, 40).x(), TestPiece.box(0, 1, 20, 40, 0, 1).y(), TestPiece.box(0, 1, 0, 1, 20, 40).z()))
+            .hollow("shell", TestPiece.box(20, 40, 20, 40, 20, 40))
             .fasten("butt", "core", BOTTOM, "shell", true, "", 0);
     Diagnostics diagnostics = new Diagnostics();
     assertTrue(Planner.plan(puzzle.piece(), diagnostics).isEmpty());

@@ -243,25 +243,28 @@ final class TestPiece {
     return new Part(
         name, draft.title, draft.mark, false,
         dot < 0 ? Optional.empty() : Optional.of(name.substring(0, dot)), draft.stock,
-        draft.shoulder, draft.box, draft.length, draft.thickness, draft.cuts, noSolid(),
+        draft.shoulder, draft.box, draft.length, draft.thickness, draft.cuts, solid(draft.box),
         Optional.empty(), at());
   }
 
-  /** The build stage works on boxes; a solid is carried along and never asked. */
-  private static Solid noSolid() {
-    return NO_SOLID.get();
+  /** The build stage works on boxes; a solid is only carried along, so a plain box will do. */
+  private static Solid solid(Box box) {
+    try {
+      return Solid.of(box);
+    } catch (UnsupportedOperationException notYetThere) {
+      return emptySolid();
+    }
   }
 
-  private static final java.util.function.Supplier<Solid> NO_SOLID =
-      () -> {
-        try {
-          var made = Solid.class.getDeclaredConstructor();
-          made.setAccessible(true);
-          return made.newInstance();
-        } catch (ReflectiveOperationException e) {
-          throw new IllegalStateException(e);
-        }
-      };
+  private static Solid emptySolid() {
+    try {
+      var made = Solid.class.getDeclaredConstructor();
+      made.setAccessible(true);
+      return made.newInstance();
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
+  }
 
   private static List<Mark> marks(List<Part> parts) {
     Map<String, List<Part>> byMark = new LinkedHashMap<>();

@@ -37,7 +37,8 @@ class StepWriterTest {
     StepText text = titled("Glue the left side to the bottom");
     assertTrue(text.sentences().contains("Push the left side (A) home."), text::toString);
     assertTrue(
-        text.sentences().contains("Brush a thin coat of glue into the dado and on the end that goes in."),
+        text.sentences()
+            .contains("Brush a thin coat of glue into the dado and on the end that goes in."),
         text::toString);
     assertEquals("1 h", text.waiting());
   }

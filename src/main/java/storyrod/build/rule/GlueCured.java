@@ -13,7 +13,7 @@ final class GlueCured implements Rule {
 
   @Override
   public String reason() {
-    return "glue needs to cure before the wood is worked; a joint line that is planed too early sinks later";
+    return "glue needs to cure before the wood is worked; a line that is planed too early sinks later";
   }
 
   @Override

@@ -14,7 +14,7 @@ final class TopAfterFinish implements Rule {
 
   @Override
   public String reason() {
-    return "the underside of the top and the inside of the case are finished while they can be reached";
+    return "the underside of the top and the inside of the case are finished while in reach";
   }
 
   @Override
