@@ -71,6 +71,21 @@ public record BuildPlan(List<Step> steps, List<Need> needs) {
     public Verb verb() {
       return operations.getFirst().verb();
     }
+
+    /**
+     * The new parts that move to their place; the others are the first of an assembly and lie ready.
+     */
+    public List<String> movingParts() {
+      return newParts.stream().filter(part -> !laidReady().contains(part)).toList();
+    }
+
+    private List<String> laidReady() {
+      return operations.stream()
+          .filter(each -> each.verb() == Verb.FIT && each.joints().isEmpty())
+          .filter(each -> operations.size() > 1)
+          .flatMap(each -> each.parts().stream())
+          .toList();
+    }
   }
 
   /** A value to set or to check: a key into the words for settings, the part, the length. */

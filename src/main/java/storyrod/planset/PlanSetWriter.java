@@ -3,9 +3,11 @@ package storyrod.planset;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Function;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.SvgWriter;
 import storyrod.piece.Mark;
+import storyrod.piece.Piece;
 import storyrod.stock.StockPlan.SheetPlan;
 import storyrod.words.Words;
 
@@ -14,13 +16,19 @@ import storyrod.words.Words;
  * bytes. It touches no file and opens no address.
  */
 public final class PlanSetWriter {
-  private final Wording wording;
+  private final Function<Piece, Wording> wording;
   private final Words words;
   private final Templates templates = new Templates();
 
-  public PlanSetWriter(Wording wording, Words words) {
-    this.wording = wording;
+  /** A writer in one language. */
+  public PlanSetWriter(Words words) {
     this.words = words;
+    this.wording = piece -> new StepWriter(piece, words, templates)::write;
+  }
+
+  PlanSetWriter(Wording wording, Words words) {
+    this.words = words;
+    this.wording = piece -> wording;
   }
 
   /**
@@ -30,7 +38,7 @@ public final class PlanSetWriter {
    */
   public Map<String, byte[]> write(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), words);
-    Pages pages = Pages.of(set, texts, wording);
+    Pages pages = Pages.of(set, texts, wording.apply(set.piece()));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
     files.put("drawings/exploded.svg", svg(set.drawings().exploded()));

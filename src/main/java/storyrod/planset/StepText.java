@@ -3,22 +3,33 @@ package storyrod.planset;
 import java.util.List;
 
 /**
- * A step in words for the reader; lengths stand in them as printed.
+ * The words of a step.
  *
- * @param title an imperative without a full stop
- * @param sentences what to do, in order
- * @param cautions what could hurt or spoil, most important first
+ * @param title an imperative, without a full stop
+ * @param sentences one action each, in order
+ * @param cautions what to heed before starting, the gravest first
+ * @param working the working time in words
+ * @param waiting the waiting time in words; empty if there is none
  */
 public record StepText(
     String title,
     List<String> sentences,
     List<String> cautions,
     List<String> tools,
-    List<String> settings) {
+    List<SettingText> settings,
+    String working,
+    String waiting) {
   public StepText {
     sentences = List.copyOf(sentences);
     cautions = List.copyOf(cautions);
     tools = List.copyOf(tools);
     settings = List.copyOf(settings);
   }
+
+  /**
+   * A value to set or to check.
+   *
+   * @param mark the mark of the part it is for; empty if it is for all of the step
+   */
+  public record SettingText(String name, String mark, String value) {}
 }

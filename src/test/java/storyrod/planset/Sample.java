@@ -105,7 +105,11 @@ record Sample(String title, Unit unit, int shelves) {
             ? List.of("Squeeze-out hides in the dado. Wear gloves; wipe before it skins over.")
             : List.of("Keep hands behind the blade guard; feed with a push block."),
         List.of("2 bar clamps, 40 in", "spacer", "glue brush"),
-        List.of("Fence at 9 1/4 in", "Depth 3/8 in"));
+        List.of(
+            new StepText.SettingText("Fence", "A", "9 1/4 in"),
+            new StepText.SettingText("Depth", "", "3/8 in")),
+        step.minutes() + " min",
+        step.waitMinutes() == 0 ? "" : "1 h");
   }
 
   private StockEntry ply() {
@@ -264,7 +268,7 @@ record Sample(String title, Unit unit, int shelves) {
   }
 
   private static Step step(int number, Stage stage, Verb verb, List<String> parts, List<String> arriving) {
-    Operation operation = new Operation(verb, parts.getFirst(), parts, List.of(), List.of(), 12, 0);
+    Operation operation = new Operation(verb, parts.getFirst(), parts, List.of(), List.of(), List.of(), 12, 0);
     boolean fit = verb == Verb.FIT;
     return new Step(number, stage, List.of(operation), arriving, List.of(), Optional.empty(),
         fit ? List.of(new ItemCount("screw", 6)) : List.of(), List.of(), List.of(), List.of(),

@@ -1,0 +1,140 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.geometry.Face;
+import storyrod.piece.Joint;
+
+/**
+ * Finds the order in which units go together, by taking them apart and running that backwards.
+ *
+ * <p>A unit that can leave can still leave when others have left before it. So taking away whichever
+ * unit is free never spoils anything, and if at some point none is free, no order exists; what is
+ * best to take away is then only a matter of good work ({@link Leaving}).
+ */
+final class Assembler {
+  private final Reach reach;
+  private final List<Joint> joints;
+  private final Late late;
+
+  Assembler(Reach reach, List<Joint> joints, Late late) {
+    this.reach = reach;
+    this.joints = joints;
+    this.late = late;
+  }
+
+  /**
+   * An order of one level.
+   *
+   * @param placings from the first unit to the last
+   * @param stuck the units that keep each other in; empty if the order is complete
+   */
+  record Order(List<Placing> placings, List<Unit> stuck) {
+    boolean isComplete() {
+      return stuck.isEmpty();
+    }
+
+    /** The names of the fitting operations of all its units. */
+    List<String> names() {
+      return Stream.concat(placings.stream().map(Placing::unit), stuck.stream())
+          .map(Unit::fitName)
+          .toList();
+    }
+  }
+
+  /**
+   * Orders the units of one level.
+   *
+   * @param own names of units in the order that the maker wants, if any; others go between
+   */
+  Order order(List<Unit> units, List<String> own) {
+    Links links = new Links(units, joints);
+    List<Unit> standing = new ArrayList<>(units);
+    List<Placing> placings = new ArrayList<>();
+    while (standing.size() > 1) {
+      Optional<Leaving> next = best(standing, own, placings, links);
+      if (next.isEmpty()) {
+        return new Order(placings, standing);
+      }
+      standing.remove(next.get().unit());
+      placings.addFirst(placing(next.get(), standing));
+    }
+    standing.forEach(
+        first ->
+            placings.addFirst(new Placing(first, Optional.empty(), List.of(), List.of(), false)));
+    return new Order(placings, List.of());
+  }
+
+  private Optional<Leaving> best(
+      List<Unit> standing, List<String> own, List<Placing> later, Links links) {
+    Optional<Placing> next = later.stream().findFirst();
+    return standing.stream()
+        .filter(unit -> mayLeave(unit, standing, own))
+        .flatMap(unit -> leaving(unit, without(standing, unit), links).stream())
+        .min(
+            Comparator.comparingInt((Leaving each) -> late.rank(each.unit()))
+                .thenComparingInt(Leaving::cost)
+                .thenComparing(each -> !next.map(each::isTwinOf).orElse(false))
+                .thenComparing(each -> each.unit().parts().size() == 1)
+                .thenComparing(Leaving::isGlued)
+                .thenComparingDouble(each -> each.unit().volumeMm3())
+                .thenComparing(each -> -standing.indexOf(each.unit())));
+  }
+
+  private static boolean mayLeave(Unit unit, List<Unit> standing, List<String> own) {
+    int place = own.indexOf(unit.name());
+    return place < 0
+        || standing.stream().noneMatch(other -> own.indexOf(other.name()) > place);
+  }
+
+  private Optional<Leaving> leaving(Unit unit, List<Unit> rest, Links links) {
+    List<Joint> closed = links.closed(unit, rest);
+    List<Face> ways = reach.ways(unit, rest);
+    if (ways.isEmpty()) {
+      return closed.isEmpty()
+          ? Tilt.way(reach, unit, rest).map(way -> new Leaving(unit, way, closed, 0, true))
+          : Optional.empty();
+    }
+    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(rest, links);
+    return ways.stream()
+        .map(way -> Leaving.straight(unit, way, closed, cost))
+        .min(
+            Comparator.comparingInt(Leaving::cost)
+                .thenComparingInt(Leaving::againstJoints)
+                .thenComparingInt(each -> Leaving.HANDY.indexOf(each.way())));
+  }
+
+  /** What speaks against building in pieces that hang together by nothing. */
+  private int splitCost(List<Unit> rest, Links links) {
+    List<Unit> joined = rest.stream().filter(unit -> !late.isLoose(unit)).toList();
+    return joined.isEmpty() || links.isConnected(joined) ? 0 : Leaving.SPLIT;
+  }
+
+  private Placing placing(Leaving leaving, List<Unit> standing) {
+    return new Placing(
+        leaving.unit(),
+        Optional.of(leaving.way().opposite()),
+        leaving.closed(),
+        standing.stream().flatMap(unit -> unit.partNames().stream()).toList(),
+        leaving.tilted());
+  }
+
+  Reach reach() {
+    return reach;
+  }
+
+  /** The units in a direction's way, for the direction that has the fewest. */
+  List<Unit> trappedBy(Unit unit, List<Unit> others) {
+    return java.util.Arrays.stream(Face.values())
+        .map(way -> others.stream().filter(other -> !reach.isFree(unit, other, way)).toList())
+        .min(Comparator.comparingInt(List::size))
+        .orElseThrow();
+  }
+
+  static List<Unit> without(List<Unit> units, Unit unit) {
+    return units.stream().filter(each -> !each.equals(unit)).toList();
+  }
+}

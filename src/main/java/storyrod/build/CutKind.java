@@ -1,0 +1,92 @@
+package storyrod.build;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+
+/**
+ * What cuts have in common that are made at one setting of a machine.
+ *
+ * @param verb CUT or DRILL
+ * @param term the trade's word for the cut
+ * @param size a trench's width or a hole's diameter; for pocket holes the part's thickness
+ * @param depth how deep; zero where it goes right through
+ */
+public record CutKind(Verb verb, String term, Length size, Length depth)
+    implements Comparable<CutKind> {
+  private static final Comparator<CutKind> ORDER =
+      Comparator.comparing(CutKind::verb)
+          .thenComparing(CutKind::term)
+          .thenComparing(CutKind::size)
+          .thenComparing(CutKind::depth);
+
+  public static CutKind of(Part part, Cut cut) {
+    return switch (cut) {
+      case Cut.Trench trench ->
+          new CutKind(Verb.CUT, trench.term(), width(part, trench), trenchDepth(part, trench));
+      case Cut.Holes holes ->
+          new CutKind(
+              Verb.DRILL,
+              holes.term(),
+              holes.diameter(),
+              holes.through() ? Length.ZERO : holes.depth());
+      case Cut.PocketHoles pocket ->
+          new CutKind(Verb.DRILL, pocket.term(), part.finishedThickness(), Length.ZERO);
+    };
+  }
+
+  /** The axis across which a trench is as wide as the saw or the bit has to cut. */
+  static Axis widthAxis(Part part, Cut.Trench trench) {
+    Box removed = trench.removed();
+    List<Axis> inFace =
+        Arrays.stream(Axis.values()).filter(axis -> axis != trench.from().axis()).toList();
+    return inFace.stream()
+        .min(
+            Comparator.comparing((Axis axis) -> runsThrough(part, trench, axis))
+                .thenComparing(removed::size))
+        .orElseThrow();
+  }
+
+  /** How far a trench's nearer side lies from the part's nearer edge. */
+  public static Length fence(Part part, Cut.Trench trench) {
+    return part.box().at(edge(part, trench)).minus(trench.removed().at(edge(part, trench))).abs();
+  }
+
+  /** The edge from which a trench is set out: the nearer one. */
+  public static Face edge(Part part, Cut.Trench trench) {
+    Axis axis = widthAxis(part, trench);
+    Length before = trench.removed().on(axis).from().minus(part.box().on(axis).from());
+    Length behind = part.box().on(axis).to().minus(trench.removed().on(axis).to());
+    return Face.of(axis, behind.isShorterThan(before) ? 1 : -1);
+  }
+
+  private static boolean runsThrough(Part part, Cut.Trench trench, Axis axis) {
+    return trench.removed().on(axis).equals(part.box().on(axis));
+  }
+
+  private static Length width(Part part, Cut.Trench trench) {
+    return trench.removed().size(widthAxis(part, trench));
+  }
+
+  private static Length trenchDepth(Part part, Cut.Trench trench) {
+    return trench.depth().equals(part.box().size(trench.from().axis()))
+        ? Length.ZERO
+        : trench.depth();
+  }
+
+  /** Words after the term's spaces are joined: {@code pocket-hole}. */
+  public String termKey() {
+    return term.replace(' ', '-');
+  }
+
+  @Override
+  public int compareTo(CutKind other) {
+    return ORDER.compare(this, other);
+  }
+}

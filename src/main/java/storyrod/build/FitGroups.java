@@ -1,0 +1,89 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import storyrod.piece.Joint;
+
+/**
+ * Which units are put in place in one step: the first with the one that joins it, equal ones that
+ * come the same way into the same parts, and equal sub-assemblies side by side.
+ */
+final class FitGroups {
+  private static final int MOST = 4;
+  private final Map<String, List<List<Placing>>> byLevel = new LinkedHashMap<>();
+
+  FitGroups(List<Placing> placings) {
+    Map<String, List<Placing>> levels =
+        placings.stream()
+            .collect(
+                Collectors.groupingBy(
+                    placing -> placing.unit().level(), LinkedHashMap::new, Collectors.toList()));
+    levels.forEach((level, order) -> byLevel.put(level, groups(order)));
+  }
+
+  /** The groups of each level in order. */
+  Map<String, List<List<Placing>>> byLevel() {
+    return byLevel;
+  }
+
+  /** What the steps of equal groups in equal sub-assemblies have in common. */
+  String batch(Placing placing) {
+    String level = placing.unit().level();
+    List<List<Placing>> groups = byLevel.get(level);
+    String likeness = level.equals(Unit.PIECE) ? "" : likeness(groups);
+    return "fit " + likeness + " " + number(placing);
+  }
+
+  /** The number of the group within its level. */
+  int number(Placing placing) {
+    List<List<Placing>> groups = byLevel.get(placing.unit().level());
+    for (int i = 0; i < groups.size(); i++) {
+      if (groups.get(i).contains(placing)) {
+        return i;
+      }
+    }
+    throw new IllegalStateException("bug: " + placing.name() + " in no group");
+  }
+
+  private static String likeness(List<List<Placing>> groups) {
+    return groups.stream()
+        .flatMap(List::stream)
+        .map(placing -> placing.unit().marks() + placing.enters().map(Enum::name).orElse(""))
+        .collect(Collectors.joining("|"));
+  }
+
+  private static List<List<Placing>> groups(List<Placing> order) {
+    List<List<Placing>> groups = new ArrayList<>();
+    for (Placing placing : order) {
+      if (!groups.isEmpty() && goesWith(placing, groups.getLast())) {
+        groups.getLast().add(placing);
+      } else {
+        groups.add(new ArrayList<>(List.of(placing)));
+      }
+    }
+    return groups;
+  }
+
+  private static boolean goesWith(Placing placing, List<Placing> group) {
+    Placing last = group.getLast();
+    if (last.enters().isEmpty()) {
+      return true;
+    }
+    return group.size() < MOST
+        && last.unit().marks().equals(placing.unit().marks())
+        && last.enters().equals(placing.enters())
+        && last.tilted() == placing.tilted()
+        && into(last).equals(into(placing));
+  }
+
+  private static List<String> into(Placing placing) {
+    return placing.closes().stream().map(joint -> other(joint, placing)).distinct().sorted().toList();
+  }
+
+  private static String other(Joint joint, Placing placing) {
+    return placing.unit().has(joint.first()) ? joint.second() : joint.first();
+  }
+}

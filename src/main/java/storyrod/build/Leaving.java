@@ -1,0 +1,74 @@
+package storyrod.build;
+
+import java.util.List;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Joint;
+
+/** A unit that leaves the rest in a direction, and what speaks against building it that way. */
+record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted) {
+  /** Ways to bring a part in from, the handiest first. */
+  static final List<Face> HANDY =
+      List.of(Face.TOP, Face.FRONT, Face.RIGHT, Face.LEFT, Face.BACK, Face.BOTTOM);
+
+  /** What a drill with its driver needs before the screw (common practice). */
+  private static final Length DRIVER = Length.mm(250);
+
+  /** What each fault weighs: glue wiped off, no room for a driver, a group left by itself. */
+  static final int WIPED = 4;
+
+  static final int UNDRIVEN = 2;
+  static final int SPLIT = 3;
+
+  static Leaving straight(Unit unit, Face way, List<Joint> closed, int cost) {
+    int wiped =
+        (int) closed.stream().filter(joint -> joint.glued() && !fits(joint, unit, way)).count();
+    return new Leaving(unit, way, closed, cost + WIPED * wiped, false);
+  }
+
+  static int drivingCost(Reach reach, List<Joint> closed, List<Unit> rest) {
+    return UNDRIVEN
+        * (int) closed.stream().filter(joint -> isDriverBlocked(reach, joint, rest)).count();
+  }
+
+  /** How many joints do not close in the direction in which the unit comes. */
+  int againstJoints() {
+    return (int) closed.stream().filter(joint -> !fits(joint, unit, way)).count();
+  }
+
+  boolean isGlued() {
+    return closed.stream().anyMatch(Joint::glued);
+  }
+
+  /** Whether a unit put in later is equal and comes the same way. */
+  boolean isTwinOf(Placing later) {
+    return later.unit().marks().equals(unit.marks())
+        && later.enters().map(Face::opposite).filter(way::equals).isPresent();
+  }
+
+  private static boolean fits(Joint joint, Unit unit, Face way) {
+    return way == (unit.has(joint.first()) ? joint.entry().opposite() : joint.entry());
+  }
+
+  private static boolean isDriverBlocked(Reach reach, Joint joint, List<Unit> rest) {
+    return joint
+        .driven()
+        .map(
+            driven -> {
+              Box tool = toolSpace(joint, driven.face());
+              return rest.stream()
+                  .filter(other -> !other.has(joint.first()) && !other.has(joint.second()))
+                  .anyMatch(other -> reach.isIn(tool, other));
+            })
+        .orElse(false);
+  }
+
+  private static Box toolSpace(Joint joint, Face face) {
+    Length from = joint.contact().at(face);
+    return joint
+        .contact()
+        .with(face.axis(), new Range(from, from).extended(face.sign(), DRIVER));
+  }
+}

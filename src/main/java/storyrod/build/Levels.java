@@ -1,0 +1,33 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** What is put together into what: for each sub-assembly its parts, and last the piece's units. */
+final class Levels {
+  private Levels() {}
+
+  static Map<String, List<Unit>> of(Piece piece) {
+    Map<String, List<Unit>> levels = new LinkedHashMap<>();
+    Map<String, List<Part>> assemblies = new LinkedHashMap<>();
+    List<Unit> main = new ArrayList<>();
+    for (Part part : piece.parts()) {
+      if (part.assembly().isEmpty()) {
+        main.add(new Unit(part.name(), Unit.PIECE, List.of(part)));
+      } else {
+        String assembly = part.assembly().get();
+        assemblies.computeIfAbsent(assembly, name -> new ArrayList<>()).add(part);
+        levels
+            .computeIfAbsent(assembly, name -> new ArrayList<>())
+            .add(new Unit(part.name(), assembly, List.of(part)));
+      }
+    }
+    assemblies.forEach((name, parts) -> main.add(new Unit(name, Unit.PIECE, parts)));
+    levels.put(Unit.PIECE, main);
+    return levels;
+  }
+}

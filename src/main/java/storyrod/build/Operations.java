@@ -1,0 +1,141 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import storyrod.description.Description.FinishEntry;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.piece.Cut;
+import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** All operations that a piece asks for, with what each takes. */
+final class Operations {
+  /** The target of trying and putting on the finish. */
+  static final String FINISH = "finish";
+
+  static final String WHOLE = "piece";
+
+  private final Piece piece;
+  private final Traits traits;
+  private final List<Operation> all = new ArrayList<>();
+
+  private Operations(Piece piece) {
+    this.piece = piece;
+    this.traits = new Traits(piece);
+  }
+
+  static List<Operation> of(Piece piece, List<Placing> placings, Late late) {
+    return new Operations(piece).list(placings, new Insides(placings, late));
+  }
+
+  private List<Operation> list(List<Placing> placings, Insides insides) {
+    piece.parts().forEach(part -> add(Verb.MILL, part, List.of()));
+    piece.parts().forEach(part -> add(Verb.SIZE, part, List.of()));
+    piece.parts().forEach(this::addCuts);
+    piece.parts().stream().filter(insides::has).forEach(part -> add(Verb.SAND, part, List.of()));
+    placings.forEach(this::addFit);
+    piece.description().finish().ifPresent(this::addFinish);
+    addMounts();
+    return List.copyOf(all);
+  }
+
+  private void addCuts(Part part) {
+    Map<CutKind, List<Cut>> kinds = new TreeMap<>();
+    part.cuts()
+        .forEach(cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
+    kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
+  }
+
+  private void add(Verb verb, Part part, List<Cut> cuts) {
+    all.add(timed(bare(verb, part.name(), List.of(part.name()), cuts)));
+  }
+
+  private void addFit(Placing placing) {
+    Unit unit = placing.unit();
+    List<ItemCount> fasteners =
+        placing.closes().stream().flatMap(joint -> joint.fasteners().stream()).toList();
+    all.add(
+        timed(
+            new Operation(
+                Verb.FIT,
+                unit.name(),
+                unit.partNames(),
+                List.of(),
+                placing.closes(),
+                sum(fasteners),
+                0,
+                0)));
+  }
+
+  private void addFinish(FinishEntry finish) {
+    List<String> parts = piece.parts().stream().map(Part::name).toList();
+    all.add(timed(bare(Verb.TEST, FINISH, List.of(), List.of())));
+    Operation coat = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
+    all.add(
+        new Operation(
+            Verb.FINISH,
+            WHOLE,
+            parts,
+            List.of(),
+            List.of(),
+            List.of(),
+            coat.minutes() * finish.coats(),
+            60 * finish.dryHours() * finish.coats()));
+  }
+
+  private void addMounts() {
+    Map<String, List<HardwareEntry>> entries = new LinkedHashMap<>();
+    for (HardwareEntry entry : piece.description().hardware()) {
+      entries.computeIfAbsent(entry.item().value(), item -> new ArrayList<>()).add(entry);
+    }
+    entries.forEach(this::addMount);
+  }
+
+  private void addMount(String item, List<HardwareEntry> entries) {
+    LinkedHashSet<String> parts = new LinkedHashSet<>();
+    List<ItemCount> used = new ArrayList<>();
+    for (HardwareEntry entry : entries) {
+      entry.parts().forEach(part -> parts.add(part.value()));
+      used.add(new ItemCount(item, entry.count()));
+      entry
+          .screw()
+          .filter(screw -> entry.screwsEach() > 0)
+          .ifPresent(screw -> used.add(new ItemCount(screw, entry.count() * entry.screwsEach())));
+    }
+    all.add(
+        timed(
+            new Operation(
+                Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), sum(used), 0, 0)));
+  }
+
+  /** Adds up the counts of each item, in the order in which the items come first. */
+  static List<ItemCount> sum(List<ItemCount> counts) {
+    Map<String, Integer> byItem = new LinkedHashMap<>();
+    counts.forEach(each -> byItem.merge(each.item(), each.count(), Integer::sum));
+    return byItem.entrySet().stream()
+        .map(each -> new ItemCount(each.getKey(), each.getValue()))
+        .toList();
+  }
+
+  private static Operation bare(Verb verb, String target, List<String> parts, List<Cut> cuts) {
+    return new Operation(verb, target, parts, cuts, List.of(), List.of(), 0, 0);
+  }
+
+  private Operation timed(Operation op) {
+    List<String> words = traits.of(op);
+    return new Operation(
+        op.verb(),
+        op.target(),
+        op.parts(),
+        op.cuts(),
+        op.joints(),
+        op.hardware(),
+        Figures.STANDARD.work(words),
+        Figures.STANDARD.waiting(words));
+  }
+}

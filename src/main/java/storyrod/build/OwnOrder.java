@@ -1,0 +1,257 @@
+package storyrod.build;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
+import storyrod.build.BuildPlan.Need;
+import storyrod.build.rule.Job;
+import storyrod.build.rule.PanelBeforeFrameCloses;
+import storyrod.build.rule.Rules;
+import storyrod.description.Description.OrderEntry;
+import storyrod.description.Description.StageEntry;
+import storyrod.description.Diagnostic;
+import storyrod.description.Diagnostics;
+import storyrod.piece.Piece;
+
+/** The maker's own order, held to the rules of the trade. */
+final class OwnOrder {
+  private static final String CODE = "order-breaks-rule";
+  private final Piece piece;
+  private final Diagnostics diagnostics;
+  private final Map<String, OrderEntry> entries = new LinkedHashMap<>();
+  private final Map<String, StageEntry> stages = new LinkedHashMap<>();
+  private final List<String> order = new ArrayList<>();
+  private boolean faulty;
+
+  OwnOrder(Piece piece, Job job, Diagnostics diagnostics) {
+    this.piece = piece;
+    this.diagnostics = diagnostics;
+    for (StageEntry stage : piece.description().build()) {
+      stage.order().forEach(entry -> enter(stage, entry, job));
+      new OwnWords(stage, job).faults().forEach(this::report);
+    }
+  }
+
+  boolean isEmpty() {
+    return order.isEmpty() && !faulty;
+  }
+
+  /** Whether every entry names an operation of this piece, once. */
+  boolean isKnown() {
+    return !faulty;
+  }
+
+  boolean hasFaults() {
+    return faulty;
+  }
+
+  private void enter(StageEntry stage, OrderEntry entry, Job job) {
+    String name = entry.toString();
+    if (job.operations().stream().noneMatch(each -> each.name().equals(name))) {
+      report(OwnWords.unknown(entry, job));
+    } else if (entries.containsKey(name)) {
+      report(
+          Diagnostic.error("listed-twice", entry.at(), "`" + name + "` stands in the order twice")
+              .also(entries.get(name).at(), "here already")
+              .hint("leave one of the two out"));
+    } else {
+      entries.put(name, entry);
+      stages.put(name, stage);
+      order.add(name);
+    }
+  }
+
+  /** The units that the maker's order fits, by level, in its order. */
+  Map<String, List<String>> fits(Map<String, List<Unit>> levels) {
+    Map<String, List<String>> fits = new LinkedHashMap<>();
+    levels.forEach(
+        (level, units) -> {
+          List<String> names = units.stream().map(Unit::name).toList();
+          fits.put(
+              level,
+              entries.values().stream()
+                  .filter(entry -> entry.verb().equals(Verb.FIT.word()))
+                  .map(OrderEntry::target)
+                  .filter(names::contains)
+                  .toList());
+        });
+    return fits;
+  }
+
+  /** Reports a unit that the maker's order locks out, with what is in its way. */
+  void checkFits(Assembler.Order wanted, Assembler assembler) {
+    if (wanted.isComplete()) {
+      return;
+    }
+    List<Unit> listed =
+        wanted.stuck().stream()
+            .filter(unit -> order.contains(unit.fitName()))
+            .sorted(Comparator.comparingInt(unit -> order.indexOf(unit.fitName())))
+            .toList();
+    Unit last = listed.getLast();
+    String rule =
+        PanelBeforeFrameCloses.isCaptured(piece.joints(), last)
+            ? "panel-before-frame-closes"
+            : "way-in";
+    List<Unit> others = Assembler.without(wanted.stuck(), last);
+    report(
+        closing(last, listed, assembler)
+            .map(closing -> lockedOut(last, closing, rule))
+            .orElseGet(() -> lockedOut(last, assembler.trappedBy(last, others), rule)));
+  }
+
+  /** The entry with which the last way in closes, if the listed units alone close it. */
+  private static Optional<Unit> closing(Unit last, List<Unit> listed, Assembler assembler) {
+    for (int i = 1; i < listed.size(); i++) {
+      if (assembler.reach().ways(last, listed.subList(0, i)).isEmpty()) {
+        return Optional.of(listed.get(i - 1));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Diagnostic lockedOut(Unit last, Unit closing, String rule) {
+    OrderEntry late = entries.get(last.fitName());
+    OrderEntry early = entries.get(closing.fitName());
+    return Diagnostic.error(
+            CODE,
+            early.at(),
+            "`" + early + "` comes before `" + late + "`, but " + Rules.named(rule).reason())
+        .also(late.at(), "`" + late + "` finds no way in here")
+        .hint("move `" + late + "` up, before `" + early + "`");
+  }
+
+  /** With parts that are not in the order, which have to stand by then and leave no way in. */
+  private Diagnostic lockedOut(Unit last, List<Unit> trapping, String rule) {
+    OrderEntry late = entries.get(last.fitName());
+    String names = quoted(trapping.stream().map(Unit::fitName).toList());
+    return Diagnostic.error(
+            CODE,
+            late.at(),
+            "`" + late + "` cannot come after " + names + ": " + Rules.named(rule).reason())
+        .hint("move `" + late + "` up, or name " + names + " after it in the order");
+  }
+
+  /** Reports every entry that comes before one that it has to wait for. */
+  void checkRules(List<Need> needs) {
+    Map<String, List<Need>> byAfter =
+        needs.stream()
+            .collect(Collectors.groupingBy(Need::after, LinkedHashMap::new, Collectors.toList()));
+    order.forEach(name -> breaches(name, byAfter).forEach(path -> report(breach(name, path))));
+  }
+
+  /** The paths of needs from later entries to an earlier one, over operations not in the order. */
+  private List<List<Need>> breaches(String early, Map<String, List<Need>> byAfter) {
+    List<List<Need>> found = new ArrayList<>();
+    Map<String, Boolean> seen = new LinkedHashMap<>();
+    Deque<List<Need>> open = new ArrayDeque<>();
+    byAfter.getOrDefault(early, List.of()).forEach(need -> open.add(List.of(need)));
+    while (!open.isEmpty()) {
+      List<Need> path = open.poll();
+      String before = path.getLast().before();
+      if (seen.put(before, true) != null) {
+        continue;
+      }
+      if (!order.contains(before)) {
+        byAfter.getOrDefault(before, List.of()).forEach(need -> open.add(plus(path, need)));
+      } else if (order.indexOf(before) > order.indexOf(early)) {
+        found.add(path);
+      }
+    }
+    return found;
+  }
+
+  private Diagnostic breach(String early, List<Need> path) {
+    String late = path.getLast().before();
+    String why =
+        path.size() == 1
+            ? Rules.named(path.getFirst().rule()).reason()
+            : path.stream().map(OwnOrder::waits).collect(Collectors.joining(", and "));
+    return Diagnostic.error(
+            CODE,
+            entries.get(early).at(),
+            "`" + early + "` comes before `" + late + "`, but " + why)
+        .also(entries.get(late).at(), "`" + late + "` has to come first")
+        .hint("move `" + late + "` up, before `" + early + "`");
+  }
+
+  private static String waits(Need need) {
+    return "`"
+        + need.after()
+        + "` has to wait for `"
+        + need.before()
+        + "` ("
+        + Rules.named(need.rule()).reason()
+        + ")";
+  }
+
+  private void report(Diagnostic diagnostic) {
+    faulty = true;
+    diagnostics.add(diagnostic);
+  }
+
+  /** The tasks with those that the maker's order names set into its stages. */
+  List<Task> marked(List<Task> tasks) {
+    Map<String, Integer> runs = runs(tasks);
+    return tasks.stream()
+        .map(
+            task ->
+                runs.containsKey(task.name())
+                    ? task.in(stages.get(task.name()), runs.get(task.name()))
+                    : task)
+        .toList();
+  }
+
+  /** Puts each run of like entries before the next. */
+  void chain(List<Task> tasks, BiConsumer<List<Task>, List<Task>> link) {
+    Map<String, Integer> runs = runs(tasks);
+    Map<Integer, List<Task>> byRun =
+        tasks.stream()
+            .filter(task -> runs.containsKey(task.name()))
+            .collect(Collectors.groupingBy(task -> runs.get(task.name())));
+    for (int run = 1; run < byRun.size(); run++) {
+      link.accept(byRun.get(run - 1), byRun.get(run));
+    }
+  }
+
+  /** Numbers the entries so that neighbours that can be done in one step share a number. */
+  private Map<String, Integer> runs(List<Task> tasks) {
+    Map<String, Integer> runs = new LinkedHashMap<>();
+    String last = "";
+    int run = -1;
+    for (String name : order) {
+      String likeness = stages.get(name).title().at() + likeness(name, tasks);
+      run += likeness.equals(last) ? 0 : 1;
+      last = likeness;
+      runs.put(name, run);
+    }
+    return runs;
+  }
+
+  private static String likeness(String name, List<Task> tasks) {
+    Task task = tasks.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+    return task.operation().verb() == Verb.FIT
+        ? task.batch().replaceAll("@.*", "")
+        : task.operation().verb().word();
+  }
+
+  static String quoted(List<String> names) {
+    List<String> marked = names.stream().map(name -> "`" + name + "`").toList();
+    return marked.size() < 2
+        ? String.join("", marked)
+        : String.join(", ", marked.subList(0, marked.size() - 1)) + " and " + marked.getLast();
+  }
+
+  private static <T> List<T> plus(List<T> list, T last) {
+    List<T> longer = new ArrayList<>(list);
+    longer.add(last);
+    return List.copyOf(longer);
+  }
+}

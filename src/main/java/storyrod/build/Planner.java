@@ -1,0 +1,181 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import storyrod.build.BuildPlan.Need;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.rule.Job;
+import storyrod.build.rule.Rules;
+import storyrod.description.Diagnostic;
+import storyrod.description.Diagnostics;
+import storyrod.piece.Piece;
+
+/**
+ * Finds an order of work for a piece.
+ *
+ * <ol>
+ *   <li>For each sub-assembly and for the piece, the order in which units go together, from geometry.
+ *   <li>All operations, and what the rules put before what.
+ *   <li>The maker's own order held against that.
+ *   <li>A list of steps that keeps all of it and batches what is alike.
+ * </ol>
+ */
+public final class Planner {
+  private final Piece piece;
+  private final Diagnostics diagnostics;
+  private final Reach reach;
+  private final Late late;
+  private final Map<String, List<Unit>> levels;
+  private final Assembler assembler;
+
+  private Planner(Piece piece, Diagnostics diagnostics) {
+    this.piece = piece;
+    this.diagnostics = diagnostics;
+    this.reach = new Reach(piece.parts());
+    this.levels = Levels.of(piece);
+    this.late = Late.of(piece, levels.get(Unit.PIECE));
+    this.assembler = new Assembler(reach, piece.joints(), late);
+  }
+
+  /** The plan; none if the piece cannot be put together or the maker's order breaks a rule. */
+  public static Optional<BuildPlan> plan(Piece piece, Diagnostics diagnostics) {
+    return new Planner(piece, diagnostics).plan();
+  }
+
+  private Optional<BuildPlan> plan() {
+    Map<String, Assembler.Order> free = orders(Map.of());
+    free.values().stream().filter(order -> !order.isComplete()).forEach(this::reportStuck);
+    if (!free.values().stream().allMatch(Assembler.Order::isComplete)) {
+      return Optional.empty();
+    }
+    OwnOrder own = new OwnOrder(piece, job(free), diagnostics);
+    if (own.isEmpty()) {
+      return Optional.of(finished(free, own));
+    }
+    return own.isKnown() ? owned(own, free) : Optional.empty();
+  }
+
+  private Optional<BuildPlan> owned(OwnOrder own, Map<String, Assembler.Order> free) {
+    Map<String, Assembler.Order> wanted = orders(own.fits(levels));
+    wanted.forEach((level, order) -> own.checkFits(order, assembler));
+    Map<String, Assembler.Order> possible = new LinkedHashMap<>(free);
+    wanted.forEach(
+        (level, order) -> possible.computeIfPresent(level, (l, o) -> order.isComplete() ? order : o));
+    own.checkRules(
+        Rules.needs(job(possible)).stream().filter(need -> !isGuess(need, wanted)).toList());
+    if (own.hasFaults()) {
+      return Optional.empty();
+    }
+    return Optional.of(finished(orders(settledFits(wanted, own)), own));
+  }
+
+  /** Whether a need comes from a way in that the maker's order has already been found to close. */
+  private static boolean isGuess(Need need, Map<String, Assembler.Order> wanted) {
+    return List.of("way-in", "panel-before-frame-closes").contains(need.rule())
+        && wanted.values().stream()
+            .filter(order -> !order.isComplete())
+            .anyMatch(order -> order.names().contains(need.after()));
+  }
+
+  /** The order of fitting that the maker's order leads to when the rest is placed round it. */
+  private Map<String, List<String>> settledFits(Map<String, Assembler.Order> orders, OwnOrder own) {
+    Job job = job(orders);
+    Map<String, String> levelOf =
+        job.placings().stream()
+            .collect(Collectors.toMap(Placing::name, placing -> placing.unit().level()));
+    Map<String, List<String>> fits = new LinkedHashMap<>();
+    List<Task> tasks = own.marked(Tasks.of(job, new FitGroups(job.placings())));
+    for (List<Task> batch : schedule(tasks, Rules.needs(job), own).batches()) {
+      batch.stream()
+          .map(Task::operation)
+          .filter(operation -> operation.verb() == Verb.FIT)
+          .forEach(
+              operation ->
+                  fits.computeIfAbsent(levelOf.get(operation.name()), l -> new ArrayList<>())
+                      .add(operation.target()));
+    }
+    return fits;
+  }
+
+  private BuildPlan finished(Map<String, Assembler.Order> orders, OwnOrder own) {
+    Job job = job(orders);
+    FitGroups groups = new FitGroups(job.placings());
+    List<Task> tasks = own.marked(Tasks.of(job, groups));
+    List<Need> needs = Rules.needs(job);
+    Scheduler scheduler = schedule(tasks, needs, own);
+    chain(scheduler, tasks, groups);
+    List<List<Task>> batches = scheduler.batches();
+    if (batches.stream().mapToInt(List::size).sum() < tasks.size()) {
+      throw new IllegalStateException("bug: operations that wait for each other");
+    }
+    List<Step> steps = new Steps(job).of(batches);
+    return new BuildPlan(steps, needs);
+  }
+
+  private Scheduler schedule(List<Task> tasks, List<Need> needs, OwnOrder own) {
+    Scheduler scheduler = new Scheduler(tasks);
+    Map<String, List<Task>> byName =
+        tasks.stream()
+            .collect(Collectors.groupingBy(Task::name, LinkedHashMap::new, Collectors.toList()));
+    needs.forEach(need -> link(scheduler, byName.get(need.before()), byName.get(need.after())));
+    own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later));
+    return scheduler;
+  }
+
+  private static void chain(Scheduler scheduler, List<Task> tasks, FitGroups groups) {
+    Map<String, Task> byName = new LinkedHashMap<>();
+    tasks.forEach(task -> byName.put(task.name(), task));
+    for (List<List<Placing>> level : groups.byLevel().values()) {
+      for (int i = 1; i < level.size(); i++) {
+        link(scheduler, tasks(byName, level.get(i - 1)), tasks(byName, level.get(i)));
+      }
+    }
+  }
+
+  private static List<Task> tasks(Map<String, Task> byName, List<Placing> group) {
+    return group.stream().map(placing -> byName.get(placing.name())).toList();
+  }
+
+  private static void link(Scheduler scheduler, List<Task> earlier, List<Task> later) {
+    earlier.forEach(one -> later.forEach(two -> scheduler.before(one.index(), two.index())));
+  }
+
+  private Map<String, Assembler.Order> orders(Map<String, List<String>> own) {
+    Map<String, Assembler.Order> orders = new LinkedHashMap<>();
+    levels.forEach(
+        (level, units) ->
+            orders.put(level, assembler.order(units, own.getOrDefault(level, List.of()))));
+    return orders;
+  }
+
+  private Job job(Map<String, Assembler.Order> orders) {
+    List<Placing> placings =
+        orders.values().stream().flatMap(order -> order.placings().stream()).toList();
+    return new Job(piece, Operations.of(piece, placings, late), placings, reach, late);
+  }
+
+  private void reportStuck(Assembler.Order order) {
+    List<Unit> stuck = order.stuck();
+    Unit first = stuck.getFirst();
+    List<Unit> trapping = assembler.trappedBy(first, Assembler.without(stuck, first));
+    String all = OwnOrder.quoted(stuck.stream().map(Unit::name).toList());
+    Diagnostic fault =
+        Diagnostic.error(
+            "no-way-in",
+            first.parts().getFirst().at(),
+            "no order lets " + all + " go together: each stands in the way of another");
+    for (Unit unit : trapping) {
+      fault =
+          fault.also(
+              unit.parts().getFirst().at(), "this keeps `" + first.name() + "` in its place");
+    }
+    diagnostics.add(
+        fault.hint(
+            "let one of their grooves or dados run out at an edge, or leave one part out of the"
+                + " others"));
+  }
+}

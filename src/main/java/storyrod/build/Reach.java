@@ -1,0 +1,136 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+
+/**
+ * Who stands in whose way, exactly: parts are boxes less their trenches, and move along the axes.
+ *
+ * <p>A part is blocked by another in a direction if, moved that way without end, it would run
+ * through the other's wood. Round holes make no way for anything and are left out.
+ */
+public final class Reach {
+  private static final int ALL = (1 << Face.values().length) - 1;
+  private final Map<String, Integer> index = new LinkedHashMap<>();
+  private final List<List<Box>> wood;
+  private final int[][] blocked;
+
+  public Reach(List<Part> parts) {
+    parts.forEach(part -> index.put(part.name(), index.size()));
+    wood = parts.stream().map(Reach::woodOf).toList();
+    blocked = new int[parts.size()][parts.size()];
+    for (int mover = 0; mover < parts.size(); mover++) {
+      for (int other = 0; other < parts.size(); other++) {
+        blocked[mover][other] = mover == other ? 0 : blockedFaces(wood.get(mover), wood.get(other));
+      }
+    }
+  }
+
+  /** The boxes that a part's box leaves once its trenches are cut. */
+  static List<Box> woodOf(Part part) {
+    List<Box> left = List.of(part.box());
+    for (Cut cut : part.cuts()) {
+      if (cut instanceof Cut.Trench trench) {
+        left = left.stream().flatMap(box -> minus(box, trench.removed()).stream()).toList();
+      }
+    }
+    return left;
+  }
+
+  /** Whether one unit can move away from another in a direction, without end. */
+  public boolean isFree(Unit mover, Unit other, Face leave) {
+    return (blockedBy(mover, other) & bit(leave)) == 0;
+  }
+
+  /** The directions in which a unit can move away from all others, in the order of the faces. */
+  public List<Face> ways(Unit mover, List<Unit> others) {
+    int closed = 0;
+    for (int i = 0; i < others.size() && closed != ALL; i++) {
+      closed |= blockedBy(mover, others.get(i));
+    }
+    int seen = closed;
+    return java.util.Arrays.stream(Face.values()).filter(face -> (seen & bit(face)) == 0).toList();
+  }
+
+  /** The wood of a unit that a space runs into. */
+  boolean isIn(Box space, Unit unit) {
+    return unit.parts().stream()
+        .flatMap(part -> wood.get(indexOf(part.name())).stream())
+        .anyMatch(space::overlaps);
+  }
+
+  /** The boxes of a unit's wood. */
+  List<Box> woodOf(Unit unit) {
+    return unit.parts().stream().flatMap(part -> wood.get(indexOf(part.name())).stream()).toList();
+  }
+
+  private int blockedBy(Unit mover, Unit other) {
+    int faces = 0;
+    for (Part part : mover.parts()) {
+      for (Part by : other.parts()) {
+        faces |= blocked[indexOf(part.name())][indexOf(by.name())];
+      }
+    }
+    return faces;
+  }
+
+  private int indexOf(String part) {
+    return Optional.ofNullable(index.get(part))
+        .orElseThrow(() -> new IllegalStateException("bug: no part " + part));
+  }
+
+  private static int blockedFaces(List<Box> mover, List<Box> other) {
+    int faces = 0;
+    for (Face face : Face.values()) {
+      if (mover.stream().anyMatch(box -> other.stream().anyMatch(by -> meets(box, by, face)))) {
+        faces |= bit(face);
+      }
+    }
+    return faces;
+  }
+
+  private static boolean meets(Box box, Box other, Face leave) {
+    for (Axis axis : Axis.values()) {
+      if (axis != leave.axis() && !box.on(axis).overlaps(other.on(axis))) {
+        return false;
+      }
+    }
+    Length tail = box.at(leave.opposite());
+    Length far = other.at(leave);
+    return leave.sign() > 0 ? far.isLongerThan(tail) : far.isShorterThan(tail);
+  }
+
+  private static List<Box> minus(Box box, Box cut) {
+    if (!box.overlaps(cut)) {
+      return List.of(box);
+    }
+    List<Box> left = new ArrayList<>();
+    Box rest = box;
+    for (Axis axis : Axis.values()) {
+      Range whole = rest.on(axis);
+      Range taken = whole.shared(cut.on(axis));
+      if (whole.from().isShorterThan(taken.from())) {
+        left.add(rest.with(axis, new Range(whole.from(), taken.from())));
+      }
+      if (whole.to().isLongerThan(taken.to())) {
+        left.add(rest.with(axis, new Range(taken.to(), whole.to())));
+      }
+      rest = rest.with(axis, taken);
+    }
+    return left;
+  }
+
+  private static int bit(Face face) {
+    return 1 << face.ordinal();
+  }
+}

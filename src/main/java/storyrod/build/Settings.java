@@ -1,0 +1,102 @@
+package storyrod.build;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import storyrod.build.BuildPlan.Setting;
+import storyrod.build.rule.Job;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+
+/** Values worth setting on a machine, or worth checking, for the operations of one step. */
+final class Settings {
+  private static final Set<String> FENCED = Set.of("dado", "groove");
+  private final Job job;
+  private final Squares squares;
+
+  Settings(Job job) {
+    this.job = job;
+    this.squares = new Squares(job);
+  }
+
+  List<Setting> of(List<Operation> operations) {
+    Set<Setting> settings = new LinkedHashSet<>();
+    operations.forEach(operation -> settings.addAll(of(operation)));
+    return List.copyOf(settings);
+  }
+
+  private List<Setting> of(Operation operation) {
+    return switch (operation.verb()) {
+      case MILL -> thickness(part(operation));
+      case SIZE -> size(part(operation));
+      case CUT, DRILL -> machine(part(operation), operation.cuts());
+      case FIT -> squares.diagonal(operation).stream().toList();
+      case SAND, MOUNT, TEST, FINISH -> List.of();
+    };
+  }
+
+  private Part part(Operation operation) {
+    return job.piece().part(operation.target());
+  }
+
+  private static List<Setting> thickness(Part part) {
+    return Traits.isSheet(part)
+        ? List.of()
+        : List.of(new Setting("thickness", Optional.empty(), part.finishedThickness()));
+  }
+
+  private List<Setting> size(Part part) {
+    Optional<String> shown = shown(part);
+    return List.of(
+        new Setting("length", shown, part.finishedLength()),
+        new Setting("width", shown, part.finishedWidth()));
+  }
+
+  private List<Setting> machine(Part part, List<Cut> cuts) {
+    List<Setting> settings = new ArrayList<>();
+    CutKind kind = CutKind.of(part, cuts.getFirst());
+    String key = kind.verb().word() + "-" + sizeKey(cuts.getFirst());
+    settings.add(new Setting(key, Optional.empty(), kind.size()));
+    if (kind.depth().isPositive()) {
+      settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
+    }
+    for (Cut cut : cuts) {
+      if (cut instanceof Cut.Trench trench && FENCED.contains(trench.term())) {
+        settings.add(fence(part, trench));
+      }
+    }
+    return settings;
+  }
+
+  private static String sizeKey(Cut cut) {
+    return switch (cut) {
+      case Cut.Trench trench -> "width";
+      case Cut.Holes holes -> "diameter";
+      case Cut.PocketHoles pocket -> "stock";
+    };
+  }
+
+  private Setting fence(Part part, Cut.Trench trench) {
+    return new Setting(
+        "fence-" + CutKind.edge(part, trench).word(),
+        Optional.of(part.name()),
+        CutKind.fence(part, trench));
+  }
+
+  private Optional<String> shown(Part part) {
+    return Optional.of(job.piece().mark(part.mark()).shown().name());
+  }
+
+  /** The diagonal of a rectangle, to the nearest tick. */
+  static Length diagonal(Length width, Length height) {
+    BigInteger square =
+        BigInteger.valueOf(width.ticks()).pow(2).add(BigInteger.valueOf(height.ticks()).pow(2));
+    BigInteger root = square.sqrt();
+    boolean isUp = square.subtract(root.multiply(root)).compareTo(root) > 0;
+    return new Length(root.longValueExact() + (isUp ? 1 : 0));
+  }
+}

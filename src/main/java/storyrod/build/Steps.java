@@ -1,0 +1,133 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Stage;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.rule.Job;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.geometry.Face;
+import storyrod.piece.Joint.ItemCount;
+
+/** Makes numbered steps of batches of operations. */
+final class Steps {
+  private final Job job;
+  private final Traits traits;
+  private final Settings settings;
+  private final Weight weight;
+  private final Map<String, Placing> placings;
+
+  Steps(Job job) {
+    this.job = job;
+    this.traits = new Traits(job.piece());
+    this.settings = new Settings(job);
+    this.weight = new Weight(job.piece());
+    this.placings = job.placings().stream().collect(Collectors.toMap(Placing::name, p -> p));
+  }
+
+  List<Step> of(List<List<Task>> batches) {
+    List<Step> steps = new ArrayList<>();
+    batches.forEach(batch -> steps.add(step(steps.size() + 1, batch)));
+    return List.copyOf(steps);
+  }
+
+  private Step step(int number, List<Task> batch) {
+    List<Operation> operations = batch.stream().map(Task::operation).toList();
+    List<String> words = traits(operations);
+    List<String> comeNew = newParts(operations);
+    return new Step(
+        number,
+        stage(batch.getFirst()),
+        operations,
+        comeNew,
+        standing(operations, comeNew),
+        enters(operations),
+        hardware(operations),
+        Figures.STANDARD.tools(words),
+        Figures.STANDARD.cautions(words),
+        settings.of(operations),
+        said(batch),
+        Figures.STANDARD.setUp(words) + operations.stream().mapToInt(Operation::minutes).sum(),
+        operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0));
+  }
+
+  private static Stage stage(Task task) {
+    return task.own()
+        .map(own -> new Stage("own", Optional.of(own.title().value())))
+        .orElseGet(() -> new Stage(task.stage().word(), Optional.empty()));
+  }
+
+  private List<String> traits(List<Operation> operations) {
+    Set<String> words = new LinkedHashSet<>();
+    operations.forEach(operation -> words.addAll(traits.of(operation)));
+    operations.stream()
+        .filter(weight::isHeavy)
+        .forEach(operation -> words.add(operation.verb().word() + "-heavy"));
+    if (placings(operations).anyMatch(Placing::tilted)) {
+      words.add("fit-tilted");
+    }
+    return List.copyOf(words);
+  }
+
+  private List<String> newParts(List<Operation> operations) {
+    return operations.stream()
+        .filter(operation -> operation.verb() == Verb.FIT)
+        .flatMap(operation -> operation.parts().stream())
+        .toList();
+  }
+
+  private List<String> standing(List<Operation> operations, List<String> comeNew) {
+    return placings(operations)
+        .flatMap(placing -> placing.standing().stream())
+        .filter(part -> !comeNew.contains(part))
+        .distinct()
+        .toList();
+  }
+
+  private Optional<Face> enters(List<Operation> operations) {
+    return placings(operations).flatMap(placing -> placing.enters().stream()).findFirst();
+  }
+
+  private Stream<Placing> placings(List<Operation> operations) {
+    return operations.stream()
+        .filter(operation -> operation.verb() == Verb.FIT)
+        .map(operation -> placings.get(operation.name()));
+  }
+
+  private static List<ItemCount> hardware(List<Operation> operations) {
+    return Operations.sum(
+        operations.stream().flatMap(operation -> operation.hardware().stream()).toList());
+  }
+
+  private List<String> said(List<Task> batch) {
+    Stream<String> own =
+        batch.stream()
+            .flatMap(
+                task ->
+                    task.own().stream()
+                        .flatMap(stage -> stage.say().entrySet().stream())
+                        .filter(say -> OwnWords.meant(say.getKey(), task.operation()))
+                        .map(Map.Entry::getValue));
+    return Stream.concat(
+            batch.stream().map(Task::operation).flatMap(this::saidOfWhatItIs), own)
+        .distinct()
+        .toList();
+  }
+
+  private Stream<String> saidOfWhatItIs(Operation operation) {
+    return switch (operation.verb()) {
+      case MILL -> job.piece().part(operation.target()).say().stream();
+      case MOUNT ->
+          traits.mounted(operation).stream()
+              .map(HardwareEntry::say)
+              .flatMap(Optional::stream);
+      case SIZE, CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
+    };
+  }
+}

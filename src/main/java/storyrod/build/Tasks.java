@@ -1,0 +1,113 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import storyrod.build.rule.Job;
+import storyrod.piece.Part;
+
+/** Gives operations their stages and batches, so that one setting of a machine serves all parts. */
+final class Tasks {
+  private final Job job;
+  private final Traits traits;
+  private final FitGroups groups;
+  private final List<CutKind> kinds;
+  private final List<String> stocks;
+
+  private Tasks(Job job, FitGroups groups) {
+    this.job = job;
+    this.groups = groups;
+    this.traits = new Traits(job.piece());
+    this.kinds =
+        List.copyOf(
+            new TreeSet<>(
+                job.operations().stream()
+                    .filter(each -> !each.cuts().isEmpty())
+                    .map(this::kind)
+                    .toList()));
+    this.stocks = List.copyOf(job.piece().description().stock().keySet());
+  }
+
+  static List<Task> of(Job job, FitGroups groups) {
+    Tasks tasks = new Tasks(job, groups);
+    List<Task> list = new ArrayList<>();
+    job.operations().forEach(operation -> list.add(tasks.task(list.size(), operation)));
+    return List.copyOf(list);
+  }
+
+  private Task task(int index, Operation operation) {
+    return switch (operation.verb()) {
+      case MILL -> milling(index, operation);
+      case SIZE -> byStock(index, operation, StageKey.SIZING, 0);
+      case CUT, DRILL -> cutting(index, operation);
+      case SAND -> task(index, operation, StageKey.JOINTS, kinds.size());
+      case FIT -> fitting(index, operation);
+      case TEST -> task(index, operation, StageKey.FINISHING, 0);
+      case FINISH -> task(index, operation, StageKey.FINISHING, 1);
+      case MOUNT -> mounting(index, operation);
+    };
+  }
+
+  private Task milling(int index, Operation operation) {
+    String trait = traits.of(operation).getFirst();
+    int kind = List.of("mill-panel", "mill-solid", "mill-sheet").indexOf(trait);
+    return byStock(index, operation, StageKey.MILLING, kind * stocks.size());
+  }
+
+  private Task byStock(int index, Operation operation, StageKey stage, int rank) {
+    Part part = job.piece().part(operation.target());
+    return task(index, operation, stage, rank + stocks.indexOf(part.stock().name()));
+  }
+
+  private Task cutting(int index, Operation operation) {
+    return task(index, operation, StageKey.JOINTS, kinds.indexOf(kind(operation)));
+  }
+
+  private CutKind kind(Operation operation) {
+    return CutKind.of(job.piece().part(operation.target()), operation.cuts().getFirst());
+  }
+
+  private Task mounting(int index, Operation operation) {
+    return new Task(
+        index,
+        operation,
+        StageKey.HARDWARE,
+        1,
+        operation.name(),
+        Optional.empty());
+  }
+
+  private Task fitting(int index, Operation operation) {
+    Placing placing =
+        job.placings().stream()
+            .filter(each -> each.name().equals(operation.name()))
+            .findFirst()
+            .orElseThrow();
+    int place = groups.number(placing);
+    StageKey stage = stage(placing.unit());
+    int rank = stage == StageKey.HARDWARE && job.late().isTop(placing.unit()) ? 0 : 2 + place;
+    int level = List.copyOf(groups.byLevel().keySet()).indexOf(placing.unit().level());
+    return new Task(
+        index,
+        operation,
+        stage,
+        stage == StageKey.SUB_ASSEMBLIES ? 1000 * level + place : rank,
+        groups.batch(placing),
+        Optional.empty());
+  }
+
+  private StageKey stage(Unit unit) {
+    if (!unit.level().equals(Unit.PIECE)) {
+      return StageKey.SUB_ASSEMBLIES;
+    }
+    return job.late().isLoose(unit) || job.late().isTop(unit)
+        ? StageKey.HARDWARE
+        : StageKey.ASSEMBLY;
+  }
+
+  private static Task task(int index, Operation operation, StageKey stage, int rank) {
+    return new Task(
+        index, operation, stage, rank, operation.verb().word() + " " + rank, Optional.empty());
+  }
+}

@@ -1,0 +1,129 @@
+package storyrod.build;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import storyrod.description.Description;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Description.ItemKind;
+import storyrod.description.Description.StockKind;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Joint;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * What is special about an operation, in words such as {@code mill-solid} or {@code fit-glue}: by
+ * these the tables give times, tools and cautions, and the templates choose sentences.
+ */
+public final class Traits {
+  /** Wider than this a board is glued up from narrower ones (common practice). */
+  private static final Length WIDEST_BOARD = Length.inches(8);
+
+  private final Piece piece;
+
+  public Traits(Piece piece) {
+    this.piece = piece;
+  }
+
+  /** The traits of an operation, the one that names it best first. */
+  public List<String> of(Operation operation) {
+    return switch (operation.verb()) {
+      case MILL -> List.of(milling(part(operation)));
+      case SIZE -> List.of(isSheet(part(operation)) ? "size-sheet" : "size-solid");
+      case CUT, DRILL -> operation.cuts().stream().map(this::cutting).distinct().toList();
+      case SAND -> List.of("sand");
+      case FIT -> fitting(operation);
+      case MOUNT -> List.of("mount-" + kind(operation.target()));
+      case TEST -> List.of("test-finish");
+      case FINISH -> finishing();
+    };
+  }
+
+  /** Whether a part is glued up from several boards. */
+  public boolean isPanel(Part part) {
+    Length widest = WIDEST_BOARD.min(piece.description().shop().planerWidth());
+    return !isSheet(part) && part.finishedWidth().isLongerThan(widest);
+  }
+
+  public static boolean isSheet(Part part) {
+    return part.stock().kind() == StockKind.SHEET;
+  }
+
+  private String milling(Part part) {
+    return isSheet(part) ? "mill-sheet" : isPanel(part) ? "mill-panel" : "mill-solid";
+  }
+
+  private String cutting(Cut cut) {
+    return switch (cut) {
+      case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
+      case Cut.Holes holes -> holes.through() ? "drill-through" : "drill-hole";
+      case Cut.PocketHoles pocket -> "drill-pocket-hole";
+    };
+  }
+
+  private static String trench(String term) {
+    return Figures.STANDARD.traits().contains("cut-" + term) ? "cut-" + term : "cut-other";
+  }
+
+  private List<String> fitting(Operation operation) {
+    Set<String> traits = new LinkedHashSet<>();
+    if (operation.joints().stream().anyMatch(Traits::needsClamps)) {
+      traits.add("fit-glue");
+    } else if (operation.joints().stream().anyMatch(Joint::glued)) {
+      traits.add("fit-glue-held");
+    }
+    operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
+    if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
+      traits.add("fit-panel");
+    }
+    if (traits.isEmpty()) {
+      traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
+    }
+    return List.copyOf(traits);
+  }
+
+  private static boolean needsClamps(Joint joint) {
+    return joint.glued() && joint.fasteners().isEmpty();
+  }
+
+  private String alone(Operation operation) {
+    return hangs(operation) ? "fit-loose" : "fit-first";
+  }
+
+  private boolean hangs(Operation operation) {
+    return piece.joints().stream()
+        .noneMatch(
+            joint ->
+                operation.parts().contains(joint.first())
+                    != operation.parts().contains(joint.second()));
+  }
+
+  private List<String> finishing() {
+    boolean isOil =
+        piece.description().finish().stream()
+            .anyMatch(finish -> finish.product().matches("(?i).*(\\boils?\\b|linseed|tung|danish|stain).*"));
+    return isOil ? List.of("finish", "finish-oil") : List.of("finish");
+  }
+
+  private String kind(String item) {
+    Description.ItemEntry entry = piece.description().items().get(item);
+    return word(entry == null ? ItemKind.OTHER : entry.kind());
+  }
+
+  /** The entries of the hardware list that a mounting operation mounts. */
+  public List<HardwareEntry> mounted(Operation operation) {
+    return piece.description().hardware().stream()
+        .filter(entry -> entry.item().value().equals(operation.target()))
+        .toList();
+  }
+
+  private static String word(ItemKind kind) {
+    return kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
+
+  private Part part(Operation operation) {
+    return piece.part(operation.parts().getFirst());
+  }
+}

@@ -1,0 +1,83 @@
+package storyrod.build.rule;
+
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Need;
+import storyrod.build.Late;
+import storyrod.build.Operation;
+import storyrod.build.Placing;
+import storyrod.build.Reach;
+import storyrod.build.Traits;
+import storyrod.build.Unit;
+import storyrod.build.Verb;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * What rules look at.
+ *
+ * @param placings how units go together, level by level, each level in its order
+ * @param late which units wait for the finish
+ */
+public record Job(
+    Piece piece, List<Operation> operations, List<Placing> placings, Reach reach, Late late) {
+  public Job {
+    operations = List.copyOf(operations);
+    placings = List.copyOf(placings);
+  }
+
+  /** The operations of a verb, one for each name. */
+  public Stream<Operation> all(Verb verb) {
+    return operations.stream().filter(each -> each.verb() == verb);
+  }
+
+  /** Needs between the operations of two verbs on the same part. */
+  List<Need> onEachPart(Rule rule, Verb before, Verb after) {
+    return onParts(rule, before, after, part -> true);
+  }
+
+  /** Needs between the operations of two verbs on the same part, for some parts. */
+  List<Need> onParts(Rule rule, Verb before, Verb after, Predicate<Part> which) {
+    return piece.parts().stream()
+        .filter(which)
+        .filter(part -> has(before, part.name()) && has(after, part.name()))
+        .map(part -> rule.need(name(before, part.name()), name(after, part.name())))
+        .toList();
+  }
+
+  boolean has(Verb verb, String target) {
+    return all(verb).anyMatch(each -> each.target().equals(target));
+  }
+
+  static String name(Verb verb, String target) {
+    return verb.word() + " " + target;
+  }
+
+  boolean isPanel(Part part) {
+    return new Traits(piece).isPanel(part);
+  }
+
+  /** The placings of the same level that come after one. */
+  List<Placing> after(Placing placing) {
+    return placings.subList(placings.indexOf(placing) + 1, placings.size()).stream()
+        .filter(each -> each.unit().level().equals(placing.unit().level()))
+        .toList();
+  }
+
+  /** The units of the same level that stand when one has been placed, without itself. */
+  List<Unit> before(Placing placing) {
+    return placings.subList(0, placings.indexOf(placing)).stream()
+        .map(Placing::unit)
+        .filter(unit -> unit.level().equals(placing.unit().level()))
+        .toList();
+  }
+
+  boolean isLate(Unit unit) {
+    return late.isLoose(unit) || late.isTop(unit);
+  }
+
+  static String fit(Placing placing) {
+    return name(Verb.FIT, placing.unit().name());
+  }
+}

@@ -1,0 +1,43 @@
+package storyrod.build.rule;
+
+import java.util.List;
+import storyrod.build.BuildPlan.Need;
+
+/** The one list of rules. */
+public final class Rules {
+  public static final List<Rule> ALL =
+      List.of(
+          new SizeAfterMilling(),
+          new GlueCured(),
+          new CutAfterSizing(),
+          new DrillAfterSizing(),
+          new SandAfterMachining(),
+          new SizeBeforeFitting(),
+          new CutBeforeFitting(),
+          new DrillBeforeFitting(),
+          new SandBeforeFitting(),
+          new AssemblyBeforeFitting(),
+          new PanelBeforeFrameCloses(),
+          new WayIn(),
+          new TestBeforeFinishing(),
+          new GlueBeforeFinish(),
+          new MachineBeforeFinish(),
+          new TopAfterFinish(),
+          new MountAfterFinish(),
+          new MountOnStandingParts(),
+          new HangerBeforeHung());
+
+  private Rules() {}
+
+  /** What all rules ask of a job. */
+  public static List<Need> needs(Job job) {
+    return ALL.stream().flatMap(rule -> rule.needs(job).stream()).distinct().toList();
+  }
+
+  public static Rule named(String key) {
+    return ALL.stream()
+        .filter(rule -> rule.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("bug: no rule " + key));
+  }
+}

@@ -1,0 +1,109 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.description.Description.AssemblyEntry;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * What a template needs to speak of parts: equal ones together with their count, and where one of
+ * several sits. Each phrase has {@code title}, {@code mark}, {@code count} and {@code places}.
+ */
+record PartPhrases(Piece piece) {
+  /** The parts of one level, equal ones together. */
+  List<Map<String, Object>> parts(Collection<String> names) {
+    Map<String, List<Part>> alike = new LinkedHashMap<>();
+    names.stream()
+        .distinct()
+        .map(piece::part)
+        .forEach(
+            part ->
+                alike
+                    .computeIfAbsent(part.title() + "/" + part.mark(), key -> new ArrayList<>())
+                    .add(part));
+    return alike.values().stream().map(this::phrase).toList();
+  }
+
+  /** The marks of parts with their counts, each mark once, in the order of the marks. */
+  List<Map<String, Object>> marks(Collection<String> names) {
+    return piece.marks().stream()
+        .map(mark -> phrase(mark.title(), mark.mark(), common(mark.parts(), names), List.of()))
+        .filter(phrase -> !phrase.get("count").equals(0))
+        .toList();
+  }
+
+  private static int common(List<String> parts, Collection<String> names) {
+    return (int) parts.stream().filter(names::contains).count();
+  }
+
+  /** Parts as {@link #parts} gives them, those of a finished sub-assembly spoken of as that. */
+  List<Map<String, Object>> units(Collection<String> names, boolean inPiece) {
+    List<String> loose = new ArrayList<>();
+    Map<String, Map<String, Object>> assemblies = new LinkedHashMap<>();
+    for (String name : names) {
+      Optional<AssemblyEntry> assembly =
+          piece.part(name).assembly().filter(a -> inPiece).map(this::assembly);
+      if (assembly.isPresent()) {
+        assemblies.put(
+            assembly.get().name(), phrase(assembly.get().title(), "", 1, List.of()));
+      } else {
+        loose.add(name);
+      }
+    }
+    List<Map<String, Object>> phrases = new ArrayList<>(parts(loose));
+    phrases.addAll(assemblies.values());
+    return phrases;
+  }
+
+  private AssemblyEntry assembly(String name) {
+    return Optional.ofNullable(piece.description().assemblies().get(name))
+        .orElseThrow(() -> new IllegalStateException("bug: no sub-assembly " + name));
+  }
+
+  private Map<String, Object> phrase(List<Part> alike) {
+    Part first = alike.getFirst();
+    List<String> places = alike.size() == 1 ? places(first) : List.of();
+    return phrase(first.title(), first.mark(), alike.size(), places);
+  }
+
+  private static Map<String, Object> phrase(
+      String title, String mark, int count, List<String> places) {
+    Map<String, Object> phrase = new LinkedHashMap<>();
+    phrase.put("title", title);
+    phrase.put("mark", mark);
+    phrase.put("count", count);
+    phrase.put("places", places);
+    return phrase;
+  }
+
+  /** Which of the parts of its title and level a part is, by the ends of the axes it sits at. */
+  private List<String> places(Part part) {
+    List<Part> others =
+        piece.parts().stream()
+            .filter(other -> other.title().equals(part.title()))
+            .filter(other -> other.assembly().equals(part.assembly()))
+            .toList();
+    List<String> places = new ArrayList<>();
+    for (Axis axis : Axis.values()) {
+      List<Length> at = others.stream().map(other -> middle(other, axis)).distinct().sorted().toList();
+      if (at.size() > 1 && middle(part, axis).equals(at.getFirst())) {
+        places.add(Face.of(axis, -1).word());
+      } else if (at.size() > 1 && middle(part, axis).equals(at.getLast())) {
+        places.add(Face.of(axis, 1).word());
+      }
+    }
+    return places;
+  }
+
+  private static Length middle(Part part, Axis axis) {
+    return part.box().on(axis).from().plus(part.box().on(axis).to());
+  }
+}

@@ -1,0 +1,231 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Setting;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Operation;
+import storyrod.build.Traits;
+import storyrod.build.Verb;
+import storyrod.description.Description.FinishEntry;
+import storyrod.description.Description.ItemEntry;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+import storyrod.piece.Joint;
+import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/** The values from which the step template makes sentences; names and figures, no words. */
+final class StepData {
+  private final Piece piece;
+  private final Words words;
+  private final Traits traits;
+  private final PartPhrases phrases;
+
+  StepData(Piece piece, Words words) {
+    this.piece = piece;
+    this.words = words;
+    this.traits = new Traits(piece);
+    this.phrases = new PartPhrases(piece);
+  }
+
+  Map<String, Object> of(Step step) {
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("words", words.byKey());
+    data.put("verb", step.verb().word());
+    data.put("traits", step.operations().stream().flatMap(each -> traits.of(each).stream()).toList());
+    data.put("parts", phrases.parts(targets(step)));
+    data.put("marks", phrases.marks(targets(step)));
+    data.put("said", step.say().stream().map(StepData::sentence).toList());
+    data.put("wait", new Durations(words).spoken(step.waitMinutes()));
+    data.put("hardware", hardware(step));
+    data.put("diagonal", value(step, "diagonal"));
+    data.put("finish", finish());
+    switch (step.verb()) {
+      case MILL, SIZE -> putStock(data, step);
+      case CUT, DRILL -> data.putAll(new CutData(piece, phrases).of(step));
+      case FIT -> putFit(data, step);
+      case SAND, MOUNT, TEST, FINISH -> {}
+    }
+    return data;
+  }
+
+  private static List<String> targets(Step step) {
+    return step.operations().stream().flatMap(operation -> operation.parts().stream()).toList();
+  }
+
+  private void putStock(Map<String, Object> data, Step step) {
+    Part part = piece.part(step.operations().getFirst().target());
+    String thick = format(part.finishedThickness());
+    String material = material(part.stock().species());
+    data.put("thickness", thick);
+    data.put(
+        "stock", Map.of("material", Traits.isSheet(part) ? thick + " " + material : material));
+  }
+
+  /** A species as it is spoken of: {@code ash, white} is white ash. */
+  private static String material(String species) {
+    String[] names = species.split(", *", 2);
+    return names.length == 2 ? names[1] + " " + names[0] : species;
+  }
+
+  private void putFit(Map<String, Object> data, Step step) {
+    List<Operation> joining =
+        step.operations().stream().filter(each -> !each.joints().isEmpty()).toList();
+    List<Operation> moving = joining.isEmpty() ? step.operations() : joining;
+    List<String> comeIn = moving.stream().flatMap(each -> each.parts().stream()).toList();
+    List<Joint> joints = moving.stream().flatMap(each -> each.joints().stream()).toList();
+    boolean inPiece = isInPiece(step);
+    List<String> meeting = meeting(joints, comeIn);
+    data.put("moving", phrases.units(comeIn, inPiece));
+    data.put("base", phrases.units(laidReady(step, comeIn), inPiece));
+    data.put("onto", phrases.units(meeting, inPiece));
+    data.put("from", step.enters().map(face -> face.opposite().word()).orElse("top"));
+    data.put("flush", flush(step, comeIn, meeting));
+    data.put("glueTerms", glueTerms(joints));
+    data.put("jointCount", joints.stream().filter(Joint::glued).count());
+    data.put("heldCount", joints.stream().filter(j -> !j.fasteners().isEmpty()).count());
+    data.put("inPiece", inPiece);
+    data.put("drivenFrom", drivenFrom(joints));
+    data.put("movingSolid", comeIn.stream().map(piece::part).noneMatch(Traits::isSheet));
+    data.put("hangers", hangers(comeIn));
+    data.put("fastenerCount", count(step, "top-fastener"));
+  }
+
+  private static boolean isInPiece(Step step) {
+    Operation operation = step.operations().getFirst();
+    return !operation.target().contains(".");
+  }
+
+  private static List<String> laidReady(Step step, List<String> comeIn) {
+    return step.newParts().stream().filter(part -> !comeIn.contains(part)).toList();
+  }
+
+  /** The parts that moving parts are joined to, in the order of the joints. */
+  private static List<String> meeting(List<Joint> joints, List<String> comeIn) {
+    return joints.stream()
+        .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+        .filter(part -> !comeIn.contains(part))
+        .distinct()
+        .toList();
+  }
+
+  /** The faces in which the moving part and the one it joins lie in one plane. */
+  private List<String> flush(Step step, List<String> comeIn, List<String> meeting) {
+    if (comeIn.size() != 1 || meeting.size() != 1) {
+      return List.of();
+    }
+    Part moving = piece.part(comeIn.getFirst());
+    Part other = piece.part(meeting.getFirst());
+    return Arrays.stream(Face.values())
+        .filter(face -> step.enters().filter(way -> way.axis() == face.axis()).isEmpty())
+        .filter(face -> face.axis() != moving.thickness() || moving.thickness() == other.thickness())
+        .filter(face -> moving.shoulder().at(face).equals(other.shoulder().at(face)))
+        .map(Face::word)
+        .toList();
+  }
+
+  private List<Map<String, Object>> glueTerms(List<Joint> joints) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (Joint joint : joints) {
+      if (joint.glued()) {
+        takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum));
+      }
+    }
+    List<Map<String, Object>> terms = new ArrayList<>();
+    counts.forEach((term, count) -> terms.add(Map.of("term", term, "count", count)));
+    return terms;
+  }
+
+  /** The word for the cut that takes in a joint's first part, if there is one. */
+  private Optional<String> takenIn(Joint joint) {
+    return piece.part(joint.second()).cuts().stream()
+        .filter(cut -> cut.forWhat().filter(joint.first()::equals).isPresent())
+        .filter(cut -> cut instanceof storyrod.piece.Cut.Trench)
+        .map(storyrod.piece.Cut::term)
+        .findFirst();
+  }
+
+  private static List<String> drivenFrom(List<Joint> joints) {
+    return joints.stream()
+        .filter(joint -> !joint.fasteners().isEmpty())
+        .flatMap(joint -> joint.driven().stream())
+        .map(driven -> driven.face().word())
+        .distinct()
+        .toList();
+  }
+
+  private List<String> hangers(List<String> parts) {
+    return piece.description().hardware().stream()
+        .filter(entry -> entry.parts().stream().anyMatch(part -> parts.contains(part.value())))
+        .map(entry -> kind(entry.item().value()))
+        .distinct()
+        .toList();
+  }
+
+  private List<Map<String, Object>> hardware(Step step) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (ItemCount each : step.hardware()) {
+      Map<String, Object> item = new LinkedHashMap<>();
+      item.put("kind", kind(each.item()));
+      item.put("title", item(each.item()).map(ItemEntry::title).orElse(each.item()));
+      item.put("count", each.count());
+      all.add(item);
+    }
+    return all;
+  }
+
+  private int count(Step step, String kind) {
+    return step.hardware().stream()
+        .filter(each -> kind(each.item()).equals(kind))
+        .mapToInt(ItemCount::count)
+        .sum();
+  }
+
+  private Optional<ItemEntry> item(String name) {
+    return Optional.ofNullable(piece.description().items().get(name));
+  }
+
+  private String kind(String name) {
+    return item(name)
+        .map(entry -> entry.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+        .orElse("other");
+  }
+
+  private String value(Step step, String key) {
+    return step.settings().stream()
+        .filter(setting -> setting.key().equals(key))
+        .map(Setting::value)
+        .map(this::format)
+        .findFirst()
+        .orElse("");
+  }
+
+  private Map<String, Object> finish() {
+    Map<String, Object> data = new LinkedHashMap<>();
+    Optional<FinishEntry> finish = piece.description().finish();
+    data.put("product", finish.map(FinishEntry::product).orElse(""));
+    data.put("coats", finish.map(FinishEntry::coats).orElse(0));
+    data.put("sandTo", finish.map(FinishEntry::sandTo).orElse(0));
+    data.put("dry", new Durations(words).spoken(finish.map(FinishEntry::dryHours).orElse(0) * 60));
+    return data;
+  }
+
+  private String format(Length length) {
+    return piece.description().format().formatWithUnit(length);
+  }
+
+  /** A maker's words as a sentence: with a full stop, on one line. */
+  private static String sentence(String said) {
+    String line = said.strip().replaceAll("\\s+", " ");
+    return line.matches(".*[.!?]") ? line : line + ".";
+  }
+}

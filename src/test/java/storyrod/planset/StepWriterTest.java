@@ -1,0 +1,137 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Figures;
+import storyrod.build.SamplePieces;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+class StepWriterTest {
+  private static final Piece BENCH = SamplePieces.bench();
+  private static final StepWriter WRITER = new StepWriter(BENCH, Words.ENGLISH, new Templates());
+
+  private static List<StepText> all() {
+    return SamplePieces.benchPlan().steps().stream().map(WRITER::write).toList();
+  }
+
+  private static StepText titled(String title) {
+    List<String> titles = all().stream().map(StepText::title).toList();
+    return all().stream()
+        .filter(text -> text.title().equals(title))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(title + " not in " + titles));
+  }
+
+  @Test
+  void sidesAreGluedToTheBottomByNameAndMark() {
+    StepText text = titled("Glue the left side to the bottom");
+    assertTrue(text.sentences().contains("Push the left side (A) home."), text::toString);
+    assertTrue(
+        text.sentences().contains("Brush a thin coat of glue into the dado and on the end that goes in."),
+        text::toString);
+    assertEquals("1 h", text.waiting());
+  }
+
+  @Test
+  void equalPartsAreSpokenOfTogether() {
+    titled("Glue the feet to the bottom");
+    titled("Glue the shelf edges to the shelves");
+    titled("Glue the middle stiles to the top rail");
+  }
+
+  @Test
+  void oneOfTwoPartsOfOneNameIsToldByItsPlace() {
+    titled("Glue the left drawer side to the drawer box front");
+  }
+
+  @Test
+  void fenceIsSetFromTheNearerEdge() {
+    assertTrue(
+        titled("Cut the dados in the bottom").sentences().stream()
+            .anyMatch(s -> s.contains("16 27/32 in from the left edge")));
+  }
+
+  @Test
+  void oilFinishWarnsOfRagsBeforeAnythingElse() {
+    assertTrue(titled("Finish the piece").cautions().getFirst().startsWith("Rags wet with oil"));
+  }
+
+  @Test
+  void everySentenceIsOneLineWithAFullStopAndEveryTitleHasNone() {
+    List<String> odd = new ArrayList<>();
+    for (StepText text : all()) {
+      text.sentences().stream()
+          .filter(s -> !s.matches("[A-Z].*[A-Za-z0-9)]\\.") || s.contains("  ") || s.contains("{"))
+          .forEach(odd::add);
+      if (!text.title().matches("[A-Z].*[a-z0-9)]") || text.sentences().isEmpty()) {
+        odd.add(text.title());
+      }
+    }
+    assertEquals(List.of(), odd);
+  }
+
+  @Test
+  void noStepSaysTheSameTwice() {
+    for (StepText text : all()) {
+      assertEquals(text.sentences().stream().distinct().toList(), text.sentences(), text.title());
+    }
+  }
+
+  @Test
+  void wordsDoNotDependOnTheMachinesLanguage() {
+    Locale before = Locale.getDefault();
+    try {
+      List<StepText> here = all();
+      Locale.setDefault(Locale.of("tr", "TR"));
+      assertEquals(here, all());
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void everyKeyOfTheTablesHasWords() throws IOException {
+    for (String table : List.of("tools", "cautions")) {
+      String prefix = table.substring(0, table.length() - 1) + ".";
+      try (InputStream in = Figures.class.getResourceAsStream(table + ".csv")) {
+        new String(in.readAllBytes(), StandardCharsets.UTF_8)
+            .lines()
+            .filter(line -> !line.startsWith("#"))
+            .skip(1)
+            .map(line -> prefix + line.split(",")[1])
+            .forEach(key -> assertTrue(Words.ENGLISH.has(key), key));
+      }
+    }
+  }
+
+  @Test
+  void everyTraitOfTheTablesIsTimed() throws IOException {
+    for (String table : List.of("tools", "cautions")) {
+      try (InputStream in = Figures.class.getResourceAsStream(table + ".csv")) {
+        new String(in.readAllBytes(), StandardCharsets.UTF_8)
+            .lines()
+            .filter(line -> !line.startsWith("#"))
+            .skip(1)
+            .map(line -> line.split(",")[0])
+            .forEach(trait -> assertTrue(Figures.STANDARD.traits().contains(trait), trait));
+      }
+    }
+  }
+
+  @Test
+  void everyStageHasATitle() {
+    for (Step step : SamplePieces.benchPlan().steps()) {
+      assertTrue(!WRITER.stage(step).isBlank());
+    }
+  }
+}

@@ -1,0 +1,313 @@
+<#ftl output_format="plainText">
+<#--
+  The words of one step. Lines that start with "# " are the title, with "- " one sentence each.
+  What comes in: the values that StepWriter names. Only this file turns them into English.
+-->
+<#function plural noun>
+  <#local n = noun>
+  <#if n?ends_with("foot")><#return n?remove_ending("foot") + "feet"></#if>
+  <#if n?ends_with("shelf")><#return n?remove_ending("shelf") + "shelves"></#if>
+  <#if n?matches(".*[^aeiou]y")><#return n?remove_ending("y") + "ies"></#if>
+  <#if n?matches(".*(s|x|ch|sh)")><#return n + "es"></#if>
+  <#return n + "s">
+</#function>
+<#assign numbers = ["no", "one", "two", "three", "four", "five", "six"]>
+<#function number count><#return (count < numbers?size)?then(numbers[count], count?string)></#function>
+<#function joined list>
+  <#if list?size == 0><#return ""></#if>
+  <#if list?size == 1><#return list[0]></#if>
+  <#return list[0..list?size - 2]?join(", ") + " and " + list?last>
+</#function>
+<#function place p><#return p.places?map(each -> words["place." + each])?join(" ")></#function>
+<#-- A part in a title: the left side, the feet. -->
+<#function plain p>
+  <#if p.count gt 1><#return "the " + plural(p.title?uncap_first)></#if>
+  <#return "the " + (place(p) + " " + p.title?uncap_first)?trim>
+</#function>
+<#-- A part in a sentence, with its mark: the left side (A), the two partitions (C). -->
+<#function full p>
+  <#local mark = (p.mark == "")?then("", " (" + p.mark + ")")>
+  <#if p.count gt 1><#return "the " + number(p.count) + " " + plural(p.title?uncap_first) + mark></#if>
+  <#return plain(p) + mark>
+</#function>
+<#function plains list><#return joined(list?map(p -> plain(p)))></#function>
+<#function fulls list><#return joined(list?map(p -> full(p)))></#function>
+<#-- All parts of the step by their marks: A × 2, B and C. -->
+<#function letters>
+  <#return joined(marks?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))>
+</#function>
+<#function total list><#local sum = 0><#list list as p><#local sum = sum + p.count></#list><#return sum></#function>
+<#function pick list one many><#return (total(list) == 1)?then(one, many)></#function>
+<#function has trait><#return traits?seq_contains(trait)></#function>
+<#function many noun count><#return (count == 1)?then(noun, plural(noun))></#function>
+<#macro title text># ${text?cap_first}
+</#macro>
+<#macro say text>- ${text?cap_first}
+</#macro>
+<#-- Up to four kinds of part are named in a title; of more the sentences speak. -->
+<#function inParts><#return (parts?size <= 4)?then(" in " + plains(parts), "")></#function>
+
+<#macro milling>
+  <#if has("mill-sheet")>
+    <@title "Cut down the " + stock.material/>
+    <@say "Mark out each sheet as its layout shows."/>
+    <@say "Lay the sheet flat on supports that carry both sides of the cut."/>
+    <@say "Saw it along the first cuts of the layout into pieces that you can handle."/>
+    <@say "Write the mark of each part on its piece: " + letters() + "."/>
+  <#elseif has("mill-panel")>
+    <@title "Glue up the boards for " + plains(parts)/>
+    <@say "Choose straight, dry boards of one colour and lay them side by side."/>
+    <@say "Make " + fulls(parts) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
+    <@say "Flatten one face of each board on the jointer."/>
+    <@say "Plane the boards a little over " + thickness + "."/>
+    <@say "Joint the edges that meet, until no light shows between them."/>
+    <@say "Glue the boards edge to edge on a flat bed of clamps, clamps above and below in turn."/>
+    <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + " before you plane " + pick(parts, "it", "them") + " to " + thickness + "."/>
+  <#else>
+    <@title "Mill the " + stock.material + " to " + thickness/>
+    <@say "Choose straight, dry boards and keep the best faces for what is seen."/>
+    <@say "Saw rough blanks to the rough sizes in the cut list: " + letters() + "."/>
+    <@say "Flatten one face of each blank on the jointer."/>
+    <@say "Joint one edge square to that face."/>
+    <@say "Plane all blanks to " + thickness + " in one setting."/>
+    <@say "Write the mark on each blank."/>
+  </#if>
+</#macro>
+
+<#macro sizing>
+  <@title "Cut the parts of " + stock.material + " to size"/>
+  <#if has("size-sheet")>
+    <@say "Follow the numbered cuts of the layout."/>
+    <@say "Set the fence once for all parts of one width."/>
+    <@say "Keep a straight, clean edge against the fence."/>
+  <#else>
+    <@say "Rip each blank to width with its jointed edge against the fence."/>
+    <@say "Square one end."/>
+    <@say "Crosscut to length against a stop, so that equal parts come out equal."/>
+  </#if>
+  <@say "Cut " + letters() + " to the sizes listed with this step."/>
+</#macro>
+
+<#macro cutting>
+  <#assign noun = plural(cut.term)>
+  <#if has("cut-notch") || has("cut-cutout") || has("cut-other")>
+    <@title "Cut the " + noun + inParts()/>
+    <@say "Mark out " + fulls(parts) + " from the part drawings."/>
+    <@say "Saw on the waste side of the line."/>
+    <@say "Trim to the line with a sharp chisel."/>
+  <#else>
+    <@title "Cut the " + noun + inParts()/>
+    <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
+    <@say "Cut a trial " + cut.term + " in an offcut of the same thickness."/>
+    <@say "Try the part that goes into it: it should slide in by hand without play."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + joined(fence.values?map(v -> v.value + " from the " + words["edge." + v.edge] + " edge")) + "."/>
+    </#list>
+    <#if has("cut-rabbet")>
+      <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
+    <#else>
+      <@say "Run the edge named along the fence, and stop where the part drawing shows a stop."/>
+    </#if>
+  </#if>
+</#macro>
+
+<#macro drilling>
+  <#if has("drill-pocket-hole")>
+    <@title "Drill the pocket holes" + inParts()/>
+    <@say "Set the jig and the stop collar for stock " + cut.size + " thick."/>
+    <@say "Drill a trial hole in an offcut and drive a screw, so that you see how far its point comes out."/>
+    <@say "Clamp each part face down and drill where the part drawings show: " + letters() + "."/>
+    <@say "Clear the chips out of every hole."/>
+  <#else>
+    <#assign forWhat = (cut.forKind == "")?then("", " for the " + plural(words["kind." + cut.forKind]))>
+    <@title "Drill the holes" + forWhat + inParts()/>
+    <#if cut.depth == "">
+      <@say "Fit a " + cut.size + " brad-point bit."/>
+      <@say "Clamp a backing board behind the part, so that the far side does not break out."/>
+    <#else>
+      <@say "Fit a " + cut.size + " brad-point bit with the stop at " + cut.depth + "."/>
+    </#if>
+    <@say "Mark out the holes from one and the same end of every part."/>
+    <@say "Drill " + fulls(parts) + " as the part drawings show."/>
+    <#if total(parts) gt 1>
+      <@say "Lay facing parts side by side and see that the rows agree."/>
+    </#if>
+  </#if>
+</#macro>
+
+<#macro sanding>
+  <@title "Sand the inside faces"/>
+  <@say "Sand the faces that will look inwards on " + letters() + ", along the grain" + ((finish.sandTo?? && finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
+  <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
+  <@say "Leave the glue faces of the joints as the saw left them."/>
+  <@say "Brush off all dust."/>
+</#macro>
+
+<#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
+<#function homeFrom><#return inPiece?then(words["from." + from], "")></#function>
+<#function driven><#return drivenFrom?map(face -> words["drive." + face])?join(" and ")></#function>
+
+<#macro driving>
+  <#list hardware as each>
+    <#if each.kind == "wood-screw">
+      <@say "Drill pilot holes for the " + many("screw", each.count) + "."/>
+    <#elseif each.kind == "pocket-screw">
+      <@say "Clamp the joint" + ((heldCount gt 1)?then("s", "")) + " so that the faces lie level."/>
+    </#if>
+    <#if each.kind != "top-fastener">
+      <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + ((drivenFrom?size == 1)?then(" " + driven(), "")) + "."/>
+    </#if>
+  </#list>
+</#macro>
+
+<#macro squaring>
+  <#if diagonal != "">
+    <@say "Measure both diagonals from outer corner to outer corner: each should be " + diagonal + "."/>
+    <@say "If they differ, push the longer one in until they agree."/>
+  </#if>
+</#macro>
+
+<#macro glueing>
+  <#if base?size gt 0>
+    <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
+  </#if>
+  <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
+  <@say "Take " + pick(moving, "it", "them") + " off again."/>
+  <#if glueTerms?size gt 0>
+    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many("end", jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
+  <#else>
+    <@say "Brush a thin coat of glue on the faces that meet."/>
+  </#if>
+  <@say "Push " + fulls(moving) + " home."/>
+  <#if flush?size gt 0>
+    <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
+  </#if>
+</#macro>
+
+<#macro fitting>
+  <#if has("fit-top-fastener")>
+    <@title "Fasten " + plains(moving)/>
+    <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
+    <@say "Hook the " + number(fastenerCount) + " top fasteners into their slots."/>
+    <@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/>
+    <@say "Drill pilot holes with a stop, so that the bit cannot come through the top."/>
+    <@say "Drive one screw through each fastener, and do not force it tight."/>
+  <#elseif has("fit-loose")>
+    <#if hangers?seq_contains("slide")>
+      <@title "Hang " + plains(moving)/>
+      <@say "Pull the runners out of the case and set the drawer members on them."/>
+      <@say "Push " + fulls(moving) + " in gently until it stops at the back."/>
+      <@say "Look at the gap round the front and shift the slides until it is even."/>
+    <#elseif hangers?seq_contains("shelf-pin")>
+      <@title "Lay " + plains(moving) + " on " + pick(moving, "its", "their") + " pins"/>
+      <@say "Bring " + fulls(moving) + " in " + homeFrom() + "."/>
+      <@say "Set " + pick(moving, "it", "them") + " down on the pins and press each corner to see that nothing rocks."/>
+    <#else>
+      <@title "Put " + plains(moving) + " in place"/>
+      <@say "Bring " + fulls(moving) + " in " + homeFrom() + " and set " + pick(moving, "it", "them") + " down."/>
+    </#if>
+  <#elseif has("fit-glue") || has("fit-glue-held")>
+    <@title "Glue " + plains(moving) + ontoWords()/>
+    <@glueing/>
+    <@driving/>
+    <#if has("fit-glue")>
+      <@say "Clamp across every glued joint, just hard enough to close it."/>
+    </#if>
+    <@squaring/>
+    <@say "Wipe off the glue that comes out with a damp cloth, before it skins over."/>
+    <#if wait != "">
+      <@say (has("fit-glue"))?then("Leave the clamps on for " + wait + ".", "Let the glue set for " + wait + " before you move the work.")/>
+    </#if>
+  <#elseif hardware?size == 0 && has("fit-panel")>
+    <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
+    <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>
+    <#if movingSolid>
+      <@say "Use no glue: the wood has to be free to swell and shrink."/>
+    <#else>
+      <@say "Use no glue in the grooves."/>
+    </#if>
+  <#else>
+    <@title (hardware?size gt 0)?then(hardware?map(each -> each.kind)?seq_contains("wood-screw") || hardware?map(each -> each.kind)?seq_contains("pocket-screw"), false)?then("Screw ", (hardware?size gt 0)?then("Fasten ", "Fit ")) + plains(moving) + ontoWords()/>
+    <#if base?size gt 0>
+      <@say "Lay " + fulls(base) + " ready."/>
+    </#if>
+    <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
+    <#if flush?size gt 0>
+      <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
+    </#if>
+    <@driving/>
+    <@squaring/>
+  </#if>
+</#macro>
+
+<#function ontoWords>
+  <#if onto?size == 0><#return ""></#if>
+  <#if onto?size gt 2><#return " in place"></#if>
+  <#return " to " + plains(onto)>
+</#function>
+
+<#macro testing>
+  <@title "Try the finish on an offcut"/>
+  <@say "Take an offcut of every wood and sheet that is finished."/>
+  <@say "Sand it as you will sand the piece" + ((finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
+  <@say "Put on " + finish.product + " as the label says, every coat, and let it dry."/>
+  <@say "Go on only when you like its colour and feel."/>
+</#macro>
+
+<#macro finishing>
+  <@title "Finish the piece"/>
+  <@say "Sand the outside" + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
+  <@say "Put a thin, even coat of " + finish.product + " on every part, inside and outside, loose parts and undersides too."/>
+  <@say "Let it dry for " + finish.dry + ((finish.coats gt 1)?then(" after each coat", "")) + ", or as long as the label says."/>
+  <#if finish.coats gt 1>
+    <@say "Rub each dry coat down lightly before the next; it takes " + number(finish.coats) + " in all."/>
+  </#if>
+</#macro>
+
+<#macro mounting>
+  <#assign item = hardware[0]>
+  <#assign noun = many(words["kind." + item.kind], item.count)>
+  <#switch item.kind>
+    <#case "slide">
+      <@title "Mount the drawer slides"/>
+      <@say "Part the members of each slide as its maker's sheet says."/>
+      <@say "Set the case members level, both at one height, and mark their front holes."/>
+      <@say "Set the drawer members on the drawer sides in line with them."/>
+      <#break>
+    <#case "pull">
+      <@title "Mount the " + noun/>
+      <@say "Push the screws through from inside and tighten the " + noun + " by hand."/>
+      <#break>
+    <#case "shelf-pin">
+      <@title "Set the shelf pins"/>
+      <@say "Choose one height and push the " + number(item.count) + " pins in up to their collars."/>
+      <@say "Count the holes from the bottom, so that each shelf lies level."/>
+      <#break>
+    <#case "foot">
+      <@title "Mount the " + noun/>
+      <@say "Lay the piece on its back on a blanket."/>
+      <@say "Set one in the middle of each place and drive it straight: " + number(item.count) + " in all."/>
+      <#break>
+    <#default>
+      <@title "Mount the " + item.title?uncap_first/>
+      <@say "Mount " + number(item.count) + " as the maker's sheet says."/>
+  </#switch>
+  <#if hardware?size gt 1>
+    <@say "Drill pilot holes and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
+  </#if>
+</#macro>
+
+<#switch verb>
+  <#case "mill"><@milling/><#break>
+  <#case "size"><@sizing/><#break>
+  <#case "cut"><@cutting/><#break>
+  <#case "drill"><@drilling/><#break>
+  <#case "sand"><@sanding/><#break>
+  <#case "fit"><@fitting/><#break>
+  <#case "mount"><@mounting/><#break>
+  <#case "test"><@testing/><#break>
+  <#case "finish"><@finishing/><#break>
+</#switch>
+<#list said as each>
+<@say each/>
+</#list>
