@@ -1,6 +1,6 @@
 <#-- The steps, stage by stage. Gets: steps.stages (number, title, steps: number, text (title,
-     sentences, cautions, tools, settings), say, pictures, parts (mark, title, count), hardware (item,
-     count), work, waiting). -->
+     sentences, cautions, tools, settings: name, mark, value), pictures, parts (mark, title, count),
+     hardware (item, count), working, waiting). -->
 <#import "/frame/macros.ftl" as frame>
 <#macro block title><div class="side-block"><h3>${title}</h3><#nested></div></#macro>
 <div class="section" id="steps">
@@ -16,7 +16,7 @@
 <table class="step-body"><tr><td class="do">
 <#list step.text.cautions as caution><div class="caution"><b>${say('caution.label')}</b> ${caution}</div></#list>
 <table class="sentences">
-<#list step.text.sentences + step.say as sentence><tr><td class="n">${sentence?counter}.</td><td>${sentence}</td></tr></#list>
+<#list step.text.sentences as sentence><tr><td class="n">${sentence?counter}.</td><td>${sentence}</td></tr></#list>
 </table>
 </td><td class="side">
 <#if step.parts?has_content><@block say('step.parts')><table class="side-list">
@@ -26,10 +26,8 @@
 <#list step.hardware as item><tr><td>${item.item}</td><td class="figure">${item.count}</td></tr></#list>
 </table></@block></#if>
 <#if step.text.tools?has_content><@block say('step.tools')><p>${step.text.tools?join('; ')}</p></@block></#if>
-<#if step.text.settings?has_content><@block say('step.settings')><table class="side-list">
-<#list step.text.settings as setting><tr><td class="mark">${setting.mark}</td><td>${setting.name}</td><td class="figure">${setting.value}</td></tr></#list>
-</table></@block></#if>
-<@block say('step.time')><p><#if step.waiting?has_content>${say('step.work-and-wait', step.work, step.waiting)}<#else>${say('step.work', step.work)}</#if></p></@block>
+<#if step.text.settings?has_content><@block say('step.settings')><table class="side-list"><#list step.text.settings as setting><tr><td><#if setting.mark?has_content><b>${setting.mark}</b>  </#if>${setting.name}</td><td class="figure">${setting.value}</td></tr></#list></table></@block></#if>
+<@block say('step.time')><p><#if step.waiting?has_content>${say('step.work-and-wait', step.working, step.waiting)}<#else>${say('step.work', step.working)}</#if></p></@block>
 </td></tr></table>
 </div>
 </#list>

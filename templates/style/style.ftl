@@ -22,11 +22,11 @@ body { font-family: Roboto; font-size: 9.5pt; line-height: 1.42; color: #1a1d1f;
 .page-count:before { content: counter(pages); }
 .right { text-align: right; }
 /* The space above keeps a tall line's box from reaching back onto the page before. */
-.section { page-break-before: always; padding-top: 1mm; }
+.section { page-break-before: always; }
 .cover { page: cover; }
 h1 { font-weight: 300; font-size: 25pt; line-height: 1.15; margin-bottom: 4mm; page-break-after: avoid; }
 h2 { font-weight: 700; font-size: 11pt; line-height: 1.3; margin-top: 6mm; margin-bottom: 1.5mm; page-break-after: avoid; }
-h3 { font-weight: 700; font-size: 8.5pt; line-height: 1.3; margin-top: 3mm; margin-bottom: 0.8mm; page-break-after: avoid; }
+h3 { font-weight: 700; font-size: 8.5pt; line-height: 1.3; margin-top: 3mm; margin-bottom: 0.8mm; }
 p { margin-bottom: 1.5mm; }
 .lead { font-size: 11pt; color: #3c4145; margin-bottom: 3mm; }
 .quiet { color: #54595d; }
@@ -34,7 +34,7 @@ p { margin-bottom: 1.5mm; }
 .follows { margin-top: 11mm; }
 .keep { page-break-inside: avoid; }
 .drawing { display: inline-block; vertical-align: bottom; }
-.picture { text-align: center; line-height: 1; font-size: 1pt; page-break-inside: avoid; }
+.picture { text-align: center; line-height: 1; font-size: 1pt; }
 a { color: #1a1d1f; text-decoration: none; }
 b { font-weight: 700; }
 
@@ -47,7 +47,7 @@ b { font-weight: 700; }
 .fallback { font-family: "DejaVu Sans"; font-weight: 400; font-size: 94%; }
 
 /* Tables: hairlines between rows only, figures right. */
-table.list { width: 100%; border-collapse: separate; border-spacing: 0; -fs-table-paginate: paginate; font-size: 8.5pt; }
+table.list { width: 100%; border-collapse: separate; border-spacing: 0; font-size: 8.5pt; }
 table.list th { text-align: left; font-weight: 700; padding: 1mm 1.6mm 1mm 0; border-bottom: 0.25mm solid #1a1d1f; vertical-align: bottom; }
 table.list td { padding: 1.1mm 1.6mm 1.1mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
 table.list tr { page-break-inside: avoid; }
@@ -83,7 +83,7 @@ table.contents td { padding: 0.6mm 0; border-bottom: 0.12mm solid #9a9ea1; }
 .target:before { content: target-counter(attr(href), page); }
 
 /* Cautions stand before the action and inside a frame. */
-.caution { border: 0.35mm solid #1a1d1f; padding: 2mm 3mm; margin-bottom: 2.5mm; page-break-inside: avoid; }
+.caution { border: 0.35mm solid #1a1d1f; padding: 2mm 3mm; margin-bottom: 2.5mm; }
 .caution b { letter-spacing: 0.02em; }
 
 /* Layouts. */
@@ -106,10 +106,10 @@ table.block tr.second td { border-top: 0.25mm solid #1a1d1f; }
 .block-name { font-weight: 700; }
 
 /* Steps. */
-.stage-name { font-size: 11pt; font-weight: 700; padding-bottom: 2.5mm; page-break-after: avoid; }
-.step { page-break-inside: avoid; padding-top: 2mm; padding-bottom: 5mm; }
+.stage-name { font-size: 11pt; font-weight: 700; padding-bottom: 2.5mm; }
+.step { page-break-inside: avoid; padding-bottom: 5mm; }
 table.step-head { width: 100%; border-collapse: separate; border-spacing: 0; }
-table.step-head td { vertical-align: baseline; padding-bottom: 2mm; }
+table.step-head td { vertical-align: baseline; padding-top: 2mm; padding-bottom: 2mm; }
 td.step-number { width: 20mm; font-weight: 300; font-size: 44pt; line-height: 1; }
 .step-title { font-weight: 300; font-size: 25pt; line-height: 1.15; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }

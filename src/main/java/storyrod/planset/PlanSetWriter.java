@@ -16,19 +16,19 @@ import storyrod.words.Words;
  * bytes. It touches no file and opens no address.
  */
 public final class PlanSetWriter {
+  private final Function<Piece, Wording> wording;
   private final Words words;
   private final Templates templates = new Templates();
-  private final Function<Piece, Wording> wordings;
 
+  /** A writer in one language. */
   public PlanSetWriter(Words words) {
     this.words = words;
-    this.wordings = piece -> new StepWriter(piece, words, templates)::write;
+    this.wording = piece -> new StepWriter(piece, words, templates)::write;
   }
 
-  /** A writer with other words for the steps. */
   PlanSetWriter(Wording wording, Words words) {
     this.words = words;
-    this.wordings = piece -> wording;
+    this.wording = piece -> wording;
   }
 
   /**
@@ -38,7 +38,7 @@ public final class PlanSetWriter {
    */
   public Map<String, byte[]> write(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), words);
-    Pages pages = Pages.of(set, texts, wordings.apply(set.piece()));
+    Pages pages = Pages.of(set, texts, wording.apply(set.piece()));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
     files.put("drawings/exploded.svg", svg(set.drawings().exploded()));

@@ -31,17 +31,16 @@ public record StepPages(List<StageGroup> stages) {
    * A step.
    *
    * @param pictures none or one
-   * @param work the working time in words
+   * @param working the working time in words
    * @param waiting the waiting time in words, or empty
    */
   public record Entry(
       int number,
       StepText text,
-      List<String> say,
       List<DrawingBox> pictures,
       List<PartRow> parts,
       List<HardwareRow> hardware,
-      String work,
+      String working,
       String waiting) {}
 
   /** A part of a step: its mark, its name, and how many come or that it stands already. */
@@ -79,15 +78,15 @@ public record StepPages(List<StageGroup> stages) {
 
   private static Entry entry(PlanSet set, Step step, Sheet sheet) {
     Texts texts = sheet.texts();
+    StepText text = sheet.wording().of(step);
     return new Entry(
         step.number(),
-        sheet.wording().of(step),
-        step.say(),
+        text,
         pictures(set, step, sheet.paper()),
         parts(set.piece(), step, texts),
         step.hardware().stream().map(item -> hardware(set.piece(), item)).toList(),
-        texts.duration(step.minutes()),
-        step.waitMinutes() == 0 ? "" : texts.duration(step.waitMinutes()));
+        text.working(),
+        text.waiting());
   }
 
   private static List<DrawingBox> pictures(PlanSet set, Step step, Paper paper) {

@@ -43,12 +43,7 @@ record Texts(LengthFormat format, Words words) {
   }
 
   String duration(int minutes) {
-    int hours = minutes / 60;
-    int rest = minutes % 60;
-    if (hours == 0) {
-      return say("time.minutes", rest);
-    }
-    return rest == 0 ? say("time.hours", hours) : say("time.hours-minutes", hours, rest);
+    return new Durations(words).brief(minutes);
   }
 
   static String capital(String text) {

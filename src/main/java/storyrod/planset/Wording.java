@@ -4,6 +4,6 @@ import storyrod.build.BuildPlan.Step;
 
 /** Puts a step into words. */
 @FunctionalInterface
-public interface Wording {
+interface Wording {
   StepText of(Step step);
 }

@@ -108,8 +108,8 @@ record Sample(String title, Unit unit, int shelves) {
         List.of(
             new StepText.SettingText("Fence", "A", "9 1/4 in"),
             new StepText.SettingText("Depth", "", "3/8 in")),
-        "12 min",
-        "");
+        step.minutes() + " min",
+        step.waitMinutes() == 0 ? "" : "1 h");
   }
 
   private StockEntry ply() {
