@@ -245,7 +245,7 @@ final class Bench {
   }
 
   private void add(String target, List<String> names, List<String> standing, Face enters) {
-    Operation fit = new Operation(Verb.FIT, target, names, List.of(), List.of(), 5, 0);
+    Operation fit = new Operation(Verb.FIT, target, names, List.of(), List.of(), List.of(), 5, 0);
     steps.add(
         new Step(steps.size() + 1, new Stage("fitting", Optional.empty()), List.of(fit), names,
             standing, Optional.of(enters), List.of(), List.of(), List.of(), List.of(), List.of(), 5, 0));
