@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.index.strtree.STRtree;
 import storyrod.drawing.Seen.Stroke;
@@ -79,7 +80,13 @@ public final class HiddenLines {
 
   /** What is seen of each item, in the order of the scene, without hidden lines. */
   public List<Seen> seen() {
-    return gathered(visible(), scene.items().stream().map(item -> List.<Stroke>of()).toList());
+    return seen(item -> true);
+  }
+
+  /** The same, with regions only for some items: they take by far the most time. */
+  public List<Seen> seen(Predicate<Scene.Item> withRegions) {
+    List<List<Stroke>> none = scene.items().stream().map(item -> List.<Stroke>of()).toList();
+    return gathered(visible(), none, withRegions);
   }
 
   /** What is seen of each item, in the order of the scene, and what is hidden of its edges. */
@@ -93,7 +100,7 @@ public final class HiddenLines {
       backEdges(i).forEach(edge -> drawn.add(edge.line().picture()));
       drawn.endOfItem();
     }
-    return gathered(visible, drawn.unique().subList(1, scene.items().size() + 1));
+    return gathered(visible, drawn.unique().subList(1, scene.items().size() + 1), all -> true);
   }
 
   /** The outlines of all items, then the edges inside them, so that shared lines go to outlines. */
@@ -110,7 +117,10 @@ public final class HiddenLines {
     return shared.unique();
   }
 
-  private List<Seen> gathered(List<List<Stroke>> visible, List<List<Stroke>> hidden) {
+  private List<Seen> gathered(
+      List<List<Stroke>> visible,
+      List<List<Stroke>> hidden,
+      Predicate<Scene.Item> withRegions) {
     Regions regions = new Regions(view, index);
     Mouths mouths = new Mouths(this, view);
     int count = scene.items().size();
@@ -120,7 +130,7 @@ public final class HiddenLines {
       Seen.Lines lines =
           new Seen.Lines(
               visible.get(i), visible.get(count + i), hidden.get(i), mouths.of(item, own.get(i)));
-      seen.add(new Seen(item, lines, regions.of(own.get(i))));
+      seen.add(new Seen(item, lines, withRegions.test(item) ? regions.of(own.get(i)) : List.of()));
     }
     return seen;
   }

@@ -33,8 +33,17 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
   }
 
   static Picture of(Scene scene, List<Part> parts, int strong, View view) {
+    return of(scene, parts, strong, view, List.of());
+  }
+
+  /** Strong parts and those that get balloons, by their names, have regions. */
+  static Picture of(
+      Scene scene, List<Part> parts, int strong, View view, List<String> balloons) {
     HiddenLines lines = HiddenLines.of(scene, view);
-    return new Picture(parts, strong, lines, lines.seen());
+    List<Scene.Item> toned = scene.items().subList(0, strong);
+    List<Seen> seen =
+        lines.seen(item -> toned.contains(item) || balloons.contains(item.name()));
+    return new Picture(parts, strong, lines, seen);
   }
 
   /** The drawing, as large as a page allows and in its middle. */

@@ -39,7 +39,7 @@ final class Regions {
     List<Geometry> before = new ArrayList<>();
     for (Object each : index.query(face.envelope())) {
       ScreenFace other = (ScreenFace) each;
-      if (other != face) {
+      if (other != face && !apart(other, face) && !apart(face, other)) {
         addInFront(other, face, before);
       }
     }
@@ -48,6 +48,33 @@ final class Regions {
       picture = OverlayNG.overlay(picture, cover, OverlayNG.DIFFERENCE, GRID);
     }
     return regions(face.normal(), picture);
+  }
+
+  /** Whether a side of one picture's outer ring is a line that parts the two pictures. */
+  private static boolean apart(ScreenFace one, ScreenFace two) {
+    List<At> ring = one.rings().getFirst();
+    At before = ring.getLast();
+    for (At at : ring) {
+      if (isOneSided(ring, before, at, 1) && isOneSided(two.rings().getFirst(), before, at, -1)
+          || isOneSided(ring, before, at, -1)
+              && isOneSided(two.rings().getFirst(), before, at, 1)) {
+        return true;
+      }
+      before = at;
+    }
+    return false;
+  }
+
+  private static boolean isOneSided(List<At> ring, At from, At to, int sign) {
+    double dx = to.x() - from.x();
+    double dy = to.y() - from.y();
+    double slack = THIN_MM / 10 * Math.hypot(dx, dy);
+    for (At at : ring) {
+      if (sign * (dx * (at.y() - from.y()) - dy * (at.x() - from.x())) < -slack) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Adds the part of another face's picture where that face is nearer to the viewer. */

@@ -125,7 +125,7 @@ public final class StepPicture {
             parts.stream()
                 .map(part -> new Scene.Item(part.name(), part.solid(), offsets.get(part.name())))
                 .toList());
-    Picture picture = Picture.of(scene, parts, step.newParts().size(), view);
+    Picture picture = Picture.of(scene, parts, step.newParts().size(), view, marked());
     List<Path> trails = ways.stream().flatMap(List::stream).toList();
     double score =
         Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
