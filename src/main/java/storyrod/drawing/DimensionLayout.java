@@ -20,7 +20,7 @@ import storyrod.drawing.Lowering.Head;
 record DimensionLayout(Dimension dimension, double span, double textWidth) {
   private static final double OFF_POINT = 1;
   private static final double PAST_LINE = 2;
-  private static final double TEXT_ABOVE = 0.9;
+  private static final double TEXT_ABOVE = 1;
   private static final double HEAD = Head.SLIM.length;
   private static final double STUB = HEAD + 2;
   private static final double BESIDE = 0.6;

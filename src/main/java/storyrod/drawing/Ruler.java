@@ -80,6 +80,10 @@ record Ruler(double factor, List<Range> breaks) {
     return mm;
   }
 
+  boolean shows(Length at) {
+    return breaks.stream().noneMatch(gap -> gap.contains(at));
+  }
+
   /** The parts of a stretch that are not left out. */
   List<Range> shown(Range stretch) {
     List<Range> shown = new ArrayList<>();
