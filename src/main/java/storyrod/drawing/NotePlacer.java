@@ -134,7 +134,8 @@ final class NotePlacer {
     Bounds bounds() {
       double size = TextStyle.NOTE.sizeMm();
       double left = anchor == Anchor.START ? text.x() : text.x() - width;
-      double bottom = text.y() + size * (TextSetting.DESCENT + (lines.size() - 1) * Lowering.LINE_SPACING);
+      double below = TextSetting.DESCENT + (lines.size() - 1) * Lowering.LINE_SPACING;
+      double bottom = text.y() + size * below;
       return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + width, bottom);
     }
 
@@ -173,7 +174,8 @@ final class NotePlacer {
     PlacedText whole =
         new PlacedText(
             "", TextStyle.NOTE.sizeMm(), room.left(), room.top(), room.right(), room.bottom());
-    Paper.Stretch landing = new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
+    Paper.Stretch landing =
+        new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
     return paper.isFree(whole.widened(0.5))
         && paper.missesTexts(leader(note))
         && paper.missesTexts(landing)

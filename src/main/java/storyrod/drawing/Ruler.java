@@ -7,7 +7,7 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 
 /**
- * Where a part's length falls on the paper: to scale, less the stretches that break lines leave out.
+ * Where a part's length falls on the paper: to scale, less the stretches that breaks leave out.
  *
  * @param breaks the stretches left out, in order
  */

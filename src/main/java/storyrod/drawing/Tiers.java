@@ -27,6 +27,7 @@ final class Tiers {
   private final Side side;
   private final List<Wanted> wanted;
   private final List<Placed> placed = new ArrayList<>();
+  private final List<Paper.State> states = new ArrayList<>();
   private int trials;
 
   private Tiers(Paper paper, PlacedView view, Side side, List<Wanted> wanted) {
@@ -189,8 +190,6 @@ final class Tiers {
     }
     return false;
   }
-
-  private final List<Paper.State> states = new ArrayList<>();
 
   private void takeBack() {
     placed.removeLast();
