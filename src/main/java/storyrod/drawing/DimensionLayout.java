@@ -13,14 +13,14 @@ import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Lowering.Head;
 
 /**
- * Where the lines, arrowheads and figures of a dimension go (ISO 129-1). Along the measured direction
- * everything is counted from 0 at {@code from} to {@code span} at {@code to}; where there is no room
- * the arrowheads point inward from outside, and the figures stand beyond {@code to}.
+ * Where the lines, arrowheads and figures of a dimension go (ISO 129-1). Along the measured
+ * direction everything is counted from 0 at {@code from} to {@code span} at {@code to}; where there
+ * is no room the arrowheads point inward from outside, and the figures stand beyond {@code to}.
  */
 record DimensionLayout(Dimension dimension, double span, double textWidth) {
   private static final double OFF_POINT = 1;
   private static final double PAST_LINE = 2;
-  private static final double TEXT_ABOVE = 0.9;
+  private static final double TEXT_ABOVE = 1;
   private static final double HEAD = Head.SLIM.length;
   private static final double STUB = HEAD + 2;
   private static final double BESIDE = 0.6;

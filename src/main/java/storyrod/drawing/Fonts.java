@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The one family of a plan set in three weights, and the face that stands in for signs it lacks. All
- * come from the class path, never from the machine.
+ * The one family of a plan set in three weights, and the face that stands in for signs it lacks.
+ * All come from the class path, never from the machine.
  */
 public final class Fonts {
   private static final String ROBOTO = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
@@ -119,7 +119,8 @@ public final class Fonts {
   }
 
   private static boolean needsStandIn(int sign, String text) {
-    if (sign >= ' ' && sign <= '~' || Faces.ROBOTO_BY_WEIGHT.stream().allMatch(face -> face.canDisplay(sign))) {
+    boolean plain = sign >= ' ' && sign <= '~';
+    if (plain || Faces.ROBOTO_BY_WEIGHT.stream().allMatch(face -> face.canDisplay(sign))) {
       return false;
     }
     if (!Faces.STAND_IN.canDisplay(sign)) {
@@ -177,7 +178,7 @@ public final class Fonts {
 
   /**
    * On Unix AWT asks a library of the system for its fonts before it loads any, and gives up where
-   * that library or its fonts are missing. A list of its own, however short, spares it the question.
+   * that library or its fonts are missing. A list of its own, however short, spares it that.
    */
   private static final class FontSetup {
     private static final String PROPERTY = "sun.awt.fontconfig";

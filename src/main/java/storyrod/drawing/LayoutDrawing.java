@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Ellipse;
@@ -38,6 +39,8 @@ public final class LayoutDrawing {
   private final Words words = Words.ENGLISH;
   private final double factor;
   private final Paper paper = new Paper();
+  private final List<At> rings = new ArrayList<>();
+  private final List<Placed> unlabelled = new ArrayList<>();
 
   private LayoutDrawing(SheetLayout sheet, Piece piece, Scale scale) {
     this.sheet = sheet;
@@ -72,6 +75,7 @@ public final class LayoutDrawing {
         .forEach(this::add);
     addOverall(new At(width, height));
     sheet.cuts().forEach(this::addCut);
+    unlabelled.forEach(this::addBalloon);
     double dx = LEFT + Math.max(0, (area.widthMm() - LEFT - EDGE - width) / 2);
     List<Element> moved =
         paper.elements().stream().map(each -> Moved.by(each, dx, TOP)).toList();
@@ -154,6 +158,9 @@ public final class LayoutDrawing {
     Optional<Boolean> grain = grained ? Optional.of(!placed.turned()) : Optional.empty();
     List<Element> label = Label.place(labels(placed), bounds(placed.area()), grain);
     elements.addAll(label);
+    if (label.isEmpty()) {
+      unlabelled.add(placed);
+    }
     add(new Group(placed.part(), piece.mark(placed.mark()).title(), elements));
   }
 
@@ -204,22 +211,58 @@ public final class LayoutDrawing {
     double furthest = leavesSheet ? run + RING + 0.6 : run - RING - 0.3;
     for (double along = furthest; along > RING; along -= 0.5) {
       At centre = cut.alongLength() ? start.plus(along, 0) : start.plus(0, along);
-      if (isFree(centre)) {
+      if (isFree(centre, RING)) {
         number(centre, cut.number()).forEach(this::add);
         return;
       }
     }
   }
 
-  private boolean isFree(At centre) {
+  private boolean isFree(At centre, double radius) {
     PlacedText room =
         new PlacedText(
-            "", 0, centre.x() - RING, centre.y() - RING, centre.x() + RING, centre.y() + RING);
+            "",
+            0,
+            centre.x() - radius,
+            centre.y() - radius,
+            centre.x() + radius,
+            centre.y() + radius);
     return paper.missesTexts(room)
-        && rings.stream().noneMatch(other -> other.distance(centre) < 2 * RING + 0.2);
+        && rings.stream().noneMatch(other -> other.distance(centre) < radius + RING + 0.2);
   }
 
-  private final List<At> rings = new ArrayList<>();
+  /** A part too small for its mark gets a balloon near by, off the other parts if it can be. */
+  private void addBalloon(Placed placed) {
+    Bounds part = bounds(placed.area());
+    At tip = new At((part.left() + part.right()) / 2, (part.top() + part.bottom()) / 2);
+    double radius = Lowering.BALLOON_RADIUS;
+    At best = tip;
+    double least = Double.POSITIVE_INFINITY;
+    for (double y = radius; y < mm(sheet.width()) - radius; y += 2) {
+      for (double x = radius; x < mm(sheet.length()) - radius; x += 2) {
+        At centre = new At(x, y);
+        double cost = centre.distance(tip) + (liesOnPart(centre) ? 30 : 0);
+        if (cost < least && centre.distance(tip) > 2 * radius && isFree(centre, radius)) {
+          least = cost;
+          best = centre;
+        }
+      }
+    }
+    rings.add(best);
+    add(new Balloon(best, tip, placed.mark()));
+  }
+
+  private boolean liesOnPart(At centre) {
+    double radius = Lowering.BALLOON_RADIUS;
+    return sheet.placed().stream()
+        .map(placed -> bounds(placed.area()))
+        .anyMatch(
+            part ->
+                centre.x() + radius > part.left()
+                    && centre.x() - radius < part.right()
+                    && centre.y() + radius > part.top()
+                    && centre.y() - radius < part.bottom());
+  }
 
   private List<Element> number(At centre, int number) {
     rings.add(centre);

@@ -3,11 +3,13 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.Drawing.TextStyle;
+import storyrod.geometry.Axis;
 
 /**
  * Finds the place of a note: its text free of everything, its leader short, clear of texts and of
@@ -19,6 +21,7 @@ final class NotePlacer {
   private static final double WIDEST = 46;
   private static final double PER_CROSSING = 7;
   private static final double SHORTEST = 5;
+  private static final int TIPS = 5;
 
   private final Paper paper;
   private final Size area;
@@ -32,7 +35,14 @@ final class NotePlacer {
   /** Puts a note on the paper; false if there is no room. */
   boolean place(CutNote note, PlacedView view) {
     List<String> lines = wrapped(note.words());
-    List<At> tips = note.tips().stream().map(view::at).toList();
+    List<At> all =
+        note.tips().stream()
+            .filter(tip -> view.across() != Axis.X || view.ruler().shows(tip.x()))
+            .map(view::at)
+            .toList();
+    int step = Math.max(1, Math.ceilDiv(all.size(), TIPS));
+    List<At> tips =
+        IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
     double rim = note.rimMm() * view.ruler().factor();
     Optional<Note> best = best(lines, tips, rim);
     best.ifPresent(
@@ -124,7 +134,8 @@ final class NotePlacer {
     Bounds bounds() {
       double size = TextStyle.NOTE.sizeMm();
       double left = anchor == Anchor.START ? text.x() : text.x() - width;
-      double bottom = text.y() + size * (TextSetting.DESCENT + (lines.size() - 1) * Lowering.LINE_SPACING);
+      double below = TextSetting.DESCENT + (lines.size() - 1) * Lowering.LINE_SPACING;
+      double bottom = text.y() + size * below;
       return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + width, bottom);
     }
 
@@ -163,7 +174,8 @@ final class NotePlacer {
     PlacedText whole =
         new PlacedText(
             "", TextStyle.NOTE.sizeMm(), room.left(), room.top(), room.right(), room.bottom());
-    Paper.Stretch landing = new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
+    Paper.Stretch landing =
+        new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
     return paper.isFree(whole.widened(0.5))
         && paper.missesTexts(leader(note))
         && paper.missesTexts(landing)

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,8 @@ public final class PartDrawing {
   private static final double BETWEEN_VIEWS = 7;
   private static final double THIN_VIEW = 16;
   private static final double BROKEN_VIEW = 32;
+  private static final double SHORTEST_VIEW = 40;
+  private static final double LEAST_BESIDE = 14;
   private static final double MARGIN = 1;
 
   private final FlatPart flat;
@@ -54,14 +57,19 @@ public final class PartDrawing {
   private Drawing draw(List<Scale> scales) {
     Optional<Drawing> whole = Optional.empty();
     for (Scale scale : scales) {
-      whole = attempt(scale, Ruler.unbroken(scale.factor()));
-      if (whole.isPresent()) {
-        break;
+      if (whole.isEmpty() && lengthAt(scale) >= SHORTEST_VIEW) {
+        whole = attempt(scale, Ruler.unbroken(scale.factor()));
       }
     }
     boolean thin =
         whole.flatMap(Drawing::scale).stream().noneMatch(scale -> heightAt(scale) >= THIN_VIEW);
     return thin ? broken(scales, whole) : whole.orElseThrow();
+  }
+
+  private double lengthAt(Scale scale) {
+    return scale.paper() == scale.real()
+        ? SHORTEST_VIEW
+        : flat.size(Axis.X).toMm() * scale.factor();
   }
 
   private double heightAt(Scale scale) {
@@ -70,14 +78,16 @@ public final class PartDrawing {
 
   /** A long thin part reads better larger, with plain stretches left out. */
   private Drawing broken(List<Scale> scales, Optional<Drawing> whole) {
+    Set<Ruler> tried = new LinkedHashSet<>();
     for (Scale scale : scales) {
       boolean larger =
           whole.flatMap(Drawing::scale).stream()
               .noneMatch(each -> each.factor() >= scale.factor());
-      if (larger && heightAt(scale) <= BROKEN_VIEW) {
+      if (larger && heightAt(scale) <= BROKEN_VIEW && lengthAt(scale) >= SHORTEST_VIEW) {
         for (double width = area.widthMm() - 20; width > area.widthMm() / 2; width -= 10) {
           Ruler ruler = Ruler.broken(scale.factor(), features(), width);
-          Optional<Drawing> drawing = attempt(scale, ruler);
+          Optional<Drawing> drawing =
+              tried.add(ruler) ? attempt(scale, ruler) : Optional.empty();
           if (drawing.isPresent()) {
             return drawing.get();
           }
@@ -131,7 +141,8 @@ public final class PartDrawing {
   private Optional<Drawing> attempt(Scale scale, Ruler ruler) {
     Paper paper = new Paper();
     Map<Face, PlacedView> views = new LinkedHashMap<>();
-    if (ruler.mm(flat.size(Axis.X)) > area.widthMm() || heightAt(scale) > area.heightMm()) {
+    if (ruler.mm(flat.size(Axis.X)) + LEAST_BESIDE > area.widthMm()
+        || heightAt(scale) + LEAST_BESIDE > area.heightMm()) {
       return Optional.empty();
     }
     for (Face face : inOrder(Measures.views(flat))) {

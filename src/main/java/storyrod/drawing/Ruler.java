@@ -7,7 +7,7 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 
 /**
- * Where a part's length falls on the paper: to scale, less the stretches that break lines leave out.
+ * Where a part's length falls on the paper: to scale, less the stretches that breaks leave out.
  *
  * @param breaks the stretches left out, in order
  */
@@ -78,6 +78,10 @@ record Ruler(double factor, List<Range> breaks) {
       }
     }
     return mm;
+  }
+
+  boolean shows(Length at) {
+    return breaks.stream().noneMatch(gap -> gap.contains(at));
   }
 
   /** The parts of a stretch that are not left out. */

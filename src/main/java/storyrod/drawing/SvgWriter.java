@@ -12,7 +12,7 @@ import org.jfree.svg.SVGUnits;
 import org.jfree.svg.SVGUtils;
 import org.jfree.svg.ViewBox;
 
-/** Writes a drawing as an SVG of its true size, text as text; the same drawing gives equal bytes. */
+/** Writes a drawing as an SVG of its true size, text as text; equal drawings give equal bytes. */
 public final class SvgWriter {
   private static final int DECIMALS = 2;
 

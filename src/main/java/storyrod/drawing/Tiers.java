@@ -19,12 +19,15 @@ final class Tiers {
   private static final double NEXT = 8;
   private static final double ARROW = 4.5;
   private static final int TRIALS = 250;
+  private static final int SPARE = 3;
+  private static final int PAIRS = 12;
 
   private final Paper paper;
   private final PlacedView view;
   private final Side side;
   private final List<Wanted> wanted;
   private final List<Placed> placed = new ArrayList<>();
+  private final List<Paper.State> states = new ArrayList<>();
   private int trials;
 
   private Tiers(Paper paper, PlacedView view, Side side, List<Wanted> wanted) {
@@ -53,17 +56,22 @@ final class Tiers {
     if (placeSides(paper, view, wanted)) {
       return true;
     }
-    if (view.face() == Face.FRONT) {
-      for (int i = wanted.size() - 2; i >= 0; i--) {
-        if (placeSides(paper, view, moved(wanted, i))) {
-          return true;
-        }
+    int last = wanted.size() - 2;
+    if (view.face() != Face.FRONT) {
+      return wanted.getFirst().axis() == Axis.Y
+          && placeSides(paper, view, wanted.stream().map(Wanted::onOtherSide).toList());
+    }
+    for (int i = last; i >= 0; i--) {
+      if (placeSides(paper, view, moved(wanted, i))) {
+        return true;
       }
-      for (int i = wanted.size() - 2; i >= 0; i--) {
-        for (int j = i - 1; j >= 0; j--) {
-          if (placeSides(paper, view, moved(moved(wanted, i), j))) {
-            return true;
-          }
+    }
+    int pairs = 0;
+    for (int i = last; i >= 0; i--) {
+      for (int j = i - 1; j >= 0 && pairs < PAIRS; j--) {
+        pairs++;
+        if (placeSides(paper, view, moved(moved(wanted, i), j))) {
+          return true;
         }
       }
     }
@@ -140,7 +148,7 @@ final class Tiers {
   }
 
   private boolean place() {
-    for (int tiers = fewest(); tiers <= wanted.size() + 1; tiers++) {
+    for (int tiers = fewest(); tiers <= wanted.size() + SPARE; tiers++) {
       trials = 0;
       if (place(0, tiers)) {
         return true;
@@ -182,8 +190,6 @@ final class Tiers {
     }
     return false;
   }
-
-  private final List<Paper.State> states = new ArrayList<>();
 
   private void takeBack() {
     placed.removeLast();

@@ -98,7 +98,8 @@ final class BenchParts {
         Optional.of("pocket-screw"), NOWHERE);
   }
 
-  private void part(String name, StockKind kind, Axis length, Axis thickness, Box box, Cut... cuts) {
+  private void part(
+      String name, StockKind kind, Axis length, Axis thickness, Box box, Cut... cuts) {
     String mark = "" + (char) ('A' + parts.size());
     parts.add(
         new Part(
