@@ -22,7 +22,7 @@ body { font-family: Roboto; font-size: 9.5pt; line-height: 1.42; color: #1a1d1f;
 .page-count:before { content: counter(pages); }
 .right { text-align: right; }
 /* The space above keeps a tall line's box from reaching back onto the page before. */
-.section { page-break-before: always; }
+.section { page-break-before: always; padding-top: 1mm; }
 .cover { page: cover; }
 h1 { font-weight: 300; font-size: 25pt; line-height: 1.15; margin-bottom: 4mm; page-break-after: avoid; }
 h2 { font-weight: 700; font-size: 11pt; line-height: 1.3; margin-top: 6mm; margin-bottom: 1.5mm; page-break-after: avoid; }

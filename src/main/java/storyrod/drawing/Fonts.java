@@ -21,6 +21,7 @@ public final class Fonts {
   private static final String SYMBOLS = "/net/sf/jasperreports/fonts/dejavu/DejaVuSans.ttf";
   private static final FontRenderContext UNHINTED = new FontRenderContext(null, true, true);
   private static final float MEASURED_AT = 1000;
+  private static final int USUAL_SIGNS = 256;
 
   private Fonts() {}
 
@@ -70,11 +71,26 @@ public final class Fonts {
   public static double width(Weight weight, double size, String text) {
     double width = 0;
     for (Run run : runs(text)) {
-      Font face = run.symbol() ? symbols(MEASURED_AT) : awt(weight, MEASURED_AT);
-      var glyphs = face.createGlyphVector(UNHINTED, run.text());
-      width += glyphs.getGlyphPosition(glyphs.getNumGlyphs()).getX();
+      width += run.symbol() ? advance(Faces.STAND_IN, run.text()) : plain(weight, run.text());
     }
-    return width * size / MEASURED_AT;
+    return width * size;
+  }
+
+  private static double plain(Weight weight, String text) {
+    double[] advances = Faces.ADVANCES.get(weight.ordinal());
+    double width = 0;
+    for (int sign : text.codePoints().toArray()) {
+      width +=
+          sign < advances.length
+              ? advances[sign]
+              : advance(Faces.ROBOTO_BY_WEIGHT.get(weight.ordinal()), Character.toString(sign));
+    }
+    return width;
+  }
+
+  private static double advance(Font face, String text) {
+    var glyphs = face.deriveFont(MEASURED_AT).createGlyphVector(UNHINTED, text);
+    return glyphs.getGlyphPosition(glyphs.getNumGlyphs()).getX() / MEASURED_AT;
   }
 
   /** Whether the family itself has every sign of a text; a sign that no face has is a bug. */
@@ -103,7 +119,7 @@ public final class Fonts {
   }
 
   private static boolean needsStandIn(int sign, String text) {
-    if (Faces.ROBOTO_BY_WEIGHT.stream().allMatch(face -> face.canDisplay(sign))) {
+    if (sign >= ' ' && sign <= '~' || Faces.ROBOTO_BY_WEIGHT.stream().allMatch(face -> face.canDisplay(sign))) {
       return false;
     }
     if (!Faces.STAND_IN.canDisplay(sign)) {
@@ -129,6 +145,9 @@ public final class Fonts {
     static final List<Font> ROBOTO_BY_WEIGHT;
     static final Font STAND_IN;
 
+    /** The widths of the usual signs at size 1, because texts are measured over and over. */
+    static final List<double[]> ADVANCES;
+
     static {
       List<Path> waste = FontSetup.withoutTheMachinesFonts();
       ROBOTO_BY_WEIGHT =
@@ -136,6 +155,13 @@ public final class Fonts {
               load(ttf(Weight.LIGHT)), load(ttf(Weight.REGULAR)), load(ttf(Weight.BOLD)));
       STAND_IN = load(symbolsTtf());
       waste.forEach(FontSetup::remove);
+      ADVANCES = ROBOTO_BY_WEIGHT.stream().map(Faces::advances).toList();
+    }
+
+    private static double[] advances(Font face) {
+      return java.util.stream.IntStream.range(0, USUAL_SIGNS)
+          .mapToDouble(sign -> advance(face, Character.toString(sign)))
+          .toArray();
     }
 
     private static Font load(byte[] ttf) {

@@ -32,13 +32,23 @@ public record PlacedText(
     };
   }
 
+  PlacedText widened(double by) {
+    return new PlacedText(text, sizeMm, left - by, top - by, right + by, bottom + by);
+  }
+
   public boolean overlaps(PlacedText other) {
     return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
   }
 
   /** Whether a stretch of a line runs through it. */
   public boolean meets(Drawing.At from, Drawing.At to) {
-    return new java.awt.geom.Rectangle2D.Double(left, top, right - left, bottom - top)
-        .intersectsLine(from.x(), from.y(), to.x(), to.y());
+    boolean apart =
+        Math.max(from.x(), to.x()) < left
+            || Math.min(from.x(), to.x()) > right
+            || Math.max(from.y(), to.y()) < top
+            || Math.min(from.y(), to.y()) > bottom;
+    return !apart
+        && new java.awt.geom.Rectangle2D.Double(left, top, right - left, bottom - top)
+            .intersectsLine(from.x(), from.y(), to.x(), to.y());
   }
 }

@@ -3,6 +3,8 @@ package storyrod.drawing;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import storyrod.drawing.Drawing.TextStyle;
@@ -24,6 +26,13 @@ record TextSetting(List<Stretch> stretches, double width) {
   private static final double LOWERED = -0.07;
   private static final Pattern FRACTION =
       Pattern.compile("(?<![\\p{Alnum}/.])(\\d{1,3})/(\\d{1,3})(?![\\p{Alnum}/])");
+
+  /** Places are tried over and over with the same few texts. */
+  private static final Map<Key, TextSetting> MEMORY = new ConcurrentHashMap<>();
+
+  private static final int REMEMBERED = 4000;
+
+  private record Key(TextStyle style, String text) {}
 
   TextSetting {
     stretches = List.copyOf(stretches);
@@ -51,6 +60,15 @@ record TextSetting(List<Stretch> stretches, double width) {
   }
 
   static TextSetting of(TextStyle style, String text) {
+    if (MEMORY.size() > REMEMBERED) {
+      MEMORY.clear();
+    }
+    return MEMORY.computeIfAbsent(new Key(style, text), TextSetting::set);
+  }
+
+  private static TextSetting set(Key key) {
+    TextStyle style = key.style;
+    String text = key.text;
     Setter setter = new Setter(weight(style), style.sizeMm());
     Matcher fraction = FRACTION.matcher(text);
     int done = 0;

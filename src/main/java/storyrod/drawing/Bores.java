@@ -1,0 +1,89 @@
+package storyrod.drawing;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Ellipse;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Tone;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+
+/** Draws round holes and pocket holes in the view from which they are drilled. */
+final class Bores {
+  private static final double SMALL = 4;
+
+  private Bores() {}
+
+  static void add(PlacedView view, Cut cut, List<Element> elements) {
+    if (PlacedView.home(view.flat(), cut) != view.face()) {
+      return;
+    }
+    switch (cut) {
+      case Cut.Trench trench -> {}
+      case Cut.Holes holes -> addHoles(view, holes, elements);
+      case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
+    }
+  }
+
+  private static void addHoles(PlacedView view, Cut.Holes holes, List<Element> elements) {
+    double radius = holes.diameter().toMm() * view.ruler().factor() / 2;
+    boolean hidden = holes.from() == Face.BACK && !holes.through();
+    for (Point centre : holes.centres()) {
+      At at = view.at(centre);
+      Role role = hidden ? Role.HIDDEN : 2 * radius < SMALL ? Role.THIN : Role.VISIBLE;
+      Optional<Tone> fill = hidden ? Optional.empty() : Optional.of(Tone.WHITE);
+      elements.add(new Ellipse(role, at, radius, radius, 0, fill));
+      double arm = radius + 0.9;
+      elements.add(new Line(Role.CENTRE, List.of(at.plus(-arm, 0), at.plus(arm, 0))));
+      elements.add(new Line(Role.CENTRE, List.of(at.plus(0, -arm), at.plus(0, arm))));
+    }
+  }
+
+  private static void addPockets(PlacedView view, Cut.PocketHoles cut, List<Element> elements) {
+    double factor = view.ruler().factor();
+    boolean level = cut.end().axis() == view.across();
+    double wide = cut.diameter().toMm() * factor / 2;
+    double tall = wide / StrictMath.sin(StrictMath.toRadians(cut.angleDegrees()));
+    Role role = cut.from() == Face.BACK ? Role.HIDDEN : Role.THIN;
+    Optional<Tone> fill = role == Role.THIN ? Optional.of(Tone.SIDE) : Optional.empty();
+    for (Point leaves : cut.centres()) {
+      At mouth = view.at(mouth(view.flat(), cut, leaves));
+      elements.add(
+          new Ellipse(role, mouth, level ? tall : wide, level ? wide : tall, 0, fill));
+      addPilot(view.at(leaves), mouth, new Pilot(cut.pilot().toMm() * factor / 2, tall), elements);
+    }
+  }
+
+  private record Pilot(double radius, double fromMouth) {}
+
+  private static void addPilot(At end, At mouth, Pilot pilot, List<Element> elements) {
+    double length = end.distance(mouth);
+    double part = Math.max(0, (length - pilot.fromMouth) / length);
+    double dx = mouth.x() - end.x();
+    double dy = mouth.y() - end.y();
+    for (double side : new double[] {-pilot.radius / length, pilot.radius / length}) {
+      At from = end.plus(-dy * side, dx * side);
+      elements.add(new Line(Role.HIDDEN, List.of(from, from.plus(dx * part, dy * part))));
+    }
+  }
+
+  /** Where the axis of a pocket hole meets the face it is drilled from. */
+  static Point mouth(FlatPart flat, Cut.PocketHoles cut, Point leaves) {
+    Axis axis = cut.end().axis();
+    Length in = fromEnd(flat, cut.angleDegrees());
+    return leaves.with(
+        axis, flat.box().at(cut.end()).minus(in.times(cut.end().sign())));
+  }
+
+  /** How far from the end a pocket hole's axis meets the face. */
+  static Length fromEnd(FlatPart flat, int angleDegrees) {
+    double half = flat.size(Axis.Y).toMm() / 2;
+    return Length.nearest(half / StrictMath.tan(StrictMath.toRadians(angleDegrees)));
+  }
+}

@@ -1,0 +1,99 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Description.StockKind;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.Arrow;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
+import storyrod.piece.Part;
+import storyrod.words.Words;
+
+/** The mark and the grain arrow: on the face where they find room, else beside it. */
+final class FaceLabels {
+  private static final double GRID = 2;
+  private static final double ARROW = 16;
+  private static final double BETWEEN = 2;
+  private static final double CLEAR = 1.2;
+
+  private final Paper paper;
+  private final Bounds face;
+  private final Size area;
+
+  FaceLabels(Paper paper, PlacedView front, Size area) {
+    this.paper = paper;
+    this.face = front.bounds();
+    this.area = area;
+  }
+
+  void place(Part part, String mark, Words words) {
+    double ring = 2 * Lowering.BALLOON_RADIUS;
+    put(ring, ring, true)
+        .ifPresent(
+            corner -> {
+              At centre = corner.plus(ring / 2, ring / 2);
+              paper.add(new Balloon(centre, centre, mark));
+            });
+    if (part.stock().kind() == StockKind.SOLID || part.stock().grained()) {
+      placeGrain(words.say("grain"));
+    }
+  }
+
+  private void placeGrain(String word) {
+    double width = ARROW + BETWEEN + TextSetting.of(TextStyle.SMALL, word).width();
+    double height = TextStyle.SMALL.sizeMm();
+    put(width, height, false).ifPresent(corner -> grain(corner, word).forEach(paper::add));
+  }
+
+  private static List<Element> grain(At corner, String word) {
+    double middle = corner.y() + TextStyle.SMALL.sizeMm() / 2;
+    List<Element> elements = new ArrayList<>();
+    elements.add(
+        new Arrow(new At(corner.x(), middle), new At(corner.x() + ARROW, middle), true));
+    At base = new At(corner.x() + ARROW + BETWEEN, middle + 0.85);
+    elements.add(new Text(TextStyle.SMALL, base, Anchor.START, true, word));
+    return elements;
+  }
+
+  /** The top left corner of a free rectangle: on the face, lowest and leftmost, else near by. */
+  private Optional<At> put(double width, double height, boolean high) {
+    Optional<At> best = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
+    Bounds now = paper.bounds();
+    for (double y = now.top() - 12; y < now.bottom() + 12; y += GRID) {
+      for (double x = now.left(); x + width < now.left() + area.widthMm(); x += GRID) {
+        double cost = cost(new Bounds(x, y, x + width, y + height), now, high);
+        if (cost < least && isFree(new Bounds(x, y, x + width, y + height))) {
+          least = cost;
+          best = Optional.of(new At(x, y));
+        }
+      }
+    }
+    return best;
+  }
+
+  private double cost(Bounds room, Bounds now, boolean high) {
+    boolean inside =
+        room.left() > face.left() + 1
+            && room.right() < face.right() - 1
+            && room.top() > face.top() + 1
+            && room.bottom() < face.bottom() - 1;
+    Bounds all = now.with(room);
+    double growth = all.width() - now.width() + all.height() - now.height();
+    double fromSide = Math.abs(room.left() - face.left() - 6);
+    double wantedY = high ? face.top() + 4 : face.bottom() - 4 - room.height();
+    double fromHeight = Math.abs(room.top() - wantedY);
+    return fromSide + fromHeight * 1.5 + (inside ? 0 : 60 + growth * 3);
+  }
+
+  private boolean isFree(Bounds room) {
+    return paper.isFree(
+        new PlacedText("", 1, room.left(), room.top(), room.right(), room.bottom())
+            .widened(CLEAR));
+  }
+}

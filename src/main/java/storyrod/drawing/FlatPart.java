@@ -1,0 +1,154 @@
+package storyrod.drawing;
+
+import java.util.List;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+
+/**
+ * A part turned, never mirrored, so that its length runs to the right and the face with most cuts
+ * looks to the front: x along the length, z along the width, y into the wood, each from 0.
+ *
+ * @param shown the face of the part, in the frame of the piece, that looks to the front
+ * @param cuts the part's cuts in the turned frame
+ */
+record FlatPart(Part part, Face shown, Box box, List<Cut> cuts) {
+  FlatPart {
+    cuts = List.copyOf(cuts);
+  }
+
+  static FlatPart of(Part part) {
+    Turn turn = turn(part);
+    Box box =
+        new Box(
+            new Range(Length.ZERO, part.finishedLength()),
+            new Range(Length.ZERO, part.finishedThickness()),
+            new Range(Length.ZERO, part.finishedWidth()));
+    return new FlatPart(
+        part, turn.back.opposite(), box, part.cuts().stream().map(turn::turned).toList());
+  }
+
+  List<Cut.Trench> trenches() {
+    return cuts.stream()
+        .filter(Cut.Trench.class::isInstance)
+        .map(Cut.Trench.class::cast)
+        .toList();
+  }
+
+  Length size(Axis axis) {
+    return box.size(axis);
+  }
+
+  /** Whether a stretch runs over the whole of an axis. */
+  boolean full(Range range, Axis axis) {
+    return range.equals(box.on(axis));
+  }
+
+  private static Turn turn(Part part) {
+    Face low = Face.of(part.thickness(), -1);
+    Face shown = cutsFrom(part, low.opposite()) > cutsFrom(part, low) ? low.opposite() : low;
+    Turn plain = Turn.with(part.box(), Face.of(part.length(), 1), shown);
+    boolean headDown = plain.up == Face.BOTTOM;
+    return headDown ? Turn.with(part.box(), Face.of(part.length(), -1), shown) : plain;
+  }
+
+  private static int cutsFrom(Part part, Face face) {
+    return part.cuts().stream()
+        .filter(cut -> cut.from() == face)
+        .mapToInt(cut -> cut instanceof Cut.Holes holes ? holes.count() : 2)
+        .sum();
+  }
+
+  /** A turn in space, given by the faces that become right, back and top. */
+  private record Turn(Box box, Face right, Face back, Face up) {
+    static Turn with(Box box, Face right, Face shown) {
+      Face back = shown.opposite();
+      int step = Math.floorMod(back.axis().ordinal() - right.axis().ordinal(), 3);
+      int sign = (step == 1 ? 1 : -1) * right.sign() * back.sign();
+      return new Turn(box, right, back, Face.of(Axis.other(right.axis(), back.axis()), sign));
+    }
+
+    private Face old(Axis turned) {
+      return switch (turned) {
+        case X -> right;
+        case Y -> back;
+        case Z -> up;
+      };
+    }
+
+    private Axis turned(Axis old) {
+      return old == right.axis() ? Axis.X : old == back.axis() ? Axis.Y : Axis.Z;
+    }
+
+    private Face turned(Face face) {
+      Axis axis = turned(face.axis());
+      return Face.of(axis, face.sign() * old(axis).sign());
+    }
+
+    private Length turned(Length at, Face old) {
+      return at.minus(box.at(old.opposite())).times(old.sign());
+    }
+
+    private Point turned(Point point) {
+      return new Point(
+          turned(point.on(right.axis()), right),
+          turned(point.on(back.axis()), back),
+          turned(point.on(up.axis()), up));
+    }
+
+    private Range turned(Box inside, Face old) {
+      Range range = inside.on(old.axis());
+      return new Range(
+          turned(range.end(-old.sign()), old), turned(range.end(old.sign()), old));
+    }
+
+    private Cut turned(Cut cut) {
+      return switch (cut) {
+        case Cut.Trench t ->
+            new Cut.Trench(
+                t.term(),
+                turned(t.from()),
+                new Box(turned(t.removed(), right), turned(t.removed(), back),
+                    turned(t.removed(), up)),
+                t.depth(),
+                t.forWhat(),
+                t.at());
+        case Cut.Holes h -> turnedHoles(h);
+        case Cut.PocketHoles p ->
+            new Cut.PocketHoles(
+                p.term(),
+                turned(p.from()),
+                turned(p.end()),
+                p.centres().stream().map(this::turned).toList(),
+                p.diameter(),
+                p.pilot(),
+                p.angleDegrees(),
+                p.forWhat(),
+                p.at());
+      };
+    }
+
+    private Cut turnedHoles(Cut.Holes holes) {
+      Axis along = turned(holes.along());
+      boolean against = (old(along).sign() < 0) != holes.step().isNegative();
+      Point first = against ? holes.centres().getLast() : holes.centres().getFirst();
+      return new Cut.Holes(
+          holes.term(),
+          turned(holes.from()),
+          turned(first),
+          along,
+          holes.step().abs(),
+          holes.count(),
+          holes.diameter(),
+          holes.depth(),
+          holes.through(),
+          holes.forWhat(),
+          holes.at());
+    }
+  }
+}

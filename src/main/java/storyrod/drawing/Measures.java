@@ -1,0 +1,214 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import storyrod.drawing.Wanted.Side;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+import storyrod.piece.Cut;
+import storyrod.words.Words;
+
+/**
+ * Every dimension a part needs, each once: its overall sizes, and for each cut its place from the
+ * nearer edge and its size. Depths stand in notes.
+ */
+final class Measures {
+  private final FlatPart flat;
+  private final LengthFormat format;
+  private final Words words;
+  private final List<Wanted> wanted = new ArrayList<>();
+
+  private Measures(FlatPart flat, LengthFormat format, Words words) {
+    this.flat = flat;
+    this.format = format;
+    this.words = words;
+  }
+
+  static List<Wanted> of(FlatPart flat, LengthFormat format, Words words) {
+    Measures measures = new Measures(flat, format, words);
+    measures.addOverall();
+    flat.cuts().forEach(measures::add);
+    return List.copyOf(measures.wanted);
+  }
+
+  /** The views a part needs: its face, an edge that shows the thickness, edges with cuts. */
+  static Set<Face> views(FlatPart flat) {
+    Set<Face> views = new TreeSet<>();
+    views.add(Face.FRONT);
+    flat.cuts().forEach(cut -> views.add(PlacedView.home(flat, cut)));
+    for (Cut.Trench trench : flat.trenches()) {
+      Box removed = trench.removed();
+      if (views.contains(Face.FRONT) && !flat.full(removed.y(), Axis.Y)) {
+        addProfile(flat, removed, views);
+      }
+    }
+    if (views.size() == 1) {
+      views.add(Face.RIGHT);
+    }
+    return views;
+  }
+
+  /** A trench's profile is seen where it runs out, on the far side only if not on the near one. */
+  private static void addProfile(FlatPart flat, Box removed, Set<Face> views) {
+    boolean alongX = !removed.x().length().isShorterThan(removed.z().length());
+    Axis run = alongX ? Axis.X : Axis.Z;
+    Face usual = alongX ? Face.RIGHT : Face.BOTTOM;
+    boolean runsOut = removed.at(usual).equals(flat.box().at(usual));
+    boolean runsOutFar = removed.at(usual.opposite()).equals(flat.box().at(usual.opposite()));
+    boolean far = !runsOut && runsOutFar || views.contains(usual.opposite()) && runsOutFar;
+    if (!removed.on(run).length().isZero()) {
+      views.add(far ? usual.opposite() : usual);
+    }
+  }
+
+  private void addOverall() {
+    Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
+    Point top = zero.with(Axis.Z, flat.size(Axis.Z));
+    want(Face.FRONT, Axis.X, top, top.with(Axis.X, flat.size(Axis.X)));
+    want(Face.FRONT, Axis.Z, zero, top);
+    Set<Face> views = views(flat);
+    Face edge =
+        List.of(Face.RIGHT, Face.LEFT, Face.BOTTOM, Face.TOP).stream()
+            .filter(views::contains)
+            .findFirst()
+            .orElseThrow();
+    want(edge, Axis.Y, zero, zero.with(Axis.Y, flat.size(Axis.Y)));
+  }
+
+  private void add(Cut cut) {
+    Face view = PlacedView.home(flat, cut);
+    switch (cut) {
+      case Cut.Trench trench -> addTrench(view, trench.removed());
+      case Cut.Holes holes -> addHoles(view, holes);
+      case Cut.PocketHoles pockets -> {
+        Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
+        pockets.centres().forEach(centre -> wantPlace(view, across, centre, centre));
+      }
+    }
+  }
+
+  private void addTrench(Face view, Box removed) {
+    for (Axis axis : inPlane(view)) {
+      Range range = removed.on(axis);
+      if (!flat.full(range, axis)) {
+        Point from = corner(view, removed).with(axis, range.from());
+        Point to = from.with(axis, range.to());
+        boolean atAnEdge =
+            range.from().isZero() || range.to().equals(flat.size(axis));
+        if (!atAnEdge) {
+          wantPlace(view, axis, from, to);
+        }
+        want(view, axis, from, to);
+      }
+    }
+  }
+
+  /** A corner of a cut on the side where its dimensions stand. */
+  private Point corner(Face view, Box removed) {
+    Point middle = middle(removed);
+    Point corner = middle;
+    for (Axis axis : inPlane(view)) {
+      Axis measured = Axis.other(view.axis(), axis);
+      Side side = side(view, measured, middle);
+      boolean high = side == highSide(view, axis);
+      corner = corner.with(axis, removed.on(axis).end(high ? 1 : -1));
+    }
+    return corner;
+  }
+
+  private static Point middle(Box box) {
+    return new Point(middle(box.x()), middle(box.y()), middle(box.z()));
+  }
+
+  private static Length middle(Range range) {
+    return range.from().plus(range.length().dividedBy(2, java.math.RoundingMode.FLOOR));
+  }
+
+  private void addHoles(Face view, Cut.Holes holes) {
+    Point first = holes.centres().getFirst();
+    Point last = holes.centres().getLast();
+    for (Axis axis : inPlane(view)) {
+      wantPlace(view, axis, first, axis == holes.along() ? last : first);
+    }
+    if (holes.count() > 1 && holes.along() != view.axis()) {
+      wantText(view, holes.along(), first, last, chain(holes));
+    }
+  }
+
+  private String chain(Cut.Holes holes) {
+    Length total = holes.step().times(holes.count() - 1L);
+    return holes.count() == 2
+        ? format.format(total)
+        : words.say(
+            "part.chain", holes.count() - 1, format.format(holes.step()), format.format(total));
+  }
+
+  /** The distance of a stretch from the edge it is nearer to. */
+  private void wantPlace(Face view, Axis axis, Point from, Point to) {
+    Length after = flat.size(axis).minus(to.on(axis));
+    if (from.on(axis).isLongerThan(after)) {
+      want(view, axis, to, edge(view, axis, to, flat.size(axis)));
+    } else {
+      want(view, axis, edge(view, axis, from, Length.ZERO), from);
+    }
+  }
+
+  /** The point of the part's outline from which a place is measured, on the dimension's side. */
+  private Point edge(Face view, Axis axis, Point near, Length at) {
+    Axis other = Axis.other(view.axis(), axis);
+    boolean high = side(view, axis, near) == highSide(view, other);
+    return near.with(axis, at).with(other, high ? flat.size(other) : Length.ZERO);
+  }
+
+  private void want(Face view, Axis axis, Point from, Point to) {
+    wantText(view, axis, from, to, format.format(to.on(axis).minus(from.on(axis))));
+  }
+
+  private void wantText(Face view, Axis axis, Point from, Point to, String text) {
+    Wanted one = new Wanted(view, side(view, axis, from), axis, from, to, text);
+    if (one.measure().isPositive() && wanted.stream().noneMatch(one::repeats)) {
+      wanted.add(one);
+    }
+  }
+
+  static List<Axis> inPlane(Face view) {
+    return java.util.Arrays.stream(Axis.values()).filter(axis -> axis != view.axis()).toList();
+  }
+
+  /** The side of a view towards which an axis grows. */
+  private static Side highSide(Face view, Axis axis) {
+    return switch (axis) {
+      case X -> Side.RIGHT;
+      case Z -> Side.ABOVE;
+      case Y ->
+          switch (view) {
+            case RIGHT -> Side.RIGHT;
+            case LEFT -> Side.LEFT;
+            case TOP -> Side.ABOVE;
+            default -> Side.BELOW;
+          };
+    };
+  }
+
+  /** Where a dimension stands: near what it measures, never between two views of an edge. */
+  private Side side(Face view, Axis measured, Point near) {
+    boolean right = near.x().times(2).isLongerThan(flat.size(Axis.X));
+    boolean low = near.z().times(2).isShorterThan(flat.size(Axis.Z));
+    return switch (view) {
+      case FRONT, BACK -> measured == Axis.X
+          ? (low ? Side.BELOW : Side.ABOVE)
+          : (right ? Side.RIGHT : Side.LEFT);
+      case RIGHT -> measured == Axis.Z ? Side.RIGHT : Side.BELOW;
+      case LEFT -> measured == Axis.Z ? Side.LEFT : Side.BELOW;
+      case TOP -> measured == Axis.X ? Side.ABOVE : right ? Side.RIGHT : Side.LEFT;
+      case BOTTOM -> measured == Axis.X ? Side.BELOW : right ? Side.RIGHT : Side.LEFT;
+    };
+  }
+}

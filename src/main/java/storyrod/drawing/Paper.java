@@ -1,0 +1,150 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Ellipse;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Text;
+
+/** What stands on the paper so far, and whether one more thing finds room there. */
+final class Paper {
+  /** The least distance of a text from another and from a line, in mm. */
+  private static final double CLEAR = 0.35;
+
+  private final List<Element> elements = new ArrayList<>();
+  private final List<PlacedText> texts = new ArrayList<>();
+  private final List<Stretch> stretches = new ArrayList<>();
+
+  /** A straight stretch of a line. */
+  record Stretch(At from, At to) {
+    boolean crosses(Stretch other) {
+      return java.awt.geom.Line2D.linesIntersect(
+          from.x(), from.y(), to.x(), to.y(),
+          other.from.x(), other.from.y(), other.to.x(), other.to.y());
+    }
+  }
+
+  /** A state to come back to. */
+  record State(int elements, int texts, int stretches) {}
+
+  State state() {
+    return new State(elements.size(), texts.size(), stretches.size());
+  }
+
+  void backTo(State state) {
+    elements.subList(state.elements, elements.size()).clear();
+    texts.subList(state.texts, texts.size()).clear();
+    stretches.subList(state.stretches, stretches.size()).clear();
+  }
+
+  List<Element> elements() {
+    return elements;
+  }
+
+  List<Stretch> stretches() {
+    return stretches;
+  }
+
+  void add(Element element) {
+    elements.add(element);
+    for (Element simple : Lowering.simple(element)) {
+      if (simple instanceof Text text) {
+        texts.add(PlacedText.of(text));
+      }
+      stretches.addAll(stretches(simple));
+    }
+  }
+
+  /** Whether neither a text of the element nor one that stands already would be touched. */
+  boolean hasRoomFor(Element element) {
+    for (Element simple : Lowering.simple(element)) {
+      boolean free =
+          simple instanceof Text text
+              ? isFree(PlacedText.of(text))
+              : stretches(simple).stream().allMatch(this::missesTexts);
+      if (!free) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  boolean isFree(PlacedText text) {
+    PlacedText room = text.widened(CLEAR);
+    return texts.stream().noneMatch(room::overlaps)
+        && stretches.stream().noneMatch(line -> room.meets(line.from(), line.to()));
+  }
+
+  boolean missesTexts(PlacedText room) {
+    return texts.stream().map(text -> text.widened(CLEAR)).noneMatch(room::overlaps);
+  }
+
+  boolean missesTexts(Stretch line) {
+    return texts.stream().noneMatch(text -> text.widened(CLEAR).meets(line.from(), line.to()));
+  }
+
+  /** The stretches of a simple element's lines and outlines. */
+  static List<Stretch> stretches(Element simple) {
+    return switch (simple) {
+      case Line line -> chain(line.points());
+      case Area area ->
+          area.tone() == Drawing.Tone.INK || area.tone() == Drawing.Tone.HATCH
+              ? area.rings().stream().flatMap(ring -> chain(closed(ring)).stream()).toList()
+              : List.of();
+      case Ellipse e -> chain(closed(round(e)));
+      default -> List.of();
+    };
+  }
+
+  private static List<At> round(Ellipse e) {
+    double cos = StrictMath.cos(e.turned());
+    double sin = StrictMath.sin(e.turned());
+    List<At> ring = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      double x = e.rx() * StrictMath.cos(i * Math.PI / 4);
+      double y = e.ry() * StrictMath.sin(i * Math.PI / 4);
+      ring.add(e.centre().plus(x * cos - y * sin, x * sin + y * cos));
+    }
+    return ring;
+  }
+
+  private static List<At> closed(List<At> ring) {
+    List<At> closed = new ArrayList<>(ring);
+    closed.add(ring.getFirst());
+    return closed;
+  }
+
+  private static List<Stretch> chain(List<At> points) {
+    List<Stretch> chain = new ArrayList<>();
+    for (int i = 0; i + 1 < points.size(); i++) {
+      chain.add(new Stretch(points.get(i), points.get(i + 1)));
+    }
+    return chain;
+  }
+
+  Bounds bounds() {
+    Bounds bounds = Bounds.NONE;
+    for (PlacedText text : texts) {
+      bounds = bounds.with(text.left(), text.top()).with(text.right(), text.bottom());
+    }
+    for (Stretch line : stretches) {
+      bounds = bounds.with(line.from()).with(line.to());
+    }
+    return bounds;
+  }
+
+  /** The bounds of what reaches into a strip from {@code from} to {@code to}. */
+  Bounds boundsWithin(boolean stripOfX, double from, double to) {
+    Bounds bounds = Bounds.NONE;
+    for (PlacedText text : texts) {
+      bounds = bounds.withIn(stripOfX, from, to, Bounds.of(text));
+    }
+    for (Stretch line : stretches) {
+      bounds = bounds.withIn(stripOfX, from, to, Bounds.NONE.with(line.from()).with(line.to()));
+    }
+    return bounds;
+  }
+}

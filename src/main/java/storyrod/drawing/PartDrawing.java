@@ -1,0 +1,195 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import storyrod.drawing.CutNotes.CutNote;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Mark;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/**
+ * The drawing from which a part is made: its face and the edges it needs, to scale, with every
+ * dimension and a note on every cut.
+ */
+public final class PartDrawing {
+  private static final double BETWEEN_VIEWS = 7;
+  private static final double THIN_VIEW = 16;
+  private static final double BROKEN_VIEW = 32;
+  private static final double MARGIN = 1;
+
+  private final FlatPart flat;
+  private final Mark mark;
+  private final Size area;
+  private final List<Wanted> wanted;
+  private final List<CutNote> notes;
+  private final Words words;
+
+  private PartDrawing(Mark mark, Piece piece, Size area) {
+    this.words = Words.ENGLISH;
+    this.mark = mark;
+    this.area = area;
+    this.flat = FlatPart.of(mark.shown());
+    this.wanted = Measures.of(flat, piece.description().format(), words);
+    this.notes = CutNotes.of(flat, piece, words);
+  }
+
+  /** The largest drawing of a mark's part that an area holds; it is as high as it needs to be. */
+  public static Drawing draw(Mark mark, Piece piece, Size area) {
+    return new PartDrawing(mark, piece, area)
+        .draw(Scales.in(piece.description().format().unit()));
+  }
+
+  private Drawing draw(List<Scale> scales) {
+    Optional<Drawing> whole = Optional.empty();
+    for (Scale scale : scales) {
+      whole = attempt(scale, Ruler.unbroken(scale.factor()));
+      if (whole.isPresent()) {
+        break;
+      }
+    }
+    boolean thin =
+        whole.flatMap(Drawing::scale).stream().noneMatch(scale -> heightAt(scale) >= THIN_VIEW);
+    return thin ? broken(scales, whole) : whole.orElseThrow();
+  }
+
+  private double heightAt(Scale scale) {
+    return flat.size(Axis.Z).toMm() * scale.factor();
+  }
+
+  /** A long thin part reads better larger, with plain stretches left out. */
+  private Drawing broken(List<Scale> scales, Optional<Drawing> whole) {
+    for (Scale scale : scales) {
+      boolean larger =
+          whole.flatMap(Drawing::scale).stream()
+              .noneMatch(each -> each.factor() >= scale.factor());
+      if (larger && heightAt(scale) <= BROKEN_VIEW) {
+        for (double width = area.widthMm() - 20; width > area.widthMm() / 2; width -= 10) {
+          Ruler ruler = Ruler.broken(scale.factor(), features(), width);
+          Optional<Drawing> drawing = attempt(scale, ruler);
+          if (drawing.isPresent()) {
+            return drawing.get();
+          }
+        }
+      }
+    }
+    return whole.orElseGet(() -> forced(scales));
+  }
+
+  /** Where no scale leaves room for all, the paper grows downwards and tiers are spent freely. */
+  private Drawing forced(List<Scale> scales) {
+    Scale scale =
+        scales.stream()
+            .filter(each -> flat.size(Axis.X).toMm() * each.factor() < area.widthMm() / 2)
+            .findFirst()
+            .orElse(scales.getLast());
+    Paper paper = new Paper();
+    Map<Face, PlacedView> views = new LinkedHashMap<>();
+    for (Face face : inOrder(Measures.views(flat))) {
+      PlacedView view = placed(face, Ruler.unbroken(scale.factor()), paper);
+      views.put(face, view);
+      view.elements().forEach(paper::add);
+      Tiers.force(paper, view, wanted);
+    }
+    Bounds taken = paper.bounds();
+    double width = Math.max(area.widthMm(), taken.width() + 2 * MARGIN);
+    annotate(paper, views, new Size(width, 3 * taken.height() + area.heightMm()));
+    return finished(paper, scale, width);
+  }
+
+  private TreeSet<Length> features() {
+    TreeSet<Length> features = new TreeSet<>(List.of(Length.ZERO, flat.size(Axis.X)));
+    for (Cut cut : flat.cuts()) {
+      switch (cut) {
+        case Cut.Trench t -> {
+          features.add(t.removed().x().from());
+          features.add(t.removed().x().to());
+        }
+        case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
+        case Cut.PocketHoles p ->
+            p.centres().forEach(
+                centre -> {
+                  features.add(Bores.mouth(flat, p, centre).x());
+                  features.add(centre.x());
+                });
+      }
+    }
+    return features;
+  }
+
+  private Optional<Drawing> attempt(Scale scale, Ruler ruler) {
+    Paper paper = new Paper();
+    Map<Face, PlacedView> views = new LinkedHashMap<>();
+    if (ruler.mm(flat.size(Axis.X)) > area.widthMm() || heightAt(scale) > area.heightMm()) {
+      return Optional.empty();
+    }
+    for (Face face : inOrder(Measures.views(flat))) {
+      PlacedView view = placed(face, ruler, paper);
+      views.put(face, view);
+      view.elements().forEach(paper::add);
+      if (!Tiers.place(paper, view, wanted) || !fits(paper)) {
+        return Optional.empty();
+      }
+    }
+    return annotate(paper, views, area) && fits(paper)
+        ? Optional.of(finished(paper, scale, area.widthMm()))
+        : Optional.empty();
+  }
+
+  private static List<Face> inOrder(Set<Face> views) {
+    return List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
+        .filter(views::contains)
+        .toList();
+  }
+
+  private PlacedView placed(Face face, Ruler ruler, Paper paper) {
+    double right = ruler.mm(flat.size(Axis.X));
+    double bottom = flat.size(Axis.Z).toMm() * ruler.factor();
+    double taken =
+        switch (face) {
+          case RIGHT -> paper.boundsWithin(false, 0, bottom).right() - right;
+          case LEFT -> -paper.boundsWithin(false, 0, bottom).left();
+          case TOP -> -paper.boundsWithin(true, 0, right).top();
+          case BOTTOM -> paper.boundsWithin(true, 0, right).bottom() - bottom;
+          case FRONT, BACK -> -BETWEEN_VIEWS;
+        };
+    return new PlacedView(flat, face, ruler, taken + BETWEEN_VIEWS);
+  }
+
+  private boolean annotate(Paper paper, Map<Face, PlacedView> views, Size room) {
+    new FaceLabels(paper, views.get(Face.FRONT), room).place(flat.part(), mark.mark(), words);
+    NotePlacer placer = new NotePlacer(paper, room);
+    return notes.stream().allMatch(note -> placer.place(note, views.get(note.view())));
+  }
+
+  private boolean fits(Paper paper) {
+    Bounds bounds = paper.bounds();
+    return bounds.width() <= area.widthMm() - 2 * MARGIN
+        && bounds.height() <= area.heightMm() - 2 * MARGIN;
+  }
+
+  private Drawing finished(Paper paper, Scale scale, double widthMm) {
+    Bounds bounds = paper.bounds();
+    double dx = (widthMm - bounds.width()) / 2 - bounds.left();
+    double dy = MARGIN - bounds.top();
+    List<Element> moved = new ArrayList<>();
+    paper.elements().forEach(element -> moved.add(Moved.by(element, dx, dy)));
+    return new Drawing(
+        "part-" + mark.mark(),
+        widthMm,
+        bounds.height() + 2 * MARGIN,
+        Optional.of(scale),
+        List.of(new Group("part-" + mark.mark(), mark.title(), moved)));
+  }
+}

@@ -1,0 +1,129 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Role;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+
+/**
+ * One view in its place, third angle: what is seen from the right stands on the right. The front
+ * view's top left corner is the origin; the others hold their distance from it.
+ *
+ * @param offset how far the side that faces the front view lies from the front view's own, in mm
+ */
+record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
+  At at(Point point) {
+    double deep = offset + point.y().toMm() * ruler.factor();
+    return switch (face) {
+      case FRONT -> new At(ruler.mm(point.x()), down(point.z()));
+      case RIGHT -> new At(ruler.mm(flat.size(Axis.X)) + deep, down(point.z()));
+      case LEFT -> new At(-deep, down(point.z()));
+      case TOP -> new At(ruler.mm(point.x()), -deep);
+      case BOTTOM -> new At(ruler.mm(point.x()), down(Length.ZERO) + deep);
+      case BACK -> throw new IllegalStateException("bug: no view from the back");
+    };
+  }
+
+  private double down(Length z) {
+    return flat.size(Axis.Z).minus(z).toMm() * ruler.factor();
+  }
+
+  /** The axis that runs across the paper. */
+  Axis across() {
+    return face.axis() == Axis.X ? Axis.Y : Axis.X;
+  }
+
+  /** The axis that runs up or down the paper. */
+  Axis upright() {
+    return Axis.other(face.axis(), across());
+  }
+
+  Bounds bounds() {
+    return Bounds.NONE
+        .with(at(new Point(Length.ZERO, Length.ZERO, Length.ZERO)))
+        .with(at(new Point(flat.size(Axis.X), flat.size(Axis.Y), flat.size(Axis.Z))));
+  }
+
+  List<Element> elements() {
+    List<Box> removed = flat.trenches().stream().map(Cut.Trench::removed).toList();
+    Projection projection = new Projection(flat.box(), removed, face);
+    List<Element> elements = new ArrayList<>();
+    projection.patches().forEach(patch -> addPatch(patch, elements));
+    for (Role role : List.of(Role.HIDDEN, Role.VISIBLE)) {
+      projection.edges().stream()
+          .filter(edge -> edge.role() == role)
+          .forEach(edge -> addEdge(edge, elements));
+    }
+    flat.cuts().forEach(cut -> Bores.add(this, cut, elements));
+    if (across() == Axis.X) {
+      ruler.breaks().forEach(gap -> addBreak(gap, elements));
+    }
+    return elements;
+  }
+
+  private At at(Length across, Length upright) {
+    Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
+    return at(zero.with(across(), across).with(upright(), upright));
+  }
+
+  private List<Range> shown(Axis axis, Range range) {
+    return axis == Axis.X ? ruler.shown(range) : List.of(range);
+  }
+
+  private void addPatch(Projection.Patch patch, List<Element> elements) {
+    for (Range across : shown(across(), patch.across())) {
+      List<At> ring =
+          List.of(
+              at(across.from(), patch.up().from()),
+              at(across.to(), patch.up().from()),
+              at(across.to(), patch.up().to()),
+              at(across.from(), patch.up().to()));
+      elements.add(new Area(patch.tone(), List.of(ring)));
+    }
+  }
+
+  private void addEdge(Projection.Edge edge, List<Element> elements) {
+    for (Range range : shown(edge.along(), edge.range())) {
+      boolean level = edge.along() == across();
+      At from = level ? at(range.from(), edge.at()) : at(edge.at(), range.from());
+      At to = level ? at(range.to(), edge.at()) : at(edge.at(), range.to());
+      elements.add(new Line(edge.role(), List.of(from, to)));
+    }
+  }
+
+  private void addBreak(Range gap, List<Element> elements) {
+    for (Length at : List.of(gap.from(), gap.to())) {
+      elements.add(new Line(Role.DIMENSION, zigzag(ruler.mm(at), bounds())));
+    }
+  }
+
+  private static List<At> zigzag(double x, Bounds bounds) {
+    double middle = (bounds.top() + bounds.bottom()) / 2;
+    return List.of(
+        new At(x, bounds.top() - 1.5),
+        new At(x, middle - 1),
+        new At(x - 0.8, middle - 0.4),
+        new At(x + 0.8, middle + 0.4),
+        new At(x, middle + 1),
+        new At(x, bounds.bottom() + 1.5));
+  }
+
+  /** The view in which a cut is dimensioned: what goes right through the thickness, on the face. */
+  static Face home(FlatPart flat, Cut cut) {
+    Optional<Range> thick =
+        cut instanceof Cut.Trench trench ? Optional.of(trench.removed().y()) : Optional.empty();
+    boolean through = thick.filter(range -> flat.full(range, Axis.Y)).isPresent();
+    return through || cut.from() == Face.BACK ? Face.FRONT : cut.from();
+  }
+}

@@ -1,0 +1,96 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+
+/**
+ * Where a part's length falls on the paper: to scale, less the stretches that break lines leave out.
+ *
+ * @param breaks the stretches left out, in order
+ */
+record Ruler(double factor, List<Range> breaks) {
+  /** What a break takes on the paper, in mm. */
+  static final double GAP = 2;
+
+  /** The least that is left of a stretch with a break in it, in mm. */
+  private static final double LEAST = 24;
+
+  /** How much longer than what is left of it a stretch must be to be broken. */
+  private static final double WORTH = 1.5;
+
+  Ruler {
+    breaks = List.copyOf(breaks);
+  }
+
+  static Ruler unbroken(double factor) {
+    return new Ruler(factor, List.of());
+  }
+
+  /**
+   * A ruler that breaks the longest plain stretches until the whole takes no more than some width;
+   * it may still be too long where there is no plain stretch.
+   *
+   * @param features where something is to be seen, with both ends of the part
+   */
+  static Ruler broken(double factor, TreeSet<Length> features, double widthMm) {
+    double cap = cap(factor, features, widthMm);
+    List<Range> breaks = new ArrayList<>();
+    Length before = features.first();
+    for (Length feature : features) {
+      double paper = feature.minus(before).toMm() * factor;
+      if (paper > WORTH * cap) {
+        Length half = Length.nearest((cap - GAP) / 2 / factor);
+        breaks.add(new Range(before.plus(half), feature.minus(half)));
+      }
+      before = feature;
+    }
+    return new Ruler(factor, breaks);
+  }
+
+  private static double cap(double factor, TreeSet<Length> features, double widthMm) {
+    double cap = widthMm;
+    while (cap > LEAST && total(factor, features, cap) > widthMm) {
+      cap -= 1;
+    }
+    return cap;
+  }
+
+  private static double total(double factor, TreeSet<Length> features, double cap) {
+    double total = 0;
+    Length before = features.first();
+    for (Length feature : features) {
+      double paper = feature.minus(before).toMm() * factor;
+      total += paper > WORTH * cap ? cap : paper;
+      before = feature;
+    }
+    return total;
+  }
+
+  double mm(Length at) {
+    double mm = at.toMm() * factor;
+    for (Range gap : breaks) {
+      if (at.isLongerThan(gap.from())) {
+        double inside = at.min(gap.to()).minus(gap.from()).toMm();
+        mm -= inside * factor - GAP * inside / gap.length().toMm();
+      }
+    }
+    return mm;
+  }
+
+  /** The parts of a stretch that are not left out. */
+  List<Range> shown(Range stretch) {
+    List<Range> shown = new ArrayList<>();
+    Length from = stretch.from();
+    for (Range gap : breaks) {
+      if (gap.overlaps(stretch)) {
+        shown.add(new Range(from, gap.from()));
+        from = gap.to();
+      }
+    }
+    shown.add(new Range(from, stretch.to()));
+    return shown;
+  }
+}

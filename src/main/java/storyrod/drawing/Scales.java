@@ -1,0 +1,23 @@
+package storyrod.drawing;
+
+import java.util.List;
+import storyrod.measure.Unit;
+
+/** The scales a part may be drawn to, largest first: ISO 5455, with those of US practice. */
+final class Scales {
+  private static final List<Scale> ISO =
+      List.of(1, 2, 5, 10, 20, 50, 100).stream().map(real -> new Scale(1, real)).toList();
+  private static final List<Scale> ISO_AND_US =
+      List.of(1, 2, 4, 5, 8, 10, 12, 16, 20, 50, 100).stream()
+          .map(real -> new Scale(1, real))
+          .toList();
+
+  private Scales() {}
+
+  static List<Scale> in(Unit unit) {
+    return switch (unit) {
+      case INCH -> ISO_AND_US;
+      case MM -> ISO;
+    };
+  }
+}

@@ -1,0 +1,52 @@
+package storyrod.drawing;
+
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+
+/**
+ * A dimension that a drawing must have.
+ *
+ * @param view the view it is shown in
+ * @param side on which side of that view
+ * @param axis what it measures along, in the frame of the flat part
+ * @param from one measured point
+ * @param to the other, further along the axis
+ */
+record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text) {
+  /** A side of a view on the paper. */
+  enum Side {
+    ABOVE,
+    BELOW,
+    LEFT,
+    RIGHT;
+
+    Side opposite() {
+      return switch (this) {
+        case ABOVE -> BELOW;
+        case BELOW -> ABOVE;
+        case LEFT -> RIGHT;
+        case RIGHT -> LEFT;
+      };
+    }
+  }
+
+  Wanted onOtherSide() {
+    return new Wanted(view, side.opposite(), axis, from, to, text);
+  }
+
+  Length measure() {
+    return to.on(axis).minus(from.on(axis));
+  }
+
+  /** Whether another one measures the same stretch, seen from the same side of the part. */
+  boolean repeats(Wanted other) {
+    return view == other.view && axis == other.axis && range().equals(other.range());
+  }
+
+  Range range() {
+    return new Range(from.on(axis), to.on(axis));
+  }
+}
