@@ -107,10 +107,10 @@ table.block tr.second td { border-top: 0.25mm solid #1a1d1f; }
 
 /* Steps. */
 .stage-name { font-size: 11pt; font-weight: 700; padding-bottom: 2.5mm; }
-.step { page-break-inside: avoid; padding-bottom: 5mm; }
+.step { page-break-inside: avoid; padding-bottom: 3mm; }
 table.step-head { width: 100%; border-collapse: separate; border-spacing: 0; }
-table.step-head td { vertical-align: baseline; padding-top: 2mm; padding-bottom: 2mm; }
-td.step-number { width: 20mm; font-weight: 300; font-size: 44pt; line-height: 1; }
+table.step-head td { vertical-align: baseline; padding-top: 1.5mm; padding-bottom: 1.2mm; }
+td.step-number { width: 16mm; padding-right: 5mm; font-weight: 300; font-size: 44pt; line-height: 1; }
 .step-title { font-weight: 300; font-size: 25pt; line-height: 1.15; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
 table.step-body { width: 100%; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
