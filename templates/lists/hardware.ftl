@@ -1,7 +1,7 @@
 <#-- The hardware schedule. Gets: hardware.rows (item, count, parts, steps). -->
 <#import "/frame/macros.ftl" as frame>
 <#if hardware.rows?has_content>
-<div class="hardware">
+<div class="hardware keep">
 <@frame.head say('hardware.title')/>
 <h1 id="hardware" class="follows">${say('hardware.title')}</h1>
 <table class="list">

@@ -28,6 +28,7 @@
 </tbody></table>
 </div>
 </#if>
+<div class="keep">
 <#if shopping.items?has_content>
 <h2>${say('shopping.hardware')}</h2>
 <table class="list">
@@ -42,4 +43,5 @@
 <table class="list"><tbody><tr class="total"><td>${say('shopping.total')}</td><td class="figure last">${shopping.total}</td></tr></tbody></table>
 <#if !shopping.complete><p class="quiet small">${say('shopping.incomplete')}</p></#if>
 </#if>
+</div>
 </div>

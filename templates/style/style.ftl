@@ -22,7 +22,7 @@ body { font-family: Roboto; font-size: 9.5pt; line-height: 1.42; color: #1a1d1f;
 .page-count:before { content: counter(pages); }
 .right { text-align: right; }
 /* The space above keeps a tall line's box from reaching back onto the page before. */
-.section { page-break-before: always; }
+.section { page-break-before: always; padding-top: 1mm; }
 .cover { page: cover; }
 h1 { font-weight: 300; font-size: 25pt; line-height: 1.15; margin-bottom: 4mm; page-break-after: avoid; }
 h2 { font-weight: 700; font-size: 11pt; line-height: 1.3; margin-top: 6mm; margin-bottom: 1.5mm; page-break-after: avoid; }
@@ -107,10 +107,10 @@ table.block tr.second td { border-top: 0.25mm solid #1a1d1f; }
 
 /* Steps. */
 .stage-name { font-size: 11pt; font-weight: 700; padding-bottom: 2.5mm; }
-.step { page-break-inside: avoid; padding-bottom: 5mm; }
+.step { page-break-inside: avoid; padding-bottom: 3mm; }
 table.step-head { width: 100%; border-collapse: separate; border-spacing: 0; }
-table.step-head td { vertical-align: baseline; padding-top: 2mm; padding-bottom: 2mm; }
-td.step-number { width: 20mm; font-weight: 300; font-size: 44pt; line-height: 1; }
+table.step-head td { vertical-align: baseline; padding-top: 1.5mm; padding-bottom: 1.2mm; }
+td.step-number { width: 16mm; padding-right: 5mm; font-weight: 300; font-size: 44pt; line-height: 1; }
 .step-title { font-weight: 300; font-size: 25pt; line-height: 1.15; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
 table.step-body { width: 100%; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }

@@ -1,7 +1,6 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -78,8 +77,9 @@ public record Cover(
 
   private static Length extent(Piece piece, Axis axis) {
     Function<Part, Range> range = part -> part.box().on(axis);
-    Length to = piece.parts().stream().map(range).map(Range::to).max(Comparator.naturalOrder()).orElse(Length.ZERO);
-    Length from = piece.parts().stream().map(range).map(Range::from).min(Comparator.naturalOrder()).orElse(Length.ZERO);
+    List<Range> ranges = piece.parts().stream().map(range).toList();
+    Length to = ranges.stream().map(Range::to).reduce(Length::max).orElse(Length.ZERO);
+    Length from = ranges.stream().map(Range::from).reduce(Length::min).orElse(Length.ZERO);
     return to.minus(from);
   }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Comma-separated values as RFC 4180 has them: CRLF, quotes doubled, UTF-8. A text that a spreadsheet
- * would take for a formula gets an apostrophe before it.
+ * Comma-separated values as RFC 4180 has them: CRLF, quotes doubled, UTF-8. A text that a
+ * spreadsheet would take for a formula gets an apostrophe before it.
  */
 final class Csv {
   private static final String FORMULA_STARTS = "=+-@\t\r";

@@ -17,7 +17,13 @@ public record CutList(List<Row> rows) {
 
   /** A mark with its finished and its rough size, as printed. */
   public record Row(
-      String mark, String part, String count, String stock, Sizes finished, Sizes rough, String grain) {}
+      String mark,
+      String part,
+      String count,
+      String stock,
+      Sizes finished,
+      Sizes rough,
+      String grain) {}
 
   /** Three sizes as printed. */
   public record Sizes(String length, String width, String thickness) {}

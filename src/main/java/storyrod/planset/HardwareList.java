@@ -32,7 +32,7 @@ public record HardwareList(List<Row> rows) {
     List<String> parts =
         new java.util.ArrayList<>(
             piece.joints().stream()
-                .filter(joint -> joint.fasteners().stream().anyMatch(each -> each.item().equals(item)))
+                .filter(joint -> uses(joint, item))
                 .flatMap(HardwareList::parts)
                 .toList());
     piece.description().hardware().stream()
@@ -47,6 +47,10 @@ public record HardwareList(List<Row> rows) {
 
   private static java.util.stream.Stream<String> parts(Joint joint) {
     return java.util.stream.Stream.of(joint.first(), joint.second());
+  }
+
+  private static boolean uses(Joint joint, String item) {
+    return joint.fasteners().stream().anyMatch(each -> each.item().equals(item));
   }
 
   private static boolean uses(HardwareEntry entry, String item) {

@@ -36,7 +36,9 @@ final class Lists {
     Csv csv = new Csv("item", "count", "packs", "pack_size");
     shopping
         .items()
-        .forEach(item -> csv.row(List.of(item.item(), item.count(), item.packs(), item.packSize())));
+        .forEach(
+            item ->
+                csv.row(List.of(item.item(), item.count(), item.packs(), item.packSize())));
     return csv.bytes();
   }
 

@@ -11,7 +11,8 @@ import org.w3c.dom.Text;
 
 /**
  * Prepares a page tree's texts for the layout: fractions become small raised and lowered figures
- * that still read as {@code 27 23/32}, and runs that Roboto has no glyphs for get the font that has.
+ * that still read as {@code 27 23/32}, and runs that Roboto has no glyphs for get the font that
+ * has.
  *
  * <p>The layout writes an element's own texts before those of the elements inside it. So that a PDF
  * reads in the order of the page, a text beside elements becomes an element too.
