@@ -47,7 +47,7 @@ class ArchitectureTest {
         .that()
         .resideOutsideOfPackage("storyrod.cli..")
         .and()
-        .doNotHaveFullyQualifiedName("storyrod.drawing.Fonts")
+        .haveNameNotMatching("storyrod\\.drawing\\.Fonts.*")
         .should()
         .dependOnClassesThat()
         .haveFullyQualifiedName("java.nio.file.Files")
