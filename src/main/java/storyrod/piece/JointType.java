@@ -13,11 +13,15 @@ public interface JointType {
   /** Its name, its summary and its keys in the description. */
   EntryType words();
 
-  /** The face of the first part that meets the second. */
-  FaceRef meeting(Entry entry);
+  /** The face of the first part that meets the second; {@code end} unless a kind says otherwise. */
+  default FaceRef meeting(Entry entry) {
+    return entry.face("end");
+  }
 
-  /** The full name of the second part. */
-  String into(Entry entry);
+  /** The full name of the second part; {@code into} unless a kind says otherwise. */
+  default String into(Entry entry) {
+    return entry.text("into");
+  }
 
   /** What has to be lengthened before anything is cut; nothing unless a kind says so. */
   default List<Extension> extensions(Entry entry) {

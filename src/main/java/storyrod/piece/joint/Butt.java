@@ -3,7 +3,6 @@ package storyrod.piece.joint;
 import java.util.List;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
-import storyrod.description.FaceRef;
 import storyrod.description.Key;
 import storyrod.description.ValueType;
 import storyrod.piece.JointEffect;
@@ -24,11 +23,6 @@ public final class Butt implements JointType {
   @Override
   public EntryType words() {
     return WORDS;
-  }
-
-  @Override
-  public FaceRef meeting(Entry entry) {
-    return entry.face("end");
   }
 
   @Override

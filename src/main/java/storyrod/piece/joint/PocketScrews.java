@@ -7,7 +7,6 @@ import storyrod.description.Description.ItemEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
-import storyrod.description.FaceRef;
 import storyrod.description.Key;
 import storyrod.description.ValueType;
 import storyrod.geometry.Axis;
@@ -54,16 +53,6 @@ public final class PocketScrews implements JointType {
   @Override
   public EntryType words() {
     return WORDS;
-  }
-
-  @Override
-  public FaceRef meeting(Entry entry) {
-    return entry.face("end");
-  }
-
-  @Override
-  public String into(Entry entry) {
-    return entry.text("into");
   }
 
   @Override

@@ -6,11 +6,7 @@ import java.util.Optional;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
-import storyrod.description.Entry;
 import storyrod.description.EntryType;
-import storyrod.description.FaceRef;
-import storyrod.description.Key;
-import storyrod.description.ValueType;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
@@ -18,22 +14,19 @@ import storyrod.measure.Length;
 import storyrod.piece.Blank;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
-import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
-import storyrod.piece.JointType;
 import storyrod.piece.Meeting;
 import storyrod.piece.ScrewHoles;
 
 /** Screws through a clearance hole in one part into pilot holes in another. */
-public final class Screws implements JointType {
+public final class Screws extends DrivenThrough {
   private static final EntryType WORDS =
       new EntryType(
           "screws",
           "Screws through one part into another, with clearance and pilot holes.",
           List.of(
-              Key.required(
-                  "through", new ValueType.FaceName(), "The face from which they are driven."),
+              THROUGH,
               JointKeys.INTO,
               JointKeys.COUNT,
               JointKeys.item("screw", "The item of hardware."),
@@ -45,26 +38,8 @@ public final class Screws implements JointType {
   }
 
   @Override
-  public FaceRef meeting(Entry entry) {
-    FaceRef driven = entry.face("through");
-    return new FaceRef(driven.part(), driven.face().opposite());
-  }
-
-  @Override
-  public String into(Entry entry) {
-    return entry.text("into");
-  }
-
-  @Override
   public JointEffect effect(Meeting meeting) {
-    Entry entry = meeting.entry();
-    FaceRef through = entry.face("through");
-    Joint joint =
-        JointKeys.fastened(
-            meeting,
-            true,
-            List.of(new ItemCount(entry.text("screw"), entry.count("count"))),
-            Optional.of(new Joint.Driven(through.part(), through.face())));
+    Joint joint = joint(meeting, "screw");
     Optional<ItemEntry> screw = meeting.item("screw");
     if (screw.flatMap(ItemEntry::length).isEmpty()
         || screw.flatMap(ItemEntry::diameter).isEmpty()) {

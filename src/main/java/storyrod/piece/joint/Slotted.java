@@ -5,7 +5,6 @@ import java.util.Optional;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
-import storyrod.description.FaceRef;
 import storyrod.geometry.Box;
 import storyrod.piece.Cut;
 import storyrod.piece.Extension;
@@ -32,16 +31,6 @@ abstract class Slotted implements JointType {
   @Override
   public EntryType words() {
     return words;
-  }
-
-  @Override
-  public FaceRef meeting(Entry entry) {
-    return entry.face("end");
-  }
-
-  @Override
-  public String into(Entry entry) {
-    return entry.text("into");
   }
 
   @Override

@@ -1,0 +1,35 @@
+package storyrod.piece.joint;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Entry;
+import storyrod.description.FaceRef;
+import storyrod.description.Key;
+import storyrod.description.ValueType;
+import storyrod.piece.Joint;
+import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.JointType;
+import storyrod.piece.Meeting;
+
+/** A joint whose fasteners go in at one face of the first part and leave it at the other. */
+abstract class DrivenThrough implements JointType {
+  static final Key THROUGH =
+      Key.required("through", new ValueType.FaceName(), "The face from which they are driven.");
+
+  @Override
+  public FaceRef meeting(Entry entry) {
+    FaceRef driven = entry.face("through");
+    return new FaceRef(driven.part(), driven.face().opposite());
+  }
+
+  /** The joint with all its fasteners, which the description names under a key. */
+  static Joint joint(Meeting meeting, String itemKey) {
+    Entry entry = meeting.entry();
+    FaceRef through = entry.face("through");
+    return JointKeys.fastened(
+        meeting,
+        true,
+        List.of(new ItemCount(entry.text(itemKey), entry.count("count"))),
+        Optional.of(new Joint.Driven(through.part(), through.face())));
+  }
+}
