@@ -9,11 +9,11 @@ public final class Checks {
   public static final List<Check> ALL =
       List.of(
           new DadoDepth(),
-          new DrawerClearance(),
           new FinishUntried(),
           new LoosePart(),
           new PartsOverlap(),
           new ScrewLength(),
+          new SlideClearance(),
           new TooWideForPlaner());
 
   private Checks() {}

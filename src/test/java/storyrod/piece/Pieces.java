@@ -52,6 +52,7 @@ public final class Pieces {
         pocket: {kind: pocket-screw, title: Pocket screw, length: 30, diameter: 4}
         pin: {kind: shelf-pin, title: Shelf pin, diameter: 5}
         clip: {kind: top-fastener, title: Top fastener}
+        slide: {kind: slide, title: Slide, side-clearance: 13}
         brad: {kind: brad, title: Brad, length: 25}
       """;
 }

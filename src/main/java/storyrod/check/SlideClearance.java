@@ -15,7 +15,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** Side-mounted slides that get more or less room beside the drawer than they need. */
-final class DrawerClearance implements Check {
+final class SlideClearance implements Check {
   private static final Length GIVE = Length.inch(1, 32);
 
   @Override
