@@ -14,7 +14,8 @@ public final class Checks {
           new PartsOverlap(),
           new ScrewLength(),
           new SlideClearance(),
-          new TooWideForPlaner());
+          new TooWideForPlaner(),
+          new UnknownDensity());
 
   private Checks() {}
 

@@ -122,6 +122,15 @@ class ChecksTest {
   }
 
   @Test
+  void aStockWithoutADensityIsAdvice() {
+    String odd =
+        "  plank: {stock: odd, x: 0 to 500, y: 0 to 90, z: 0 to 30, grain: x}\n";
+    List<Diagnostic> found = findings("parts:\n" + odd);
+    assertEquals(List.of("unknown-density"), found.stream().map(Diagnostic::code).toList());
+    assertTrue(found.getFirst().message().contains("moonwood"));
+  }
+
+  @Test
   void aFinishThatNobodyTriedIsAWarning() {
     String finish = "finish: {product: varnish, coats: 2, dry-hours: 12, sand-to: 180";
     assertCodes(List.of("finish-untried"), finish + "}\n" + CASE + DADOS);

@@ -47,6 +47,7 @@ public final class Pieces {
         ply18: {kind: sheet, species: birch plywood, thickness: 18, sheet: 2440 x 1220, density: 680}
         ply6: {kind: sheet, species: birch plywood, thickness: 6, sheet: 1525 x 1525, density: 680}
         ash: {kind: solid, species: "ash, white", thickness: 20, bought-as: 25}
+        odd: {kind: solid, species: moonwood, thickness: 30, bought-as: 40}
       items:
         screw: {kind: wood-screw, title: Wood screw, length: 40, diameter: 4}
         pocket: {kind: pocket-screw, title: Pocket screw, length: 30, diameter: 4}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.EntryType;
@@ -18,6 +19,8 @@ import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.Meeting;
 import storyrod.piece.ScrewHoles;
+import storyrod.wood.Species.Group;
+import storyrod.wood.SpeciesTable;
 
 /** Screws through a clearance hole in one part into pilot holes in another. */
 public final class Screws extends DrivenThrough {
@@ -75,8 +78,7 @@ public final class Screws extends DrivenThrough {
 
   private static CutIn pilot(Meeting meeting, ScrewHoles holes, Length bite) {
     Blank second = meeting.second();
-    Length diameter =
-        second.stock().kind() == StockKind.SOLID ? holes.pilotHard() : holes.pilotSoft();
+    Length diameter = isHard(second.stock()) ? holes.pilotHard() : holes.pilotSoft();
     boolean through = !bite.isShorterThan(second.box().size(meeting.axis()));
     return new CutIn(
         second.name(),
@@ -88,6 +90,14 @@ public final class Screws extends DrivenThrough {
             diameter,
             bite.min(second.box().size(meeting.axis())),
             through));
+  }
+
+  /** An unknown wood counts as hard: its pilot hole is the wider one, which never splits. */
+  private static boolean isHard(StockEntry stock) {
+    return stock.kind() == StockKind.SOLID
+        && SpeciesTable.find(stock.species())
+            .map(species -> species.group() == Group.HARDWOOD)
+            .orElse(true);
   }
 
   private static Cut row(
