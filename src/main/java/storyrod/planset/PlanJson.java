@@ -171,7 +171,7 @@ final class PlanJson {
     json.put("standing", step.standing());
     json.put("hardware", step.hardware().stream().map(PlanJson::item).toList());
     json.put("minutes", step.minutes());
-    json.put("wait_minutes", step.waitMinutes());
+    json.put("waits", step.waitMinutes());
     return json;
   }
 
@@ -186,7 +186,7 @@ final class PlanJson {
   private static Map<String, Object> layout(SheetPlan plan) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("stock", plan.stock().name());
-    json.put("pieces", plan.sheets().stream().mapToInt(sheet -> sheet.placed().size()).sum());
+    json.put("pieces", plan.sheets().size());
     json.put("lower_bound", plan.lowerBound());
     json.put("sheets", plan.sheets().stream().map(PlanJson::sheet).toList());
     return json;
