@@ -103,7 +103,7 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
     return way < 0 ? -1 : 1;
   }
 
-  private Text figures() {
+  Text figures() {
     boolean inside = textInside();
     At foot = on(inside ? span / 2 : span + textStart());
     At base = dimension.alongX() ? foot.plus(0, -TEXT_ABOVE) : foot.plus(-TEXT_ABOVE, 0);

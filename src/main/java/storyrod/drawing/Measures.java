@@ -75,7 +75,7 @@ final class Measures {
     want(Face.FRONT, Axis.Z, zero, top);
     Set<Face> views = views(flat);
     Face edge =
-        List.of(Face.RIGHT, Face.LEFT, Face.BOTTOM, Face.TOP).stream()
+        List.of(Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
             .filter(views::contains)
             .findFirst()
             .orElseThrow();

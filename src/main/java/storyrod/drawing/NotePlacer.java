@@ -13,10 +13,11 @@ import storyrod.geometry.Axis;
 
 /**
  * Finds the place of a note: its text free of everything, its leader short, clear of texts and of
- * other leaders, and crossing few lines. Every place on a grid is weighed.
+ * other leaders, and crossing few lines.
  */
 final class NotePlacer {
-  private static final double GRID = 3;
+  private static final double RING = 2.5;
+  private static final List<Ray> RAYS = rays();
   private static final double LANDING = 2;
   private static final double WIDEST = 46;
   private static final double PER_CROSSING = 7;
@@ -71,86 +72,99 @@ final class NotePlacer {
     return lines;
   }
 
+  /** Looks round the points in wider and wider rings until no place can be better. */
   private Optional<Note> best(List<String> lines, List<At> tips, double rim) {
-    Bounds now = paper.bounds();
-    double widest =
-        lines.stream().mapToDouble(each -> TextSetting.of(TextStyle.NOTE, each).width()).max()
-            .orElseThrow();
-    Optional<Note> best = Optional.empty();
-    double least = Double.POSITIVE_INFINITY;
-    for (Trial trial : trials(new Wish(lines, widest, tips, rim), now)) {
-      if (trial.least() >= least) {
-        break;
-      }
-      Note note = trial.block().note(trial.tip(), rim);
-      double cost = trial.least() + crossings(note) * PER_CROSSING;
-      if (cost < least && isFree(note, trial.block())) {
-        best = Optional.of(note);
-        least = cost;
-      }
-    }
-    return best;
-  }
-
-  private record Wish(List<String> lines, double width, List<At> tips, double rim) {}
-
-  /** A place for the text and a point for the leader, with what it costs before any crossing. */
-  private record Trial(Block block, At tip, double least) {}
-
-  private List<Trial> trials(Wish wish, Bounds now) {
-    List<Trial> trials = new ArrayList<>();
-    for (double y = now.bottom() - area.heightMm(); y < now.top() + area.heightMm(); y += GRID) {
-      for (double x = now.right() - area.widthMm(); x < now.left() + area.widthMm(); x += GRID) {
-        addTrials(wish, new At(x, y), now, trials);
-      }
-    }
-    trials.sort(java.util.Comparator.comparingDouble(Trial::least));
-    return trials;
-  }
-
-  private void addTrials(Wish wish, At text, Bounds now, List<Trial> trials) {
-    for (Anchor anchor : List.of(Anchor.START, Anchor.END)) {
-      Block block = new Block(wish.lines, anchor, text, wish.width);
-      if (fits(block.bounds(), now)) {
-        for (At tip : wish.tips) {
-          if (block.isSane(tip, wish.rim)) {
-            double least = block.elbow().distance(tip) + growth(block.bounds(), now);
-            trials.add(new Trial(block, tip, least));
+    Search search = new Search(paper.bounds());
+    double reach = area.widthMm() + area.heightMm();
+    for (double away = SHORTEST + rim; away < Math.min(reach, search.least); away += RING) {
+      for (At tip : tips) {
+        for (Ray ray : RAYS) {
+          At elbow = tip.plus(ray.x * away, ray.y * away);
+          for (Anchor anchor : ray.anchors()) {
+            search.weigh(new Block(lines, anchor, elbow, widest(lines)), tip, rim);
           }
+        }
+      }
+    }
+    return search.best;
+  }
+
+  private static double widest(List<String> lines) {
+    return lines.stream()
+        .mapToDouble(each -> TextSetting.of(TextStyle.NOTE, each).width())
+        .max()
+        .orElseThrow();
+  }
+
+  /** A direction of a leader from its tip. */
+  private record Ray(double x, double y) {
+    /** The text stands on the side to which the leader leans. */
+    List<Anchor> anchors() {
+      if (Math.abs(x) < 1e-9) {
+        return List.of(Anchor.START, Anchor.END);
+      }
+      return List.of(x > 0 ? Anchor.START : Anchor.END);
+    }
+  }
+
+  /** All round in steps, none of them level. */
+  private static List<Ray> rays() {
+    List<Ray> rays = new ArrayList<>();
+    for (int degrees = 20; degrees <= 160; degrees += 10) {
+      double x = StrictMath.cos(StrictMath.toRadians(degrees));
+      double y = StrictMath.sin(StrictMath.toRadians(degrees));
+      rays.add(new Ray(degrees == 90 ? 0 : x, -y));
+      rays.add(new Ray(degrees == 90 ? 0 : x, y));
+    }
+    return List.copyOf(rays);
+  }
+
+  /** The best place so far and what it costs, in mm of leader. */
+  private final class Search {
+    private final Bounds now;
+    private Optional<Note> best = Optional.empty();
+    private double least = Double.POSITIVE_INFINITY;
+
+    Search(Bounds now) {
+      this.now = now;
+    }
+
+    void weigh(Block block, At tip, double rim) {
+      Bounds room = block.bounds();
+      double cost = block.elbow.distance(tip) + growth(room, now);
+      if (cost >= least || !fits(room, now)) {
+        return;
+      }
+      Note note = block.note(tip, rim);
+      if (isFree(note, room)) {
+        cost += crossings(note) * PER_CROSSING;
+        if (cost < least) {
+          best = Optional.of(note);
+          least = cost;
         }
       }
     }
   }
 
-  private record Block(List<String> lines, Anchor anchor, At text, double width) {
-    private double side() {
-      return anchor == Anchor.START ? -1 : 1;
-    }
-
-    At elbow() {
-      return text.plus(side() * (0.8 + LANDING), -Lowering.LEADER_ABOVE);
+  private record Block(List<String> lines, Anchor anchor, At elbow, double width) {
+    private At text() {
+      double side = anchor == Anchor.START ? 1 : -1;
+      return elbow.plus(side * (0.8 + LANDING), Lowering.LEADER_ABOVE);
     }
 
     Bounds bounds() {
       double size = TextStyle.NOTE.sizeMm();
+      At text = text();
       double left = anchor == Anchor.START ? text.x() : text.x() - width;
       double below = TextSetting.DESCENT + (lines.size() - 1) * Lowering.LINE_SPACING;
       double bottom = text.y() + size * below;
       return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + width, bottom);
     }
 
-    /** The leader runs away from the text, and neither level nor very short. */
-    boolean isSane(At tip, double rim) {
-      double over = (tip.x() - elbow().x()) * side();
-      double up = Math.abs(tip.y() - elbow().y());
-      return over >= 0 && up >= 0.35 * over && up >= 2 && tip.distance(elbow()) >= SHORTEST + rim;
-    }
-
     Note note(At centre, double rim) {
-      double part = rim / centre.distance(elbow());
-      At tip =
-          centre.plus((elbow().x() - centre.x()) * part, (elbow().y() - centre.y()) * part);
-      return new Note(tip, elbow(), text, anchor, lines);
+      double part = rim / centre.distance(elbow);
+      At tip = centre.plus((elbow.x() - centre.x()) * part, (elbow.y() - centre.y()) * part);
+      return new Note(tip, elbow, text(), anchor, lines);
     }
   }
 
@@ -169,8 +183,7 @@ final class NotePlacer {
     return paper.stretches().stream().filter(leader::crosses).count();
   }
 
-  private boolean isFree(Note note, Block block) {
-    Bounds room = block.bounds();
+  private boolean isFree(Note note, Bounds room) {
     PlacedText whole =
         new PlacedText(
             "", TextStyle.NOTE.sizeMm(), room.left(), room.top(), room.right(), room.bottom());

@@ -2,7 +2,6 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;
@@ -30,11 +30,14 @@ public final class PartDrawing {
   private static final double BROKEN_VIEW = 32;
   private static final double SHORTEST_VIEW = 40;
   private static final double LEAST_BESIDE = 14;
+  private static final double BREAK_STEP = 4;
   private static final double MARGIN = 1;
 
   private final FlatPart flat;
   private final Mark mark;
   private final Size area;
+  private final Map<Face, Projection> shown;
+  private final TreeSet<Length> features;
   private final List<Wanted> wanted;
   private final List<CutNote> notes;
   private final Words words;
@@ -44,6 +47,8 @@ public final class PartDrawing {
     this.mark = mark;
     this.area = area;
     this.flat = FlatPart.of(mark.shown());
+    this.shown = projections(flat);
+    this.features = features();
     this.wanted = Measures.of(flat, piece.description().format(), words);
     this.notes = CutNotes.of(flat, piece, words);
   }
@@ -58,7 +63,7 @@ public final class PartDrawing {
     Optional<Drawing> whole = Optional.empty();
     for (Scale scale : scales) {
       if (whole.isEmpty() && lengthAt(scale) >= SHORTEST_VIEW) {
-        whole = attempt(scale, Ruler.unbroken(scale.factor()));
+        whole = new Attempt(Ruler.unbroken(scale.factor())).drawn(scale);
       }
     }
     boolean thin =
@@ -78,23 +83,31 @@ public final class PartDrawing {
 
   /** A long thin part reads better larger, with plain stretches left out. */
   private Drawing broken(List<Scale> scales, Optional<Drawing> whole) {
-    Set<Ruler> tried = new LinkedHashSet<>();
     for (Scale scale : scales) {
       boolean larger =
           whole.flatMap(Drawing::scale).stream()
               .noneMatch(each -> each.factor() >= scale.factor());
       if (larger && heightAt(scale) <= BROKEN_VIEW && lengthAt(scale) >= SHORTEST_VIEW) {
-        for (double width = area.widthMm() - 20; width > area.widthMm() / 2; width -= 10) {
-          Ruler ruler = Ruler.broken(scale.factor(), features(), width);
-          Optional<Drawing> drawing =
-              tried.add(ruler) ? attempt(scale, ruler) : Optional.empty();
-          if (drawing.isPresent()) {
-            return drawing.get();
-          }
+        Optional<Drawing> drawing = broken(scale);
+        if (drawing.isPresent()) {
+          return drawing.get();
         }
       }
     }
     return whole.orElseGet(() -> forced(scales));
+  }
+
+  private Optional<Drawing> broken(Scale scale) {
+    double width = area.widthMm() - LEAST_BESIDE;
+    while (width > area.widthMm() / 2) {
+      Attempt attempt = new Attempt(Ruler.broken(scale.factor(), features, width));
+      Optional<Drawing> drawing = attempt.drawn(scale);
+      if (drawing.isPresent()) {
+        return drawing;
+      }
+      width -= Math.max(BREAK_STEP, attempt.tooWide());
+    }
+    return Optional.empty();
   }
 
   /** Where no scale leaves room for all, the paper grows downwards and tiers are spent freely. */
@@ -106,10 +119,10 @@ public final class PartDrawing {
             .orElse(scales.getLast());
     Paper paper = new Paper();
     Map<Face, PlacedView> views = new LinkedHashMap<>();
-    for (Face face : inOrder(Measures.views(flat))) {
+    for (Face face : shown.keySet()) {
       PlacedView view = placed(face, Ruler.unbroken(scale.factor()), paper);
       views.put(face, view);
-      view.elements().forEach(paper::add);
+      view.elements(shown.get(face)).forEach(paper::add);
       Tiers.force(paper, view, wanted);
     }
     Bounds taken = paper.bounds();
@@ -138,30 +151,48 @@ public final class PartDrawing {
     return features;
   }
 
-  private Optional<Drawing> attempt(Scale scale, Ruler ruler) {
-    Paper paper = new Paper();
-    Map<Face, PlacedView> views = new LinkedHashMap<>();
-    if (ruler.mm(flat.size(Axis.X)) + LEAST_BESIDE > area.widthMm()
-        || heightAt(scale) + LEAST_BESIDE > area.heightMm()) {
-      return Optional.empty();
+  /** One try at one scale. */
+  private final class Attempt {
+    private final Ruler ruler;
+    private final Paper paper = new Paper();
+    private final Map<Face, PlacedView> views = new LinkedHashMap<>();
+
+    Attempt(Ruler ruler) {
+      this.ruler = ruler;
     }
-    for (Face face : inOrder(Measures.views(flat))) {
+
+    Optional<Drawing> drawn(Scale scale) {
+      boolean hopeless =
+          ruler.mm(flat.size(Axis.X)) + LEAST_BESIDE > area.widthMm()
+              || heightAt(scale) + LEAST_BESIDE > area.heightMm();
+      return !hopeless && shown.keySet().stream().allMatch(this::place)
+              && annotate(paper, views, area) && fits(paper)
+          ? Optional.of(finished(paper, scale, area.widthMm()))
+          : Optional.empty();
+    }
+
+    private boolean place(Face face) {
       PlacedView view = placed(face, ruler, paper);
       views.put(face, view);
-      view.elements().forEach(paper::add);
-      if (!Tiers.place(paper, view, wanted) || !fits(paper)) {
-        return Optional.empty();
-      }
+      view.elements(shown.get(face)).forEach(paper::add);
+      return Tiers.place(paper, view, wanted) && fits(paper);
     }
-    return annotate(paper, views, area) && fits(paper)
-        ? Optional.of(finished(paper, scale, area.widthMm()))
-        : Optional.empty();
+
+    double tooWide() {
+      return paper.elements().isEmpty()
+          ? 0
+          : paper.bounds().width() + 2 * MARGIN - area.widthMm();
+    }
   }
 
-  private static List<Face> inOrder(Set<Face> views) {
-    return List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
+  private static Map<Face, Projection> projections(FlatPart flat) {
+    Set<Face> views = Measures.views(flat);
+    List<Box> removed = flat.trenches().stream().map(Cut.Trench::removed).toList();
+    Map<Face, Projection> shown = new LinkedHashMap<>();
+    List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
         .filter(views::contains)
-        .toList();
+        .forEach(face -> shown.put(face, new Projection(flat.box(), removed, face)));
+    return shown;
   }
 
   private PlacedView placed(Face face, Ruler ruler, Paper paper) {

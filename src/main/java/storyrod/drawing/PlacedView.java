@@ -9,7 +9,6 @@ import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.geometry.Axis;
-import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
@@ -55,9 +54,8 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
         .with(at(new Point(flat.size(Axis.X), flat.size(Axis.Y), flat.size(Axis.Z))));
   }
 
-  List<Element> elements() {
-    List<Box> removed = flat.trenches().stream().map(Cut.Trench::removed).toList();
-    Projection projection = new Projection(flat.box(), removed, face);
+  /** Its edges, faces and bores; what it shows does not change with the scale. */
+  List<Element> elements(Projection projection) {
     List<Element> elements = new ArrayList<>();
     projection.patches().forEach(patch -> addPatch(patch, elements));
     for (Role role : List.of(Role.HIDDEN, Role.VISIBLE)) {

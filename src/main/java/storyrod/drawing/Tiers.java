@@ -1,47 +1,51 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Wanted.Side;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
+import storyrod.geometry.Point;
 
 /**
- * Places the dimensions of one side of a view in tiers: the first 10 mm from the outline, each next
- * 8 mm further, the smaller of two nearer to the part, no text on a text or a line. Tries few tiers
- * before many, and gives up after a set number of trials.
+ * Places the dimensions of a view in tiers: the first 10 mm from the outline, each next 8 mm
+ * further, the smaller of two nearer to the part, no text on a text or a line. Each in its turn,
+ * the smallest first, takes the lowest tier where it keeps clear of the extension lines to come.
  */
 final class Tiers {
   private static final double FIRST = 10;
   private static final double NEXT = 8;
   private static final double ARROW = 4.5;
-  private static final int TRIALS = 250;
+  private static final double BESIDE_TEXT = 0.4;
   private static final int SPARE = 3;
-  private static final int PAIRS = 12;
+  private static final int RESTARTS = 6;
 
   private final Paper paper;
   private final PlacedView view;
-  private final Side side;
   private final List<Wanted> wanted;
-  private final List<Placed> placed = new ArrayList<>();
-  private final List<Paper.State> states = new ArrayList<>();
-  private int trials;
+  private final Set<Wanted> stuck = new LinkedHashSet<>();
+  private final Map<Side, List<Placed>> placed = new EnumMap<>(Side.class);
 
-  private Tiers(Paper paper, PlacedView view, Side side, List<Wanted> wanted) {
+  private Tiers(Paper paper, PlacedView view, List<Wanted> wanted) {
     this.paper = paper;
     this.view = view;
-    this.side = side;
     this.wanted = wanted;
   }
 
   /** Puts a view's dimensions on the paper; false if there is no way. */
   static boolean place(Paper paper, PlacedView view, List<Wanted> all) {
     List<Wanted> own = all.stream().filter(each -> each.view() == view.face()).toList();
-    return placeAxis(paper, view, along(own, view.across()))
-        && placeAxis(paper, view, along(own, view.upright()));
+    return new Tiers(paper, view, along(own, view.across())).place()
+        && new Tiers(paper, view, along(own, view.upright())).place();
   }
 
   private static List<Wanted> along(List<Wanted> all, Axis axis) {
@@ -49,51 +53,6 @@ final class Tiers {
         .filter(each -> each.axis() == axis)
         .sorted(Comparator.comparing(Wanted::measure))
         .toList();
-  }
-
-  /** Where both sides of the view are free, up to two dimensions change sides if they must. */
-  private static boolean placeAxis(Paper paper, PlacedView view, List<Wanted> wanted) {
-    if (placeSides(paper, view, wanted)) {
-      return true;
-    }
-    int last = wanted.size() - 2;
-    if (view.face() != Face.FRONT) {
-      return wanted.getFirst().axis() == Axis.Y
-          && placeSides(paper, view, wanted.stream().map(Wanted::onOtherSide).toList());
-    }
-    for (int i = last; i >= 0; i--) {
-      if (placeSides(paper, view, moved(wanted, i))) {
-        return true;
-      }
-    }
-    int pairs = 0;
-    for (int i = last; i >= 0; i--) {
-      for (int j = i - 1; j >= 0 && pairs < PAIRS; j--) {
-        pairs++;
-        if (placeSides(paper, view, moved(moved(wanted, i), j))) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  private static List<Wanted> moved(List<Wanted> wanted, int index) {
-    List<Wanted> moved = new ArrayList<>(wanted);
-    moved.set(index, wanted.get(index).onOtherSide());
-    return moved;
-  }
-
-  private static boolean placeSides(Paper paper, PlacedView view, List<Wanted> wanted) {
-    Paper.State before = paper.state();
-    for (Side side : Side.values()) {
-      List<Wanted> here = wanted.stream().filter(each -> each.side() == side).toList();
-      if (!new Tiers(paper, view, side, here).place()) {
-        paper.backTo(before);
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Puts a view's dimensions on the paper come what may, each in a tier of its own. */
@@ -115,7 +74,7 @@ final class Tiers {
     if (each.view() != view.face() || each.side() != at.side) {
       return at.tier;
     }
-    paper.add(new Tiers(paper, view, at.side, List.of()).dimension(each, at.tier, false));
+    paper.add(new Tiers(paper, view, List.of()).dimension(each, new Spot(at.tier, false)));
     return at.tier + 1;
   }
 
@@ -147,80 +106,103 @@ final class Tiers {
     }
   }
 
+  /** What got stuck is kept clear of by all others in the next attempt. */
   private boolean place() {
-    for (int tiers = fewest(); tiers <= wanted.size() + SPARE; tiers++) {
-      trials = 0;
-      if (place(0, tiers)) {
+    Paper.State before = paper.state();
+    for (int i = 0; i < RESTARTS; i++) {
+      Optional<Wanted> failed = firstThatFails();
+      if (failed.isEmpty()) {
         return true;
       }
-    }
-    return wanted.isEmpty();
-  }
-
-  /** The longest row of stretches that overlap, each with a longer one. */
-  private int fewest() {
-    int[] depth = new int[wanted.size()];
-    int fewest = 0;
-    for (int i = 0; i < depth.length; i++) {
-      depth[i] = 1;
-      for (int j = 0; j < i; j++) {
-        if (wanted.get(i).range().overlaps(wanted.get(j).range())) {
-          depth[i] = Math.max(depth[i], depth[j] + 1);
-        }
+      paper.backTo(before);
+      if (!stuck.add(failed.get())) {
+        return false;
       }
-      fewest = Math.max(fewest, depth[i]);
     }
-    return fewest;
+    return false;
   }
 
-  private boolean place(int index, int tiers) {
-    if (index == wanted.size()) {
-      return true;
+  private Optional<Wanted> firstThatFails() {
+    placed.clear();
+    for (int i = 0; i < wanted.size(); i++) {
+      Wanted each = wanted.get(i);
+      List<Wanted> later = wanted.subList(i + 1, wanted.size());
+      if (!placeOn(each, later) && !(mayChangeSides(each) && placeOn(each.onOtherSide(), later))) {
+        return Optional.of(each);
+      }
     }
-    Wanted each = wanted.get(index);
-    for (int tier = 0; tier < tiers; tier++) {
+    return Optional.empty();
+  }
+
+  private boolean mayChangeSides(Wanted each) {
+    return view.face() == Face.FRONT || each.axis() == Axis.Y;
+  }
+
+  /** First where it keeps clear of all that comes later on its side, else where it may. */
+  private boolean placeOn(Wanted each, List<Wanted> later) {
+    List<Wanted> here = later.stream().filter(other -> other.side() == each.side()).toList();
+    return placeClearOf(here, each) || !here.isEmpty() && placeClearOf(List.of(), each);
+  }
+
+  private boolean placeClearOf(List<Wanted> later, Wanted each) {
+    int lowest = lowest(each);
+    for (int tier = lowest; tier <= lowest + SPARE; tier++) {
       for (boolean turned : new boolean[] {false, true}) {
-        if (trials < TRIALS && tryAt(each, tier, turned)) {
-          if (place(index + 1, tiers)) {
-            return true;
-          }
-          takeBack();
+        if (tryAt(each, new Spot(tier, turned), later)) {
+          return true;
         }
       }
     }
     return false;
   }
 
-  private void takeBack() {
-    placed.removeLast();
-    paper.backTo(states.removeLast());
+  private List<Placed> on(Side side) {
+    return placed.computeIfAbsent(side, key -> new ArrayList<>());
   }
 
-  private boolean tryAt(Wanted each, int tier, boolean turned) {
-    Dimension dimension = dimension(each, tier, turned);
+  /** The first tier beyond all that lie between a dimension and the part. */
+  private int lowest(Wanted each) {
+    Placed plain = placed(DimensionLayout.of(dimension(each, new Spot(0, false))), 0);
+    return on(each.side()).stream()
+        .filter(plain::spans)
+        .mapToInt(other -> other.tier + 1)
+        .max()
+        .orElse(0);
+  }
+
+  /** A tier, and whether the figures that find no room inside stand at the other end. */
+  private record Spot(int tier, boolean turned) {}
+
+  private boolean tryAt(Wanted each, Spot spot, List<Wanted> later) {
+    Dimension dimension = dimension(each, spot);
     DimensionLayout layout = DimensionLayout.of(dimension);
-    if (turned && layout.textInside()) {
-      return false;
+    Placed place = placed(layout, spot.tier);
+    boolean free =
+        !(spot.turned && layout.textInside())
+            && on(each.side()).stream()
+                .noneMatch(other -> other.tier == place.tier && other.hinders(place))
+            && isClearOf(layout, later)
+            && isClearOf(layout, stuck)
+            && paper.hasRoomFor(dimension);
+    if (free) {
+      on(each.side()).add(place);
+      paper.add(dimension);
     }
-    Placed place = placed(layout, tier);
-    if (!fits(place)) {
-      return false;
-    }
-    trials++;
-    if (!paper.hasRoomFor(dimension)) {
-      return false;
-    }
-    states.add(paper.state());
-    placed.add(place);
-    paper.add(dimension);
-    return true;
+    return free;
   }
 
-  private boolean fits(Placed place) {
-    for (Placed other : placed) {
-      boolean tooNear = other.spans(place) && other.tier >= place.tier;
-      if (tooNear || other.tier == place.tier && other.hinders(place)) {
-        return false;
+  /** Whether the figures stand off every extension line that others need. */
+  private boolean isClearOf(DimensionLayout layout, Collection<Wanted> others) {
+    PlacedText text = PlacedText.of(layout.figures());
+    boolean alongX = layout.dimension().alongX();
+    double low = (alongX ? text.left() : text.top()) - BESIDE_TEXT;
+    double high = (alongX ? text.right() : text.bottom()) + BESIDE_TEXT;
+    for (Wanted other : others) {
+      for (Point end : List.of(other.from(), other.to())) {
+        double at = alongX ? view.at(end).x() : view.at(end).y();
+        if (low < at && at < high) {
+          return false;
+        }
       }
     }
     return true;
@@ -235,15 +217,20 @@ final class Tiers {
         : new Placed(tier, to, from, layout.beyond(), layout.before());
   }
 
-  private Dimension dimension(Wanted each, int tier, boolean turned) {
+  private Dimension dimension(Wanted each, Spot spot) {
     At from = view.at(each.from());
     At to = view.at(each.to());
     boolean alongX = each.axis() == view.across();
     return new Dimension(
-        turned ? to : from, turned ? from : to, alongX, line(tier), each.text(), each.measure());
+        spot.turned ? to : from,
+        spot.turned ? from : to,
+        alongX,
+        line(each.side(), spot.tier),
+        each.text(),
+        each.measure());
   }
 
-  private double line(int tier) {
+  private double line(Side side, int tier) {
     Bounds bounds = view.bounds();
     double away = FIRST + NEXT * tier;
     return switch (side) {
