@@ -1,18 +1,22 @@
-<#-- The part drawings. Gets: parts.entries (mark, title, line, say, count, stock, grain, scale,
-     drawing); unit; cover (name, maker, edition, date). The title block has the fields of ISO 7200. -->
+<#-- The part drawings, page by page as they were measured. Gets: parts.pages, each a list of parts
+     (mark, title, line, say, count, stock, grain, scale, drawing); unit; cover (edition, date). The
+     title block has the fields of ISO 7200; the owner stands in the foot. -->
 <#import "/frame/macros.ftl" as frame>
-<#macro field name><span class="field">${say('block.' + name)}</span></#macro>
-<div class="section" id="parts">
-<#list parts.entries as part>
+<#macro field name value class=""><td class="${class}"><span class="field">${say('block.' + name)}</span>${value}</td></#macro>
+<#list parts.pages as page>
+<div class="section"<#if page?is_first> id="parts"</#if>>
+<@frame.head say('parts.head', page?map(part -> part.mark)?join(', '))/>
+<#list page as part>
 <div class="part" id="part-${part.mark}">
-<@frame.head say('parts.head', part.mark)/>
-<h1><span class="part-mark">${part.mark}</span> ${part.title}</h1>
-<p class="lead">${part.line}<#if part.say?has_content> ${part.say}</#if></p>
+<div class="part-title"><span class="part-mark">${part.mark}</span> ${part.title}</div>
+<p class="part-lead">${part.line}<#if part.say?has_content> ${part.say}</#if></p>
 <div class="picture"><@frame.drawing part.drawing/></div>
-<table class="block">
-<tr><td class="first" colspan="2"><@field 'part'/><span class="block-name">${part.mark} ${part.title}</span></td><td><@field 'count'/>${part.count}</td><td colspan="2"><@field 'stock'/>${part.stock}</td><td><@field 'grain'/>${part.grain}</td></tr>
-<tr class="second"><td class="first"><@field 'owner'/>${cover.maker}</td><td><@field 'scale'/>${part.scale}</td><td><@field 'unit'/>${unit}</td><td><@field 'edition'/>${cover.edition}</td><td><@field 'date'/>${cover.date}</td><td><@field 'sheet'/><span class="page-number"></span>${say('foot.of')}<span class="page-count"></span></td></tr>
-</table>
+<table class="block"><tr>
+<td class="first block-part"><span class="field">${say('block.part')}</span><b>${part.mark} ${part.title}</b></td>
+<@field 'count' part.count/><@field 'stock' part.stock 'block-stock'/><@field 'grain' part.grain 'block-grain'/><@field 'scale' part.scale/><@field 'unit' unit/><@field 'edition' cover.edition/><@field 'date' cover.date 'block-date'/>
+<td><span class="field">${say('block.sheet')}</span><span class="page-number"></span>${say('foot.of')}<span class="page-count"></span></td>
+</tr></table>
 </div>
 </#list>
 </div>
+</#list>

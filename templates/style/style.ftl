@@ -93,36 +93,45 @@ table.columns td.end { padding-right: 0; }
 table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .layout { page-break-inside: avoid; margin-bottom: 6mm; }
 
-/* Part drawings. */
-.part { page-break-inside: avoid; padding-top: 1mm; padding-bottom: 7mm; }
-.part .lead { margin-bottom: 1.5mm; }
-.part h1 { margin-bottom: 1mm; }
-.part-mark { padding-right: 4mm; }
-table.block { width: 100%; border: 0.25mm solid #1a1d1f; border-collapse: separate; border-spacing: 0; margin-top: 3mm; }
-table.block td { padding: 0.9mm 2mm 0.7mm 2mm; vertical-align: top; border-left: 0.25mm solid #1a1d1f; font-size: 9.5pt; line-height: 1.25; }
+/* Part drawings; their heights are those that PartPages counts with. */
+.part { padding-bottom: 6mm; }
+.part-title { font-weight: 300; font-size: 17pt; line-height: 1.2; }
+.part-mark { padding-right: 3mm; }
+.part-lead { font-size: 9.5pt; color: #3c4145; margin-bottom: 1.5mm; }
+table.block { width: 100%; table-layout: fixed; border: 0.25mm solid #1a1d1f; border-collapse: separate; border-spacing: 0; margin-top: 2.5mm; }
+table.block td { padding: 0.8mm 1mm 0.6mm 1.6mm; vertical-align: top; border-left: 0.25mm solid #1a1d1f; font-size: 8.5pt; line-height: 1.25; }
 table.block td.first { border-left: none; }
-table.block tr.second td { border-top: 0.25mm solid #1a1d1f; }
-.field { font-size: 7.5pt; color: #54595d; display: block; }
-.block-name { font-weight: 700; }
+td.block-part { width: 37mm; }
+td.block-stock { width: 34mm; }
+td.block-grain { width: 22mm; }
+td.block-date { width: 18mm; }
+.field { font-size: 7.5pt; line-height: 1.25; color: #54595d; display: block; }
 
-/* Steps. */
-.stage-name { font-size: 11pt; font-weight: 700; padding-bottom: 2.5mm; }
-.step { page-break-inside: avoid; padding-bottom: 3mm; }
-table.step-head { width: 100%; border-collapse: separate; border-spacing: 0; }
-table.step-head td { vertical-align: baseline; padding-top: 1.5mm; padding-bottom: 1.2mm; }
-td.step-number { width: 16mm; padding-right: 5mm; font-weight: 300; font-size: 44pt; line-height: 1; }
-.step-title { font-weight: 300; font-size: 25pt; line-height: 1.15; }
+/* Steps; their heights are those that StepHeights counts with. */
+.stage-name { font-size: 11pt; line-height: 1.42; font-weight: 700; padding-top: 1mm; padding-bottom: 2.5mm; }
+.step { padding-bottom: 6mm; }
+table.step-head { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
+table.step-head td { vertical-align: baseline; padding-top: 1mm; padding-bottom: 1.2mm; font-weight: 300; }
+td.step-number { width: 19mm; font-size: 44pt; line-height: 1; }
+td.step-title { font-size: 25pt; line-height: 1.15; }
+.small-step td.step-number { width: 15mm; font-size: 30pt; }
+.small-step td.step-title { font-size: 17pt; line-height: 1.2; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
-table.step-body { width: 100%; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
+table.step-body { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
 td.do { vertical-align: top; padding-right: 8mm; }
 td.side { width: 54mm; vertical-align: top; font-size: 8.5pt; }
-table.sentences { width: 100%; border-collapse: separate; border-spacing: 0; }
+.step .caution { margin-bottom: 2mm; padding: 1.6mm 3mm 0.8mm 3mm; }
+.step .caution p { margin-bottom: 0.8mm; }
+table.sentences { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 table.sentences td { vertical-align: top; padding-bottom: 1.5mm; }
 table.sentences td.n { width: 7mm; }
 td.side h3 { margin-top: 0; }
 .side-block { padding-bottom: 1.8mm; }
 .side-block p { margin-bottom: 0.4mm; }
-table.side-list { width: 100%; border-collapse: separate; border-spacing: 0; }
+table.side-list { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 table.side-list td { padding: 0.7mm 1.5mm 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
 table.side-list td.figure { text-align: right; padding-right: 0; white-space: nowrap; }
 table.side-list td.mark { width: 8mm; }
+table.side-list td.count { width: 12mm; }
+table.side-list td.value { width: 19mm; }
+table.side-list td.sized { width: 12mm; white-space: nowrap; }

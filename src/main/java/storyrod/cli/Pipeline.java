@@ -11,16 +11,17 @@ import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
 import storyrod.drawing.Drawings;
-import storyrod.drawing.Size;
+import storyrod.drawing.Rooms;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
 import storyrod.planset.Figures;
-import storyrod.planset.Paper;
+import storyrod.planset.PageRooms;
 import storyrod.planset.PlanSet;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlanner;
+import storyrod.words.Words;
 
 /** The stages in their order. Each goes on past its own faults; the next begins only without. */
 public final class Pipeline {
@@ -38,7 +39,8 @@ public final class Pipeline {
   }
 
   private static PlanSet drawn(Planned planned, Diagnostics diagnostics) {
-    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build(), page(planned.piece()));
+    Rooms rooms = PageRooms.of(planned.piece(), planned.build(), Words.ENGLISH);
+    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build(), rooms);
     return new PlanSet(
         planned.piece(),
         diagnostics.sorted(),
@@ -46,11 +48,6 @@ public final class Pipeline {
         planned.build(),
         drawings,
         Figures.of(planned.piece()));
-  }
-
-  static Size page(Piece piece) {
-    Paper paper = Paper.usualFor(piece.description().format().unit());
-    return new Size(paper.textWidthMm(), paper.textHeightMm());
   }
 
   /** All stages up to the drawings. */

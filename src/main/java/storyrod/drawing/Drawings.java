@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan;
@@ -28,36 +29,23 @@ public record Drawings(
     steps = Collections.unmodifiableMap(new LinkedHashMap<>(steps));
   }
 
-  /** Shares of the page's height that pictures take, found by looking at the pages. */
-  private static final double COVER_SHARE = 0.58;
-
-  private static final double EXPLODED_SHARE = 0.74;
-  private static final double PART_SHARE = 0.76;
-  private static final double LAYOUT_SHARE = 0.42;
-  private static final double STEP_SHARE = 0.36;
-
   /**
    * Draws all that a plan set shows.
    *
    * @param page the room for text and drawings on a page
    */
   public static Drawings of(Piece piece, StockPlan stock, BuildPlan build, Size page) {
+    return of(piece, stock, build, Rooms.on(page));
+  }
+
+  /** Draws all that a plan set shows, each drawing for the room that its page has. */
+  public static Drawings of(Piece piece, StockPlan stock, BuildPlan build, Rooms rooms) {
     return new Drawings(
-        AssembledView.draw(piece, share(page, COVER_SHARE)),
-        ExplodedView.draw(piece, build, share(page, EXPLODED_SHARE)),
-        parts(piece, share(page, PART_SHARE)),
-        layouts(piece, stock, share(page, LAYOUT_SHARE)),
-        steps(piece, build, share(page, STEP_SHARE)));
-  }
-
-  private static Size share(Size page, double share) {
-    return new Size(page.widthMm(), page.heightMm() * share);
-  }
-
-  private static Map<String, Drawing> parts(Piece piece, Size area) {
-    Map<String, Drawing> parts = new LinkedHashMap<>();
-    piece.marks().forEach(mark -> parts.put(mark.mark(), PartDrawing.draw(mark, piece, area)));
-    return parts;
+        AssembledView.draw(piece, rooms.cover()),
+        ExplodedView.draw(piece, build, rooms.exploded()),
+        PartSheets.draw(piece, rooms),
+        layouts(piece, stock, rooms.layout()),
+        steps(piece, build, rooms));
   }
 
   private static Map<String, List<Drawing>> layouts(Piece piece, StockPlan stock, Size area) {
@@ -70,12 +58,15 @@ public record Drawings(
     return layouts;
   }
 
-  private static Map<Integer, Drawing> steps(Piece piece, BuildPlan build, Size area) {
-    Map<Integer, Drawing> steps = new LinkedHashMap<>();
+  private static Map<Integer, Drawing> steps(Piece piece, BuildPlan build, Rooms rooms) {
+    Map<Integer, StepPicture> pictures = new LinkedHashMap<>();
     for (BuildPlan.Step step : build.steps()) {
-      StepPicture.draw(piece, step, area)
-          .ifPresent(picture -> steps.put(step.number(), picture));
+      StepPicture.of(piece, step).ifPresent(picture -> pictures.put(step.number(), picture));
     }
+    Map<Integer, DoubleUnaryOperator> heights = new LinkedHashMap<>();
+    pictures.forEach((step, picture) -> heights.put(step, picture::heightMm));
+    Map<Integer, Drawing> steps = new LinkedHashMap<>();
+    rooms.steps(heights).forEach((step, room) -> steps.put(step, pictures.get(step).drawn(room)));
     return steps;
   }
 }

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -48,13 +49,10 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
 
   /** The drawing, as large as a page allows and in its middle. */
   Drawing drawn(String name, Notes notes, Size page) {
-    List<Stroke> trails = notes.trails().stream().flatMap(this::visible).toList();
-    List<At> points =
-        Stream.concat(seen.stream().flatMap(s -> s.lines().visible().stream()), trails.stream())
-            .flatMap(Fit::ends)
-            .toList();
-    double beside = notes.balloons().isEmpty() ? 1 : EDGE_MM + BESIDE_MM;
-    double above = notes.balloons().isEmpty() ? 1 : EDGE_MM;
+    List<Stroke> trails = trails(notes);
+    List<At> points = points(trails);
+    double beside = beside(notes);
+    double above = above(notes);
     Size room = new Size(page.widthMm() - 2 * beside, page.heightMm() - 2 * above);
     Fit fit = Fit.into(points, new At(beside, above), room);
     List<Element> elements = new ArrayList<>(groups(fit));
@@ -62,6 +60,34 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
     notes.arrows().forEach(paths -> arrow(paths, fit).ifPresent(elements::add));
     elements.addAll(balloons(notes.balloons(), fit, fit.on(points), page));
     return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
+  }
+
+  /** The height in mm that the drawing fills where only its width is given. */
+  double heightMm(Notes notes, double widthMm) {
+    List<At> points = points(trails(notes));
+    DoubleSummaryStatistics x = points.stream().mapToDouble(At::x).summaryStatistics();
+    DoubleSummaryStatistics y = points.stream().mapToDouble(At::y).summaryStatistics();
+    double factor = (widthMm - 2 * beside(notes)) / Math.max(x.getMax() - x.getMin(), 1);
+    return factor * (y.getMax() - y.getMin()) + 2 * above(notes);
+  }
+
+  private List<Stroke> trails(Notes notes) {
+    return notes.trails().stream().flatMap(this::visible).toList();
+  }
+
+  private List<At> points(List<Stroke> trails) {
+    return Stream.concat(
+            seen.stream().flatMap(s -> s.lines().visible().stream()), trails.stream())
+        .flatMap(Fit::ends)
+        .toList();
+  }
+
+  private static double beside(Notes notes) {
+    return notes.balloons().isEmpty() ? 1 : EDGE_MM + BESIDE_MM;
+  }
+
+  private static double above(Notes notes) {
+    return notes.balloons().isEmpty() ? 1 : EDGE_MM;
   }
 
   /** The area in mm², in the view, that is seen of some parts. */

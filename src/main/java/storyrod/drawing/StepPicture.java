@@ -49,6 +49,7 @@ public final class StepPicture {
   private final List<Part> parts;
   private final List<List<String>> moving;
   private final List<String> staying;
+  private final Shot shot;
 
   private StepPicture(Piece piece, Step step) {
     this.piece = piece;
@@ -62,13 +63,28 @@ public final class StepPicture {
     this.moving = step.enters().isPresent() ? units(movingParts()) : List.of();
     List<String> out = moving.stream().flatMap(List::stream).toList();
     this.staying = parts.stream().map(Part::name).filter(name -> !out.contains(name)).toList();
+    this.shot = best();
   }
 
   /** The picture of a step, as large as a page allows; empty if the step brings no part. */
   public static Optional<Drawing> draw(Piece piece, Step step, Size page) {
+    return of(piece, step).map(picture -> picture.drawn(page));
+  }
+
+  /** The picture of a step before its room is known; empty if the step brings no part. */
+  static Optional<StepPicture> of(Piece piece, Step step) {
     return step.newParts().isEmpty()
         ? Optional.empty()
-        : Optional.of(new StepPicture(piece, step).drawn(page));
+        : Optional.of(new StepPicture(piece, step));
+  }
+
+  /** The height in mm that the picture fills where only its width is given. */
+  double heightMm(double widthMm) {
+    return shot.picture().heightMm(shot.notes(), widthMm);
+  }
+
+  Drawing drawn(Size room) {
+    return shot.picture().drawn("step-" + step.number(), shot.notes(), room);
   }
 
   /** All new parts; where nothing stands yet, only those that the step is done to. */
@@ -100,7 +116,7 @@ public final class StepPicture {
         .anyMatch(name -> !piece.part(name).assembly().equals(Optional.of(assembly)));
   }
 
-  private Drawing drawn(Size page) {
+  private Shot best() {
     Shot best = shot(VIEWS.getFirst());
     for (View view : VIEWS.subList(1, VIEWS.size())) {
       if (best.score() >= BEST_SCORE) {
@@ -109,7 +125,7 @@ public final class StepPicture {
       Shot other = shot(view);
       best = other.score() > best.score() ? other : best;
     }
-    return best.picture().drawn("step-" + step.number(), best.notes(), page);
+    return best;
   }
 
   /** The step from one viewpoint; the score has a point each for new parts and ways in sight. */

@@ -27,7 +27,7 @@ public record Cover(
   /** The pound avoirdupois is 0.45359237 kg exactly (international agreement of 1959). */
   private static final double KG_PER_POUND = 0.45359237;
 
-  private static final double DRAWING_SHARE = 0.56;
+  private static final double DRAWING_SHARE = 0.72;
 
   public Cover {
     figures = List.copyOf(figures);

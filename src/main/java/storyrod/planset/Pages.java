@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Description.FinishEntry;
+import storyrod.piece.Piece;
 
 /** All that the templates get, section by section. */
 record Pages(
@@ -48,10 +49,18 @@ record Pages(
   }
 
   private static DrawingBox exploded(PlanSet set, Paper paper) {
-    int lines = Math.ceilDiv(set.piece().marks().size(), PARTS_LIST_COLUMNS);
-    double room = paper.textHeightMm() - EXPLODED_FRAME_MM - lines * PARTS_LIST_LINE_MM;
     return DrawingBox.within(
-        EXPLODED, set.drawings().exploded(), paper.textWidthMm(), Math.max(room, 100));
+        EXPLODED,
+        set.drawings().exploded(),
+        paper.textWidthMm(),
+        explodedRoom(set.piece(), paper));
+  }
+
+  /** The height in mm that the exploded view's title and parts list leave for it. */
+  static double explodedRoom(Piece piece, Paper paper) {
+    int lines = Math.ceilDiv(piece.marks().size(), PARTS_LIST_COLUMNS);
+    double room = paper.textHeightMm() - EXPLODED_FRAME_MM - lines * PARTS_LIST_LINE_MM;
+    return Math.max(room, 100);
   }
 
   Map<String, Object> data() {

@@ -28,4 +28,9 @@ public record Paper(double widthMm, double heightMm, double sideMm, double topMm
   public double textHeightMm() {
     return heightMm - topMm - bottomMm;
   }
+
+  /** The height for things that are set on pages by their measured heights, with a little to spare. */
+  double roomMm() {
+    return textHeightMm() - 3;
+  }
 }

@@ -1,17 +1,26 @@
 package storyrod.planset;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.Packing;
 import storyrod.piece.Mark;
 
 /** The part drawings, one for each mark, with what stands in their title blocks. */
-public record PartPages(List<Entry> entries) {
-  /** What a title and a title block take of a page's height beside the drawing. */
-  private static final double FRAME_MM = 52;
+public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
+  /** So many parts share a page at most. */
+  private static final int MOST = 3;
+
+  private static final TextMeasure TITLE = new TextMeasure(PdfFonts.LIGHT, 17, 1.2);
+  private static final TextMeasure LEAD = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
+  private static final TextMeasure FIELD = new TextMeasure(PdfFonts.BOLD, 8.5, 1.25);
+  private static final double TITLE_BLOCK_MM = 9.2;
+  private static final double SPACES_MM = 12.5;
 
   public PartPages {
     entries = List.copyOf(entries);
+    pages = List.copyOf(pages);
   }
 
   /**
@@ -36,8 +45,29 @@ public record PartPages(List<Entry> entries) {
   }
 
   static PartPages of(PlanSet set, Texts texts, Paper paper) {
+    List<Entry> entries =
+        set.piece().marks().stream().map(mark -> entry(set, mark, texts, paper)).toList();
+    List<Packing.Item> items = new ArrayList<>();
+    for (int i = 0; i < entries.size(); i++) {
+      double beside = besideMm(set.piece().marks().get(i), texts, paper);
+      items.add(Packing.Item.of(beside + entries.get(i).drawing().heightMm()));
+    }
     return new PartPages(
-        set.piece().marks().stream().map(mark -> entry(set, mark, texts, paper)).toList());
+        entries,
+        Packing.pages(items, paper.roomMm(), MOST).stream()
+            .map(page -> entries.subList(page.first(), page.first() + page.choices().size()))
+            .toList());
+  }
+
+  /** The height that title, lead and title block take beside a part's drawing, in mm. */
+  static double besideMm(Mark mark, Texts texts, Paper paper) {
+    String lead = line(mark, texts) + " " + mark.shown().say().orElse("");
+    return TITLE.heightMm(mark.mark() + "   " + mark.title(), paper.textWidthMm())
+        + LEAD.heightMm(lead, paper.textWidthMm())
+        + FIELD.heightMm(mark.mark() + " " + mark.title(), 34)
+        - FIELD.lineMm()
+        + TITLE_BLOCK_MM
+        + SPACES_MM;
   }
 
   private static Entry entry(PlanSet set, Mark mark, Texts texts, Paper paper) {
@@ -46,7 +76,7 @@ public record PartPages(List<Entry> entries) {
             drawingName(mark.mark()),
             drawing(set, mark),
             paper.textWidthMm(),
-            paper.textHeightMm() - FRAME_MM);
+            paper.roomMm() - besideMm(mark, texts, paper));
     return new Entry(
         mark.mark(),
         mark.title(),
@@ -68,7 +98,7 @@ public record PartPages(List<Entry> entries) {
     if (mark.mirrored() == 0) {
       return mark.same() == 1
           ? texts.say("part.one")
-          : texts.say("part.same", number(mark.same(), texts));
+          : texts.say("part.same", Texts.capital(number(mark.same(), texts)));
     }
     return mark.same() == 1 && mark.mirrored() == 1
         ? texts.say("part.pair")

@@ -18,7 +18,7 @@ import storyrod.words.Words;
 public final class PlanSetWriter {
   private final Function<Piece, Wording> wording;
   private final Words words;
-  private final Templates templates = new Templates();
+  private final Templates templates = Templates.SHARED;
 
   /** A writer in one language. */
   public PlanSetWriter(Words words) {

@@ -2,27 +2,45 @@ package storyrod.planset;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
 import storyrod.description.Description.ItemEntry;
-import storyrod.drawing.Drawing;
+import storyrod.drawing.Packing;
+import storyrod.measure.Length;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
-/** The steps, grouped by stage. */
-public record StepPages(List<StageGroup> stages) {
+/** The steps, grouped by stage, and the same steps set on pages. */
+public record StepPages(List<StageGroup> stages, List<Page> pages) {
   /** The share of a page's height that a step's picture may take. */
-  private static final double PICTURE_SHARE = 0.52;
+  private static final double PICTURE_SHARE = 0.64;
+
+  /** So many steps share a page at most. */
+  static final int MOST = 4;
 
   public StepPages {
     stages = List.copyOf(stages);
+    pages = List.copyOf(pages);
   }
+
+  /** A page of steps; {@code stage} is that of the first of them. */
+  public record Page(StageGroup stage, List<Placed> steps) {}
+
+  /**
+   * A step on its page.
+   *
+   * @param opens the stage that begins with this step, none or one
+   */
+  public record Placed(Entry step, List<StageGroup> opens) {}
 
   /** Steps in a row of one stage; {@code number} counts the groups from 1. */
   public record StageGroup(int number, String title, List<Entry> steps) {}
@@ -39,9 +57,13 @@ public record StepPages(List<StageGroup> stages) {
       StepText text,
       List<DrawingBox> pictures,
       List<PartRow> parts,
+      List<SizeRow> sizes,
       List<HardwareRow> hardware,
       String working,
       String waiting) {}
+
+  /** A part to be cut to size: how many, and its length and width as printed. */
+  public record SizeRow(String mark, String count, String size) {}
 
   /** A part of a step: its mark, its name, and how many come or that it stands already. */
   public record PartRow(String mark, String title, String count) {}
@@ -59,14 +81,53 @@ public record StepPages(List<StageGroup> stages) {
     List<Step> steps = set.build().steps();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
-      entries.add(entry(set, step, sheet));
+      entries.add(entry(set.piece(), step, picture(set, step, sheet.paper()), sheet));
       if (i + 1 == steps.size() || !steps.get(i + 1).stage().equals(step.stage())) {
         String title = stageTitle(step.stage(), sheet.texts());
         groups.add(new StageGroup(groups.size() + 1, title, List.copyOf(entries)));
         entries.clear();
       }
     }
-    return new StepPages(groups);
+    return new StepPages(groups, pages(groups, sheet.paper()));
+  }
+
+  private static List<Page> pages(List<StageGroup> stages, Paper paper) {
+    List<Placed> placed = new ArrayList<>();
+    List<StageGroup> stageOf = new ArrayList<>();
+    for (StageGroup stage : stages) {
+      for (Entry step : stage.steps()) {
+        placed.add(
+            new Placed(step, step == stage.steps().getFirst() ? List.of(stage) : List.of()));
+        stageOf.add(stage);
+      }
+    }
+    StepHeights heights = new StepHeights(paper);
+    List<Packing.Item> items =
+        placed.stream().map(each -> Packing.Item.of(height(each, heights))).toList();
+    return Packing.pages(items, paper.roomMm(), MOST).stream()
+        .map(
+            page ->
+                new Page(
+                    stageOf.get(page.first()),
+                    placed.subList(page.first(), page.first() + page.choices().size())))
+        .toList();
+  }
+
+  private static double height(Placed placed, StepHeights heights) {
+    double pictures =
+        placed.step().pictures().stream()
+            .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_PICTURE_MM)
+            .sum();
+    return heights.of(placed.step(), pictures > 0)
+        + pictures
+        + (placed.opens().isEmpty() ? 0 : StepHeights.STAGE_MM);
+  }
+
+  /** The height of the stage's heading, where a step is the first of a stage. */
+  static double stageMm(BuildPlan build, Step step) {
+    int at = step.number() - 1;
+    boolean opens = at == 0 || !build.steps().get(at - 1).stage().equals(step.stage());
+    return opens ? StepHeights.STAGE_MM : 0;
   }
 
   /** How steps are worded and on what paper they are put. */
@@ -76,29 +137,70 @@ public record StepPages(List<StageGroup> stages) {
     return stage.title().orElseGet(() -> texts.say("stage." + stage.key()));
   }
 
-  private static Entry entry(PlanSet set, Step step, Sheet sheet) {
+  static Entry entry(Piece piece, Step step, Optional<DrawingBox> picture, Sheet sheet) {
     Texts texts = sheet.texts();
     StepText text = sheet.wording().of(step);
+    List<PartRow> parts = parts(piece, step, texts);
+    List<SizeRow> sizes = sizes(piece, step, parts, texts);
     return new Entry(
         step.number(),
-        text,
-        pictures(set, step, sheet.paper()),
-        parts(set.piece(), step, texts),
-        step.hardware().stream().map(item -> hardware(set.piece(), item)).toList(),
+        sizes.isEmpty() ? text : withoutSizes(text, texts),
+        picture.stream().toList(),
+        parts,
+        sizes,
+        step.hardware().stream().map(item -> hardware(piece, item)).toList(),
         text.working(),
         text.waiting());
   }
 
-  private static List<DrawingBox> pictures(PlanSet set, Step step, Paper paper) {
-    Optional<Drawing> drawing =
-        Optional.ofNullable(set.drawings().steps().get(step.number()));
+  private static Optional<DrawingBox> picture(PlanSet set, Step step, Paper paper) {
     double height = paper.textHeightMm() * PICTURE_SHARE;
-    return drawing.stream()
+    return Optional.ofNullable(set.drawings().steps().get(step.number()))
         .map(
             found ->
                 DrawingBox.within(
-                    drawingName(step.number()), found, paper.textWidthMm(), height))
-        .toList();
+                    drawingName(step.number()), found, paper.textWidthMm(), height));
+  }
+
+  /** Length and width of each mark that the step cuts to both. */
+  private static List<SizeRow> sizes(Piece piece, Step step, List<PartRow> parts, Texts texts) {
+    Map<String, Length> lengths = settings(piece, step, "length");
+    Map<String, Length> widths = settings(piece, step, "width");
+    return lengths.keySet().containsAll(widths.keySet()) && widths.size() == parts.size()
+        ? parts.stream()
+            .map(part -> new SizeRow(part.mark(), part.count(), size(part, lengths, widths, texts)))
+            .toList()
+        : List.of();
+  }
+
+  private static String size(
+      PartRow part, Map<String, Length> lengths, Map<String, Length> widths, Texts texts) {
+    return texts.say(
+        "size.two",
+        texts.length(lengths.get(part.mark())),
+        texts.lengthWithUnit(widths.get(part.mark())));
+  }
+
+  private static Map<String, Length> settings(Piece piece, Step step, String key) {
+    Map<String, Length> values = new LinkedHashMap<>();
+    for (BuildPlan.Setting setting : step.settings()) {
+      if (setting.key().equals(key)) {
+        setting.part().ifPresent(part -> values.put(piece.part(part).mark(), setting.value()));
+      }
+    }
+    return values;
+  }
+
+  private static StepText withoutSizes(StepText text, Texts texts) {
+    List<String> shown = List.of(texts.say("setting.length"), texts.say("setting.width"));
+    return new StepText(
+        text.title(),
+        text.sentences(),
+        text.cautions(),
+        text.tools(),
+        text.settings().stream().filter(each -> !shown.contains(each.name())).toList(),
+        text.working(),
+        text.waiting());
   }
 
   private static List<PartRow> parts(Piece piece, Step step, Texts texts) {

@@ -13,11 +13,16 @@ import java.util.Map;
 
 /** The templates that come with the tool, escaped as HTML, with no way out to Java classes. */
 final class Templates {
+  /** Parses each template once. */
+  static final Templates SHARED = new Templates();
+
   private final Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
 
   Templates() {
     configuration.setClassLoaderForTemplateLoading(
         Templates.class.getClassLoader(), "storyrod/templates");
+    configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+    configuration.setLocalizedLookup(false);
     configuration.setDefaultEncoding("UTF-8");
     configuration.setLocale(Locale.ROOT);
     configuration.setNumberFormat("computer");

@@ -21,6 +21,7 @@ import storyrod.drawing.Drawings;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
 import storyrod.planset.Figures;
+import storyrod.planset.PageRooms;
 import storyrod.planset.PlanSet;
 import storyrod.planset.PlanSetWriter;
 import storyrod.stock.StockPlan;
@@ -73,7 +74,7 @@ public final class Benchmark {
     StockPlan stock = timed("stock", () -> StockPlanner.plan(piece, diagnostics).orElseThrow());
     BuildPlan build = timed("build", () -> Planner.plan(piece, diagnostics).orElseThrow());
     Drawings drawings =
-        timed("drawing", () -> Drawings.of(piece, stock, build, Pipeline.page(piece)));
+        timed("drawing", () -> Drawings.of(piece, stock, build, PageRooms.of(piece, build, Words.ENGLISH)));
     PlanSet set =
         new PlanSet(piece, diagnostics.sorted(), stock, build, drawings, Figures.of(piece));
     timed("planset", () -> new PlanSetWriter(Words.ENGLISH).write(set));

@@ -1,0 +1,133 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * Sets things of some heights on pages, in their order, so that pages are well filled and things are
+ * as large as they can be. Of all ways to break the row into pages the one with the least cost is
+ * taken, as a paragraph is broken into lines.
+ */
+public final class Packing {
+  /** How much a millimetre less than the largest height counts beside a millimetre left white. */
+  private static final double SHRINKING = 0.3;
+
+  private static final double LAST_PAGE = 0.1;
+  private static final double PAGE_COST = 400;
+
+  private final List<Item> items;
+  private final double roomMm;
+  private final int most;
+
+  private Packing(List<Item> items, double roomMm, int most) {
+    this.items = items;
+    this.roomMm = roomMm;
+    this.most = most;
+  }
+
+  /** A thing with the heights that it may have, in mm, the largest first. */
+  public record Item(List<Double> heights) {
+    public Item {
+      heights = List.copyOf(heights);
+      if (heights.isEmpty()) {
+        throw new IllegalArgumentException("bug: a thing without a height");
+      }
+    }
+
+    public static Item of(double height) {
+      return new Item(List.of(height));
+    }
+  }
+
+  /** A page: its first thing, and for each of its things which of the heights it has. */
+  public record Page(int first, List<Integer> choices) {
+    public Page {
+      choices = List.copyOf(choices);
+    }
+  }
+
+  /**
+   * The pages.
+   *
+   * @param roomMm the height of a page; a thing higher than that stands alone
+   * @param most how many things a page may hold
+   */
+  public static List<Page> pages(List<Item> items, double roomMm, int most) {
+    return new Packing(items, roomMm, most).pages();
+  }
+
+  private List<Page> pages() {
+    int count = items.size();
+    double[] cost = new double[count + 1];
+    int[] first = new int[count + 1];
+    Arrays.fill(cost, 1, count + 1, Double.POSITIVE_INFINITY);
+    for (int end = 1; end <= count; end++) {
+      for (int from = end - 1; from >= Math.max(0, end - most); from--) {
+        double total = cost[from] + cost(from, end);
+        if (total < cost[end]) {
+          cost[end] = total;
+          first[end] = from;
+        }
+      }
+    }
+    List<Page> pages = new ArrayList<>();
+    for (int end = count; end > 0; end = first[end]) {
+      pages.add(new Page(first[end], choices(first[end], end)));
+    }
+    Collections.reverse(pages);
+    return pages;
+  }
+
+  private double cost(int from, int end) {
+    List<Integer> choices = choices(from, end);
+    double white = roomMm - height(from, choices);
+    if (white < 0 && end - from > 1) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double shrunk = 0;
+    for (int i = 0; i < choices.size(); i++) {
+      List<Double> heights = items.get(from + i).heights();
+      double less = heights.getFirst() - heights.get(choices.get(i));
+      shrunk += less * less;
+    }
+    double weight = end == items.size() ? LAST_PAGE : 1;
+    return PAGE_COST + weight * white * white + SHRINKING * shrunk;
+  }
+
+  /** The largest heights that a page holds: as long as they are too much, the largest gives way. */
+  private List<Integer> choices(int from, int end) {
+    List<Integer> choices = new ArrayList<>(Collections.nCopies(end - from, 0));
+    while (height(from, choices) > roomMm) {
+      int largest = largestToShrink(from, choices);
+      if (largest < 0) {
+        break;
+      }
+      choices.set(largest, choices.get(largest) + 1);
+    }
+    return choices;
+  }
+
+  private int largestToShrink(int from, List<Integer> choices) {
+    int largest = -1;
+    double height = 0;
+    for (int i = 0; i < choices.size(); i++) {
+      List<Double> heights = items.get(from + i).heights();
+      double own = heights.get(choices.get(i));
+      if (choices.get(i) + 1 < heights.size() && own > height) {
+        largest = i;
+        height = own;
+      }
+    }
+    return largest;
+  }
+
+  private double height(int from, List<Integer> choices) {
+    double sum = 0;
+    for (int i = 0; i < choices.size(); i++) {
+      sum += items.get(from + i).heights().get(choices.get(i));
+    }
+    return sum;
+  }
+}

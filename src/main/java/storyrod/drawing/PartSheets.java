@@ -1,0 +1,62 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import storyrod.piece.Mark;
+import storyrod.piece.Piece;
+
+/** Draws every part as large as it can be where parts share pages. */
+final class PartSheets {
+  /** So many parts share a page at most. */
+  static final int MOST = 3;
+
+  private final Piece piece;
+  private final Rooms rooms;
+
+  private PartSheets(Piece piece, Rooms rooms) {
+    this.piece = piece;
+    this.rooms = rooms;
+  }
+
+  static Map<String, Drawing> draw(Piece piece, Rooms rooms) {
+    return new PartSheets(piece, rooms).drawn();
+  }
+
+  private Map<String, Drawing> drawn() {
+    List<Mark> marks = piece.marks();
+    List<List<Drawing>> choices = marks.stream().map(this::choices).toList();
+    List<Packing.Item> items = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      double beside = rooms.besidePartMm(marks.get(i));
+      items.add(
+          new Packing.Item(
+              choices.get(i).stream().map(each -> each.heightMm() + beside).toList()));
+    }
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    for (Packing.Page page : Packing.pages(items, rooms.page().heightMm(), MOST)) {
+      for (int i = 0; i < page.choices().size(); i++) {
+        int at = page.first() + i;
+        drawings.put(marks.get(at).mark(), choices.get(at).get(page.choices().get(i)));
+      }
+    }
+    return drawings;
+  }
+
+  /** The drawings of a part for a page of its own, for half a page and for a third, the largest first. */
+  private List<Drawing> choices(Mark mark) {
+    List<Drawing> choices = new ArrayList<>();
+    for (int share = 1; share <= MOST; share++) {
+      double room = rooms.page().heightMm() / share - rooms.besidePartMm(mark);
+      double least = choices.isEmpty() ? Double.MAX_VALUE : choices.getLast().heightMm();
+      if (least > room && room > 0) {
+        Drawing drawing = PartDrawing.draw(mark, piece, new Size(rooms.page().widthMm(), room));
+        if (drawing.heightMm() < least) {
+          choices.add(drawing);
+        }
+      }
+    }
+    return choices;
+  }
+}

@@ -1,0 +1,44 @@
+package storyrod.planset;
+
+import org.openpdf.text.pdf.BaseFont;
+
+/**
+ * How high a text stands on a page, worked out from the widths of its glyphs before anything is laid
+ * out. Small figures of fractions count as large ones, so a text is never higher than it says.
+ *
+ * @param font the font and its weight
+ * @param sizePt the size in points
+ * @param lineHeight a line's height as a multiple of the size
+ */
+record TextMeasure(PdfFonts font, double sizePt, double lineHeight) {
+  private static final double MM_PER_POINT = 25.4 / 72;
+
+  /** The height in mm at a width in mm; no text has no height. */
+  double heightMm(String text, double widthMm) {
+    return text.isEmpty() ? 0 : lines(text, widthMm) * lineMm();
+  }
+
+  double lineMm() {
+    return sizePt * lineHeight * MM_PER_POINT;
+  }
+
+  private int lines(String text, double widthMm) {
+    double space = widthMm(" ");
+    int lines = 1;
+    double at = 0;
+    for (String word : text.split(" ")) {
+      double width = widthMm(word);
+      if (at > 0 && at + space + width > widthMm) {
+        lines++;
+        at = 0;
+      }
+      at += at > 0 ? space + width : width;
+    }
+    return lines;
+  }
+
+  private double widthMm(String text) {
+    BaseFont base = font.font();
+    return base.getWidthPoint(text, (float) sizePt) * MM_PER_POINT;
+  }
+}
