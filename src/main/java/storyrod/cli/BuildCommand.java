@@ -41,7 +41,7 @@ final class BuildCommand implements Callable<Integer> {
     Optional<PlanSet> planSet =
         file.read(diagnostics).flatMap(source -> Pipeline.planSet(source, diagnostics));
     PrintWriter err = spec.commandLine().getErr();
-    err.print(DiagnosticPrinter.print(diagnostics.sorted()));
+    err.print(DiagnosticPrinter.print(diagnostics.bySeverity()));
     err.flush();
     if (planSet.isEmpty()) {
       return 1;

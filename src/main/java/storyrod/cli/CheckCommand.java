@@ -29,7 +29,7 @@ final class CheckCommand implements Callable<Integer> {
         .read(diagnostics)
         .ifPresent(source -> Pipeline.plan(source, diagnostics));
     PrintWriter out = spec.commandLine().getOut();
-    out.print(DiagnosticPrinter.print(diagnostics.sorted()));
+    out.print(DiagnosticPrinter.print(diagnostics.bySeverity()));
     out.flush();
     return diagnostics.hasErrors() ? 1 : 0;
   }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 
@@ -27,12 +28,18 @@ final class Failures {
     return switch (failure) {
       case NoSuchFileException e -> "error: no such file or folder: " + e.getFile();
       case AccessDeniedException e ->
-          "error: no permission for %s; choose another folder with --out".formatted(e.getFile());
-      case FileAlreadyExistsException e ->
-          "error: %s is a file, not a folder; choose another folder with --out".formatted(e.getFile());
-      case NotDirectoryException e ->
-          "error: %s is a file, not a folder; choose another folder with --out".formatted(e.getFile());
+          "error: no permission to write %s; choose another folder with --out".formatted(e.getFile());
+      case FileAlreadyExistsException e -> notAFolder(e);
+      case NotDirectoryException e -> notAFolder(e);
+      case FileSystemException e ->
+          "error: %s cannot be written (%s); choose another folder with --out"
+              .formatted(e.getFile(), e.getReason() == null ? "it is in use" : e.getReason());
       default -> "error: " + failure.getMessage();
     };
+  }
+
+  private static String notAFolder(FileSystemException failure) {
+    return "error: %s is a file, not a folder; choose another folder with --out"
+        .formatted(failure.getFile());
   }
 }

@@ -1,5 +1,6 @@
 package storyrod.cli;
 
+import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -23,21 +24,28 @@ public final class Main {
 
   /** Runs a command; the exit code is 0 if all is well, 1 for faults, 2 for a wrong command line. */
   public static void main(String[] args) {
-    System.exit(run(args));
+    System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
   }
 
-  static int run(String... args) {
+  static int run(PrintWriter out, PrintWriter err, String... args) {
     Main main = new Main();
-    CommandLine line = new CommandLine(main);
-    line.setExecutionExceptionHandler((failure, command, parsed) -> main.failed(failure, command));
-    return line.execute(args);
+    CommandLine line = new CommandLine(main).setOut(out).setErr(err);
+    line.setExecutionExceptionHandler((failure, command, parsed) -> main.failed(failure, err));
+    try {
+      return line.execute(args);
+    } catch (StackOverflowError | OutOfMemoryError failure) {
+      return main.failed(failure, err);
+    } finally {
+      out.flush();
+      err.flush();
+    }
   }
 
-  private int failed(Exception failure, CommandLine command) {
+  private int failed(Throwable failure, PrintWriter err) {
     if (debug) {
-      failure.printStackTrace(command.getErr());
+      failure.printStackTrace(err);
     } else {
-      command.getErr().println("storyrod: " + Failures.inOneLine(failure));
+      err.println("storyrod: " + Failures.inOneLine(failure));
     }
     return 1;
   }

@@ -1,24 +1,29 @@
 package storyrod.cli;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A folder that holds one plan set. All files are first written beside it and then moved into place,
- * so that what was there stays as it was unless the whole set is ready.
+ * A folder that holds one plan set. All files are first written into a folder of their own inside it
+ * and then moved into place, so that what was there stays as it was unless the whole set is ready.
  */
 record OutputFolder(Path folder) {
   private static final String DRAWINGS = "drawings";
 
   void replace(Map<String, byte[]> files) throws IOException {
+    requireFolders();
     Files.createDirectories(folder);
-    Path fresh = Files.createTempDirectory(folder.toAbsolutePath().getParent(), ".storyrod-");
+    requireFiles(files.keySet());
+    Path fresh = Files.createTempDirectory(folder, ".storyrod-");
     try {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Path path = fresh.resolve(file.getKey());
@@ -28,6 +33,28 @@ record OutputFolder(Path folder) {
       moveIn(fresh, files);
     } finally {
       deleteTree(fresh);
+    }
+  }
+
+  /** Names the file that stands where the folder or one above it should be. */
+  private void requireFolders() throws IOException {
+    for (Path path = folder.toAbsolutePath(); path != null; path = path.getParent()) {
+      if (Files.exists(path) && !Files.isDirectory(path)) {
+        throw new FileAlreadyExistsException(path.toString());
+      }
+    }
+  }
+
+  /** Finds what could not be replaced before anything is. */
+  private void requireFiles(Set<String> names) throws IOException {
+    Path drawings = folder.resolve(DRAWINGS);
+    if (Files.exists(drawings) && !Files.isDirectory(drawings)) {
+      throw new FileAlreadyExistsException(drawings.toString());
+    }
+    for (String name : names) {
+      if (Files.isDirectory(folder.resolve(name))) {
+        throw new FileSystemException(folder.resolve(name).toString(), null, "it is a folder");
+      }
     }
   }
 

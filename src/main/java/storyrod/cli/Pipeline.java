@@ -19,6 +19,7 @@ import storyrod.piece.PieceBuilder;
 import storyrod.planset.Figures;
 import storyrod.planset.PageRooms;
 import storyrod.planset.PlanSet;
+import storyrod.planset.Printable;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlanner;
 import storyrod.words.Words;
@@ -29,6 +30,10 @@ public final class Pipeline {
       new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
 
   private Pipeline() {}
+
+  static DescriptionReader reader() {
+    return new DescriptionReader(VOCABULARY, Printable::has);
+  }
 
   /** What is planned before anything is drawn. */
   record Planned(Piece piece, StockPlan stock, BuildPlan build) {}
@@ -53,7 +58,7 @@ public final class Pipeline {
   /** All stages up to the drawings. */
   static Optional<Planned> plan(SourceText source, Diagnostics diagnostics) {
     Optional<Description> description =
-        new DescriptionReader(VOCABULARY).read(source, diagnostics);
+        reader().read(source, diagnostics);
     Optional<Piece> piece = description.flatMap(each -> PieceBuilder.build(each, diagnostics));
     if (piece.isEmpty()) {
       return Optional.empty();

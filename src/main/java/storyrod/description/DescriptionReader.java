@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Scalar;
 import storyrod.measure.Unit;
@@ -18,9 +19,17 @@ import storyrod.measure.Unit;
  */
 public final class DescriptionReader {
   private final Vocabulary vocabulary;
+  private final IntPredicate printable;
 
+  /** A reader for which every character can be printed. */
   public DescriptionReader(Vocabulary vocabulary) {
+    this(vocabulary, codePoint -> true);
+  }
+
+  /** A reader that refuses characters that no page could show, by their code points. */
+  public DescriptionReader(Vocabulary vocabulary, IntPredicate printable) {
     this.vocabulary = vocabulary;
+    this.printable = printable;
   }
 
   /** The description, or none if there is any error; all faults go to the diagnostics. */
@@ -44,6 +53,7 @@ public final class DescriptionReader {
     Span start = mapping.members().isEmpty() ? mapping.at() : mapping.members().getFirst().key().at();
     Entry entry = new EntryReader(context).entry(Sections.PROJECT, mapping, start);
     new Checks(context, mapping).check(entry);
+    new PrintableCheck(printable, diagnostics).check(root);
     return diagnostics.hasErrors()
         ? Optional.empty()
         : Optional.of(new DescriptionBuilder(entry, unit).build(source));

@@ -29,4 +29,11 @@ public final class Diagnostics {
                 .thenComparing(Diagnostic::severity))
         .toList();
   }
+
+  /** As {@link #sorted}, but errors first, then warnings, then advice. */
+  public List<Diagnostic> bySeverity() {
+    return sorted().stream()
+        .sorted(java.util.Comparator.comparing(Diagnostic::severity))
+        .toList();
+  }
 }

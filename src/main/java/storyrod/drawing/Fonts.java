@@ -118,6 +118,12 @@ public final class Fonts {
     return List.copyOf(runs);
   }
 
+  /** Whether a sign has a glyph in the family or in the face that stands in. */
+  public static boolean has(int sign) {
+    return Faces.ROBOTO_BY_WEIGHT.stream().allMatch(face -> face.canDisplay(sign))
+        || Faces.STAND_IN.canDisplay(sign);
+  }
+
   private static boolean needsStandIn(int sign, String text) {
     boolean plain = sign >= ' ' && sign <= '~';
     if (plain || Faces.ROBOTO_BY_WEIGHT.stream().allMatch(face -> face.canDisplay(sign))) {

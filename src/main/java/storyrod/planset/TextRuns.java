@@ -125,8 +125,12 @@ final class TextRuns {
         && PdfFonts.BOLD.has(codePoint);
   }
 
+  static boolean isPrintable(int codePoint) {
+    return inRoboto(codePoint) || PdfFonts.FALLBACK.has(codePoint);
+  }
+
   private static void requirePrintable(int codePoint, String text) {
-    if (!inRoboto(codePoint) && !PdfFonts.FALLBACK.has(codePoint)) {
+    if (!isPrintable(codePoint)) {
       throw new UnprintableTextException(codePoint, text.strip());
     }
   }

@@ -14,7 +14,6 @@ import storyrod.build.BuildPlan;
 import storyrod.build.Planner;
 import storyrod.check.Checks;
 import storyrod.description.Description;
-import storyrod.description.DescriptionReader;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.drawing.Drawings;
@@ -63,7 +62,7 @@ public final class Benchmark {
     Description description =
         timed(
             "description",
-            () -> new DescriptionReader(Pipeline.VOCABULARY).read(source, diagnostics).orElseThrow());
+            () -> Pipeline.reader().read(source, diagnostics).orElseThrow());
     Piece piece = timed("piece", () -> PieceBuilder.build(description, diagnostics).orElseThrow());
     timed(
         "check",
