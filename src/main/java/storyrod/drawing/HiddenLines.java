@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 import storyrod.drawing.Seen.Stroke;
 import storyrod.geometry.FlatFace;
@@ -148,17 +149,26 @@ public final class HiddenLines {
   }
 
   Intervals visibleStretches(ScreenLine line) {
+    return visibleStretches(line, inFrontOf(List.of(line.from(), line.to())));
+  }
+
+  /** The stretches of a line that are seen past faces of which none other can hide it. */
+  Intervals visibleStretches(ScreenLine line, List<ScreenFace> faces) {
     return line.length() < POINT_MM
         ? Intervals.NONE
-        : Intervals.of(0, 1).minus(hiddenStretches(line)).longerThan(tooShort(line));
+        : Intervals.of(0, 1).minus(hiddenStretches(line, faces)).longerThan(tooShort(line));
   }
 
   private Intervals hiddenStretches(ScreenLine line) {
-    if (line.length() < POINT_MM) {
+    return hiddenStretches(line, inFrontOf(List.of(line.from(), line.to())));
+  }
+
+  private static Intervals hiddenStretches(ScreenLine line, List<ScreenFace> faces) {
+    if (faces.isEmpty() || line.length() < POINT_MM) {
       return Intervals.NONE;
     }
-    Intervals left = covered(line, HAIR_MM);
-    Intervals both = left.isEmpty() ? left : left.and(covered(line, -HAIR_MM));
+    Intervals left = covered(line, HAIR_MM, faces);
+    Intervals both = left.isEmpty() ? left : left.and(covered(line, -HAIR_MM, faces));
     return both.longerThan(tooShort(line));
   }
 
@@ -166,11 +176,27 @@ public final class HiddenLines {
     return Math.min(SHORT_MM / line.length(), MOST_DROPPED);
   }
 
-  private Intervals covered(ScreenLine line, double shift) {
+  /** The faces near some points in the view whose planes have any of the points behind them. */
+  List<ScreenFace> inFrontOf(List<Vector3D> points) {
+    Envelope envelope = new Envelope();
+    for (Vector3D point : points) {
+      Drawing.At at = view.project(point);
+      envelope.expandToInclude(at.x(), at.y());
+    }
+    List<ScreenFace> faces = new ArrayList<>();
+    for (Object each : index.query(envelope)) {
+      ScreenFace face = (ScreenFace) each;
+      if (points.stream().anyMatch(point -> face.inFront(point) < -ScreenFace.ON_FACE_MM)) {
+        faces.add(face);
+      }
+    }
+    return faces;
+  }
+
+  private static Intervals covered(ScreenLine line, double shift, List<ScreenFace> faces) {
     Stroke beside = line.beside(shift);
     List<Stretch> covered = new ArrayList<>();
-    for (Object each : index.query(line.envelope())) {
-      ScreenFace face = (ScreenFace) each;
+    for (ScreenFace face : faces) {
       Intervals behind = face.behind(line);
       if (!behind.isEmpty()) {
         covered.addAll(behind.and(face.inside(beside)).stretches());

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Stroke;
@@ -18,6 +19,13 @@ final class Mouths {
   private final HiddenLines lines;
   private final View view;
 
+  /** Cosine and sine of the angles all round, the first again at the end. */
+  private static final List<At> TURNS =
+      IntStream.rangeClosed(0, SIDES)
+          .mapToDouble(i -> 2 * Math.PI * (i % SIDES) / SIDES)
+          .mapToObj(angle -> new At(StrictMath.cos(angle), StrictMath.sin(angle)))
+          .toList();
+
   Mouths(HiddenLines lines, View view) {
     this.lines = lines;
     this.view = view;
@@ -27,7 +35,10 @@ final class Mouths {
     List<List<At>> mouths = new ArrayList<>();
     for (Cylinder bore : item.solid().bores()) {
       for (ScreenFace face : faces) {
-        mouths.addAll(chained(seen(ellipse(bore, item.offset(), face), face)));
+        List<Vector3D> ellipse = ellipse(bore, item.offset(), face);
+        if (!ellipse.isEmpty()) {
+          mouths.addAll(chained(seen(ellipse, face)));
+        }
       }
     }
     return mouths;
@@ -45,9 +56,8 @@ final class Mouths {
     Vector3D one = bore.direction().orthogonal();
     Vector3D two = bore.direction().cross(one);
     List<Vector3D> points = new ArrayList<>();
-    for (int i = 0; i <= SIDES; i++) {
-      double angle = 2 * Math.PI * (i % SIDES) / SIDES;
-      Vector3D out = one.multiply(StrictMath.cos(angle)).add(two.multiply(StrictMath.sin(angle)));
+    for (At turn : TURNS) {
+      Vector3D out = one.multiply(turn.x()).add(two.multiply(turn.y()));
       Vector3D wall = mouth.add(out.multiply(bore.radiusMm()));
       points.add(wall.add(bore.direction().multiply(-face.inFront(wall) / slope)));
     }
@@ -56,11 +66,12 @@ final class Mouths {
 
   private List<Stroke> seen(List<Vector3D> ellipse, ScreenFace face) {
     List<Stroke> seen = new ArrayList<>();
+    List<ScreenFace> before = lines.inFrontOf(ellipse);
     for (int i = 0; i + 1 < ellipse.size(); i++) {
       ScreenLine side = ScreenLine.of(ellipse.get(i), ellipse.get(i + 1), view);
       Intervals inFace = face.inside(side.picture());
       if (!inFace.isEmpty()) {
-        inFace.and(lines.visibleStretches(side)).stretches().stream()
+        inFace.and(lines.visibleStretches(side, before)).stretches().stream()
             .map(stretch -> side.picture().between(stretch.from(), stretch.to()))
             .forEach(seen::add);
       }

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
@@ -40,6 +41,9 @@ final class Regions {
     for (Object each : index.query(face.envelope())) {
       ScreenFace other = (ScreenFace) each;
       if (other != face && !apart(other, face) && !apart(face, other)) {
+        if (hides(other, face)) {
+          return List.of();
+        }
         addInFront(other, face, before);
       }
     }
@@ -48,6 +52,35 @@ final class Regions {
       picture = OverlayNG.overlay(picture, cover, OverlayNG.DIFFERENCE, GRID);
     }
     return regions(face.normal(), picture);
+  }
+
+  /** Whether a convex picture without openings lies over all of another and nearer everywhere. */
+  private boolean hides(ScreenFace one, ScreenFace two) {
+    return one.rings().size() == 1
+        && one.envelope().contains(two.envelope())
+        && (isAround(one, two, 1) || isAround(one, two, -1))
+        && range(depthDifference(one, two), two).getMin() > ScreenFace.ON_FACE_MM;
+  }
+
+  /** Whether one picture is convex, its ring running the way of the sign, and holds the other. */
+  private static boolean isAround(ScreenFace one, ScreenFace two, int sign) {
+    List<At> ring = one.rings().getFirst();
+    At before = ring.getLast();
+    for (At at : ring) {
+      if (!isOneSided(ring, before, at, sign)
+          || !isOneSided(two.rings().getFirst(), before, at, sign)) {
+        return false;
+      }
+      before = at;
+    }
+    return true;
+  }
+
+  /** The least and the most that a linear function of the view is at a face's corners. */
+  private static DoubleSummaryStatistics range(double[] linear, ScreenFace face) {
+    return face.rings().getFirst().stream()
+        .mapToDouble(at -> linear[0] * at.x() + linear[1] * at.y() + linear[2])
+        .summaryStatistics();
   }
 
   /** Whether a side of one picture's outer ring is a line that parts the two pictures. */
@@ -80,18 +113,12 @@ final class Regions {
   /** Adds the part of another face's picture where that face is nearer to the viewer. */
   private void addInFront(ScreenFace other, ScreenFace face, List<Geometry> before) {
     double[] nearer = depthDifference(other, face);
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (At at : other.rings().getFirst()) {
-      double difference = nearer[0] * at.x() + nearer[1] * at.y() + nearer[2];
-      least = Math.min(least, difference);
-      most = Math.max(most, difference);
-    }
-    if (most <= ScreenFace.ON_FACE_MM) {
+    DoubleSummaryStatistics range = range(nearer, other);
+    if (range.getMax() <= ScreenFace.ON_FACE_MM) {
       return;
     }
     Geometry picture = polygon(other);
-    if (least < -ScreenFace.ON_FACE_MM) {
+    if (range.getMin() < -ScreenFace.ON_FACE_MM) {
       Geometry half = half(nearer, other);
       picture = OverlayNG.overlay(picture, half, OverlayNG.INTERSECTION, GRID);
     }
