@@ -15,9 +15,10 @@ import storyrod.piece.Part;
  * looks to the front: x along the length, z along the width, y into the wood, each from 0.
  *
  * @param shown the face of the part, in the frame of the piece, that looks to the front
+ * @param up the face of the part, in the frame of the piece, that lies at the top of the paper
  * @param cuts the part's cuts in the turned frame
  */
-record FlatPart(Part part, Face shown, Box box, List<Cut> cuts) {
+record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
   FlatPart {
     cuts = List.copyOf(cuts);
   }
@@ -30,7 +31,11 @@ record FlatPart(Part part, Face shown, Box box, List<Cut> cuts) {
             new Range(Length.ZERO, part.finishedThickness()),
             new Range(Length.ZERO, part.finishedWidth()));
     return new FlatPart(
-        part, turn.back.opposite(), box, part.cuts().stream().map(turn::turned).toList());
+        part,
+        turn.back.opposite(),
+        turn.up,
+        box,
+        part.cuts().stream().map(turn::turned).toList());
   }
 
   List<Cut.Trench> trenches() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
@@ -20,6 +21,8 @@ final class NotePlacer {
   private static final List<Ray> RAYS = rays();
   private static final double LANDING = 2;
   private static final double WIDEST = 46;
+  private static final double NARROW = 30;
+  private static final double PER_LINE = 3;
   private static final double PER_CROSSING = 7;
   private static final double SHORTEST = 5;
   private static final int TIPS = 5;
@@ -35,7 +38,6 @@ final class NotePlacer {
 
   /** Puts a note on the paper; false if there is no room. */
   boolean place(CutNote note, PlacedView view) {
-    List<String> lines = wrapped(note.words());
     List<At> all =
         note.tips().stream()
             .filter(tip -> view.across() != Axis.X || view.ruler().shows(tip.x()))
@@ -45,7 +47,7 @@ final class NotePlacer {
     List<At> tips =
         IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
     double rim = note.rimMm() * view.ruler().factor();
-    Optional<Note> best = best(lines, tips, rim);
+    Optional<Note> best = best(note.words(), tips, rim);
     best.ifPresent(
         found -> {
           paper.add(found);
@@ -54,13 +56,13 @@ final class NotePlacer {
     return best.isPresent();
   }
 
-  /** The note in lines of some width. */
-  static List<String> wrapped(String words) {
+  /** The note in lines of some width in mm. */
+  private static List<String> wrapped(String words, double widest) {
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : words.split("(?<!\\d) (?!deep|in\\b)|(?<=[,×]) ")) {
       String longer = line.isEmpty() ? word : line + " " + word;
-      boolean fits = TextSetting.of(TextStyle.NOTE, longer).width() <= WIDEST;
+      boolean fits = TextSetting.of(TextStyle.NOTE, longer).width() <= widest;
       if (!fits && !line.isEmpty()) {
         lines.add(line);
         line = word;
@@ -73,15 +75,19 @@ final class NotePlacer {
   }
 
   /** Looks round the points in wider and wider rings until no place can be better. */
-  private Optional<Note> best(List<String> lines, List<At> tips, double rim) {
+  private Optional<Note> best(String words, List<At> tips, double rim) {
     Search search = new Search(paper.bounds());
+    List<List<String>> ways =
+        Stream.of(WIDEST, NARROW).map(width -> wrapped(words, width)).distinct().toList();
     double reach = area.widthMm() + area.heightMm();
     for (double away = SHORTEST + rim; away < Math.min(reach, search.least); away += RING) {
       for (At tip : tips) {
         for (Ray ray : RAYS) {
           At elbow = tip.plus(ray.x * away, ray.y * away);
-          for (Anchor anchor : ray.anchors()) {
-            search.weigh(new Block(lines, anchor, elbow, widest(lines)), tip, rim);
+          for (List<String> lines : ways) {
+            for (Anchor anchor : ray.anchors()) {
+              search.weigh(new Block(lines, anchor, elbow, widest(lines)), tip, rim);
+            }
           }
         }
       }
@@ -131,7 +137,7 @@ final class NotePlacer {
 
     void weigh(Block block, At tip, double rim) {
       Bounds room = block.bounds();
-      double cost = block.elbow.distance(tip) + growth(room, now);
+      double cost = block.elbow.distance(tip) + growth(room, now) + block.lines.size() * PER_LINE;
       if (cost >= least || !fits(room, now)) {
         return;
       }
@@ -189,7 +195,7 @@ final class NotePlacer {
             "", TextStyle.NOTE.sizeMm(), room.left(), room.top(), room.right(), room.bottom());
     Paper.Stretch landing =
         new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
-    return paper.isFree(whole.widened(0.5))
+    return paper.isFree(whole.widened(0.8))
         && paper.missesTexts(leader(note))
         && paper.missesTexts(landing)
         && leaders.stream().noneMatch(leader(note)::crosses);
