@@ -55,8 +55,9 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
   }
 
   private static Turn turn(Part part) {
-    Face low = Face.of(part.thickness(), -1);
-    Face shown = cutsFrom(part, low.opposite()) > cutsFrom(part, low) ? low.opposite() : low;
+    Face usual = part.thickness() == Axis.Y ? Face.FRONT : Face.of(part.thickness(), 1);
+    boolean other = cutsFrom(part, usual.opposite()) > cutsFrom(part, usual);
+    Face shown = other ? usual.opposite() : usual;
     Turn plain = Turn.with(part.box(), Face.of(part.length(), 1), shown);
     boolean headDown = plain.up == Face.BOTTOM;
     return headDown ? Turn.with(part.box(), Face.of(part.length(), -1), shown) : plain;

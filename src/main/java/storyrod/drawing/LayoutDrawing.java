@@ -27,11 +27,12 @@ import storyrod.words.Words;
 /** A sheet to scale with the parts that are sawn from it, its numbered cuts, offcuts and waste. */
 public final class LayoutDrawing {
   private static final double TIER = 10;
-  private static final double LEFT = TIER + 4;
-  private static final double TOP = TIER + 4;
-  private static final double EDGE = 6;
+  private static final double LEFT = TIER + 3.5;
+  private static final double TOP = TIER + 3.5;
+  private static final double EDGE = 5;
   private static final double RING = 1.9;
   private static final double DIGIT = 0.9;
+  private static final double FARTHEST = 60;
 
   private final SheetLayout sheet;
   private final Piece piece;
@@ -51,7 +52,7 @@ public final class LayoutDrawing {
 
   /** The largest drawing of a sheet that an area holds; it is as high as it needs to be. */
   public static Drawing draw(SheetLayout sheet, Piece piece, Size area) {
-    List<Scale> scales = Scales.in(piece.description().format().unit());
+    List<Scale> scales = Scales.forLayouts(piece.description().format().unit());
     Scale scale =
         scales.stream()
             .filter(each -> fits(sheet, each, area))
@@ -216,6 +217,51 @@ public final class LayoutDrawing {
         return;
       }
     }
+    At middleOfRun = cut.alongLength() ? start.plus(run / 2, 0) : start.plus(0, run / 2);
+    At end = cut.alongLength() ? start.plus(furthest, 0) : start.plus(0, furthest);
+    addLed(cut.number(), List.of(end, middleOfRun, start));
+  }
+
+  /** The number of a cut that has no room for it stands near by, with a leader to the cut. */
+  private void addLed(int number, List<At> tips) {
+    for (double away = 2 * RING; away < FARTHEST; away += 1) {
+      for (At tip : tips) {
+        for (int degrees = 0; degrees < 360; degrees += 15) {
+          double x = StrictMath.cos(StrictMath.toRadians(degrees));
+          double y = StrictMath.sin(StrictMath.toRadians(degrees));
+          At centre = tip.plus(away * x, away * y);
+          At rim = centre.plus(-RING * x, -RING * y);
+          Paper.Stretch leader = new Paper.Stretch(tip, rim);
+          if (isOnSheet(centre) && isFree(centre, RING) && isClear(leader)) {
+            add(new Line(Role.DIMENSION, List.of(tip, rim)));
+            add(Lowering.head(tip, rim, Lowering.Head.LEADER));
+            number(centre, number).forEach(this::add);
+            return;
+          }
+        }
+      }
+    }
+    throw new IllegalStateException("bug: no room for the number of cut " + number);
+  }
+
+  private boolean isOnSheet(At centre) {
+    double most = EDGE - RING - 0.3;
+    return centre.x() > RING
+        && centre.y() > RING
+        && centre.x() < mm(sheet.length()) + most
+        && centre.y() < mm(sheet.width()) + most;
+  }
+
+  private boolean isClear(Paper.Stretch leader) {
+    return paper.missesTexts(leader)
+        && rings.stream()
+            .noneMatch(
+                ring ->
+                    java.awt.geom.Line2D.ptSegDist(
+                            leader.from().x(), leader.from().y(),
+                            leader.to().x(), leader.to().y(),
+                            ring.x(), ring.y())
+                        < RING + 0.3);
   }
 
   private boolean isFree(At centre, double radius) {

@@ -2,9 +2,10 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
@@ -77,16 +78,15 @@ final class NotePlacer {
   /** Looks round the points in wider and wider rings until no place can be better. */
   private Optional<Note> best(String words, List<At> tips, double rim) {
     Search search = new Search(paper.bounds());
-    List<List<String>> ways =
-        Stream.of(WIDEST, NARROW).map(width -> wrapped(words, width)).distinct().toList();
+    List<Lines> ways = ways(words);
     double reach = area.widthMm() + area.heightMm();
     for (double away = SHORTEST + rim; away < Math.min(reach, search.least); away += RING) {
       for (At tip : tips) {
         for (Ray ray : RAYS) {
           At elbow = tip.plus(ray.x * away, ray.y * away);
-          for (List<String> lines : ways) {
+          for (Lines lines : ways) {
             for (Anchor anchor : ray.anchors()) {
-              search.weigh(new Block(lines, anchor, elbow, widest(lines)), tip, rim);
+              search.weigh(new Block(lines, anchor, elbow), tip, rim);
             }
           }
         }
@@ -95,11 +95,26 @@ final class NotePlacer {
     return search.best;
   }
 
-  private static double widest(List<String> lines) {
-    return lines.stream()
-        .mapToDouble(each -> TextSetting.of(TextStyle.NOTE, each).width())
-        .max()
-        .orElseThrow();
+  /** A text in lines, with the width of the longest in mm. */
+  private record Lines(List<String> lines, double width) {
+    static Lines of(List<String> lines) {
+      double width =
+          lines.stream()
+              .mapToDouble(each -> TextSetting.of(TextStyle.NOTE, each).width())
+              .max()
+              .orElseThrow();
+      return new Lines(lines, width);
+    }
+  }
+
+  /** For each number of lines the narrowest, so that no last line holds a single word. */
+  private static List<Lines> ways(String words) {
+    Map<Integer, Lines> ways = new TreeMap<>();
+    for (double width = WIDEST; width >= NARROW; width -= 2) {
+      Lines lines = Lines.of(wrapped(words, width));
+      ways.merge(lines.lines.size(), lines, (one, other) -> other.width < one.width ? other : one);
+    }
+    return List.copyOf(ways.values());
   }
 
   /** A direction of a leader from its tip. */
@@ -137,7 +152,7 @@ final class NotePlacer {
 
     void weigh(Block block, At tip, double rim) {
       Bounds room = block.bounds();
-      double cost = block.elbow.distance(tip) + growth(room, now) + block.lines.size() * PER_LINE;
+      double cost = block.elbow.distance(tip) + growth(room, now) + block.set.lines.size() * PER_LINE;
       if (cost >= least || !fits(room, now)) {
         return;
       }
@@ -152,7 +167,7 @@ final class NotePlacer {
     }
   }
 
-  private record Block(List<String> lines, Anchor anchor, At elbow, double width) {
+  private record Block(Lines set, Anchor anchor, At elbow) {
     private At text() {
       double side = anchor == Anchor.START ? 1 : -1;
       return elbow.plus(side * (0.8 + LANDING), Lowering.LEADER_ABOVE);
@@ -161,16 +176,16 @@ final class NotePlacer {
     Bounds bounds() {
       double size = TextStyle.NOTE.sizeMm();
       At text = text();
-      double left = anchor == Anchor.START ? text.x() : text.x() - width;
-      double below = TextSetting.DESCENT + (lines.size() - 1) * Lowering.LINE_SPACING;
+      double left = anchor == Anchor.START ? text.x() : text.x() - set.width;
+      double below = TextSetting.DESCENT + (set.lines.size() - 1) * Lowering.LINE_SPACING;
       double bottom = text.y() + size * below;
-      return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + width, bottom);
+      return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + set.width, bottom);
     }
 
     Note note(At centre, double rim) {
       double part = rim / centre.distance(elbow);
       At tip = centre.plus((elbow.x() - centre.x()) * part, (elbow.y() - centre.y()) * part);
-      return new Note(tip, elbow, text(), anchor, lines);
+      return new Note(tip, elbow, text(), anchor, set.lines);
     }
   }
 

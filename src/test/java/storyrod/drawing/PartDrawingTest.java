@@ -171,7 +171,7 @@ class PartDrawingTest {
             addPlace(new Range(first.min(last), first.max(last)), part.box().on(axis), lengths);
           }
         }
-        words.add("Ø " + sample.format().format(h.diameter()));
+        words.add("Ø " + sample.format().forBits().format(h.diameter()));
         words.add(h.through() ? "through" : sample.format().format(h.depth()) + " deep");
         lengths.add(h.step().times(h.count() - 1L));
       }
@@ -181,7 +181,7 @@ class PartDrawingTest {
           Length at = centre.on(across);
           addPlace(new Range(at, at), part.box().on(across), lengths);
         }
-        words.add("Ø " + sample.format().format(p.diameter()) + " at " + p.angleDegrees() + "°");
+        words.add("Ø " + sample.format().forBits().format(p.diameter()) + " at " + p.angleDegrees() + "°");
       }
     }
     return notGiven(sample, lengths, words);
@@ -243,7 +243,7 @@ class PartDrawingTest {
   void notesNameTheMarkOfTheMatingPart() {
     Sample side = SAMPLES.get("left-side in inch");
     assertTrue(Clean.notes(side.drawing).contains("dado for B, 3/8 deep"));
-    assertTrue(Clean.notes(side.drawing).contains("10× Ø 1/4, 3/8 deep, for Shelf pin 1/4 in"));
+    assertTrue(Clean.notes(side.drawing).contains("10× Ø 1/4, 3/8 deep, for shelf pin 1/4 in"));
   }
 
   @Test
