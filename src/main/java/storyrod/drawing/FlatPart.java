@@ -63,11 +63,17 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
     return headDown ? Turn.with(part.box(), Face.of(part.length(), -1), shown) : plain;
   }
 
+  /** How much there is to see on a face; through holes are seen from either. */
   private static int cutsFrom(Part part, Face face) {
-    return part.cuts().stream()
-        .filter(cut -> cut.from() == face)
-        .mapToInt(cut -> cut instanceof Cut.Holes holes ? holes.count() : 2)
-        .sum();
+    return part.cuts().stream().filter(cut -> cut.from() == face).mapToInt(FlatPart::weight).sum();
+  }
+
+  private static int weight(Cut cut) {
+    return switch (cut) {
+      case Cut.Trench trench -> 4;
+      case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
+      case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
+    };
   }
 
   /** A turn in space, given by the faces that become right, back and top. */

@@ -3,6 +3,8 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
@@ -32,13 +34,14 @@ public final class LayoutDrawing {
   private static final double EDGE = 5;
   private static final double RING = 1.9;
   private static final double DIGIT = 0.9;
-  private static final double FARTHEST = 60;
+  private static final int FARTHEST = 60;
 
   private final SheetLayout sheet;
   private final Piece piece;
   private final LengthFormat format;
   private final Words words = Words.ENGLISH;
   private final double factor;
+  private double beside;
   private final Paper paper = new Paper();
   private final List<At> rings = new ArrayList<>();
   private final List<Placed> unlabelled = new ArrayList<>();
@@ -69,6 +72,7 @@ public final class LayoutDrawing {
   private Drawing drawn(Scale scale, Size area) {
     double width = mm(sheet.length());
     double height = mm(sheet.width());
+    beside = Math.max(0, (area.widthMm() - LEFT - EDGE - width) / 2);
     add(new Drawing.Area(Tone.HATCH, waste()));
     sheet.offcuts().forEach(this::addOffcut);
     sheet.placed().forEach(this::addPart);
@@ -77,7 +81,7 @@ public final class LayoutDrawing {
     addOverall(new At(width, height));
     sheet.cuts().forEach(this::addCut);
     unlabelled.forEach(this::addBalloon);
-    double dx = LEFT + Math.max(0, (area.widthMm() - LEFT - EDGE - width) / 2);
+    double dx = LEFT + beside;
     List<Element> moved =
         paper.elements().stream().map(each -> Moved.by(each, dx, TOP)).toList();
     return new Drawing(
@@ -222,34 +226,58 @@ public final class LayoutDrawing {
     addLed(cut.number(), List.of(end, middleOfRun, start));
   }
 
-  /** The number of a cut that has no room for it stands near by, with a leader to the cut. */
+  /**
+   * The number of a cut that has no room for it stands near by, with a leader to the cut; on the
+   * cut itself, come what may, where there is no room anywhere.
+   */
   private void addLed(int number, List<At> tips) {
-    for (double away = 2 * RING; away < FARTHEST; away += 1) {
-      for (At tip : tips) {
-        for (int degrees = 0; degrees < 360; degrees += 15) {
-          double x = StrictMath.cos(StrictMath.toRadians(degrees));
-          double y = StrictMath.sin(StrictMath.toRadians(degrees));
-          At centre = tip.plus(away * x, away * y);
-          At rim = centre.plus(-RING * x, -RING * y);
-          Paper.Stretch leader = new Paper.Stretch(tip, rim);
-          if (isOnSheet(centre) && isFree(centre, RING) && isClear(leader)) {
-            add(new Line(Role.DIMENSION, List.of(tip, rim)));
-            add(Lowering.head(tip, rim, Lowering.Head.LEADER));
-            number(centre, number).forEach(this::add);
-            return;
-          }
-        }
-      }
-    }
-    throw new IllegalStateException("bug: no room for the number of cut " + number);
+    Optional<Led> led =
+        Stream.of(true, false)
+            .flatMap(clear -> around(tips).filter(each -> !clear || isClear(each.leader())))
+            .findFirst();
+    led.ifPresent(
+        found -> {
+          add(new Line(Role.DIMENSION, List.of(found.tip, found.rim())));
+          add(Lowering.head(found.tip, found.rim(), Lowering.Head.LEADER));
+        });
+    number(led.map(Led::centre).orElse(tips.getFirst()), number).forEach(this::add);
   }
 
-  private boolean isOnSheet(At centre) {
-    double most = EDGE - RING - 0.3;
-    return centre.x() > RING
-        && centre.y() > RING
-        && centre.x() < mm(sheet.length()) + most
-        && centre.y() < mm(sheet.width()) + most;
+  /** Free places round some points, the nearest first. */
+  private Stream<Led> around(List<At> tips) {
+    return IntStream.range((int) (2 * RING), FARTHEST)
+        .boxed()
+        .flatMap(away -> tips.stream().flatMap(tip -> Led.at(tip, away)))
+        .filter(led -> isOnPaper(led.centre) && isFree(led.centre, RING));
+  }
+
+  /** A ring off the cut, with the point of the cut to which its leader runs. */
+  private record Led(At tip, At centre) {
+    static Stream<Led> at(At tip, int away) {
+      return IntStream.range(0, 24)
+          .mapToDouble(step -> StrictMath.toRadians(step * 15))
+          .mapToObj(
+              angle -> tip.plus(away * StrictMath.cos(angle), away * StrictMath.sin(angle)))
+          .map(centre -> new Led(tip, centre));
+    }
+
+    At rim() {
+      double part = RING / centre.distance(tip);
+      return centre.plus((tip.x() - centre.x()) * part, (tip.y() - centre.y()) * part);
+    }
+
+    Paper.Stretch leader() {
+      return new Paper.Stretch(tip, rim());
+    }
+  }
+
+  /** Anywhere on the sheet, or beside it where no dimension stands. */
+  private boolean isOnPaper(At centre) {
+    double room = RING + 0.3;
+    return centre.x() > room
+        && centre.y() > room
+        && centre.x() < mm(sheet.length()) + beside + EDGE - room
+        && centre.y() < mm(sheet.width()) + EDGE - room;
   }
 
   private boolean isClear(Paper.Stretch leader) {

@@ -61,7 +61,7 @@ final class NotePlacer {
   private static List<String> wrapped(String words, double widest) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : words.split("(?<!\\d) (?!deep|in\\b)|(?<=[,×]) ")) {
+    for (String word : words.split("(?<![\\dØ]) (?!deep|in\\b)|(?<=[,×]) ")) {
       String longer = line.isEmpty() ? word : line + " " + word;
       boolean fits = TextSetting.of(TextStyle.NOTE, longer).width() <= widest;
       if (!fits && !line.isEmpty()) {
