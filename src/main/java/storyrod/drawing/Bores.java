@@ -18,6 +18,11 @@ import storyrod.piece.Cut;
 final class Bores {
   private static final double SMALL = 4;
 
+  /** Below this radius on paper a circle would be a blot; the note gives the true diameter. */
+  private static final double LEAST_RADIUS = 0.5;
+
+  private static final double WIDE_ENOUGH = 0.9;
+
   private Bores() {}
 
   static void add(PlacedView view, Cut cut, List<Element> elements) {
@@ -38,10 +43,21 @@ final class Bores {
       At at = view.at(centre);
       Role role = hidden ? Role.HIDDEN : 2 * radius < SMALL ? Role.THIN : Role.VISIBLE;
       Optional<Tone> fill = hidden ? Optional.empty() : Optional.of(Tone.WHITE);
-      elements.add(new Ellipse(role, at, radius, radius, 0, fill));
-      double arm = radius + 0.9;
-      elements.add(new Line(Role.CENTRE, List.of(at.plus(-arm, 0), at.plus(arm, 0))));
-      elements.add(new Line(Role.CENTRE, List.of(at.plus(0, -arm), at.plus(0, arm))));
+      double drawn = Math.max(radius, LEAST_RADIUS);
+      elements.add(new Ellipse(role, at, drawn, drawn, 0, fill));
+      addCentre(at, drawn, elements);
+    }
+  }
+
+  /** A cross, of which a small hole shows only the ends so that it reads as a hole. */
+  private static void addCentre(At at, double radius, List<Element> elements) {
+    double inner = radius < WIDE_ENOUGH ? radius + 0.15 : 0;
+    double outer = radius + 0.75;
+    for (int sign : new int[] {-1, 1}) {
+      double from = sign * inner;
+      double to = sign * outer;
+      elements.add(new Line(Role.CENTRE, List.of(at.plus(from, 0), at.plus(to, 0))));
+      elements.add(new Line(Role.CENTRE, List.of(at.plus(0, from), at.plus(0, to))));
     }
   }
 

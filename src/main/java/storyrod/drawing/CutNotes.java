@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Description.ItemEntry;
@@ -12,6 +13,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -22,7 +24,7 @@ final class CutNotes {
   private final FlatPart flat;
   private final Piece piece;
   private final Words words;
-  private final Map<String, CutNote> notes = new LinkedHashMap<>();
+  private final Map<String, Equal> notes = new LinkedHashMap<>();
 
   private CutNotes(FlatPart flat, Piece piece, Words words) {
     this.flat = flat;
@@ -36,7 +38,16 @@ final class CutNotes {
    * @param tips where its leader may point, in the frame of the flat part
    * @param rimMm how far from there the arrow ends, in mm of the part
    */
-  record CutNote(Face view, int count, String words, List<Point> tips, double rimMm) {}
+  record CutNote(Face view, String words, List<Point> tips, double rimMm) {}
+
+  /** Equal cuts, the first standing for all. */
+  private record Equal(Cut cut, int count, List<Point> tips, double rimMm) {
+    Equal and(Equal other) {
+      List<Point> all = new ArrayList<>(tips);
+      all.addAll(other.tips);
+      return new Equal(cut, count + other.count, all, rimMm);
+    }
+  }
 
   static List<CutNote> of(FlatPart flat, Piece piece, Words words) {
     CutNotes notes = new CutNotes(flat, piece, words);
@@ -44,41 +55,41 @@ final class CutNotes {
     return notes.notes.values().stream().map(notes::counted).toList();
   }
 
-  private CutNote counted(CutNote note) {
-    String said =
-        note.count == 1 ? note.words : words.say("part.times", note.count, note.words);
-    return new CutNote(note.view, note.count, said, note.tips, note.rimMm);
+  private CutNote counted(Equal equal) {
+    String said = said(equal.cut, equal.count);
+    String counted = equal.count == 1 ? said : words.say("part.times", equal.count, said);
+    return new CutNote(PlacedView.home(flat, equal.cut), counted, equal.tips, equal.rimMm);
   }
 
   private void add(Cut cut) {
     Face view = PlacedView.home(flat, cut);
-    CutNote note =
+    Equal one =
         switch (cut) {
-          case Cut.Trench t -> new CutNote(view, 1, trench(t), tips(view, t.removed()), 0);
-          case Cut.Holes h ->
-              new CutNote(view, h.count(), holes(h), h.centres(), h.diameter().toMm() / 2);
-          case Cut.PocketHoles p ->
-              new CutNote(view, p.centres().size(), pockets(p), mouths(p), 0);
+          case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
+          case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.diameter().toMm() / 2);
+          case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
         };
-    notes.merge(view + note.words, note, CutNotes::joined);
+    notes.merge(view + said(cut, 1), one, Equal::and);
   }
 
-  private static CutNote joined(CutNote one, CutNote other) {
-    List<Point> tips = new ArrayList<>(one.tips);
-    tips.addAll(other.tips);
-    return new CutNote(one.view, one.count + other.count, one.words, tips, one.rimMm);
+  private String said(Cut cut, int count) {
+    return switch (cut) {
+      case Cut.Trench t -> trench(t, count);
+      case Cut.Holes h -> holes(h, count);
+      case Cut.PocketHoles p -> pockets(p, count);
+    };
   }
 
-  private String trench(Cut.Trench trench) {
-    String said = cutFor(trench);
+  private String trench(Cut.Trench trench, int count) {
+    String said = cutFor(trench, count);
     if (PlacedView.home(flat, trench) != trench.from() && trench.from() != Face.BACK) {
       return said;
     }
     return deep(said, trench, trench.depth());
   }
 
-  private String cutFor(Cut cut) {
-    String term = term(cut);
+  private String cutFor(Cut cut, int count) {
+    String term = term(cut, count);
     return forWhat(cut).map(what -> words.say("part.for", term, what)).orElse(term);
   }
 
@@ -91,31 +102,33 @@ final class CutNotes {
     return cut.from() == Face.BACK ? words.say("part.far-face", deep) : deep;
   }
 
-  private String holes(Cut.Holes holes) {
+  private String holes(Cut.Holes holes, int count) {
     String round =
-        words.say("part.round", piece.description().format().format(holes.diameter()));
+        words.say("part.round", bits().format(holes.diameter()));
     String named =
-        holes.term().equals("hole") ? round : words.say("part.named", round, term(holes));
+        holes.term().equals("hole") ? round : words.say("part.named", round, term(holes, count));
     String deep =
         holes.through() ? words.say("part.through", named) : deep(named, holes, holes.depth());
     return forWhat(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
   }
 
-  private String pockets(Cut.PocketHoles pockets) {
+  private String pockets(Cut.PocketHoles pockets, int count) {
     String round =
         words.say(
             "part.slanted",
-            cutFor(pockets),
-            piece.description().format().format(pockets.diameter()),
+            cutFor(pockets, count),
+            bits().format(pockets.diameter()),
             pockets.angleDegrees());
     return pockets.from() == Face.BACK
         ? words.say("part.far-face", round)
         : words.say("part.this-face", round);
   }
 
-  private String term(Cut cut) {
+  private String term(Cut cut, int count) {
     String key = "cut." + cut.term().replace(' ', '-');
-    return words.has(key) ? words.say(key) : cut.term();
+    String many = key + ".many";
+    String wanted = count > 1 && words.has(many) ? many : key;
+    return words.has(wanted) ? words.say(wanted) : cut.term();
   }
 
   /** The mark of the part that goes in, or the title of the item. */
@@ -132,7 +145,19 @@ final class CutNotes {
   }
 
   private Optional<String> item(String name) {
-    return Optional.ofNullable(piece.description().items().get(name)).map(ItemEntry::title);
+    return Optional.ofNullable(piece.description().items().get(name))
+        .map(ItemEntry::title)
+        .map(CutNotes::insideASentence);
+  }
+
+  /** A title's first letter made small, unless it begins a word of capitals. */
+  private static String insideASentence(String title) {
+    boolean plain = title.length() > 1 && Character.isLowerCase(title.charAt(1));
+    return plain ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1) : title;
+  }
+
+  private LengthFormat bits() {
+    return piece.description().format().forBits();
   }
 
   private List<Point> mouths(Cut.PocketHoles pockets) {
@@ -141,8 +166,23 @@ final class CutNotes {
         .toList();
   }
 
-  /** Points in the middle of a trench, along it. */
-  private static List<Point> tips(Face view, Box removed) {
+  /** Points in the middle of a trench, along it, outside every other trench if there are any. */
+  private List<Point> tips(Face view, Cut.Trench trench) {
+    List<Point> all = along(view, trench.removed());
+    List<Box> others =
+        flat.trenches().stream().filter(each -> each != trench).map(Cut.Trench::removed).toList();
+    List<Point> alone =
+        all.stream()
+            .filter(tip -> others.stream().noneMatch(other -> covers(view, other, tip)))
+            .toList();
+    return alone.isEmpty() ? all : alone;
+  }
+
+  private static boolean covers(Face view, Box box, Point tip) {
+    return Measures.inPlane(view).stream().allMatch(axis -> box.on(axis).contains(tip.on(axis)));
+  }
+
+  private static List<Point> along(Face view, Box removed) {
     List<Axis> axes = Measures.inPlane(view);
     Axis run =
         removed.size(axes.get(0)).isLongerThan(removed.size(axes.get(1)))

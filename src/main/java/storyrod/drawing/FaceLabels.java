@@ -31,23 +31,34 @@ final class FaceLabels {
     this.area = area;
   }
 
-  void place(Part part, String mark, Words words) {
+  /** Puts mark and grain on the paper; false if there is no room. */
+  boolean place(Part part, String mark, Words words) {
     double ring = 2 * Lowering.BALLOON_RADIUS;
-    put(ring, ring, true)
-        .ifPresent(
-            corner -> {
-              At centre = corner.plus(ring / 2, ring / 2);
-              paper.add(new Balloon(centre, centre, mark));
-            });
-    if (part.stock().kind() == StockKind.SOLID || part.stock().grained()) {
-      placeGrain(words.say("grain"));
-    }
+    Optional<At> corner = put(ring, ring, true);
+    corner
+        .map(at -> at.plus(ring / 2, ring / 2))
+        .ifPresent(centre -> paper.add(new Balloon(centre, centre, mark)));
+    boolean grained = part.stock().kind() == StockKind.SOLID || part.stock().grained();
+    return corner.isPresent() && (!grained || placeGrain(words.say("grain")));
   }
 
-  private void placeGrain(String word) {
+  private boolean placeGrain(String word) {
     double width = ARROW + BETWEEN + TextSetting.of(TextStyle.SMALL, word).width();
-    double height = TextStyle.SMALL.sizeMm();
-    put(width, height, false).ifPresent(corner -> grain(corner, word).forEach(paper::add));
+    Optional<At> corner = put(width, TextStyle.SMALL.sizeMm(), false);
+    corner.ifPresent(at -> grain(at, word).forEach(paper::add));
+    return corner.isPresent();
+  }
+
+  /** Says which face is seen and which way up it lies; false if there is no room. */
+  boolean name(FlatPart flat, Words words) {
+    String face = words.say("part.face." + flat.shown().word());
+    String said = words.say("part.shown", face, words.say("part.up." + flat.up().word()));
+    double size = TextStyle.SMALL.sizeMm();
+    Optional<At> corner = put(TextSetting.of(TextStyle.SMALL, said).width(), size, false);
+    corner
+        .map(at -> at.plus(0, size * TextSetting.ASCENT))
+        .ifPresent(at -> paper.add(new Text(TextStyle.SMALL, at, Anchor.START, true, said)));
+    return corner.isPresent();
   }
 
   private static List<Element> grain(At corner, String word) {

@@ -15,9 +15,10 @@ import storyrod.piece.Part;
  * looks to the front: x along the length, z along the width, y into the wood, each from 0.
  *
  * @param shown the face of the part, in the frame of the piece, that looks to the front
+ * @param up the face of the part, in the frame of the piece, that lies at the top of the paper
  * @param cuts the part's cuts in the turned frame
  */
-record FlatPart(Part part, Face shown, Box box, List<Cut> cuts) {
+record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
   FlatPart {
     cuts = List.copyOf(cuts);
   }
@@ -30,7 +31,11 @@ record FlatPart(Part part, Face shown, Box box, List<Cut> cuts) {
             new Range(Length.ZERO, part.finishedThickness()),
             new Range(Length.ZERO, part.finishedWidth()));
     return new FlatPart(
-        part, turn.back.opposite(), box, part.cuts().stream().map(turn::turned).toList());
+        part,
+        turn.back.opposite(),
+        turn.up,
+        box,
+        part.cuts().stream().map(turn::turned).toList());
   }
 
   List<Cut.Trench> trenches() {
@@ -50,18 +55,25 @@ record FlatPart(Part part, Face shown, Box box, List<Cut> cuts) {
   }
 
   private static Turn turn(Part part) {
-    Face low = Face.of(part.thickness(), -1);
-    Face shown = cutsFrom(part, low.opposite()) > cutsFrom(part, low) ? low.opposite() : low;
+    Face usual = part.thickness() == Axis.Y ? Face.FRONT : Face.of(part.thickness(), 1);
+    boolean other = cutsFrom(part, usual.opposite()) > cutsFrom(part, usual);
+    Face shown = other ? usual.opposite() : usual;
     Turn plain = Turn.with(part.box(), Face.of(part.length(), 1), shown);
     boolean headDown = plain.up == Face.BOTTOM;
     return headDown ? Turn.with(part.box(), Face.of(part.length(), -1), shown) : plain;
   }
 
+  /** How much there is to see on a face; through holes are seen from either. */
   private static int cutsFrom(Part part, Face face) {
-    return part.cuts().stream()
-        .filter(cut -> cut.from() == face)
-        .mapToInt(cut -> cut instanceof Cut.Holes holes ? holes.count() : 2)
-        .sum();
+    return part.cuts().stream().filter(cut -> cut.from() == face).mapToInt(FlatPart::weight).sum();
+  }
+
+  private static int weight(Cut cut) {
+    return switch (cut) {
+      case Cut.Trench trench -> 4;
+      case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
+      case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
+    };
   }
 
   /** A turn in space, given by the faces that become right, back and top. */

@@ -3,6 +3,8 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
@@ -27,17 +29,19 @@ import storyrod.words.Words;
 /** A sheet to scale with the parts that are sawn from it, its numbered cuts, offcuts and waste. */
 public final class LayoutDrawing {
   private static final double TIER = 10;
-  private static final double LEFT = TIER + 4;
-  private static final double TOP = TIER + 4;
-  private static final double EDGE = 6;
+  private static final double LEFT = TIER + 3.5;
+  private static final double TOP = TIER + 3.5;
+  private static final double EDGE = 5;
   private static final double RING = 1.9;
   private static final double DIGIT = 0.9;
+  private static final int FARTHEST = 60;
 
   private final SheetLayout sheet;
   private final Piece piece;
   private final LengthFormat format;
   private final Words words = Words.ENGLISH;
   private final double factor;
+  private double beside;
   private final Paper paper = new Paper();
   private final List<At> rings = new ArrayList<>();
   private final List<Placed> unlabelled = new ArrayList<>();
@@ -51,7 +55,7 @@ public final class LayoutDrawing {
 
   /** The largest drawing of a sheet that an area holds; it is as high as it needs to be. */
   public static Drawing draw(SheetLayout sheet, Piece piece, Size area) {
-    List<Scale> scales = Scales.in(piece.description().format().unit());
+    List<Scale> scales = Scales.forLayouts(piece.description().format().unit());
     Scale scale =
         scales.stream()
             .filter(each -> fits(sheet, each, area))
@@ -68,6 +72,7 @@ public final class LayoutDrawing {
   private Drawing drawn(Scale scale, Size area) {
     double width = mm(sheet.length());
     double height = mm(sheet.width());
+    beside = Math.max(0, (area.widthMm() - LEFT - EDGE - width) / 2);
     add(new Drawing.Area(Tone.HATCH, waste()));
     sheet.offcuts().forEach(this::addOffcut);
     sheet.placed().forEach(this::addPart);
@@ -76,7 +81,7 @@ public final class LayoutDrawing {
     addOverall(new At(width, height));
     sheet.cuts().forEach(this::addCut);
     unlabelled.forEach(this::addBalloon);
-    double dx = LEFT + Math.max(0, (area.widthMm() - LEFT - EDGE - width) / 2);
+    double dx = LEFT + beside;
     List<Element> moved =
         paper.elements().stream().map(each -> Moved.by(each, dx, TOP)).toList();
     return new Drawing(
@@ -216,6 +221,75 @@ public final class LayoutDrawing {
         return;
       }
     }
+    At middleOfRun = cut.alongLength() ? start.plus(run / 2, 0) : start.plus(0, run / 2);
+    At end = cut.alongLength() ? start.plus(furthest, 0) : start.plus(0, furthest);
+    addLed(cut.number(), List.of(end, middleOfRun, start));
+  }
+
+  /**
+   * The number of a cut that has no room for it stands near by, with a leader to the cut; on the
+   * cut itself, come what may, where there is no room anywhere.
+   */
+  private void addLed(int number, List<At> tips) {
+    Optional<Led> led =
+        Stream.of(true, false)
+            .flatMap(clear -> around(tips).filter(each -> !clear || isClear(each.leader())))
+            .findFirst();
+    led.ifPresent(
+        found -> {
+          add(new Line(Role.DIMENSION, List.of(found.tip, found.rim())));
+          add(Lowering.head(found.tip, found.rim(), Lowering.Head.LEADER));
+        });
+    number(led.map(Led::centre).orElse(tips.getFirst()), number).forEach(this::add);
+  }
+
+  /** Free places round some points, the nearest first. */
+  private Stream<Led> around(List<At> tips) {
+    return IntStream.range((int) (2 * RING), FARTHEST)
+        .boxed()
+        .flatMap(away -> tips.stream().flatMap(tip -> Led.at(tip, away)))
+        .filter(led -> isOnPaper(led.centre) && isFree(led.centre, RING));
+  }
+
+  /** A ring off the cut, with the point of the cut to which its leader runs. */
+  private record Led(At tip, At centre) {
+    static Stream<Led> at(At tip, int away) {
+      return IntStream.range(0, 24)
+          .mapToDouble(step -> StrictMath.toRadians(step * 15))
+          .mapToObj(
+              angle -> tip.plus(away * StrictMath.cos(angle), away * StrictMath.sin(angle)))
+          .map(centre -> new Led(tip, centre));
+    }
+
+    At rim() {
+      double part = RING / centre.distance(tip);
+      return centre.plus((tip.x() - centre.x()) * part, (tip.y() - centre.y()) * part);
+    }
+
+    Paper.Stretch leader() {
+      return new Paper.Stretch(tip, rim());
+    }
+  }
+
+  /** Anywhere on the sheet, or beside it where no dimension stands. */
+  private boolean isOnPaper(At centre) {
+    double room = RING + 0.3;
+    return centre.x() > room
+        && centre.y() > room
+        && centre.x() < mm(sheet.length()) + beside + EDGE - room
+        && centre.y() < mm(sheet.width()) + EDGE - room;
+  }
+
+  private boolean isClear(Paper.Stretch leader) {
+    return paper.missesTexts(leader)
+        && rings.stream()
+            .noneMatch(
+                ring ->
+                    java.awt.geom.Line2D.ptSegDist(
+                            leader.from().x(), leader.from().y(),
+                            leader.to().x(), leader.to().y(),
+                            ring.x(), ring.y())
+                        < RING + 0.3);
   }
 
   private boolean isFree(At centre, double radius) {

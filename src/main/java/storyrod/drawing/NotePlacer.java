@@ -2,7 +2,9 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.Anchor;
@@ -20,6 +22,8 @@ final class NotePlacer {
   private static final List<Ray> RAYS = rays();
   private static final double LANDING = 2;
   private static final double WIDEST = 46;
+  private static final double NARROW = 30;
+  private static final double PER_LINE = 3;
   private static final double PER_CROSSING = 7;
   private static final double SHORTEST = 5;
   private static final int TIPS = 5;
@@ -35,7 +39,6 @@ final class NotePlacer {
 
   /** Puts a note on the paper; false if there is no room. */
   boolean place(CutNote note, PlacedView view) {
-    List<String> lines = wrapped(note.words());
     List<At> all =
         note.tips().stream()
             .filter(tip -> view.across() != Axis.X || view.ruler().shows(tip.x()))
@@ -45,7 +48,7 @@ final class NotePlacer {
     List<At> tips =
         IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
     double rim = note.rimMm() * view.ruler().factor();
-    Optional<Note> best = best(lines, tips, rim);
+    Optional<Note> best = best(note.words(), tips, rim);
     best.ifPresent(
         found -> {
           paper.add(found);
@@ -54,13 +57,13 @@ final class NotePlacer {
     return best.isPresent();
   }
 
-  /** The note in lines of some width. */
-  static List<String> wrapped(String words) {
+  /** The note in lines of some width in mm. */
+  private static List<String> wrapped(String words, double widest) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : words.split("(?<!\\d) (?!deep|in\\b)|(?<=[,×]) ")) {
+    for (String word : words.split("(?<![\\dØ]) (?!deep|in\\b)|(?<=[,×]) ")) {
       String longer = line.isEmpty() ? word : line + " " + word;
-      boolean fits = TextSetting.of(TextStyle.NOTE, longer).width() <= WIDEST;
+      boolean fits = TextSetting.of(TextStyle.NOTE, longer).width() <= widest;
       if (!fits && !line.isEmpty()) {
         lines.add(line);
         line = word;
@@ -73,15 +76,18 @@ final class NotePlacer {
   }
 
   /** Looks round the points in wider and wider rings until no place can be better. */
-  private Optional<Note> best(List<String> lines, List<At> tips, double rim) {
+  private Optional<Note> best(String words, List<At> tips, double rim) {
     Search search = new Search(paper.bounds());
+    List<Lines> ways = ways(words);
     double reach = area.widthMm() + area.heightMm();
     for (double away = SHORTEST + rim; away < Math.min(reach, search.least); away += RING) {
       for (At tip : tips) {
         for (Ray ray : RAYS) {
           At elbow = tip.plus(ray.x * away, ray.y * away);
-          for (Anchor anchor : ray.anchors()) {
-            search.weigh(new Block(lines, anchor, elbow, widest(lines)), tip, rim);
+          for (Lines lines : ways) {
+            for (Anchor anchor : ray.anchors()) {
+              search.weigh(new Block(lines, anchor, elbow), tip, rim);
+            }
           }
         }
       }
@@ -89,11 +95,26 @@ final class NotePlacer {
     return search.best;
   }
 
-  private static double widest(List<String> lines) {
-    return lines.stream()
-        .mapToDouble(each -> TextSetting.of(TextStyle.NOTE, each).width())
-        .max()
-        .orElseThrow();
+  /** A text in lines, with the width of the longest in mm. */
+  private record Lines(List<String> lines, double width) {
+    static Lines of(List<String> lines) {
+      double width =
+          lines.stream()
+              .mapToDouble(each -> TextSetting.of(TextStyle.NOTE, each).width())
+              .max()
+              .orElseThrow();
+      return new Lines(lines, width);
+    }
+  }
+
+  /** For each number of lines the narrowest, so that no last line holds a single word. */
+  private static List<Lines> ways(String words) {
+    Map<Integer, Lines> ways = new TreeMap<>();
+    for (double width = WIDEST; width >= NARROW; width -= 2) {
+      Lines lines = Lines.of(wrapped(words, width));
+      ways.merge(lines.lines.size(), lines, (one, other) -> other.width < one.width ? other : one);
+    }
+    return List.copyOf(ways.values());
   }
 
   /** A direction of a leader from its tip. */
@@ -131,7 +152,7 @@ final class NotePlacer {
 
     void weigh(Block block, At tip, double rim) {
       Bounds room = block.bounds();
-      double cost = block.elbow.distance(tip) + growth(room, now);
+      double cost = block.elbow.distance(tip) + growth(room, now) + block.set.lines.size() * PER_LINE;
       if (cost >= least || !fits(room, now)) {
         return;
       }
@@ -146,7 +167,7 @@ final class NotePlacer {
     }
   }
 
-  private record Block(List<String> lines, Anchor anchor, At elbow, double width) {
+  private record Block(Lines set, Anchor anchor, At elbow) {
     private At text() {
       double side = anchor == Anchor.START ? 1 : -1;
       return elbow.plus(side * (0.8 + LANDING), Lowering.LEADER_ABOVE);
@@ -155,16 +176,16 @@ final class NotePlacer {
     Bounds bounds() {
       double size = TextStyle.NOTE.sizeMm();
       At text = text();
-      double left = anchor == Anchor.START ? text.x() : text.x() - width;
-      double below = TextSetting.DESCENT + (lines.size() - 1) * Lowering.LINE_SPACING;
+      double left = anchor == Anchor.START ? text.x() : text.x() - set.width;
+      double below = TextSetting.DESCENT + (set.lines.size() - 1) * Lowering.LINE_SPACING;
       double bottom = text.y() + size * below;
-      return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + width, bottom);
+      return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + set.width, bottom);
     }
 
     Note note(At centre, double rim) {
       double part = rim / centre.distance(elbow);
       At tip = centre.plus((elbow.x() - centre.x()) * part, (elbow.y() - centre.y()) * part);
-      return new Note(tip, elbow, text(), anchor, lines);
+      return new Note(tip, elbow, text(), anchor, set.lines);
     }
   }
 
@@ -189,7 +210,7 @@ final class NotePlacer {
             "", TextStyle.NOTE.sizeMm(), room.left(), room.top(), room.right(), room.bottom());
     Paper.Stretch landing =
         new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
-    return paper.isFree(whole.widened(0.5))
+    return paper.isFree(whole.widened(0.8))
         && paper.missesTexts(leader(note))
         && paper.missesTexts(landing)
         && leaders.stream().noneMatch(leader(note)::crosses);

@@ -210,9 +210,11 @@ public final class PartDrawing {
   }
 
   private boolean annotate(Paper paper, Map<Face, PlacedView> views, Size room) {
-    new FaceLabels(paper, views.get(Face.FRONT), room).place(flat.part(), mark.mark(), words);
+    FaceLabels labels = new FaceLabels(paper, views.get(Face.FRONT), room);
     NotePlacer placer = new NotePlacer(paper, room);
-    return notes.stream().allMatch(note -> placer.place(note, views.get(note.view())));
+    return labels.place(flat.part(), mark.mark(), words)
+        && notes.stream().allMatch(note -> placer.place(note, views.get(note.view())))
+        && labels.name(flat, words);
   }
 
   private boolean fits(Paper paper) {

@@ -1,6 +1,8 @@
 package storyrod.drawing;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.measure.Unit;
 
 /** The scales a part may be drawn to, largest first: ISO 5455, with those of US practice. */
@@ -12,7 +14,18 @@ final class Scales {
           .map(real -> new Scale(1, real))
           .toList();
 
+  /** Between 1:20 and 1:50, for pictures from which nothing is measured. */
+  private static final List<Scale> BETWEEN =
+      List.of(25, 30, 40).stream().map(real -> new Scale(1, real)).toList();
+
   private Scales() {}
+
+  /** The scales of a layout of a sheet, all of whose sizes are written beside it. */
+  static List<Scale> forLayouts(Unit unit) {
+    return Stream.concat(in(unit).stream(), BETWEEN.stream())
+        .sorted(Comparator.comparingInt(Scale::real))
+        .toList();
+  }
 
   static List<Scale> in(Unit unit) {
     return switch (unit) {

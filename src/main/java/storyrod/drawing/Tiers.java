@@ -146,8 +146,9 @@ final class Tiers {
 
   private boolean placeClearOf(List<Wanted> later, Wanted each) {
     int lowest = lowest(each);
+    boolean better = inTheWay(each, true, later) < inTheWay(each, false, later);
     for (int tier = lowest; tier <= lowest + SPARE; tier++) {
-      for (boolean turned : new boolean[] {false, true}) {
+      for (boolean turned : new boolean[] {better, !better}) {
         if (tryAt(each, new Spot(tier, turned), later)) {
           return true;
         }
@@ -156,13 +157,26 @@ final class Tiers {
     return false;
   }
 
+  /** How many later neighbours would have to go a tier further because of the figures. */
+  private long inTheWay(Wanted each, boolean turned, List<Wanted> later) {
+    Placed place = plain(each, turned);
+    return later.stream()
+        .map(other -> plain(other, false))
+        .filter(other -> !place.spans(other) && place.reaches(other))
+        .count();
+  }
+
+  private Placed plain(Wanted each, boolean turned) {
+    return placed(DimensionLayout.of(dimension(each, new Spot(0, turned))), 0);
+  }
+
   private List<Placed> on(Side side) {
     return placed.computeIfAbsent(side, key -> new ArrayList<>());
   }
 
   /** The first tier beyond all that lie between a dimension and the part. */
   private int lowest(Wanted each) {
-    Placed plain = placed(DimensionLayout.of(dimension(each, new Spot(0, false))), 0);
+    Placed plain = plain(each, false);
     return on(each.side()).stream()
         .filter(plain::spans)
         .mapToInt(other -> other.tier + 1)

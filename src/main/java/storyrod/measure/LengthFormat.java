@@ -13,10 +13,17 @@ import java.math.RoundingMode;
  * @param denominator the finest fraction of an inch, a power of two up to 128
  */
 public record LengthFormat(Unit unit, int denominator) {
+  private static final int BIT_STEPS = 64;
+
   public LengthFormat {
     if (denominator < 1 || denominator > 128 || Integer.bitCount(denominator) != 1) {
       throw new IllegalArgumentException("no fraction of an inch: 1/" + denominator);
     }
+  }
+
+  /** The format for the diameters of holes and drills, which come in steps of 1/64 in at least. */
+  public LengthFormat forBits() {
+    return new LengthFormat(unit, Math.max(denominator, BIT_STEPS));
   }
 
   /** The printed figures of a length, without its unit. */

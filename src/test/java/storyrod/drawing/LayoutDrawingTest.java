@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Tone;
+import storyrod.piece.Piece;
+import storyrod.stock.StockPlan.SheetLayout;
 
 class LayoutDrawingTest {
   private static final Drawing DRAWING =
@@ -25,6 +27,31 @@ class LayoutDrawingTest {
     BenchSheets.one()
         .cuts()
         .forEach(cut -> assertTrue(texts.contains("" + cut.number()), "cut " + cut.number()));
+  }
+
+  @Test
+  void onTheSheetsOfTheBenchEveryCutHasItsNumberAndTextsLieApart() {
+    Piece piece = WindowBench.piece();
+    for (SheetLayout sheet : WindowBench.sheets(piece)) {
+      Drawing drawing = LayoutDrawing.draw(sheet, piece, WindowBench.LAYOUT_AREA);
+      assertEquals(List.of(), Clean.textFaults(drawing));
+      List<String> texts = Painter.texts(drawing).stream().map(PlacedText::text).toList();
+      sheet.cuts().forEach(cut -> assertTrue(texts.contains("" + cut.number()), texts.toString()));
+      sheet.placed().forEach(each -> assertTrue(texts.contains(each.mark()), each.mark()));
+    }
+  }
+
+  /** At 1:50 the short cuts have no room for their numbers. */
+  @Test
+  void onACrowdedSheetNumbersStandOffWithLeaders() {
+    Piece piece = WindowBench.piece();
+    Size small = new Size(90, 50);
+    for (SheetLayout sheet : WindowBench.sheets(piece)) {
+      Drawing drawing = LayoutDrawing.draw(sheet, piece, small);
+      assertEquals(List.of(), Clean.textFaults(drawing));
+      List<String> texts = Painter.texts(drawing).stream().map(PlacedText::text).toList();
+      sheet.cuts().forEach(cut -> assertTrue(texts.contains("" + cut.number()), texts.toString()));
+    }
   }
 
   @Test

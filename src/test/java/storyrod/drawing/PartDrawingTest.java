@@ -25,7 +25,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 class PartDrawingTest {
-  private static final Size AREA = new Size(180, 170);
+  private static final Size AREA = WindowBench.PART_AREA;
   private static final Map<String, Sample> SAMPLES = samples();
 
   private record Sample(Piece piece, Mark mark, Drawing drawing) {
@@ -41,12 +41,16 @@ class PartDrawingTest {
   private static Map<String, Sample> samples() {
     Map<String, Sample> samples = new LinkedHashMap<>();
     for (Piece piece : List.of(BenchParts.inInches(), BenchParts.inMillimetres())) {
-      for (Mark mark : piece.marks()) {
-        String name = mark.title() + " in " + piece.description().format().unit().word();
-        samples.put(name, new Sample(piece, mark, PartDrawing.draw(mark, piece, AREA)));
-      }
+      String unit = piece.description().format().unit().word();
+      piece.marks().forEach(mark -> samples.put(mark.title() + " in " + unit, sample(piece, mark)));
     }
+    Piece bench = WindowBench.piece();
+    bench.marks().forEach(mark -> samples.put("window bench " + mark.mark(), sample(bench, mark)));
     return samples;
+  }
+
+  private static Sample sample(Piece piece, Mark mark) {
+    return new Sample(piece, mark, PartDrawing.draw(mark, piece, AREA));
   }
 
   private static List<DynamicTest> each(ThrowingConsumer<Sample> test) {
@@ -171,7 +175,7 @@ class PartDrawingTest {
             addPlace(new Range(first.min(last), first.max(last)), part.box().on(axis), lengths);
           }
         }
-        words.add("Ø " + sample.format().format(h.diameter()));
+        words.add("Ø " + sample.format().forBits().format(h.diameter()));
         words.add(h.through() ? "through" : sample.format().format(h.depth()) + " deep");
         lengths.add(h.step().times(h.count() - 1L));
       }
@@ -181,7 +185,7 @@ class PartDrawingTest {
           Length at = centre.on(across);
           addPlace(new Range(at, at), part.box().on(across), lengths);
         }
-        words.add("Ø " + sample.format().format(p.diameter()) + " at " + p.angleDegrees() + "°");
+        words.add("Ø " + sample.format().forBits().format(p.diameter()) + " at " + p.angleDegrees() + "°");
       }
     }
     return notGiven(sample, lengths, words);
@@ -243,7 +247,7 @@ class PartDrawingTest {
   void notesNameTheMarkOfTheMatingPart() {
     Sample side = SAMPLES.get("left-side in inch");
     assertTrue(Clean.notes(side.drawing).contains("dado for B, 3/8 deep"));
-    assertTrue(Clean.notes(side.drawing).contains("10× Ø 1/4, 3/8 deep, for Shelf pin 1/4 in"));
+    assertTrue(Clean.notes(side.drawing).contains("10× Ø 1/4, 3/8 deep, for shelf pin 1/4 in"));
   }
 
   @Test
@@ -253,6 +257,57 @@ class PartDrawingTest {
             .map(Dimension::text)
             .toList();
     assertEquals(1, texts.stream().filter("4 × 1 1/4 (= 5)"::equals).count(), texts.toString());
+  }
+
+  @Test
+  void theBottomOfTheBenchFillsItsSheet() {
+    Drawing bottom = SAMPLES.get("window bench B").drawing;
+    assertEquals(new Scale(1, 10), bottom.scale().orElseThrow());
+    Drawing onMore =
+        PartDrawing.draw(
+            SAMPLES.get("window bench B").mark, SAMPLES.get("window bench B").piece,
+            new Size(AREA.widthMm() + 40, AREA.heightMm()));
+    assertEquals(new Scale(1, 8), onMore.scale().orElseThrow());
+  }
+
+  @TestFactory
+  List<DynamicTest> theFaceAndTheWayUpAreNamed() {
+    return each(
+        sample -> {
+          FlatPart flat = FlatPart.of(sample.part());
+          List<String> texts =
+              Painter.texts(sample.drawing).stream().map(PlacedText::text).toList();
+          String up = flat.up().word() + " edge up";
+          assertEquals(1, texts.stream().filter(text -> text.endsWith(up)).count());
+        });
+  }
+
+  @Test
+  void aHoleIsNotedByItsDrillEvenWhereLengthsAreRoundedMore() {
+    String notes = Clean.notes(SAMPLES.get("window bench B").drawing);
+    assertTrue(notes.contains("8× Ø 11/64 clearance holes, through"), notes);
+  }
+
+  @Test
+  void pocketHolesAreShownOnTheirOwnFace() {
+    String notes = Clean.notes(SAMPLES.get("window bench D").drawing);
+    assertTrue(notes.contains("4× pocket holes for pocket screw"), notes);
+    assertTrue(notes.contains("in this face"), notes);
+  }
+
+  /** A leader that ends where two trenches cross would name either. */
+  @Test
+  void aLeaderEndsInsideItsOwnTrenchAlone() {
+    Sample side = SAMPLES.get("window bench A");
+    FlatPart flat = FlatPart.of(side.part());
+    var notes = CutNotes.of(flat, side.piece, storyrod.words.Words.ENGLISH);
+    var groove = notes.stream().filter(note -> note.words().startsWith("groove")).toList();
+    var dado =
+        flat.trenches().stream().filter(trench -> trench.term().equals("dado")).findFirst();
+    assertEquals(1, groove.size());
+    assertTrue(
+        groove.getFirst().tips().stream()
+            .noneMatch(tip -> dado.orElseThrow().removed().x().contains(tip.x())));
   }
 
   /** Three points of a face that run counter-clockwise still do when the part is laid flat. */
