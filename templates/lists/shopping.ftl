@@ -1,7 +1,7 @@
 <#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, wastePercent, toBuy, cost), .sheets
      (stock, size, count, cost), .items (item, count, packSize, packs, cost), .total, .complete. -->
 <#import "/frame/macros.ftl" as frame>
-<div class="shopping">
+<div class="shopping keep">
 <div class="keep">
 <@frame.head say('shopping.title')/>
 <h1 id="shopping" class="follows">${say('shopping.title')}</h1>
