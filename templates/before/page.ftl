@@ -8,7 +8,7 @@
 <@frame.head say('before.title')/>
 <h1>${say('before.title')}</h1>
 <div class="caution"><b>${say('caution.label')}</b> ${say('before.first')}</div>
-<table class="two"><tr><td class="column">
+<table class="two small"><tr><td class="column">
 <h2>${say('before.safety')}</h2>
 <ul class="plain">
 <#list 1..6 as i><li>${say('before.safety.' + i)}</li></#list>
@@ -49,7 +49,7 @@
 <#list entries?chunk(2 * columnLength) as spread>
 <#assign height = (spread?size gt 24)?then((spread?size / 2)?ceiling, spread?size)>
 <table class="two"><tr>
-<#list spread?chunk(height) as column><td class="column"><table class="contents">
+<#list spread?chunk(height) as column><td class="column"><table class="contents"><colgroup><col class="number"/><col/><col class="page"/></colgroup>
 <#list column as entry>
 <#if entry.number?has_content><tr><td class="n">${entry.number}</td><td><a href="#${entry.id}">${entry.text}</a></td><td class="page"><a href="#${entry.id}" class="target"></a></td></tr>
 <#else><tr class="main"><td colspan="2"><a href="#${entry.id}">${entry.text}</a></td><td class="page"><a href="#${entry.id}" class="target"></a></td></tr></#if>

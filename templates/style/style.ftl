@@ -39,7 +39,7 @@ a { color: #1a1d1f; text-decoration: none; }
 b { font-weight: 700; }
 
 /* Fractions: the figures stay text, so that they copy and search as 27 23/32. */
-.fraction { white-space: nowrap; }
+.fraction { display: inline-block; white-space: nowrap; }
 .thin { font-size: 70%; }
 .over { font-size: 70%; vertical-align: 0.32em; line-height: 1; }
 .under { font-size: 70%; vertical-align: -0.06em; line-height: 1; }
@@ -47,7 +47,7 @@ b { font-weight: 700; }
 .fallback { font-family: "DejaVu Sans"; font-weight: 400; font-size: 94%; }
 
 /* Tables: hairlines between rows only, figures right. */
-table.list { width: 100%; -fs-table-paginate: paginate; border-collapse: separate; border-spacing: 0; font-size: 8.5pt; }
+table.list { width: 100%; border-collapse: separate; border-spacing: 0; font-size: 8.5pt; }
 table.list th { text-align: left; font-weight: 700; padding: 1mm 1.6mm 1mm 0; border-bottom: 0.25mm solid #1a1d1f; vertical-align: bottom; }
 table.list td { padding: 1.1mm 1.6mm 1.1mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
 table.list tr { page-break-inside: avoid; }
@@ -58,6 +58,9 @@ table.list .gap { padding-left: 4mm; }
 table.list .last { padding-right: 0; }
 td.mark { font-weight: 700; white-space: nowrap; }
 tr.total td { font-weight: 700; border-bottom: none; }
+
+/* The layout keeps no box whole that holds such a table: only tables longer than a page are such. */
+table.long { -fs-table-paginate: paginate; }
 
 /* Cover. */
 .cover-drawing { text-align: center; line-height: 1; font-size: 1pt; }
@@ -75,14 +78,16 @@ table.two { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.two td.column { width: 47%; vertical-align: top; }
 table.two td.gutter { width: 6%; }
 ul.plain { list-style-type: none; }
-ul.plain li { margin-bottom: 1.3mm; }
+ul.plain li { margin-bottom: 1.1mm; }
 table.two { table-layout: fixed; }
 .steps-cautions { font-size: 8.5pt; }
 table.contents { width: 100%; table-layout: fixed; font-size: 7.5pt; line-height: 1.25; border-collapse: separate; border-spacing: 0; }
-table.contents td { padding: 0.35mm 0; vertical-align: bottom; }
-table.contents tr.main td { font-size: 8.5pt; padding-top: 1.6mm; border-bottom: 0.12mm solid #9a9ea1; }
-table.contents td.n { width: 7mm; vertical-align: top; }
-table.contents td.page { width: 10mm; text-align: right; }
+table.contents td { padding: 0.2mm 0; vertical-align: bottom; }
+table.contents tr.main td { font-size: 8.5pt; padding-top: 1.1mm; border-bottom: 0.12mm solid #9a9ea1; }
+table.contents td.n { vertical-align: top; }
+table.contents td.page { text-align: right; }
+col.number { width: 7mm; }
+col.page { width: 10mm; }
 .check { page-break-inside: avoid; }
 .target:before { content: target-counter(attr(href), page); }
 
@@ -137,6 +142,7 @@ table.sentences td.n { width: 7mm; }
 td.side h3 { margin-top: 0; }
 .side-block { padding-bottom: 1.8mm; }
 .side-line { margin-bottom: 1.6mm; }
+.small-step table.side-list td { padding-top: 0.4mm; padding-bottom: 0.4mm; }
 .small-step table.sentences td { padding-bottom: 1mm; }
 .side-block p { margin-bottom: 0.4mm; }
 table.side-list { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }

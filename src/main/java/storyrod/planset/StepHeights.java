@@ -21,12 +21,13 @@ final class StepHeights {
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
   private static final double NUMBER_MM = 16.5;
-  private static final double SMALL_NUMBER_MM = 11.5;
-  private static final double HEAD_PADDING_MM = 3;
+  private static final double SMALL_NUMBER_MM = 10.8;
+  private static final double HEAD_PADDING_MM = 2.5;
   private static final double BELOW_MM = 6.5;
   private static final double SIDE_MM = 54;
   private static final double BLOCK_MM = 6.6;
   private static final double ROW_MM = 1.6;
+  private static final double SMALL_ROW_MM = 1;
 
   private final double widthMm;
 
@@ -71,7 +72,7 @@ final class StepHeights {
     double parts =
         step.sizes().isEmpty()
             ? line("Parts " + marks(step))
-            : block(step.sizes().size() * row("", 1));
+            : block(step.sizes().size() * (SMALL.lineMm() + SMALL_ROW_MM));
     return parts
         + hardware(step)
         + settings(step)
