@@ -1,12 +1,14 @@
-<#-- Before you start: cautions first, then how to read the plan, then the contents.
-     Gets: notes (cautions: text, steps; findings); finish; layouts; hardware; steps; units; checkBar. -->
+<#-- Before you start: cautions first, then how to read the plan; then the contents.
+     Gets: notes (cautions: text, steps; findings); finish; layouts; hardware; parts; steps; units;
+     checkBar. -->
 <#import "/frame/macros.ftl" as frame>
-<#macro entry id text><tr><td><a href="#${id}">${text}</a></td><td class="right"><a href="#${id}" class="target"></a></td></tr></#macro>
+<#-- So many entries of the contents stand in a column. -->
+<#assign columnLength = 42>
 <div class="section" id="before">
 <@frame.head say('before.title')/>
 <h1>${say('before.title')}</h1>
 <div class="caution"><b>${say('caution.label')}</b> ${say('before.first')}</div>
-<table class="two"><tr><td class="column">
+<table class="two small"><tr><td class="column">
 <h2>${say('before.safety')}</h2>
 <ul class="plain">
 <#list 1..6 as i><li>${say('before.safety.' + i)}</li></#list>
@@ -19,27 +21,45 @@
 </td></tr></table>
 <#if notes.cautions?has_content>
 <h2>${say('before.in-steps')}</h2>
-<ul class="plain">
-<#list notes.cautions as caution><li>${caution.text} <span class="quiet">${say('before.steps', caution.steps)}</span></li>
+<table class="two steps-cautions"><tr>
+<#list notes.cautions?chunk((notes.cautions?size / 2)?ceiling) as half><td class="column"><ul class="plain">
+<#list half as caution><li>${caution.text} <span class="quiet">${say('before.steps', caution.steps)}</span></li>
 </#list>
-</ul>
+</ul></td><#sep><td class="gutter"></td></#list><#if notes.cautions?size == 1><td class="gutter"></td><td class="column"></td></#if>
+</tr></table>
 </#if>
-<table class="two keep"><tr><td class="bars">
+</div>
+<#assign entries = []>
+<#macro main id text><#assign entries = entries + [{"id": id, "number": "", "text": text}]></#macro>
+<@main 'cut-list' say('cutlist.title')/>
+<@main 'shopping' say('shopping.title')/>
+<#if hardware.rows?has_content><@main 'hardware' say('hardware.title')/></#if>
+<#if layouts.stocks?has_content><@main 'layouts' say('layouts.title')/></#if>
+<@main 'exploded' say('exploded.title')/>
+<@main 'parts' say('parts.title')/>
+<#list steps.stages as stage>
+<@main 'stage-' + stage.number say('steps.stage', stage.number, stage.title)/>
+<#list stage.steps as step><#assign entries = entries + [{"id": "step-" + step.number, "number": step.number?c, "text": step.text.title}]></#list>
+</#list>
+<#if finish?has_content><@main 'finish' say('finish.title')/></#if>
+<#if notes.findings?has_content><@main 'findings' say('findings.title')/></#if>
+<div class="section" id="contents">
+<@frame.head say('before.contents')/>
+<h1>${say('before.contents')}</h1>
+<#list entries?chunk(2 * columnLength) as spread>
+<#assign height = (spread?size gt 24)?then((spread?size / 2)?ceiling, spread?size)>
+<table class="two"><tr>
+<#list spread?chunk(height) as column><td class="column"><table class="contents"><colgroup><col class="number"/><col/><col class="page"/></colgroup>
+<#list column as entry>
+<#if entry.number?has_content><tr><td class="n">${entry.number}</td><td><a href="#${entry.id}">${entry.text}</a></td><td class="page"><a href="#${entry.id}" class="target"></a></td></tr>
+<#else><tr class="main"><td colspan="2"><a href="#${entry.id}">${entry.text}</a></td><td class="page"><a href="#${entry.id}" class="target"></a></td></tr></#if>
+</#list>
+</table></td><#sep><td class="gutter"></td></#list><#if spread?size lte height><td class="gutter"></td><td class="column"></td></#if>
+</tr></table>
+</#list>
+<div class="check">
 <h2>${say('before.check')}</h2>
 <p>${say('before.check.text')}</p>
 <@frame.drawing checkBar/>
-</td><td class="contents-column">
-<h2>${say('before.contents')}</h2>
-<table class="contents">
-<@entry 'cut-list' say('cutlist.title')/>
-<@entry 'shopping' say('shopping.title')/>
-<#if hardware.rows?has_content><@entry 'hardware' say('hardware.title')/></#if>
-<#if layouts.stocks?has_content><@entry 'layouts' say('layouts.title')/></#if>
-<@entry 'exploded' say('exploded.title')/>
-<@entry 'parts' say('parts.title')/>
-<#list steps.stages as stage><@entry 'stage-' + stage.number say('steps.stage', stage.number, stage.title)/></#list>
-<#if finish?has_content><@entry 'finish' say('finish.title')/></#if>
-<#if notes.findings?has_content><@entry 'findings' say('findings.title')/></#if>
-</table>
-</td></tr></table>
+</div>
 </div>

@@ -7,13 +7,24 @@
 <@frame.head say('finish.title')/>
 <h1 id="finish">${say('finish.title')}</h1>
 <div class="caution"><b>${say('caution.label')}</b> <#list 1..3 as i>${say('finish.care.' + i)} </#list></div>
+<h2>${say('finish.test')}</h2>
+<p>${say('finish.test.text', f.woods, f.sandTo, f.coats)}</p>
+<p><#if f.triedOn?has_content>${say('finish.tried', f.triedOn)}<#else>${say('finish.untried')}</#if></p>
+<p class="sign">${say('finish.test.sign')}</p>
+<h2>${say('finish.schedule')}</h2>
 <table class="list">
 <tbody>
 <tr><td>${say('finish.product')}</td><td>${f.product}</td></tr>
+<tr><td>${say('finish.area')}</td><td>${f.area}</td></tr>
 <tr><td>${say('finish.sand')}</td><td>${say('finish.grit', f.sandTo)}</td></tr>
 <tr><td>${say('finish.coats')}</td><td>${f.coats}</td></tr>
 <tr><td>${say('finish.dry')}</td><td>${say('time.hours', f.dryHours)}</td></tr>
-<tr><td>${say('finish.tried')}</td><td><#if f.triedOn?has_content>${f.triedOn}<#else>${say('finish.untried')}</#if></td></tr>
+</tbody></table>
+<h2>${say('finish.record')}</h2>
+<table class="list coats">
+<thead><tr><th>${say('finish.coat')}</th><th>${say('finish.put-on')}</th><th>${say('finish.sanded')}</th><th class="last">${say('finish.remarks')}</th></tr></thead>
+<tbody>
+<#list 1..f.coats as coat><tr><td>${coat}</td><td></td><td></td><td class="last"></td></tr></#list>
 </tbody></table>
 </#list>
 <#if notes.findings?has_content>

@@ -5,7 +5,7 @@
 <@frame.head say('cutlist.title')/>
 <h1 id="cut-list">${say('cutlist.title')}</h1>
 <p class="lead">${say('cutlist.lead', units)}</p>
-<table class="list cut-list">
+<table class="list cut-list<#if cutList.rows?size gt 30> long</#if>">
 <thead>
 <tr><th class="none"></th><th class="none"></th><th class="none"></th><th class="group" colspan="3">${say('cutlist.finished')}</th><th class="group" colspan="3">${say('cutlist.rough')}</th><th class="none"></th><th class="none"></th></tr>
 <tr><th>${say('column.mark')}</th><th>${say('column.part')}</th><th class="figure">${say('column.count')}</th>

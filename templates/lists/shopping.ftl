@@ -1,7 +1,7 @@
 <#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, wastePercent, toBuy, cost), .sheets
      (stock, size, count, cost), .items (item, count, packSize, packs, cost), .total, .complete. -->
 <#import "/frame/macros.ftl" as frame>
-<div class="shopping">
+<div class="shopping<#if shopping.items?size lte 20> keep</#if>">
 <div class="keep">
 <@frame.head say('shopping.title')/>
 <h1 id="shopping" class="follows">${say('shopping.title')}</h1>
@@ -28,10 +28,10 @@
 </tbody></table>
 </div>
 </#if>
-<div class="keep">
+<div<#if shopping.items?size lte 30> class="keep"</#if>>
 <#if shopping.items?has_content>
 <h2>${say('shopping.hardware')}</h2>
-<table class="list">
+<table class="list<#if shopping.items?size gt 30> long</#if>">
 <thead><tr><th>${say('column.item')}</th><th class="figure">${say('column.needed')}</th><th class="figure">${say('column.pack-size')}</th><th class="figure">${say('column.packs')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
 <tbody>
 <#list shopping.items as item>

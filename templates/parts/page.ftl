@@ -14,7 +14,7 @@
 <table class="block"><tr>
 <td class="first block-part"><span class="field">${say('block.part')}</span><b>${part.mark} ${part.title}</b></td>
 <@field 'count' part.count/><@field 'stock' part.stock 'block-stock'/><@field 'grain' part.grain 'block-grain'/><@field 'scale' part.scale/><@field 'unit' unit/><@field 'edition' cover.edition/><@field 'date' cover.date 'block-date'/>
-<td><span class="field">${say('block.sheet')}</span><span class="page-number"></span>${say('foot.of')}<span class="page-count"></span></td>
+<td class="block-sheet"><span class="field">${say('block.sheet')}</span><span class="page-number"></span>${say('foot.of')}<span class="page-count"></span></td>
 </tr></table>
 </div>
 </#list>

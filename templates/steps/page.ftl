@@ -4,16 +4,37 @@
      count), working, waiting). -->
 <#import "/frame/macros.ftl" as frame>
 <#macro block title><div class="side-block"><h3>${title}</h3><#nested></div></#macro>
+<#macro line title><p class="side-line"><b>${title}</b> <#nested></p></#macro>
 <#macro link mark><a href="#part-${mark}">${mark}</a></#macro>
 <#macro times count><#if count != "1"> × ${count}</#if></#macro>
-<#macro parts step>
-<#if step.sizes?has_content><@block say('step.sizes')><table class="side-list">
-<#list step.sizes as row><tr><td class="sized"><b><@link row.mark/></b><@times row.count/></td><td class="figure">${row.size}</td></tr></#list>
-</table></@block>
-<#elseif step.parts?size gte 9><@block say('step.parts')><p><#list step.parts as part><@link part.mark/><@times part.count/><#sep>, </#list></p></@block>
+<#macro marks parts><#list parts as part><@link part.mark/><@times part.count/><#sep>, </#list></#macro>
+<#macro time step><#if step.waiting?has_content>${say('step.work-and-wait', step.working, step.waiting)}<#else>${say('step.work', step.working)}</#if></#macro>
+<#macro hardware step><@block say('step.hardware')><table class="side-list">
+<#list step.hardware as item><tr><td>${item.item}</td><td class="figure count">${item.count}</td></tr></#list>
+</table></@block></#macro>
+<#macro settings step><@block say('step.settings')><table class="side-list">
+<#list step.text.settings as setting><tr><td><#if setting.mark?has_content><b>${setting.mark}</b>  </#if>${setting.name}</td><td class="figure value">${setting.value}</td></tr></#list>
+</table></@block></#macro>
+<#-- Beside a picture, every kind of thing has its own list; without one, what can stand in a line does. -->
+<#macro large step>
+<#if step.parts?size gte 9><@block say('step.parts')><p><@marks step.parts/></p></@block>
 <#elseif step.parts?has_content><@block say('step.parts')><table class="side-list">
 <#list step.parts as part><tr><td class="mark"><@link part.mark/></td><td>${part.title}</td><td class="figure count">${part.count}</td></tr></#list>
 </table></@block></#if>
+<#if step.hardware?has_content><@hardware step/></#if>
+<#if step.text.tools?has_content><@block say('step.tools')><p>${step.text.tools?join('; ')}</p></@block></#if>
+<#if step.text.settings?has_content><@settings step/></#if>
+<@block say('step.time')><p><@time step/></p></@block>
+</#macro>
+<#macro small step>
+<#if step.sizes?has_content><@block say('step.sizes')><table class="side-list">
+<#list step.sizes as row><tr><td class="sized"><b><@link row.mark/></b><@times row.count/></td><td class="figure">${row.size}</td></tr></#list>
+</table></@block>
+<#elseif step.parts?has_content><@line say('step.parts')><@marks step.parts/></@line></#if>
+<#if step.hardware?has_content><@hardware step/></#if>
+<#if step.text.settings?has_content><@settings step/></#if>
+<#if step.text.tools?has_content><@line say('step.tools')>${step.text.tools?join('; ')}</@line></#if>
+<@line say('step.time')><@time step/></@line>
 </#macro>
 <#list steps.pages as page>
 <div class="section"<#if page?is_first> id="steps"</#if>>
@@ -31,13 +52,7 @@
 <#list step.text.sentences as sentence><tr><td class="n">${sentence?counter}.</td><td>${sentence}</td></tr></#list>
 </table>
 </td><td class="side">
-<@parts step/>
-<#if step.hardware?has_content><@block say('step.hardware')><table class="side-list">
-<#list step.hardware as item><tr><td>${item.item}</td><td class="figure count">${item.count}</td></tr></#list>
-</table></@block></#if>
-<#if step.text.tools?has_content><@block say('step.tools')><p>${step.text.tools?join('; ')}</p></@block></#if>
-<#if step.text.settings?has_content><@block say('step.settings')><table class="side-list"><#list step.text.settings as setting><tr><td><#if setting.mark?has_content><b>${setting.mark}</b>  </#if>${setting.name}</td><td class="figure value">${setting.value}</td></tr></#list></table></@block></#if>
-<@block say('step.time')><p><#if step.waiting?has_content>${say('step.work-and-wait', step.working, step.waiting)}<#else>${say('step.work', step.working)}</#if></p></@block>
+<#if step.pictures?has_content><@large step/><#else><@small step/></#if>
 </td></tr></table>
 </div>
 </#list>

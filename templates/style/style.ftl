@@ -39,7 +39,7 @@ a { color: #1a1d1f; text-decoration: none; }
 b { font-weight: 700; }
 
 /* Fractions: the figures stay text, so that they copy and search as 27 23/32. */
-.fraction { white-space: nowrap; }
+.fraction { display: inline-block; white-space: nowrap; }
 .thin { font-size: 70%; }
 .over { font-size: 70%; vertical-align: 0.32em; line-height: 1; }
 .under { font-size: 70%; vertical-align: -0.06em; line-height: 1; }
@@ -59,6 +59,9 @@ table.list .last { padding-right: 0; }
 td.mark { font-weight: 700; white-space: nowrap; }
 tr.total td { font-weight: 700; border-bottom: none; }
 
+/* The layout keeps no box whole that holds such a table: only tables longer than a page are such. */
+table.long { -fs-table-paginate: paginate; }
+
 /* Cover. */
 .cover-drawing { text-align: center; line-height: 1; font-size: 1pt; }
 .cover-name { font-weight: 300; font-size: 44pt; line-height: 1.08; margin-bottom: 3mm; }
@@ -75,16 +78,26 @@ table.two { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.two td.column { width: 47%; vertical-align: top; }
 table.two td.gutter { width: 6%; }
 ul.plain { list-style-type: none; }
-ul.plain li { margin-bottom: 1.3mm; }
-td.bars { width: 118mm; padding-right: 6mm; vertical-align: top; }
-td.contents-column { vertical-align: top; }
-table.contents { width: 100%; font-size: 8.5pt; border-collapse: separate; border-spacing: 0; }
-table.contents td { padding: 0.6mm 0; border-bottom: 0.12mm solid #9a9ea1; }
+ul.plain li { margin-bottom: 1.1mm; }
+table.two { table-layout: fixed; }
+.steps-cautions { font-size: 8.5pt; }
+table.contents { width: 100%; table-layout: fixed; font-size: 7.5pt; line-height: 1.25; border-collapse: separate; border-spacing: 0; }
+table.contents td { padding: 0.2mm 0; vertical-align: bottom; }
+table.contents tr.main td { font-size: 8.5pt; padding-top: 1.1mm; border-bottom: 0.12mm solid #9a9ea1; }
+table.contents td.n { vertical-align: top; }
+table.contents td.page { text-align: right; }
+col.number { width: 7mm; }
+col.page { width: 10mm; }
+.check { page-break-inside: avoid; }
 .target:before { content: target-counter(attr(href), page); }
 
 /* Cautions stand before the action and inside a frame. */
 .caution { border: 0.35mm solid #1a1d1f; padding: 2mm 3mm; margin-bottom: 2.5mm; }
 .caution b { letter-spacing: 0.02em; }
+
+/* The finish. */
+table.coats td { height: 8mm; border-bottom: 0.12mm solid #9a9ea1; }
+.sign { margin-top: 7mm; margin-bottom: 5mm; border-top: 0.25mm solid #1a1d1f; width: 100mm; font-size: 8.5pt; color: #54595d; }
 
 /* Layouts. */
 table.columns { width: 100%; border-collapse: separate; border-spacing: 0; }
@@ -105,6 +118,7 @@ td.block-part { width: 37mm; }
 td.block-stock { width: 34mm; }
 td.block-grain { width: 22mm; }
 td.block-date { width: 18mm; }
+td.block-sheet { width: 17mm; white-space: nowrap; }
 .field { font-size: 7.5pt; line-height: 1.25; color: #54595d; display: block; }
 
 /* Steps; their heights are those that StepHeights counts with. */
@@ -112,7 +126,7 @@ td.block-date { width: 18mm; }
 .step { padding-bottom: 6mm; }
 table.step-head { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 table.step-head td { vertical-align: baseline; padding-top: 1mm; padding-bottom: 1.2mm; font-weight: 300; }
-td.step-number { width: 19mm; font-size: 44pt; line-height: 1; }
+td.step-number { width: 22mm; font-size: 44pt; line-height: 1; }
 td.step-title { font-size: 25pt; line-height: 1.15; }
 .small-step td.step-number { width: 15mm; font-size: 30pt; }
 .small-step td.step-title { font-size: 17pt; line-height: 1.2; }
@@ -127,6 +141,9 @@ table.sentences td { vertical-align: top; padding-bottom: 1.5mm; }
 table.sentences td.n { width: 7mm; }
 td.side h3 { margin-top: 0; }
 .side-block { padding-bottom: 1.8mm; }
+.side-line { margin-bottom: 1.6mm; }
+.small-step table.side-list td { padding-top: 0.4mm; padding-bottom: 0.4mm; }
+.small-step table.sentences td { padding-bottom: 1mm; }
 .side-block p { margin-bottom: 0.4mm; }
 table.side-list { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 table.side-list td { padding: 0.7mm 1.5mm 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }

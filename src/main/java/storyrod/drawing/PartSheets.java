@@ -12,6 +12,9 @@ final class PartSheets {
   /** So many parts share a page at most. */
   static final int MOST = 3;
 
+  /** Shares of a page that a part may take, found by looking at the pages. */
+  private static final double[] SHARES = {1, 0.62, 0.5, 0.4, 1.0 / MOST};
+
   private final Piece piece;
   private final Rooms rooms;
 
@@ -47,8 +50,8 @@ final class PartSheets {
   /** The drawings of a part for a page of its own, for half a page and for a third, the largest first. */
   private List<Drawing> choices(Mark mark) {
     List<Drawing> choices = new ArrayList<>();
-    for (int share = 1; share <= MOST; share++) {
-      double room = rooms.page().heightMm() / share - rooms.besidePartMm(mark);
+    for (double share : SHARES) {
+      double room = rooms.page().heightMm() * share - rooms.besidePartMm(mark);
       double least = choices.isEmpty() ? Double.MAX_VALUE : choices.getLast().heightMm();
       if (least > room && room > 0) {
         Drawing drawing = PartDrawing.draw(mark, piece, new Size(rooms.page().widthMm(), room));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import storyrod.description.Diagnostic;
 import storyrod.description.Severity;
 
@@ -44,8 +43,20 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
         .toList();
   }
 
-  private static String joined(List<Integer> numbers) {
-    return numbers.stream().map(Object::toString).collect(Collectors.joining(", "));
+  /** Numbers in order, with rows of them as ranges: {@code 1–3, 7}. */
+  static String joined(List<Integer> numbers) {
+    List<String> ranges = new ArrayList<>();
+    int from = 0;
+    for (int i = 1; i <= numbers.size(); i++) {
+      if (i == numbers.size() || numbers.get(i) != numbers.get(i - 1) + 1) {
+        int first = numbers.get(from);
+        int last = numbers.get(i - 1);
+        String dash = last == first + 1 ? ", " : "\u2013";
+        ranges.add(first == last ? Integer.toString(first) : first + dash + last);
+        from = i;
+      }
+    }
+    return String.join(", ", ranges);
   }
 
   private static Finding finding(Diagnostic finding, Texts texts) {

@@ -21,6 +21,7 @@ record Pages(
     PartPages parts,
     StepPages steps,
     Optional<FinishEntry> finish,
+    Surface surface,
     Notes notes) {
   static final String EXPLODED = "exploded";
 
@@ -45,6 +46,7 @@ record Pages(
         PartPages.of(set, texts, paper),
         steps,
         set.piece().description().finish(),
+        Surface.of(set.piece(), texts),
         Notes.of(set, steps, texts));
   }
 
@@ -97,6 +99,8 @@ record Pages(
     finish.put("dryHours", entry.dryHours());
     finish.put("sandTo", entry.sandTo());
     finish.put("triedOn", entry.triedOn().orElse(""));
+    finish.put("woods", surface.woods());
+    finish.put("area", surface.area());
     return finish;
   }
 }

@@ -15,8 +15,8 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
   private static final TextMeasure TITLE = new TextMeasure(PdfFonts.LIGHT, 17, 1.2);
   private static final TextMeasure LEAD = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure FIELD = new TextMeasure(PdfFonts.BOLD, 8.5, 1.25);
-  private static final double TITLE_BLOCK_MM = 9.2;
-  private static final double SPACES_MM = 12.5;
+  private static final double TITLE_BLOCK_MM = 9.4;
+  private static final double SPACES_MM = 10.3;
 
   public PartPages {
     entries = List.copyOf(entries);

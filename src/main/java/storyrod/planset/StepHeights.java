@@ -21,12 +21,13 @@ final class StepHeights {
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
   private static final double NUMBER_MM = 16.5;
-  private static final double SMALL_NUMBER_MM = 11.5;
-  private static final double HEAD_PADDING_MM = 3;
+  private static final double SMALL_NUMBER_MM = 10.8;
+  private static final double HEAD_PADDING_MM = 2.5;
   private static final double BELOW_MM = 6.5;
   private static final double SIDE_MM = 54;
   private static final double BLOCK_MM = 6.6;
   private static final double ROW_MM = 1.6;
+  private static final double SMALL_ROW_MM = 1;
 
   private final double widthMm;
 
@@ -36,7 +37,8 @@ final class StepHeights {
 
   /** A step without its picture and without its stage's heading. */
   double of(Entry step, boolean pictured) {
-    return head(step, pictured) + 1 + Math.max(left(step), side(step)) + BELOW_MM;
+    double side = pictured ? side(step) : smallSide(step);
+    return head(step, pictured) + 1 + Math.max(left(step, pictured), side) + BELOW_MM;
   }
 
   private double head(Entry step, boolean pictured) {
@@ -45,44 +47,74 @@ final class StepHeights {
     return (pictured ? NUMBER_MM : SMALL_NUMBER_MM) + title + HEAD_PADDING_MM;
   }
 
-  private double left(Entry step) {
+  private double left(Entry step, boolean pictured) {
     double width = widthMm - SIDE_MM - 8;
     double cautions =
         step.text().cautions().stream()
-            .mapToDouble(each -> TEXT.heightMm("CAUTION " + each, width - 8) + 1)
+            .mapToDouble(each -> TEXT.heightMm("CAUTION " + each, width - 8) + 0.8)
             .sum();
     double sentences =
         step.text().sentences().stream()
-            .mapToDouble(each -> TEXT.heightMm(each, width - 8) + 1.5)
+            .mapToDouble(each -> TEXT.heightMm(each, width - 8) + (pictured ? 1.5 : 1))
             .sum();
-    return (cautions > 0 ? cautions + 7 : 0) + sentences;
+    return (cautions > 0 ? cautions + 5.5 : 0) + sentences;
   }
 
   private double side(Entry step) {
     return parts(step)
-        + block(step.hardware().stream().mapToDouble(row -> row(row.item(), 44)).sum())
-        + block(SMALL.heightMm(String.join("; ", step.text().tools()), SIDE_MM))
-        + block(step.text().settings().stream().mapToDouble(StepHeights::setting).sum())
-        + block(SMALL.heightMm(step.working() + step.waiting() + " of work, then wait .", SIDE_MM));
+        + hardware(step)
+        + block(SMALL.heightMm(tools(step), SIDE_MM))
+        + settings(step)
+        + block(SMALL.heightMm(time(step), SIDE_MM));
+  }
+
+  private double smallSide(Entry step) {
+    double parts =
+        step.sizes().isEmpty()
+            ? line("Parts " + marks(step))
+            : block(step.sizes().size() * (SMALL.lineMm() + SMALL_ROW_MM));
+    return parts
+        + hardware(step)
+        + settings(step)
+        + (step.text().tools().isEmpty() ? 0 : line("Tools " + tools(step)))
+        + line("Time " + time(step));
+  }
+
+  private static double hardware(Entry step) {
+    return block(step.hardware().stream().mapToDouble(row -> row(row.item(), 40)).sum());
+  }
+
+  private static double settings(Entry step) {
+    return block(step.text().settings().stream().mapToDouble(StepHeights::setting).sum());
+  }
+
+  private static String tools(Entry step) {
+    return String.join("; ", step.text().tools());
+  }
+
+  private static String time(Entry step) {
+    return step.working() + " of work, then wait " + step.waiting() + ".";
+  }
+
+  private static double line(String text) {
+    return SMALL.heightMm(text, SIDE_MM) + 1.6;
   }
 
   private static double setting(StepText.SettingText setting) {
     String name = setting.mark() + "  " + setting.name();
-    return row(name, SIDE_MM - 3 - SMALL.heightMm(setting.value(), 1e9) - 16);
+    return row(name, SIDE_MM - 20.5);
   }
 
-  private double parts(Entry step) {
-    if (!step.sizes().isEmpty()) {
-      return block(step.sizes().size() * row("", 1));
-    }
-    if (step.parts().size() >= MANY_PARTS) {
-      String marks =
-          step.parts().stream()
-              .map(part -> part.mark() + " × " + part.count() + ", ")
-              .collect(Collectors.joining());
-      return block(SMALL.heightMm(marks, SIDE_MM));
-    }
-    return block(step.parts().stream().mapToDouble(part -> row(part.title(), 33)).sum());
+  private static double parts(Entry step) {
+    return step.parts().size() >= MANY_PARTS
+        ? block(SMALL.heightMm(marks(step), SIDE_MM))
+        : block(step.parts().stream().mapToDouble(part -> row(part.title(), 31)).sum());
+  }
+
+  private static String marks(Entry step) {
+    return step.parts().stream()
+        .map(part -> part.mark() + " × " + part.count() + ", ")
+        .collect(Collectors.joining());
   }
 
   private static double row(String text, double widthMm) {

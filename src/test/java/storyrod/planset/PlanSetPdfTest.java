@@ -193,9 +193,21 @@ class PlanSetPdfTest {
   }
 
   @Test
+  void longCutListRepeatsItsHeadOnEveryPage() {
+    byte[] pdf = pdf(Sample.inches().withShelves(49));
+    List<Integer> pages = new ArrayList<>();
+    for (int page = 4; pages.size() == page - 4; page++) {
+      if (PdfText.text(pdf, page).contains("Mark Part No.")) {
+        pages.add(page);
+      }
+    }
+    assertTrue(pages.size() > 1, pages.toString());
+  }
+
+  @Test
   void contentsNameThePageThatASectionStartsOn() {
     java.util.regex.Matcher line =
-        java.util.regex.Pattern.compile("\nPart drawings (\\d+)\n").matcher(PdfText.text(PDF, 2));
+        java.util.regex.Pattern.compile("\nPart drawings (\\d+)\n").matcher(PdfText.text(PDF, 3));
     assertTrue(line.find());
     assertTrue(PdfText.text(PDF, Integer.parseInt(line.group(1))).contains("Parts · A"));
   }
