@@ -1,6 +1,7 @@
 package storyrod.cli;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -27,7 +28,9 @@ public final class Main {
     System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
   }
 
+  /** Runs in no country's manner: libraries write a PDF's offsets in the default locale's digits. */
   static int run(PrintWriter out, PrintWriter err, String... args) {
+    Locale.setDefault(Locale.ROOT);
     Main main = new Main();
     CommandLine line = new CommandLine(main).setOut(out).setErr(err);
     line.setExecutionExceptionHandler((failure, command, parsed) -> main.failed(failure, err));

@@ -56,10 +56,16 @@ final class Names {
     if (isDifference(name)) {
       return "for a difference put spaces around the minus: `" + name.replace("-", " - ") + "`";
     }
-    Optional<String> part = Nearest.to(name, scope.all(Scope::parts).toList());
-    return Nearest.to(name, scope.all(Scope::values).toList()).isEmpty() && part.isPresent()
-        ? "did you mean a face of the part `" + part.get() + "`?"
-        : suggest(name, scope.all(Scope::values));
+    List<String> sizes = scope.all(Scope::values).toList();
+    return Nearest.to(name, sizes)
+        .map(Names::meant)
+        .or(() -> Nearest.to(name, scope.all(Scope::parts).toList())
+            .map(part -> "did you mean a face of the part `" + part + "`?"))
+        .orElseGet(() -> listed(sizes));
+  }
+
+  private static String meant(String word) {
+    return "did you mean `" + word + "`?";
   }
 
   private boolean isDifference(String name) {
@@ -168,10 +174,10 @@ final class Names {
   /** What to do about a word that is not among those known. */
   static String suggest(String word, Stream<String> known) {
     List<String> words = known.toList();
-    Optional<String> nearest = Nearest.to(word, words);
-    if (nearest.isPresent()) {
-      return "did you mean `" + nearest.get() + "`?";
-    }
+    return Nearest.to(word, words).map(Names::meant).orElseGet(() -> listed(words));
+  }
+
+  private static String listed(List<String> words) {
     if (words.isEmpty()) {
       return "none is described yet";
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 /** Finds the word that was probably meant. */
 final class Nearest {
   private static final int LONGEST = 60;
+  private static final int MOST_SEEN = 1000;
   private static final int MOST_TRIED = 500;
 
   private Nearest() {}
@@ -15,11 +16,22 @@ final class Nearest {
   static Optional<String> to(String word, Collection<String> words) {
     int allowed = Math.min(3, (word.length() + 1) / 3);
     return words.stream()
+        .limit(MOST_SEEN)
         .filter(each -> Math.abs(each.length() - word.length()) <= allowed)
         .filter(each -> each.length() <= LONGEST && sharesAnEnd(word, each))
+        .filter(each -> mayBeWithin(allowed, word, each))
         .limit(MOST_TRIED)
         .filter(each -> distance(word, each) <= allowed)
         .min(Comparator.comparingInt(each -> distance(word, each)));
+  }
+
+  /** Whether few enough letters of one word are missing in the other; each of them is a slip. */
+  private static boolean mayBeWithin(int allowed, String one, String two) {
+    int missing = 0;
+    for (int i = 0; i < one.length() && missing <= allowed; i++) {
+      missing += two.indexOf(one.charAt(i)) < 0 ? 1 : 0;
+    }
+    return missing <= allowed;
   }
 
   /** A quick look first: with thousands of names a full comparison with each takes too long. */

@@ -23,6 +23,7 @@ final class WordValues {
       List.of(Sections.word(PriceUnit.BOARD_FOOT), Sections.word(PriceUnit.SHEET));
   private static final Pattern FRACTION = Pattern.compile("1 ?/ ?(1|2|4|8|16|32|64|128)");
   private static final int FINEST = 128;
+  private static final Rational MOST = Rational.of(1000, 1);
 
   private final Context context;
 
@@ -75,10 +76,15 @@ final class WordValues {
             found ->
                 isCount(found, least)
                     ? Optional.of(found.numerator().intValueExact())
-                    : context.fail(
-                        Diagnostic.error(
-                                "count", text.at(), "expected a whole number from " + least + " up, found " + shown(text, found))
-                            .hint("write a number such as " + Math.max(least, 2))));
+                    : context.fail(noCount(text, found, least)));
+  }
+
+  private static Diagnostic noCount(Scalar text, Rational found, int least) {
+    boolean tooMany = found.compareTo(MOST) > 0;
+    String range = tooMany ? "of at most " + MOST : "from " + least + " up";
+    return Diagnostic.error(
+            "count", text.at(), "expected a whole number " + range + ", found " + shown(text, found))
+        .hint("write a number such as " + Math.max(least, 2));
   }
 
   private static String shown(Scalar text, Rational number) {
@@ -90,7 +96,7 @@ final class WordValues {
   private static boolean isCount(Rational number, int least) {
     return number.isWhole()
         && number.compareTo(Rational.of(least, 1)) >= 0
-        && number.compareTo(Rational.of(1_000_000, 1)) <= 0;
+        && number.compareTo(MOST) <= 0;
   }
 
   Optional<Axis> axis(Scalar text) {

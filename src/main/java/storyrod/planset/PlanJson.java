@@ -186,7 +186,8 @@ final class PlanJson {
   private static Map<String, Object> layout(SheetPlan plan) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("stock", plan.stock().name());
-    json.put("pieces", plan.sheets().size());
+    json.put("parts", plan.sheets().stream().mapToInt(sheet -> sheet.placed().size()).sum());
+    json.put("pieces_used", plan.sheets().size());
     json.put("lower_bound", plan.lowerBound());
     json.put("sheets", plan.sheets().stream().map(PlanJson::sheet).toList());
     return json;
