@@ -19,6 +19,11 @@ public record LengthFormat(Unit unit, int denominator) {
     }
   }
 
+  /** The same, fine enough for drill bits: to 1/64 in at least. */
+  public LengthFormat forBits() {
+    return new LengthFormat(unit, Math.max(denominator, 64));
+  }
+
   /** The printed figures of a length, without its unit. */
   public String format(Length length) {
     return switch (unit) {
