@@ -44,12 +44,13 @@
 </#macro>
 <#macro say text>- ${text?cap_first}
 </#macro>
-<#-- Up to four kinds of part are named in a title; of more the sentences speak. -->
-<#function inParts><#return (parts?size <= 4)?then(" in " + plains(parts), "")></#function>
+<#-- A title names up to two kinds of part; more than that it gives by their marks. -->
+<#function inParts><#return " in " + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark)))></#function>
+<#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
 
 <#macro milling>
   <#if has("mill-sheet")>
-    <@title "Cut down the " + stock.material/>
+    <@title "Cut down the " + stock.thick + " " + stock.material/>
     <@say "Mark out each sheet as its layout shows."/>
     <@say "Lay the sheet flat on supports that carry both sides of the cut."/>
     <@say "Saw it along the first cuts of the layout into pieces that you can handle."/>
@@ -59,14 +60,22 @@
     <@say "Choose straight, dry boards of one colour and lay them side by side."/>
     <@say "Make " + fulls(parts) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
     <@say "Flatten one face of each board on the jointer."/>
-    <@say "Plane the boards a little over " + thickness + "."/>
+    <#if tooWide?size gt 0>
+      <@say "Plane the boards for " + fulls(tooWide) + " to " + thickness + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer."/>
+    </#if>
+    <#if tooWide?size lt parts?size>
+      <@say "Plane the " + (tooWide?size gt 0)?then("other ", "") + "boards a little over " + thickness + "."/>
+    </#if>
     <@say "Joint the edges that meet, until no light shows between them."/>
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps above and below in turn."/>
-    <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + " before you plane " + pick(parts, "it", "them") + " to " + thickness + "."/>
+    <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
     <@title "Mill the " + stock.material + " to " + thickness/>
     <@say "Choose straight, dry boards and keep the best faces for what is seen."/>
     <@say "Saw rough blanks to the rough sizes in the cut list: " + letters() + "."/>
+    <#if short?size gt 0>
+      <@say "Leave " + lettersOf(short) + " together in one long blank until they are cut to size: a short piece is not safe in the jointer or the planer."/>
+    </#if>
     <@say "Flatten one face of each blank on the jointer."/>
     <@say "Joint one edge square to that face."/>
     <@say "Plane all blanks to " + thickness + " in one setting."/>
@@ -75,18 +84,44 @@
 </#macro>
 
 <#macro sizing>
-  <@title "Cut the parts of " + stock.material + " to size"/>
-  <#if has("size-sheet")>
+  <#if has("size-panel")>
+    <@title "Plane " + plains(parts) + " and cut " + pick(parts, "it", "them") + " to size"/>
+    <@say "Scrape the squeezed-out glue off " + fulls(parts) + "."/>
+    <#if tooWide?size gt 0>
+      <@say "Level the seams of " + fulls(tooWide) + " with a hand plane, a wide drum sander, or a router on a sled."/>
+    </#if>
+    <#if tooWide?size lt parts?size>
+      <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + "."/>
+    </#if>
+    <@say "Joint one edge straight, then rip to width with that edge against the fence."/>
+    <@say "Square both ends with the crosscut sled, or with a track saw where the panel is too large for it."/>
+    <@say "Check the two diagonals of each: they must agree."/>
+  <#elseif has("size-sheet")>
+    <@title "Cut the parts of " + stock.thick + " " + stock.material + " to size"/>
     <@say "Follow the numbered cuts of the layout."/>
     <@say "Set the fence once for all parts of one width."/>
     <@say "Keep a straight, clean edge against the fence."/>
   <#else>
+    <@title "Cut the parts of " + stock.thick + " " + stock.material + " to size"/>
     <@say "Rip each blank to width with its jointed edge against the fence."/>
     <@say "Square one end."/>
     <@say "Crosscut to length against a stop, so that equal parts come out equal."/>
   </#if>
   <@say "Cut " + letters() + " to the sizes listed with this step."/>
 </#macro>
+
+<#-- Distances, each once, with the edges from which it is measured. -->
+<#function fenced values>
+  <#local said = []>
+  <#local distances = []>
+  <#list values as v><#if !distances?seq_contains(v.value)><#local distances = distances + [v.value]></#if></#list>
+  <#list distances as d>
+    <#local edges = []>
+    <#list values as v><#if v.value == d && !edges?seq_contains(words["edge." + v.edge])><#local edges = edges + [words["edge." + v.edge]]></#if></#list>
+    <#local said = said + [d + " from the " + ((edges?size == 1)?then(edges[0] + " edge", edges[0] + " edge, then from the " + edges[1..]?join(" and the ") + " edge"))]>
+  </#list>
+  <#return joined(said)>
+</#function>
 
 <#macro cutting>
   <#assign noun = plural(cut.term)>
@@ -97,16 +132,26 @@
     <@say "Trim to the line with a sharp chisel."/>
   <#else>
     <@title "Cut the " + noun + inParts()/>
-    <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
+    <#if cut.takes == "sheet">
+      <@say "Set the cutter by an offcut of the sheet that goes in, about " + cut.size + " wide" + ((cut.depth == "")?then("", ", and " + cut.depth + " deep")) + "."/>
+    <#else>
+      <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
+    </#if>
     <@say "Cut a trial " + cut.term + " in an offcut of the same thickness."/>
-    <@say "Try the part that goes into it: it should slide in by hand without play."/>
+    <#if has("cut-rabbet")>
+      <@say "Try the part that goes into it: its face should lie flush with the end."/>
+    <#elseif cut.takes == "item">
+      <@say "Try the fitting that goes into it: it should slide in without force."/>
+    <#else>
+      <@say "Try the part that goes into it: it should slide in by hand without play."/>
+    </#if>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the fence to " + joined(fence.values?map(v -> v.value + " from the " + words["edge." + v.edge] + " edge")) + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
     </#list>
     <#if has("cut-rabbet")>
       <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
     <#else>
-      <@say "Run the edge named along the fence, and stop where the part drawing shows a stop."/>
+      <@say "Run the edge named along the fence" + cut.stops?then(", and stop where the part drawing shows a stop", "") + "."/>
     </#if>
   </#if>
 </#macro>
@@ -119,17 +164,19 @@
     <@say "Clamp each part face down and drill where the part drawings show: " + letters() + "."/>
     <@say "Clear the chips out of every hole."/>
   <#else>
-    <#assign forWhat = (cut.forKind == "")?then("", " for the " + plural(words["kind." + cut.forKind]))>
-    <@title "Drill the holes" + forWhat + inParts()/>
+    <#assign holes = (cut.forKind == "")?then("holes", words["kind." + cut.forKind] + " holes")>
+    <@title "Drill the " + holes + inParts()/>
     <#if cut.depth == "">
       <@say "Fit a " + cut.size + " brad-point bit."/>
       <@say "Clamp a backing board behind the part, so that the far side does not break out."/>
     <#else>
       <@say "Fit a " + cut.size + " brad-point bit with the stop at " + cut.depth + "."/>
     </#if>
-    <@say "Mark out the holes from one and the same end of every part."/>
-    <@say "Drill " + fulls(parts) + " as the part drawings show."/>
     <#if total(parts) gt 1>
+      <@say "Mark out the holes from one and the same end of every part."/>
+    </#if>
+    <@say "Drill " + fulls(parts) + " as the part drawings show."/>
+    <#if cut.forKind == "shelf-pin" && total(parts) gt 1>
       <@say "Lay facing parts side by side and see that the rows agree."/>
     </#if>
   </#if>
@@ -137,27 +184,41 @@
 
 <#macro sanding>
   <@title "Sand the inside faces"/>
-  <@say "Sand the faces that will look inwards on " + letters() + ", along the grain" + ((finish.sandTo?? && finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
+  <#assign grit = (finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")>
+  <#if oneFace?size gt 0>
+    <@say "Sand the face that will look inwards on " + lettersOf(oneFace) + ", along the grain" + grit + "."/>
+  </#if>
+  <#if bothFaces?size gt 0>
+    <@say "Sand both faces of " + lettersOf(bothFaces) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
+  </#if>
   <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
-  <@say "Leave the glue faces of the joints as the saw left them."/>
+  <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into a dado or a rabbet."/>
   <@say "Brush off all dust."/>
 </#macro>
 
 <#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
 <#function homeFrom><#return inPiece?then(words["from." + from], "")></#function>
-<#function driven><#return drivenFrom?map(face -> words["drive." + face])?join(" and ")></#function>
-
 <#macro driving>
   <#list hardware as each>
     <#if each.kind == "wood-screw">
-      <@say "Drill pilot holes for the " + many("screw", each.count) + "."/>
+      <#if each.piloted>
+        <@say "Drill a pilot hole through every screw hole, with the bit and the depth listed with this step."/>
+      <#else>
+        <@say "Drill pilot holes for the " + many("screw", each.count) + "."/>
+      </#if>
     <#elseif each.kind == "pocket-screw">
-      <@say "Clamp the joint" + ((heldCount gt 1)?then("s", "")) + " so that the faces lie level."/>
+      <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
     <#if each.kind != "top-fastener">
-      <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + ((drivenFrom?size == 1)?then(" " + driven(), "")) + "."/>
+      <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + ((each.drivenFrom?size == 1)?then(" " + words["drive." + each.drivenFrom[0]], "")) + "."/>
     </#if>
   </#list>
+</#macro>
+
+<#macro turning>
+  <#if turned && ["front", "bottom", "back"]?seq_contains(from)>
+    <@say "Lay what is together on its " + words["lie." + from] + ", on a blanket."/>
+  </#if>
 </#macro>
 
 <#macro squaring>
@@ -167,7 +228,14 @@
   </#if>
 </#macro>
 
+<#macro standing>
+  <#if turned && ["front", "bottom", "back"]?seq_contains(from)>
+    <@say "Stand it up again."/>
+  </#if>
+</#macro>
+
 <#macro glueing>
+  <@turning/>
   <#if base?size gt 0>
     <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
   </#if>
@@ -178,7 +246,11 @@
   <#else>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>
-  <@say "Push " + fulls(moving) + " home."/>
+  <#if glueTerms?size gt 0>
+    <@say "Push " + fulls(moving) + " home."/>
+  <#else>
+    <@say "Set " + fulls(moving) + " back in place."/>
+  </#if>
   <#if flush?size gt 0>
     <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
   </#if>
@@ -190,14 +262,33 @@
     <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
     <@say "Hook the " + number(fastenerCount) + " top fasteners into their slots."/>
     <@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/>
-    <@say "Drill pilot holes with a stop, so that the bit cannot come through the top."/>
+    <@say "Reach in from below and drill pilot holes with a stop, so that the bit cannot come through the top."/>
     <@say "Drive one screw through each fastener, and do not force it tight."/>
+  <#elseif has("fit-front")>
+    <@title "Fix " + plains(moving)/>
+    <@say "Push the drawer shut."/>
+    <@say "Set " + fulls(moving) + " in its opening on thin shims and even out the gap all round."/>
+    <#if pullHolds>
+      <@say "Hold it with the pull's own screws and washers through the holes for the pull, just tight enough to stay, and shift it until the gap is even."/>
+    <#else>
+      <@say "Hold it with double-sided tape."/>
+    </#if>
+    <@say "Pull the drawer out with care and clamp the front to the box."/>
+    <@driving/>
+    <#if pullHolds>
+      <@say "Take the pull's screws out again."/>
+    </#if>
+    <@say "Push the drawer shut and look at the gap once more."/>
   <#elseif has("fit-loose")>
     <#if hangers?seq_contains("slide")>
       <@title "Hang " + plains(moving)/>
       <@say "Pull the runners out of the case and set the drawer members on them."/>
       <@say "Push " + fulls(moving) + " in gently until it stops at the back."/>
-      <@say "Look at the gap round the front and shift the slides until it is even."/>
+      <#if frontLater>
+        <@say "See that it runs freely over its whole length and lies level."/>
+      <#else>
+        <@say "Look at the gap round the front and shift the slides until it is even."/>
+      </#if>
     <#elseif hangers?seq_contains("shelf-pin")>
       <@title "Lay " + plains(moving) + " on " + pick(moving, "its", "their") + " pins"/>
       <@say "Bring " + fulls(moving) + " in " + homeFrom() + "."/>
@@ -210,14 +301,17 @@
     <@title "Glue " + plains(moving) + ontoWords()/>
     <@glueing/>
     <@driving/>
-    <#if has("fit-glue")>
+    <#if has("fit-glue") && laidOn>
+      <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
+    <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
     </#if>
     <@squaring/>
     <@say "Wipe off the glue that comes out with a damp cloth, before it skins over."/>
     <#if wait != "">
-      <@say (has("fit-glue"))?then("Leave the clamps on for " + wait + ".", "Let the glue set for " + wait + " before you move the work.")/>
+      <@say (has("fit-glue"))?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
     </#if>
+    <@standing/>
   <#elseif hardware?size == 0 && has("fit-panel")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>
@@ -228,10 +322,15 @@
     </#if>
   <#else>
     <@title (hardware?size gt 0)?then(hardware?map(each -> each.kind)?seq_contains("wood-screw") || hardware?map(each -> each.kind)?seq_contains("pocket-screw"), false)?then("Screw ", (hardware?size gt 0)?then("Fasten ", "Fit ")) + plains(moving) + ontoWords()/>
+    <@turning/>
     <#if base?size gt 0>
       <@say "Lay " + fulls(base) + " ready."/>
     </#if>
+    <#if has("fit-panel")>
+      <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
+    <#else>
     <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
+    </#if>
     <#if flush?size gt 0>
       <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
     </#if>
@@ -250,8 +349,9 @@
   <@title "Try the finish on an offcut"/>
   <@say "Take an offcut of every wood and sheet that is finished."/>
   <@say "Sand it as you will sand the piece" + ((finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
-  <@say "Put on " + finish.product + " as the label says, every coat, and let it dry."/>
-  <@say "Go on only when you like its colour and feel."/>
+  <@say "Put on " + finish.product + " as the label says, every coat, and let each dry."/>
+  <@say "Go on with the next steps meanwhile."/>
+  <@say "Finish the piece only when you like the colour and the feel of the offcut."/>
 </#macro>
 
 <#macro finishing>
@@ -287,6 +387,7 @@
       <@title "Mount the " + noun/>
       <@say "Lay the piece on its back on a blanket."/>
       <@say "Set one in the middle of each place and drive it straight: " + number(item.count) + " in all."/>
+      <@say "Stand the piece up again."/>
       <#break>
     <#default>
       <@title "Mount the " + item.title?uncap_first/>

@@ -71,17 +71,30 @@ final class Assembler {
   private Optional<Leaving> best(
       List<Unit> standing, List<String> own, List<Placing> later, Links links) {
     Optional<Placing> next = later.stream().findFirst();
-    return standing.stream()
-        .filter(unit -> mayLeave(unit, standing, own))
-        .flatMap(unit -> leaving(unit, without(standing, unit), links).stream())
+    List<Leaving> all =
+        standing.stream()
+            .filter(unit -> mayLeave(unit, standing, own))
+            .flatMap(unit -> leaving(unit, without(standing, unit), links).stream())
+            .toList();
+    return all.stream()
         .min(
-            Comparator.comparingInt((Leaving each) -> late.rank(each.unit()))
+            Comparator.comparingInt((Leaving each) -> late.rank(each.unit(), standing))
                 .thenComparingInt(Leaving::cost)
+                .thenComparing(each -> !isTurnedFor(each, all))
                 .thenComparing(each -> !next.map(each::isTwinOf).orElse(false))
                 .thenComparing(each -> each.unit().parts().size() == 1)
+                .thenComparing(each -> !each.isPanel())
                 .thenComparing(Leaving::isGlued)
                 .thenComparingDouble(each -> each.unit().volumeMm3())
                 .thenComparing(each -> -standing.indexOf(each.unit())));
+  }
+
+  /** Whether the piece is turned for a unit and its equals, all of which can leave as well. */
+  private static boolean isTurnedFor(Leaving leaving, List<Leaving> all) {
+    return leaving.isFromBelow()
+        && all.stream()
+            .filter(other -> other.unit().marks().equals(leaving.unit().marks()))
+            .allMatch(other -> other.cost() == leaving.cost());
   }
 
   private static boolean mayLeave(Unit unit, List<Unit> standing, List<String> own) {
@@ -109,7 +122,7 @@ final class Assembler {
 
   /** What speaks against building in pieces that hang together by nothing. */
   private int splitCost(List<Unit> rest, Links links) {
-    List<Unit> joined = rest.stream().filter(unit -> !late.isLoose(unit)).toList();
+    List<Unit> joined = rest.stream().filter(unit -> !late.isLoose(unit) && !late.isFront(unit)).toList();
     return joined.isEmpty() || links.isConnected(joined) ? 0 : Leaving.SPLIT;
   }
 

@@ -58,6 +58,13 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
     return part.box().at(edge(part, trench)).minus(trench.removed().at(edge(part, trench))).abs();
   }
 
+  /** Whether a trench ends inside the part, so that the cutter has to stop. */
+  public static boolean isStopped(Part part, Cut.Trench trench) {
+    Axis run =
+        Axis.other(trench.from().axis(), widthAxis(part, trench));
+    return !runsThrough(part, trench, run);
+  }
+
   /** The edge from which a trench is set out: the nearer one. */
   public static Face edge(Part part, Cut.Trench trench) {
     Axis axis = widthAxis(part, trench);

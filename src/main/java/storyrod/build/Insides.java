@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -8,12 +9,13 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
+import storyrod.piece.Piece;
 
 /**
  * Tells which parts have a broad face that looks at another part of what they are built into, and
  * so is hard to sand later. Small faces and what goes in last do not count.
  */
-final class Insides {
+public final class Insides {
   private static final Length FAR = Length.inches(1000);
 
   /** In mm²; a smaller face is soon sanded at any time (common practice). */
@@ -22,23 +24,30 @@ final class Insides {
   /** How much of a face has to be faced: a quarter, which the rails of an open case reach. */
   private static final double COVERED = 0.25;
 
-  private final List<Placing> placings;
+  private final List<Unit> units;
   private final Late late;
 
-  Insides(List<Placing> placings, Late late) {
-    this.placings = placings;
-    this.late = late;
+  public Insides(Piece piece) {
+    Map<String, List<Unit>> levels = Levels.of(piece);
+    this.units = levels.values().stream().flatMap(List::stream).toList();
+    this.late = Late.of(piece, levels.get(Unit.PIECE));
   }
 
   boolean has(Part part) {
-    return placings.stream()
-        .map(Placing::unit)
+    return !faces(part).isEmpty();
+  }
+
+  /** The broad faces of a part that are hard to sand once it is built in. */
+  public List<Face> faces(Part part) {
+    return units.stream()
         .filter(unit -> unit.parts().equals(List.of(part)) && isBuiltIn(unit))
-        .anyMatch(unit -> isFaced(part, unit.level(), -1) || isFaced(part, unit.level(), 1));
+        .flatMap(unit -> Stream.of(-1, 1).filter(sign -> isFaced(part, unit.level(), sign)))
+        .map(sign -> Face.of(part.thickness(), sign))
+        .toList();
   }
 
   private boolean isBuiltIn(Unit unit) {
-    return !late.isLoose(unit) && !late.isTop(unit);
+    return !late.isLoose(unit) && !late.isTop(unit) && !late.isFront(unit);
   }
 
   private boolean isFaced(Part part, String level, int sign) {
@@ -53,8 +62,7 @@ final class Insides {
   }
 
   private List<Part> others(Part part, String level) {
-    return placings.stream()
-        .map(Placing::unit)
+    return units.stream()
         .filter(unit -> unit.level().equals(level) && isBuiltIn(unit))
         .flatMap(unit -> unit.parts().stream())
         .filter(other -> !other.equals(part))

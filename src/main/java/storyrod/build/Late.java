@@ -13,25 +13,49 @@ import storyrod.piece.Piece;
  *
  * @param loose those that only lie or hang in the piece, by name
  * @param tops those that only top fasteners hold, by name
+ * @param fronts those of hung drawers, by name
  */
-public record Late(Set<String> loose, Set<String> tops) {
+public record Late(Set<String> loose, Set<String> tops, Set<String> fronts) {
   static Late of(Piece piece, List<Unit> units) {
     Set<String> loose = new TreeSet<>();
     Set<String> tops = new TreeSet<>();
+    Set<String> fronts = Fronts.of(piece);
+    List<Joint> joints =
+        piece.joints().stream()
+            .filter(each -> !fronts.contains(each.first()) && !fronts.contains(each.second()))
+            .toList();
     for (Unit unit : units) {
-      List<Joint> outer = outer(unit, piece.joints());
+      List<Joint> outer = outer(unit, joints);
+      if (fronts.contains(unit.name())) {
+        continue;
+      }
       if (outer.isEmpty()) {
         loose.add(unit.name());
       } else if (outer.stream().allMatch(joint -> isTopFastened(joint, piece.description()))) {
         tops.add(unit.name());
       }
     }
-    return new Late(loose, tops);
+    return new Late(loose, tops, fronts);
   }
 
-  /** 0 for what goes in last of all, 1 for a top, 2 for the rest. */
-  int rank(Unit unit) {
-    return isLoose(unit) ? 0 : isTop(unit) ? 1 : 2;
+  /**
+   * What leaves first when the piece is taken apart: what lies loose, then fronts, each just before
+   * its drawer, then a top, then the rest.
+   */
+  int rank(Unit unit, List<Unit> standing) {
+    if (isLoose(unit)) {
+      return standing.stream().anyMatch(other -> isFrontOf(other, unit)) ? 2 : 0;
+    }
+    return isFront(unit) ? 1 : isTop(unit) ? 3 : 4;
+  }
+
+  private boolean isFrontOf(Unit front, Unit drawer) {
+    return isFront(front)
+        && front.parts().getFirst().assembly().filter(drawer.name()::equals).isPresent();
+  }
+
+  public boolean isFront(Unit unit) {
+    return unit.level().equals(Unit.PIECE) && fronts.contains(unit.name());
   }
 
   public boolean isLoose(Unit unit) {

@@ -38,6 +38,16 @@ record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted
     return (int) closed.stream().filter(joint -> !fits(joint, unit, way)).count();
   }
 
+  /** Whether the piece has to be turned for it, which it bears best when all else stands. */
+  boolean isFromBelow() {
+    return unit.level().equals(Unit.PIECE) && way == Face.BOTTOM;
+  }
+
+  /** Whether it lies in grooves: its frame is better stiff and square before it comes. */
+  boolean isPanel() {
+    return closed.stream().anyMatch(joint -> !joint.holding());
+  }
+
   boolean isGlued() {
     return closed.stream().anyMatch(Joint::glued);
   }

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/** What is put together into what: for each sub-assembly its parts, and last the piece's units. */
+/** What is put together into what: for each sub-assembly its parts, and last the piece's units, with them
+ * the fronts of its drawers. */
 final class Levels {
   private Levels() {}
 
@@ -15,8 +17,9 @@ final class Levels {
     Map<String, List<Unit>> levels = new LinkedHashMap<>();
     Map<String, List<Part>> assemblies = new LinkedHashMap<>();
     List<Unit> main = new ArrayList<>();
+    Set<String> fronts = Fronts.of(piece);
     for (Part part : piece.parts()) {
-      if (part.assembly().isEmpty()) {
+      if (part.assembly().isEmpty() || fronts.contains(part.name())) {
         main.add(new Unit(part.name(), Unit.PIECE, List.of(part)));
       } else {
         String assembly = part.assembly().get();

@@ -29,8 +29,8 @@ final class Operations {
     this.traits = new Traits(piece);
   }
 
-  static List<Operation> of(Piece piece, List<Placing> placings, Late late) {
-    return new Operations(piece).list(placings, new Insides(placings, late));
+  static List<Operation> of(Piece piece, List<Placing> placings) {
+    return new Operations(piece).list(placings, new Insides(piece));
   }
 
   private List<Operation> list(List<Placing> placings, Insides insides) {
@@ -46,7 +46,8 @@ final class Operations {
 
   private void addCuts(Part part) {
     Map<CutKind, List<Cut>> kinds = new TreeMap<>();
-    part.cuts()
+    part.cuts().stream()
+        .filter(cut -> !Pilots.isPilot(piece, part, cut))
         .forEach(
             cut ->
                 kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
@@ -67,27 +68,32 @@ final class Operations {
                 Verb.FIT,
                 unit.name(),
                 unit.partNames(),
-                List.of(),
+                pilots(placing),
                 placing.closes(),
                 sum(fasteners),
                 0,
                 0)));
   }
 
+  private List<Cut> pilots(Placing placing) {
+    return placing.closes().stream()
+        .flatMap(joint -> Pilots.of(piece, joint).stream())
+        .toList();
+  }
+
   private void addFinish(FinishEntry finish) {
     List<String> parts = piece.parts().stream().map(Part::name).toList();
-    all.add(timed(bare(Verb.TEST, FINISH, List.of(), List.of())));
+    int dry = 60 * finish.dryHours() * finish.coats();
+    Operation trial = timed(bare(Verb.TEST, FINISH, List.of(), List.of()));
+    all.add(lasting(trial, trial.minutes(), dry));
     Operation coat = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
-    all.add(
-        new Operation(
-            Verb.FINISH,
-            WHOLE,
-            parts,
-            List.of(),
-            List.of(),
-            List.of(),
-            coat.minutes() * finish.coats(),
-            60 * finish.dryHours() * finish.coats()));
+    all.add(lasting(coat, coat.minutes() * finish.coats(), dry));
+  }
+
+  private static Operation lasting(Operation op, int minutes, int waitMinutes) {
+    return new Operation(
+        op.verb(), op.target(), op.parts(), op.cuts(), op.joints(), op.hardware(), minutes,
+        waitMinutes);
   }
 
   private void addMounts() {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.PanelBeforeFrameCloses;
@@ -23,6 +24,7 @@ import storyrod.piece.Piece;
 /** The maker's own order, held to the rules of the trade. */
 final class OwnOrder {
   private static final String CODE = "order-breaks-rule";
+  private static final String ALL = "all";
   private final Piece piece;
   private final Diagnostics diagnostics;
   private final Map<String, OrderEntry> entries = new LinkedHashMap<>();
@@ -34,7 +36,9 @@ final class OwnOrder {
     this.piece = piece;
     this.diagnostics = diagnostics;
     for (StageEntry stage : piece.description().build()) {
-      stage.order().forEach(entry -> enter(stage, entry, job));
+      stage.order().stream()
+          .flatMap(entry -> meant(entry, job))
+          .forEach(entry -> enter(stage, entry, job));
       new OwnWords(stage, job).faults().forEach(this::report);
     }
   }
@@ -50,6 +54,28 @@ final class OwnOrder {
 
   boolean hasFaults() {
     return faulty;
+  }
+
+  /** An entry such as {@code mill all} stands for what its verb has left to do. */
+  private Stream<OrderEntry> meant(OrderEntry entry, Job job) {
+    List<String> there =
+        job.operations().stream()
+            .filter(each -> each.verb().word().equals(entry.verb()))
+            .map(Operation::target)
+            .distinct()
+            .toList();
+    return !entry.target().equals(ALL) || there.isEmpty() || there.contains(ALL)
+        ? Stream.of(entry)
+        : there.stream()
+            .map(target -> new OrderEntry(entry.at(), entry.verb(), target))
+            .filter(each -> !isNamed(each.toString()));
+  }
+
+  private boolean isNamed(String operation) {
+    return entries.containsKey(operation)
+        || piece.description().build().stream()
+            .flatMap(stage -> stage.order().stream())
+            .anyMatch(entry -> entry.toString().equals(operation));
   }
 
   private void enter(StageEntry stage, OrderEntry entry, Job job) {

@@ -157,7 +157,7 @@ public final class Planner {
   private Job job(Map<String, Assembler.Order> orders) {
     List<Placing> placings =
         orders.values().stream().flatMap(order -> order.placings().stream()).toList();
-    return new Job(piece, Operations.of(piece, placings, late), placings, reach, late);
+    return new Job(piece, Operations.of(piece, placings), placings, reach, late);
   }
 
   private void reportStuck(Assembler.Order order) {

@@ -10,6 +10,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.rule.Job;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Joint;
 import storyrod.piece.Part;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
@@ -34,7 +35,7 @@ final class Settings {
       case MILL -> thickness(part(operation));
       case SIZE -> size(part(operation));
       case CUT, DRILL -> machine(part(operation), operation.cuts());
-      case FIT -> squares.diagonal(operation).stream().toList();
+      case FIT -> fit(operation);
       case SAND, MOUNT, TEST, FINISH -> List.of();
     };
   }
@@ -70,6 +71,25 @@ final class Settings {
       }
     }
     return settings;
+  }
+
+  private List<Setting> fit(Operation operation) {
+    List<Setting> settings = new ArrayList<>(squares.diagonal(operation).stream().toList());
+    for (Joint joint : operation.joints()) {
+      Pilots.of(job.piece(), joint).forEach(cut -> settings.addAll(pilot(joint, cut)));
+    }
+    return settings;
+  }
+
+  private List<Setting> pilot(Joint joint, Cut cut) {
+    boolean isInFirst = joint.driven().filter(d -> d.part().equals(joint.second())).isPresent();
+    Part part = job.piece().part(isInFirst ? joint.first() : joint.second());
+    CutKind kind = CutKind.of(part, cut);
+    Optional<String> shown = shown(part);
+    Setting bit = new Setting("pilot-diameter", shown, kind.size());
+    return kind.depth().isPositive()
+        ? List.of(bit, new Setting("pilot-depth", shown, kind.depth()))
+        : List.of(bit);
   }
 
   private static String sizeKey(Cut cut) {

@@ -13,10 +13,15 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.geometry.Face;
+import storyrod.measure.Length;
 import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Part;
 
 /** Makes numbered steps of batches of operations. */
 final class Steps {
+  /** Longer than this, a glue-up takes two (common practice). */
+  private static final Length LONG = Length.inches(48);
+
   private final Job job;
   private final Traits traits;
   private final Settings settings;
@@ -33,8 +38,32 @@ final class Steps {
 
   List<Step> of(List<List<Task>> batches) {
     List<Step> steps = new ArrayList<>();
-    batches.forEach(batch -> steps.add(step(steps.size() + 1, batch)));
+    for (int i = 0; i < batches.size(); i++) {
+      Step step = step(steps.size() + 1, batches.get(i));
+      boolean goesOn = i + 1 < batches.size() && goesOn(batches.get(i), batches.get(i + 1));
+      steps.add(goesOn ? withoutWait(step) : step);
+    }
     return List.copyOf(steps);
+  }
+
+  /** Whether fasteners hold the work, so that more can be added to it while the glue sets. */
+  private boolean goesOn(List<Task> batch, List<Task> next) {
+    List<Operation> operations = batch.stream().map(Task::operation).toList();
+    List<String> words = traits(operations);
+    return words.contains("fit-glue-held")
+        && !words.contains("fit-glue")
+        && levels(operations).equals(levels(next.stream().map(Task::operation).toList()));
+  }
+
+  private Set<String> levels(List<Operation> operations) {
+    return placings(operations).map(p -> p.unit().level()).collect(Collectors.toSet());
+  }
+
+  private static Step withoutWait(Step step) {
+    return new Step(
+        step.number(), step.stage(), step.operations(), step.newParts(), step.standing(),
+        step.enters(), step.hardware(), step.tools(), step.cautions(), step.settings(),
+        step.say(), step.minutes(), 0);
   }
 
   private Step step(int number, List<Task> batch) {
@@ -69,10 +98,39 @@ final class Steps {
     operations.stream()
         .filter(weight::isHeavy)
         .forEach(operation -> words.add(operation.verb().word() + "-heavy"));
+    if (words.contains("fit-glue") && needsHelper(operations)) {
+      words.add("fit-helper");
+    }
+    if (isTurned(operations)) {
+      words.add(operations.getFirst().verb().word() + turnedKey(operations));
+    }
     if (placings(operations).anyMatch(Placing::tilted)) {
       words.add("fit-tilted");
     }
     return List.copyOf(words);
+  }
+
+  private boolean needsHelper(List<Operation> operations) {
+    return operations.stream()
+        .flatMap(operation -> operation.parts().stream())
+        .anyMatch(part -> job.piece().part(part).finishedLength().isLongerThan(LONG));
+  }
+
+  private static String turnedKey(List<Operation> operations) {
+    return operations.getFirst().verb() == Verb.FIT ? "-turned-heavy" : "-heavy";
+  }
+
+  /** Whether a heavy piece is laid on its back, for what comes from the front or from below. */
+  private boolean isTurned(List<Operation> operations) {
+    if (operations.getFirst().verb() == Verb.MOUNT) {
+      return traits.of(operations.getFirst()).contains("mount-foot")
+          && weight.isHeavy(job.piece().parts().stream().map(Part::name).toList());
+    }
+    return placings(operations)
+        .filter(placing -> placing.unit().level().equals(Unit.PIECE))
+        .filter(placing -> !job.isLate(placing.unit()))
+        .filter(p -> p.enters().filter(List.of(Face.TOP, Face.BACK)::contains).isPresent())
+        .anyMatch(placing -> weight.isHeavy(placing.standing()));
   }
 
   private List<String> newParts(List<Operation> operations) {

@@ -23,7 +23,7 @@ final class Tasks {
         List.copyOf(
             new TreeSet<>(
                 job.operations().stream()
-                    .filter(each -> !each.cuts().isEmpty())
+                    .filter(each -> each.verb() == Verb.CUT || each.verb() == Verb.DRILL)
                     .map(this::kind)
                     .toList()));
     this.stocks = List.copyOf(job.piece().description().stock().keySet());
@@ -39,12 +39,12 @@ final class Tasks {
   private Task task(int index, Operation operation) {
     return switch (operation.verb()) {
       case MILL -> milling(index, operation);
-      case SIZE -> byStock(index, operation, StageKey.SIZING, 0);
+      case SIZE -> sizing(index, operation);
       case CUT, DRILL -> cutting(index, operation);
       case SAND -> task(index, operation, StageKey.JOINTS, kinds.size());
       case FIT -> fitting(index, operation);
-      case TEST -> task(index, operation, StageKey.FINISHING, 0);
-      case FINISH -> task(index, operation, StageKey.FINISHING, 1);
+      case TEST -> task(index, operation, StageKey.JOINTS, kinds.size() + 1);
+      case FINISH -> task(index, operation, StageKey.FINISHING, 0);
       case MOUNT -> mounting(index, operation);
     };
   }
@@ -53,6 +53,13 @@ final class Tasks {
     String trait = traits.of(operation).getFirst();
     int kind = List.of("mill-panel", "mill-solid", "mill-sheet").indexOf(trait);
     return byStock(index, operation, StageKey.MILLING, kind * stocks.size());
+  }
+
+  /** A panel that has been glued up rests while the joints of all other parts are cut. */
+  private Task sizing(int index, Operation operation) {
+    return traits.isPanel(job.piece().part(operation.target()))
+        ? byStock(index, operation, StageKey.JOINTS, kinds.size() + 2)
+        : byStock(index, operation, StageKey.SIZING, 0);
   }
 
   private Task byStock(int index, Operation operation, StageKey stage, int rank) {
@@ -101,7 +108,7 @@ final class Tasks {
     if (!unit.level().equals(Unit.PIECE)) {
       return StageKey.SUB_ASSEMBLIES;
     }
-    return job.late().isLoose(unit) || job.late().isTop(unit)
+    return job.isLate(unit)
         ? StageKey.HARDWARE
         : StageKey.ASSEMBLY;
   }

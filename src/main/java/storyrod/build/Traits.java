@@ -23,16 +23,18 @@ public final class Traits {
   private static final Length WIDEST_BOARD = Length.inches(8);
 
   private final Piece piece;
+  private final Set<String> fronts;
 
   public Traits(Piece piece) {
     this.piece = piece;
+    this.fronts = Fronts.of(piece);
   }
 
   /** The traits of an operation, the one that names it best first. */
   public List<String> of(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> List.of(milling(part(operation)));
-      case SIZE -> List.of(isSheet(part(operation)) ? "size-sheet" : "size-solid");
+      case SIZE -> List.of(sizing(part(operation)));
       case CUT, DRILL -> operation.cuts().stream().map(this::cutting).distinct().toList();
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
@@ -44,6 +46,10 @@ public final class Traits {
 
   /** Whether a part is glued up from several boards. */
   public boolean isPanel(Part part) {
+    return isPanel(piece, part);
+  }
+
+  public static boolean isPanel(Piece piece, Part part) {
     Length widest = WIDEST_BOARD.min(piece.description().shop().planerWidth());
     return !isSheet(part) && part.finishedWidth().isLongerThan(widest);
   }
@@ -54,6 +60,10 @@ public final class Traits {
 
   private String milling(Part part) {
     return isSheet(part) ? "mill-sheet" : isPanel(part) ? "mill-panel" : "mill-solid";
+  }
+
+  private String sizing(Part part) {
+    return isSheet(part) ? "size-sheet" : isPanel(part) ? "size-panel" : "size-solid";
   }
 
   private String cutting(Cut cut) {
@@ -70,6 +80,9 @@ public final class Traits {
 
   private List<String> fitting(Operation operation) {
     Set<String> traits = new LinkedHashSet<>();
+    if (fronts.contains(operation.target())) {
+      traits.add("fit-front");
+    }
     if (operation.joints().stream().anyMatch(Traits::needsClamps)) {
       traits.add("fit-glue");
     } else if (operation.joints().stream().anyMatch(Joint::glued)) {
@@ -95,6 +108,7 @@ public final class Traits {
 
   private boolean hangs(Operation operation) {
     return piece.joints().stream()
+        .filter(joint -> !fronts.contains(joint.first()) && !fronts.contains(joint.second()))
         .noneMatch(
             joint ->
                 operation.parts().contains(joint.first())

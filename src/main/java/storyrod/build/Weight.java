@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.util.List;
 import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
 import storyrod.measure.Length;
@@ -27,10 +28,13 @@ final class Weight {
   boolean isHeavy(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> Traits.isSheet(part(operation)) && sheetKg(part(operation)) > ONE_PERSON_KG;
-      case FIT -> operation.parts().stream().map(piece::part).mapToDouble(this::kg).sum()
-          > ONE_PERSON_KG;
+      case FIT -> isHeavy(operation.parts());
       case SIZE, CUT, DRILL, SAND, MOUNT, TEST, FINISH -> false;
     };
+  }
+
+  boolean isHeavy(List<String> parts) {
+    return parts.stream().map(piece::part).mapToDouble(this::kg).sum() > ONE_PERSON_KG;
   }
 
   private Part part(Operation operation) {

@@ -18,6 +18,9 @@ import storyrod.measure.Rational;
 
 /** Reads the values that are words, names or plain numbers. */
 final class WordValues {
+  /** Targets that are no part: all that is left, the piece as a whole, the finish to be tried. */
+  private static final List<String> GENERAL = List.of("all", "piece", "finish");
+
   private static final Pattern PRICE = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,6})?) +per +(\\S+)");
   private static final List<String> PRICE_UNITS =
       List.of(Sections.word(PriceUnit.BOARD_FOOT), Sections.word(PriceUnit.SHEET));
@@ -175,7 +178,9 @@ final class WordValues {
 
   private Optional<String> target(Scalar text, String name) {
     boolean known =
-        context.scope().assemblies().containsKey(name) || context.scope().items().containsKey(name);
+        GENERAL.contains(name)
+            || context.scope().assemblies().containsKey(name)
+            || context.scope().items().containsKey(name);
     if (known) {
       return Optional.of(name);
     }

@@ -10,8 +10,12 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.CutKind;
 import storyrod.build.Operation;
+import storyrod.build.Traits;
+import storyrod.build.Verb;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
@@ -24,10 +28,44 @@ record CutData(Piece piece, PartPhrases phrases) {
     CutKind kind = CutKind.of(piece.part(first.target()), cut);
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("term", kind.term());
-    data.put("size", format(kind.size()));
+    LengthFormat format = piece.description().format();
+    LengthFormat bits = kind.verb() == Verb.DRILL ? format.forBits() : format;
+    data.put("size", bits.formatWithUnit(kind.size()));
     data.put("depth", kind.depth().isPositive() ? format(kind.depth()) : "");
     data.put("forKind", forKind(cut));
+    data.put("forOne", isForOne(cut));
+    data.put("takes", takes(cut));
+    data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
+  }
+
+  /** What goes into it: sheet, solid, or an item of hardware. */
+  private String takes(Cut cut) {
+    boolean isPart = cut.forWhat().stream().anyMatch(name -> part(name).isPresent());
+    return !isPart
+        ? "item"
+        : cut.forWhat().flatMap(this::part).filter(Traits::isSheet).isPresent() ? "sheet" : "solid";
+  }
+
+  private Optional<Part> part(String name) {
+    return piece.parts().stream().filter(part -> part.name().equals(name)).findFirst();
+  }
+
+  private boolean isForOne(Cut cut) {
+    return piece.description().hardware().stream()
+            .filter(entry -> cut.forWhat().filter(entry.item().value()::equals).isPresent())
+            .mapToInt(entry -> entry.count())
+            .sum()
+        == 1;
+  }
+
+  /** Whether a cut ends before the edge of the part on one of its two ways. */
+  private boolean stops(Operation operation) {
+    Part part = piece.part(operation.target());
+    return operation.cuts().stream()
+        .filter(Cut.Trench.class::isInstance)
+        .map(Cut.Trench.class::cast)
+        .anyMatch(trench -> CutKind.isStopped(part, trench));
   }
 
   private String forKind(Cut cut) {

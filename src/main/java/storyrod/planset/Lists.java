@@ -44,7 +44,7 @@ final class Lists {
 
   static byte[] steps(PlanSet set, StepPages pages) {
     Csv csv =
-        new Csv("number", "stage", "title", "parts", "hardware", "minutes", "wait_minutes");
+        new Csv("number", "stage", "title", "parts", "hardware", "minutes", "waits");
     for (StepPages.StageGroup stage : pages.stages()) {
       for (StepPages.Entry entry : stage.steps()) {
         Step step = set.build().steps().get(entry.number() - 1);

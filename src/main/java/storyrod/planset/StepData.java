@@ -11,7 +11,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Fronts;
+import storyrod.build.Insides;
 import storyrod.build.Operation;
+import storyrod.build.Pilots;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
 import storyrod.description.Description.FinishEntry;
@@ -27,6 +30,12 @@ import storyrod.words.Words;
 
 /** The values from which the step template makes sentences; names and figures, no words. */
 final class StepData {
+  /** Shorter than this a board is not safe in a jointer or planer (common practice). */
+  private static final Length SHORTEST = Length.inches(12);
+
+  /** How many parts make a framework on which something is laid rather than let in. */
+  private static final int FRAMEWORK = 3;
+
   private final Piece piece;
   private final Words words;
   private final Traits traits;
@@ -56,7 +65,8 @@ final class StepData {
       case MILL, SIZE -> putStock(data, step);
       case CUT, DRILL -> data.putAll(new CutData(piece, phrases).of(step));
       case FIT -> putFit(data, step);
-      case SAND, MOUNT, TEST, FINISH -> {}
+      case SAND -> putSanded(data, step);
+      case MOUNT, TEST, FINISH -> {}
     }
     return data;
   }
@@ -70,8 +80,29 @@ final class StepData {
     String thick = format(part.finishedThickness());
     String material = material(part.stock().species());
     data.put("thickness", thick);
+    data.put("stock", Map.of("material", material, "thick", thick));
+    data.put("short", phrases.marks(targets(step).stream().filter(this::isShort).toList()));
+    data.put("tooWide", phrases.parts(targets(step).stream().filter(this::isTooWide).toList()));
+  }
+
+  private boolean isShort(String name) {
+    return piece.part(name).finishedLength().isShorterThan(SHORTEST);
+  }
+
+  private boolean isTooWide(String name) {
+    return piece
+        .part(name)
+        .finishedWidth()
+        .isLongerThan(piece.description().shop().planerWidth());
+  }
+
+  private void putSanded(Map<String, Object> data, Step step) {
+    Insides insides = new Insides(piece);
+    List<String> both =
+        targets(step).stream().filter(n -> insides.faces(piece.part(n)).size() == 2).toList();
+    data.put("bothFaces", phrases.marks(both));
     data.put(
-        "stock", Map.of("material", Traits.isSheet(part) ? thick + " " + material : material));
+        "oneFace", phrases.marks(targets(step).stream().filter(n -> !both.contains(n)).toList()));
   }
 
   /** A species as it is spoken of: {@code ash, white} is white ash. */
@@ -89,15 +120,17 @@ final class StepData {
     boolean inPiece = isInPiece(step);
     List<String> meeting = meeting(joints, comeIn);
     data.put("moving", phrases.units(comeIn, inPiece));
+    data.put("turned", inPiece && !step.standing().isEmpty());
     data.put("base", phrases.units(laidReady(step, comeIn), inPiece));
     data.put("onto", phrases.units(meeting, inPiece));
     data.put("from", step.enters().map(face -> face.opposite().word()).orElse("top"));
     data.put("flush", flush(step, comeIn, meeting));
     data.put("glueTerms", glueTerms(joints));
     data.put("jointCount", joints.stream().filter(Joint::glued).count());
-    data.put("heldCount", joints.stream().filter(j -> !j.fasteners().isEmpty()).count());
     data.put("inPiece", inPiece);
-    data.put("drivenFrom", drivenFrom(joints));
+    data.put("laidOn", isLaidOn(joints, comeIn));
+    data.put("frontLater", fronts(comeIn));
+    data.put("pullHolds", pullHolds(step));
     data.put("movingSolid", comeIn.stream().map(piece::part).noneMatch(Traits::isSheet));
     data.put("hangers", hangers(comeIn));
     data.put("fastenerCount", count(step, "top-fastener"));
@@ -158,9 +191,37 @@ final class StepData {
         .findFirst();
   }
 
+  /** Whether all that comes in meets several parts with one and the same face. */
+  private static boolean isLaidOn(List<Joint> joints, List<String> comeIn) {
+    return meeting(joints, comeIn).size() >= FRAMEWORK
+        && joints.stream().filter(Joint::glued).map(Joint::entry).distinct().count() == 1
+        && joints.stream().noneMatch(joint -> joint.glued() && !joint.fasteners().isEmpty());
+  }
+
+  /** Whether a front of one of these assemblies is fixed later. */
+  private boolean fronts(List<String> comeIn) {
+    return Fronts.of(piece).stream()
+        .map(front -> piece.part(front).assembly())
+        .anyMatch(
+            assembly ->
+                comeIn.stream().anyMatch(part -> piece.part(part).assembly().equals(assembly)));
+  }
+
+  /** Whether a pull's holes go through the step's first part, so that its screws can hold it. */
+  private boolean pullHolds(Step step) {
+    return piece.part(step.newParts().getFirst()).cuts().stream()
+        .anyMatch(cut -> cut.forWhat().filter(item -> kind(item).equals("pull")).isPresent());
+  }
+
+  private static List<Joint> joints(Step step, String item) {
+    return step.operations().stream()
+        .flatMap(operation -> operation.joints().stream())
+        .filter(joint -> joint.fasteners().stream().anyMatch(each -> each.item().equals(item)))
+        .toList();
+  }
+
   private static List<String> drivenFrom(List<Joint> joints) {
     return joints.stream()
-        .filter(joint -> !joint.fasteners().isEmpty())
         .flatMap(joint -> joint.driven().stream())
         .map(driven -> driven.face().word())
         .distinct()
@@ -182,6 +243,10 @@ final class StepData {
       item.put("kind", kind(each.item()));
       item.put("title", item(each.item()).map(ItemEntry::title).orElse(each.item()));
       item.put("count", each.count());
+      List<Joint> joints = joints(step, each.item());
+      item.put("drivenFrom", drivenFrom(joints));
+      item.put("joints", joints.size());
+      item.put("piloted", joints.stream().anyMatch(j -> !Pilots.of(piece, j).isEmpty()));
       all.add(item);
     }
     return all;

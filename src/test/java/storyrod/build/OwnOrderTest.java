@@ -87,6 +87,30 @@ class OwnOrderTest {
   }
 
   @Test
+  void allStandsForWhatAVerbHasLeftAndStaysInItsStage() {
+    BuildPlan plan =
+        Planner.plan(
+                Benches.bench(
+                        TestPiece.withOrder("Wood", "mill drawer.face\nmill all\nsize all"))
+                    .piece(),
+                new Diagnostics())
+            .orElseThrow();
+    List<Operation> own =
+        plan.steps().stream()
+            .filter(step -> step.stage().key().equals("own"))
+            .flatMap(step -> step.operations().stream())
+            .toList();
+    assertEquals("mill drawer.face", own.getFirst().name());
+    assertEquals(2 * Benches.bench().piece().parts().size(), own.size());
+  }
+
+  @Test
+  void allOfAVerbTooEarlyBreaksTheRuleForOneOfIts() {
+    assertTrue(faults("size all\nmill bottom").stream().anyMatch(
+        fault -> fault.message().startsWith("`size bottom` comes before `mill bottom`")));
+  }
+
+  @Test
   void goodOrderIsKeptUnderItsOwnTitleAndTheRestGoesRoundIt() {
     String order = "fit left-partition\nfit bottom\nfit right-side\ncut back-stretcher";
     String able = order.substring(0, order.lastIndexOf('\n'));

@@ -118,6 +118,30 @@ class PlannerTest {
   }
 
   @Test
+  void screwedFrontIsFixedWhenItsDrawerHangsAndJustBeforeItsPull() {
+    List<String> names = names(plan(Benches.bench().piece()));
+    assertEquals(
+        List.of("fit drawer", "fit drawer.face", "mount pull"),
+        names.subList(names.indexOf("fit drawer"), names.indexOf("fit drawer") + 3));
+  }
+
+  @Test
+  void crossMembersStandBeforeTheBackAndTheFrameAndAllFeetComeInOneTurn() {
+    List<String> names = names(plan(Benches.bench().piece()));
+    for (String rail : List.of("fit front-stretcher", "fit back-stretcher")) {
+      for (String later : List.of("fit back", "fit frame", "fit left-front-foot")) {
+        assertTrue(names.indexOf(rail) < names.indexOf(later), rail + " after " + later);
+      }
+    }
+  }
+
+  @Test
+  void gluedUpPanelRestsWhileTheOtherPartsAreSizedAndCut() {
+    List<String> names = names(plan(Benches.bench().piece()));
+    assertTrue(names.indexOf("size top") > names.lastIndexOf("cut left-side"), names::toString);
+  }
+
+  @Test
   void theTopGoesOnAfterTheFinishAndTheDrawerAfterItsSlides() {
     List<String> names = names(plan(Benches.bench().piece()));
     assertTrue(names.indexOf("finish piece") < names.indexOf("fit top"));

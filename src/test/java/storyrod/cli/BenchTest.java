@@ -89,7 +89,7 @@ class BenchTest {
             step ->
                 require(
                     step, "number", "stage", "title", "parts", "hardware", "minutes",
-                    "wait_minutes"));
+                    "waits"));
     each("layouts").forEach(layout -> require(layout, "stock", "pieces_used", "lower_bound"));
   }
 

@@ -76,7 +76,7 @@ class PlanSetFilesTest {
   void stepsAndHardwareHaveTheirColumns() {
     Map<String, byte[]> files = WRITER.write(Sample.inches().planSet());
     assertTrue(
-        text(files, "steps.csv").startsWith("number,stage,title,parts,hardware,minutes,wait_minutes\r\n"));
+        text(files, "steps.csv").startsWith("number,stage,title,parts,hardware,minutes,waits\r\n"));
     assertTrue(
         text(files, "steps.csv")
             .contains("\r\n5,Case & joinery,Glue the left side to the bottom,A B,6 Wood screw #8 x 1 3/4 in,17,60\r\n"));

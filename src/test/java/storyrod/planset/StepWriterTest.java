@@ -74,7 +74,7 @@ class StepWriterTest {
       text.sentences().stream()
           .filter(s -> !s.matches("[A-Z].*[A-Za-z0-9)]\\.") || s.contains("  ") || s.contains("{"))
           .forEach(odd::add);
-      if (!text.title().matches("[A-Z].*[a-z0-9)]") || text.sentences().isEmpty()) {
+      if (!text.title().matches("[A-Z].*[A-Za-z0-9)]") || text.sentences().isEmpty()) {
         odd.add(text.title());
       }
     }

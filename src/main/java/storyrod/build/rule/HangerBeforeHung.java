@@ -7,7 +7,7 @@ import storyrod.build.Placing;
 import storyrod.build.Unit;
 import storyrod.build.Verb;
 
-/** A drawer needs its slides and a shelf its pins. */
+/** A drawer needs its slides and a shelf its pins; the pull of a front can wait. */
 final class HangerBeforeHung implements Rule {
   @Override
   public String key() {
@@ -30,6 +30,7 @@ final class HangerBeforeHung implements Rule {
   private Stream<Need> needs(Job job, Unit unit) {
     return job.all(Verb.MOUNT)
         .filter(mount -> unit.partNames().stream().anyMatch(mount.parts()::contains))
+        .filter(mount -> mount.parts().stream().noneMatch(job.late().fronts()::contains))
         .map(mount -> need(mount.name(), Job.name(Verb.FIT, unit.name())));
   }
 }

@@ -55,7 +55,7 @@ public record Job(
   }
 
   boolean isPanel(Part part) {
-    return new Traits(piece).isPanel(part);
+    return Traits.isPanel(piece, part);
   }
 
   /** The placings of the same level that come after one. */
@@ -73,8 +73,9 @@ public record Job(
         .toList();
   }
 
-  boolean isLate(Unit unit) {
-    return late.isLoose(unit) || late.isTop(unit);
+  /** Whether a unit waits for the finish. */
+  public boolean isLate(Unit unit) {
+    return late.isLoose(unit) || late.isTop(unit) || late.isFront(unit);
   }
 
   static String fit(Placing placing) {

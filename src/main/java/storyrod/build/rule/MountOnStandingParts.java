@@ -26,7 +26,7 @@ final class MountOnStandingParts implements Rule {
 
   private Stream<Need> needs(Job job, Operation mount) {
     return job.placings().stream()
-        .filter(placing -> !job.isLate(placing.unit()))
+        .filter(placing -> !job.isLate(placing.unit()) || job.late().isFront(placing.unit()))
         .filter(placing -> placing.unit().partNames().stream().anyMatch(mount.parts()::contains))
         .map(placing -> need(Job.fit(placing), mount.name()));
   }

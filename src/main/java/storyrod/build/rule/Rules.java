@@ -25,7 +25,8 @@ public final class Rules {
           new TopAfterFinish(),
           new MountAfterFinish(),
           new MountOnStandingParts(),
-          new HangerBeforeHung());
+          new HangerBeforeHung(),
+          new FrontAfterHung());
 
   private Rules() {}
 
