@@ -8,7 +8,7 @@ import java.util.Set;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/** What is put together into what: for each sub-assembly its parts, and last the piece's units, with them
+/** What is put together into what: for each sub-assembly its parts, and last the piece's units and the
  * the fronts of its drawers. */
 final class Levels {
   private Levels() {}
