@@ -167,10 +167,10 @@
     <#assign holes = (cut.forKind == "")?then("holes", words["kind." + cut.forKind] + " holes")>
     <@title "Drill the " + holes + inParts()/>
     <#if cut.depth == "">
-      <@say "Fit a " + cut.size + " brad-point bit."/>
+      <@say "Fit the " + cut.size + " brad-point bit."/>
       <@say "Clamp a backing board behind the part, so that the far side does not break out."/>
     <#else>
-      <@say "Fit a " + cut.size + " brad-point bit with the stop at " + cut.depth + "."/>
+      <@say "Fit the " + cut.size + " brad-point bit with the stop at " + cut.depth + "."/>
     </#if>
     <#if total(parts) gt 1>
       <@say "Mark out the holes from one and the same end of every part."/>
@@ -198,6 +198,14 @@
 
 <#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
 <#function homeFrom><#return inPiece?then(words["from." + from], "")></#function>
+<#-- Above and below mean nothing once the piece lies on its back: then the part tells the way. -->
+<#function drivenHow item>
+  <#if lying && item.through?size gt 0><#return " through " + plains(item.through)></#if>
+  <#return (item.drivenFrom?size == 1)?then(" " + words["drive." + item.drivenFrom?first], "")>
+</#function>
+
+<#assign lying = (turned!false) && words["lie." + (from!"")]??>
+
 <#macro driving>
   <#list hardware as each>
     <#if each.kind == "wood-screw">
@@ -210,13 +218,13 @@
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
     <#if each.kind != "top-fastener">
-      <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + ((each.drivenFrom?size == 1)?then(" " + words["drive." + each.drivenFrom[0]], "")) + "."/>
+      <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
 </#macro>
 
 <#macro turning>
-  <#if turned && ["front", "bottom", "back"]?seq_contains(from)>
+  <#if lying>
     <@say "Lay what is together on its " + words["lie." + from] + ", on a blanket."/>
   </#if>
 </#macro>
@@ -229,7 +237,7 @@
 </#macro>
 
 <#macro standing>
-  <#if turned && ["front", "bottom", "back"]?seq_contains(from)>
+  <#if lying>
     <@say "Stand it up again."/>
   </#if>
 </#macro>

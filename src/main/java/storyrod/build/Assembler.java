@@ -122,7 +122,8 @@ final class Assembler {
 
   /** What speaks against building in pieces that hang together by nothing. */
   private int splitCost(List<Unit> rest, Links links) {
-    List<Unit> joined = rest.stream().filter(unit -> !late.isLoose(unit) && !late.isFront(unit)).toList();
+    List<Unit> joined =
+        rest.stream().filter(unit -> !late.isLoose(unit) && !late.isFront(unit)).toList();
     return joined.isEmpty() || links.isConnected(joined) ? 0 : Leaving.SPLIT;
   }
 

@@ -8,8 +8,10 @@ import java.util.Set;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/** What is put together into what: for each sub-assembly its parts, and last the piece's units, with them
- * the fronts of its drawers. */
+/**
+ * What is put together into what: for each sub-assembly its parts, and last the piece's units, with
+ * the fronts of its drawers among them.
+ */
 final class Levels {
   private Levels() {}
 

@@ -17,7 +17,9 @@ public final class Pilots {
   /** The pilot holes that a joint asks for. */
   public static List<Cut> of(Piece piece, Joint joint) {
     return joint.driven().stream()
-        .flatMap(driven -> Stream.of(joint.first(), joint.second()).filter(p -> !p.equals(driven.part())))
+        .flatMap(
+            driven ->
+                Stream.of(joint.first(), joint.second()).filter(p -> !p.equals(driven.part())))
         .flatMap(part -> piece.part(part).cuts().stream())
         .filter(cut -> isFor(cut, joint))
         .toList();

@@ -9,6 +9,9 @@ import storyrod.piece.Part;
 
 /** Gives operations their stages and batches, so that one setting of a machine serves all parts. */
 final class Tasks {
+  /** The piece is turned for feet and glides, so they come before what makes it heavy. */
+  private static final int FEET_FIRST = -1;
+
   private final Job job;
   private final Traits traits;
   private final FitGroups groups;
@@ -80,7 +83,7 @@ final class Tasks {
         index,
         operation,
         StageKey.HARDWARE,
-        1,
+        traits.of(operation).contains("mount-foot") ? FEET_FIRST : 1,
         operation.name(),
         Optional.empty());
   }

@@ -192,9 +192,10 @@ final class StepData {
   }
 
   /** Whether all that comes in meets several parts with one and the same face. */
-  private static boolean isLaidOn(List<Joint> joints, List<String> comeIn) {
+  private boolean isLaidOn(List<Joint> joints, List<String> comeIn) {
     return meeting(joints, comeIn).size() >= FRAMEWORK
         && joints.stream().filter(Joint::glued).map(Joint::entry).distinct().count() == 1
+        && joints.stream().noneMatch(joint -> takenIn(joint).isPresent())
         && joints.stream().noneMatch(joint -> joint.glued() && !joint.fasteners().isEmpty());
   }
 
@@ -218,6 +219,10 @@ final class StepData {
         .flatMap(operation -> operation.joints().stream())
         .filter(joint -> joint.fasteners().stream().anyMatch(each -> each.item().equals(item)))
         .toList();
+  }
+
+  private static List<String> drivenThrough(List<Joint> joints) {
+    return joints.stream().flatMap(each -> each.driven().stream()).map(Joint.Driven::part).toList();
   }
 
   private static List<String> drivenFrom(List<Joint> joints) {
@@ -245,6 +250,7 @@ final class StepData {
       item.put("count", each.count());
       List<Joint> joints = joints(step, each.item());
       item.put("drivenFrom", drivenFrom(joints));
+      item.put("through", phrases.parts(drivenThrough(joints)));
       item.put("joints", joints.size());
       item.put("piloted", joints.stream().anyMatch(j -> !Pilots.of(piece, j).isEmpty()));
       all.add(item);

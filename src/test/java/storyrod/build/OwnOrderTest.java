@@ -91,7 +91,7 @@ class OwnOrderTest {
     BuildPlan plan =
         Planner.plan(
                 Benches.bench(
-                        TestPiece.withOrder("Wood", "mill drawer.face\nmill all\nsize all"))
+                        TestPiece.withOrder("Wood", "mill drawer.face\nsize drawer.face\nmill all\nsize all"))
                     .piece(),
                 new Diagnostics())
             .orElseThrow();

@@ -51,6 +51,26 @@ class StepWriterTest {
   }
 
   @Test
+  void moreThanTwoKindsOfPartStandInATitleByTheirMarks() {
+    titled("Cut the grooves in A, B, N, O and P");
+  }
+
+  @Test
+  void frontIsLinedUpByItsGapAndScrewedAfterwards() {
+    List<String> sentences = titled("Fix the drawer front").sentences();
+    int gap = sentences.indexOf(
+        "Set the drawer front (R) in its opening on thin shims and even out the gap all round.");
+    assertTrue(gap >= 0 && gap < sentences.indexOf("Drive the four screws."), sentences::toString);
+  }
+
+  @Test
+  void pieceIsLaidOnItsBackForItsFeet() {
+    assertEquals(
+        "Lay what is together on its back, on a blanket.",
+        titled("Glue the feet to the bottom").sentences().getFirst());
+  }
+
+  @Test
   void oneOfTwoPartsOfOneNameIsToldByItsPlace() {
     titled("Glue the left drawer side to the drawer box front");
   }

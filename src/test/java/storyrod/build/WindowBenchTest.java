@@ -1,0 +1,109 @@
+package storyrod.build;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import storyrod.description.Diagnostics;
+import storyrod.description.DescriptionReader;
+import storyrod.description.SourceText;
+import storyrod.description.Vocabulary;
+import storyrod.piece.Cut;
+import storyrod.piece.CutTypes;
+import storyrod.piece.JointTypes;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.piece.PieceBuilder;
+
+/** The window bench as its project describes it, with its maker's order and without. */
+class WindowBenchTest {
+  private static final Path FILE = Path.of("projects/window-bench/project.yaml");
+  private static final String SECTION = "\nbuild:\n";
+
+  private static String text() {
+    try {
+      return Files.readString(FILE);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Piece piece(String text) {
+    Diagnostics diagnostics = new Diagnostics();
+    Vocabulary words = new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
+    return new DescriptionReader(words)
+        .read(new SourceText(FILE.toString(), text), diagnostics)
+        .flatMap(description -> PieceBuilder.build(description, diagnostics))
+        .orElseThrow(() -> new AssertionError(diagnostics.sorted().toString()));
+  }
+
+  private static BuildPlan plan(String text) {
+    Diagnostics diagnostics = new Diagnostics();
+    return Planner.plan(piece(text), diagnostics)
+        .orElseThrow(() -> new AssertionError(diagnostics.sorted().toString()));
+  }
+
+  private static String withoutOrder() {
+    return text().substring(0, text().indexOf(SECTION) + 1);
+  }
+
+  private static List<Operation> operations(BuildPlan plan) {
+    return plan.steps().stream().flatMap(step -> step.operations().stream()).toList();
+  }
+
+  @Test
+  void makersOrderHoldsAllWorkInItsSevenStages() {
+    Set<String> stages = new LinkedHashSet<>();
+    plan(text()).steps().forEach(step -> stages.add(step.stage().title().orElse("none")));
+    assertEquals(
+        List.of(
+            "Boards and sheets", "Joinery", "Face frame", "Drawer and shelves", "Carcase",
+            "Finish", "Fit out"),
+        List.copyOf(stages));
+    assertEquals(3, plan(text()).steps().stream().filter(s -> !s.say().isEmpty()).filter(
+        s -> s.verb() == Verb.FIT || s.verb() == Verb.DRILL).count());
+  }
+
+  @Test
+  void withoutTheMakersOrderTheSameWorkIsDone() {
+    assertEquals(
+        operations(plan(text())).stream().map(Operation::name).sorted().toList(),
+        operations(plan(withoutOrder())).stream().map(Operation::name).sorted().toList());
+  }
+
+  @Test
+  void everyCutIsMadeOnceByWhichPilotHolesAreMadeWhenTheirPartsMeet() {
+    Piece piece = piece(withoutOrder());
+    List<Operation> operations = operations(plan(withoutOrder()));
+    List<Cut> made = operations.stream().flatMap(each -> each.cuts().stream()).toList();
+    List<Cut> asked = piece.parts().stream().map(Part::cuts).flatMap(List::stream).toList();
+    assertEquals(asked.size(), made.size());
+    assertTrue(made.containsAll(asked));
+    assertTrue(
+        operations.stream()
+            .filter(each -> each.verb() == Verb.DRILL)
+            .flatMap(each -> each.cuts().stream())
+            .noneMatch(cut -> cut.term().startsWith("pilot")));
+  }
+
+  @Test
+  void fourFeetComeInOneStepOnceTheCaseIsStiff() {
+    List<String> names =
+        operations(plan(withoutOrder())).stream().map(Operation::name).toList();
+    int feet = names.indexOf("fit left-front-foot");
+    assertTrue(
+        names.subList(feet, feet + 4).stream().allMatch(name -> name.endsWith("-foot")),
+        names::toString);
+    assertTrue(
+        Stream.of("fit front-stretcher", "fit back-stretcher")
+            .allMatch(stretcher -> names.indexOf(stretcher) < feet));
+  }
+}
