@@ -18,8 +18,6 @@ record Ruler(double factor, List<Range> breaks) {
   /** The least that is left of a stretch with a break in it, in mm. */
   private static final double LEAST = 24;
 
-  private static final double BESIDE_BREAK = 4;
-
   /** How much longer than what is left of it a stretch must be to be broken. */
   private static final double WORTH = 1.5;
 
@@ -82,11 +80,8 @@ record Ruler(double factor, List<Range> breaks) {
     return mm;
   }
 
-  /** Whether a place is drawn, and not so near to a break that a leader would point at that. */
   boolean shows(Length at) {
-    Length near = Length.nearest(BESIDE_BREAK / factor);
-    return breaks.stream()
-        .noneMatch(gap -> new Range(gap.from().minus(near), gap.to().plus(near)).contains(at));
+    return breaks.stream().noneMatch(gap -> gap.contains(at));
   }
 
   /** The parts of a stretch that are not left out. */
