@@ -3,18 +3,13 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
-import storyrod.drawing.Drawing.Ellipse;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
-import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.measure.Length;
@@ -32,25 +27,26 @@ public final class LayoutDrawing {
   private static final double LEFT = TIER + 3.5;
   private static final double TOP = TIER + 3.5;
   private static final double EDGE = 5;
-  private static final double RING = 1.9;
-  private static final double DIGIT = 0.9;
-  private static final int FARTHEST = 60;
 
   private final SheetLayout sheet;
   private final Piece piece;
   private final LengthFormat format;
   private final Words words = Words.ENGLISH;
   private final double factor;
-  private double beside;
+  private final double beside;
+  private final CutNumbers numbers;
   private final Paper paper = new Paper();
-  private final List<At> rings = new ArrayList<>();
   private final List<Placed> unlabelled = new ArrayList<>();
 
-  private LayoutDrawing(SheetLayout sheet, Piece piece, Scale scale) {
+  private LayoutDrawing(SheetLayout sheet, Piece piece, Scale scale, Size area) {
     this.sheet = sheet;
     this.piece = piece;
     this.format = piece.description().format();
     this.factor = scale.factor();
+    double right = mm(sheet.length()) + EDGE;
+    this.beside = Math.max(0, (area.widthMm() - LEFT - right) / 2);
+    this.numbers =
+        new CutNumbers(paper, new Bounds(0, 0, right + beside, mm(sheet.width()) + EDGE));
   }
 
   /** The largest drawing of a sheet that an area holds; it is as high as it needs to be. */
@@ -61,7 +57,7 @@ public final class LayoutDrawing {
             .filter(each -> fits(sheet, each, area))
             .findFirst()
             .orElse(scales.getLast());
-    return new LayoutDrawing(sheet, piece, scale).drawn(scale, area);
+    return new LayoutDrawing(sheet, piece, scale, area).drawn(scale, area);
   }
 
   private static boolean fits(SheetLayout sheet, Scale scale, Size area) {
@@ -72,7 +68,6 @@ public final class LayoutDrawing {
   private Drawing drawn(Scale scale, Size area) {
     double width = mm(sheet.length());
     double height = mm(sheet.width());
-    beside = Math.max(0, (area.widthMm() - LEFT - EDGE - width) / 2);
     add(new Drawing.Area(Tone.HATCH, waste()));
     sheet.offcuts().forEach(this::addOffcut);
     sheet.placed().forEach(this::addPart);
@@ -210,99 +205,11 @@ public final class LayoutDrawing {
   private void addCut(SawCut cut) {
     Area kerf = kerf(cut);
     double middle = mm(cut.at()) + mm(piece.description().shop().kerf()) / 2;
-    At start = cut.alongLength() ? new At(mm(kerf.x()), middle) : new At(middle, mm(kerf.y()));
     double run = mm(cut.to().minus(cut.from()));
+    At start = cut.alongLength() ? new At(mm(kerf.x()), middle) : new At(middle, mm(kerf.y()));
+    At end = cut.alongLength() ? start.plus(run, 0) : start.plus(0, run);
     boolean leavesSheet = cut.to().equals(cut.alongLength() ? sheet.length() : sheet.width());
-    double furthest = leavesSheet ? run + RING + 0.6 : run - RING - 0.3;
-    for (double along = furthest; along > RING; along -= 0.5) {
-      At centre = cut.alongLength() ? start.plus(along, 0) : start.plus(0, along);
-      if (isFree(centre, RING)) {
-        number(centre, cut.number()).forEach(this::add);
-        return;
-      }
-    }
-    At middleOfRun = cut.alongLength() ? start.plus(run / 2, 0) : start.plus(0, run / 2);
-    At end = cut.alongLength() ? start.plus(furthest, 0) : start.plus(0, furthest);
-    addLed(cut.number(), List.of(end, middleOfRun, start));
-  }
-
-  /**
-   * The number of a cut that has no room for it stands near by, with a leader to the cut; on the
-   * cut itself, come what may, where there is no room anywhere.
-   */
-  private void addLed(int number, List<At> tips) {
-    Optional<Led> led =
-        Stream.of(true, false)
-            .flatMap(clear -> around(tips).filter(each -> !clear || isClear(each.leader())))
-            .findFirst();
-    led.ifPresent(
-        found -> {
-          add(new Line(Role.DIMENSION, List.of(found.tip, found.rim())));
-          add(Lowering.head(found.tip, found.rim(), Lowering.Head.LEADER));
-        });
-    number(led.map(Led::centre).orElse(tips.getFirst()), number).forEach(this::add);
-  }
-
-  /** Free places round some points, the nearest first. */
-  private Stream<Led> around(List<At> tips) {
-    return IntStream.range((int) (2 * RING), FARTHEST)
-        .boxed()
-        .flatMap(away -> tips.stream().flatMap(tip -> Led.at(tip, away)))
-        .filter(led -> isOnPaper(led.centre) && isFree(led.centre, RING));
-  }
-
-  /** A ring off the cut, with the point of the cut to which its leader runs. */
-  private record Led(At tip, At centre) {
-    static Stream<Led> at(At tip, int away) {
-      return IntStream.range(0, 24)
-          .mapToDouble(step -> StrictMath.toRadians(step * 15))
-          .mapToObj(
-              angle -> tip.plus(away * StrictMath.cos(angle), away * StrictMath.sin(angle)))
-          .map(centre -> new Led(tip, centre));
-    }
-
-    At rim() {
-      double part = RING / centre.distance(tip);
-      return centre.plus((tip.x() - centre.x()) * part, (tip.y() - centre.y()) * part);
-    }
-
-    Paper.Stretch leader() {
-      return new Paper.Stretch(tip, rim());
-    }
-  }
-
-  /** Anywhere on the sheet, or beside it where no dimension stands. */
-  private boolean isOnPaper(At centre) {
-    double room = RING + 0.3;
-    return centre.x() > room
-        && centre.y() > room
-        && centre.x() < mm(sheet.length()) + beside + EDGE - room
-        && centre.y() < mm(sheet.width()) + EDGE - room;
-  }
-
-  private boolean isClear(Paper.Stretch leader) {
-    return paper.missesTexts(leader)
-        && rings.stream()
-            .noneMatch(
-                ring ->
-                    java.awt.geom.Line2D.ptSegDist(
-                            leader.from().x(), leader.from().y(),
-                            leader.to().x(), leader.to().y(),
-                            ring.x(), ring.y())
-                        < RING + 0.3);
-  }
-
-  private boolean isFree(At centre, double radius) {
-    PlacedText room =
-        new PlacedText(
-            "",
-            0,
-            centre.x() - radius,
-            centre.y() - radius,
-            centre.x() + radius,
-            centre.y() + radius);
-    return paper.missesTexts(room)
-        && rings.stream().noneMatch(other -> other.distance(centre) < radius + RING + 0.2);
+    numbers.place(cut.number(), new Paper.Stretch(start, end), leavesSheet);
   }
 
   /** A part too small for its mark gets a balloon near by, off the other parts if it can be. */
@@ -316,13 +223,13 @@ public final class LayoutDrawing {
       for (double x = radius; x < mm(sheet.length()) - radius; x += 2) {
         At centre = new At(x, y);
         double cost = centre.distance(tip) + (liesOnPart(centre) ? 30 : 0);
-        if (cost < least && centre.distance(tip) > 2 * radius && isFree(centre, radius)) {
+        if (cost < least && centre.distance(tip) > 2 * radius && numbers.isFree(centre, radius)) {
           least = cost;
           best = centre;
         }
       }
     }
-    rings.add(best);
+    numbers.keepClearOf(best);
     add(new Balloon(best, tip, placed.mark()));
   }
 
@@ -336,13 +243,5 @@ public final class LayoutDrawing {
                     && centre.x() - radius < part.right()
                     && centre.y() + radius > part.top()
                     && centre.y() - radius < part.bottom());
-  }
-
-  private List<Element> number(At centre, int number) {
-    rings.add(centre);
-    Optional<Tone> white = Optional.of(Tone.WHITE);
-    return List.of(
-        new Ellipse(Role.DIMENSION, centre, RING, RING, 0, white),
-        new Text(TextStyle.SMALL, centre.plus(0, DIGIT), Anchor.MIDDLE, true, "" + number));
   }
 }

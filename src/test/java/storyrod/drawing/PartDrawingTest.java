@@ -185,7 +185,8 @@ class PartDrawingTest {
           Length at = centre.on(across);
           addPlace(new Range(at, at), part.box().on(across), lengths);
         }
-        words.add("Ø " + sample.format().forBits().format(p.diameter()) + " at " + p.angleDegrees() + "°");
+        String drill = sample.format().forBits().format(p.diameter());
+        words.add("Ø " + drill + " at " + p.angleDegrees() + "°");
       }
     }
     return notGiven(sample, lengths, words);
