@@ -54,7 +54,17 @@ public final class PartDrawing {
         .draw(Scales.in(piece.description().format().unit()));
   }
 
+  /** The largest drawing that an area holds, or nothing where no scale leaves room for all of it. */
+  static Optional<Drawing> fitting(Mark mark, Piece piece, Size area) {
+    return new PartDrawing(mark, piece, area)
+        .fitting(Scales.in(piece.description().format().unit()));
+  }
+
   private Drawing draw(List<Scale> scales) {
+    return fitting(scales).orElseGet(() -> forced(scales));
+  }
+
+  private Optional<Drawing> fitting(List<Scale> scales) {
     Optional<Drawing> whole = Optional.empty();
     for (Scale scale : scales) {
       if (whole.isEmpty() && lengthAt(scale) >= SHORTEST_VIEW) {
@@ -63,7 +73,7 @@ public final class PartDrawing {
     }
     boolean thin =
         whole.flatMap(Drawing::scale).stream().noneMatch(scale -> heightAt(scale) >= THIN_VIEW);
-    return thin ? broken(scales, whole) : whole.orElseThrow();
+    return thin ? broken(scales, whole) : whole;
   }
 
   private double lengthAt(Scale scale) {
@@ -77,7 +87,7 @@ public final class PartDrawing {
   }
 
   /** A long thin part reads better larger, with plain stretches left out. */
-  private Drawing broken(List<Scale> scales, Optional<Drawing> whole) {
+  private Optional<Drawing> broken(List<Scale> scales, Optional<Drawing> whole) {
     Set<Ruler> tried = new LinkedHashSet<>();
     for (Scale scale : scales) {
       boolean larger =
@@ -89,12 +99,12 @@ public final class PartDrawing {
           Optional<Drawing> drawing =
               tried.add(ruler) ? attempt(scale, ruler) : Optional.empty();
           if (drawing.isPresent()) {
-            return drawing.get();
+            return drawing;
           }
         }
       }
     }
-    return whole.orElseGet(() -> forced(scales));
+    return whole;
   }
 
   /** Where no scale leaves room for all, the paper grows downwards and tiers are spent freely. */
