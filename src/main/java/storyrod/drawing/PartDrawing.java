@@ -59,7 +59,17 @@ public final class PartDrawing {
         .draw(Scales.in(piece.description().format().unit()));
   }
 
+  /** The largest drawing that an area holds, or nothing where no scale leaves room for all of it. */
+  static Optional<Drawing> fitting(Mark mark, Piece piece, Size area) {
+    return new PartDrawing(mark, piece, area)
+        .fitting(Scales.in(piece.description().format().unit()));
+  }
+
   private Drawing draw(List<Scale> scales) {
+    return fitting(scales).orElseGet(() -> forced(scales));
+  }
+
+  private Optional<Drawing> fitting(List<Scale> scales) {
     Optional<Drawing> whole = Optional.empty();
     for (Scale scale : scales) {
       if (whole.isEmpty() && lengthAt(scale) >= SHORTEST_VIEW) {
@@ -68,7 +78,7 @@ public final class PartDrawing {
     }
     boolean thin =
         whole.flatMap(Drawing::scale).stream().noneMatch(scale -> heightAt(scale) >= THIN_VIEW);
-    return thin ? broken(scales, whole) : whole.orElseThrow();
+    return thin ? broken(scales, whole) : whole;
   }
 
   private double lengthAt(Scale scale) {
@@ -82,19 +92,34 @@ public final class PartDrawing {
   }
 
   /** A long thin part reads better larger, with plain stretches left out. */
+<<<<<<< HEAD
   private Drawing broken(List<Scale> scales, Optional<Drawing> whole) {
+=======
+  private Optional<Drawing> broken(List<Scale> scales, Optional<Drawing> whole) {
+    Set<Ruler> tried = new LinkedHashSet<>();
+>>>>>>> 3e1582b4431072f8b79c48579ef6f0d4ee63552a
     for (Scale scale : scales) {
       boolean larger =
           whole.flatMap(Drawing::scale).stream()
               .noneMatch(each -> each.factor() >= scale.factor());
       if (larger && heightAt(scale) <= BROKEN_VIEW && lengthAt(scale) >= SHORTEST_VIEW) {
+<<<<<<< HEAD
         Optional<Drawing> drawing = broken(scale);
         if (drawing.isPresent()) {
           return drawing.get();
+=======
+        for (double width = area.widthMm() - 20; width > area.widthMm() / 2; width -= 10) {
+          Ruler ruler = Ruler.broken(scale.factor(), features(), width);
+          Optional<Drawing> drawing =
+              tried.add(ruler) ? attempt(scale, ruler) : Optional.empty();
+          if (drawing.isPresent()) {
+            return drawing;
+          }
+>>>>>>> 3e1582b4431072f8b79c48579ef6f0d4ee63552a
         }
       }
     }
-    return whole.orElseGet(() -> forced(scales));
+    return whole;
   }
 
   private Optional<Drawing> broken(Scale scale) {

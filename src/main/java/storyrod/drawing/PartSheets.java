@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
@@ -12,8 +13,8 @@ final class PartSheets {
   /** So many parts share a page at most. */
   static final int MOST = 3;
 
-  /** Shares of a page that a part may take, found by looking at the pages. */
-  private static final double[] SHARES = {1, 0.62, 0.5, 0.4, 1.0 / MOST};
+  /** Shares of a page that a part may take beside all of it, found by looking at the pages. */
+  private static final double[] SMALLER = {0.62, 0.5, 1.0 / MOST};
 
   private final Piece piece;
   private final Rooms rooms;
@@ -47,19 +48,25 @@ final class PartSheets {
     return drawings;
   }
 
-  /** The drawings of a part for a page of its own, for half a page and for a third, the largest first. */
+  /** The drawings of a part for a page of its own and for shares of a page, the largest first. */
   private List<Drawing> choices(Mark mark) {
     List<Drawing> choices = new ArrayList<>();
-    for (double share : SHARES) {
-      double room = rooms.page().heightMm() * share - rooms.besidePartMm(mark);
-      double least = choices.isEmpty() ? Double.MAX_VALUE : choices.getLast().heightMm();
-      if (least > room && room > 0) {
-        Drawing drawing = PartDrawing.draw(mark, piece, new Size(rooms.page().widthMm(), room));
-        if (drawing.heightMm() < least) {
-          choices.add(drawing);
+    choices.add(PartDrawing.draw(mark, piece, room(mark, 1)));
+    for (double share : SMALLER) {
+      Size room = room(mark, share);
+      if (choices.getLast().heightMm() > room.heightMm()) {
+        Optional<Drawing> smaller = PartDrawing.fitting(mark, piece, room);
+        if (smaller.isEmpty()) {
+          break;
         }
+        choices.add(smaller.get());
       }
     }
     return choices;
+  }
+
+  private Size room(Mark mark, double share) {
+    double height = rooms.page().heightMm() * share - rooms.besidePartMm(mark);
+    return new Size(rooms.page().widthMm(), Math.max(height, 20));
   }
 }

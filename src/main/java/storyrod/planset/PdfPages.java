@@ -53,18 +53,18 @@ final class PdfPages {
     renderer.layout();
     ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 20);
     renderer.createPDF(out);
-    return identified(out.toByteArray(), identity(xhtml, drawings));
+    return identified(out.toByteArray());
   }
 
   /** Puts a file identifier that stands for the content where the writer put a random one. */
-  private static byte[] identified(byte[] pdf, String identity) {
+  private static byte[] identified(byte[] pdf) {
     int from = Math.max(0, pdf.length - TRAILER);
     String end = new String(pdf, from, pdf.length - from, StandardCharsets.ISO_8859_1);
     Matcher found = IDENTIFIER.matcher(end);
     if (!found.find()) {
       throw new IllegalStateException("bug: the PDF has no identifier where it is looked for");
     }
-    byte[] hex = identity.getBytes(StandardCharsets.US_ASCII);
+    byte[] hex = identity(pdf, from + found.start(1)).getBytes(StandardCharsets.US_ASCII);
     System.arraycopy(hex, 0, pdf, from + found.start(1), hex.length);
     System.arraycopy(hex, 0, pdf, from + found.start(2), hex.length);
     return pdf;
@@ -79,12 +79,11 @@ final class PdfPages {
     return renderer;
   }
 
-  /** Sixteen bytes in hexadecimal that stand for the content. */
-  private static String identity(String xhtml, Map<String, Drawing> drawings) {
+  /** Sixteen bytes in hexadecimal that stand for all that comes before the identifier. */
+  private static String identity(byte[] pdf, int length) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(xhtml.getBytes(StandardCharsets.UTF_8));
-      digest.update(drawings.toString().getBytes(StandardCharsets.UTF_8));
+      digest.update(pdf, 0, length);
       return HexFormat.of().formatHex(digest.digest(), 0, 16);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("bug: no SHA-256", e);

@@ -1,11 +1,9 @@
 package storyrod.planset;
 
-import java.util.ArrayList;
 import java.util.List;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.measure.LengthFormat;
-import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.planset.StepText.SettingText;
 import storyrod.words.Words;
@@ -55,15 +53,11 @@ final class StepWriter {
 
   /** Settings in words; what is the same for equal parts stands once, fences in the sentences. */
   private List<SettingText> settings(Step step) {
-    List<SettingText> texts = new ArrayList<>();
-    for (Setting setting : step.settings()) {
-      if (setting.key().equals("width") && !texts.isEmpty()) {
-        texts.add(size(texts.removeLast(), setting));
-      } else if (!setting.key().startsWith("fence-")) {
-        texts.add(text(setting));
-      }
-    }
-    return texts.stream().distinct().toList();
+    return step.settings().stream()
+        .filter(setting -> !setting.key().startsWith("fence-"))
+        .map(this::text)
+        .distinct()
+        .toList();
   }
 
   private SettingText text(Setting setting) {
@@ -73,20 +67,5 @@ final class StepWriter {
         words.say("setting." + setting.key()),
         setting.part().map(part -> piece.part(part).mark()).orElse(""),
         figures.formatWithUnit(setting.value()));
-  }
-
-  /** A part's length, which stands before, and its width as one. */
-  private SettingText size(SettingText length, Setting width) {
-    LengthFormat format = piece.description().format();
-    String value =
-        words.say(
-            "size.two",
-            format.format(part(width).finishedLength()),
-            format.formatWithUnit(width.value()));
-    return new SettingText(words.say("setting.size"), length.mark(), value);
-  }
-
-  private Part part(Setting setting) {
-    return piece.part(setting.part().orElseThrow());
   }
 }
