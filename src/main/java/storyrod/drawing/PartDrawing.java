@@ -92,30 +92,15 @@ public final class PartDrawing {
   }
 
   /** A long thin part reads better larger, with plain stretches left out. */
-<<<<<<< HEAD
-  private Drawing broken(List<Scale> scales, Optional<Drawing> whole) {
-=======
   private Optional<Drawing> broken(List<Scale> scales, Optional<Drawing> whole) {
-    Set<Ruler> tried = new LinkedHashSet<>();
->>>>>>> 3e1582b4431072f8b79c48579ef6f0d4ee63552a
     for (Scale scale : scales) {
       boolean larger =
           whole.flatMap(Drawing::scale).stream()
               .noneMatch(each -> each.factor() >= scale.factor());
       if (larger && heightAt(scale) <= BROKEN_VIEW && lengthAt(scale) >= SHORTEST_VIEW) {
-<<<<<<< HEAD
         Optional<Drawing> drawing = broken(scale);
         if (drawing.isPresent()) {
-          return drawing.get();
-=======
-        for (double width = area.widthMm() - 20; width > area.widthMm() / 2; width -= 10) {
-          Ruler ruler = Ruler.broken(scale.factor(), features(), width);
-          Optional<Drawing> drawing =
-              tried.add(ruler) ? attempt(scale, ruler) : Optional.empty();
-          if (drawing.isPresent()) {
-            return drawing;
-          }
->>>>>>> 3e1582b4431072f8b79c48579ef6f0d4ee63552a
+          return drawing;
         }
       }
     }
