@@ -47,6 +47,12 @@ class BadInputTest {
         slip("maker: Example", "maker: \ud83e\ude91 Example", "\ud83e\ude91", "unprintable", "another way"),
         slip("maker: Example", "maker: [Example", "summary", "yaml", "close every"),
         slip("\nsizes:", "\n\tsizes:", "\tsizes", "yaml", "spaces"),
+        slip("x: case-width - ply.thickness to", "x: case-width-ply.thickness to",
+            "case-width-ply.thickness", "unknown-stock", "`case-width - ply.thickness`"),
+        slip("x: case-width - ply.thickness to", "x: case-width \u2013 ply.thickness to", "\u2013", "formula",
+            "plain hyphen"),
+        slip("end: bottom.left, into: left-side", "end: bottom.front, into: left-side",
+            "dado: {end: bottom.front", "parts-do-not-meet", "did you mean `bottom.left` here?"),
         slip("count: 5, brad", "count: 100000, brad", "100000", "count", "write a number"));
   }
 
