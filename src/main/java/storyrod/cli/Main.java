@@ -36,7 +36,7 @@ public final class Main {
     line.setExecutionExceptionHandler((failure, command, parsed) -> main.failed(failure, err));
     try {
       return line.execute(args);
-    } catch (StackOverflowError | OutOfMemoryError failure) {
+    } catch (Error failure) {
       return main.failed(failure, err);
     } finally {
       out.flush();

@@ -65,9 +65,10 @@ public final class Pipeline {
     }
     Checks.run(piece.get(), diagnostics);
     Optional<StockPlan> stock = StockPlanner.plan(piece.get(), diagnostics);
+    if (diagnostics.hasErrors()) {
+      return Optional.empty();
+    }
     Optional<BuildPlan> build = Planner.plan(piece.get(), diagnostics);
-    return diagnostics.hasErrors()
-        ? Optional.empty()
-        : stock.flatMap(s -> build.map(b -> new Planned(piece.get(), s, b)));
+    return stock.flatMap(s -> build.map(b -> new Planned(piece.get(), s, b)));
   }
 }

@@ -34,7 +34,8 @@ final class FormulaParser {
     FormulaParser parser = new FormulaParser(text);
     Expression from = parser.sum();
     if (!parser.scanner.takeWord(TO)) {
-      throw parser.scanner.unexpected("`to` and where it ends", "write where it starts and ends: `0 to 12`");
+      throw parser.scanner.unexpected(
+          "`to` and where it ends", parser.scanner.hintOr("write where it starts and ends: `0 to 12`"));
     }
     Expression to = parser.sum();
     parser.expectEnd("an operator");

@@ -12,6 +12,7 @@ import storyrod.measure.Rational;
 /** Walks over a formula's text and takes numbers, names and signs from it. */
 final class FormulaScanner {
   static final String SYNTAX = "formula";
+  private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2212\uFE63\uFF0D";
   private static final int LONGEST = 2000;
   private static final int MOST_DIGITS = 30;
   private static final String UNITS_HINT =
@@ -181,10 +182,20 @@ final class FormulaScanner {
     return unexpected(expected, usualHint());
   }
 
+  /** What to do about a sign that is often written wrongly, or something else to do. */
+  String hintOr(String otherwise) {
+    return DASHES.indexOf(peek()) >= 0
+        ? "write the minus as a plain hyphen with a space on both sides: `a - b`"
+        : otherwise;
+  }
+
   private String usualHint() {
     char next = peek();
+    if (DASHES.indexOf(next) >= 0) {
+      return hintOr("");
+    }
     if (next == ',' || next == '.') {
-      return "write a decimal number as `0.5`";
+      return "write a decimal number with one point, such as `0.5`";
     }
     if (Character.isDigit(next) || next == '(') {
       return "put `+`, `-`, `*` or `/` between two values";

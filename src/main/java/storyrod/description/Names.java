@@ -32,7 +32,21 @@ final class Names {
 
   private Lookup<Cell> thickness(String stock) {
     Optional<Cell> cell = scope.find(Scope::stocks, stock);
-    return cell.map(Lookup::of).orElseGet(() -> stock(stock).otherwise());
+    return cell.map(Lookup::of).orElseGet(() -> noThickness(stock));
+  }
+
+  private Lookup<Cell> noThickness(String stock) {
+    int minus = stock.lastIndexOf('-');
+    boolean difference =
+        minus > 0
+            && scope.find(Scope::stocks, stock.substring(minus + 1)).isPresent()
+            && scope.find(Scope::values, stock.substring(0, minus)).isPresent();
+    return difference
+        ? Lookup.none(
+            "unknown-stock", "there is no stock '" + Quote.of(stock) + "'",
+            "for a difference put spaces around the minus: `" + stock.substring(0, minus) + " - "
+                + stock.substring(minus + 1) + ".thickness`")
+        : stock(stock).otherwise();
   }
 
   private static Cell ofFace(PartFace found) {

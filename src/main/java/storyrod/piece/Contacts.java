@@ -1,5 +1,6 @@
 package storyrod.piece;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Diagnostic;
@@ -84,8 +85,29 @@ final class Contacts {
         .also(first.entry().on(axis).at(), first.name() + " is placed here")
         .also(second.entry().on(axis).at(), second.name() + " is placed here")
         .hint(
-            "let %s end at `%s.%s` (shoulder to shoulder; the joint itself lengthens it)"
-                .formatted(first.name(), second.name(), face.opposite().word()));
+            touching(first, second)
+                .map(meeting -> otherFace(entry, first, meeting))
+                .orElse(
+                    "let %s end at `%s.%s` (shoulder to shoulder; the joint itself lengthens it)"
+                        .formatted(first.name(), second.name(), face.opposite().word())));
+  }
+
+  /** The face with which a part touches another, if there is one. */
+  private static Optional<Face> touching(Blank first, Blank second) {
+    return Arrays.stream(Face.values())
+        .filter(
+            face ->
+                first.shoulder().at(face).equals(second.shoulder().at(face.opposite()))
+                    && Arrays.stream(Axis.values())
+                        .filter(axis -> axis != face.axis())
+                        .allMatch(axis -> first.shoulder().on(axis).overlaps(second.shoulder().on(axis))))
+        .findFirst();
+  }
+
+  private static String otherFace(Entry entry, Blank first, Face meeting) {
+    Face named = entry.has("through") ? meeting.opposite() : meeting;
+    return "they meet at `%s.%s`; did you mean `%s.%s` here?"
+        .formatted(first.name(), meeting.word(), first.name(), named.word());
   }
 
   private Diagnostic beside(Entry entry, Blank first, Blank second, Axis axis) {
