@@ -65,18 +65,30 @@ final class Mouths {
   }
 
   private List<Stroke> seen(List<Vector3D> ellipse, ScreenFace face) {
-    List<Stroke> seen = new ArrayList<>();
+    List<At> picture = ellipse.stream().map(view::project).toList();
     List<ScreenFace> before = lines.inFrontOf(ellipse);
+    if (before.stream().anyMatch(each -> each.hides(ellipse, picture))) {
+      return List.of();
+    }
+    boolean whole = before.isEmpty() && face.isAround(picture);
+    List<Stroke> seen = new ArrayList<>();
     for (int i = 0; i + 1 < ellipse.size(); i++) {
-      ScreenLine side = ScreenLine.of(ellipse.get(i), ellipse.get(i + 1), view);
-      Intervals inFace = face.inside(side.picture());
-      if (!inFace.isEmpty()) {
-        inFace.and(lines.visibleStretches(side, before)).stretches().stream()
-            .map(stretch -> side.picture().between(stretch.from(), stretch.to()))
-            .forEach(seen::add);
+      if (whole) {
+        seen.add(new Stroke(picture.get(i), picture.get(i + 1)));
+      } else {
+        seen.addAll(seen(ScreenLine.of(ellipse.get(i), ellipse.get(i + 1), view), face, before));
       }
     }
     return seen;
+  }
+
+  private List<Stroke> seen(ScreenLine side, ScreenFace face, List<ScreenFace> before) {
+    Intervals inFace = face.inside(side.picture());
+    return inFace.isEmpty()
+        ? List.of()
+        : inFace.and(lines.visibleStretches(side, before)).stretches().stream()
+            .map(stretch -> side.picture().between(stretch.from(), stretch.to()))
+            .toList();
   }
 
   private static List<List<At>> chained(List<Stroke> strokes) {

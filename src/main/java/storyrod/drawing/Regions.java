@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -13,7 +14,6 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Region;
 
@@ -47,33 +47,31 @@ final class Regions {
         addInFront(other, face, before);
       }
     }
-    if (!before.isEmpty()) {
-      Geometry cover = before.size() == 1 ? before.getFirst() : UnaryUnionNG.union(before, GRID);
-      picture = OverlayNG.overlay(picture, cover, OverlayNG.DIFFERENCE, GRID);
+    return regions(face.normal(), less(picture, before));
+  }
+
+  /** A picture less the covers before it, the largest first: most hidden faces are soon gone. */
+  private static Geometry less(Geometry picture, List<Geometry> covers) {
+    Geometry left = picture;
+    covers.sort(Comparator.comparingDouble(Geometry::getArea).reversed());
+    for (Geometry cover : covers) {
+      if (left.isEmpty()) {
+        return left;
+      }
+      if (left.getEnvelopeInternal().intersects(cover.getEnvelopeInternal())) {
+        OverlayNG overlay = new OverlayNG(left, cover, GRID, OverlayNG.DIFFERENCE);
+        overlay.setStrictMode(true);
+        left = overlay.getResult();
+      }
     }
-    return regions(face.normal(), picture);
+    return left;
   }
 
   /** Whether a convex picture without openings lies over all of another and nearer everywhere. */
   private boolean hides(ScreenFace one, ScreenFace two) {
-    return one.rings().size() == 1
-        && one.envelope().contains(two.envelope())
-        && (isAround(one, two, 1) || isAround(one, two, -1))
+    return one.envelope().contains(two.envelope())
+        && one.isAround(two.rings().getFirst())
         && range(depthDifference(one, two), two).getMin() > ScreenFace.ON_FACE_MM;
-  }
-
-  /** Whether one picture is convex, its ring running the way of the sign, and holds the other. */
-  private static boolean isAround(ScreenFace one, ScreenFace two, int sign) {
-    List<At> ring = one.rings().getFirst();
-    At before = ring.getLast();
-    for (At at : ring) {
-      if (!isOneSided(ring, before, at, sign)
-          || !isOneSided(two.rings().getFirst(), before, at, sign)) {
-        return false;
-      }
-      before = at;
-    }
-    return true;
   }
 
   /** The least and the most that a linear function of the view is at a face's corners. */
@@ -88,26 +86,14 @@ final class Regions {
     List<At> ring = one.rings().getFirst();
     At before = ring.getLast();
     for (At at : ring) {
-      if (isOneSided(ring, before, at, 1) && isOneSided(two.rings().getFirst(), before, at, -1)
-          || isOneSided(ring, before, at, -1)
-              && isOneSided(two.rings().getFirst(), before, at, 1)) {
+      if (ScreenFace.isOneSided(ring, before, at, 1) && ScreenFace.isOneSided(two.rings().getFirst(), before, at, -1)
+          || ScreenFace.isOneSided(ring, before, at, -1)
+              && ScreenFace.isOneSided(two.rings().getFirst(), before, at, 1)) {
         return true;
       }
       before = at;
     }
     return false;
-  }
-
-  private static boolean isOneSided(List<At> ring, At from, At to, int sign) {
-    double dx = to.x() - from.x();
-    double dy = to.y() - from.y();
-    double slack = THIN_MM / 10 * Math.hypot(dx, dy);
-    for (At at : ring) {
-      if (sign * (dx * (at.y() - from.y()) - dy * (at.x() - from.x())) < -slack) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Adds the part of another face's picture where that face is nearer to the viewer. */

@@ -30,6 +30,7 @@ record ScreenFace(
   static final double ON_FACE_MM = 0.01;
 
   private static final double FACING = 1e-6;
+  private static final double HAIR_MM = 0.004;
 
   static boolean looksAt(View view, FlatFace face) {
     return face.normal().dot(view.toViewer()) > FACING;
@@ -108,5 +109,40 @@ record ScreenFace(
       }
     }
     return Intervals.union(inside, 0);
+  }
+
+  /** Whether all of some points, which have a picture, are behind the face and inside its picture. */
+  boolean hides(List<Vector3D> points, List<At> picture) {
+    return isAround(picture) && points.stream().allMatch(point -> inFront(point) < -ON_FACE_MM);
+  }
+
+  /** Whether the picture is convex, without openings, and holds all of some points of the view. */
+  boolean isAround(List<At> points) {
+    return rings.size() == 1 && (isAround(points, 1) || isAround(points, -1));
+  }
+
+  private boolean isAround(List<At> points, int sign) {
+    List<At> ring = rings.getFirst();
+    At before = ring.getLast();
+    for (At at : ring) {
+      if (!isOneSided(ring, before, at, sign) || !isOneSided(points, before, at, sign)) {
+        return false;
+      }
+      before = at;
+    }
+    return true;
+  }
+
+  /** Whether points lie, but for a hair, on one side of the line through two points. */
+  static boolean isOneSided(List<At> points, At from, At to, int sign) {
+    double dx = to.x() - from.x();
+    double dy = to.y() - from.y();
+    double slack = HAIR_MM * (Math.abs(dx) + Math.abs(dy));
+    for (At at : points) {
+      if (sign * (dx * (at.y() - from.y()) - dy * (at.x() - from.x())) < -slack) {
+        return false;
+      }
+    }
+    return true;
   }
 }
