@@ -186,7 +186,7 @@ public final class HiddenLines {
     List<ScreenFace> faces = new ArrayList<>();
     for (Object each : index.query(envelope)) {
       ScreenFace face = (ScreenFace) each;
-      if (points.stream().anyMatch(point -> face.inFront(point) < -ScreenFace.ON_FACE_MM)) {
+      if (face.isBeforeAny(points)) {
         faces.add(face);
       }
     }

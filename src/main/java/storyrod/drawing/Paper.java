@@ -72,18 +72,40 @@ final class Paper {
     return true;
   }
 
+  // Plain loops: whoever looks for room asks these some ten thousand times for one drawing.
+
   boolean isFree(PlacedText text) {
     PlacedText room = text.widened(CLEAR);
-    return texts.stream().noneMatch(room::overlaps)
-        && stretches.stream().noneMatch(line -> room.meets(line.from(), line.to()));
+    for (PlacedText other : texts) {
+      if (room.overlaps(other)) {
+        return false;
+      }
+    }
+    for (Stretch line : stretches) {
+      if (room.meets(line.from(), line.to())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   boolean missesTexts(PlacedText room) {
-    return texts.stream().map(text -> text.widened(CLEAR)).noneMatch(room::overlaps);
+    PlacedText clear = room.widened(CLEAR);
+    for (PlacedText text : texts) {
+      if (clear.overlaps(text)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   boolean missesTexts(Stretch line) {
-    return texts.stream().noneMatch(text -> text.widened(CLEAR).meets(line.from(), line.to()));
+    for (PlacedText text : texts) {
+      if (text.widened(CLEAR).meets(line.from(), line.to())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The stretches of a simple element's lines and outlines. */

@@ -58,6 +58,16 @@ record ScreenFace(
     return normal.dot(point) - offset;
   }
 
+  /** Whether any of some points lies behind the face's plane. */
+  boolean isBeforeAny(List<Vector3D> points) {
+    for (Vector3D point : points) {
+      if (inFront(point) < -ON_FACE_MM) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The stretch of a line that is behind the face's plane. */
   Intervals behind(ScreenLine line) {
     double start = inFront(line.from()) + ON_FACE_MM;
