@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.piece.Piece;
@@ -38,11 +40,21 @@ public record Drawings(
     return of(piece, stock, build, Rooms.on(page));
   }
 
-  /** Draws all that a plan set shows, each drawing for the room that its page has. */
+  /**
+   * Draws all that a plan set shows, each drawing for the room that its page has. Drawings do not
+   * know each other, so several are made at a time.
+   */
   public static Drawings of(Piece piece, StockPlan stock, BuildPlan build, Rooms rooms) {
+    List<Drawing> whole =
+        Stream.<Supplier<Drawing>>of(
+                () -> AssembledView.draw(piece, rooms.cover()),
+                () -> ExplodedView.draw(piece, build, rooms.exploded()))
+            .parallel()
+            .map(Supplier::get)
+            .toList();
     return new Drawings(
-        AssembledView.draw(piece, rooms.cover()),
-        ExplodedView.draw(piece, build, rooms.exploded()),
+        whole.getFirst(),
+        whole.getLast(),
         PartSheets.draw(piece, rooms),
         layouts(piece, stock, rooms.layout()),
         steps(piece, build, rooms));
@@ -60,9 +72,9 @@ public record Drawings(
 
   private static Map<Integer, Drawing> steps(Piece piece, BuildPlan build, Rooms rooms) {
     Map<Integer, StepPicture> pictures = new LinkedHashMap<>();
-    for (BuildPlan.Step step : build.steps()) {
-      StepPicture.of(piece, step).ifPresent(picture -> pictures.put(step.number(), picture));
-    }
+    build.steps().parallelStream()
+        .flatMap(step -> StepPicture.of(piece, step).stream())
+        .forEachOrdered(picture -> pictures.put(picture.step(), picture));
     Map<Integer, DoubleUnaryOperator> heights = new LinkedHashMap<>();
     pictures.forEach((step, picture) -> heights.put(step, picture::heightMm));
     Map<Integer, Drawing> steps = new LinkedHashMap<>();

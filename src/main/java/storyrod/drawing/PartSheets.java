@@ -30,7 +30,7 @@ final class PartSheets {
 
   private Map<String, Drawing> drawn() {
     List<Mark> marks = piece.marks();
-    List<List<Drawing>> choices = marks.stream().map(this::choices).toList();
+    List<List<Drawing>> choices = marks.parallelStream().map(this::choices).toList();
     List<Packing.Item> items = new ArrayList<>();
     for (int i = 0; i < marks.size(); i++) {
       double beside = rooms.besidePartMm(marks.get(i));

@@ -78,6 +78,11 @@ public final class StepPicture {
         : Optional.of(new StepPicture(piece, step));
   }
 
+  /** The number of the step. */
+  int step() {
+    return step.number();
+  }
+
   /** The height in mm that the picture fills where only its width is given. */
   double heightMm(double widthMm) {
     return shot.picture().heightMm(shot.notes(), widthMm);
