@@ -11,6 +11,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.Rules;
 import storyrod.description.Diagnostic;
+import storyrod.description.Span;
 import storyrod.description.Diagnostics;
 import storyrod.piece.Piece;
 
@@ -55,7 +56,7 @@ public final class Planner {
     }
     OwnOrder own = new OwnOrder(piece, job(free), diagnostics);
     if (own.isEmpty()) {
-      return Optional.of(finished(free, own));
+      return finished(free, own);
     }
     return own.isKnown() ? owned(own, free) : Optional.empty();
   }
@@ -72,7 +73,7 @@ public final class Planner {
     if (own.hasFaults()) {
       return Optional.empty();
     }
-    return Optional.of(finished(orders(settledFits(wanted, own)), own));
+    return finished(orders(settledFits(wanted, own)), own);
   }
 
   /** Whether a need comes from a way in that the maker's order has already been found to close. */
@@ -103,7 +104,7 @@ public final class Planner {
     return fits;
   }
 
-  private BuildPlan finished(Map<String, Assembler.Order> orders, OwnOrder own) {
+  private Optional<BuildPlan> finished(Map<String, Assembler.Order> orders, OwnOrder own) {
     Job job = job(orders);
     FitGroups groups = new FitGroups(job.placings());
     List<Task> tasks = own.marked(Tasks.of(job, groups));
@@ -112,10 +113,27 @@ public final class Planner {
     chain(scheduler, tasks, groups);
     List<List<Task>> batches = scheduler.batches();
     if (batches.stream().mapToInt(List::size).sum() < tasks.size()) {
-      throw new IllegalStateException("bug: operations that wait for each other");
+      reportCircle(tasks, batches);
+      return Optional.empty();
     }
     List<Step> steps = new Steps(job).of(batches);
-    return new BuildPlan(steps, needs);
+    return Optional.of(new BuildPlan(steps, needs));
+  }
+
+  private void reportCircle(List<Task> tasks, List<List<Task>> batches) {
+    List<String> left =
+        tasks.stream()
+            .filter(task -> batches.stream().noneMatch(batch -> batch.contains(task)))
+            .map(Task::name)
+            .distinct()
+            .toList();
+    diagnostics.add(
+        Diagnostic.error(
+                "no-order",
+                Span.startOf(piece.description().source()),
+                "no order of work is possible: these wait for each other: "
+                    + String.join(", ", left))
+            .hint("join one of these parts another way, or leave a joint between them out"));
   }
 
   private Scheduler schedule(List<Task> tasks, List<Need> needs, OwnOrder own) {
