@@ -127,8 +127,15 @@ public final class PieceBuilder {
   }
 
   private void cut() {
-    CutReader reader = new CutReader(blanks, description.format(), diagnostics);
-    description.cuts().forEach(entry -> reader.read(entry).forEach(this::addCut));
+    HoleReader holes = new HoleReader(blanks, description.format(), diagnostics);
+    BoxCutReader boxes = new BoxCutReader(blanks, description.format(), diagnostics);
+    for (Entry entry : description.cuts()) {
+      switch (entry.kind()) {
+        case "holes" -> holes.read(entry).forEach(this::addCut);
+        case "notch", "cutout" -> boxes.read(entry).ifPresent(this::addCut);
+        default -> throw new IllegalStateException("bug: a cut '" + entry.kind() + "' was read");
+      }
+    }
   }
 
   private void addCut(CutIn cut) {
