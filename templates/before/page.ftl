@@ -1,5 +1,5 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
-     Gets: notes (cautions: text, steps; findings); finish; layouts; hardware; parts; steps; units;
+     Gets: before (pages of cautions in columns: text, steps; contentsFollow); notes (findings); finish; layouts; hardware; parts; steps; units;
      checkBar. -->
 <#import "/frame/macros.ftl" as frame>
 <#-- So many entries of the contents stand in a column. -->
@@ -8,7 +8,7 @@
 <@frame.head say('before.title')/>
 <h1>${say('before.title')}</h1>
 <div class="caution"><b>${say('caution.label')}</b> ${say('before.first')}</div>
-<table class="two small"><tr><td class="column">
+<table class="two cautions"><tr><td class="column">
 <h2>${say('before.safety')}</h2>
 <ul class="plain">
 <#list 1..6 as i><li>${say('before.safety.' + i)}</li></#list>
@@ -19,15 +19,17 @@
 <#list 1..5 as i><li>${say('before.reading.' + i, units)}</li></#list>
 </ul>
 </td></tr></table>
-<#if notes.cautions?has_content>
-<h2>${say('before.in-steps')}</h2>
-<table class="two steps-cautions"><tr>
-<#list notes.cautions?chunk((notes.cautions?size / 2)?ceiling) as half><td class="column"><ul class="plain">
+<#list before.pages as page>
+<div<#if page.breaks> class="section"</#if>>
+<h2<#if page.breaks> class="top"</#if>>${say('before.in-steps')}</h2>
+<table class="two cautions"><tr>
+<#list page.columns as half><td class="column"><ul class="plain">
 <#list half as caution><li>${caution.text} <span class="quiet">${say('before.steps', caution.steps)}</span></li>
 </#list>
-</ul></td><#sep><td class="gutter"></td></#list><#if notes.cautions?size == 1><td class="gutter"></td><td class="column"></td></#if>
+</ul></td><#sep><td class="gutter"></td></#list><#if page.columns?size == 1><td class="gutter"></td><td class="column"></td></#if>
 </tr></table>
-</#if>
+</div>
+</#list>
 </div>
 <#assign entries = []>
 <#macro main id text><#assign entries = entries + [{"id": id, "number": "", "text": text}]></#macro>
@@ -43,9 +45,9 @@
 </#list>
 <#if finish?has_content><@main 'finish' say('finish.title')/></#if>
 <#if notes.findings?has_content><@main 'findings' say('findings.title')/></#if>
-<div class="section" id="contents">
-<@frame.head say('before.contents')/>
-<h1>${say('before.contents')}</h1>
+<div<#if !before.contentsFollow> class="section"</#if> id="contents">
+<#if !before.contentsFollow><@frame.head say('before.contents')/></#if>
+<h1<#if before.contentsFollow> class="follows"</#if>>${say('before.contents')}</h1>
 <#list entries?chunk(2 * columnLength) as spread>
 <#assign height = (spread?size gt 24)?then((spread?size / 2)?ceiling, spread?size)>
 <table class="two"><tr>

@@ -1,9 +1,10 @@
-<#-- The hardware schedule. Gets: hardware.rows (item, count, parts, steps). -->
+<#-- The hardware schedule. Gets: hardware.rows (item, count, parts, steps);
+     breaks.hardware, whether it begins a page. -->
 <#import "/frame/macros.ftl" as frame>
 <#if hardware.rows?has_content>
-<div class="hardware<#if hardware.rows?size lte 30> keep</#if>">
+<div class="hardware<#if breaks.hardware> section</#if>">
 <@frame.head say('hardware.title')/>
-<h1 id="hardware" class="follows">${say('hardware.title')}</h1>
+<h1 id="hardware"<#if !breaks.hardware> class="follows"</#if>>${say('hardware.title')}</h1>
 <table class="list<#if hardware.rows?size gt 30> long</#if>">
 <thead><tr><th>${say('column.item')}</th><th class="figure">${say('column.count')}</th><th class="gap">${say('column.in-parts')}</th><th class="last">${say('column.in-steps')}</th></tr></thead>
 <tbody>

@@ -1,10 +1,10 @@
 <#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, wastePercent, toBuy, cost), .sheets
-     (stock, size, count, cost), .items (item, count, packSize, packs, cost), .total, .complete. -->
+     (stock, size, count, cost), .items (item, count, packSize, packs, cost), .total, .complete; breaks
+     (boards, sheets, items), which of them begin a page. -->
 <#import "/frame/macros.ftl" as frame>
-<div class="shopping<#if shopping.items?size lte 20> keep</#if>">
-<div class="keep">
+<div<#if breaks.boards> class="section"</#if>>
 <@frame.head say('shopping.title')/>
-<h1 id="shopping" class="follows">${say('shopping.title')}</h1>
+<h1 id="shopping"<#if !breaks.boards> class="follows"</#if>>${say('shopping.title')}</h1>
 <#if shopping.boards?has_content>
 <h2>${say('shopping.boards')}</h2>
 <table class="list">
@@ -17,8 +17,9 @@
 </#if>
 </div>
 <#if shopping.sheets?has_content>
-<div class="keep">
-<h2>${say('shopping.sheets')}</h2>
+<div<#if breaks.sheets> class="section"</#if>>
+<#if breaks.sheets><@frame.head say('shopping.title')/></#if>
+<h2<#if breaks.sheets> class="top"</#if>>${say('shopping.sheets')}</h2>
 <table class="list">
 <thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.sheet-size')}</th><th class="figure">${say('column.sheets')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
 <tbody>
@@ -28,9 +29,10 @@
 </tbody></table>
 </div>
 </#if>
-<div<#if shopping.items?size lte 30> class="keep"</#if>>
+<div<#if breaks.items> class="section"</#if>>
+<#if breaks.items><@frame.head say('shopping.title')/></#if>
 <#if shopping.items?has_content>
-<h2>${say('shopping.hardware')}</h2>
+<h2<#if breaks.items> class="top"</#if>>${say('shopping.hardware')}</h2>
 <table class="list<#if shopping.items?size gt 30> long</#if>">
 <thead><tr><th>${say('column.item')}</th><th class="figure">${say('column.needed')}</th><th class="figure">${say('column.pack-size')}</th><th class="figure">${say('column.packs')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
 <tbody>
@@ -43,5 +45,4 @@
 <table class="list"><tbody><tr class="total"><td>${say('shopping.total')}</td><td class="figure last">${shopping.total}</td></tr></tbody></table>
 <#if !shopping.complete><p class="quiet small">${say('shopping.incomplete')}</p></#if>
 </#if>
-</div>
 </div>

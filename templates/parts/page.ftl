@@ -13,7 +13,7 @@
 <div class="picture"><@frame.drawing part.drawing/></div>
 <table class="block"><tr>
 <td class="first block-part"><span class="field">${say('block.part')}</span><b>${part.mark} ${part.title}</b></td>
-<@field 'count' part.count/><@field 'stock' part.stock 'block-stock'/><@field 'grain' part.grain 'block-grain'/><@field 'scale' part.scale/><@field 'unit' unit/><@field 'edition' cover.edition/><@field 'date' cover.date 'block-date'/>
+<@field 'count' part.count/><@field 'stock' part.stock 'block-stock'/><@field 'grain' part.grain 'block-grain'/><@field 'scale' part.scale 'block-scale'/><@field 'unit' unit/><#if cover.edition?has_content><@field 'edition' cover.edition/></#if><@field 'date' cover.date 'block-date'/>
 <td class="block-sheet"><span class="field">${say('block.sheet')}</span><span class="page-number"></span>${say('foot.of')}<span class="page-count"></span></td>
 </tr></table>
 </div>

@@ -41,7 +41,7 @@
 <@frame.head say('steps.head', page.stage.number, page.stage.title)/>
 <#list page.steps as placed>
 <#assign step = placed.step>
-<div class="step<#if !step.pictures?has_content> small-step</#if>" id="step-${step.number}">
+<div class="step<#if !step.pictures?has_content> small-step</#if><#if placed?is_last> last-step</#if>" id="step-${step.number}">
 <#list placed.opens as stage><div class="stage-name" id="stage-${stage.number}">${say('steps.stage', stage.number, stage.title)}</div></#list>
 <table class="step-head"><tr><td class="step-number">${step.number}</td><td class="step-title">${step.text.title}</td></tr></table>
 <#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list>

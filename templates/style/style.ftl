@@ -31,8 +31,8 @@ p { margin-bottom: 1.5mm; }
 .lead { font-size: 11pt; color: #3c4145; margin-bottom: 3mm; }
 .quiet { color: #54595d; }
 .small { font-size: 8.5pt; }
-.follows { margin-top: 11mm; }
-.keep { page-break-inside: avoid; }
+.follows { margin-top: 9mm; }
+.top { margin-top: 0; }
 .drawing { display: inline-block; vertical-align: bottom; }
 .picture { text-align: center; line-height: 1; font-size: 1pt; }
 a { color: #1a1d1f; text-decoration: none; }
@@ -46,10 +46,10 @@ b { font-weight: 700; }
 .slash { font-weight: 300; }
 .fallback { font-family: "DejaVu Sans"; font-weight: 400; font-size: 94%; }
 
-/* Tables: hairlines between rows only, figures right. */
-table.list { width: 100%; border-collapse: separate; border-spacing: 0; font-size: 8.5pt; }
+/* Tables: hairlines between rows only, figures right. TableHeights counts with their heights. */
+table.list { width: 100%; border-collapse: separate; border-spacing: 0; font-size: 8.5pt; line-height: 1.3; }
 table.list th { text-align: left; font-weight: 700; padding: 1mm 1.6mm 1mm 0; border-bottom: 0.25mm solid #1a1d1f; vertical-align: bottom; }
-table.list td { padding: 1.1mm 1.6mm 1.1mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
+table.list td { padding: 1mm 1.6mm 1mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
 table.list tr { page-break-inside: avoid; }
 table.list th.figure, table.list td.figure { text-align: right; white-space: nowrap; }
 table.list th.group { text-align: center; border-bottom: 0.12mm solid #9a9ea1; }
@@ -59,7 +59,7 @@ table.list .last { padding-right: 0; }
 td.mark { font-weight: 700; white-space: nowrap; }
 tr.total td { font-weight: 700; border-bottom: none; }
 
-/* The layout keeps no box whole that holds such a table: only tables longer than a page are such. */
+/* A table longer than a page repeats its head. */
 table.long { -fs-table-paginate: paginate; }
 
 /* Cover. */
@@ -78,9 +78,9 @@ table.two { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.two td.column { width: 47%; vertical-align: top; }
 table.two td.gutter { width: 6%; }
 ul.plain { list-style-type: none; }
-ul.plain li { margin-bottom: 1.1mm; }
+ul.plain li { margin-bottom: 1mm; }
 table.two { table-layout: fixed; }
-.steps-cautions { font-size: 8.5pt; }
+table.cautions { font-size: 8.5pt; line-height: 1.34; }
 table.contents { width: 100%; table-layout: fixed; font-size: 7.5pt; line-height: 1.25; border-collapse: separate; border-spacing: 0; }
 table.contents td { padding: 0.2mm 0; vertical-align: bottom; }
 table.contents tr.main td { font-size: 8.5pt; padding-top: 1.1mm; border-bottom: 0.12mm solid #9a9ea1; }
@@ -104,7 +104,7 @@ table.columns { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.columns td.column { vertical-align: top; padding-right: 6mm; width: 33.3%; }
 table.columns td.end { padding-right: 0; }
 table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
-.layout { page-break-inside: avoid; margin-bottom: 6mm; }
+.layout { padding-bottom: 4mm; }
 
 /* Part drawings; their heights are those that PartPages counts with. */
 .part { padding-bottom: 6mm; }
@@ -113,10 +113,11 @@ table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .part-lead { font-size: 9.5pt; color: #3c4145; margin-bottom: 1.5mm; }
 table.block { width: 100%; table-layout: fixed; border: 0.25mm solid #1a1d1f; border-collapse: separate; border-spacing: 0; margin-top: 2.5mm; }
 table.block td { padding: 0.8mm 1mm 0.6mm 1.6mm; vertical-align: top; border-left: 0.25mm solid #1a1d1f; font-size: 8.5pt; line-height: 1.25; }
+td.block-scale { white-space: nowrap; }
 table.block td.first { border-left: none; }
-td.block-part { width: 37mm; }
-td.block-stock { width: 34mm; }
-td.block-grain { width: 22mm; }
+td.block-part { width: 33mm; }
+td.block-stock { width: 31mm; }
+td.block-grain { width: 20mm; }
 td.block-date { width: 18mm; }
 td.block-sheet { width: 17mm; white-space: nowrap; }
 .field { font-size: 7.5pt; line-height: 1.25; color: #54595d; display: block; }
@@ -124,11 +125,13 @@ td.block-sheet { width: 17mm; white-space: nowrap; }
 /* Steps; their heights are those that StepHeights counts with. */
 .stage-name { font-size: 11pt; line-height: 1.42; font-weight: 700; padding-top: 1mm; padding-bottom: 2.5mm; }
 .step { padding-bottom: 6mm; }
+.small-step { padding-bottom: 4mm; }
+.last-step { padding-bottom: 0; }
 table.step-head { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 table.step-head td { vertical-align: baseline; padding-top: 1mm; padding-bottom: 1.2mm; font-weight: 300; }
 td.step-number { width: 22mm; font-size: 44pt; line-height: 1; }
 td.step-title { font-size: 25pt; line-height: 1.15; }
-.small-step td.step-number { width: 15mm; font-size: 30pt; }
+.small-step td.step-number { width: 15mm; font-size: 27pt; }
 .small-step td.step-title { font-size: 17pt; line-height: 1.2; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
 table.step-body { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
@@ -143,7 +146,7 @@ td.side h3 { margin-top: 0; }
 .side-block { padding-bottom: 1.8mm; }
 .side-line { margin-bottom: 1.6mm; }
 .small-step table.side-list td { padding-top: 0.4mm; padding-bottom: 0.4mm; }
-.small-step table.sentences td { padding-bottom: 1mm; }
+.small-step table.sentences td { padding-bottom: 0.7mm; }
 .side-block p { margin-bottom: 0.4mm; }
 table.side-list { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 table.side-list td { padding: 0.7mm 1.5mm 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }

@@ -15,15 +15,25 @@ public record CutList(List<Row> rows) {
     rows = List.copyOf(rows);
   }
 
-  /** A mark with its finished and its rough size, as printed. */
+  /**
+   * A mark with its finished and its rough size, as printed.
+   *
+   * @param all how many there are, mirror images with the others
+   */
   public record Row(
       String mark,
       String part,
       String count,
+      int all,
       String stock,
       Sizes finished,
       Sizes rough,
-      String grain) {}
+      String grain) {
+    /** How many of each hand, {@code 1 + 1}, or empty where all are alike. */
+    String handed() {
+      return count.equals(Integer.toString(all)) ? "" : count;
+    }
+  }
 
   /** Three sizes as printed. */
   public record Sizes(String length, String width, String thickness) {}
@@ -48,6 +58,7 @@ public record CutList(List<Row> rows) {
         mark.mark(),
         mark.title(),
         count(mark),
+        mark.count(),
         texts.stock(mark.shown().stock()),
         finished(mark.shown(), texts),
         new Sizes(

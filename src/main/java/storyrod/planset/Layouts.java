@@ -11,6 +11,8 @@ import storyrod.stock.StockPlan.SheetPlan;
 /** The layouts of the sheets, one entry for each sheet stock. */
 public record Layouts(List<Stock> stocks) {
   private static final int COLUMNS = 3;
+  private static final double BELOW_MM = 4;
+  private static final double LEAST_DRAWING_MM = 60;
 
   public Layouts {
     stocks = List.copyOf(stocks);
@@ -23,8 +25,10 @@ public record Layouts(List<Stock> stocks) {
    * One sheet.
    *
    * @param cuts the cuts in order, in up to three columns of about the same height
+   * @param breaks whether it begins a page
    */
-  public record Sheet(int number, int of, DrawingBox drawing, List<List<Cut>> cuts) {}
+  public record Sheet(
+      int number, int of, DrawingBox drawing, List<List<Cut>> cuts, boolean breaks) {}
 
   /** A cut: its number, its direction in words, and the setting of the fence. */
   public record Cut(int number, String direction, String fence) {}
@@ -34,19 +38,26 @@ public record Layouts(List<Stock> stocks) {
   }
 
   static Layouts of(PlanSet set, Texts texts, Paper paper) {
+    double lead = TableHeights.lead(texts.say("layouts.lead"), paper.textWidthMm());
+    double title = 1 + TableHeights.H1_MM + lead;
+    Sheets on = new Sheets(texts, paper, title, new PageBreaks(paper.roomMm(), title));
     return new Layouts(
         set.stock().layouts().stream()
             .filter(plan -> !plan.sheets().isEmpty())
-            .map(plan -> stock(set, plan, texts, paper))
+            .map(plan -> stock(set, plan, on))
             .toList());
   }
 
-  private static Stock stock(PlanSet set, SheetPlan plan, Texts texts, Paper paper) {
+  /** How sheets are worded, on what paper, and where their pages begin. */
+  private record Sheets(Texts texts, Paper paper, double titleMm, PageBreaks breaks) {}
+
+  private static Stock stock(PlanSet set, SheetPlan plan, Sheets on) {
     List<Drawing> drawings = drawings(set, plan);
     List<Sheet> sheets =
         IntStream.range(0, plan.sheets().size())
-            .mapToObj(i -> sheet(plan, i, box(plan, drawings.get(i), i, paper), texts))
+            .mapToObj(i -> sheet(plan, drawings.get(i), i, on))
             .toList();
+    Texts texts = on.texts();
     return new Stock(
         texts.stock(plan.stock()), Shopping.size(plan.stock(), texts), bound(plan, texts), sheets);
   }
@@ -59,15 +70,32 @@ public record Layouts(List<Stock> stocks) {
     return drawings;
   }
 
-  private static DrawingBox box(SheetPlan plan, Drawing drawing, int index, Paper paper) {
-    return DrawingBox.within(
-        drawingName(plan, index + 1), drawing, paper.textWidthMm(), paper.textHeightMm() * 0.62);
+  private static Sheet sheet(SheetPlan plan, Drawing drawing, int index, Sheets on) {
+    SheetLayout layout = plan.sheets().get(index);
+    List<List<Cut>> columns =
+        columns(layout.cuts().stream().map(cut -> cut(cut, on.texts())).toList());
+    int of = plan.sheets().size();
+    double beside = headingsMm(index, of) + tableMm(columns);
+    double room = on.paper().roomMm() - on.titleMm() - beside;
+    DrawingBox box =
+        DrawingBox.within(
+            drawingName(plan, index + 1),
+            drawing,
+            on.paper().textWidthMm(),
+            Math.max(room, LEAST_DRAWING_MM));
+    boolean breaks =
+        on.breaks().before(beside + box.heightMm(), index == 0 ? TableHeights.ABOVE_H2_MM : 0);
+    return new Sheet(index + 1, of, box, columns, breaks);
   }
 
-  private static Sheet sheet(SheetPlan plan, int index, DrawingBox box, Texts texts) {
-    SheetLayout layout = plan.sheets().get(index);
-    List<Cut> cuts = layout.cuts().stream().map(cut -> cut(cut, texts)).toList();
-    return new Sheet(index + 1, plan.sheets().size(), box, columns(cuts));
+  private static double headingsMm(int index, int of) {
+    return (index == 0 ? TableHeights.H2_MM + TableHeights.LINE_MM : 0)
+        + (of > 1 ? TableHeights.H3_MM : 0);
+  }
+
+  private static double tableMm(List<List<Cut>> columns) {
+    double rows = columns.stream().mapToInt(column -> column.size() + 1).max().orElse(0);
+    return rows * TableHeights.ROW_MM + BELOW_MM;
   }
 
   private static Cut cut(SawCut cut, Texts texts) {

@@ -11,17 +11,18 @@ final class Lists {
   static byte[] cutList(CutList list) {
     Csv csv =
         new Csv(
-            "mark", "part", "count", "stock", "length", "width", "thickness", "rough_length",
+            "mark", "part", "count", "handed", "stock", "length", "width", "thickness", "rough_length",
             "rough_width", "rough_thickness", "grain");
     list.rows().forEach(row -> csv.row(cells(row)));
     return csv.bytes();
   }
 
-  private static List<String> cells(CutList.Row row) {
+  private static List<Object> cells(CutList.Row row) {
     return List.of(
         row.mark(),
         row.part(),
-        row.count(),
+        row.all(),
+        row.handed(),
         row.stock(),
         row.finished().length(),
         row.finished().width(),

@@ -18,9 +18,9 @@ import storyrod.words.Words;
 /** The room that the pages of a plan set have for drawings beside their texts. */
 public final class PageRooms implements Rooms {
   private static final double COVER_TEXTS_MM = 84;
-  private static final double LAYOUT_SHARE = 0.42;
+  private static final double LAYOUT_SHARE = 0.57;
   private static final double STEP_SHARE = 0.62;
-  private static final double LEAST_PICTURE_MM = 58;
+  private static final double LEAST_PICTURE_MM = 50;
   private static final double PICTURE_STEP_MM = 4;
 
   private final Piece piece;
@@ -82,7 +82,7 @@ public final class PageRooms implements Rooms {
           pictured ? elastic(text, heights.get(step.number())) : Packing.Item.of(text));
     }
     Map<Integer, Size> rooms = new LinkedHashMap<>();
-    for (Packing.Page page : Packing.pages(items, paper.roomMm(), StepPages.MOST)) {
+    for (Packing.Page page : Packing.pages(items, StepHeights.roomMm(paper), StepPages.MOST)) {
       for (int i = 0; i < page.choices().size(); i++) {
         int at = page.first() + i;
         int number = build.steps().get(at).number();

@@ -17,12 +17,14 @@ record Pages(
     Shopping shopping,
     Layouts layouts,
     HardwareList hardware,
+    ListPages breaks,
     DrawingBox exploded,
     PartPages parts,
     StepPages steps,
     Optional<FinishEntry> finish,
     Surface surface,
-    Notes notes) {
+    Notes notes,
+    BeforePages before) {
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
@@ -33,21 +35,38 @@ record Pages(
 
   static Pages of(PlanSet set, Texts texts, Wording wording) {
     Paper paper = Paper.usualFor(texts.format().unit());
+    Print print = new Print(texts, paper);
+    CutList cutList = CutList.of(set, texts);
+    Shopping shopping = Shopping.of(set, texts);
+    HardwareList hardware = HardwareList.of(set);
     StepPages steps = StepPages.of(set, new StepPages.Sheet(texts, paper, wording));
+    Notes notes = Notes.of(set, steps, texts);
     return new Pages(
         texts,
         paper,
         Cover.of(set, texts, paper),
-        CutList.of(set, texts),
-        Shopping.of(set, texts),
+        cutList,
+        shopping,
         Layouts.of(set, texts, paper),
-        HardwareList.of(set),
+        hardware,
+        ListPages.of(
+            new ListPages.Lengths(
+                paper, cutList, shopping, hardware, texts.say("cutlist.lead", print.units()))),
         exploded(set, paper),
         PartPages.of(set, texts, paper),
         steps,
         set.piece().description().finish(),
         Surface.of(set.piece(), texts),
-        Notes.of(set, steps, texts));
+        notes,
+        BeforePages.of(notes.cautions(), steps, print));
+  }
+
+  /** Words and the paper that they stand on. */
+  record Print(Texts texts, Paper paper) {
+    /** The unit of length in words, for all sizes. */
+    String units() {
+      return texts.say("units." + texts.format().unit().word());
+    }
   }
 
   private static DrawingBox exploded(PlanSet set, Paper paper) {
@@ -70,18 +89,20 @@ record Pages(
     data.put("say", (TemplateMethodModelEx) this::say);
     data.put("language", texts.words().language());
     data.put("unit", texts.say("unit." + texts.format().unit().word()));
-    data.put("units", texts.say("units." + texts.format().unit().word()));
+    data.put("units", new Print(texts, paper).units());
     data.put("paper", paper);
     data.put("cover", cover);
     data.put("cutList", cutList);
     data.put("shopping", shopping);
     data.put("layouts", layouts);
     data.put("hardware", hardware);
+    data.put("breaks", breaks);
     data.put("exploded", exploded);
     data.put("parts", parts);
     data.put("steps", steps);
     data.put("finish", finish.stream().map(this::finish).toList());
     data.put("notes", notes);
+    data.put("before", before);
     data.put("checkBar", CheckBar.box());
     return data;
   }

@@ -64,7 +64,7 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
     String lead = line(mark, texts) + " " + mark.shown().say().orElse("");
     return TITLE.heightMm(mark.mark() + "   " + mark.title(), paper.textWidthMm())
         + LEAD.heightMm(lead, paper.textWidthMm())
-        + FIELD.heightMm(mark.mark() + " " + mark.title(), 34)
+        + FIELD.heightMm(mark.mark() + " " + mark.title(), 33)
         - FIELD.lineMm()
         + TITLE_BLOCK_MM
         + SPACES_MM;

@@ -13,7 +13,9 @@ import storyrod.words.Words;
 
 /**
  * Writes a plan set's files: bytes by file name, in a fixed order. The same plan set gives the same
- * bytes. It touches no file and opens no address.
+ * bytes. It touches no file and opens no address. Under a default locale with digits other than 0 to
+ * 9, as Arabic has, it sets the default for formatting to {@link java.util.Locale#ROOT} while it lays
+ * out the PDF; a program that formats in other threads then should not have such a default.
  */
 public final class PlanSetWriter {
   private final Function<Piece, Wording> wording;
@@ -61,7 +63,7 @@ public final class PlanSetWriter {
             words.language(),
             set.piece().description().about().date());
     String xhtml = templates.render("frame/document.ftl", pages.data());
-    return PdfPages.write(xhtml, drawings(set, pages), about);
+    return PlainDigits.with(() -> PdfPages.write(xhtml, drawings(set, pages), about));
   }
 
   private static byte[] svg(Drawing drawing) {

@@ -21,9 +21,10 @@ final class StepHeights {
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
   private static final double NUMBER_MM = 16.5;
-  private static final double SMALL_NUMBER_MM = 10.8;
+  private static final double SMALL_NUMBER_MM = 9.8;
   private static final double HEAD_PADDING_MM = 2.5;
   private static final double BELOW_MM = 6.5;
+  private static final double SMALL_BELOW_MM = 4.5;
   private static final double SIDE_MM = 54;
   private static final double BLOCK_MM = 6.6;
   private static final double ROW_MM = 1.6;
@@ -38,7 +39,16 @@ final class StepHeights {
   /** A step without its picture and without its stage's heading. */
   double of(Entry step, boolean pictured) {
     double side = pictured ? side(step) : smallSide(step);
-    return head(step, pictured) + 1 + Math.max(left(step, pictured), side) + BELOW_MM;
+    return head(step, pictured) + 1 + Math.max(left(step, pictured), side) + below(pictured);
+  }
+
+  /** The height of a page for steps: the last has no space below it. */
+  static double roomMm(Paper paper) {
+    return paper.roomMm() + SMALL_BELOW_MM;
+  }
+
+  private static double below(boolean pictured) {
+    return pictured ? BELOW_MM : SMALL_BELOW_MM;
   }
 
   private double head(Entry step, boolean pictured) {
@@ -55,7 +65,7 @@ final class StepHeights {
             .sum();
     double sentences =
         step.text().sentences().stream()
-            .mapToDouble(each -> TEXT.heightMm(each, width - 8) + (pictured ? 1.5 : 1))
+            .mapToDouble(each -> TEXT.heightMm(each, width - 8) + (pictured ? 1.5 : 0.7))
             .sum();
     return (cautions > 0 ? cautions + 5.5 : 0) + sentences;
   }

@@ -104,7 +104,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     StepHeights heights = new StepHeights(paper);
     List<Packing.Item> items =
         placed.stream().map(each -> Packing.Item.of(height(each, heights))).toList();
-    return Packing.pages(items, paper.roomMm(), MOST).stream()
+    return Packing.pages(items, StepHeights.roomMm(paper), MOST).stream()
         .map(
             page ->
                 new Page(

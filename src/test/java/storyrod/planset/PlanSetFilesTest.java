@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -51,6 +52,29 @@ class PlanSetFilesTest {
         csv.contains("\r\nA," + (quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell) + ","),
         csv);
     files.keySet().forEach(name -> assertTrue(name.matches("(drawings/)?[A-Za-z-]+\\.[a-z]+"), name));
+  }
+
+  @Test
+  void cutListCountsWithPlainNumbersAndTellsHandsApart() {
+    List<String> rows = text(WRITER.write(Sample.inches().planSet()), "cut-list.csv").lines().toList();
+    assertTrue(rows.getFirst().startsWith("mark,part,count,handed,stock,"), rows.getFirst());
+    assertTrue(rows.get(1).startsWith("A,Side,2,1 + 1,"), rows.get(1));
+    assertTrue(rows.get(2).matches("B,[^,]*,\\d+,,.*"), rows.get(2));
+  }
+
+  @Test
+  void defaultLocaleWithOtherDigitsChangesNothing() {
+    Map<String, byte[]> plain = WRITER.write(Sample.inches().planSet());
+    Locale before = Locale.getDefault(Locale.Category.FORMAT);
+    Locale arabic = Locale.forLanguageTag("ar-EG-u-nu-arab");
+    try {
+      Locale.setDefault(Locale.Category.FORMAT, arabic);
+      assertArrayEquals(
+          plain.get("plan-set.pdf"), WRITER.write(Sample.inches().planSet()).get("plan-set.pdf"));
+      assertEquals(arabic, Locale.getDefault(Locale.Category.FORMAT));
+    } finally {
+      Locale.setDefault(Locale.Category.FORMAT, before);
+    }
   }
 
   @Test

@@ -67,8 +67,9 @@ class PlanSetPdfTest {
           String.join(
               " ",
               List.of(
-                  cell.get(0), cell.get(1), cell.get(2), cell.get(4), cell.get(5), cell.get(6),
-                  cell.get(7), cell.get(8), cell.get(9), cell.get(3), cell.get(10)));
+                  cell.get(0), cell.get(1), cell.get(3).isEmpty() ? cell.get(2) : cell.get(3),
+                  cell.get(5), cell.get(6), cell.get(7), cell.get(8), cell.get(9), cell.get(10),
+                  cell.get(4), cell.get(11)));
       assertTrue(text.contains("\n" + line + "\n"), line + "\nis not in\n" + text);
     }
   }

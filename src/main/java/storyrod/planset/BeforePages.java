@@ -1,0 +1,109 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import storyrod.planset.Notes.Caution;
+
+/**
+ * The cautions of all steps on the pages before the start. They stand below what holds for every
+ * plan if that page has room for all of them, and otherwise on pages of their own.
+ *
+ * @param contentsFollow whether the contents go on below the last caution
+ */
+public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
+  private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
+  private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.34);
+  private static final double COLUMN_SHARE = 0.47;
+  private static final double FRAME_MM = 7.2;
+  private static final double BELOW_ENTRY_MM = 1;
+  private static final int SAFETY = 6;
+  private static final int READING = 5;
+
+  public BeforePages {
+    pages = List.copyOf(pages);
+  }
+
+  /** Cautions in two columns of about the same height; {@code breaks} if they begin a page. */
+  public record CautionPage(boolean breaks, List<List<Caution>> columns) {}
+
+  static BeforePages of(List<Caution> cautions, StepPages steps, Pages.Print print) {
+    Paper paper = print.paper();
+    double column = COLUMN_SHARE * paper.textWidthMm();
+    double fixed = fixedMm(print, column) + TableHeights.H2_MM;
+    double own = higherMm(halves(cautions, column), column);
+    if (cautions.isEmpty() || fixed + own <= paper.roomMm()) {
+      List<CautionPage> here =
+          cautions.isEmpty() ? List.of() : List.of(new CautionPage(false, halves(cautions, column)));
+      return new BeforePages(here, false);
+    }
+    int count = (int) Math.ceil((own + TableHeights.H2_MM) / paper.roomMm());
+    List<CautionPage> pages = new ArrayList<>();
+    int perPage = Math.ceilDiv(cautions.size(), count);
+    for (int from = 0; from < cautions.size(); from += perPage) {
+      List<Caution> some = cautions.subList(from, Math.min(from + perPage, cautions.size()));
+      pages.add(new CautionPage(true, halves(some, column)));
+    }
+    double last = TableHeights.H2_MM + higherMm(pages.getLast().columns(), column);
+    return new BeforePages(pages, last + Contents.heightMm(steps) <= paper.roomMm());
+  }
+
+  private static double fixedMm(Pages.Print print, double column) {
+    Texts texts = print.texts();
+    double first = TEXT.heightMm("CAUTION " + texts.say("before.first"), textMm(print));
+    double safety = listMm(print, "before.safety.", SAFETY, column);
+    double reading = listMm(print, "before.reading.", READING, column);
+    return 1 + TableHeights.H1_MM + first + FRAME_MM + TableHeights.H2_MM + Math.max(safety, reading);
+  }
+
+  private static double textMm(Pages.Print print) {
+    return print.paper().textWidthMm() - FRAME_MM;
+  }
+
+  private static double listMm(Pages.Print print, String key, int count, double column) {
+    return IntStream.rangeClosed(1, count)
+        .mapToDouble(
+            i -> SMALL.heightMm(print.texts().say(key + i, print.units()), column) + BELOW_ENTRY_MM)
+        .sum();
+  }
+
+  /** Two columns in order, broken where the higher of them is lowest. */
+  private static List<List<Caution>> halves(List<Caution> cautions, double column) {
+    List<List<Caution>> best = List.of(cautions);
+    for (int at = 1; at < cautions.size(); at++) {
+      List<List<Caution>> halves =
+          List.of(cautions.subList(0, at), cautions.subList(at, cautions.size()));
+      if (higherMm(halves, column) < higherMm(best, column)) {
+        best = halves;
+      }
+    }
+    return best;
+  }
+
+  private static double higherMm(List<List<Caution>> columns, double column) {
+    return columns.stream().mapToDouble(each -> heightMm(each, column)).max().orElse(0);
+  }
+
+  private static double heightMm(List<Caution> cautions, double column) {
+    return cautions.stream()
+        .mapToDouble(
+            each ->
+                SMALL.heightMm(each.text() + " (steps " + each.steps() + ")", column)
+                    + BELOW_ENTRY_MM)
+        .sum();
+  }
+
+  /** The contents with the bars below them, measured from the numbers of their lines. */
+  private static final class Contents {
+    private static final double MAIN_MM = 5.3;
+    private static final double STEP_MM = 3.75;
+    private static final double OTHER_MAINS = 8;
+    private static final double CHECK_MM = 48;
+
+    static double heightMm(StepPages steps) {
+      double mains = (OTHER_MAINS + steps.stages().size()) * MAIN_MM;
+      double rows = steps.stages().stream().mapToInt(stage -> stage.steps().size()).sum() * STEP_MM;
+      return TableHeights.FOLLOWING_H1_MM + (mains + rows) * 0.6 + CHECK_MM;
+    }
+  }
+}
