@@ -87,11 +87,6 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
         : trench.depth();
   }
 
-  /** Words after the term's spaces are joined: {@code pocket-hole}. */
-  public String termKey() {
-    return term.replace(' ', '-');
-  }
-
   @Override
   public int compareTo(CutKind other) {
     return ORDER.compare(this, other);

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import storyrod.description.DiagnosticPrinter;
@@ -36,6 +37,9 @@ final class BuildCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    if (out != null && out.toString().isBlank()) {
+      throw new ParameterException(spec.commandLine(), "--out needs the name of a folder");
+    }
     Diagnostics diagnostics = new Diagnostics();
     ProjectFile file = ProjectFile.at(project);
     Optional<PlanSet> planSet =

@@ -40,9 +40,10 @@ final class EntryReader {
   }
 
   private static Diagnostic unknown(EntryType type, Scalar name) {
+    boolean behindComma = name.text().contains(")") || name.text().contains(" ");
     String hint =
-        name.text().contains(")")
-            ? "put a formula that has a comma in it in quotes"
+        behindComma
+            ? "a comma ends a value inside {...}: put a text or a formula that has one in quotes"
             : Names.suggest(name.text(), type.keys().stream().map(Key::name));
     return Diagnostic.error(
             "unknown-key", name.at(), "'" + Quote.of(name.text()) + "' is no key of " + article(type.name()))

@@ -4,7 +4,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.piece.Piece;
 
 /** The piece put together, as it stands on the cover. */
-public final class AssembledView {
+final class AssembledView {
   private AssembledView() {}
 
   /** An isometric view that fills a page, at a scale of its own, without marks. */

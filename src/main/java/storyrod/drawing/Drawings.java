@@ -32,15 +32,6 @@ public record Drawings(
   }
 
   /**
-   * Draws all that a plan set shows.
-   *
-   * @param page the room for text and drawings on a page
-   */
-  public static Drawings of(Piece piece, StockPlan stock, BuildPlan build, Size page) {
-    return of(piece, stock, build, Rooms.on(page));
-  }
-
-  /**
    * Draws all that a plan set shows, each drawing for the room that its page has. Drawings do not
    * know each other, so several are made at a time.
    */

@@ -8,7 +8,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** The whole piece taken apart along the ways in which it goes together, every mark in a balloon. */
-public final class ExplodedView {
+final class ExplodedView {
   private ExplodedView() {}
 
   /** An isometric exploded view that fills a page, at a scale of its own. */

@@ -38,7 +38,7 @@ import storyrod.geometry.Intervals.Stretch;
  * <p>Tolerances are in mm at full size: a line less than 0.01 below a face lies on it, and visible or
  * hidden stretches shorter than 0.05 are dropped.
  */
-public final class HiddenLines {
+final class HiddenLines {
   private static final double HAIR_MM = 0.004;
   private static final double SHORT_MM = 0.05;
   private static final double POINT_MM = 1e-6;

@@ -22,7 +22,7 @@ import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.words.Words;
 
 /** A sheet to scale with the parts that are sawn from it, its numbered cuts, offcuts and waste. */
-public final class LayoutDrawing {
+final class LayoutDrawing {
   private static final double TIER = 10;
   private static final double LEFT = TIER + 3.5;
   private static final double TOP = TIER + 3.5;

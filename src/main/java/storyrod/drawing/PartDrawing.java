@@ -24,7 +24,7 @@ import storyrod.words.Words;
  * The drawing from which a part is made: its face and the edges it needs, to scale, with every
  * dimension and a note on every cut.
  */
-public final class PartDrawing {
+final class PartDrawing {
   private static final double BETWEEN_VIEWS = 7;
   private static final double THIN_VIEW = 16;
   private static final double BROKEN_VIEW = 32;

@@ -8,7 +8,7 @@ import storyrod.drawing.Drawing.Text;
  *
  * @param sizeMm the size of its font
  */
-public record PlacedText(
+record PlacedText(
     String text, double sizeMm, double left, double top, double right, double bottom) {
   static PlacedText of(Text text) {
     double width = TextSetting.of(text.style(), text.text()).width();

@@ -7,7 +7,7 @@ import storyrod.geometry.Solid;
 /**
  * Solids in space to be looked at. Where two share a line, it belongs to the one that stands first.
  */
-public record Scene(List<Item> items) {
+record Scene(List<Item> items) {
   public Scene {
     items = List.copyOf(items);
   }

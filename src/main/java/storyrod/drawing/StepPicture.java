@@ -20,7 +20,7 @@ import storyrod.piece.Piece;
  * A step as a picture: what stands is thin and untoned in its place; what is new is strong and toned,
  * moved out against the direction in which it goes in, with a trail and an arrow to its seat.
  */
-public final class StepPicture {
+final class StepPicture {
   private static final double LEAST_SHARE = 0.15;
   private static final double MOST_SHARE = 0.7;
 

@@ -11,7 +11,7 @@ import storyrod.geometry.Face;
  * @param up a unit vector that runs up on the paper
  * @param toViewer a unit vector from the piece to the viewer
  */
-public record View(Vector3D right, Vector3D up, Vector3D toViewer) {
+record View(Vector3D right, Vector3D up, Vector3D toViewer) {
   private static final Vector3D Z = Vector3D.of(0, 0, 1);
 
   /** The usual view: from the front, the right and above. */

@@ -141,11 +141,16 @@ final class PlanJson {
     return json;
   }
 
+  /** Without its folders: where a project lies on a machine is no part of its plan. */
+  private static String fileName(String path) {
+    return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
+  }
+
   private static Map<String, Object> finding(Diagnostic finding) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("code", finding.code());
     json.put("severity", finding.severity().word());
-    json.put("file", finding.at().source().file());
+    json.put("file", fileName(finding.at().source().file()));
     json.put("line", finding.at().line());
     json.put("column", finding.at().column());
     json.put("message", finding.message());
