@@ -1,6 +1,6 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
      Gets: before (pages of cautions in columns: text, steps; contentsFollow); notes (findings); finish; layouts; hardware; parts; steps; units;
-     checkBar. -->
+     checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
 <#-- So many entries of the contents stand in a column. -->
 <#assign columnLength = 42>
@@ -44,7 +44,7 @@
 <#list stage.steps as step><#assign entries = entries + [{"id": "step-" + step.number, "number": step.number?c, "text": step.text.title}]></#list>
 </#list>
 <#if finish?has_content><@main 'finish' say('finish.title')/></#if>
-<#if notes.findings?has_content><@main 'findings' say('findings.title')/></#if>
+<#if notes.findings?has_content && !end.findingsFirst><@main 'findings' say('findings.title')/></#if>
 <div<#if !before.contentsFollow> class="section"</#if> id="contents">
 <#if !before.contentsFollow><@frame.head say('before.contents')/></#if>
 <h1<#if before.contentsFollow> class="follows"</#if>>${say('before.contents')}</h1>
@@ -59,6 +59,11 @@
 </table></td><#sep><td class="gutter"></td></#list><#if spread?size lte height><td class="gutter"></td><td class="column"></td></#if>
 </tr></table>
 </#list>
+<#if end.findingsFirst>
+<h2 id="findings">${say('findings.title')}</h2>
+<p>${say('findings.lead')}</p>
+<@frame.findings/>
+</#if>
 <div class="check">
 <h2>${say('before.check')}</h2>
 <p>${say('before.check.text')}</p>

@@ -1,15 +1,17 @@
 <#-- The finish and the findings worth telling. Gets: finish, none or one (product, coats, dryHours,
-     sandTo, triedOn); notes.findings (severity, message, hints, code). -->
+     sandTo, triedOn); notes.findings (severity, message, hints, code); end.findingsFirst, whether
+     the findings stand on the page of the contents; end.finishFollows, whether this goes on below the
+     last step. -->
 <#import "/frame/macros.ftl" as frame>
-<#if finish?has_content || notes.findings?has_content>
-<div class="section">
+<#assign last = notes.findings?has_content && !end.findingsFirst>
+<#if finish?has_content || last>
+<div class="finish<#if !end.finishFollows> section</#if>">
 <#list finish as f>
-<@frame.head say('finish.title')/>
-<h1 id="finish">${say('finish.title')}</h1>
+<#if !end.finishFollows><@frame.head say('finish.title')/></#if>
+<h1 id="finish"<#if end.finishFollows> class="follows"</#if>>${say('finish.title')}</h1>
 <div class="caution"><b>${say('caution.label')}</b> <#list 1..3 as i>${say('finish.care.' + i)} </#list></div>
 <h2>${say('finish.test')}</h2>
-<p>${say('finish.test.text', f.woods, f.sandTo, f.coats)}</p>
-<p><#if f.triedOn?has_content>${say('finish.tried', f.triedOn)}<#else>${say('finish.untried')}</#if></p>
+<p>${say('finish.test.text', f.woods, f.sandTo, f.coats)} <#if f.triedOn?has_content>${say('finish.tried', f.triedOn)}<#else>${say('finish.untried')}</#if></p>
 <p class="sign">${say('finish.test.sign')}</p>
 <h2>${say('finish.schedule')}</h2>
 <table class="list">
@@ -27,17 +29,12 @@
 <#list 1..f.coats as coat><tr><td>${coat}</td><td></td><td></td><td class="last"></td></tr></#list>
 </tbody></table>
 </#list>
-<#if notes.findings?has_content>
+<#if last>
 <div class="findings">
 <#if !finish?has_content><@frame.head say('findings.title')/></#if>
 <h1 id="findings" class="follows">${say('findings.title')}</h1>
 <p class="lead">${say('findings.lead')}</p>
-<table class="list">
-<tbody>
-<#list notes.findings as finding>
-<tr><td class="mark">${finding.severity}</td><td>${finding.message}.<#list finding.hints as hint> ${hint}.</#list></td><td class="last quiet">${finding.code}</td></tr>
-</#list>
-</tbody></table>
+<@frame.findings/>
 </div>
 </#if>
 </div>

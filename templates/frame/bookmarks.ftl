@@ -3,6 +3,7 @@
 <bookmarks>
 <bookmark name="${say('cover.title')}" href="#cover"/>
 <bookmark name="${say('before.title')}" href="#before"/>
+<#if end.findingsFirst><bookmark name="${say('findings.title')}" href="#findings"/></#if>
 <bookmark name="${say('cutlist.title')}" href="#cut-list"/>
 <bookmark name="${say('shopping.title')}" href="#shopping"/>
 <#if hardware.rows?has_content><bookmark name="${say('hardware.title')}" href="#hardware"/></#if>
@@ -19,5 +20,5 @@
 </bookmark>
 </#list>
 <#if finish?has_content><bookmark name="${say('finish.title')}" href="#finish"/></#if>
-<#if notes.findings?has_content><bookmark name="${say('findings.title')}" href="#findings"/></#if>
+<#if notes.findings?has_content && !end.findingsFirst><bookmark name="${say('findings.title')}" href="#findings"/></#if>
 </bookmarks>

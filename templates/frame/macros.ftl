@@ -3,3 +3,9 @@
 <#macro head section><div class="head"><table class="head-line"><tr><td>${cover.name}</td><td class="right">${section}</td></tr></table></div></#macro>
 <#macro drawing box><div class="drawing" data-name="${box.name}" style="width:${box.widthMm}mm;height:${box.heightMm}mm"></div></#macro>
 <#macro title id text><h1 id="${id}">${text}</h1></#macro>
+<#macro findings><table class="list">
+<tbody>
+<#list notes.findings as finding>
+<tr><td class="mark">${finding.severity}</td><td>${finding.message}.<#list finding.hints as hint> ${hint}.</#list></td><td class="last quiet">${finding.code}</td></tr>
+</#list>
+</tbody></table></#macro>

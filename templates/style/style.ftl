@@ -95,9 +95,10 @@ col.page { width: 10mm; }
 .caution { border: 0.35mm solid #1a1d1f; padding: 2mm 3mm; margin-bottom: 2.5mm; }
 .caution b { letter-spacing: 0.02em; }
 
-/* The finish. */
-table.coats td { height: 8mm; border-bottom: 0.12mm solid #9a9ea1; }
-.sign { margin-top: 7mm; margin-bottom: 5mm; border-top: 0.25mm solid #1a1d1f; width: 100mm; font-size: 8.5pt; color: #54595d; }
+/* The finish; its height is that which EndPages counts with. */
+.finish h2 { margin-top: 4.5mm; }
+table.coats td { height: 7mm; border-bottom: 0.12mm solid #9a9ea1; }
+.sign { margin-top: 6mm; margin-bottom: 3mm; border-top: 0.25mm solid #1a1d1f; width: 100mm; font-size: 8.5pt; color: #54595d; }
 
 /* Layouts. */
 table.columns { width: 100%; border-collapse: separate; border-spacing: 0; }

@@ -17,6 +17,11 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
   private static final double COLUMN_SHARE = 0.47;
   private static final double FRAME_MM = 7.2;
   private static final double BELOW_ENTRY_MM = 1;
+  private static final double MAIN_MM = 5.3;
+  private static final double STEP_MM = 3.75;
+  private static final double OTHER_MAINS = 8;
+  private static final double FULLER_COLUMN = 0.52;
+  private static final double CHECK_MM = 42;
   private static final int SAFETY = 6;
   private static final int READING = 5;
 
@@ -45,7 +50,7 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
       pages.add(new CautionPage(true, halves(some, column)));
     }
     double last = TableHeights.H2_MM + higherMm(pages.getLast().columns(), column);
-    return new BeforePages(pages, last + Contents.heightMm(steps) <= paper.roomMm());
+    return new BeforePages(pages, last + TableHeights.ABOVE_H1_MM + contentsMm(steps) <= paper.roomMm());
   }
 
   private static double fixedMm(Pages.Print print, double column) {
@@ -94,16 +99,9 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
   }
 
   /** The contents with the bars below them, measured from the numbers of their lines. */
-  private static final class Contents {
-    private static final double MAIN_MM = 5.3;
-    private static final double STEP_MM = 3.75;
-    private static final double OTHER_MAINS = 8;
-    private static final double CHECK_MM = 48;
-
-    static double heightMm(StepPages steps) {
-      double mains = (OTHER_MAINS + steps.stages().size()) * MAIN_MM;
-      double rows = steps.stages().stream().mapToInt(stage -> stage.steps().size()).sum() * STEP_MM;
-      return TableHeights.FOLLOWING_H1_MM + (mains + rows) * 0.6 + CHECK_MM;
-    }
+  static double contentsMm(StepPages steps) {
+    double mains = (OTHER_MAINS + steps.stages().size()) * MAIN_MM;
+    double rows = steps.stages().stream().mapToInt(stage -> stage.steps().size()).sum() * STEP_MM;
+    return 1 + TableHeights.H1_MM + (mains + rows) * FULLER_COLUMN + CHECK_MM;
   }
 }

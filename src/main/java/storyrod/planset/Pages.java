@@ -24,7 +24,8 @@ record Pages(
     Optional<FinishEntry> finish,
     Surface surface,
     Notes notes,
-    BeforePages before) {
+    BeforePages before,
+    EndPages end) {
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
@@ -58,7 +59,8 @@ record Pages(
         set.piece().description().finish(),
         Surface.of(set.piece(), texts),
         notes,
-        BeforePages.of(notes.cautions(), steps, print));
+        BeforePages.of(notes.cautions(), steps, print),
+        EndPages.of(steps, notes, set.piece().description().finish(), paper));
   }
 
   /** Words and the paper that they stand on. */
@@ -103,6 +105,7 @@ record Pages(
     data.put("finish", finish.stream().map(this::finish).toList());
     data.put("notes", notes);
     data.put("before", before);
+    data.put("end", end);
     data.put("checkBar", CheckBar.box());
     return data;
   }

@@ -11,6 +11,8 @@ final class StepHeights {
   /** Above and below a picture. */
   static final double AROUND_PICTURE_MM = 5;
 
+  static final double SMALL_BELOW_MM = 4.5;
+
   static final double STAGE_MM = 10.5;
 
   /** From this many parts on they stand in a row of marks, without names. */
@@ -24,7 +26,6 @@ final class StepHeights {
   private static final double SMALL_NUMBER_MM = 9.8;
   private static final double HEAD_PADDING_MM = 2.5;
   private static final double BELOW_MM = 6.5;
-  private static final double SMALL_BELOW_MM = 4.5;
   private static final double SIDE_MM = 54;
   private static final double BLOCK_MM = 6.6;
   private static final double ROW_MM = 1.6;

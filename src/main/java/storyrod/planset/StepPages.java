@@ -113,6 +113,15 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         .toList();
   }
 
+  /** How far down the last page is filled, in mm. */
+  double lastPageMm(Paper paper) {
+    StepHeights heights = new StepHeights(paper);
+    return pages.isEmpty()
+        ? paper.roomMm()
+        : pages.getLast().steps().stream().mapToDouble(each -> height(each, heights)).sum()
+            - StepHeights.SMALL_BELOW_MM;
+  }
+
   private static double height(Placed placed, StepHeights heights) {
     double pictures =
         placed.step().pictures().stream()

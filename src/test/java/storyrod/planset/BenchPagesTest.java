@@ -126,6 +126,27 @@ class BenchPagesTest {
   }
 
   @Test
+  void pagesOfASmallPieceAreWellFilledToo() throws IOException {
+    byte[] stool = pdf(planSet(read("src/test/resources/projects/step-stool/project.yaml")));
+    List<Double> fills = fills(stool);
+    assertTrue(fills.stream().allMatch(fill -> fill > 0.4), fills.toString());
+  }
+
+  @Test
+  void headingsStandWithTheFirstRowsOfTheirTables() throws IOException {
+    Texts texts = new Texts(BENCH.piece().description().format(), Words.ENGLISH);
+    Shopping shopping = Shopping.of(BENCH, texts);
+    int sheets = pageWith("\n" + Words.ENGLISH.say("shopping.sheets") + "\n");
+    assertTrue(PdfText.text(PDF, sheets).contains(shopping.sheets().getFirst().size()));
+    int items = pageWith("\n" + Words.ENGLISH.say("shopping.hardware") + "\n");
+    assertTrue(PdfText.text(PDF, items).contains(shopping.items().getFirst().item()));
+    for (Layouts.Stock stock : Layouts.of(BENCH, texts, PAPER).stocks()) {
+      String page = PdfText.text(PDF, pageWith("\n" + stock.title() + "\n" + stock.size()));
+      assertTrue(page.contains(Words.ENGLISH.say("column.fence")), page);
+    }
+  }
+
+  @Test
   void noTextLiesOnAnother() {
     Map<Integer, List<PdfText.Glyph>> pages =
         GLYPHS.stream()

@@ -56,7 +56,8 @@ class PlanSetFilesTest {
 
   @Test
   void cutListCountsWithPlainNumbersAndTellsHandsApart() {
-    List<String> rows = text(WRITER.write(Sample.inches().planSet()), "cut-list.csv").lines().toList();
+    Map<String, byte[]> files = WRITER.write(Sample.inches().planSet());
+    List<String> rows = text(files, "cut-list.csv").lines().toList();
     assertTrue(rows.getFirst().startsWith("mark,part,count,handed,stock,"), rows.getFirst());
     assertTrue(rows.get(1).startsWith("A,Side,2,1 + 1,"), rows.get(1));
     assertTrue(rows.get(2).matches("B,[^,]*,\\d+,,.*"), rows.get(2));
