@@ -24,7 +24,7 @@
 <h2<#if page.breaks> class="top"</#if>>${say('before.in-steps')}</h2>
 <table class="two cautions"><tr>
 <#list page.columns as half><td class="column"><ul class="plain">
-<#list half as caution><li>${caution.text} <span class="quiet">${say('before.steps', caution.steps)}</span></li>
+<#list half as caution><li>${caution.text} <span class="quiet">${say(caution.steps?matches('\\d+')?then('before.step', 'before.steps'), caution.steps)}</span></li>
 </#list>
 </ul></td><#sep><td class="gutter"></td></#list><#if page.columns?size == 1><td class="gutter"></td><td class="column"></td></#if>
 </tr></table>

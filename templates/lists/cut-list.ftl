@@ -15,10 +15,10 @@
 </thead>
 <tbody>
 <#list cutList.rows as row>
-<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td>${row.part}</td><td class="figure">${row.count}</td>
+<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td class="name">${row.part}</td><td class="figure">${row.count}</td>
 <td class="figure gap">${row.finished.length}</td><td class="figure">${row.finished.width}</td><td class="figure">${row.finished.thickness}</td>
 <td class="figure gap">${row.rough.length}</td><td class="figure">${row.rough.width}</td><td class="figure">${row.rough.thickness}</td>
-<td class="gap">${row.stock}</td><td class="last">${row.grain}</td></tr>
+<td class="gap kept">${row.stock}</td><td class="last kept">${row.grain}</td></tr>
 </#list>
 </tbody>
 </table>

@@ -39,6 +39,9 @@ a { color: #1a1d1f; text-decoration: none; }
 b { font-weight: 700; }
 
 /* Fractions: the figures stay text, so that they copy and search as 27 23/32. */
+.kept { white-space: nowrap; }
+h1, .cover-name, .step-title, td.name { word-wrap: break-word; }
+table.cut-list td.name { max-width: 38mm; }
 .fraction { display: inline-block; white-space: nowrap; }
 .thin { font-size: 70%; }
 .over { font-size: 70%; vertical-align: 0.32em; line-height: 1; }
@@ -66,6 +69,7 @@ table.long { -fs-table-paginate: paginate; }
 .cover-drawing { text-align: center; line-height: 1; font-size: 1pt; }
 .cover-name { font-weight: 300; font-size: 44pt; line-height: 1.08; margin-bottom: 3mm; }
 .cover-long { font-size: 25pt; }
+.cover-longest { font-size: 14pt; }
 .cover-summary { font-size: 11pt; margin-bottom: 7mm; }
 table.figures { width: 100%; border-collapse: separate; border-spacing: 0; border-top: 0.25mm solid #1a1d1f; }
 table.figures td { padding-top: 2.4mm; padding-right: 4mm; vertical-align: top; }
