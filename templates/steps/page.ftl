@@ -7,7 +7,7 @@
 <#macro line title><p class="side-line"><b>${title}</b> <#nested></p></#macro>
 <#macro link mark><a href="#part-${mark}">${mark}</a></#macro>
 <#macro times count><#if count != "1"> × ${count}</#if></#macro>
-<#macro marks parts><#list parts as part><span class="kept"><@link part.mark/><@times part.count/><#sep>,</#sep></span><#sep> </#list></#macro>
+<#macro marks parts><#list parts as part><a href="#part-${part.mark}">${part.mark}<#if part.count != "1"> × ${part.count}</#if><#sep>,</#sep></a><#sep> </#list></#macro>
 <#macro time step><#if step.waiting?has_content>${say('step.work-and-wait', step.working, step.waiting)}<#else>${say('step.work', step.working)}</#if></#macro>
 <#macro hardware step><@block say('step.hardware')><table class="side-list">
 <#list step.hardware as item><tr><td>${item.item}</td><td class="figure count">${item.count}</td></tr></#list>

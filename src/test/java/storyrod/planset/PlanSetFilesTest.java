@@ -129,11 +129,11 @@ class PlanSetFilesTest {
   }
 
   @Test
-  void jsonNamesFindingsByTheFileAsGiven() {
+  void jsonNamesFindingsByTheFileWithoutItsFolders() {
     JsonNode finding = json().path("findings").path(0);
     assertEquals("shelf-sag", finding.path("code").asString());
     assertEquals("warning", finding.path("severity").asString());
-    assertEquals("projects/case/project.yaml", finding.path("file").asString());
+    assertEquals("project.yaml", finding.path("file").asString());
     assertEquals(1, finding.path("line").asInt());
     assertEquals(1, finding.path("hints").size());
   }
