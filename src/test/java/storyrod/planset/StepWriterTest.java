@@ -51,6 +51,26 @@ class StepWriterTest {
   }
 
   @Test
+  void sheetIsCutStraightToSizeInOneStep() {
+    StepText text = titled("Cut the 23/32 in birch plywood to size");
+    assertTrue(text.sentences().getFirst().contains("nothing is cut twice"), text::toString);
+    assertTrue(all().stream().noneMatch(each -> each.title().startsWith("Cut down")));
+  }
+
+  @Test
+  void makersWordsComeBeforeWhatTheyConcern() {
+    Step step = SamplePieces.benchPlan().steps().getFirst();
+    Step said =
+        new Step(
+            step.number(), step.stage(), step.operations(), step.newParts(), step.standing(),
+            step.enters(), step.hardware(), step.tools(), step.cautions(), step.settings(),
+            List.of("Take the calmest board"), step.minutes(), step.waitMinutes());
+    List<String> sentences = WRITER.write(said).sentences();
+    assertEquals("Note: Take the calmest board.", sentences.getFirst());
+    assertEquals(WRITER.write(step).sentences(), sentences.subList(1, sentences.size()));
+  }
+
+  @Test
   void moreThanTwoKindsOfPartStandInATitleByTheirMarks() {
     titled("Cut the grooves in A, B, N, O and P");
   }
