@@ -435,7 +435,11 @@
     <#case "foot">
       <@title "Mount the " + noun/>
       <@say "Lay the piece on its back on a blanket."/>
-      <@say "Set one in the middle of each place and drive it straight: " + number(item.count) + " in all."/>
+      <#if item.count == total(parts)>
+        <@say "Set one in the middle of the underside of " + (item.count gt 1)?then("each of ", "") + fulls(parts) + " and drive it straight."/>
+      <#else>
+        <@say "Set one in the middle of each place and drive it straight: " + number(item.count) + " in all."/>
+      </#if>
       <@say "Stand the piece up again."/>
       <#break>
     <#default>

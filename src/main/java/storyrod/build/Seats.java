@@ -50,14 +50,17 @@ public final class Seats {
         .filter(joint -> !seats.isHeldInPlace(joint) && !seats.isShifted(joint))
         .forEach(joint -> all.addAll(seats.of(joint)));
     return all.stream()
-        .filter(seat -> operation.parts().size() == 1 || !isSettled(seat, all))
+        .filter(seat -> operation.parts().size() == 1 || !seats.isSettled(seat, all))
         .toList();
   }
 
-  private static boolean isSettled(Seat seat, Set<Seat> all) {
-    return seat.how() != How.FLUSH
+  /** Whether the sides of a sub-assembly that can be seen settle its place already. */
+  private boolean isSettled(Seat seat, Set<Seat> all) {
+    Part on = piece.part(seat.on());
+    boolean isSeen = on.box().at(seat.face()).equals(on.shoulder().at(seat.face()));
+    return !(seat.how() == How.FLUSH && isSeen)
         && all.stream()
-            .filter(other -> other.how() == How.FLUSH)
+            .filter(other -> other.how() == How.FLUSH && !other.equals(seat))
             .anyMatch(other -> other.face().axis() == seat.face().axis());
   }
 
@@ -100,7 +103,9 @@ public final class Seats {
     return Optional.of(
         its.contains(own)
             ? inside(moving, other, axis)
-            : own.contains(its) ? from(other, moving, nearer(its, own, axis)) : past(moving, other, axis));
+            : own.contains(its)
+                ? from(other, moving, nearer(its, own, axis))
+                : past(moving, other, axis));
   }
 
   /** An end that is let into another part is out of sight: that part's face shows instead. */

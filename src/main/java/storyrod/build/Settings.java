@@ -97,7 +97,7 @@ final class Settings {
   private List<Setting> seats(Operation operation, Placing placing) {
     return Seats.of(job.piece(), operation, placing.standing()).stream()
         .filter(seat -> seat.distance().isPositive())
-        .map(seat -> setting(seat))
+        .map(this::setting)
         .toList();
   }
 
@@ -134,7 +134,7 @@ final class Settings {
   private List<Setting> mount(Operation operation) {
     List<Setting> settings = new ArrayList<>();
     for (HardwareEntry entry : new Traits(job.piece()).mounted(operation)) {
-      settings.addAll(Slides.of(job.piece(), entry));
+      settings.addAll(Slides.of(job.piece(), entry, job.late().loose()));
       settings.addAll(new MountHoles(job.piece()).of(entry));
     }
     return settings;

@@ -1,9 +1,11 @@
 package storyrod.build;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
@@ -23,19 +25,25 @@ final class Slides {
 
   private final Piece piece;
   private final HardwareEntry entry;
+  private final Set<String> hung;
 
-  private Slides(Piece piece, HardwareEntry entry) {
+  private Slides(Piece piece, HardwareEntry entry, Set<String> hung) {
     this.piece = piece;
     this.entry = entry;
+    this.hung = hung;
   }
 
-  /** Heights of the line, and how far the front of the drawer's side lies from the case's. */
-  static List<Setting> of(Piece piece, HardwareEntry entry) {
+  /**
+   * Heights of the line, and how far the front of the drawer's side lies from the case's.
+   *
+   * @param hung the names of the sub-assemblies that hang loose in the piece
+   */
+  static List<Setting> of(Piece piece, HardwareEntry entry, Set<String> hung) {
     boolean isSlide =
         Optional.ofNullable(piece.description().items().get(entry.item().value()))
             .filter(item -> item.kind() == ItemKind.SLIDE)
             .isPresent();
-    return isSlide ? new Slides(piece, entry).settings() : List.of();
+    return isSlide ? new Slides(piece, entry, hung).settings() : List.of();
   }
 
   private List<Setting> settings() {
@@ -46,10 +54,10 @@ final class Slides {
     return settings;
   }
 
-  private List<Part> parts(boolean inAssembly) {
+  private List<Part> parts(boolean isHung) {
     return entry.parts().stream()
         .map(name -> piece.part(name.value()))
-        .filter(part -> part.assembly().isPresent() == inAssembly)
+        .filter(part -> part.assembly().filter(hung::contains).isPresent() == isHung)
         .toList();
   }
 
@@ -65,8 +73,7 @@ final class Slides {
   }
 
   private List<Setting> pair(Part side, Part wall) {
-    Length half =
-        side.box().size(LOWER.axis()).dividedBy(2, java.math.RoundingMode.HALF_EVEN);
+    Length half = side.box().size(LOWER.axis()).dividedBy(2, RoundingMode.HALF_EVEN);
     Length up = side.box().at(LOWER).plus(half).minus(wall.shoulder().at(LOWER));
     Length back = side.box().at(FRONT).minus(wall.shoulder().at(FRONT));
     List<Setting> settings = new ArrayList<>();

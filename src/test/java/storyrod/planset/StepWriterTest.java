@@ -71,6 +71,39 @@ class StepWriterTest {
   }
 
   @Test
+  void partThatNothingHoldsIsMarkedFromBothEndsInOneSentence() {
+    StepText text = titled("Glue the middle stiles to the top rail");
+    List<String> marked = text.sentences().stream().filter(s -> s.startsWith("Mark")).toList();
+    assertEquals(
+        List.of(
+            "Mark the place of the two middle stiles (K) on the top rail (I):"
+                + " 14 7/16 in from each end to the nearer side."),
+        marked);
+    assertEquals(
+        List.of(new StepText.SettingText("From each end", "I", "14 7/16 in")), text.settings());
+  }
+
+  @Test
+  void feetAreFlushWithTheBottomTwoAndTwoAndLieAgainstTheSides() {
+    List<String> sentences = titled("Glue the feet to the bottom").sentences();
+    assertTrue(
+        sentences.contains(
+            "Keep the four feet (G) flush with the bottom (B), two at the front and two at the"
+                + " back."),
+        sentences::toString);
+    assertTrue(sentences.contains("Push the four feet (G) against A × 2."), sentences::toString);
+  }
+
+  @Test
+  void slidesAreSetByALineOnDrawerAndCase() {
+    StepText text = titled("Mount the drawer slides");
+    assertEquals(
+        List.of("N", "C"),
+        text.settings().stream().map(StepText.SettingText::mark).limit(2).toList());
+    assertTrue(text.sentences().stream().anyMatch(s -> s.contains("flush with the front edges")));
+  }
+
+  @Test
   void moreThanTwoKindsOfPartStandInATitleByTheirMarks() {
     titled("Cut the grooves in A, B, N, O and P");
   }
