@@ -49,13 +49,7 @@
 <#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
 
 <#macro milling>
-  <#if has("mill-sheet")>
-    <@title "Cut down the " + stock.thick + " " + stock.material/>
-    <@say "Mark out each sheet as its layout shows."/>
-    <@say "Lay the sheet flat on supports that carry both sides of the cut."/>
-    <@say "Saw it along the first cuts of the layout into pieces that you can handle."/>
-    <@say "Write the mark of each part on its piece: " + letters() + "."/>
-  <#elseif has("mill-panel")>
+  <#if has("mill-panel")>
     <@title "Glue up the boards for " + plains(parts)/>
     <@say "Choose straight, dry boards of one colour and lay them side by side."/>
     <@say "Make " + fulls(parts) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
@@ -97,17 +91,23 @@
     <@say "Square both ends with the crosscut sled, or with a track saw where the panel is too large for it."/>
     <@say "Check the two diagonals of each: they must agree."/>
   <#elseif has("size-sheet")>
-    <@title "Cut the parts of " + stock.thick + " " + stock.material + " to size"/>
-    <@say "Follow the numbered cuts of the layout."/>
-    <@say "Set the fence once for all parts of one width."/>
-    <@say "Keep a straight, clean edge against the fence."/>
+    <@title "Cut the " + stock.thick + " " + stock.material + " to size"/>
+    <@say "Follow the numbered cuts of the layout from 1 on: they give every part its finished size, so nothing is cut twice."/>
+    <@say "Make the first cuts, while the pieces are large, with the track saw; lay the sheet flat on supports that carry both sides of the cut."/>
+    <@say "Make the rest at the table saw, once you can handle the pieces there: set the fence as the layout says and keep a straight, clean edge against it."/>
+    <@say "Where the next cuts have the same fence setting, make them before you move the fence."/>
+    <@say "Write the mark on each part as it comes off the saw."/>
   <#else>
     <@title "Cut the parts of " + stock.thick + " " + stock.material + " to size"/>
     <@say "Rip each blank to width with its jointed edge against the fence."/>
     <@say "Square one end."/>
     <@say "Crosscut to length against a stop, so that equal parts come out equal."/>
   </#if>
-  <@say "Cut " + letters() + " to the sizes listed with this step."/>
+  <#if has("size-sheet")>
+    <@say "Check " + letters() + " against the sizes listed with this step."/>
+  <#else>
+    <@say "Cut " + letters() + " to the sizes listed with this step."/>
+  </#if>
 </#macro>
 
 <#-- Distances, each once, with the edges from which it is measured. -->
@@ -223,6 +223,39 @@
   </#list>
 </#macro>
 
+<#-- Two of a kind by name; more than that by their marks. -->
+<#function seatOf s><#return (s.on?size lte 1)?then(fulls(s.on), lettersOf(s.onMarks))></#function>
+<#function atFaces s>
+  <#local each = (s.each gt 0)?then(number(s.each) + " ", "")>
+  <#return joined(s.faces?map(f -> each + words["at." + f]))>
+</#function>
+<#function fromEnds s>
+  <#return (s.faces?size gt 1)?then("each " + s.side, "the " + words["edge." + s.faces[0]] + " " + s.side)>
+</#function>
+
+<#macro marking>
+  <#list seats as s>
+    <#if s.how == "from" || (s.how == "against" && !s.touches)>
+      <@say "Mark the place of " + fulls(s.parts) + " on " + seatOf(s) + ": " + s.distance + " from " + fromEnds(s) + " to the nearer side."/>
+    <#elseif s.how == "past">
+      <@say "Let " + fulls(s.parts) + " stand out " + s.distance + " past " + seatOf(s) + " " + atFaces(s) + "."/>
+    </#if>
+  </#list>
+</#macro>
+
+<#macro aligning>
+  <#list seats as s>
+    <#if s.how == "flush">
+      <@say "Keep " + fulls(s.parts) + " flush with " + seatOf(s) + (s.each gt 0)?then(", ", " ") + atFaces(s) + "."/>
+    <#elseif s.how == "against" && s.touches>
+      <@say "Push " + fulls(s.parts) + " against " + seatOf(s) + "."/>
+    </#if>
+  </#list>
+  <#if flush?size gt 0>
+    <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
+  </#if>
+</#macro>
+
 <#macro turning>
   <#if lying>
     <@say "Lay what is together on its " + words["lie." + from] + ", on a blanket."/>
@@ -247,6 +280,7 @@
   <#if base?size gt 0>
     <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
   </#if>
+  <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
   <#if glueTerms?size gt 0>
@@ -259,18 +293,20 @@
   <#else>
     <@say "Set " + fulls(moving) + " back in place."/>
   </#if>
-  <#if flush?size gt 0>
-    <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
-  </#if>
+  <@aligning/>
 </#macro>
 
 <#macro fitting>
   <#if has("fit-top-fastener")>
     <@title "Fasten " + plains(moving)/>
-    <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
+    <#if overhung>
+      <@say "Lay " + fulls(moving) + " in place with the overhangs listed with this step."/>
+    <#else>
+      <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
+    </#if>
     <@say "Hook the " + number(fastenerCount) + " top fasteners into their slots."/>
     <@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/>
-    <@say "Reach in from below and drill pilot holes with a stop, so that the bit cannot come through the top."/>
+    <@say "Reach in from below and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw through each fastener, and do not force it tight."/>
   <#elseif has("fit-front")>
     <@title "Fix " + plains(moving)/>
@@ -334,14 +370,13 @@
     <#if base?size gt 0>
       <@say "Lay " + fulls(base) + " ready."/>
     </#if>
+    <@marking/>
     <#if has("fit-panel")>
       <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
     <#else>
     <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
     </#if>
-    <#if flush?size gt 0>
-      <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
-    </#if>
+    <@aligning/>
     <@driving/>
     <@squaring/>
   </#if>
@@ -379,8 +414,14 @@
     <#case "slide">
       <@title "Mount the drawer slides"/>
       <@say "Part the members of each slide as its maker's sheet says."/>
-      <@say "Set the case members level, both at one height, and mark their front holes."/>
-      <@say "Set the drawer members on the drawer sides in line with them."/>
+      <#if lineGiven>
+        <@say "Draw a line along every part listed, at the height given for it: on the drawer up from its lower edge, in the case up from the face that the part stands on."/>
+        <@say "Set the case members with their middle on the lines, " + offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges") + ", and mark their front holes."/>
+        <@say "Set the drawer members with their middle on the lines of the drawer sides, their front ends flush with the front of the drawer box."/>
+      <#else>
+        <@say "Set the case members level, both at one height, and mark their front holes."/>
+        <@say "Set the drawer members on the drawer sides in line with them."/>
+      </#if>
       <#break>
     <#case "pull">
       <@title "Mount the " + noun/>
@@ -394,7 +435,11 @@
     <#case "foot">
       <@title "Mount the " + noun/>
       <@say "Lay the piece on its back on a blanket."/>
-      <@say "Set one in the middle of each place and drive it straight: " + number(item.count) + " in all."/>
+      <#if item.count == total(parts)>
+        <@say "Set one in the middle of the underside of " + (item.count gt 1)?then("each of ", "") + fulls(parts) + " and drive it straight."/>
+      <#else>
+        <@say "Set one in the middle of each place and drive it straight: " + number(item.count) + " in all."/>
+      </#if>
       <@say "Stand the piece up again."/>
       <#break>
     <#default>
@@ -402,10 +447,14 @@
       <@say "Mount " + number(item.count) + " as the maker's sheet says."/>
   </#switch>
   <#if hardware?size gt 1>
-    <@say "Drill pilot holes and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
+    <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
   </#if>
 </#macro>
 
+<#-- The maker's own words first: they bear on what follows. -->
+<#list said as each>
+<@say "Note: " + each/>
+</#list>
 <#switch verb>
   <#case "mill"><@milling/><#break>
   <#case "size"><@sizing/><#break>
@@ -417,6 +466,3 @@
   <#case "test"><@testing/><#break>
   <#case "finish"><@finishing/><#break>
 </#switch>
-<#list said as each>
-<@say each/>
-</#list>

@@ -34,7 +34,9 @@ final class Operations {
   }
 
   private List<Operation> list(List<Placing> placings, Insides insides) {
-    piece.parts().forEach(part -> add(Verb.MILL, part, List.of()));
+    piece.parts().stream()
+        .filter(part -> !Traits.isSheet(part))
+        .forEach(part -> add(Verb.MILL, part, List.of()));
     piece.parts().forEach(part -> add(Verb.SIZE, part, List.of()));
     piece.parts().forEach(this::addCuts);
     piece.parts().stream().filter(insides::has).forEach(part -> add(Verb.SAND, part, List.of()));

@@ -6,8 +6,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.rule.Job;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
@@ -36,7 +39,8 @@ final class Settings {
       case SIZE -> size(part(operation));
       case CUT, DRILL -> machine(part(operation), operation.cuts());
       case FIT -> fit(operation);
-      case SAND, MOUNT, TEST, FINISH -> List.of();
+      case MOUNT -> mount(operation);
+      case SAND, TEST, FINISH -> List.of();
     };
   }
 
@@ -45,9 +49,7 @@ final class Settings {
   }
 
   private static List<Setting> thickness(Part part) {
-    return Traits.isSheet(part)
-        ? List.of()
-        : List.of(new Setting("thickness", Optional.empty(), part.finishedThickness()));
+    return List.of(new Setting("thickness", Optional.empty(), part.finishedThickness()));
   }
 
   private List<Setting> size(Part part) {
@@ -77,6 +79,63 @@ final class Settings {
     List<Setting> settings = new ArrayList<>(squares.diagonal(operation).stream().toList());
     for (Joint joint : operation.joints()) {
       Pilots.of(job.piece(), joint).forEach(cut -> settings.addAll(pilot(joint, cut)));
+      settings.addAll(new MountHoles(job.piece()).of(joint));
+    }
+    placing(operation)
+        .ifPresent(
+            placing -> {
+              settings.addAll(seats(operation, placing));
+              settings.addAll(overhangs(placing));
+            });
+    return settings;
+  }
+
+  private Optional<Placing> placing(Operation operation) {
+    return job.placings().stream().filter(p -> p.name().equals(operation.name())).findFirst();
+  }
+
+  private List<Setting> seats(Operation operation, Placing placing) {
+    return Seats.of(job.piece(), operation, placing.standing()).stream()
+        .filter(seat -> seat.distance().isPositive())
+        .map(this::setting)
+        .toList();
+  }
+
+  private Setting setting(Seat seat) {
+    String how = seat.how() == Seat.How.PAST ? "set-past-" : "set-from-";
+    return new Setting(
+        how + seat.face().word(), shown(job.piece().part(seat.on())), seat.distance());
+  }
+
+  /** How far a top stands out past all that stands. */
+  private List<Setting> overhangs(Placing placing) {
+    if (!job.late().isTop(placing.unit()) || placing.standing().isEmpty()) {
+      return List.of();
+    }
+    Part top = placing.unit().parts().getFirst();
+    List<Part> standing = placing.standing().stream().map(job.piece()::part).toList();
+    return Stream.of(Face.values())
+        .filter(face -> face.axis() != top.thickness())
+        .map(face -> overhang(top, standing, face))
+        .filter(setting -> setting.value().isPositive())
+        .toList();
+  }
+
+  private static Setting overhang(Part top, List<Part> standing, Face face) {
+    Length least =
+        standing.stream()
+            .map(part -> top.box().at(face).minus(part.box().at(face)))
+            .map(out -> face.sign() < 0 ? out.negated() : out)
+            .min(Length::compareTo)
+            .orElse(Length.ZERO);
+    return new Setting("overhang-" + face.word(), Optional.empty(), least);
+  }
+
+  private List<Setting> mount(Operation operation) {
+    List<Setting> settings = new ArrayList<>();
+    for (HardwareEntry entry : new Traits(job.piece()).mounted(operation)) {
+      settings.addAll(Slides.of(job.piece(), entry, job.late().loose()));
+      settings.addAll(new MountHoles(job.piece()).of(entry));
     }
     return settings;
   }

@@ -178,14 +178,23 @@ final class Steps {
         .toList();
   }
 
+  private Part part(Operation operation) {
+    return job.piece().part(operation.target());
+  }
+
+  private Stream<String> said(Operation operation) {
+    return part(operation).say().stream();
+  }
+
   private Stream<String> saidOfWhatItIs(Operation operation) {
     return switch (operation.verb()) {
-      case MILL -> job.piece().part(operation.target()).say().stream();
+      case MILL -> said(operation);
+      case SIZE -> Traits.isSheet(part(operation)) ? said(operation) : Stream.empty();
       case MOUNT ->
           traits.mounted(operation).stream()
               .map(HardwareEntry::say)
               .flatMap(Optional::stream);
-      case SIZE, CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
+      case CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
     };
   }
 }

@@ -59,7 +59,7 @@ public final class Traits {
   }
 
   private String milling(Part part) {
-    return isSheet(part) ? "mill-sheet" : isPanel(part) ? "mill-panel" : "mill-solid";
+    return isPanel(part) ? "mill-panel" : "mill-solid";
   }
 
   private String sizing(Part part) {

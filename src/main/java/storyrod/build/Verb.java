@@ -7,9 +7,9 @@ import java.util.Optional;
 
 /** What is done in an operation; the words are those of a maker's own order. */
 public enum Verb {
-  /** Choose, flatten and thickness boards, or cut down a sheet, for a part. */
+  /** Choose, flatten and thickness boards for a part; a sheet comes ready. */
   MILL,
-  /** Cut a part to its finished length and width. */
+  /** Cut a part to its finished length and width, from its board or straight from its sheet. */
   SIZE,
   /** Cut a part's dados, grooves, rabbets, notches and cutouts. */
   CUT,

@@ -27,9 +27,9 @@ final class Weight {
 
   boolean isHeavy(Operation operation) {
     return switch (operation.verb()) {
-      case MILL -> Traits.isSheet(part(operation)) && sheetKg(part(operation)) > ONE_PERSON_KG;
+      case SIZE -> Traits.isSheet(part(operation)) && sheetKg(part(operation)) > ONE_PERSON_KG;
       case FIT -> isHeavy(operation.parts());
-      case SIZE, CUT, DRILL, SAND, MOUNT, TEST, FINISH -> false;
+      case MILL, CUT, DRILL, SAND, MOUNT, TEST, FINISH -> false;
     };
   }
 

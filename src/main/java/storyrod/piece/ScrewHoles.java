@@ -7,7 +7,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import storyrod.description.Description.StockEntry;
+import storyrod.description.Description.StockKind;
 import storyrod.measure.Length;
+import storyrod.wood.Species.Group;
+import storyrod.wood.SpeciesTable;
 
 /**
  * The holes for a wood screw, from the chart {@code wood-screws.csv} (common practice).
@@ -25,6 +29,16 @@ public record ScrewHoles(Length shank, Length clearance, Length pilotHard, Lengt
         .filter(row -> !row.shank.isShorterThan(shank))
         .findFirst()
         .orElse(CHART.getLast());
+  }
+
+  /** The pilot hole in a stock; an unknown wood counts as hard, for its wider hole never splits. */
+  public Length pilot(StockEntry stock) {
+    boolean isHard =
+        stock.kind() == StockKind.SOLID
+            && SpeciesTable.find(stock.species())
+                .map(species -> species.group() == Group.HARDWOOD)
+                .orElse(true);
+    return isHard ? pilotHard : pilotSoft;
   }
 
   private static List<ScrewHoles> read() {

@@ -61,6 +61,9 @@ final class StepData {
     data.put("hardware", hardware(step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
+    data.put("bitGiven", has(step, "pilot-diameter"));
+    data.put("lineGiven", has(step, "slide-line-"));
+    data.put("offFront", has(step, "slide-behind") || has(step, "slide-before"));
     switch (step.verb()) {
       case MILL, SIZE -> putStock(data, step);
       case CUT, DRILL -> data.putAll(new CutData(piece, phrases).of(step));
@@ -124,7 +127,10 @@ final class StepData {
     data.put("base", phrases.units(laidReady(step, comeIn), inPiece));
     data.put("onto", phrases.units(meeting, inPiece));
     data.put("from", step.enters().map(face -> face.opposite().word()).orElse("top"));
-    data.put("flush", flush(step, comeIn, meeting));
+    List<Map<String, Object>> seats = new SeatData(piece, phrases).of(step);
+    data.put("seats", seats);
+    data.put("flush", seats.isEmpty() ? flush(step, comeIn, meeting) : List.of());
+    data.put("overhung", has(step, "overhang-"));
     data.put("glueTerms", glueTerms(joints));
     data.put("jointCount", joints.stream().filter(Joint::glued).count());
     data.put("inPiece", inPiece);
@@ -280,6 +286,10 @@ final class StepData {
     return item(name)
         .map(entry -> entry.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
         .orElse("other");
+  }
+
+  private static boolean has(Step step, String key) {
+    return step.settings().stream().anyMatch(setting -> setting.key().startsWith(key));
   }
 
   private String value(Step step, String key) {

@@ -1,15 +1,26 @@
 package storyrod.planset;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.planset.StepText.SettingText;
 import storyrod.words.Words;
 
 /** Puts steps into words, by the template {@code steps/text.ftl} and the words of a language. */
 final class StepWriter {
+  private static final String FROM = "set-from-";
+  private static final String PAST = "set-past-";
   private static final String TITLE = "# ";
   private static final String SENTENCE = "- ";
 
@@ -53,11 +64,49 @@ final class StepWriter {
 
   /** Settings in words; what is the same for equal parts stands once, fences in the sentences. */
   private List<SettingText> settings(Step step) {
-    return step.settings().stream()
-        .filter(setting -> !setting.key().startsWith("fence-"))
-        .map(this::text)
-        .distinct()
-        .toList();
+    List<SettingText> plain =
+        step.settings().stream()
+            .filter(setting -> !setting.key().startsWith("fence-"))
+            .filter(setting -> !isSeat(setting))
+            .map(this::text)
+            .distinct()
+            .toList();
+    return Stream.concat(seats(step).stream(), plain.stream()).toList();
+  }
+
+  private static boolean isSeat(Setting setting) {
+    return setting.key().startsWith(FROM) || setting.key().startsWith(PAST);
+  }
+
+  /** Distances at which parts are set; the same from both ends stands once. */
+  private List<SettingText> seats(Step step) {
+    Map<List<Object>, Set<Face>> faces = new LinkedHashMap<>();
+    for (Setting setting : step.settings()) {
+      if (isSeat(setting)) {
+        String start = setting.key().startsWith(FROM) ? FROM : PAST;
+        Face face = Face.named(setting.key().substring(start.length())).orElseThrow();
+        Part part = piece.part(setting.part().orElseThrow());
+        faces
+            .computeIfAbsent(
+                List.of(start, part, face.axis(), setting.value()), key -> new LinkedHashSet<>())
+            .add(face);
+      }
+    }
+    List<SettingText> texts = new ArrayList<>();
+    faces.forEach((key, both) -> texts.add(seat(key, both)));
+    return texts;
+  }
+
+  private SettingText seat(List<Object> key, Set<Face> faces) {
+    Part part = (Part) key.get(1);
+    Face face = faces.iterator().next();
+    String side = SeatData.side(part, face.axis());
+    String name =
+        faces.size() == 2
+            ? words.say("setting." + key.getFirst() + "each-" + side)
+            : words.say("setting." + key.getFirst() + side, words.say("edge." + face.word()));
+    return new SettingText(
+        name, part.mark(), piece.description().format().formatWithUnit((Length) key.get(3)));
   }
 
   private SettingText text(Setting setting) {

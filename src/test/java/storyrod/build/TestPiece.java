@@ -124,6 +124,16 @@ final class TestPiece {
     return this;
   }
 
+  /** A wood screw of which length and shank are known, in mm. */
+  TestPiece screw(String name, double length, double shank) {
+    items.put(
+        name,
+        new ItemEntry(
+            name, at(), name, ItemKind.WOOD_SCREW, Optional.of(Length.nearest(length)),
+            Optional.of(Length.nearest(shank)), Optional.empty(), 1, Optional.empty()));
+    return this;
+  }
+
   TestPiece mount(String item, int count, Optional<String> screw, int each, String... parts) {
     List<Located<String>> on = List.of(parts).stream().map(p -> new Located<>(p, at())).toList();
     hardware.add(

@@ -16,6 +16,11 @@ import storyrod.description.Diagnostics;
 import storyrod.description.DescriptionReader;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
+import storyrod.build.BuildPlan.Step;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
@@ -92,6 +97,53 @@ class WindowBenchTest {
             .filter(each -> each.verb() == Verb.DRILL)
             .flatMap(each -> each.cuts().stream())
             .noneMatch(cut -> cut.term().startsWith("pilot")));
+  }
+
+  private static List<BuildPlan.Setting> settings(Step step, String key) {
+    return step.settings().stream().filter(each -> each.key().startsWith(key)).toList();
+  }
+
+  private static Step step(String operation) {
+    return plan(withoutOrder()).steps().stream()
+        .filter(step -> step.operations().stream().anyMatch(o -> o.name().equals(operation)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void slidesGoOnOneLineOfDrawerAndCase() {
+    Piece piece = piece(withoutOrder());
+    Step slides = step("mount slide");
+    Length half = settings(slides, "slide-line-drawer").getFirst().value();
+    Length up = settings(slides, "slide-line-case").getFirst().value();
+    Box side = piece.part("drawer.left-side").box();
+    assertEquals(side.size(Axis.Z), half.times(2));
+    assertEquals(side.at(Face.BOTTOM).plus(half), piece.part("bottom").box().at(Face.TOP).plus(up));
+    assertEquals(2, settings(slides, "slide-line-").size());
+  }
+
+  @Test
+  void pilotHolesForHardwareNeverComeThroughThePart() {
+    Piece piece = piece(withoutOrder());
+    for (String operation : List.of("mount slide", "fit top")) {
+      List<BuildPlan.Setting> depths = settings(step(operation), "pilot-depth");
+      assertTrue(!depths.isEmpty(), operation);
+      for (BuildPlan.Setting depth : depths) {
+        Part part = piece.part(depth.part().orElseThrow());
+        Length left = part.finishedThickness().minus(depth.value());
+        assertTrue(!left.isShorterThan(Length.inch(1, 8)), depth::toString);
+      }
+      assertEquals(depths.size(), settings(step(operation), "pilot-diameter").size());
+    }
+  }
+
+  @Test
+  void topIsSetByItsOverhangs() {
+    Piece piece = piece(withoutOrder());
+    Length front = settings(step("fit top"), "overhang-front").getFirst().value();
+    assertEquals(
+        piece.part("frame.top-rail").box().at(Face.FRONT),
+        piece.part("top").box().at(Face.FRONT).plus(front));
   }
 
   @Test

@@ -51,6 +51,59 @@ class StepWriterTest {
   }
 
   @Test
+  void sheetIsCutStraightToSizeInOneStep() {
+    StepText text = titled("Cut the 23/32 in birch plywood to size");
+    assertTrue(text.sentences().getFirst().contains("nothing is cut twice"), text::toString);
+    assertTrue(all().stream().noneMatch(each -> each.title().startsWith("Cut down")));
+  }
+
+  @Test
+  void makersWordsComeBeforeWhatTheyConcern() {
+    Step step = SamplePieces.benchPlan().steps().getFirst();
+    Step said =
+        new Step(
+            step.number(), step.stage(), step.operations(), step.newParts(), step.standing(),
+            step.enters(), step.hardware(), step.tools(), step.cautions(), step.settings(),
+            List.of("Take the calmest board"), step.minutes(), step.waitMinutes());
+    List<String> sentences = WRITER.write(said).sentences();
+    assertEquals("Note: Take the calmest board.", sentences.getFirst());
+    assertEquals(WRITER.write(step).sentences(), sentences.subList(1, sentences.size()));
+  }
+
+  @Test
+  void partThatNothingHoldsIsMarkedFromBothEndsInOneSentence() {
+    StepText text = titled("Glue the middle stiles to the top rail");
+    List<String> marked = text.sentences().stream().filter(s -> s.startsWith("Mark")).toList();
+    assertEquals(
+        List.of(
+            "Mark the place of the two middle stiles (K) on the top rail (I):"
+                + " 14 7/16 in from each end to the nearer side."),
+        marked);
+    assertEquals(
+        List.of(new StepText.SettingText("From each end", "I", "14 7/16 in")), text.settings());
+  }
+
+  @Test
+  void feetAreFlushWithTheBottomTwoAndTwoAndLieAgainstTheSides() {
+    List<String> sentences = titled("Glue the feet to the bottom").sentences();
+    assertTrue(
+        sentences.contains(
+            "Keep the four feet (G) flush with the bottom (B), two at the front and two at the"
+                + " back."),
+        sentences::toString);
+    assertTrue(sentences.contains("Push the four feet (G) against A × 2."), sentences::toString);
+  }
+
+  @Test
+  void slidesAreSetByALineOnDrawerAndCase() {
+    StepText text = titled("Mount the drawer slides");
+    assertEquals(
+        List.of("N", "C"),
+        text.settings().stream().map(StepText.SettingText::mark).limit(2).toList());
+    assertTrue(text.sentences().stream().anyMatch(s -> s.contains("flush with the front edges")));
+  }
+
+  @Test
   void moreThanTwoKindsOfPartStandInATitleByTheirMarks() {
     titled("Cut the grooves in A, B, N, O and P");
   }

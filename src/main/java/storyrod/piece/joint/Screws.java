@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.StockEntry;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.EntryType;
 import storyrod.geometry.Axis;
@@ -19,8 +17,6 @@ import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.Meeting;
 import storyrod.piece.ScrewHoles;
-import storyrod.wood.Species.Group;
-import storyrod.wood.SpeciesTable;
 
 /** Screws through a clearance hole in one part into pilot holes in another. */
 public final class Screws extends DrivenThrough {
@@ -78,7 +74,7 @@ public final class Screws extends DrivenThrough {
 
   private static CutIn pilot(Meeting meeting, ScrewHoles holes, Length bite) {
     Blank second = meeting.second();
-    Length diameter = isHard(second.stock()) ? holes.pilotHard() : holes.pilotSoft();
+    Length diameter = holes.pilot(second.stock());
     boolean through = !bite.isShorterThan(second.box().size(meeting.axis()));
     return new CutIn(
         second.name(),
@@ -90,14 +86,6 @@ public final class Screws extends DrivenThrough {
             diameter,
             bite.min(second.box().size(meeting.axis())),
             through));
-  }
-
-  /** An unknown wood counts as hard: its pilot hole is the wider one, which never splits. */
-  private static boolean isHard(StockEntry stock) {
-    return stock.kind() == StockKind.SOLID
-        && SpeciesTable.find(stock.species())
-            .map(species -> species.group() == Group.HARDWOOD)
-            .orElse(true);
   }
 
   private static Cut row(

@@ -22,7 +22,7 @@ class RulesTest {
   /** For each rule, what it asks of the bench; the other way round is a breach of just that rule. */
   @ParameterizedTest
   @CsvSource({
-    "size-after-milling, mill bottom, size bottom",
+    "size-after-milling, mill front-stretcher, size front-stretcher",
     "glue-cured, mill top, size top",
     "cut-after-sizing, size bottom, cut bottom",
     "drill-after-sizing, size left-side, drill left-side",

@@ -1,0 +1,26 @@
+package storyrod.build;
+
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+
+/**
+ * Where a part lies beside another one that has no slot for it.
+ *
+ * @param part the full name of the part that is set
+ * @param on the full name of the part that it is set by
+ * @param face the end, edge or face of {@code on} that it is set by
+ * @param distance zero for parts that are flush or that touch
+ */
+public record Seat(How how, String part, String on, Face face, Length distance) {
+  /** How one part is set by the other. */
+  public enum How {
+    /** The two lie in one plane there. */
+    FLUSH,
+    /** The part lies against the other, or a distance off its face. */
+    AGAINST,
+    /** From the other's end to the part's nearer side. */
+    FROM,
+    /** The part stands out past the other's end. */
+    PAST
+  }
+}

@@ -1,0 +1,165 @@
+package storyrod.build;
+
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import storyrod.build.Seat.How;
+import storyrod.description.Description.ItemKind;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Joint;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * Finds where parts have to be set by hand, because nothing in a joint holds them in their place:
+ * for each joint without a slot, on both axes of the faces that meet.
+ */
+public final class Seats {
+  private final Piece piece;
+  private final Operation operation;
+  private final List<Part> standing;
+  private final Set<String> fronts;
+
+  private Seats(Piece piece, Operation operation, List<String> standing) {
+    this.piece = piece;
+    this.operation = operation;
+    this.fronts = Fronts.of(piece);
+    this.standing =
+        standing.stream()
+            .filter(name -> !operation.parts().contains(name))
+            .map(piece::part)
+            .toList();
+  }
+
+  /**
+   * The seats of what a fitting operation puts in place. A whole sub-assembly is set by its flush
+   * sides only, on every axis that has one.
+   */
+  public static List<Seat> of(Piece piece, Operation operation, List<String> standing) {
+    Seats seats = new Seats(piece, operation, standing);
+    Set<Seat> all = new LinkedHashSet<>();
+    operation.joints().stream()
+        .filter(joint -> !seats.isHeldInPlace(joint) && !seats.isShifted(joint))
+        .forEach(joint -> all.addAll(seats.of(joint)));
+    return all.stream()
+        .filter(seat -> operation.parts().size() == 1 || !seats.isSettled(seat, all))
+        .toList();
+  }
+
+  /** Whether the sides of a sub-assembly that can be seen settle its place already. */
+  private boolean isSettled(Seat seat, Set<Seat> all) {
+    Part on = piece.part(seat.on());
+    boolean isSeen = on.box().at(seat.face()).equals(on.shoulder().at(seat.face()));
+    return !(seat.how() == How.FLUSH && isSeen)
+        && all.stream()
+            .filter(other -> other.how() == How.FLUSH && !other.equals(seat))
+            .anyMatch(other -> other.face().axis() == seat.face().axis());
+  }
+
+  /** Whether its place is found by eye: a front by its gaps, a top by its overhangs. */
+  private boolean isShifted(Joint joint) {
+    return fronts.contains(operation.target())
+        || joint.fasteners().stream()
+            .map(each -> piece.description().items().get(each.item()))
+            .anyMatch(item -> item != null && item.kind() == ItemKind.TOP_FASTENER);
+  }
+
+  private boolean isHeldInPlace(Joint joint) {
+    return piece.part(joint.second()).cuts().stream()
+        .filter(Cut.Trench.class::isInstance)
+        .anyMatch(cut -> cut.forWhat().filter(joint.first()::equals).isPresent());
+  }
+
+  private List<Seat> of(Joint joint) {
+    boolean isFirst = operation.parts().contains(joint.first());
+    Part moving = piece.part(isFirst ? joint.first() : joint.second());
+    Part other = piece.part(isFirst ? joint.second() : joint.first());
+    return Arrays.stream(Axis.values())
+        .filter(axis -> axis != joint.firstFace().axis())
+        .flatMap(axis -> seat(moving, other, axis).stream())
+        .toList();
+  }
+
+  private Optional<Seat> seat(Part moving, Part other, Axis axis) {
+    Range own = moving.shoulder().on(axis);
+    Range its = other.shoulder().on(axis);
+    if (own.equals(its)) {
+      return Optional.empty();
+    }
+    if (own.from().equals(its.from())) {
+      return Optional.of(flush(moving, other, Face.of(axis, -1)));
+    }
+    if (own.to().equals(its.to())) {
+      return Optional.of(flush(moving, other, Face.of(axis, 1)));
+    }
+    return Optional.of(
+        its.contains(own)
+            ? inside(moving, other, axis)
+            : own.contains(its)
+                ? from(other, moving, nearer(its, own, axis))
+                : past(moving, other, axis));
+  }
+
+  /** An end that is let into another part is out of sight: that part's face shows instead. */
+  private Seat flush(Part moving, Part other, Face face) {
+    return hiding(moving, other, face)
+        .map(wall -> seat(How.AGAINST, moving, wall, face.opposite(), Length.ZERO))
+        .orElseGet(() -> seat(How.FLUSH, moving, other, face, Length.ZERO));
+  }
+
+  private Seat inside(Part moving, Part other, Axis axis) {
+    Face face = nearer(moving.shoulder().on(axis), other.shoulder().on(axis), axis);
+    Length off = moving.shoulder().at(face).minus(other.shoulder().at(face)).abs();
+    return hiding(moving, other, face)
+        .map(wall -> seat(How.AGAINST, moving, wall, face.opposite(), off))
+        .orElseGet(() -> from(moving, other, face));
+  }
+
+  private static Seat from(Part part, Part on, Face face) {
+    return seat(
+        How.FROM, part, on, face, part.shoulder().at(face).minus(on.box().at(face)).abs());
+  }
+
+  private static Seat past(Part moving, Part other, Axis axis) {
+    int sign =
+        moving.shoulder().on(axis).from().isShorterThan(other.shoulder().on(axis).from()) ? -1 : 1;
+    Face face = Face.of(axis, sign);
+    Length out = moving.shoulder().at(face).minus(other.shoulder().at(face)).abs();
+    return seat(How.PAST, moving, other, face, out);
+  }
+
+  private static Seat seat(How how, Part part, Part on, Face face, Length distance) {
+    return new Seat(how, part.name(), on.name(), face, distance);
+  }
+
+  private static Face nearer(Range inner, Range outer, Axis axis) {
+    Length before = inner.from().minus(outer.from());
+    Length behind = outer.to().minus(inner.to());
+    return Face.of(axis, behind.isShorterThan(before) ? 1 : -1);
+  }
+
+  /** The standing part into which an end of another is let, if it reaches past what is set. */
+  private Optional<Part> hiding(Part moving, Part other, Face face) {
+    if (other.box().at(face).equals(other.shoulder().at(face))) {
+      return Optional.empty();
+    }
+    return standing.stream()
+        .filter(wall -> wall.box().at(face.opposite()).equals(other.shoulder().at(face)))
+        .filter(wall -> faces(wall.box(), moving.box(), face.axis()))
+        .findFirst();
+  }
+
+  private static boolean faces(Box wall, Box box, Axis axis) {
+    return Stream.of(Axis.values())
+        .filter(each -> each != axis)
+        .allMatch(each -> wall.on(each).overlaps(box.on(each)));
+  }
+}

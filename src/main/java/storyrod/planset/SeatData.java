@@ -1,0 +1,161 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Seat;
+import storyrod.build.Seat.How;
+import storyrod.build.Seats;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** What a fitting step says of the places of its parts; equal parts are spoken of together. */
+record SeatData(Piece piece, PartPhrases phrases) {
+  /** Parts that are set alike: their marks, the marks of what they are set by, and the faces. */
+  private record Group(
+      How how, Set<String> parts, Set<String> on, Set<Face> faces, Length distance) {
+    boolean isTurnedTwin(Group other) {
+      return faces.size() == 1
+          && other.faces.size() == 1
+          && faces.iterator().next().opposite() == other.faces.iterator().next()
+          && parts.size() == other.parts.size();
+    }
+  }
+
+  /** What shares a group: the kind, the marks on both sides, the distance, and a face or axis. */
+  private record Likeness(How how, String part, String on, Length distance, Object where) {}
+
+  List<Map<String, Object>> of(Step step) {
+    List<Seat> seats =
+        step.operations().stream()
+            .flatMap(each -> Seats.of(piece, each, standing(step)).stream())
+            .toList();
+    List<Group> groups = new ArrayList<>(groups(seats.stream().filter(s -> isMarked(s)).toList()));
+    groups.addAll(flush(seats.stream().filter(seat -> seat.how() == How.FLUSH).toList()));
+    groups.addAll(groups(seats.stream().filter(s -> isAgainst(s)).toList()));
+    return groups.stream().map(this::data).toList();
+  }
+
+  private static List<String> standing(Step step) {
+    return Stream.concat(step.standing().stream(), step.newParts().stream()).toList();
+  }
+
+  private static boolean isAgainst(Seat seat) {
+    return seat.how() == How.AGAINST && seat.distance().isZero();
+  }
+
+  private static boolean isMarked(Seat seat) {
+    return seat.how() != How.FLUSH && !isAgainst(seat);
+  }
+
+  private List<Group> groups(List<Seat> seats) {
+    Map<Likeness, Group> groups = new LinkedHashMap<>();
+    for (Seat seat : seats) {
+      Likeness likeness =
+          new Likeness(
+              seat.how(), mark(seat.part()), mark(seat.on()), seat.distance(), seat.face().axis());
+      add(groups, likeness, seat);
+    }
+    return List.copyOf(groups.values());
+  }
+
+  /** Flush faces: first all that each part is flush with, then parts alike, then opposite ones. */
+  private List<Group> flush(List<Seat> seats) {
+    Map<Likeness, Group> byPart = new LinkedHashMap<>();
+    for (Seat seat : seats) {
+      add(byPart, new Likeness(How.FLUSH, seat.part(), "", Length.ZERO, seat.face()), seat);
+    }
+    Map<List<Object>, Group> alike = new LinkedHashMap<>();
+    for (Group group : byPart.values()) {
+      alike.merge(List.of(marks(group.parts()), marks(group.on()), group.faces()), group, this::sum);
+    }
+    Map<List<Object>, Group> faces = new LinkedHashMap<>();
+    for (Group group : alike.values()) {
+      faces.merge(List.of(group.parts(), group.on()), group, this::sum);
+    }
+    return twins(List.copyOf(faces.values()));
+  }
+
+  private List<Group> twins(List<Group> groups) {
+    List<Group> joined = new ArrayList<>();
+    for (Group group : groups) {
+      joined.stream()
+          .filter(other -> other.isTurnedTwin(group) && sameMarks(other, group))
+          .findFirst()
+          .ifPresentOrElse(
+              other -> joined.set(joined.indexOf(other), sum(other, group)),
+              () -> joined.add(group));
+    }
+    return joined;
+  }
+
+  private boolean sameMarks(Group one, Group other) {
+    return marks(one.parts()).equals(marks(other.parts()))
+        && marks(one.on()).equals(marks(other.on()));
+  }
+
+  private void add(Map<Likeness, Group> groups, Likeness likeness, Seat seat) {
+    groups.merge(
+        likeness,
+        new Group(
+            seat.how(), Set.of(seat.part()), Set.of(seat.on()), Set.of(seat.face()),
+            seat.distance()),
+        this::sum);
+  }
+
+  private Group sum(Group one, Group other) {
+    return new Group(
+        one.how(),
+        union(one.parts(), other.parts()),
+        union(one.on(), other.on()),
+        union(one.faces(), other.faces()),
+        one.distance());
+  }
+
+  private static <T> Set<T> union(Set<T> one, Set<T> other) {
+    Set<T> both = new LinkedHashSet<>(one);
+    both.addAll(other);
+    return both;
+  }
+
+  private Set<String> marks(Collection<String> parts) {
+    Set<String> marks = new TreeSet<>();
+    parts.forEach(part -> marks.add(mark(part)));
+    return marks;
+  }
+
+  private String mark(String part) {
+    return piece.part(part).mark();
+  }
+
+  private Map<String, Object> data(Group group) {
+    Map<String, Object> data = new LinkedHashMap<>();
+    Face face = group.faces().iterator().next();
+    boolean isBoth = group.faces().stream().map(Face::axis).distinct().count() < group.faces().size();
+    data.put("how", group.how().name().toLowerCase(java.util.Locale.ROOT));
+    data.put("parts", phrases.parts(group.parts()));
+    data.put("on", phrases.parts(group.on()));
+    data.put("onMarks", phrases.marks(group.on()));
+    data.put("faces", group.faces().stream().map(Face::word).toList());
+    data.put("each", isBoth ? group.parts().size() / 2 : 0);
+    data.put("side", side(piece.part(group.on().iterator().next()), face.axis()));
+    data.put("touches", group.distance().isZero());
+    data.put("distance", piece.description().format().formatWithUnit(group.distance()));
+    return data;
+  }
+
+  /** Whether a part's end, edge or face lies across an axis. */
+  static String side(Part part, Axis axis) {
+    return axis == part.length() ? "end" : axis == part.width() ? "edge" : "face";
+  }
+}
