@@ -121,7 +121,7 @@ final class HoleEdge implements Check {
     return Diagnostic.warning(
             code(),
             row.at(),
-            "%s lies half in the %s in %s".formatted(named(row), trench.term(), part.name()))
+            "%s runs over the edge of the %s in %s".formatted(named(row), trench.term(), part.name()))
         .also(trench.at(), "the " + trench.term() + " is cut for this")
         .hint("move one of the two, or drive the fastener from another face");
   }
