@@ -1,7 +1,7 @@
 package storyrod.build;
 
 import java.util.BitSet;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import storyrod.piece.Joint;
@@ -10,11 +10,11 @@ import storyrod.piece.Joint;
 final class Links {
   private record Link(Joint joint, String one, String two) {}
 
-  private final Map<String, Integer> number = new HashMap<>();
+  private final Map<String, Integer> number = new LinkedHashMap<>();
   private final List<Link> links;
 
   Links(List<Unit> units, List<Joint> joints) {
-    Map<String, String> unitOf = new HashMap<>();
+    Map<String, String> unitOf = new LinkedHashMap<>();
     for (Unit unit : units) {
       number.put(unit.name(), number.size());
       unit.parts().forEach(part -> unitOf.put(part.name(), unit.name()));

@@ -18,7 +18,7 @@ import storyrod.piece.Part;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
-  private static final Set<String> FENCED = Set.of("dado", "groove");
+  private static final List<String> FENCED = List.of("dado", "groove");
   private final Job job;
   private final Squares squares;
 

@@ -8,12 +8,16 @@ import storyrod.piece.Piece;
 public final class Checks {
   public static final List<Check> ALL =
       List.of(
+          new BradLength(),
+          new CrowdedFasteners(),
           new DadoDepth(),
           new FinishUntried(),
+          new HoleEdge(),
           new LoosePart(),
           new PartsOverlap(),
           new ScrewLength(),
           new SlideClearance(),
+          new SlideLength(),
           new TooWideForPlaner(),
           new UnknownDensity());
 

@@ -30,6 +30,7 @@ final class Checks {
     project.entries("parts").forEach(check::check);
     project.entries("assemblies").forEach((name, assembly) ->
         assembly.entries("parts").forEach((part, entry) -> check.check(name + "." + part, entry)));
+    new ShopCheck(context, project).check(stocks);
     someParts(project);
     names(project);
   }

@@ -21,6 +21,9 @@ final class Bores {
   /** Below this radius on paper a circle would be a blot; the note gives the true diameter. */
   private static final double LEAST_RADIUS = 0.5;
 
+  /** Nearer than this two circles would run into one; the note gives the true diameters. */
+  private static final double LEAST_RING = 0.4;
+
   private static final double WIDE_ENOUGH = 0.9;
 
   private Bores() {}
@@ -37,16 +40,25 @@ final class Bores {
   }
 
   private static void addHoles(PlacedView view, Cut.Holes holes, List<Element> elements) {
-    double radius = holes.diameter().toMm() * view.ruler().factor() / 2;
-    boolean hidden = holes.from() == Face.BACK && !holes.through();
+    double factor = view.ruler().factor();
+    double drawn = Math.max(holes.diameter().toMm() * factor / 2, LEAST_RADIUS);
+    double sunk = holes.countersink().toMm() * factor / 2;
+    double mouth = sunk > 0 ? Math.max(sunk, drawn + LEAST_RING) : drawn;
+    boolean farFace = holes.from() == Face.BACK;
     for (Point centre : holes.centres()) {
       At at = view.at(centre);
-      Role role = hidden ? Role.HIDDEN : 2 * radius < SMALL ? Role.THIN : Role.VISIBLE;
-      Optional<Tone> fill = hidden ? Optional.empty() : Optional.of(Tone.WHITE);
-      double drawn = Math.max(radius, LEAST_RADIUS);
-      elements.add(new Ellipse(role, at, drawn, drawn, 0, fill));
-      addCentre(at, drawn, elements);
+      if (sunk > 0) {
+        elements.add(circle(at, mouth, farFace));
+      }
+      elements.add(circle(at, drawn, farFace && !holes.through()));
+      addCentre(at, mouth, elements);
     }
+  }
+
+  private static Ellipse circle(At at, double radius, boolean hidden) {
+    Role role = hidden ? Role.HIDDEN : 2 * radius < SMALL ? Role.THIN : Role.VISIBLE;
+    Optional<Tone> fill = hidden ? Optional.empty() : Optional.of(Tone.WHITE);
+    return new Ellipse(role, at, radius, radius, 0, fill);
   }
 
   /** A cross, of which a small hole shows only the ends so that it reads as a hole. */

@@ -66,7 +66,7 @@ final class CutNotes {
     Equal one =
         switch (cut) {
           case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
-          case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.diameter().toMm() / 2);
+          case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
           case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
         };
     notes.merge(view + said(cut, 1), one, Equal::and);
@@ -107,9 +107,19 @@ final class CutNotes {
         words.say("part.round", bits().format(holes.diameter()));
     String named =
         holes.term().equals("hole") ? round : words.say("part.named", round, term(holes, count));
-    String deep =
+    String through =
         holes.through() ? words.say("part.through", named) : deep(named, holes, holes.depth());
+    String deep = countersunk(through, holes);
     return forWhat(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
+  }
+
+  private String countersunk(String said, Cut.Holes holes) {
+    if (holes.countersink().isZero()) {
+      return said;
+    }
+    String sunk = words.say("part.countersunk", said, bits().format(holes.countersink()));
+    boolean farFace = holes.from() == Face.BACK && holes.through();
+    return farFace ? words.say("part.far-face", sunk) : sunk;
   }
 
   private String pockets(Cut.PocketHoles pockets, int count) {

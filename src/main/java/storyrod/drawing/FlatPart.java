@@ -159,6 +159,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
           holes.diameter(),
           holes.depth(),
           holes.through(),
+          holes.countersink(),
           holes.forWhat(),
           holes.at());
     }

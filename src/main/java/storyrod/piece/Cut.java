@@ -41,6 +41,8 @@ public sealed interface Cut {
    * @param along the axis of the row
    * @param step the distance from centre to centre; zero for a single hole
    * @param through whether the holes go right through
+   * @param countersink the diameter at the face of the cone for a flat head; zero without one. The
+   *     part's solid leaves the cone out
    */
   record Holes(
       String term,
@@ -52,9 +54,38 @@ public sealed interface Cut {
       Length diameter,
       Length depth,
       boolean through,
+      Length countersink,
       Optional<String> forWhat,
       Span at)
       implements Cut {
+    /** Holes without a countersink. */
+    public Holes(
+        String term,
+        Face from,
+        Point first,
+        Axis along,
+        Length step,
+        int count,
+        Length diameter,
+        Length depth,
+        boolean through,
+        Optional<String> forWhat,
+        Span at) {
+      this(
+          term, from, first, along, step, count, diameter, depth, through, Length.ZERO, forWhat, at);
+    }
+
+    /** The same holes, countersunk from the face for heads of some diameter. */
+    public Holes countersunk(Length head) {
+      return new Holes(
+          term, from, first, along, step, count, diameter, depth, through, head, forWhat, at);
+    }
+
+    /** The diameter of the opening in the face, which a countersink makes wider. */
+    public Length mouth() {
+      return diameter.max(countersink);
+    }
+
     /** The centres on the face, in order. */
     public List<Point> centres() {
       return IntStream.range(0, count).mapToObj(i -> first.moved(along, step.times(i))).toList();

@@ -85,14 +85,20 @@ final class PartShape {
   }
 
   private String hole(Cut.Holes holes, Point centre, boolean[] flips) {
-    String face = holes.through() ? "through" + axes.indexOf(holes.from().axis()) : face(holes.from(), flips);
+    boolean sameFromBothFaces = holes.through() && holes.countersink().isZero();
+    String face =
+        sameFromBothFaces
+            ? "through" + axes.indexOf(holes.from().axis())
+            : face(holes.from(), flips);
     StringBuilder text = new StringBuilder("hole " + face);
     for (int i = 0; i < 3; i++) {
       if (axes.get(i) != holes.from().axis()) {
         text.append(' ').append(place(i, centre.on(axes.get(i)), flips));
       }
     }
-    return text.append(" d").append(holes.diameter().ticks()).append(" t").append(holes.depth().ticks())
+    return text.append(" d").append(holes.diameter().ticks())
+        .append(" t").append(holes.depth().ticks())
+        .append(" c").append(holes.countersink().ticks())
         .toString();
   }
 

@@ -36,6 +36,7 @@ final class CutJson {
     json.put("diameter_um", holes.diameter().toMicrometres());
     json.put("depth_um", holes.depth().toMicrometres());
     json.put("through", holes.through());
+    json.put("countersink_um", holes.countersink().toMicrometres());
     json.put("centres_um", points(holes.centres()));
   }
 

@@ -68,6 +68,7 @@ public final class LayoutReplay {
     for (int i = 0; i < sheet.cuts().size(); i++) {
       SawCut cut = sheet.cuts().get(i);
       expect(cut.number() == i + 1, cut + " is out of order");
+      expect(!cut.at().isNegative(), cut + " begins outside the sheet");
       saw(cut, pieces);
     }
     sheet.placed().forEach(placed -> take(placed, pieces));

@@ -19,7 +19,7 @@ public record Words(String language, Map<String, String> byKey) {
     String path = "/storyrod/templates/words/" + language + ".properties";
     try (InputStream in = Words.class.getResourceAsStream(path)) {
       if (in == null) {
-        throw new IllegalArgumentException("no words for language '" + language + "'");
+        throw new IllegalArgumentException("bug: no words for language '" + language + "'");
       }
       Properties properties = new Properties();
       properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));

@@ -177,6 +177,9 @@ class PartDrawingTest {
         }
         words.add("Ø " + sample.format().forBits().format(h.diameter()));
         words.add(h.through() ? "through" : sample.format().format(h.depth()) + " deep");
+        if (!h.countersink().isZero()) {
+          words.add("countersunk to Ø " + sample.format().forBits().format(h.countersink()));
+        }
         lengths.add(h.step().times(h.count() - 1L));
       }
       case Cut.PocketHoles p -> {
@@ -190,6 +193,36 @@ class PartDrawingTest {
       }
     }
     return notGiven(sample, lengths, words);
+  }
+
+  @TestFactory
+  List<DynamicTest> aCountersunkHoleIsTwoCirclesInOne() {
+    return each(
+        sample -> {
+          List<Drawing.Ellipse> circles =
+              Clean.flat(sample.drawing.elements()).stream()
+                  .filter(Drawing.Ellipse.class::isInstance)
+                  .map(Drawing.Ellipse.class::cast)
+                  .toList();
+          long rings =
+              circles.stream()
+                  .filter(
+                      outer ->
+                          circles.stream()
+                              .anyMatch(
+                                  inner ->
+                                      inner.centre().equals(outer.centre())
+                                          && inner.rx() < outer.rx()))
+                  .count();
+          assertEquals(sunkHoles(sample.part()), rings);
+        });
+  }
+
+  private static long sunkHoles(Part part) {
+    return part.cuts().stream()
+        .filter(cut -> cut instanceof Cut.Holes holes && !holes.countersink().isZero())
+        .mapToLong(cut -> ((Cut.Holes) cut).count())
+        .sum();
   }
 
   private static List<String> notGiven(Sample sample, List<Length> lengths, List<String> words) {

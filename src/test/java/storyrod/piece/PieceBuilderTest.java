@@ -1,6 +1,7 @@
 package storyrod.piece;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -169,6 +170,40 @@ class PieceBuilderTest {
     assertEquals(Face.BOTTOM, pilot.from());
     assertEquals(
         List.of(Length.mm(150), Length.mm(250)), pilot.centres().stream().map(p -> p.x()).toList());
+  }
+
+  /** Two 4 mm shanks: a flat head is about 2 x shank wide (head column of the screw chart). */
+  @Test
+  void screwsAreCountersunkUnlessTheMakerSaysNo() {
+    assertEquals(Length.mm(8), clearance(SCREWS).countersink());
+    assertEquals(
+        Length.ZERO,
+        clearance(SCREWS.replace("count: 2", "count: 2, countersink: no")).countersink());
+    assertEquals(
+        Length.ZERO, clearance(SCREWS.replace("screw: screw", "screw: pocket")).countersink());
+  }
+
+  private static Cut.Holes clearance(String screws) {
+    return (Cut.Holes) Pieces.of(SIDES + RAIL + screws).part("bottom").cuts().getFirst();
+  }
+
+  @Test
+  void aSunkAndAPlainHoleMakePartsOfTwoMarks() {
+    String two =
+        """
+        parts:
+          one: {stock: ash, x: 0 to 300, y: 0 to 60, z: 0 to 20, grain: x}
+          two: {stock: ash, x: 0 to 300, y: 100 to 160, z: 0 to 20, grain: x}
+          under-one: {stock: odd, x: 0 to 300, y: 0 to 60, z: 0 - 30 to 0, grain: x}
+          under-two: {stock: odd, x: 0 to 300, y: 100 to 160, z: 0 - 30 to 0, grain: x}
+        joints:
+          - screws: {through: one.top, into: under-one, count: 2, screw: screw}
+          - screws: {through: two.top, into: under-two, count: 2, screw: screw}
+        """;
+    Piece alike = Pieces.of(two);
+    assertEquals(alike.part("one").mark(), alike.part("two").mark());
+    Piece different = Pieces.of(two.replace("under-two, count: 2", "under-two, count: 2, countersink: no"));
+    assertNotEquals(different.part("one").mark(), different.part("two").mark());
   }
 
   @Test

@@ -54,6 +54,11 @@ public final class Pieces {
         pin: {kind: shelf-pin, title: Shelf pin, diameter: 5}
         clip: {kind: top-fastener, title: Top fastener}
         slide: {kind: slide, title: Slide, side-clearance: 13}
+        long-slide: {kind: slide, title: Slide, side-clearance: 13, length: 280}
         brad: {kind: brad, title: Brad, length: 25}
+        brad-12: {kind: brad, title: Brad, length: 12}
+        brad-11-9: {kind: brad, title: Brad, length: 11.9}
+        brad-30-7: {kind: brad, title: Brad, length: 30.7}
+        brad-30-6: {kind: brad, title: Brad, length: 30.6}
       """;
 }

@@ -34,6 +34,25 @@ class LayoutReplayTest {
   }
 
   @Test
+  void aCutThatBeginsOutsideTheSheetIsFound() {
+    SawCut outside = cut(1, true, -1, 0, 100, 49);
+    SawCut rip = cut(2, true, 31, 1, 100, 30);
+    assertFound("begins outside the sheet", List.of(outside, rip), List.of(LEFT, RIGHT));
+  }
+
+  @Test
+  void aLastCutMayRunOffTheFarEdgeOfItsPiece() {
+    SawCut close = cut(2, false, 99, 0, 30, 99);
+    Placed left = placed("left", 0, 0, 99, 30);
+    assertEquals(
+        List.of(),
+        LayoutReplay.faults(
+            List.of(sheet(List.of(RIP, close), List.of(left))),
+            KERF,
+            List.of(wanted("left", 99, 30, false))));
+  }
+
+  @Test
   void aKerfThatWasNotPaidIsFound() {
     Placed greedy = placed("right", 40, 0, 60, 30);
     assertFound("right is not sawn", List.of(RIP, CROSSCUT), List.of(LEFT, greedy));

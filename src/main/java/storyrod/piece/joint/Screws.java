@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.EntryType;
+import storyrod.description.Key;
+import storyrod.description.ValueType;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
@@ -29,6 +32,10 @@ public final class Screws extends DrivenThrough {
               JointKeys.INTO,
               JointKeys.COUNT,
               JointKeys.item("screw", "The item of hardware."),
+              Key.optional(
+                  "countersink",
+                  new ValueType.YesNo(),
+                  "Whether their heads are sunk flush; yes if not said, no for pocket screws."),
               JointKeys.GLUE));
 
   @Override
@@ -54,14 +61,15 @@ public final class Screws extends DrivenThrough {
     }
     ScrewHoles holes = ScrewHoles.forShank(screw.diameter().orElseThrow());
     return new JointEffect(
-        List.of(clearance(meeting, holes), pilot(meeting, holes, bite)), joint, faults(meeting, bite, screw));
+        List.of(clearance(meeting, holes, screw), pilot(meeting, holes, bite)),
+        joint,
+        faults(meeting, bite, screw));
   }
 
-  private static CutIn clearance(Meeting meeting, ScrewHoles holes) {
+  private static CutIn clearance(Meeting meeting, ScrewHoles holes, ItemEntry screw) {
     Face entered = meeting.face().opposite();
     Blank first = meeting.first();
-    return new CutIn(
-        first.name(),
+    Cut.Holes row =
         row(
             meeting,
             "clearance hole",
@@ -69,7 +77,18 @@ public final class Screws extends DrivenThrough {
             first.box().at(entered),
             holes.clearance(),
             first.box().size(meeting.axis()),
-            true));
+            true);
+    return new CutIn(first.name(), isCountersunk(meeting, screw) ? row.countersunk(head(screw)) : row);
+  }
+
+  /** A proud head would lift whatever lies on it; a pocket screw's flat underside stays on top. */
+  private static boolean isCountersunk(Meeting meeting, ItemEntry screw) {
+    return meeting.entry().yes("countersink", screw.kind() != ItemKind.POCKET_SCREW);
+  }
+
+  /** A flat head is about twice as wide as the shank, by the head column of the screw chart. */
+  private static Length head(ItemEntry screw) {
+    return screw.diameter().orElseThrow().times(2);
   }
 
   private static CutIn pilot(Meeting meeting, ScrewHoles holes, Length bite) {
@@ -88,7 +107,7 @@ public final class Screws extends DrivenThrough {
             through));
   }
 
-  private static Cut row(
+  private static Cut.Holes row(
       Meeting meeting,
       String term,
       Face from,
