@@ -67,12 +67,22 @@ final class Settings {
     if (kind.depth().isPositive()) {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
+    countersink(cuts).ifPresent(settings::add);
     for (Cut cut : cuts) {
       if (cut instanceof Cut.Trench trench && FENCED.contains(trench.term())) {
         settings.add(fence(part, trench));
       }
     }
     return settings;
+  }
+
+  private static Optional<Setting> countersink(List<Cut> cuts) {
+    return cuts.stream()
+        .filter(Cut.Holes.class::isInstance)
+        .map(cut -> ((Cut.Holes) cut).countersink())
+        .filter(Length::isPositive)
+        .max(Length::compareTo)
+        .map(head -> new Setting("countersink-diameter", Optional.empty(), head));
   }
 
   private List<Setting> fit(Operation operation) {

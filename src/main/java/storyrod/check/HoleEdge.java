@@ -25,9 +25,9 @@ final class HoleEdge implements Check {
 
   @Override
   public String explanation() {
-    return "Round a hole, its countersink included, at least 1/16 in of wood should remain before the"
-        + " part's edge and before the next hole, and a slot should lie clear of it or take all of"
-        + " it (common practice). Two holes that run into each other are an error.";
+    return "Round a hole, its countersink included, at least 1/16 in of wood should remain before"
+        + " the part's edge and before the next hole, and a slot should lie clear of it or take all"
+        + " of it (common practice). Two holes that run into each other are an error.";
   }
 
   @Override
@@ -121,7 +121,8 @@ final class HoleEdge implements Check {
     return Diagnostic.warning(
             code(),
             row.at(),
-            "%s runs over the edge of the %s in %s".formatted(named(row), trench.term(), part.name()))
+            "%s runs over the edge of the %s in %s"
+                .formatted(named(row), trench.term(), part.name()))
         .also(trench.at(), "the " + trench.term() + " is cut for this")
         .hint("move one of the two, or drive the fastener from another face");
   }

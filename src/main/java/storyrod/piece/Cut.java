@@ -72,7 +72,8 @@ public sealed interface Cut {
         Optional<String> forWhat,
         Span at) {
       this(
-          term, from, first, along, step, count, diameter, depth, through, Length.ZERO, forWhat, at);
+          term, from, first, along, step, count, diameter, depth, through, Length.ZERO, forWhat,
+          at);
     }
 
     /** The same holes, countersunk from the face for heads of some diameter. */

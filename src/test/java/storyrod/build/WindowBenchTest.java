@@ -64,6 +64,19 @@ class WindowBenchTest {
     return plan.steps().stream().flatMap(step -> step.operations().stream()).toList();
   }
 
+  /** A flat head is about 2 x shank wide: 0.164 in x 2 for a #8 screw (head row of the chart). */
+  @Test
+  void stepsThatDrillForScrewsSetTheCountersink() {
+    List<storyrod.measure.Length> heads =
+        plan(text()).steps().stream()
+            .flatMap(step -> step.settings().stream())
+            .filter(setting -> setting.key().equals("countersink-diameter"))
+            .map(BuildPlan.Setting::value)
+            .distinct()
+            .toList();
+    assertEquals(List.of(storyrod.measure.Length.parse("0.164 in").times(2)), heads);
+  }
+
   @Test
   void makersOrderHoldsAllWorkInItsSevenStages() {
     Set<String> stages = new LinkedHashSet<>();

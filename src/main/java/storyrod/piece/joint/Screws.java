@@ -78,7 +78,8 @@ public final class Screws extends DrivenThrough {
             holes.clearance(),
             first.box().size(meeting.axis()),
             true);
-    return new CutIn(first.name(), isCountersunk(meeting, screw) ? row.countersunk(head(screw)) : row);
+    return new CutIn(
+        first.name(), isCountersunk(meeting, screw) ? row.countersunk(head(screw)) : row);
   }
 
   /** A proud head would lift whatever lies on it; a pocket screw's flat underside stays on top. */
