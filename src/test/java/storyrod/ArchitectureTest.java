@@ -13,8 +13,18 @@ class ArchitectureTest {
   /** The order of the stages. */
   private static final List<String> PACKAGES =
       List.of(
-          "measure", "words", "geometry", "description", "wood", "piece", "check", "stock", "build",
-          "drawing", "planset", "cli");
+          "measure",
+          "words",
+          "geometry",
+          "description",
+          "wood",
+          "piece",
+          "check",
+          "stock",
+          "build",
+          "drawing",
+          "planset",
+          "cli");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

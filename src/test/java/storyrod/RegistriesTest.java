@@ -42,13 +42,13 @@ class RegistriesTest {
 
   private static List<String> classesOf(Class<?> type) {
     return new ClassFileImporter()
-        .withImportOption(new ImportOption.DoNotIncludeTests())
-        .importPackages(type.getPackageName())
-        .stream()
-        .filter(each -> each.isAssignableTo(type) && !each.isInterface())
-        .filter(each -> !each.getModifiers().contains(JavaModifier.ABSTRACT))
-        .map(JavaClass::getSimpleName)
-        .sorted()
-        .toList();
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages(type.getPackageName())
+            .stream()
+            .filter(each -> each.isAssignableTo(type) && !each.isInterface())
+            .filter(each -> !each.getModifiers().contains(JavaModifier.ABSTRACT))
+            .map(JavaClass::getSimpleName)
+            .sorted()
+            .toList();
   }
 }

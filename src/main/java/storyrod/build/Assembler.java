@@ -11,9 +11,9 @@ import storyrod.piece.Joint;
 /**
  * Finds the order in which units go together, by taking them apart and running that backwards.
  *
- * <p>A unit that can leave can still leave when others have left before it. So taking away whichever
- * unit is free never spoils anything, and if at some point none is free, no order exists; what is
- * best to take away is then only a matter of good work ({@link Leaving}).
+ * <p>A unit that can leave can still leave when others have left before it. So taking away
+ * whichever unit is free never spoils anything, and if at some point none is free, no order exists;
+ * what is best to take away is then only a matter of good work ({@link Leaving}).
  */
 final class Assembler {
   private final Reach reach;
@@ -99,8 +99,7 @@ final class Assembler {
 
   private static boolean mayLeave(Unit unit, List<Unit> standing, List<String> own) {
     int place = own.indexOf(unit.name());
-    return place < 0
-        || standing.stream().noneMatch(other -> own.indexOf(other.name()) > place);
+    return place < 0 || standing.stream().noneMatch(other -> own.indexOf(other.name()) > place);
   }
 
   private Optional<Leaving> leaving(Unit unit, List<Unit> rest, Links links) {

@@ -73,7 +73,8 @@ public record BuildPlan(List<Step> steps, List<Need> needs) {
     }
 
     /**
-     * The new parts that move to their place; the others are the first of an assembly and lie ready.
+     * The new parts that move to their place; the others are the first of an assembly and lie
+     * ready.
      */
     public List<String> movingParts() {
       return newParts.stream().filter(part -> !laidReady().contains(part)).toList();

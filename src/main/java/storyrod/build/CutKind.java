@@ -60,8 +60,7 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
 
   /** Whether a trench ends inside the part, so that the cutter has to stop. */
   public static boolean isStopped(Part part, Cut.Trench trench) {
-    Axis run =
-        Axis.other(trench.from().axis(), widthAxis(part, trench));
+    Axis run = Axis.other(trench.from().axis(), widthAxis(part, trench));
     return !runsThrough(part, trench, run);
   }
 

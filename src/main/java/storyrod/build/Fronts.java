@@ -25,9 +25,7 @@ public final class Fronts {
   public static Set<String> of(Piece piece) {
     Fronts fronts = new Fronts(piece);
     Set<String> names = new TreeSet<>();
-    piece.parts().stream()
-        .filter(fronts::isFront)
-        .forEach(part -> names.add(part.name()));
+    piece.parts().stream().filter(fronts::isFront).forEach(part -> names.add(part.name()));
     return names;
   }
 
@@ -39,8 +37,10 @@ public final class Fronts {
     return part.assembly().filter(this::hangsOnSlides).isPresent()
         && !isOnSlide(part)
         && !joints.isEmpty()
-        && joints.stream().allMatch(joint -> isScrewed(joint) && other(joint, part).equals(
-            other(joints.getFirst(), part)))
+        && joints.stream()
+            .allMatch(
+                joint ->
+                    isScrewed(joint) && other(joint, part).equals(other(joints.getFirst(), part)))
         && piece.part(other(joints.getFirst(), part)).assembly().equals(part.assembly());
   }
 

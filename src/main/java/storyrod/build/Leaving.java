@@ -77,8 +77,6 @@ record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted
 
   private static Box toolSpace(Joint joint, Face face) {
     Length from = joint.contact().at(face);
-    return joint
-        .contact()
-        .with(face.axis(), new Range(from, from).extended(face.sign(), DRIVER));
+    return joint.contact().with(face.axis(), new Range(from, from).extended(face.sign(), DRIVER));
   }
 }

@@ -56,8 +56,7 @@ record MountHoles(Piece piece) {
     }
     Optional<String> shown = Optional.of(piece.mark(part.mark()).shown().name());
     Length bit = ScrewHoles.forShank(screw.diameter().get()).pilot(part.stock());
-    Length depth =
-        screw.length().get().minus(METAL).min(part.finishedThickness().minus(LEFT));
+    Length depth = screw.length().get().minus(METAL).min(part.finishedThickness().minus(LEFT));
     Setting diameter = new Setting("pilot-diameter", shown, bit);
     return depth.isPositive()
         ? List.of(diameter, new Setting("pilot-depth", shown, depth))

@@ -51,8 +51,7 @@ final class Operations {
     part.cuts().stream()
         .filter(cut -> !Pilots.isPilot(piece, part, cut))
         .forEach(
-            cut ->
-                kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
+            cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
     kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
   }
 
@@ -78,9 +77,7 @@ final class Operations {
   }
 
   private List<Cut> pilots(Placing placing) {
-    return placing.closes().stream()
-        .flatMap(joint -> Pilots.of(piece, joint).stream())
-        .toList();
+    return placing.closes().stream().flatMap(joint -> Pilots.of(piece, joint).stream()).toList();
   }
 
   private void addFinish(FinishEntry finish) {
@@ -94,7 +91,13 @@ final class Operations {
 
   private static Operation lasting(Operation op, int minutes, int waitMinutes) {
     return new Operation(
-        op.verb(), op.target(), op.parts(), op.cuts(), op.joints(), op.hardware(), minutes,
+        op.verb(),
+        op.target(),
+        op.parts(),
+        op.cuts(),
+        op.joints(),
+        op.hardware(),
+        minutes,
         waitMinutes);
   }
 

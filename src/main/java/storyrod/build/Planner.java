@@ -11,16 +11,15 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.Rules;
 import storyrod.description.Diagnostic;
-import storyrod.description.Span;
 import storyrod.description.Diagnostics;
+import storyrod.description.Span;
 import storyrod.piece.Piece;
 
 /**
  * Finds an order of work for a piece.
  *
  * <ol>
- *   <li>For each sub-assembly and for the piece, the order in which units go together, by
- *       geometry.
+ *   <li>For each sub-assembly and for the piece, the order in which units go together, by geometry.
  *   <li>All operations, and what the rules put before what.
  *   <li>The maker's own order held against that.
  *   <li>A list of steps that keeps all of it and batches what is alike.

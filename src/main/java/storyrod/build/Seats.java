@@ -124,8 +124,7 @@ public final class Seats {
   }
 
   private static Seat from(Part part, Part on, Face face) {
-    return seat(
-        How.FROM, part, on, face, part.shoulder().at(face).minus(on.box().at(face)).abs());
+    return seat(How.FROM, part, on, face, part.shoulder().at(face).minus(on.box().at(face)).abs());
   }
 
   private static Seat past(Part moving, Part other, Axis axis) {

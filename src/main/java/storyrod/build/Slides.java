@@ -16,8 +16,8 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /**
- * Where drawer slides go: on one line along the middle of the drawer's side, which is set out on the
- * drawer's side and on the part of the case beside it.
+ * Where drawer slides go: on one line along the middle of the drawer's side, which is set out on
+ * the drawer's side and on the part of the case beside it.
  */
 final class Slides {
   private static final Face LOWER = Face.BOTTOM;

@@ -61,9 +61,19 @@ final class Steps {
 
   private static Step withoutWait(Step step) {
     return new Step(
-        step.number(), step.stage(), step.operations(), step.newParts(), step.standing(),
-        step.enters(), step.hardware(), step.tools(), step.cautions(), step.settings(),
-        step.say(), step.minutes(), 0);
+        step.number(),
+        step.stage(),
+        step.operations(),
+        step.newParts(),
+        step.standing(),
+        step.enters(),
+        step.hardware(),
+        step.tools(),
+        step.cautions(),
+        step.settings(),
+        step.say(),
+        step.minutes(),
+        0);
   }
 
   private Step step(int number, List<Task> batch) {
@@ -172,8 +182,7 @@ final class Steps {
                         .flatMap(stage -> stage.say().entrySet().stream())
                         .filter(say -> OwnWords.meant(say.getKey(), task.operation()))
                         .map(Map.Entry::getValue));
-    return Stream.concat(
-            batch.stream().map(Task::operation).flatMap(this::saidOfWhatItIs), own)
+    return Stream.concat(batch.stream().map(Task::operation).flatMap(this::saidOfWhatItIs), own)
         .distinct()
         .toList();
   }
@@ -191,9 +200,7 @@ final class Steps {
       case MILL -> said(operation);
       case SIZE -> Traits.isSheet(part(operation)) ? said(operation) : Stream.empty();
       case MOUNT ->
-          traits.mounted(operation).stream()
-              .map(HardwareEntry::say)
-              .flatMap(Optional::stream);
+          traits.mounted(operation).stream().map(HardwareEntry::say).flatMap(Optional::stream);
       case CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
     };
   }

@@ -111,9 +111,7 @@ final class Tasks {
     if (!unit.level().equals(Unit.PIECE)) {
       return StageKey.SUB_ASSEMBLIES;
     }
-    return job.isLate(unit)
-        ? StageKey.HARDWARE
-        : StageKey.ASSEMBLY;
+    return job.isLate(unit) ? StageKey.HARDWARE : StageKey.ASSEMBLY;
   }
 
   private static Task task(int index, Operation operation, StageKey stage, int rank) {

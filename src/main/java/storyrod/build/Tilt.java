@@ -36,9 +36,7 @@ final class Tilt {
     double height = box.size(high).toMm();
     List<Box> ahead = wood.stream().filter(each -> isAhead(each, box, way)).toList();
     List<Box> beside =
-        wood.stream()
-            .filter(each -> each.on(way.axis()).overlaps(box.on(way.axis())))
-            .toList();
+        wood.stream().filter(each -> each.on(way.axis()).overlaps(box.on(way.axis()))).toList();
     double open = clear(box, ahead, wide, high, false);
     double tall = clear(box, ahead, high, wide, true);
     double room = clear(box, beside, wide, high, false);

@@ -10,7 +10,9 @@ import storyrod.piece.Piece;
 
 /** Roughly what is lifted, to tell when it takes two. */
 final class Weight {
-  /** One person's load at its best, in kg: the load constant of NIOSH Publication 94-110 (memory). */
+  /**
+   * One person's load at its best, in kg: the load constant of NIOSH Publication 94-110 (memory).
+   */
   private static final double ONE_PERSON_KG = 23;
 
   /** Where a stock gives no density, in kg/m³: between softwood and dense hardwood (memory). */

@@ -113,7 +113,11 @@ final class HoleEdge implements Check {
         .allMatch(
             axis ->
                 !centre.on(axis).minus(removed.on(axis).from()).times(2).isShorterThan(row.mouth())
-                    && !removed.on(axis).to().minus(centre.on(axis)).times(2)
+                    && !removed
+                        .on(axis)
+                        .to()
+                        .minus(centre.on(axis))
+                        .times(2)
                         .isShorterThan(row.mouth()));
   }
 

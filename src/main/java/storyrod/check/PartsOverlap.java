@@ -60,7 +60,8 @@ final class PartsOverlap implements Check {
                 least.word(),
                 sharedMm3 / 1000))
         .also(one.at(), one.name() + " is defined here")
-        .hint("move or shorten one of them, or join them with a joint that cuts room for the other");
+        .hint(
+            "move or shorten one of them, or join them with a joint that cuts room for the other");
   }
 
   private static Axis leastAxis(Box box) {

@@ -41,8 +41,7 @@ final class SlideClearance implements Check {
     return found;
   }
 
-  private void check(
-      Piece piece, HardwareEntry entry, Length clearance, List<Diagnostic> found) {
+  private void check(Piece piece, HardwareEntry entry, Length clearance, List<Diagnostic> found) {
     List<Part> parts = entry.parts().stream().map(name -> piece.part(name.value())).toList();
     for (Part side : parts.stream().filter(part -> part.assembly().isPresent()).toList()) {
       for (Part post : parts.stream().filter(part -> part.assembly().isEmpty()).toList()) {

@@ -1,4 +1,6 @@
-/** Checks of the piece: each one file and one line in the registry, each with its code and source. */
+/**
+ * Checks of the piece: each one file and one line in the registry, each with its code and source.
+ */
 @NullMarked
 package storyrod.check;
 

@@ -58,8 +58,9 @@ final class BuildCommand implements Callable<Integer> {
     Map<String, byte[]> files = new PlanSetWriter(Words.ENGLISH).write(planSet);
     new OutputFolder(folder).replace(files);
     PrintWriter to = spec.commandLine().getOut();
-    to.println("%d files in %s, the plan set in %s".formatted(
-        files.size(), folder, folder.resolve("plan-set.pdf")));
+    to.println(
+        "%d files in %s, the plan set in %s"
+            .formatted(files.size(), folder, folder.resolve("plan-set.pdf")));
     to.flush();
   }
 }

@@ -17,10 +17,14 @@ final class Failures {
     return switch (failure) {
       case UncheckedIOException e -> inOneLine(e.getCause());
       case IOException e -> files(e);
-      case OutOfMemoryError e -> "error: not enough memory for this project; give Java more with -Xmx";
+      case OutOfMemoryError e ->
+          "error: not enough memory for this project; give Java more with -Xmx";
       default ->
           "error: the tool itself is at fault, not your project (%s); run again with --debug and report it"
-              .formatted(failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage());
+              .formatted(
+                  failure.getMessage() == null
+                      ? failure.getClass().getSimpleName()
+                      : failure.getMessage());
     };
   }
 
@@ -28,7 +32,8 @@ final class Failures {
     return switch (failure) {
       case NoSuchFileException e -> "error: no such file or folder: " + e.getFile();
       case AccessDeniedException e ->
-          "error: no permission to write %s; choose another folder with --out".formatted(e.getFile());
+          "error: no permission to write %s; choose another folder with --out"
+              .formatted(e.getFile());
       case FileAlreadyExistsException e -> notAFolder(e);
       case NotDirectoryException e -> notAFolder(e);
       case FileSystemException e ->

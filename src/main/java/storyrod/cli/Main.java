@@ -23,12 +23,16 @@ public final class Main {
 
   private Main() {}
 
-  /** Runs a command; the exit code is 0 if all is well, 1 for faults, 2 for a wrong command line. */
+  /**
+   * Runs a command; the exit code is 0 if all is well, 1 for faults, 2 for a wrong command line.
+   */
   public static void main(String[] args) {
     System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
   }
 
-  /** Runs in no country's manner: libraries write a PDF's offsets in the default locale's digits. */
+  /**
+   * Runs in no country's manner: libraries write a PDF's offsets in the default locale's digits.
+   */
   static int run(PrintWriter out, PrintWriter err, String... args) {
     Locale.setDefault(Locale.ROOT);
     Main main = new Main();

@@ -13,8 +13,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A folder that holds one plan set. All files are first written into a folder of their own inside it
- * and then moved into place, so that what was there stays as it was unless the whole set is ready.
+ * A folder that holds one plan set. All files are first written into a folder of their own inside
+ * it and then moved into place, so that what was there stays as it was unless the whole set is
+ * ready.
  */
 record OutputFolder(Path folder) {
   private static final String DRAWINGS = "drawings";
@@ -78,7 +79,8 @@ record OutputFolder(Path folder) {
       return List.of();
     }
     try (Stream<Path> all = Files.list(drawings)) {
-      return all.filter(path -> path.getFileName().toString().matches("part-[A-Z]+\\.svg")).toList();
+      return all.filter(path -> path.getFileName().toString().matches("part-[A-Z]+\\.svg"))
+          .toList();
     }
   }
 

@@ -57,8 +57,7 @@ public final class Pipeline {
 
   /** All stages up to the drawings. */
   static Optional<Planned> plan(SourceText source, Diagnostics diagnostics) {
-    Optional<Description> description =
-        reader().read(source, diagnostics);
+    Optional<Description> description = reader().read(source, diagnostics);
     Optional<Piece> piece = description.flatMap(each -> PieceBuilder.build(each, diagnostics));
     if (piece.isEmpty()) {
       return Optional.empty();

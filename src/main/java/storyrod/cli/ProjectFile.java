@@ -53,10 +53,13 @@ record ProjectFile(Path file, String name) {
       return fault("no-project", "this is a device or a pipe, not a file", "name a file on disk");
     }
     if (!Files.isReadable(file)) {
-      return fault("no-project", "you have no permission to read this file", "allow it, or copy it");
+      return fault(
+          "no-project", "you have no permission to read this file", "allow it, or copy it");
     }
     return Files.size(file) > MOST_BYTES
-        ? fault("too-large", "the file is larger than 16 MiB",
+        ? fault(
+            "too-large",
+            "the file is larger than 16 MiB",
             "a description is a text of some pages; is this the right file?")
         : Optional.empty();
   }
@@ -95,7 +98,9 @@ record ProjectFile(Path file, String name) {
   private static Diagnostic notUtf8(SourceText read) {
     int end = read.text().length();
     return Diagnostic.error(
-            "not-utf-8", new Span(read, end, end), "the file is no longer text in UTF-8 from here on")
+            "not-utf-8",
+            new Span(read, end, end),
+            "the file is no longer text in UTF-8 from here on")
         .hint("save it as UTF-8 in your editor; is this the right file?");
   }
 

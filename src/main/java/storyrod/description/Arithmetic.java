@@ -93,7 +93,9 @@ final class Arithmetic {
     }
     Expression number = left == Kind.NUMBER ? pair.at().left() : pair.at().right();
     throw new FormulaFault(
-        DIMENSION, number.at(), "this is a plain number and stands beside a length",
+        DIMENSION,
+        number.at(),
+        "this is a plain number and stands beside a length",
         "multiply it by a length, as in `shelves * 2 in`");
   }
 
@@ -109,7 +111,9 @@ final class Arithmetic {
   private static Value product(Pair pair) throws FormulaFault {
     if (pair.left().isLength() && pair.right().isLength()) {
       throw new FormulaFault(
-          DIMENSION, pair.at().at(), "a length times a length is no length",
+          DIMENSION,
+          pair.at().at(),
+          "a length times a length is no length",
           "multiply a length by a plain number");
     }
     Rational product = pair.left().amount().times(pair.right().amount());
@@ -126,7 +130,9 @@ final class Arithmetic {
   private static Value quotient(Pair pair) throws FormulaFault {
     if (pair.right().amount().signum() == 0) {
       throw new FormulaFault(
-          "division-by-zero", pair.at().right().at(), "this is zero and something is divided by it",
+          "division-by-zero",
+          pair.at().right().at(),
+          "this is zero and something is divided by it",
           "divide by a number that is not zero");
     }
     Rational quotient = pair.left().amount().dividedBy(pair.right().amount());
@@ -135,7 +141,9 @@ final class Arithmetic {
     }
     if (!pair.left().isLength()) {
       throw new FormulaFault(
-          DIMENSION, pair.at().at(), "a number divided by a length is neither number nor length",
+          DIMENSION,
+          pair.at().at(),
+          "a number divided by a length is neither number nor length",
           "divide a length by a length, or give the first number a unit");
     }
     return new Value(quotient, Kind.NUMBER);
@@ -145,7 +153,9 @@ final class Arithmetic {
   Rational length(Value value, Expression formula) throws FormulaFault {
     if (value.kind() == Kind.NUMBER) {
       throw new FormulaFault(
-          DIMENSION, formula.at(), "expected a length, found the plain number " + value.amount(),
+          DIMENSION,
+          formula.at(),
+          "expected a length, found the plain number " + value.amount(),
           "multiply it by a length, as in `shelves * 2 in`");
     }
     return as(Kind.LENGTH, value);
@@ -155,7 +165,9 @@ final class Arithmetic {
   Rational number(Value value, Expression formula) throws FormulaFault {
     if (value.isLength()) {
       throw new FormulaFault(
-          DIMENSION, formula.at(), "expected a plain number, found a length",
+          DIMENSION,
+          formula.at(),
+          "expected a plain number, found a length",
           "leave the unit away, or divide by a length");
     }
     return value.amount();

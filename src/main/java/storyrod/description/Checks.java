@@ -25,11 +25,17 @@ final class Checks {
       hardware.items().forEach(this::screws);
     }
     Map<String, Length> thickness = new LinkedHashMap<>();
-    stocks.forEach((name, stock) -> stock.findLength("thickness").ifPresent(t -> thickness.put(name, t)));
+    stocks.forEach(
+        (name, stock) -> stock.findLength("thickness").ifPresent(t -> thickness.put(name, t)));
     ThicknessCheck check = new ThicknessCheck(context, thickness);
     project.entries("parts").forEach(check::check);
-    project.entries("assemblies").forEach((name, assembly) ->
-        assembly.entries("parts").forEach((part, entry) -> check.check(name + "." + part, entry)));
+    project
+        .entries("assemblies")
+        .forEach(
+            (name, assembly) ->
+                assembly
+                    .entries("parts")
+                    .forEach((part, entry) -> check.check(name + "." + part, entry)));
     new ShopCheck(context, project).check(stocks);
     someParts(project);
     names(project);
@@ -39,16 +45,24 @@ final class Checks {
     boolean sheet = stock.find("kind", String.class).filter("sheet"::equals).isPresent();
     boolean solid = stock.find("kind", String.class).filter("solid"::equals).isPresent();
     if (sheet && !isWritten(name, "sheet")) {
-      add(Diagnostic.error("missing-key", stock.at(), "the sheet stock '" + name + "' has no 'sheet'")
-          .hint("write `sheet:` with its size, such as `96 x 48`"));
+      add(
+          Diagnostic.error(
+                  "missing-key", stock.at(), "the sheet stock '" + name + "' has no 'sheet'")
+              .hint("write `sheet:` with its size, such as `96 x 48`"));
     }
     if (solid && stock.has("sheet")) {
-      add(Diagnostic.error("stock-kind", stock.at("sheet"), "solid wood comes in boards and has no sheet size")
-          .hint("take `sheet` away, or write `kind: sheet`"));
+      add(
+          Diagnostic.error(
+                  "stock-kind",
+                  stock.at("sheet"),
+                  "solid wood comes in boards and has no sheet size")
+              .hint("take `sheet` away, or write `kind: sheet`"));
     }
     if (sheet && stock.has("bought-as")) {
-      add(Diagnostic.error("stock-kind", stock.at("bought-as"), "a sheet is bought as thick as it is")
-          .hint("take `bought-as` away, or write `kind: solid`"));
+      add(
+          Diagnostic.error(
+                  "stock-kind", stock.at("bought-as"), "a sheet is bought as thick as it is")
+              .hint("take `bought-as` away, or write `kind: solid`"));
     }
     price(stock, sheet ? PriceUnit.SHEET : PriceUnit.BOARD_FOOT, sheet || solid);
   }
@@ -60,10 +74,15 @@ final class Checks {
   }
 
   private void price(Entry stock, PriceUnit expected, boolean kindKnown) {
-    Optional<PriceUnit> per = stock.find("price", Description.Price.class).map(Description.Price::per);
+    Optional<PriceUnit> per =
+        stock.find("price", Description.Price.class).map(Description.Price::per);
     if (kindKnown && per.isPresent() && per.get() != expected) {
-      add(Diagnostic.error("price", stock.at("price"), "this stock is not sold per " + Sections.word(per.get()))
-          .hint("give its price per " + Sections.word(expected)));
+      add(
+          Diagnostic.error(
+                  "price",
+                  stock.at("price"),
+                  "this stock is not sold per " + Sections.word(per.get()))
+              .hint("give its price per " + Sections.word(expected)));
     }
   }
 
@@ -76,31 +95,40 @@ final class Checks {
 
   private void beside(Mapping keys, String there, String missing) {
     if (keys.get(there).isPresent() && keys.get(missing).isEmpty()) {
-      add(Diagnostic.error("missing-key", keys.get(there).get().at(), "'" + there + "' needs '" + missing + "' beside it")
-          .hint("write both, or neither"));
+      add(
+          Diagnostic.error(
+                  "missing-key",
+                  keys.get(there).get().at(),
+                  "'" + there + "' needs '" + missing + "' beside it")
+              .hint("write both, or neither"));
     }
   }
 
   private void someParts(Entry project) {
     if (root.get("parts").isEmpty() && root.get("assemblies").isEmpty()) {
-      add(Diagnostic.error("missing-key", project.at(), "this project has no parts")
-          .hint("write `parts:`, with a name, its stock, x, y, z and grain for each"));
+      add(
+          Diagnostic.error("missing-key", project.at(), "this project has no parts")
+              .hint("write `parts:`, with a name, its stock, x, y, z and grain for each"));
     }
   }
 
   private void names(Entry project) {
     Map<String, Entry> parts = project.entries("parts");
-    project.entries("assemblies").forEach((name, assembly) -> {
-      if (parts.containsKey(name)) {
-        twice(name, assembly.at(), parts.get(name).at());
-      }
-    });
+    project
+        .entries("assemblies")
+        .forEach(
+            (name, assembly) -> {
+              if (parts.containsKey(name)) {
+                twice(name, assembly.at(), parts.get(name).at());
+              }
+            });
   }
 
   private void twice(String name, Span at, Span before) {
-    add(Diagnostic.error("name-twice", at, "'" + name + "' is the name of something else already")
-        .also(before, "it is here already")
-        .hint("give one of the two another name"));
+    add(
+        Diagnostic.error("name-twice", at, "'" + name + "' is the name of something else already")
+            .also(before, "it is here already")
+            .hint("give one of the two another name"));
   }
 
   private void add(Diagnostic diagnostic) {

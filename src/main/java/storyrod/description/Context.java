@@ -7,7 +7,12 @@ import storyrod.description.Value.Kind;
 import storyrod.measure.Rational;
 
 /** What reading a value needs: the names around it, the arithmetic, and where faults go. */
-record Context(Scope scope, Evaluator evaluator, Figures figures, Vocabulary vocabulary, Diagnostics diagnostics) {
+record Context(
+    Scope scope,
+    Evaluator evaluator,
+    Figures figures,
+    Vocabulary vocabulary,
+    Diagnostics diagnostics) {
   Context in(Scope inner) {
     return new Context(inner, evaluator, figures, vocabulary, diagnostics);
   }

@@ -26,8 +26,6 @@ final class CycleFault {
     Stream<String> names = cycle.stream().limit(MOST_SHOWN).map(Cell::name);
     Stream<String> left = cycle.size() > MOST_SHOWN ? Stream.of("…") : Stream.empty();
     Stream<String> again = Stream.of(cycle.getFirst().name());
-    return Stream.of(names, left, again)
-        .flatMap(each -> each)
-        .collect(Collectors.joining(" -> "));
+    return Stream.of(names, left, again).flatMap(each -> each).collect(Collectors.joining(" -> "));
   }
 }

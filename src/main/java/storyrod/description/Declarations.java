@@ -18,8 +18,7 @@ import storyrod.geometry.Face;
  * the wrong shape gets a cell without a value here and its message from the {@link ValueReader}.
  */
 final class Declarations {
-  private static final Node NONE =
-      new Mapping(List.of(), Span.startOf(new SourceText("", "")));
+  private static final Node NONE = new Mapping(List.of(), Span.startOf(new SourceText("", "")));
 
   private Declarations() {}
 

@@ -179,12 +179,7 @@ public record Description(
 
   /** The finish: what, how often, and whether it has been tried on this wood. */
   public record FinishEntry(
-      Span at,
-      String product,
-      int coats,
-      int dryHours,
-      int sandTo,
-      Optional<String> triedOn) {}
+      Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {}
 
   /**
    * What the shop's machines and habits are; each has a usual value if not given.
@@ -205,15 +200,16 @@ public record Description(
       int clamps) {}
 
   /** A stage of the maker's own order. */
-  public record StageEntry(
-      Located<String> title, List<OrderEntry> order, Map<String, String> say) {
+  public record StageEntry(Located<String> title, List<OrderEntry> order, Map<String, String> say) {
     public StageEntry {
       order = List.copyOf(order);
       say = Collections.unmodifiableMap(new LinkedHashMap<>(say));
     }
   }
 
-  /** One line of a maker's own order: an operation's verb and the part or assembly it is done to. */
+  /**
+   * One line of a maker's own order: an operation's verb and the part or assembly it is done to.
+   */
   public record OrderEntry(Span at, String verb, String target) {
     @Override
     public String toString() {

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import storyrod.description.Description.About;
@@ -72,8 +71,11 @@ final class DescriptionBuilder {
 
   private Map<String, Length> sizes() {
     Map<String, Length> sizes = new LinkedHashMap<>();
-    project.find("sizes", Map.class).ifPresent(
-        all -> ((Map<?, ?>) all).forEach((name, size) -> sizes.put((String) name, (Length) size)));
+    project
+        .find("sizes", Map.class)
+        .ifPresent(
+            all ->
+                ((Map<?, ?>) all).forEach((name, size) -> sizes.put((String) name, (Length) size)));
     return sizes;
   }
 
@@ -105,10 +107,13 @@ final class DescriptionBuilder {
   private List<PartEntry> parts() {
     List<PartEntry> parts = new ArrayList<>();
     project.entries("parts").forEach((name, entry) -> parts.add(part(name, name, entry)));
-    project.entries("assemblies").forEach(
-        (assembly, inside) ->
-            inside.entries("parts").forEach(
-                (name, entry) -> parts.add(part(assembly + "." + name, name, entry))));
+    project
+        .entries("assemblies")
+        .forEach(
+            (assembly, inside) ->
+                inside
+                    .entries("parts")
+                    .forEach((name, entry) -> parts.add(part(assembly + "." + name, name, entry))));
     parts.sort(Comparator.comparingInt(part -> part.at().start()));
     return parts;
   }
@@ -132,14 +137,16 @@ final class DescriptionBuilder {
 
   private List<Entry> connections(String section) {
     Stream<Entry> inside =
-        project.entries("assemblies").values().stream().flatMap(each -> each.list(section).stream());
+        project.entries("assemblies").values().stream()
+            .flatMap(each -> each.list(section).stream());
     return Stream.concat(project.list(section).stream(), inside)
         .sorted(Comparator.comparingInt(entry -> entry.at().start()))
         .toList();
   }
 
   private static AssemblyEntry assembly(String name, Entry entry) {
-    List<String> parts = entry.entries("parts").keySet().stream().map(part -> name + "." + part).toList();
+    List<String> parts =
+        entry.entries("parts").keySet().stream().map(part -> name + "." + part).toList();
     return new AssemblyEntry(name, title(name, entry), entry.at(), parts);
   }
 
@@ -189,8 +196,11 @@ final class DescriptionBuilder {
             .map(OrderEntry.class::cast)
             .toList();
     Map<String, String> say = new LinkedHashMap<>();
-    entry.find("say", Map.class).ifPresent(
-        all -> ((Map<?, ?>) all).forEach((key, words) -> say.put((String) key, (String) words)));
+    entry
+        .find("say", Map.class)
+        .ifPresent(
+            all ->
+                ((Map<?, ?>) all).forEach((key, words) -> say.put((String) key, (String) words)));
     return new StageEntry(entry.located("stage", String.class), order, say);
   }
 }

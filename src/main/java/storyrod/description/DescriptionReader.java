@@ -12,8 +12,8 @@ import storyrod.measure.Unit;
  * <ol>
  *   <li>The text becomes nodes that know their places.
  *   <li>All names are collected, with their formulas.
- *   <li>Every section is read after its list of keys in {@link Sections}; formulas are worked out as
- *       they are needed.
+ *   <li>Every section is read after its list of keys in {@link Sections}; formulas are worked out
+ *       as they are needed.
  *   <li>What can only be seen across sections is checked.
  * </ol>
  */
@@ -43,14 +43,21 @@ public final class DescriptionReader {
 
   private Optional<Description> root(Node root, SourceText source, Diagnostics diagnostics) {
     if (!(root instanceof Mapping mapping)) {
-      diagnostics.add(Shapes.wrong(root, "keys with values", "start with a line such as `project: Window bench`"));
+      diagnostics.add(
+          Shapes.wrong(
+              root, "keys with values", "start with a line such as `project: Window bench`"));
       return Optional.empty();
     }
     Unit unit = unit(mapping);
     Context context =
         new Context(
-            Declarations.of(mapping), new Evaluator(unit, diagnostics), new Figures(unit), vocabulary, diagnostics);
-    Span start = mapping.members().isEmpty() ? mapping.at() : mapping.members().getFirst().key().at();
+            Declarations.of(mapping),
+            new Evaluator(unit, diagnostics),
+            new Figures(unit),
+            vocabulary,
+            diagnostics);
+    Span start =
+        mapping.members().isEmpty() ? mapping.at() : mapping.members().getFirst().key().at();
     Entry entry = new EntryReader(context).entry(Sections.PROJECT, mapping, start);
     new Checks(context, mapping).check(entry);
     new PrintableCheck(printable, diagnostics).check(root);
@@ -60,7 +67,8 @@ public final class DescriptionReader {
   }
 
   private static Unit unit(Mapping root) {
-    boolean mm = root.get("units").orElse(root) instanceof Scalar word && word.text().equals(Unit.MM.word());
+    boolean mm =
+        root.get("units").orElse(root) instanceof Scalar word && word.text().equals(Unit.MM.word());
     return mm ? Unit.MM : Unit.INCH;
   }
 }

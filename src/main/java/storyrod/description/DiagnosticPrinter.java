@@ -37,9 +37,13 @@ public final class DiagnosticPrinter {
 
   private static String head(Diagnostic diagnostic) {
     return diagnostic.at()
-        + ": " + diagnostic.severity().word()
-        + ": " + diagnostic.message()
-        + " [" + diagnostic.code() + "]";
+        + ": "
+        + diagnostic.severity().word()
+        + ": "
+        + diagnostic.message()
+        + " ["
+        + diagnostic.code()
+        + "]";
   }
 
   private static String second(Place place, Diagnostic diagnostic, int digits) {

@@ -32,8 +32,6 @@ public final class Diagnostics {
 
   /** As {@link #sorted}, but errors first, then warnings, then advice. */
   public List<Diagnostic> bySeverity() {
-    return sorted().stream()
-        .sorted(java.util.Comparator.comparing(Diagnostic::severity))
-        .toList();
+    return sorted().stream().sorted(java.util.Comparator.comparing(Diagnostic::severity)).toList();
   }
 }

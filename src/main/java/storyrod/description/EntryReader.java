@@ -46,7 +46,9 @@ final class EntryReader {
             ? "a comma ends a value inside {...}: put a text or a formula that has one in quotes"
             : Names.suggest(name.text(), type.keys().stream().map(Key::name));
     return Diagnostic.error(
-            "unknown-key", name.at(), "'" + Quote.of(name.text()) + "' is no key of " + article(type.name()))
+            "unknown-key",
+            name.at(),
+            "'" + Quote.of(name.text()) + "' is no key of " + article(type.name()))
         .hint(hint);
   }
 
@@ -57,10 +59,12 @@ final class EntryReader {
   private void reportMissing(EntryType type, Mapping node, Span at) {
     for (Key key : type.keys()) {
       if (key.required() && node.get(key.name()).isEmpty()) {
-        context.diagnostics().add(
-            Diagnostic.error(
-                    "missing-key", at, "this " + type.name() + " has no '" + key.name() + "'")
-                .hint("write `" + key.name() + ":` with " + Meaning.of(key)));
+        context
+            .diagnostics()
+            .add(
+                Diagnostic.error(
+                        "missing-key", at, "this " + type.name() + " has no '" + key.name() + "'")
+                    .hint("write `" + key.name() + ":` with " + Meaning.of(key)));
       }
     }
   }
@@ -70,16 +74,18 @@ final class EntryReader {
   }
 
   Optional<Map<String, Entry>> named(EntryType type, Node node) {
-    return Shapes.mapping(node, context).map(mapping -> {
-      Map<String, Entry> entries = new LinkedHashMap<>();
-      for (Member member : mapping.members()) {
-        NameStyle.check(member.key(), context);
-        inside(type, member.key().text())
-            .section(type, member)
-            .ifPresent(entry -> entries.put(member.key().text(), entry));
-      }
-      return entries;
-    });
+    return Shapes.mapping(node, context)
+        .map(
+            mapping -> {
+              Map<String, Entry> entries = new LinkedHashMap<>();
+              for (Member member : mapping.members()) {
+                NameStyle.check(member.key(), context);
+                inside(type, member.key().text())
+                    .section(type, member)
+                    .ifPresent(entry -> entries.put(member.key().text(), entry));
+              }
+              return entries;
+            });
   }
 
   private EntryReader inside(EntryType type, String name) {
@@ -101,18 +107,22 @@ final class EntryReader {
 
   /** A list of {@code - KIND: {...}}. */
   Optional<List<Entry>> kinds(String what, List<EntryType> types, Node node) {
-    return Shapes.sequence(node, context).map(list -> {
-      List<Entry> entries = new ArrayList<>();
-      list.items().forEach(item -> kind(what, types, item).ifPresent(entries::add));
-      return entries;
-    });
+    return Shapes.sequence(node, context)
+        .map(
+            list -> {
+              List<Entry> entries = new ArrayList<>();
+              list.items().forEach(item -> kind(what, types, item).ifPresent(entries::add));
+              return entries;
+            });
   }
 
   private Optional<Entry> kind(String what, List<EntryType> types, Node item) {
     if (!(item instanceof Mapping mapping) || mapping.members().size() != 1) {
       return context.fail(
           Shapes.wrong(
-              item, "one kind of " + what, "write `- KIND: {KEY: VALUE, ...}`, one a line, or indent its keys further"));
+              item,
+              "one kind of " + what,
+              "write `- KIND: {KEY: VALUE, ...}`, one a line, or indent its keys further"));
     }
     Member only = mapping.members().getFirst();
     String kind = only.key().text();
@@ -121,6 +131,7 @@ final class EntryReader {
     if (known.found().isEmpty()) {
       return context.fail(known.at(only.key().at()));
     }
-    return section(types.stream().filter(type -> type.name().equals(kind)).findFirst().orElseThrow(), only);
+    return section(
+        types.stream().filter(type -> type.name().equals(kind)).findFirst().orElseThrow(), only);
   }
 }

@@ -67,7 +67,8 @@ final class Evaluator {
     try {
       Expression formula = cell.parse();
       Map<String, Cell> needs = new LinkedHashMap<>();
-      boolean allKnown = formula.names().map(name -> resolve(name, cell, needs)).reduce(true, Boolean::logicalAnd);
+      boolean allKnown =
+          formula.names().map(name -> resolve(name, cell, needs)).reduce(true, Boolean::logicalAnd);
       Iterator<Cell> open = List.copyOf(needs.values()).iterator();
       return new Work(cell, Optional.of(formula).filter(f -> allKnown), needs, open);
     } catch (FormulaFault fault) {

@@ -16,7 +16,8 @@ record Excerpt(String line, String marks) {
     int end = Math.max(start + 1, Math.min(start + marked, line.length));
     int from = line.length <= WIDEST ? 0 : Math.clamp(start - LEAD, 0, line.length - WIDEST);
     int to = Math.min(line.length, from + WIDEST);
-    return window(line, new Stretch(from, to), new Stretch(start, Math.min(end, Math.max(to, start + 1))));
+    return window(
+        line, new Stretch(from, to), new Stretch(start, Math.min(end, Math.max(to, start + 1))));
   }
 
   private record Stretch(int from, int to) {}

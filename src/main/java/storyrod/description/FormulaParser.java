@@ -35,7 +35,8 @@ final class FormulaParser {
     Expression from = parser.sum();
     if (!parser.scanner.takeWord(TO)) {
       throw parser.scanner.unexpected(
-          "`to` and where it ends", parser.scanner.hintOr("write where it starts and ends: `0 to 12`"));
+          "`to` and where it ends",
+          parser.scanner.hintOr("write where it starts and ends: `0 to 12`"));
     }
     Expression to = parser.sum();
     parser.expectEnd("an operator");
@@ -84,7 +85,9 @@ final class FormulaParser {
     Expression right = operand();
     if (written && scanner.isFraction(start, right.at().to())) {
       throw new FormulaFault(
-          FormulaScanner.SYNTAX, right.at(), "it is not clear what is divided first here",
+          FormulaScanner.SYNTAX,
+          right.at(),
+          "it is not clear what is divided first here",
           "put the fraction in parentheses, or divide by one number at a time");
     }
     return right;
@@ -120,7 +123,11 @@ final class FormulaParser {
 
   private Expression nameOrCall(int start) throws FormulaFault {
     if (scanner.takeWord(TO)) {
-      throw fault(start, start + 2, "expected a value, found 'to'", "write where it starts and ends: `0 to 12`");
+      throw fault(
+          start,
+          start + 2,
+          "expected a value, found 'to'",
+          "write where it starts and ends: `0 to 12`");
     }
     String name = scanner.takeName().orElseThrow(() -> scanner.unexpected("a value"));
     Stretch at = new Stretch(start, start + name.length());
@@ -129,7 +136,10 @@ final class FormulaParser {
 
   private Expression call(String function, Stretch at) throws FormulaFault {
     if (!function.equals("min") && !function.equals("max")) {
-      throw fault(at.from(), at.to(), "there is no function '" + Quote.of(function) + "'",
+      throw fault(
+          at.from(),
+          at.to(),
+          "there is no function '" + Quote.of(function) + "'",
           "there are min and max; for a product write `*`");
     }
     List<Expression> arguments = new ArrayList<>();

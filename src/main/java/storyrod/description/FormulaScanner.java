@@ -33,7 +33,8 @@ final class FormulaScanner {
     this.text = text;
     if (text.length() > LONGEST) {
       throw new FormulaFault(
-          SYNTAX, new Stretch(0, text.length()),
+          SYNTAX,
+          new Stretch(0, text.length()),
           "a formula of " + text.length() + " characters is too long",
           "give parts of it names in sizes");
     }
@@ -69,7 +70,9 @@ final class FormulaScanner {
     boolean after = at == text.length() || Character.isWhitespace(text.charAt(at));
     if (!before || !after) {
       throw new FormulaFault(
-          SYNTAX, new Stretch(start, at), "'" + sign + "' needs a space on both sides",
+          SYNTAX,
+          new Stretch(start, at),
+          "'" + sign + "' needs a space on both sides",
           "write `a " + sign + " b`; without spaces a hyphen may belong to a name");
     }
     return true;
@@ -115,7 +118,9 @@ final class FormulaScanner {
   private Rational number(Matcher digits) throws FormulaFault {
     if (digits.end() - digits.start() > MOST_DIGITS) {
       throw new FormulaFault(
-          "too-large", new Stretch(digits.start(), digits.end()), "a number of too many digits",
+          "too-large",
+          new Stretch(digits.start(), digits.end()),
+          "a number of too many digits",
           "write at most " + MOST_DIGITS + " digits");
     }
     if (digits.group(4) != null) {
@@ -124,8 +129,10 @@ final class FormulaScanner {
     Rational below = whole(digits.group(3));
     if (below.signum() == 0) {
       throw new FormulaFault(
-          "division-by-zero", new Stretch(digits.start(), digits.end()),
-          "'" + digits.group() + "' divides by zero", "write another number below the line");
+          "division-by-zero",
+          new Stretch(digits.start(), digits.end()),
+          "'" + digits.group() + "' divides by zero",
+          "write another number below the line");
     }
     Rational whole = digits.group(1) == null ? Rational.ZERO : whole(digits.group(1));
     return whole.plus(whole(digits.group(2)).dividedBy(below));
@@ -211,8 +218,10 @@ final class FormulaScanner {
     }
     String found = start == end ? "the end" : "'" + Quote.of(text.substring(start, end)) + "'";
     return new FormulaFault(
-        SYNTAX, new Stretch(start, Math.max(end, start + 1)),
-        "expected " + expected + ", found " + found, hint);
+        SYNTAX,
+        new Stretch(start, Math.max(end, start + 1)),
+        "expected " + expected + ", found " + found,
+        hint);
   }
 
   private Optional<Matcher> match(Pattern pattern) {

@@ -45,12 +45,18 @@ final class LengthValues {
 
   Optional<Length> positive(Scalar text) {
     return any(text)
-        .flatMap(found -> found.isPositive() ? Optional.of(found) : notPositive(text, found, "above zero"));
+        .flatMap(
+            found ->
+                found.isPositive() ? Optional.of(found) : notPositive(text, found, "above zero"));
   }
 
   Optional<Length> fromZero(Scalar text) {
     return any(text)
-        .flatMap(found -> found.isNegative() ? notPositive(text, found, "of zero or more") : Optional.of(found));
+        .flatMap(
+            found ->
+                found.isNegative()
+                    ? notPositive(text, found, "of zero or more")
+                    : Optional.of(found));
   }
 
   private Optional<Length> notPositive(Scalar text, Length found, String expected) {
@@ -112,13 +118,15 @@ final class LengthValues {
     }
     PointAt point =
         new PointAt(coordinate(node, Axis.X), coordinate(node, Axis.Y), coordinate(node, Axis.Z));
-    long given = java.util.Arrays.stream(Axis.values()).filter(axis -> point.on(axis).isPresent()).count();
+    long given =
+        java.util.Arrays.stream(Axis.values()).filter(axis -> point.on(axis).isPresent()).count();
     return fine && given == node.members().size() ? Optional.of(point) : Optional.empty();
   }
 
   private boolean isCoordinate(Node.Member member) {
     Lookup<String> axis =
-        Names.word("unknown-key", member.key().text(), java.util.List.of("x", "y", "z"), "coordinate");
+        Names.word(
+            "unknown-key", member.key().text(), java.util.List.of("x", "y", "z"), "coordinate");
     if (axis.found().isEmpty()) {
       context.diagnostics().add(axis.at(member.key().at()));
       return false;
@@ -128,6 +136,10 @@ final class LengthValues {
 
   private Optional<Length> coordinate(Mapping node, Axis axis) {
     return node.get(axis.word())
-        .flatMap(value -> value instanceof Scalar text && !text.text().isEmpty() ? any(text) : Optional.empty());
+        .flatMap(
+            value ->
+                value instanceof Scalar text && !text.text().isEmpty()
+                    ? any(text)
+                    : Optional.empty());
   }
 }

@@ -21,7 +21,8 @@ final class Meaning {
       case ValueType.ItemName item -> "the name of an item";
       case ValueType.StockName stock -> "the name of a stock";
       case ValueType.Point point -> "coordinates, such as `{x: 2, z: 10}`";
-      case ValueType.OneOrMore some -> of(new Key(key.name(), some.each(), true, "")) + ", or a list";
+      case ValueType.OneOrMore some ->
+          of(new Key(key.name(), some.each(), true, "")) + ", or a list";
       case ValueType.PriceValue price -> "a price, such as `7.80 per board-foot`";
       case ValueType.SheetSizeValue size -> "a size, such as `96 x 48`";
       case ValueType.DateValue date -> "a day, such as `2026-11-25`";

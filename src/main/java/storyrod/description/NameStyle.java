@@ -16,23 +16,32 @@ final class NameStyle {
     if (!NAME.matcher(name.text()).matches()) {
       context.diagnostics().add(wrong(name));
     } else if (TAKEN.contains(name.text())) {
-      context.diagnostics().add(
-          Diagnostic.error("name-style", name.at(), "'" + name.text() + "' means something in formulas")
-              .hint("choose another name"));
+      context
+          .diagnostics()
+          .add(
+              Diagnostic.error(
+                      "name-style", name.at(), "'" + name.text() + "' means something in formulas")
+                  .hint("choose another name"));
     }
   }
 
   private static Diagnostic wrong(Scalar name) {
     String better =
-        name.text().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-+$", "");
+        name.text()
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^[-0-9]+|-+$", "");
     String hint = better.isEmpty() ? "" : ", such as `" + Quote.of(better) + "`";
-    return Diagnostic.error("name-style", name.at(), "'" + Quote.of(name.text()) + "' cannot be a name")
+    return Diagnostic.error(
+            "name-style", name.at(), "'" + Quote.of(name.text()) + "' cannot be a name")
         .hint("write lower-case words joined by hyphens" + hint);
   }
 
   /** The name for a reader: {@code left-side} becomes {@code Left side}. */
   static String title(String name) {
     String words = name.replace('-', ' ');
-    return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

@@ -43,9 +43,13 @@ final class Names {
             && scope.find(Scope::values, stock.substring(0, minus)).isPresent();
     return difference
         ? Lookup.none(
-            "unknown-stock", "there is no stock '" + Quote.of(stock) + "'",
-            "for a difference put spaces around the minus: `" + stock.substring(0, minus) + " - "
-                + stock.substring(minus + 1) + ".thickness`")
+            "unknown-stock",
+            "there is no stock '" + Quote.of(stock) + "'",
+            "for a difference put spaces around the minus: `"
+                + stock.substring(0, minus)
+                + " - "
+                + stock.substring(minus + 1)
+                + ".thickness`")
         : stock(stock).otherwise();
   }
 
@@ -57,7 +61,9 @@ final class Names {
     return scope
         .find(Scope::values, name)
         .map(Lookup::of)
-        .orElseGet(() -> Lookup.none(UNKNOWN, "there is no size '" + Quote.of(name) + "'", sizeHint(name)));
+        .orElseGet(
+            () ->
+                Lookup.none(UNKNOWN, "there is no size '" + Quote.of(name) + "'", sizeHint(name)));
   }
 
   private String sizeHint(String name) {
@@ -73,8 +79,10 @@ final class Names {
     List<String> sizes = scope.all(Scope::values).toList();
     return Nearest.to(name, sizes)
         .map(Names::meant)
-        .or(() -> Nearest.to(name, scope.all(Scope::parts).toList())
-            .map(part -> "did you mean a face of the part `" + part + "`?"))
+        .or(
+            () ->
+                Nearest.to(name, scope.all(Scope::parts).toList())
+                    .map(part -> "did you mean a face of the part `" + part + "`?"))
         .orElseGet(() -> listed(sizes));
   }
 
@@ -84,7 +92,8 @@ final class Names {
 
   private boolean isDifference(String name) {
     return name.contains("-")
-        && Arrays.stream(name.split("-")).allMatch(each -> scope.find(Scope::values, each).isPresent());
+        && Arrays.stream(name.split("-"))
+            .allMatch(each -> scope.find(Scope::values, each).isPresent());
   }
 
   /** A part and one of its faces. */
@@ -94,7 +103,8 @@ final class Names {
     int dot = path.lastIndexOf('.');
     if (dot < 0) {
       return Lookup.none(
-          "unknown-face", "expected a part and a face, found '" + Quote.of(path) + "'",
+          "unknown-face",
+          "expected a part and a face, found '" + Quote.of(path) + "'",
           "write the face behind a dot, such as `" + Quote.of(path) + ".left`");
     }
     Lookup<PartCells> part = part(path.substring(0, dot));
@@ -109,7 +119,8 @@ final class Names {
         .orElseGet(
             () ->
                 Lookup.none(
-                    "unknown-face", "a part has no face '" + Quote.of(word) + "'",
+                    "unknown-face",
+                    "a part has no face '" + Quote.of(word) + "'",
                     suggest(word, Arrays.stream(Face.values()).map(Face::word))));
   }
 
@@ -126,7 +137,9 @@ final class Names {
         .orElseGet(
             () ->
                 Lookup.none(
-                    UNKNOWN, "there is no assembly '" + Quote.of(assembly) + "'", outsideHint(assembly)));
+                    UNKNOWN,
+                    "there is no assembly '" + Quote.of(assembly) + "'",
+                    outsideHint(assembly)));
   }
 
   private String outsideHint(String name) {
@@ -140,15 +153,21 @@ final class Names {
     String name = path.substring(path.indexOf('.') + 1);
     return Optional.ofNullable(assembly.parts().get(name))
         .map(Lookup::of)
-        .orElseGet(() -> Lookup.none(UNKNOWN, "there is no part '" + Quote.of(path) + "'",
-            suggest(path, assembly.parts().values().stream().map(PartCells::name))));
+        .orElseGet(
+            () ->
+                Lookup.none(
+                    UNKNOWN,
+                    "there is no part '" + Quote.of(path) + "'",
+                    suggest(path, assembly.parts().values().stream().map(PartCells::name))));
   }
 
   private Lookup<PartCells> own(String name) {
     return scope
         .find(Scope::parts, name)
         .map(Lookup::of)
-        .orElseGet(() -> Lookup.none(UNKNOWN, "there is no part '" + Quote.of(name) + "'", partHint(name)));
+        .orElseGet(
+            () ->
+                Lookup.none(UNKNOWN, "there is no part '" + Quote.of(name) + "'", partHint(name)));
   }
 
   private String partHint(String name) {
@@ -163,7 +182,8 @@ final class Names {
   }
 
   private Optional<String> insideSome(String name) {
-    return scope.all(Scope::assemblies)
+    return scope
+        .all(Scope::assemblies)
         .filter(each -> scope.find(Scope::assemblies, each).get().parts().containsKey(name))
         .map(each -> each + "." + name)
         .findFirst();
@@ -182,7 +202,9 @@ final class Names {
     return words.contains(word)
         ? Lookup.of(word)
         : Lookup.none(
-            code, "there is no " + what + " '" + Quote.of(word) + "'", suggest(word, words.stream()));
+            code,
+            "there is no " + what + " '" + Quote.of(word) + "'",
+            suggest(word, words.stream()));
   }
 
   /** What to do about a word that is not among those known. */
@@ -198,7 +220,8 @@ final class Names {
     if (words.size() == 1) {
       return "there is only `" + words.getFirst() + "`";
     }
-    String more = words.size() > MOST_LISTED ? ", and " + (words.size() - MOST_LISTED) + " more" : "";
+    String more =
+        words.size() > MOST_LISTED ? ", and " + (words.size() - MOST_LISTED) + " more" : "";
     return "there are " + String.join(", ", words.stream().limit(MOST_LISTED).toList()) + more;
   }
 }

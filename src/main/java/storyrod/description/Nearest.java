@@ -47,7 +47,8 @@ final class Nearest {
     int[][] cost = new int[one.length() + 1][two.length() + 1];
     for (int i = 0; i <= one.length(); i++) {
       for (int j = 0; j <= two.length(); j++) {
-        cost[i][j] = i == 0 || j == 0 ? i + j : step(cost, i, j, one.charAt(i - 1) == two.charAt(j - 1));
+        cost[i][j] =
+            i == 0 || j == 0 ? i + j : step(cost, i, j, one.charAt(i - 1) == two.charAt(j - 1));
         if (i > 1 && j > 1 && swapped(one, two, i, j)) {
           cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
         }

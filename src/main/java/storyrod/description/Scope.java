@@ -7,7 +7,9 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import storyrod.geometry.Face;
 
-/** The names of a description or of one of its assemblies; what is not found is looked up outside. */
+/**
+ * The names of a description or of one of its assemblies; what is not found is looked up outside.
+ */
 final class Scope {
   private final String prefix;
   private final Optional<Scope> outer;
@@ -61,7 +63,9 @@ final class Scope {
 
   /** What a name stands for here, or else outside. */
   <T> Optional<T> find(Function<Scope, Map<String, T>> names, String name) {
-    return chain().flatMap(scope -> Optional.ofNullable(names.apply(scope).get(name)).stream()).findFirst();
+    return chain()
+        .flatMap(scope -> Optional.ofNullable(names.apply(scope).get(name)).stream())
+        .findFirst();
   }
 
   /** All names of one sort that can be used here. */

@@ -44,8 +44,7 @@ final class Shapes {
   }
 
   static Diagnostic wrong(Node node, String expected, String hint) {
-    return Diagnostic.error(
-            SHAPE, node.at(), "expected " + expected + ", found " + node.kind())
+    return Diagnostic.error(SHAPE, node.at(), "expected " + expected + ", found " + node.kind())
         .hint(hint);
   }
 }

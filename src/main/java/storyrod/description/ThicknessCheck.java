@@ -50,9 +50,15 @@ final class ThicknessCheck {
 
   private Diagnostic none(String name, Entry part) {
     String stock = part.text("stock");
-    return error(part.at(), "no size of '" + name + "' is the thickness of its stock: " + sizes(part))
+    return error(
+            part.at(), "no size of '" + name + "' is the thickness of its stock: " + sizes(part))
         .also(part.at("stock"), stockPlace(part))
-        .hint("let it run over `" + stock + ".thickness` on one axis: `x: 0 to " + stock + ".thickness`");
+        .hint(
+            "let it run over `"
+                + stock
+                + ".thickness` on one axis: `x: 0 to "
+                + stock
+                + ".thickness`");
   }
 
   private Diagnostic several(String name, Entry part, List<Axis> fitting) {
@@ -66,7 +72,12 @@ final class ThicknessCheck {
   private Diagnostic alongGrain(String name, Entry part, Axis grain) {
     return error(
             part.at("grain"),
-            "the grain of '" + name + "' runs through its thickness on " + grain.word() + ": " + sizes(part))
+            "the grain of '"
+                + name
+                + "' runs through its thickness on "
+                + grain.word()
+                + ": "
+                + sizes(part))
         .also(part.at("stock"), stockPlace(part))
         .hint("let the grain run along the part's length");
   }

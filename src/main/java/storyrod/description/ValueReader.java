@@ -51,7 +51,8 @@ final class ValueReader {
       case ValueType.LengthValue length ->
           length.mayBeNegative() ? lengths.any(text) : lengths.positive(text);
       case ValueType.Allowance allowance -> lengths.fromZero(text);
-      case ValueType.RangeValue range -> lengths.range(text, Use.whole(context.scope(), Kind.LENGTH));
+      case ValueType.RangeValue range ->
+          lengths.range(text, Use.whole(context.scope(), Kind.LENGTH));
       case ValueType.SheetSizeValue size -> lengths.sheet(text);
       case ValueType.Number number -> context.evaluate(text, Kind.NUMBER);
       default -> word(type, text);
@@ -78,7 +79,12 @@ final class ValueReader {
 
   private Optional<Map<String, Object>> lengths(Node node) {
     return formulas(
-        node, cell -> context.evaluator().valueOf(cell).flatMap(value -> lengths.rounded(value.amount(), cell.text().at())));
+        node,
+        cell ->
+            context
+                .evaluator()
+                .valueOf(cell)
+                .flatMap(value -> lengths.rounded(value.amount(), cell.text().at())));
   }
 
   private Optional<Map<String, Object>> numbers(Node node) {
@@ -88,46 +94,61 @@ final class ValueReader {
   private Optional<Map<String, Object>> formulas(
       Node node, java.util.function.Function<Cell, Optional<?>> result) {
     Map<String, Object> found = new LinkedHashMap<>();
-    Shapes.mapping(node, context).ifPresent(mapping -> mapping.members().forEach(member -> {
-      NameStyle.check(member.key(), context);
-      if (Shapes.scalar(member.value(), context).isPresent()) {
-        Cell cell = context.scope().values().get(member.key().text());
-        if (cell.text() == member.value()) {
-          result.apply(cell).ifPresent(value -> found.put(member.key().text(), value));
-        } else {
-          context.diagnostics().add(twice(member.key(), cell));
-        }
-      }
-    }));
+    Shapes.mapping(node, context)
+        .ifPresent(
+            mapping ->
+                mapping
+                    .members()
+                    .forEach(
+                        member -> {
+                          NameStyle.check(member.key(), context);
+                          if (Shapes.scalar(member.value(), context).isPresent()) {
+                            Cell cell = context.scope().values().get(member.key().text());
+                            if (cell.text() == member.value()) {
+                              result
+                                  .apply(cell)
+                                  .ifPresent(value -> found.put(member.key().text(), value));
+                            } else {
+                              context.diagnostics().add(twice(member.key(), cell));
+                            }
+                          }
+                        }));
     return Optional.of(found);
   }
 
   private static Diagnostic twice(Scalar name, Cell before) {
     return Diagnostic.error(
-            "name-twice", name.at(), "'" + Quote.of(name.text()) + "' is the name of something else already")
+            "name-twice",
+            name.at(),
+            "'" + Quote.of(name.text()) + "' is the name of something else already")
         .also(before.text().at(), "it is here already")
         .hint("give one of the two another name");
   }
 
-  private Optional<List<Object>> list(Node node, java.util.function.Function<Scalar, Optional<?>> each) {
+  private Optional<List<Object>> list(
+      Node node, java.util.function.Function<Scalar, Optional<?>> each) {
     return Shapes.sequence(node, context)
-        .map(sequence -> sequence.items().stream()
-            .flatMap(item -> Shapes.scalar(item, context).stream())
-            .flatMap(text -> each.apply(text).stream())
-            .map(Object.class::cast)
-            .toList());
+        .map(
+            sequence ->
+                sequence.items().stream()
+                    .flatMap(item -> Shapes.scalar(item, context).stream())
+                    .flatMap(text -> each.apply(text).stream())
+                    .map(Object.class::cast)
+                    .toList());
   }
 
   private Optional<Map<String, String>> notes(Node node) {
-    return Shapes.mapping(node, context).map(mapping -> {
-      Map<String, String> notes = new LinkedHashMap<>();
-      for (Member member : mapping.members()) {
-        Optional<Scalar> text = Shapes.scalar(member.value(), context);
-        Optional<String> key = words.noteKey(member.key());
-        key.ifPresent(k -> text.ifPresent(t -> notes.put(k, t.text().strip())));
-      }
-      return notes;
-    });
+    return Shapes.mapping(node, context)
+        .map(
+            mapping -> {
+              Map<String, String> notes = new LinkedHashMap<>();
+              for (Member member : mapping.members()) {
+                Optional<Scalar> text = Shapes.scalar(member.value(), context);
+                Optional<String> key = words.noteKey(member.key());
+                key.ifPresent(k -> text.ifPresent(t -> notes.put(k, t.text().strip())));
+              }
+              return notes;
+            });
   }
 
   private Optional<List<Located<?>>> oneOrMore(ValueType each, Node node) {

@@ -2,7 +2,9 @@ package storyrod.description;
 
 import java.util.List;
 
-/** What a key's value may be. Each kind is read, checked and worked out by the description reader. */
+/**
+ * What a key's value may be. Each kind is read, checked and worked out by the description reader.
+ */
 public sealed interface ValueType {
   /** Words for a person; Java type {@link String}. */
   record Text() implements ValueType {}
@@ -82,10 +84,16 @@ public sealed interface ValueType {
   /** A list of keys with values; Java type {@link List} of {@link Entry}. */
   record Listed(EntryType type) implements ValueType {}
 
-  /** A list of {@code - KIND: {...}}, the kinds being the vocabulary's; {@link List} of {@link Entry}. */
+  /**
+   * A list of {@code - KIND: {...}}, the kinds being the vocabulary's; {@link List} of {@link
+   * Entry}.
+   */
   record Joints() implements ValueType {}
 
-  /** A list of {@code - KIND: {...}}, the kinds being the vocabulary's; {@link List} of {@link Entry}. */
+  /**
+   * A list of {@code - KIND: {...}}, the kinds being the vocabulary's; {@link List} of {@link
+   * Entry}.
+   */
   record Cuts() implements ValueType {}
 
   /** A list of {@code VERB TARGET}; Java type {@link List} of {@link Description.OrderEntry}. */

@@ -68,7 +68,9 @@ final class WordValues {
                     ? Optional.of(found)
                     : context.fail(
                         Diagnostic.error(
-                                "not-positive", text.at(), "expected a number above zero, found " + shown(text, found))
+                                "not-positive",
+                                text.at(),
+                                "expected a number above zero, found " + shown(text, found))
                             .hint("write a number above zero")));
   }
 
@@ -86,7 +88,9 @@ final class WordValues {
     boolean tooMany = found.compareTo(MOST) > 0;
     String range = tooMany ? "of at most " + MOST : "from " + least + " up";
     return Diagnostic.error(
-            "count", text.at(), "expected a whole number " + range + ", found " + shown(text, found))
+            "count",
+            text.at(),
+            "expected a whole number " + range + ", found " + shown(text, found))
         .hint("write a number such as " + Math.max(least, 2));
   }
 
@@ -190,7 +194,8 @@ final class WordValues {
         ? part.found().map(PartCells::name)
         : context.fail(
             Diagnostic.error(
-                    "unknown-target", text.part(start, start + name.length()),
+                    "unknown-target",
+                    text.part(start, start + name.length()),
                     "there is no part, assembly or item '" + Quote.of(name) + "'")
                 .hint(targetHint(name, part.hint())));
   }

@@ -85,7 +85,8 @@ final class YamlFaults {
   private Diagnostic scalar(String where, int context, int problem) {
     if (where.contains("quoted scalar")) {
       return error(context, "a quote opens here and does not close as it should")
-          .hint("close it on the same line; inside double quotes write \\\\ and \\\" for \\ and \"");
+          .hint(
+              "close it on the same line; inside double quotes write \\\\ and \\\" for \\ and \"");
     }
     if (where.contains("simple key")) {
       return error(context, "expected a colon after this").hint("write `key: value`");

@@ -97,9 +97,16 @@ final class YamlReader {
     int start = tokenStart();
     switch (start < source.text().length() ? source.text().charAt(start) : ' ') {
       case '*' ->
-          refuse(word(start), "an alias cannot be used here", "write the value out, or name it in sizes");
-      case '&' -> refuse(word(start), "an anchor cannot be used here", "take it away; sizes can have names");
-      case '!' -> refuse(word(start), "a tag cannot be used here", "take it away, or put the text in quotes");
+          refuse(
+              word(start),
+              "an alias cannot be used here",
+              "write the value out, or name it in sizes");
+      case '&' ->
+          refuse(
+              word(start), "an anchor cannot be used here", "take it away; sizes can have names");
+      case '!' ->
+          refuse(
+              word(start), "a tag cannot be used here", "take it away, or put the text in quotes");
       default -> {}
     }
   }
@@ -128,8 +135,7 @@ final class YamlReader {
       keep(new Member(key, value), members);
     }
     boolean flow = isAt(start, '{');
-    return new Mapping(
-        List.copyOf(members.values()), span(start, flow ? tokenEnd() : end));
+    return new Mapping(List.copyOf(members.values()), span(start, flow ? tokenEnd() : end));
   }
 
   private void keep(Member member, Map<String, Member> members) {

@@ -82,8 +82,7 @@ final class Bores {
     Optional<Tone> fill = role == Role.THIN ? Optional.of(Tone.SIDE) : Optional.empty();
     for (Point leaves : cut.centres()) {
       At mouth = view.at(mouth(view.flat(), cut, leaves));
-      elements.add(
-          new Ellipse(role, mouth, level ? tall : wide, level ? wide : tall, 0, fill));
+      elements.add(new Ellipse(role, mouth, level ? tall : wide, level ? wide : tall, 0, fill));
       addPilot(view.at(leaves), mouth, new Pilot(cut.pilot().toMm() * factor / 2, tall), elements);
     }
   }
@@ -105,8 +104,7 @@ final class Bores {
   static Point mouth(FlatPart flat, Cut.PocketHoles cut, Point leaves) {
     Axis axis = cut.end().axis();
     Length in = fromEnd(flat, cut.angleDegrees());
-    return leaves.with(
-        axis, flat.box().at(cut.end()).minus(in.times(cut.end().sign())));
+    return leaves.with(axis, flat.box().at(cut.end()).minus(in.times(cut.end().sign())));
   }
 
   /** How far from the end a pocket hole's axis meets the face. */

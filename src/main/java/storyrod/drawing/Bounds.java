@@ -16,8 +16,7 @@ record Bounds(double left, double top, double right, double bottom) {
   }
 
   Bounds with(double x, double y) {
-    return new Bounds(
-        Math.min(left, x), Math.min(top, y), Math.max(right, x), Math.max(bottom, y));
+    return new Bounds(Math.min(left, x), Math.min(top, y), Math.max(right, x), Math.max(bottom, y));
   }
 
   Bounds with(At at) {

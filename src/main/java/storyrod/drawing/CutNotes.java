@@ -103,8 +103,7 @@ final class CutNotes {
   }
 
   private String holes(Cut.Holes holes, int count) {
-    String round =
-        words.say("part.round", bits().format(holes.diameter()));
+    String round = words.say("part.round", bits().format(holes.diameter()));
     String named =
         holes.term().equals("hole") ? round : words.say("part.named", round, term(holes, count));
     String through =
@@ -171,9 +170,7 @@ final class CutNotes {
   }
 
   private List<Point> mouths(Cut.PocketHoles pockets) {
-    return pockets.centres().stream()
-        .map(centre -> Bores.mouth(flat, pockets, centre))
-        .toList();
+    return pockets.centres().stream().map(centre -> Bores.mouth(flat, pockets, centre)).toList();
   }
 
   /** Points in the middle of a trench, along it, outside every other trench if there are any. */

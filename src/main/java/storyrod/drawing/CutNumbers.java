@@ -61,8 +61,7 @@ final class CutNumbers {
   private void add(int number, At centre) {
     rings.add(centre);
     paper.add(new Ellipse(Role.DIMENSION, centre, RING, RING, 0, Optional.of(Tone.WHITE)));
-    paper.add(
-        new Text(TextStyle.SMALL, centre.plus(0, DIGIT), Anchor.MIDDLE, true, "" + number));
+    paper.add(new Text(TextStyle.SMALL, centre.plus(0, DIGIT), Anchor.MIDDLE, true, "" + number));
   }
 
   /**
@@ -95,8 +94,7 @@ final class CutNumbers {
     static Stream<Led> at(At tip, int away) {
       return IntStream.range(0, DIRECTIONS)
           .mapToDouble(step -> StrictMath.toRadians(step * 360.0 / DIRECTIONS))
-          .mapToObj(
-              angle -> tip.plus(away * StrictMath.cos(angle), away * StrictMath.sin(angle)))
+          .mapToObj(angle -> tip.plus(away * StrictMath.cos(angle), away * StrictMath.sin(angle)))
           .map(centre -> new Led(tip, centre));
     }
 

@@ -79,8 +79,7 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
       elements.add(
           new Line(
               Role.DIMENSION,
-              List.of(
-                  moved(point, sign * OFF_POINT), moved(point, across + sign * PAST_LINE))));
+              List.of(moved(point, sign * OFF_POINT), moved(point, across + sign * PAST_LINE))));
     }
   }
 

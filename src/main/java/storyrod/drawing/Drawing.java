@@ -106,7 +106,8 @@ public record Drawing(
   }
 
   /** A circle or, with two radii, an ellipse turned by an angle (radians, clockwise on paper). */
-  public record Ellipse(Role role, At centre, double rx, double ry, double turned, Optional<Tone> fill)
+  public record Ellipse(
+      Role role, At centre, double rx, double ry, double turned, Optional<Tone> fill)
       implements Element {}
 
   /**

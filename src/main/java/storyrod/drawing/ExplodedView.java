@@ -7,7 +7,9 @@ import storyrod.build.BuildPlan;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/** The whole piece taken apart along the ways in which it goes together, every mark in a balloon. */
+/**
+ * The whole piece taken apart along the ways in which it goes together, every mark in a balloon.
+ */
 final class ExplodedView {
   private ExplodedView() {}
 

@@ -64,8 +64,7 @@ final class FaceLabels {
   private static List<Element> grain(At corner, String word) {
     double middle = corner.y() + TextStyle.SMALL.sizeMm() / 2;
     List<Element> elements = new ArrayList<>();
-    elements.add(
-        new Arrow(new At(corner.x(), middle), new At(corner.x() + ARROW, middle), true));
+    elements.add(new Arrow(new At(corner.x(), middle), new At(corner.x() + ARROW, middle), true));
     At base = new At(corner.x() + ARROW + BETWEEN, middle + 0.85);
     elements.add(new Text(TextStyle.SMALL, base, Anchor.START, true, word));
     return elements;
@@ -104,7 +103,6 @@ final class FaceLabels {
 
   private boolean isFree(Bounds room) {
     return paper.isFree(
-        new PlacedText("", 1, room.left(), room.top(), room.right(), room.bottom())
-            .widened(CLEAR));
+        new PlacedText("", 1, room.left(), room.top(), room.right(), room.bottom()).widened(CLEAR));
   }
 }

@@ -31,18 +31,11 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
             new Range(Length.ZERO, part.finishedThickness()),
             new Range(Length.ZERO, part.finishedWidth()));
     return new FlatPart(
-        part,
-        turn.back.opposite(),
-        turn.up,
-        box,
-        part.cuts().stream().map(turn::turned).toList());
+        part, turn.back.opposite(), turn.up, box, part.cuts().stream().map(turn::turned).toList());
   }
 
   List<Cut.Trench> trenches() {
-    return cuts.stream()
-        .filter(Cut.Trench.class::isInstance)
-        .map(Cut.Trench.class::cast)
-        .toList();
+    return cuts.stream().filter(Cut.Trench.class::isInstance).map(Cut.Trench.class::cast).toList();
   }
 
   Length size(Axis axis) {
@@ -115,8 +108,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
 
     private Range turned(Box inside, Face old) {
       Range range = inside.on(old.axis());
-      return new Range(
-          turned(range.end(-old.sign()), old), turned(range.end(old.sign()), old));
+      return new Range(turned(range.end(-old.sign()), old), turned(range.end(old.sign()), old));
     }
 
     private Cut turned(Cut cut) {
@@ -125,8 +117,8 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
             new Cut.Trench(
                 t.term(),
                 turned(t.from()),
-                new Box(turned(t.removed(), right), turned(t.removed(), back),
-                    turned(t.removed(), up)),
+                new Box(
+                    turned(t.removed(), right), turned(t.removed(), back), turned(t.removed(), up)),
                 t.depth(),
                 t.forWhat(),
                 t.at());

@@ -158,8 +158,7 @@ public final class Fonts {
     static {
       List<Path> waste = FontSetup.withoutTheMachinesFonts();
       ROBOTO_BY_WEIGHT =
-          List.of(
-              load(ttf(Weight.LIGHT)), load(ttf(Weight.REGULAR)), load(ttf(Weight.BOLD)));
+          List.of(load(ttf(Weight.LIGHT)), load(ttf(Weight.REGULAR)), load(ttf(Weight.BOLD)));
       STAND_IN = load(symbolsTtf());
       waste.forEach(FontSetup::remove);
       ADVANCES = ROBOTO_BY_WEIGHT.stream().map(Faces::advances).toList();

@@ -19,13 +19,13 @@ import storyrod.geometry.Intervals.Stretch;
  * <ol>
  *   <li>Each face that looks at the viewer is projected. Its edges are the only lines that can be
  *       seen; an edge that two faces share is taken once.
- *   <li>For each edge, an index gives the faces whose pictures are near it. A face hides the stretch
- *       of the edge that is behind the face's plane (linear in the edge's parameter) and inside its
- *       picture (a scan along the edge by the even-odd rule). No order of painting is needed, so
- *       solids that overlap in a circle come out right.
- *   <li>The scan is made twice, a hair to the left of the edge and a hair to the right, and the edge
- *       is hidden where both sides are. So a line along the outline of a face in front of it is
- *       seen, a line behind the seam of two faces is not, and no line breaks where a face merely
+ *   <li>For each edge, an index gives the faces whose pictures are near it. A face hides the
+ *       stretch of the edge that is behind the face's plane (linear in the edge's parameter) and
+ *       inside its picture (a scan along the edge by the even-odd rule). No order of painting is
+ *       needed, so solids that overlap in a circle come out right.
+ *   <li>The scan is made twice, a hair to the left of the edge and a hair to the right, and the
+ *       edge is hidden where both sides are. So a line along the outline of a face in front of it
+ *       is seen, a line behind the seam of two faces is not, and no line breaks where a face merely
  *       touches it.
  *   <li>Mouths of bores are cut from the plane of their face as ellipses, clipped by the face, and
  *       hidden like edges.
@@ -35,8 +35,8 @@ import storyrod.geometry.Intervals.Stretch;
  *       clipped to where it is in front.
  * </ol>
  *
- * <p>Tolerances are in mm at full size: a line less than 0.01 below a face lies on it, and visible or
- * hidden stretches shorter than 0.05 are dropped.
+ * <p>Tolerances are in mm at full size: a line less than 0.01 below a face lies on it, and visible
+ * or hidden stretches shorter than 0.05 are dropped.
  */
 final class HiddenLines {
   private static final double HAIR_MM = 0.004;
@@ -48,6 +48,7 @@ final class HiddenLines {
 
   private final Scene scene;
   private final View view;
+
   /** The faces of each item that look at the viewer. */
   private final List<List<ScreenFace>> own = new ArrayList<>();
 
@@ -119,9 +120,7 @@ final class HiddenLines {
   }
 
   private List<Seen> gathered(
-      List<List<Stroke>> visible,
-      List<List<Stroke>> hidden,
-      Predicate<Scene.Item> withRegions) {
+      List<List<Stroke>> visible, List<List<Stroke>> hidden, Predicate<Scene.Item> withRegions) {
     Regions regions = new Regions(view, index);
     Mouths mouths = new Mouths(this, view);
     int count = scene.items().size();

@@ -117,8 +117,7 @@ record Label(List<Line> lines) {
 
     /** A point by its distance from the middle, along and down the lines of writing. */
     private At point(double along, double down) {
-      At middle =
-          new At((room.left() + room.right()) / 2, (room.top() + room.bottom()) / 2);
+      At middle = new At((room.left() + room.right()) / 2, (room.top() + room.bottom()) / 2);
       return level ? middle.plus(along, down) : middle.plus(down, -along);
     }
 

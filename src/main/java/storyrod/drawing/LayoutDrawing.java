@@ -77,8 +77,7 @@ final class LayoutDrawing {
     sheet.cuts().forEach(this::addCut);
     unlabelled.forEach(this::addBalloon);
     double dx = LEFT + beside;
-    List<Element> moved =
-        paper.elements().stream().map(each -> Moved.by(each, dx, TOP)).toList();
+    List<Element> moved = paper.elements().stream().map(each -> Moved.by(each, dx, TOP)).toList();
     return new Drawing(
         "layout",
         Math.max(area.widthMm(), width + LEFT + EDGE),
@@ -136,8 +135,7 @@ final class LayoutDrawing {
     List<Label> labels =
         List.of(
             Label.of(TextStyle.SMALL, words.say("layout.offcut", size)),
-            Label.of(TextStyle.SMALL, words.say("layout.offcut-word"))
-                .and(TextStyle.SMALL, size),
+            Label.of(TextStyle.SMALL, words.say("layout.offcut-word")).and(TextStyle.SMALL, size),
             Label.of(TextStyle.SMALL, size));
     Label.place(labels, bounds(offcut), Optional.empty()).forEach(this::add);
   }

@@ -94,8 +94,7 @@ final class Lowering {
       elements.add(dot(balloon.tip()));
     }
     elements.add(
-        new Ellipse(
-            Role.THIN, centre, BALLOON_RADIUS, BALLOON_RADIUS, 0, Optional.of(Tone.WHITE)));
+        new Ellipse(Role.THIN, centre, BALLOON_RADIUS, BALLOON_RADIUS, 0, Optional.of(Tone.WHITE)));
     double down = TextStyle.MARK.sizeMm() * CAPITAL / 2;
     elements.add(
         new Text(TextStyle.MARK, centre.plus(0, down), Anchor.MIDDLE, true, balloon.mark()));
@@ -117,8 +116,7 @@ final class Lowering {
     elements.add(head(note.tip(), note.elbow(), Head.LEADER));
     double down = 0;
     for (String line : note.lines()) {
-      elements.add(
-          new Text(TextStyle.NOTE, note.text().plus(0, down), note.anchor(), true, line));
+      elements.add(new Text(TextStyle.NOTE, note.text().plus(0, down), note.anchor(), true, line));
       down += TextStyle.NOTE.sizeMm() * LINE_SPACING;
     }
     return elements;

@@ -100,8 +100,7 @@ final class Measures {
       if (!flat.full(range, axis)) {
         Point from = corner(view, removed).with(axis, range.from());
         Point to = from.with(axis, range.to());
-        boolean atAnEdge =
-            range.from().isZero() || range.to().equals(flat.size(axis));
+        boolean atAnEdge = range.from().isZero() || range.to().equals(flat.size(axis));
         if (!atAnEdge) {
           wantPlace(view, axis, from, to);
         }
@@ -202,9 +201,8 @@ final class Measures {
     boolean right = near.x().times(2).isLongerThan(flat.size(Axis.X));
     boolean low = near.z().times(2).isShorterThan(flat.size(Axis.Z));
     return switch (view) {
-      case FRONT, BACK -> measured == Axis.X
-          ? (low ? Side.BELOW : Side.ABOVE)
-          : (right ? Side.RIGHT : Side.LEFT);
+      case FRONT, BACK ->
+          measured == Axis.X ? (low ? Side.BELOW : Side.ABOVE) : (right ? Side.RIGHT : Side.LEFT);
       case RIGHT -> measured == Axis.Z ? Side.RIGHT : Side.BELOW;
       case LEFT -> measured == Axis.Z ? Side.LEFT : Side.BELOW;
       case TOP -> measured == Axis.X ? Side.ABOVE : right ? Side.RIGHT : Side.LEFT;

@@ -44,7 +44,9 @@ final class Mouths {
     return mouths;
   }
 
-  /** The points where lines of the bore's wall meet the face's plane, as far as the bore reaches. */
+  /**
+   * The points where lines of the bore's wall meet the face's plane, as far as the bore reaches.
+   */
   private static List<Vector3D> ellipse(Cylinder bore, Vector3D by, ScreenFace face) {
     double slope = face.normal().dot(bore.direction());
     Vector3D mouth = bore.mouth().add(by);

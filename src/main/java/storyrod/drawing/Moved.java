@@ -20,11 +20,9 @@ final class Moved {
   static Element by(Element element, double dx, double dy) {
     return switch (element) {
       case Line l -> new Line(l.role(), all(l.points(), dx, dy));
-      case Area a ->
-          new Area(a.tone(), a.rings().stream().map(ring -> all(ring, dx, dy)).toList());
+      case Area a -> new Area(a.tone(), a.rings().stream().map(ring -> all(ring, dx, dy)).toList());
       case Ellipse e ->
-          new Ellipse(
-              e.role(), e.centre().plus(dx, dy), e.rx(), e.ry(), e.turned(), e.fill());
+          new Ellipse(e.role(), e.centre().plus(dx, dy), e.rx(), e.ry(), e.turned(), e.fill());
       case Text t -> new Text(t.style(), t.at().plus(dx, dy), t.anchor(), t.upright(), t.text());
       case Dimension d ->
           new Dimension(

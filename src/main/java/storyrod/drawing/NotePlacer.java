@@ -152,7 +152,8 @@ final class NotePlacer {
 
     void weigh(Block block, At tip, double rim) {
       Bounds room = block.bounds();
-      double cost = block.elbow.distance(tip) + growth(room, now) + block.set.lines.size() * PER_LINE;
+      double cost =
+          block.elbow.distance(tip) + growth(room, now) + block.set.lines.size() * PER_LINE;
       if (cost >= least || !fits(room, now)) {
         return;
       }

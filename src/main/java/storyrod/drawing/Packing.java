@@ -6,9 +6,9 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * Sets things of some heights on pages, in their order, so that pages are well filled and things are
- * as large as they can be. Of all ways to break the row into pages the one with the least cost is
- * taken, as a paragraph is broken into lines.
+ * Sets things of some heights on pages, in their order, so that pages are well filled and things
+ * are as large as they can be. Of all ways to break the row into pages the one with the least cost
+ * is taken, as a paragraph is broken into lines.
  */
 public final class Packing {
   /** How much a millimetre less than the largest height counts beside a millimetre left white. */

@@ -63,10 +63,8 @@ public final class Painter {
   }
 
   static void paint(Drawing drawing, Graphics2D graphics, Grouping grouping) {
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    graphics.setRenderingHint(
-        RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     graphics.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     Painter painter = new Painter(graphics, grouping);
@@ -75,10 +73,7 @@ public final class Painter {
 
   /** Every text of a drawing with the room it takes. */
   public static List<PlacedText> texts(Drawing drawing) {
-    return drawing.elements().stream()
-        .flatMap(Lowering::texts)
-        .map(PlacedText::of)
-        .toList();
+    return drawing.elements().stream().flatMap(Lowering::texts).map(PlacedText::of).toList();
   }
 
   private void paint(Element element) {

@@ -22,8 +22,14 @@ final class Paper {
   record Stretch(At from, At to) {
     boolean crosses(Stretch other) {
       return java.awt.geom.Line2D.linesIntersect(
-          from.x(), from.y(), to.x(), to.y(),
-          other.from.x(), other.from.y(), other.to.x(), other.to.y());
+          from.x(),
+          from.y(),
+          to.x(),
+          to.y(),
+          other.from.x(),
+          other.from.y(),
+          other.to.x(),
+          other.to.y());
     }
   }
 

@@ -13,7 +13,6 @@ import storyrod.drawing.Drawing.Group;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.geometry.Point;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Mark;
@@ -55,11 +54,12 @@ final class PartDrawing {
 
   /** The largest drawing of a mark's part that an area holds; it is as high as it needs to be. */
   public static Drawing draw(Mark mark, Piece piece, Size area) {
-    return new PartDrawing(mark, piece, area)
-        .draw(Scales.in(piece.description().format().unit()));
+    return new PartDrawing(mark, piece, area).draw(Scales.in(piece.description().format().unit()));
   }
 
-  /** The largest drawing that an area holds, or nothing where no scale leaves room for all of it. */
+  /**
+   * The largest drawing that an area holds, or nothing where no scale leaves room for all of it.
+   */
   static Optional<Drawing> fitting(Mark mark, Piece piece, Size area) {
     return new PartDrawing(mark, piece, area)
         .fitting(Scales.in(piece.description().format().unit()));
@@ -95,8 +95,7 @@ final class PartDrawing {
   private Optional<Drawing> broken(List<Scale> scales, Optional<Drawing> whole) {
     for (Scale scale : scales) {
       boolean larger =
-          whole.flatMap(Drawing::scale).stream()
-              .noneMatch(each -> each.factor() >= scale.factor());
+          whole.flatMap(Drawing::scale).stream().noneMatch(each -> each.factor() >= scale.factor());
       if (larger && heightAt(scale) <= BROKEN_VIEW && lengthAt(scale) >= SHORTEST_VIEW) {
         Optional<Drawing> drawing = broken(scale);
         if (drawing.isPresent()) {
@@ -151,11 +150,12 @@ final class PartDrawing {
         }
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case Cut.PocketHoles p ->
-            p.centres().forEach(
-                centre -> {
-                  features.add(Bores.mouth(flat, p, centre).x());
-                  features.add(centre.x());
-                });
+            p.centres()
+                .forEach(
+                    centre -> {
+                      features.add(Bores.mouth(flat, p, centre).x());
+                      features.add(centre.x());
+                    });
       }
     }
     return features;
@@ -175,8 +175,10 @@ final class PartDrawing {
       boolean hopeless =
           ruler.mm(flat.size(Axis.X)) + LEAST_BESIDE > area.widthMm()
               || heightAt(scale) + LEAST_BESIDE > area.heightMm();
-      return !hopeless && shown.keySet().stream().allMatch(this::place)
-              && annotate(paper, views, area) && fits(paper)
+      return !hopeless
+              && shown.keySet().stream().allMatch(this::place)
+              && annotate(paper, views, area)
+              && fits(paper)
           ? Optional.of(finished(paper, scale, area.widthMm()))
           : Optional.empty();
     }
@@ -189,9 +191,7 @@ final class PartDrawing {
     }
 
     double tooWide() {
-      return paper.elements().isEmpty()
-          ? 0
-          : paper.bounds().width() + 2 * MARGIN - area.widthMm();
+      return paper.elements().isEmpty() ? 0 : paper.bounds().width() + 2 * MARGIN - area.widthMm();
     }
   }
 

@@ -35,8 +35,7 @@ final class PartSheets {
     for (int i = 0; i < marks.size(); i++) {
       double beside = rooms.besidePartMm(marks.get(i));
       items.add(
-          new Packing.Item(
-              choices.get(i).stream().map(each -> each.heightMm() + beside).toList()));
+          new Packing.Item(choices.get(i).stream().map(each -> each.heightMm() + beside).toList()));
     }
     Map<String, Drawing> drawings = new LinkedHashMap<>();
     for (Packing.Page page : Packing.pages(items, rooms.page().heightMm(), MOST)) {

@@ -38,12 +38,10 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
   }
 
   /** Strong parts and those that get balloons, by their names, have regions. */
-  static Picture of(
-      Scene scene, List<Part> parts, int strong, View view, List<String> balloons) {
+  static Picture of(Scene scene, List<Part> parts, int strong, View view, List<String> balloons) {
     HiddenLines lines = HiddenLines.of(scene, view);
     List<Scene.Item> toned = scene.items().subList(0, strong);
-    List<Seen> seen =
-        lines.seen(item -> toned.contains(item) || balloons.contains(item.name()));
+    List<Seen> seen = lines.seen(item -> toned.contains(item) || balloons.contains(item.name()));
     return new Picture(parts, strong, lines, seen);
   }
 
@@ -76,8 +74,7 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
   }
 
   private List<At> points(List<Stroke> trails) {
-    return Stream.concat(
-            seen.stream().flatMap(s -> s.lines().visible().stream()), trails.stream())
+    return Stream.concat(seen.stream().flatMap(s -> s.lines().visible().stream()), trails.stream())
         .flatMap(Fit::ends)
         .toList();
   }
@@ -132,8 +129,7 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
             });
   }
 
-  private List<Drawing.Balloon> balloons(
-      List<String> names, Fit fit, List<At> drawn, Size page) {
+  private List<Drawing.Balloon> balloons(List<String> names, Fit fit, List<At> drawn, Size page) {
     List<Part> named = new ArrayList<>();
     List<Seen> theirs = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {

@@ -15,8 +15,8 @@ import storyrod.measure.Length;
 
 /**
  * What is seen of a body of boxes from one of its faces, exactly: the body is cut into columns
- * along the line of sight; between neighbouring columns runs a visible edge if their nearest wood lies at
- * different depths, a hidden one if only what lies behind differs.
+ * along the line of sight; between neighbouring columns runs a visible edge if their nearest wood
+ * lies at different depths, a hidden one if only what lies behind differs.
  */
 final class Projection {
   private final Axis across;

@@ -86,7 +86,8 @@ final class Regions {
     List<At> ring = one.rings().getFirst();
     At before = ring.getLast();
     for (At at : ring) {
-      if (ScreenFace.isOneSided(ring, before, at, 1) && ScreenFace.isOneSided(two.rings().getFirst(), before, at, -1)
+      if (ScreenFace.isOneSided(ring, before, at, 1)
+              && ScreenFace.isOneSided(two.rings().getFirst(), before, at, -1)
           || ScreenFace.isOneSided(ring, before, at, -1)
               && ScreenFace.isOneSided(two.rings().getFirst(), before, at, 1)) {
         return true;
@@ -128,7 +129,10 @@ final class Regions {
     };
   }
 
-  /** A rectangle that covers, of the half-plane where a linear function is positive, all near a face. */
+  /**
+   * A rectangle that covers, of the half-plane where a linear function is positive, all near a
+   * face.
+   */
   private static Geometry half(double[] linear, ScreenFace near) {
     double slope = Math.hypot(linear[0], linear[1]);
     double nx = linear[0] / slope;

@@ -121,7 +121,9 @@ record ScreenFace(
     return Intervals.union(inside, 0);
   }
 
-  /** Whether all of some points, which have a picture, are behind the face and inside its picture. */
+  /**
+   * Whether all of some points, which have a picture, are behind the face and inside its picture.
+   */
   boolean hides(List<Vector3D> points, List<At> picture) {
     return isAround(picture) && points.stream().allMatch(point -> inFront(point) < -ON_FACE_MM);
   }

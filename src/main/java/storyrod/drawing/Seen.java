@@ -47,8 +47,7 @@ public record Seen(Scene.Item item, Lines lines, List<Region> regions) {
 
     /** The point at a share of the length. */
     public At at(double share) {
-      return new At(
-          from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+      return new At(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
     }
 
     Stroke between(double from, double to) {

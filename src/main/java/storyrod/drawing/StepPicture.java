@@ -17,8 +17,9 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /**
- * A step as a picture: what stands is thin and untoned in its place; what is new is strong and toned,
- * moved out against the direction in which it goes in, with a trail and an arrow to its seat.
+ * A step as a picture: what stands is thin and untoned in its place; what is new is strong and
+ * toned, moved out against the direction in which it goes in, with a trail and an arrow to its
+ * seat.
  */
 final class StepPicture {
   private static final double LEAST_SHARE = 0.15;
@@ -73,9 +74,7 @@ final class StepPicture {
 
   /** The picture of a step before its room is known; empty if the step brings no part. */
   static Optional<StepPicture> of(Piece piece, Step step) {
-    return step.newParts().isEmpty()
-        ? Optional.empty()
-        : Optional.of(new StepPicture(piece, step));
+    return step.newParts().isEmpty() ? Optional.empty() : Optional.of(new StepPicture(piece, step));
   }
 
   /** The number of the step. */
@@ -103,7 +102,8 @@ final class StepPicture {
   }
 
   private boolean isOf(List<String> targets, String part) {
-    return targets.contains(part) || piece.part(part).assembly().filter(targets::contains).isPresent();
+    return targets.contains(part)
+        || piece.part(part).assembly().filter(targets::contains).isPresent();
   }
 
   /** Parts of one sub-assembly that come to something else move as one. */
@@ -192,7 +192,8 @@ final class StepPicture {
 
   private static double leastOfWays(Picture picture, List<List<Path>> ways, View view) {
     return ways.stream()
-        .mapToDouble(way -> way.stream().mapToDouble(p -> picture.seenShare(p, view)).max().orElse(1))
+        .mapToDouble(
+            way -> way.stream().mapToDouble(p -> picture.seenShare(p, view)).max().orElse(1))
         .min()
         .orElse(1);
   }

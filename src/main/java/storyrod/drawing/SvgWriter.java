@@ -24,8 +24,7 @@ public final class SvgWriter {
   }
 
   public static String write(Drawing drawing, String title) {
-    SVGGraphics2D graphics =
-        new SVGGraphics2D(drawing.widthMm(), drawing.heightMm(), SVGUnits.MM);
+    SVGGraphics2D graphics = new SVGGraphics2D(drawing.widthMm(), drawing.heightMm(), SVGUnits.MM);
     graphics.setDefsKeyPrefix("d");
     graphics.setGeomDoubleConverter(SvgWriter::number);
     graphics.setTransformDoubleConverter(SvgWriter::number);

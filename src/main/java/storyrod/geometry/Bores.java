@@ -21,9 +21,9 @@ final class Bores {
   }
 
   /**
-   * The volume in mm³: for each bore its cross-section times the length of its axis inside the body,
-   * less the stretches where a wider bore, or an equal one that stands earlier, runs on the same
-   * axis.
+   * The volume in mm³: for each bore its cross-section times the length of its axis inside the
+   * body, less the stretches where a wider bore, or an equal one that stands earlier, runs on the
+   * same axis.
    */
   double volumeMm3() {
     double volume = 0;

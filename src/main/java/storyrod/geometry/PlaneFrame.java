@@ -24,9 +24,6 @@ record PlaneFrame(Vector3D normal, double offset, Vector3D across, Vector3D up) 
   }
 
   Vector3D lifted(Coordinate flat) {
-    return normal
-        .multiply(offset)
-        .add(across.multiply(flat.x))
-        .add(up.multiply(flat.y));
+    return normal.multiply(offset).add(across.multiply(flat.x)).add(up.multiply(flat.y));
   }
 }

@@ -81,7 +81,9 @@ public final class Solid {
     return body.isEmpty();
   }
 
-  /** The flat faces, coplanar neighbours merged, in a fixed order; bores are not cut out of them. */
+  /**
+   * The flat faces, coplanar neighbours merged, in a fixed order; bores are not cut out of them.
+   */
   public List<FlatFace> faces() {
     return faces.get();
   }
@@ -120,7 +122,8 @@ public final class Solid {
   }
 
   private static boolean overlap(Bounds3D one, Bounds3D two) {
-    Vector3D gap = least(one.getMax(), two.getMax(), 1).subtract(least(one.getMin(), two.getMin(), -1));
+    Vector3D gap =
+        least(one.getMax(), two.getMax(), 1).subtract(least(one.getMin(), two.getMin(), -1));
     return gap.getX() > EXACT_TO_MM && gap.getY() > EXACT_TO_MM && gap.getZ() > EXACT_TO_MM;
   }
 

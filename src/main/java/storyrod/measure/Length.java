@@ -46,7 +46,9 @@ public record Length(long ticks) implements Comparable<Length> {
     return new Length(Math.round(mm * TICKS_PER_MM));
   }
 
-  /** Reads what a person writes, with its unit: {@code 19 mm}, {@code 3/4 in}, {@code 5' 2 1/2"}. */
+  /**
+   * Reads what a person writes, with its unit: {@code 19 mm}, {@code 3/4 in}, {@code 5' 2 1/2"}.
+   */
   public static Length parse(String text) {
     return LengthReader.read(text);
   }
@@ -64,7 +66,8 @@ public record Length(long ticks) implements Comparable<Length> {
   }
 
   public Length dividedBy(long divisor, RoundingMode rounding) {
-    BigDecimal quotient = BigDecimal.valueOf(ticks).divide(BigDecimal.valueOf(divisor), 0, rounding);
+    BigDecimal quotient =
+        BigDecimal.valueOf(ticks).divide(BigDecimal.valueOf(divisor), 0, rounding);
     return new Length(quotient.longValueExact());
   }
 

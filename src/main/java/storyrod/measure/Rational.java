@@ -95,9 +95,7 @@ public record Rational(BigInteger numerator, BigInteger denominator)
 
   @Override
   public int compareTo(Rational other) {
-    return numerator
-        .multiply(other.denominator)
-        .compareTo(other.numerator.multiply(denominator));
+    return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
   }
 
   @Override

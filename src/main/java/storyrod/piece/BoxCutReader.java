@@ -67,7 +67,8 @@ final class BoxCutReader {
     List<Face> open = openFaces(blank.box(), removed);
     boolean cutout = entry.kind().equals("cutout");
     boolean through =
-        open.contains(Face.of(blank.thickness(), 1)) && open.contains(Face.of(blank.thickness(), -1));
+        open.contains(Face.of(blank.thickness(), 1))
+            && open.contains(Face.of(blank.thickness(), -1));
     long atEdge = open.stream().filter(face -> face.axis() != blank.thickness()).count();
     if (removed.equals(blank.box()) || open.isEmpty() || (cutout && (atEdge > 0 || !through))) {
       diagnostics.add(unfitCut(entry, blank, cutout));

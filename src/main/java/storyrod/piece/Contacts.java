@@ -100,7 +100,8 @@ final class Contacts {
                 first.shoulder().at(face).equals(second.shoulder().at(face.opposite()))
                     && Arrays.stream(Axis.values())
                         .filter(axis -> axis != face.axis())
-                        .allMatch(axis -> first.shoulder().on(axis).overlaps(second.shoulder().on(axis))))
+                        .allMatch(
+                            axis -> first.shoulder().on(axis).overlaps(second.shoulder().on(axis))))
         .findFirst();
   }
 

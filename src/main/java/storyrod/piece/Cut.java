@@ -72,7 +72,17 @@ public sealed interface Cut {
         Optional<String> forWhat,
         Span at) {
       this(
-          term, from, first, along, step, count, diameter, depth, through, Length.ZERO, forWhat,
+          term,
+          from,
+          first,
+          along,
+          step,
+          count,
+          diameter,
+          depth,
+          through,
+          Length.ZERO,
+          forWhat,
           at);
     }
 

@@ -12,11 +12,14 @@ public final class CutTypes {
   private static final Key PART =
       Key.required("in", new ValueType.PartName(), "The part that is cut.");
   private static final Key X =
-      Key.optional("x", new ValueType.RangeValue(), "From where to where; right through if left out.");
+      Key.optional(
+          "x", new ValueType.RangeValue(), "From where to where; right through if left out.");
   private static final Key Y =
-      Key.optional("y", new ValueType.RangeValue(), "From where to where; right through if left out.");
+      Key.optional(
+          "y", new ValueType.RangeValue(), "From where to where; right through if left out.");
   private static final Key Z =
-      Key.optional("z", new ValueType.RangeValue(), "From where to where; right through if left out.");
+      Key.optional(
+          "z", new ValueType.RangeValue(), "From where to where; right through if left out.");
 
   private static final EntryType HOLES =
       new EntryType(
@@ -28,12 +31,13 @@ public final class CutTypes {
                   new ValueType.OneOrMore(new ValueType.FaceName()),
                   "The faces from which they are drilled."),
               Key.required("at", new ValueType.Point(), "The first hole's centre."),
-              Key.required(
-                  "diameter", new ValueType.LengthValue(false), "The drill's diameter."),
+              Key.required("diameter", new ValueType.LengthValue(false), "The drill's diameter."),
               Key.optional(
                   "depth", new ValueType.LengthValue(false), "How deep; or say `through: yes`."),
               Key.optional(
-                  "through", new ValueType.YesNo(), "Whether they go right through; no if not said."),
+                  "through",
+                  new ValueType.YesNo(),
+                  "Whether they go right through; no if not said."),
               Key.optional("along", new ValueType.AxisName(), "The axis of the row."),
               Key.optional(
                   "step", new ValueType.LengthValue(false), "From one centre to the next."),
@@ -41,10 +45,7 @@ public final class CutTypes {
               FOR));
 
   private static final EntryType NOTCH =
-      new EntryType(
-          "notch",
-          "A box cut out of a part at its edge.",
-          List.of(PART, X, Y, Z));
+      new EntryType("notch", "A box cut out of a part at its edge.", List.of(PART, X, Y, Z));
 
   private static final EntryType CUTOUT =
       new EntryType(

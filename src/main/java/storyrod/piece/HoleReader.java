@@ -72,8 +72,7 @@ final class HoleReader {
   private Optional<Point> firstCentre(Entry entry, Blank blank, Face face) {
     PointAt at = entry.expect("at", PointAt.class);
     Point point =
-        new Point(Length.ZERO, Length.ZERO, Length.ZERO)
-            .with(face.axis(), blank.box().at(face));
+        new Point(Length.ZERO, Length.ZERO, Length.ZERO).with(face.axis(), blank.box().at(face));
     for (Axis axis : Axis.values()) {
       if (axis != face.axis()) {
         if (at.on(axis).isEmpty()) {
@@ -105,9 +104,7 @@ final class HoleReader {
           Diagnostic.error(
                   "hole-depth",
                   entry.at(),
-                  through
-                      ? "a hole that goes right through has no depth"
-                      : "a hole needs a depth")
+                  through ? "a hole that goes right through has no depth" : "a hole needs a depth")
               .hint("write either `depth:` or `through: yes`"));
       return false;
     }

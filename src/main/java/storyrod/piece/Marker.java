@@ -27,8 +27,7 @@ final class Marker {
       } else if (handed != null) {
         handed.mirrored().add(part);
       } else {
-        byKey.put(
-            key, new Group(part, new ArrayList<>(List.of(part)), new ArrayList<>()));
+        byKey.put(key, new Group(part, new ArrayList<>(List.of(part)), new ArrayList<>()));
       }
     }
     List<Mark> marks = new ArrayList<>();
@@ -73,7 +72,8 @@ final class Marker {
   private static boolean endsWith(String title, List<String> words) {
     String end = String.join(" ", words);
     return title.equalsIgnoreCase(end)
-        || title.toLowerCase(java.util.Locale.ROOT)
+        || title
+            .toLowerCase(java.util.Locale.ROOT)
             .endsWith(" " + end.toLowerCase(java.util.Locale.ROOT));
   }
 }

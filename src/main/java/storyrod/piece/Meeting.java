@@ -22,8 +22,7 @@ import storyrod.measure.LengthFormat;
  * @param second the part that takes it
  * @param contact where they touch before either is lengthened, flat on the face's axis
  */
-public record Meeting(
-    Entry entry, Blank first, Face face, Blank second, Box contact, Items items) {
+public record Meeting(Entry entry, Blank first, Face face, Blank second, Box contact, Items items) {
 
   /** How items are looked up and lengths are printed. */
   public record Items(java.util.Map<String, ItemEntry> byName, LengthFormat format) {

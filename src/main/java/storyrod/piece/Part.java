@@ -59,7 +59,19 @@ public record Part(
 
   Part marked(String newMark, boolean isMirrored) {
     return new Part(
-        name, title, newMark, isMirrored, assembly, stock, shoulder, box, length, thickness, cuts,
-        solid, say, at);
+        name,
+        title,
+        newMark,
+        isMirrored,
+        assembly,
+        stock,
+        shoulder,
+        box,
+        length,
+        thickness,
+        cuts,
+        solid,
+        say,
+        at);
   }
 }

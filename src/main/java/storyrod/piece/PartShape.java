@@ -10,9 +10,9 @@ import storyrod.geometry.Point;
 import storyrod.measure.Length;
 
 /**
- * A part's shape in its own frame, written so that two parts are equal to the maker exactly if their
- * keys are equal: u along the length, v along the width, w along the thickness, from a corner, the
- * part turned so that its key comes first among the four ways in which its box can lie.
+ * A part's shape in its own frame, written so that two parts are equal to the maker exactly if
+ * their keys are equal: u along the length, v along the width, w along the thickness, from a
+ * corner, the part turned so that its key comes first among the four ways in which its box can lie.
  */
 final class PartShape {
   private final Part part;
@@ -96,15 +96,19 @@ final class PartShape {
         text.append(' ').append(place(i, centre.on(axes.get(i)), flips));
       }
     }
-    return text.append(" d").append(holes.diameter().ticks())
-        .append(" t").append(holes.depth().ticks())
-        .append(" c").append(holes.countersink().ticks())
+    return text.append(" d")
+        .append(holes.diameter().ticks())
+        .append(" t")
+        .append(holes.depth().ticks())
+        .append(" c")
+        .append(holes.countersink().ticks())
         .toString();
   }
 
   private String pocket(Cut.PocketHoles pockets, Point centre, boolean[] flips) {
     StringBuilder text =
-        new StringBuilder("pocket " + face(pockets.from(), flips) + " " + face(pockets.end(), flips));
+        new StringBuilder(
+            "pocket " + face(pockets.from(), flips) + " " + face(pockets.end(), flips));
     for (int i = 0; i < 3; i++) {
       text.append(' ').append(place(i, centre.on(axes.get(i)), flips));
     }

@@ -147,10 +147,7 @@ public final class PieceBuilder {
     List<Mark> marks = Marker.mark(parts);
     Map<String, Mark> markOf = new LinkedHashMap<>();
     marks.forEach(mark -> mark.parts().forEach(name -> markOf.put(name, mark)));
-    List<Part> marked =
-        parts.stream()
-            .map(part -> marked(part, markOf.get(part.name())))
-            .toList();
+    List<Part> marked = parts.stream().map(part -> marked(part, markOf.get(part.name()))).toList();
     List<Mark> shown =
         marks.stream()
             .map(

@@ -39,7 +39,9 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
     double own = higherMm(halves(cautions, column), column);
     if (cautions.isEmpty() || fixed + own <= paper.roomMm()) {
       List<CautionPage> here =
-          cautions.isEmpty() ? List.of() : List.of(new CautionPage(false, halves(cautions, column)));
+          cautions.isEmpty()
+              ? List.of()
+              : List.of(new CautionPage(false, halves(cautions, column)));
       return new BeforePages(here, false);
     }
     int count = (int) Math.ceil((own + TableHeights.H2_MM) / paper.roomMm());
@@ -50,7 +52,8 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
       pages.add(new CautionPage(true, halves(some, column)));
     }
     double last = TableHeights.H2_MM + higherMm(pages.getLast().columns(), column);
-    return new BeforePages(pages, last + TableHeights.ABOVE_H1_MM + contentsMm(steps) <= paper.roomMm());
+    return new BeforePages(
+        pages, last + TableHeights.ABOVE_H1_MM + contentsMm(steps) <= paper.roomMm());
   }
 
   private static double fixedMm(Pages.Print print, double column) {
@@ -58,7 +61,12 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
     double first = TEXT.heightMm("CAUTION " + texts.say("before.first"), textMm(print));
     double safety = listMm(print, "before.safety.", SAFETY, column);
     double reading = listMm(print, "before.reading.", READING, column);
-    return 1 + TableHeights.H1_MM + first + FRAME_MM + TableHeights.H2_MM + Math.max(safety, reading);
+    return 1
+        + TableHeights.H1_MM
+        + first
+        + FRAME_MM
+        + TableHeights.H2_MM
+        + Math.max(safety, reading);
   }
 
   private static double textMm(Pages.Print print) {

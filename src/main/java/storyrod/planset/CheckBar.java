@@ -42,7 +42,6 @@ final class CheckBar {
       double x = LEFT + i * step;
       elements.add(new Line(Role.THIN, List.of(new At(x, y - tick), new At(x, y))));
     }
-    elements.add(
-        new Text(TextStyle.NOTE, new At(end + 3, y), Anchor.START, true, label));
+    elements.add(new Text(TextStyle.NOTE, new At(end + 3, y), Anchor.START, true, label));
   }
 }

@@ -16,7 +16,6 @@ public record DrawingBox(String name, double widthMm, double heightMm, Optional<
     double fit = Math.min(widthMm / drawing.widthMm(), heightMm / drawing.heightMm());
     return fit >= 1
         ? new DrawingBox(name, drawing.widthMm(), drawing.heightMm(), drawing.scale())
-        : new DrawingBox(
-            name, drawing.widthMm() * fit, drawing.heightMm() * fit, Optional.empty());
+        : new DrawingBox(name, drawing.widthMm() * fit, drawing.heightMm() * fit, Optional.empty());
   }
 }

@@ -20,8 +20,7 @@ final class FontChoice extends ITextFontResolver {
   @Override
   public FSFont resolveFont(SharedContext context, FontSpecification wanted) {
     return new ITextFSFont(
-        descriptions.computeIfAbsent(chosen(wanted), FontChoice::described),
-        wanted.size);
+        descriptions.computeIfAbsent(chosen(wanted), FontChoice::described), wanted.size);
   }
 
   /** Says that the font has the weight asked for, or the layout would embolden it by itself. */
@@ -33,9 +32,7 @@ final class FontChoice extends ITextFontResolver {
     boolean fallback =
         wanted.families != null
             && Arrays.stream(wanted.families).anyMatch(name -> name.contains("DejaVu"));
-    return fallback
-        ? PdfFonts.FALLBACK
-        : PdfFonts.weighing(convertWeightToInt(wanted.fontWeight));
+    return fallback ? PdfFonts.FALLBACK : PdfFonts.weighing(convertWeightToInt(wanted.fontWeight));
   }
 
   @Override

@@ -19,8 +19,7 @@ public record HardwareList(List<Row> rows) {
   public record Row(String item, int count, String parts, String steps) {}
 
   static HardwareList of(PlanSet set) {
-    return new HardwareList(
-        set.stock().hardware().stream().map(need -> row(set, need)).toList());
+    return new HardwareList(set.stock().hardware().stream().map(need -> row(set, need)).toList());
   }
 
   private static Row row(PlanSet set, HardwareNeed need) {

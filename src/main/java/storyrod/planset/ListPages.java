@@ -47,8 +47,7 @@ public record ListPages(boolean boards, boolean sheets, boolean items, boolean h
   }
 
   private static double boards(Shopping shopping, double width) {
-    double table =
-        table(TableHeights.rows(shopping.boards(), row -> name(row.stock(), width)));
+    double table = table(TableHeights.rows(shopping.boards(), row -> name(row.stock(), width)));
     return TableHeights.FOLLOWING_H1_MM + (shopping.boards().isEmpty() ? 0 : table);
   }
 

@@ -11,8 +11,18 @@ final class Lists {
   static byte[] cutList(CutList list) {
     Csv csv =
         new Csv(
-            "mark", "part", "count", "handed", "stock", "length", "width", "thickness", "rough_length",
-            "rough_width", "rough_thickness", "grain");
+            "mark",
+            "part",
+            "count",
+            "handed",
+            "stock",
+            "length",
+            "width",
+            "thickness",
+            "rough_length",
+            "rough_width",
+            "rough_thickness",
+            "grain");
     list.rows().forEach(row -> csv.row(cells(row)));
     return csv.bytes();
   }
@@ -38,14 +48,12 @@ final class Lists {
     shopping
         .items()
         .forEach(
-            item ->
-                csv.row(List.of(item.item(), item.count(), item.packs(), item.packSize())));
+            item -> csv.row(List.of(item.item(), item.count(), item.packs(), item.packSize())));
     return csv.bytes();
   }
 
   static byte[] steps(PlanSet set, StepPages pages) {
-    Csv csv =
-        new Csv("number", "stage", "title", "parts", "hardware", "minutes", "waits");
+    Csv csv = new Csv("number", "stage", "title", "parts", "hardware", "minutes", "waits");
     for (StepPages.StageGroup stage : pages.stages()) {
       for (StepPages.Entry entry : stage.steps()) {
         Step step = set.build().steps().get(entry.number() - 1);
@@ -64,9 +72,7 @@ final class Lists {
   }
 
   private static String marks(StepPages.Entry entry) {
-    return entry.parts().stream()
-        .map(StepPages.PartRow::mark)
-        .collect(Collectors.joining(" "));
+    return entry.parts().stream().map(StepPages.PartRow::mark).collect(Collectors.joining(" "));
   }
 
   private static String hardware(StepPages.Entry entry) {

@@ -1,8 +1,8 @@
 package storyrod.planset;
 
 /**
- * Tells, block after block, where a new page begins: a block that the rest of a page has no room for
- * goes on the next one. The layout itself keeps no block of tables whole.
+ * Tells, block after block, where a new page begins: a block that the rest of a page has no room
+ * for goes on the next one. The layout itself keeps no block of tables whole.
  */
 final class PageBreaks {
   private final double roomMm;

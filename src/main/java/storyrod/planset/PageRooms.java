@@ -78,8 +78,7 @@ public final class PageRooms implements Rooms {
       boolean pictured = heights.containsKey(step.number());
       double text = texts.of(entry, pictured) + StepPages.stageMm(build, step);
       beside.add(text + StepHeights.AROUND_PICTURE_MM);
-      items.add(
-          pictured ? elastic(text, heights.get(step.number())) : Packing.Item.of(text));
+      items.add(pictured ? elastic(text, heights.get(step.number())) : Packing.Item.of(text));
     }
     Map<Integer, Size> rooms = new LinkedHashMap<>();
     for (Packing.Page page : Packing.pages(items, StepHeights.roomMm(paper), StepPages.MOST)) {
@@ -99,11 +98,12 @@ public final class PageRooms implements Rooms {
   private Packing.Item elastic(double text, DoubleUnaryOperator height) {
     double most =
         Math.min(height.applyAsDouble(paper.textWidthMm()), STEP_SHARE * paper.textHeightMm());
-    double largest =
-        Math.min(most, paper.roomMm() - text - StepHeights.AROUND_PICTURE_MM);
+    double largest = Math.min(most, paper.roomMm() - text - StepHeights.AROUND_PICTURE_MM);
     List<Double> heights = new ArrayList<>();
     heights.add(text + StepHeights.AROUND_PICTURE_MM + Math.max(largest, LEAST_PICTURE_MM / 2));
-    for (double less = largest - PICTURE_STEP_MM; less >= LEAST_PICTURE_MM; less -= PICTURE_STEP_MM) {
+    for (double less = largest - PICTURE_STEP_MM;
+        less >= LEAST_PICTURE_MM;
+        less -= PICTURE_STEP_MM) {
       heights.add(text + StepHeights.AROUND_PICTURE_MM + less);
     }
     return new Packing.Item(heights);

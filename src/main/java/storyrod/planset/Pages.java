@@ -73,10 +73,7 @@ record Pages(
 
   private static DrawingBox exploded(PlanSet set, Paper paper) {
     return DrawingBox.within(
-        EXPLODED,
-        set.drawings().exploded(),
-        paper.textWidthMm(),
-        explodedRoom(set.piece(), paper));
+        EXPLODED, set.drawings().exploded(), paper.textWidthMm(), explodedRoom(set.piece(), paper));
   }
 
   /** The height in mm that the exploded view's title and parts list leave for it. */

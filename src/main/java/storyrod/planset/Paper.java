@@ -29,7 +29,9 @@ public record Paper(double widthMm, double heightMm, double sideMm, double topMm
     return heightMm - topMm - bottomMm;
   }
 
-  /** The height for things that are set on pages by their measured heights, with a little to spare. */
+  /**
+   * The height for things that are set on pages by their measured heights, with a little to spare.
+   */
   double roomMm() {
     return textHeightMm() - 3;
   }

@@ -52,8 +52,7 @@ record PartPhrases(Piece piece) {
       Optional<AssemblyEntry> assembly =
           piece.part(name).assembly().filter(a -> inPiece).map(this::assembly);
       if (assembly.isPresent()) {
-        assemblies.put(
-            assembly.get().name(), phrase(assembly.get().title(), "", 1, List.of()));
+        assemblies.put(assembly.get().name(), phrase(assembly.get().title(), "", 1, List.of()));
       } else {
         loose.add(name);
       }

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * Runs code of others that formats numbers under the default locale. Where that locale has digits of
- * its own, the default for formatting is {@link Locale#ROOT} until the last such run has ended, for
- * every thread.
+ * Runs code of others that formats numbers under the default locale. Where that locale has digits
+ * of its own, the default for formatting is {@link Locale#ROOT} until the last such run has ended,
+ * for every thread.
  */
 final class PlainDigits {
   private static int running;

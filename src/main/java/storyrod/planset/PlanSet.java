@@ -29,11 +29,7 @@ public record PlanSet(
   }
 
   public PlanSet(
-      Piece piece,
-      List<Diagnostic> findings,
-      StockPlan stock,
-      BuildPlan build,
-      Drawings drawings) {
+      Piece piece, List<Diagnostic> findings, StockPlan stock, BuildPlan build, Drawings drawings) {
     this(piece, findings, stock, build, drawings, Figures.NONE);
   }
 }

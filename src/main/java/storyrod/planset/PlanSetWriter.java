@@ -13,9 +13,9 @@ import storyrod.words.Words;
 
 /**
  * Writes a plan set's files: bytes by file name, in a fixed order. The same plan set gives the same
- * bytes. It touches no file and opens no address. Under a default locale with digits other than 0 to
- * 9, as Arabic has, it sets the default for formatting to {@link java.util.Locale#ROOT} while it lays
- * out the PDF; a program that formats in other threads then should not have such a default.
+ * bytes. It touches no file and opens no address. Under a default locale with digits other than 0
+ * to 9, as Arabic has, it sets the default for formatting to {@link java.util.Locale#ROOT} while it
+ * lays out the PDF; a program that formats in other threads then should not have such a default.
  */
 public final class PlanSetWriter {
   private final Function<Piece, Wording> wording;

@@ -77,7 +77,8 @@ record SeatData(Piece piece, PartPhrases phrases) {
     }
     Map<List<Object>, Group> alike = new LinkedHashMap<>();
     for (Group group : byPart.values()) {
-      alike.merge(List.of(marks(group.parts()), marks(group.on()), group.faces()), group, this::sum);
+      alike.merge(
+          List.of(marks(group.parts()), marks(group.on()), group.faces()), group, this::sum);
     }
     Map<List<Object>, Group> faces = new LinkedHashMap<>();
     for (Group group : alike.values()) {
@@ -108,7 +109,10 @@ record SeatData(Piece piece, PartPhrases phrases) {
     groups.merge(
         likeness,
         new Group(
-            seat.how(), Set.of(seat.part()), Set.of(seat.on()), Set.of(seat.face()),
+            seat.how(),
+            Set.of(seat.part()),
+            Set.of(seat.on()),
+            Set.of(seat.face()),
             seat.distance()),
         this::sum);
   }
@@ -141,7 +145,8 @@ record SeatData(Piece piece, PartPhrases phrases) {
   private Map<String, Object> data(Group group) {
     Map<String, Object> data = new LinkedHashMap<>();
     Face face = group.faces().iterator().next();
-    boolean isBoth = group.faces().stream().map(Face::axis).distinct().count() < group.faces().size();
+    boolean isBoth =
+        group.faces().stream().map(Face::axis).distinct().count() < group.faces().size();
     data.put("how", group.how().name().toLowerCase(java.util.Locale.ROOT));
     data.put("parts", phrases.parts(group.parts()));
     data.put("on", phrases.parts(group.on()));

@@ -89,8 +89,7 @@ public record Shopping(
         stock
             .sheet()
             .orElseThrow(() -> new IllegalStateException("bug: no sheet size: " + stock.name()));
-    return texts.say(
-        "size.two", texts.length(size.length()), texts.lengthWithUnit(size.width()));
+    return texts.say("size.two", texts.length(size.length()), texts.lengthWithUnit(size.width()));
   }
 
   private static Item item(HardwareNeed need, Texts texts) {

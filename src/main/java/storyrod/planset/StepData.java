@@ -16,7 +16,6 @@ import storyrod.build.Insides;
 import storyrod.build.Operation;
 import storyrod.build.Pilots;
 import storyrod.build.Traits;
-import storyrod.build.Verb;
 import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Face;
@@ -93,10 +92,7 @@ final class StepData {
   }
 
   private boolean isTooWide(String name) {
-    return piece
-        .part(name)
-        .finishedWidth()
-        .isLongerThan(piece.description().shop().planerWidth());
+    return piece.part(name).finishedWidth().isLongerThan(piece.description().shop().planerWidth());
   }
 
   private void putSanded(Map<String, Object> data, Step step) {

@@ -1,8 +1,8 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -96,8 +96,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     List<StageGroup> stageOf = new ArrayList<>();
     for (StageGroup stage : stages) {
       for (Entry step : stage.steps()) {
-        placed.add(
-            new Placed(step, step == stage.steps().getFirst() ? List.of(stage) : List.of()));
+        placed.add(new Placed(step, step == stage.steps().getFirst() ? List.of(stage) : List.of()));
         stageOf.add(stage);
       }
     }
@@ -167,8 +166,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     return Optional.ofNullable(set.drawings().steps().get(step.number()))
         .map(
             found ->
-                DrawingBox.within(
-                    drawingName(step.number()), found, paper.textWidthMm(), height));
+                DrawingBox.within(drawingName(step.number()), found, paper.textWidthMm(), height));
   }
 
   /** Length and width of each mark that the step cuts to both. */

@@ -33,7 +33,10 @@ final class TableHeights {
 
   private static double row(List<Cell> cells) {
     double text =
-        cells.stream().mapToDouble(cell -> CELL.heightMm(cell.text(), cell.widthMm())).max().orElse(0);
+        cells.stream()
+            .mapToDouble(cell -> CELL.heightMm(cell.text(), cell.widthMm()))
+            .max()
+            .orElse(0);
     return Math.max(ROW_MM, ROW_MM - CELL.lineMm() + text);
   }
 }

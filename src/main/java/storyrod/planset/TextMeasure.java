@@ -3,8 +3,8 @@ package storyrod.planset;
 import org.openpdf.text.pdf.BaseFont;
 
 /**
- * How high a text stands on a page, worked out from the widths of its glyphs before anything is laid
- * out. Small figures of fractions count as large ones, so a text is never higher than it says.
+ * How high a text stands on a page, worked out from the widths of its glyphs before anything is
+ * laid out. Small figures of fractions count as large ones, so a text is never higher than it says.
  *
  * @param font the font and its weight
  * @param sizePt the size in points

@@ -35,8 +35,7 @@ final class CutNode {
   }
 
   static CutNode part(int part, boolean turned, Enlarged sizes) {
-    return new CutNode(
-        true, sizes.length(part, turned), sizes.width(part, turned), part, turned);
+    return new CutNode(true, sizes.length(part, turned), sizes.width(part, turned), part, turned);
   }
 
   boolean isPart() {

@@ -85,10 +85,7 @@ final class SheetPlanner {
             .map(
                 part ->
                     new Wanted(
-                        part.name(),
-                        part.finishedLength(),
-                        part.finishedWidth(),
-                        !stock.grained()))
+                        part.name(), part.finishedLength(), part.finishedWidth(), !stock.grained()))
             .toList();
     List<String> faults = LayoutReplay.faults(sheets, shop.kerf(), wanted);
     if (!faults.isEmpty()) {

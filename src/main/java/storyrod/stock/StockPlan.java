@@ -26,7 +26,9 @@ public record StockPlan(
     hardware = List.copyOf(hardware);
   }
 
-  /** The size to which a mark's parts are sawn before they are milled; sheet parts get none extra. */
+  /**
+   * The size to which a mark's parts are sawn before they are milled; sheet parts get none extra.
+   */
   public record RoughPart(String mark, int count, Length length, Length width, Length thickness) {}
 
   /**
@@ -53,8 +55,8 @@ public record StockPlan(
   }
 
   /**
-   * One sheet: x runs along its length (the face grain), y across, both from one corner of the whole
-   * sheet.
+   * One sheet: x runs along its length (the face grain), y across, both from one corner of the
+   * whole sheet.
    *
    * @param cuts in the order in which they are made
    */

@@ -53,9 +53,7 @@ public final class StockPlanner {
   }
 
   private List<Part> partsOf(StockEntry stock) {
-    return piece.parts().stream()
-        .filter(part -> part.stock().name().equals(stock.name()))
-        .toList();
+    return piece.parts().stream().filter(part -> part.stock().name().equals(stock.name())).toList();
   }
 
   private Optional<SheetPlanner> planner(StockEntry stock, List<Part> parts) {

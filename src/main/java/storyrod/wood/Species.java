@@ -50,8 +50,8 @@ public record Species(
       String source, boolean mechanical, boolean shrinkage, boolean coefficients) {}
 
   /**
-   * The density in kg/m³ at 12 % moisture content: the ovendry mass of the volume at 12 %, plus
-   * 12 % of that mass as water. None where the gravity stands on green volume.
+   * The density in kg/m³ at 12 % moisture content: the ovendry mass of the volume at 12 %, plus 12
+   * % of that mass as water. None where the gravity stands on green volume.
    */
   public Optional<Double> density() {
     return gravityBasis == GravityBasis.AT_12_PERCENT

@@ -27,12 +27,26 @@ final class Benches {
     drawer(piece);
     joints(piece);
     return piece
-        .mount("slide", 1, Optional.of("slide-screw"), 12,
-            "drawer.left-side", "drawer.right-side", "left-partition", "right-partition")
+        .mount(
+            "slide",
+            1,
+            Optional.of("slide-screw"),
+            12,
+            "drawer.left-side",
+            "drawer.right-side",
+            "left-partition",
+            "right-partition")
         .mount("pull", 1, Optional.empty(), 0, "drawer.face", "drawer.box-front")
         .mount("shelf-pin", 8, Optional.empty(), 0, "left-shelf.panel", "right-shelf.panel")
-        .mount("glide", 4, Optional.empty(), 0,
-            "left-front-foot", "right-front-foot", "left-back-foot", "right-back-foot");
+        .mount(
+            "glide",
+            4,
+            Optional.empty(),
+            0,
+            "left-front-foot",
+            "right-front-foot",
+            "left-back-foot",
+            "right-back-foot");
   }
 
   private static void items(TestPiece piece) {

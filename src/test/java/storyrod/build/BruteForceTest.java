@@ -37,9 +37,16 @@ class BruteForceTest {
     for (int i = 0; i < PIECES; i++) {
       Box box = bounds(owner, i);
       piece.part(
-          "p" + i, "Block " + i, "M" + i, "ash",
-          box.x().from().toMm(), box.x().to().toMm(), box.y().from().toMm(), box.y().to().toMm(),
-          box.z().from().toMm(), box.z().to().toMm());
+          "p" + i,
+          "Block " + i,
+          "M" + i,
+          "ash",
+          box.x().from().toMm(),
+          box.x().to().toMm(),
+          box.y().from().toMm(),
+          box.y().to().toMm(),
+          box.z().from().toMm(),
+          box.z().to().toMm());
       for (Box gap : gaps(owner, i, box)) {
         piece.hollow("p" + i, gap);
       }

@@ -37,8 +37,7 @@ class OwnOrderTest {
         "`fit left-side` comes before `drill left-side`, but its holes are hard to reach, and to"
             + " line up, once it is in its place",
         fault.message());
-    assertEquals(
-        List.of("move `drill left-side` up, before `fit left-side`"), fault.hints());
+    assertEquals(List.of("move `drill left-side` up, before `fit left-side`"), fault.hints());
   }
 
   @Test
@@ -57,8 +56,10 @@ class OwnOrderTest {
   void breachOverAnOperationThatIsNotListedNamesItToo() {
     Diagnostic fault = fault("fit frame\nsize frame.top-rail");
     assertTrue(
-        fault.message().startsWith(
-            "`fit frame` comes before `size frame.top-rail`, but `fit frame` has to wait for"),
+        fault
+            .message()
+            .startsWith(
+                "`fit frame` comes before `size frame.top-rail`, but `fit frame` has to wait for"),
         fault.message());
     assertTrue(fault.message().contains("`fit frame.top-rail`"), fault.message());
   }
@@ -92,7 +93,8 @@ class OwnOrderTest {
     BuildPlan plan =
         Planner.plan(
                 Benches.bench(
-                        TestPiece.withOrder("Wood", "mill drawer.face\nsize drawer.face\nmill all\nsize all"))
+                        TestPiece.withOrder(
+                            "Wood", "mill drawer.face\nsize drawer.face\nmill all\nsize all"))
                     .piece(),
                 new Diagnostics())
             .orElseThrow();
@@ -109,8 +111,13 @@ class OwnOrderTest {
 
   @Test
   void allOfAVerbTooEarlyBreaksTheRuleForOneOfIts() {
-    assertTrue(faults("size all\nmill front-stretcher").stream().anyMatch(
-        fault -> fault.message().startsWith("`size front-stretcher` comes before `mill front-stretcher`")));
+    assertTrue(
+        faults("size all\nmill front-stretcher").stream()
+            .anyMatch(
+                fault ->
+                    fault
+                        .message()
+                        .startsWith("`size front-stretcher` comes before `mill front-stretcher`")));
   }
 
   @Test

@@ -247,8 +247,7 @@ class PlannerTest {
             .letIn("dado", "shelf", LEFT, "side", 6, true);
     List<String> names = names(plan(box.piece()));
     assertEquals(
-        List.of("size side", "size shelf", "cut side", "fit shelf",
-            "fit side"),
+        List.of("size side", "size shelf", "cut side", "fit shelf", "fit side"),
         names.stream().filter(name -> !name.startsWith("sand")).toList());
   }
 }

@@ -23,11 +23,16 @@ class SeatsTest {
     Piece piece = draft.piece();
     Operation fit =
         new Operation(
-            Verb.FIT, moving, List.of(moving), List.of(),
+            Verb.FIT,
+            moving,
+            List.of(moving),
+            List.of(),
             piece.joints().stream()
                 .filter(j -> j.first().equals(moving) || j.second().equals(moving))
                 .toList(),
-            List.of(), 0, 0);
+            List.of(),
+            0,
+            0);
     return Seats.of(piece, fit, List.of(standing));
   }
 

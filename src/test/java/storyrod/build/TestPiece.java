@@ -100,9 +100,16 @@ final class TestPiece {
     stock.put(
         name,
         new StockEntry(
-            name, at(), kind, kind == StockKind.SOLID ? "ash, white" : "birch plywood",
-            new Located<>(Length.mm(18), at()), Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty(), false));
+            name,
+            at(),
+            kind,
+            kind == StockKind.SOLID ? "ash, white" : "birch plywood",
+            new Located<>(Length.mm(18), at()),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            false));
   }
 
   TestPiece inches() {
@@ -119,7 +126,14 @@ final class TestPiece {
     items.put(
         name,
         new ItemEntry(
-            name, at(), title, kind, Optional.empty(), Optional.empty(), Optional.empty(), 1,
+            name,
+            at(),
+            title,
+            kind,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            1,
             Optional.empty()));
     return this;
   }
@@ -129,8 +143,15 @@ final class TestPiece {
     items.put(
         name,
         new ItemEntry(
-            name, at(), name, ItemKind.WOOD_SCREW, Optional.of(Length.nearest(length)),
-            Optional.of(Length.nearest(shank)), Optional.empty(), 1, Optional.empty()));
+            name,
+            at(),
+            name,
+            ItemKind.WOOD_SCREW,
+            Optional.of(Length.nearest(length)),
+            Optional.of(Length.nearest(shank)),
+            Optional.empty(),
+            1,
+            Optional.empty()));
     return this;
   }
 
@@ -145,9 +166,7 @@ final class TestPiece {
   TestPiece part(String name, String title, String mark, String stockName, double... fromTo) {
     Box box = box(fromTo);
     List<Axis> bySize =
-        List.of(Axis.values()).stream()
-            .sorted(java.util.Comparator.comparing(box::size))
-            .toList();
+        List.of(Axis.values()).stream().sorted(java.util.Comparator.comparing(box::size)).toList();
     drafts.put(
         name, new Draft(title, mark, stock.get(stockName), box, bySize.get(2), bySize.get(0)));
     return this;
@@ -171,14 +190,26 @@ final class TestPiece {
         () ->
             into.cuts.add(
                 new Cut.Trench(
-                    type, face.opposite(),
-                    inside(in.box.with(face.axis(), tip(in.shoulder, face, deep)), into.box), deep,
-                    Optional.of(first), at())));
+                    type,
+                    face.opposite(),
+                    inside(in.box.with(face.axis(), tip(in.shoulder, face, deep)), into.box),
+                    deep,
+                    Optional.of(first),
+                    at())));
     in.box = in.box.extended(face, deep);
     joints.add(
         new Joint(
-            type, first, face, second, face, contact(in.shoulder, face, deep), glue, glue,
-            List.of(), Optional.empty(), at()));
+            type,
+            first,
+            face,
+            second,
+            face,
+            contact(in.shoulder, face, deep),
+            glue,
+            glue,
+            List.of(),
+            Optional.empty(),
+            at()));
     return this;
   }
 
@@ -188,8 +219,7 @@ final class TestPiece {
   }
 
   private static Box inside(Box box, Box outer) {
-    return new Box(
-        box.x().shared(outer.x()), box.y().shared(outer.y()), box.z().shared(outer.z()));
+    return new Box(box.x().shared(outer.x()), box.y().shared(outer.y()), box.z().shared(outer.z()));
   }
 
   private static Box contact(Box box, Face face, Length deep) {
@@ -203,9 +233,17 @@ final class TestPiece {
     Box contact = contact(drafts.get(first).shoulder, face, Length.ZERO);
     joints.add(
         new Joint(
-            type, first, face, second, face, contact, glue, true,
+            type,
+            first,
+            face,
+            second,
+            face,
+            contact,
+            glue,
+            true,
             item.isEmpty() ? List.of() : List.of(new ItemCount(item, count)),
-            Optional.empty(), at()));
+            Optional.empty(),
+            at()));
     return this;
   }
 
@@ -226,18 +264,37 @@ final class TestPiece {
     Point first = new Point(box.x().from(), box.y().from(), box.z().from());
     draft.cuts.add(
         new Cut.Holes(
-            "hole", from, first.with(from.axis(), box.at(from)), draft.length, Length.mm(32), count,
-            Length.mm(6), Length.mm(10), false, Optional.empty(), at()));
+            "hole",
+            from,
+            first.with(from.axis(), box.at(from)),
+            draft.length,
+            Length.mm(32),
+            count,
+            Length.mm(6),
+            Length.mm(10),
+            false,
+            Optional.empty(),
+            at()));
     return this;
   }
 
   TestPiece pocketHoles(String name, Face from, Face end) {
     Box box = drafts.get(name).shoulder;
     Point first = new Point(box.x().from(), box.y().from(), box.z().from());
-    drafts.get(name).cuts.add(
-        new Cut.PocketHoles(
-            "pocket hole", from, end, List.of(first.with(end.axis(), box.at(end))), Length.mm(9),
-            Length.mm(4), 15, Optional.empty(), at()));
+    drafts
+        .get(name)
+        .cuts
+        .add(
+            new Cut.PocketHoles(
+                "pocket hole",
+                from,
+                end,
+                List.of(first.with(end.axis(), box.at(end))),
+                Length.mm(9),
+                Length.mm(4),
+                15,
+                Optional.empty(),
+                at()));
     return this;
   }
 
@@ -251,10 +308,20 @@ final class TestPiece {
   private Part part(String name, Draft draft) {
     int dot = name.lastIndexOf('.');
     return new Part(
-        name, draft.title, draft.mark, false,
-        dot < 0 ? Optional.empty() : Optional.of(name.substring(0, dot)), draft.stock,
-        draft.shoulder, draft.box, draft.length, draft.thickness, draft.cuts, solid(draft.box),
-        Optional.empty(), at());
+        name,
+        draft.title,
+        draft.mark,
+        false,
+        dot < 0 ? Optional.empty() : Optional.of(name.substring(0, dot)),
+        draft.stock,
+        draft.shoulder,
+        draft.box,
+        draft.length,
+        draft.thickness,
+        draft.cuts,
+        solid(draft.box),
+        Optional.empty(),
+        at());
   }
 
   /** The build stage works on boxes; a solid is only carried along, so a plain box will do. */
@@ -283,8 +350,11 @@ final class TestPiece {
         .map(
             each ->
                 new Mark(
-                    each.getKey(), each.getValue().getFirst().title(), each.getValue().getFirst(),
-                    each.getValue().size(), 0,
+                    each.getKey(),
+                    each.getValue().getFirst().title(),
+                    each.getValue().getFirst(),
+                    each.getValue().size(),
+                    0,
                     each.getValue().stream().map(Part::name).toList()))
         .toList();
   }
@@ -300,10 +370,24 @@ final class TestPiece {
     }
     return new Description(
         source,
-        new About(new Located<>("Test piece", at()), Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty()),
-        format, Map.of(), stock, List.of(), List.of(), List.of(), assemblies, items, hardware,
-        finish, shop(), build);
+        new About(
+            new Located<>("Test piece", at()),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
+        format,
+        Map.of(),
+        stock,
+        List.of(),
+        List.of(),
+        List.of(),
+        assemblies,
+        items,
+        hardware,
+        finish,
+        shop(),
+        build);
   }
 
   private static String titled(String name) {

@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import storyrod.description.Diagnostics;
+import storyrod.build.BuildPlan.Step;
 import storyrod.description.DescriptionReader;
+import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
-import storyrod.build.BuildPlan.Step;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -83,11 +83,20 @@ class WindowBenchTest {
     plan(text()).steps().forEach(step -> stages.add(step.stage().title().orElse("none")));
     assertEquals(
         List.of(
-            "Boards and sheets", "Joinery", "Face frame", "Drawer and shelves", "Carcase",
-            "Finish", "Fit out"),
+            "Boards and sheets",
+            "Joinery",
+            "Face frame",
+            "Drawer and shelves",
+            "Carcase",
+            "Finish",
+            "Fit out"),
         List.copyOf(stages));
-    assertEquals(3, plan(text()).steps().stream().filter(s -> !s.say().isEmpty()).filter(
-        s -> s.verb() == Verb.FIT || s.verb() == Verb.DRILL).count());
+    assertEquals(
+        3,
+        plan(text()).steps().stream()
+            .filter(s -> !s.say().isEmpty())
+            .filter(s -> s.verb() == Verb.FIT || s.verb() == Verb.DRILL)
+            .count());
   }
 
   @Test
@@ -161,8 +170,7 @@ class WindowBenchTest {
 
   @Test
   void fourFeetComeInOneStepOnceTheCaseIsStiff() {
-    List<String> names =
-        operations(plan(withoutOrder())).stream().map(Operation::name).toList();
+    List<String> names = operations(plan(withoutOrder())).stream().map(Operation::name).toList();
     int feet = names.indexOf("fit left-front-foot");
     assertTrue(
         names.subList(feet, feet + 4).stream().allMatch(name -> name.endsWith("-foot")),

@@ -49,8 +49,7 @@ class ChecksTest {
 
   @Test
   void aPartInItsSlotIsNoOverlap() {
-    assertTrue(
-        findings(CASE + DADOS).stream().noneMatch(d -> d.code().equals("parts-overlap")));
+    assertTrue(findings(CASE + DADOS).stream().noneMatch(d -> d.code().equals("parts-overlap")));
   }
 
   @Test
@@ -81,14 +80,18 @@ class ChecksTest {
       DADOS + "  - screws: {through: bottom.bottom, into: rail, count: 2, screw: screw}\n";
 
   private static String rail(String height) {
-    return "  rail: {stock: ash, x: 100 to 300, y: 0 to 20, z: 118 to 118 + " + height + ", grain: x}\n";
+    return "  rail: {stock: ash, x: 100 to 300, y: 0 to 20, z: 118 to 118 + "
+        + height
+        + ", grain: x}\n";
   }
 
   private static final String BOARD =
       "parts:\n  board: {stock: ash, x: 0 to 300, y: 0 to 100, z: 0 to 20, grain: x}\n";
 
   private static String holes(String... rows) {
-    return "cuts:\n  - holes: {in: board.top, " + String.join("}\n  - holes: {in: board.top, ", rows) + "}\n";
+    return "cuts:\n  - holes: {in: board.top, "
+        + String.join("}\n  - holes: {in: board.top, ", rows)
+        + "}\n";
   }
 
   /** 1/16 in (1.5875 mm) must remain before the edge: an 8 mm hole's centre 5.5875 mm from it. */
@@ -225,7 +228,9 @@ class ChecksTest {
   }
 
   private static String wide(String width) {
-    return "parts:\n  top: {stock: ash, x: 0 to 600, y: 0 to " + width + ", z: 0 to 20, grain: x}\n";
+    return "parts:\n  top: {stock: ash, x: 0 to 600, y: 0 to "
+        + width
+        + ", z: 0 to 20, grain: x}\n";
   }
 
   private static final String DRAWER =
@@ -265,8 +270,7 @@ class ChecksTest {
 
   @Test
   void aStockWithoutADensityIsAdvice() {
-    String odd =
-        "  plank: {stock: odd, x: 0 to 500, y: 0 to 90, z: 0 to 30, grain: x}\n";
+    String odd = "  plank: {stock: odd, x: 0 to 500, y: 0 to 90, z: 0 to 30, grain: x}\n";
     List<Diagnostic> found = findings("parts:\n" + odd);
     assertEquals(List.of("unknown-density"), found.stream().map(Diagnostic::code).toList());
     assertTrue(found.getFirst().message().contains("moonwood"));

@@ -28,31 +28,83 @@ class BadInputTest {
   static Stream<Arguments> slips() {
     return Stream.of(
         slip("depth: 17 1/2", "depht: 17 1/2", "depth", "unknown-name", "did you mean `depht`?"),
-        slip("stock: ash-thick\n    x: left-side.right to", "stok: ash-thick\n    x: left-side.right to",
-            "stok", "unknown-key", "did you mean `stock`?"),
-        slip("into: left-stile", "into: left-stiel", "left-stiel", "unknown-name", "did you mean `left-stile`?"),
-        slip("box-height: 9", "box-height: box-depth + box-height", "box-depth + box-height", "cycle", ""),
-        slip("stile: 2\n", "stile: 2 apples\n", "apples", "formula", "lengths have mm, cm, m, in, ft"),
+        slip(
+            "stock: ash-thick\n    x: left-side.right to",
+            "stok: ash-thick\n    x: left-side.right to",
+            "stok",
+            "unknown-key",
+            "did you mean `stock`?"),
+        slip(
+            "into: left-stile",
+            "into: left-stiel",
+            "left-stiel",
+            "unknown-name",
+            "did you mean `left-stile`?"),
+        slip(
+            "box-height: 9",
+            "box-height: box-depth + box-height",
+            "box-depth + box-height",
+            "cycle",
+            ""),
+        slip(
+            "stile: 2\n",
+            "stile: 2 apples\n",
+            "apples",
+            "formula",
+            "lengths have mm, cm, m, in, ft"),
         slip("skirt: 1 ", "skirt: 3.5.2 ", ".2", "formula", "with one point"),
         slip("skirt: 1 ", "skirt: 1/0 ", "1/0", "division-by-zero", "another number"),
         slip("skirt: 1 ", "skirt: 1,5 ", ",5", "formula", "with one point"),
-        slip("skirt: 1 ", "skirt: 99999999999999999999 ", "99999999999999999999", "too-large", "look at the units"),
-        slip("y: 0 to ash.thickness\n        z: left-side.bottom", "y: 0 to 0 - ash.thickness\n        z: left-side.bottom",
-            "0 to 0 - ash.thickness", "range", "smaller end first"),
-        slip("to left-side.right + bay + ply.thickness", "to left-side.right + bay + 23/32", "left-partition:",
-            "no-thickness", "ply.thickness"),
-        slip("bay + ply.thickness\n    y: left-side.front to back.front\n    z: bottom.top to",
+        slip(
+            "skirt: 1 ",
+            "skirt: 99999999999999999999 ",
+            "99999999999999999999",
+            "too-large",
+            "look at the units"),
+        slip(
+            "y: 0 to ash.thickness\n        z: left-side.bottom",
+            "y: 0 to 0 - ash.thickness\n        z: left-side.bottom",
+            "0 to 0 - ash.thickness",
+            "range",
+            "smaller end first"),
+        slip(
+            "to left-side.right + bay + ply.thickness",
+            "to left-side.right + bay + 23/32",
+            "left-partition:",
+            "no-thickness",
+            "ply.thickness"),
+        slip(
+            "bay + ply.thickness\n    y: left-side.front to back.front\n    z: bottom.top to",
             "bay + ply.thickness\n    y: left-side.front to back.front\n    z: bottom.top + 1/64 to",
-            "dado: {end: left-partition.bottom", "parts-do-not-meet", "bottom.top"),
-        slip("maker: Example", "maker: \ud83e\ude91 Example", "\ud83e\ude91", "unprintable", "another way"),
+            "dado: {end: left-partition.bottom",
+            "parts-do-not-meet",
+            "bottom.top"),
+        slip(
+            "maker: Example",
+            "maker: \ud83e\ude91 Example",
+            "\ud83e\ude91",
+            "unprintable",
+            "another way"),
         slip("maker: Example", "maker: [Example", "summary", "yaml", "close every"),
         slip("\nsizes:", "\n\tsizes:", "\tsizes", "yaml", "spaces"),
-        slip("x: case-width - ply.thickness to", "x: case-width-ply.thickness to",
-            "case-width-ply.thickness", "unknown-stock", "`case-width - ply.thickness`"),
-        slip("x: case-width - ply.thickness to", "x: case-width \u2013 ply.thickness to", "\u2013", "formula",
+        slip(
+            "x: case-width - ply.thickness to",
+            "x: case-width-ply.thickness to",
+            "case-width-ply.thickness",
+            "unknown-stock",
+            "`case-width - ply.thickness`"),
+        slip(
+            "x: case-width - ply.thickness to",
+            "x: case-width \u2013 ply.thickness to",
+            "\u2013",
+            "formula",
             "plain hyphen"),
-        slip("end: bottom.left, into: left-side", "end: bottom.front, into: left-side",
-            "dado: {end: bottom.front", "parts-do-not-meet", "did you mean `bottom.left` here?"),
+        slip(
+            "end: bottom.left, into: left-side",
+            "end: bottom.front, into: left-side",
+            "dado: {end: bottom.front",
+            "parts-do-not-meet",
+            "did you mean `bottom.left` here?"),
         slip("count: 5, brad", "count: 100000, brad", "100000", "count", "write a number"));
   }
 
@@ -62,7 +114,8 @@ class BadInputTest {
 
   @ParameterizedTest(name = "{3}: {1}")
   @MethodSource("slips")
-  void slipIsToldWithItsPlaceAndWhatToDo(String from, String to, String at, String code, String hint) {
+  void slipIsToldWithItsPlaceAndWhatToDo(
+      String from, String to, String at, String code, String hint) {
     Path out = folder.resolve("out");
     Shell.write(out.resolve("plan-set.pdf"), "an earlier one");
     Map<String, byte[]> before = Shell.files(out);
@@ -77,23 +130,31 @@ class BadInputTest {
   }
 
   private static final Pattern ERROR =
-      Pattern.compile("project\\.yaml:(\\d+):(\\d+): error: (.+) \\[([a-z0-9-]+)]\\n(?s:(.*?))(?=\\n\\n)");
+      Pattern.compile(
+          "project\\.yaml:(\\d+):(\\d+): error: (.+) \\[([a-z0-9-]+)]\\n(?s:(.*?))(?=\\n\\n)");
 
   private static void assertTold(String told, String text, String at, String code, String hint) {
     Matcher error = ERROR.matcher(told);
     boolean found = false;
     while (error.find()) {
       String line = text.lines().toList().get(Integer.parseInt(error.group(1)) - 1);
-      String rest = line.substring(line.offsetByCodePoints(0, Integer.parseInt(error.group(2)) - 1));
-      found |= error.group(4).equals(code) && line.contains(at.strip()) && rest.strip().startsWith(at.strip()) | code.equals("yaml")
-          && error.group(5).contains("  hint: ") && error.group(5).contains(hint);
+      String rest =
+          line.substring(line.offsetByCodePoints(0, Integer.parseInt(error.group(2)) - 1));
+      found |=
+          error.group(4).equals(code)
+              && line.contains(at.strip())
+              && rest.strip().startsWith(at.strip()) | code.equals("yaml")
+              && error.group(5).contains("  hint: ")
+              && error.group(5).contains(hint);
     }
     assertTrue(found, told);
     assertPlain(told);
   }
 
   private static void assertPlain(String told) {
-    assertFalse(Pattern.compile("\\tat |Exception|jackson|snakeyaml|\\bnull\\b|bug:").matcher(told).find(), told);
+    assertFalse(
+        Pattern.compile("\\tat |Exception|jackson|snakeyaml|\\bnull\\b|bug:").matcher(told).find(),
+        told);
   }
 
   private void assertRefused(Path given, String start) {
@@ -114,14 +175,17 @@ class BadInputTest {
   @Test
   void folderWithoutADescription() {
     assertRefused(
-        folder, folder.resolve("project.yaml") + ":1:1: error: the folder holds no project.yaml [no-project]");
+        folder,
+        folder.resolve("project.yaml")
+            + ":1:1: error: the folder holds no project.yaml [no-project]");
   }
 
   @Test
   void folderInPlaceOfADescription() throws IOException {
     Files.createDirectory(folder.resolve("project.yaml"));
     assertRefused(
-        folder, folder.resolve("project.yaml") + ":1:1: error: this is a folder, not a file [no-project]");
+        folder,
+        folder.resolve("project.yaml") + ":1:1: error: this is a folder, not a file [no-project]");
   }
 
   @Test
@@ -136,7 +200,8 @@ class BadInputTest {
   void textInAnotherEncodingIsToldAtItsFirstForeignByte() throws IOException {
     Path file = folder.resolve("project.yaml");
     Files.write(file, "project: A\nmaker: Caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1));
-    assertRefused(file, file + ":2:11: error: the file is no longer text in UTF-8 from here on [not-utf-8]");
+    assertRefused(
+        file, file + ":2:11: error: the file is no longer text in UTF-8 from here on [not-utf-8]");
   }
 
   @Test
@@ -150,7 +215,8 @@ class BadInputTest {
   void brokenUtf16() throws IOException {
     Path file = folder.resolve("project.yaml");
     Files.write(file, Shell.bench("\n", "\n").getBytes(StandardCharsets.UTF_16));
-    assertRefused(file, file + ":1:1: error: the file is no longer text in UTF-8 from here on [not-utf-8]");
+    assertRefused(
+        file, file + ":1:1: error: the file is no longer text in UTF-8 from here on [not-utf-8]");
   }
 
   @Test
@@ -162,8 +228,11 @@ class BadInputTest {
   @Test
   void formulaOfEndlessBrackets() {
     String deep = "(".repeat(20_000) + "1" + ")".repeat(20_000);
-    Path file = Shell.write(folder.resolve("project.yaml"), Shell.bench("skirt: 1 ", "skirt: " + deep + " "));
-    assertRefused(file, file + ":19:10: error: a formula of 40001 characters is too long [formula]");
+    Path file =
+        Shell.write(
+            folder.resolve("project.yaml"), Shell.bench("skirt: 1 ", "skirt: " + deep + " "));
+    assertRefused(
+        file, file + ":19:10: error: a formula of 40001 characters is too long [formula]");
   }
 
   @Test
@@ -179,6 +248,8 @@ class BadInputTest {
     Path file = Shell.write(folder.resolve("project.yaml"), text);
     Shell shell = Shell.check(file);
     assertEquals(0, shell.code(), shell.out());
-    assertTrue(shell.out().contains(AT.formatted(105, 3, "").replace("error: ", "advice: top is")), shell.out());
+    assertTrue(
+        shell.out().contains(AT.formatted(105, 3, "").replace("error: ", "advice: top is")),
+        shell.out());
   }
 }

@@ -54,8 +54,12 @@ class BenchTest {
     Set<String> expected =
         new TreeSet<>(
             List.of(
-                "plan-set.pdf", "drawings/exploded.svg", "cut-list.csv", "hardware.csv",
-                "steps.csv", "plan.json"));
+                "plan-set.pdf",
+                "drawings/exploded.svg",
+                "cut-list.csv",
+                "hardware.csv",
+                "steps.csv",
+                "plan.json"));
     each("parts").forEach(part -> expected.add("drawings/part-" + word(part, "mark") + ".svg"));
     assertEquals(expected, files.keySet());
   }
@@ -87,9 +91,7 @@ class BenchTest {
     each("steps")
         .forEach(
             step ->
-                require(
-                    step, "number", "stage", "title", "parts", "hardware", "minutes",
-                    "waits"));
+                require(step, "number", "stage", "title", "parts", "hardware", "minutes", "waits"));
     each("layouts").forEach(layout -> require(layout, "stock", "pieces_used", "lower_bound"));
   }
 
@@ -104,7 +106,8 @@ class BenchTest {
   @Test
   void cutListCountsThePartsOfThePlan() {
     Map<String, Integer> listed = new TreeMap<>();
-    Rows.of(files.get("cut-list.csv")).forEach(row -> listed.put(row.get("mark"), Integer.valueOf(row.get("count"))));
+    Rows.of(files.get("cut-list.csv"))
+        .forEach(row -> listed.put(row.get("mark"), Integer.valueOf(row.get("count"))));
     Map<String, Integer> planned = new TreeMap<>();
     each("parts").forEach(part -> planned.put(word(part, "mark"), number(part, "count")));
     assertEquals(planned, listed);
@@ -113,9 +116,13 @@ class BenchTest {
   @Test
   void everyPartIsNamedOnceAndByAName() {
     List<String> names =
-        each("parts").stream().flatMap(part -> part.get("names").valueStream()).map(JsonNode::asString).toList();
+        each("parts").stream()
+            .flatMap(part -> part.get("names").valueStream())
+            .map(JsonNode::asString)
+            .toList();
     assertEquals(names.size(), Set.copyOf(names).size());
-    assertEquals(each("parts").stream().mapToInt(part -> number(part, "count")).sum(), names.size());
+    assertEquals(
+        each("parts").stream().mapToInt(part -> number(part, "count")).sum(), names.size());
   }
 
   @Test
@@ -125,7 +132,8 @@ class BenchTest {
         .flatMap(layout -> layout.get("sheets").valueStream())
         .flatMap(sheet -> sheet.get("placed").valueStream())
         .forEach(piece -> placed.merge(word(piece, "mark"), 1, Integer::sum));
-    Set<String> sheets = each("layouts").stream().map(each -> word(each, "stock")).collect(Collectors.toSet());
+    Set<String> sheets =
+        each("layouts").stream().map(each -> word(each, "stock")).collect(Collectors.toSet());
     Map<String, Integer> expected = new TreeMap<>();
     each("parts").stream()
         .filter(part -> sheets.contains(word(part, "stock")))
@@ -147,7 +155,8 @@ class BenchTest {
       }
     }
     Map<String, Integer> bought = new TreeMap<>();
-    Rows.of(files.get("hardware.csv")).forEach(row -> bought.put(row.get("item"), Integer.valueOf(row.get("count"))));
+    Rows.of(files.get("hardware.csv"))
+        .forEach(row -> bought.put(row.get("item"), Integer.valueOf(row.get("count"))));
     assertEquals(bought, used);
   }
 
@@ -158,9 +167,16 @@ class BenchTest {
       String printed =
           String.join(
               " ",
-              row.get("mark"), row.get("part"), printedCount(row), row.get("length"),
-              row.get("width"), row.get("thickness"), row.get("rough_length"),
-              row.get("rough_width"), row.get("rough_thickness"), row.get("stock"),
+              row.get("mark"),
+              row.get("part"),
+              printedCount(row),
+              row.get("length"),
+              row.get("width"),
+              row.get("thickness"),
+              row.get("rough_length"),
+              row.get("rough_width"),
+              row.get("rough_thickness"),
+              row.get("stock"),
               row.get("grain"));
       assertTrue(pages.contains(spaceless(printed)), printed);
     }
@@ -188,7 +204,11 @@ class BenchTest {
   @Test
   void partsAreDrawnToScalesThatARuleHas() throws IOException {
     List<String> scales =
-        Pattern.compile("(?<![\\d:])\\d+:\\d+(?![\\d:])").matcher(pdfText()).results().map(found -> found.group()).toList();
+        Pattern.compile("(?<![\\d:])\\d+:\\d+(?![\\d:])")
+            .matcher(pdfText())
+            .results()
+            .map(found -> found.group())
+            .toList();
     assertTrue(scales.size() >= each("parts").size(), scales::toString);
     scales.forEach(scale -> assertTrue(SCALES.contains(scale), scale));
   }
@@ -198,7 +218,9 @@ class BenchTest {
     String home = System.getProperty("user.dir");
     files.forEach(
         (name, bytes) ->
-            assertFalse(new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1).contains(home), name));
+            assertFalse(
+                new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1).contains(home),
+                name));
   }
 
   private static String pdfText() throws IOException {

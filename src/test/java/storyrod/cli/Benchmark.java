@@ -60,9 +60,7 @@ public final class Benchmark {
     long start = System.nanoTime();
     Diagnostics diagnostics = new Diagnostics();
     Description description =
-        timed(
-            "description",
-            () -> Pipeline.reader().read(source, diagnostics).orElseThrow());
+        timed("description", () -> Pipeline.reader().read(source, diagnostics).orElseThrow());
     Piece piece = timed("piece", () -> PieceBuilder.build(description, diagnostics).orElseThrow());
     timed(
         "check",
@@ -73,7 +71,9 @@ public final class Benchmark {
     StockPlan stock = timed("stock", () -> StockPlanner.plan(piece, diagnostics).orElseThrow());
     BuildPlan build = timed("build", () -> Planner.plan(piece, diagnostics).orElseThrow());
     Drawings drawings =
-        timed("drawing", () -> Drawings.of(piece, stock, build, PageRooms.of(piece, build, Words.ENGLISH)));
+        timed(
+            "drawing",
+            () -> Drawings.of(piece, stock, build, PageRooms.of(piece, build, Words.ENGLISH)));
     PlanSet set =
         new PlanSet(piece, diagnostics.sorted(), stock, build, drawings, Figures.of(piece));
     timed("planset", () -> new PlanSetWriter(Words.ENGLISH).write(set));
@@ -88,9 +88,7 @@ public final class Benchmark {
   }
 
   private void record(String stage, long start) {
-    millis
-        .computeIfAbsent(stage, key -> new ArrayList<>())
-        .add((System.nanoTime() - start) / 1e6);
+    millis.computeIfAbsent(stage, key -> new ArrayList<>()).add((System.nanoTime() - start) / 1e6);
   }
 
   private void print() {

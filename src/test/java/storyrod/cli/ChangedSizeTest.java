@@ -26,8 +26,16 @@ class ChangedSizeTest {
   // The bays keep their width, so the drawer between them takes the four inches up.
   private static final List<String> SHORTER =
       List.of(
-          "bottom", "front-stretcher", "back", "top", "frame.top-rail", "frame.bottom-rail",
-          "drawer.box-front", "drawer.box-back", "drawer.panel", "drawer.face");
+          "bottom",
+          "front-stretcher",
+          "back",
+          "top",
+          "frame.top-rail",
+          "frame.bottom-rail",
+          "drawer.box-front",
+          "drawer.box-back",
+          "drawer.panel",
+          "drawer.face");
 
   @TempDir static Path folder;
   private static Map<String, byte[]> wide;
@@ -72,7 +80,8 @@ class ChangedSizeTest {
       boolean same = Arrays.equals(wide.get(file), narrow.get(file));
       assertEquals(!SHORTER.contains(name), same, name);
     }
-    assertFalse(Arrays.equals(wide.get("drawings/exploded.svg"), narrow.get("drawings/exploded.svg")));
+    assertFalse(
+        Arrays.equals(wide.get("drawings/exploded.svg"), narrow.get("drawings/exploded.svg")));
   }
 
   @Test
@@ -116,7 +125,8 @@ class ChangedSizeTest {
   private static Map<String, Long> sizes(Map<String, byte[]> files, String size) {
     Map<String, Long> sizes = new LinkedHashMap<>();
     parts(files)
-        .forEach(part -> sizes.put(part.get("name").asString(), part.get(size).get("um").longValue()));
+        .forEach(
+            part -> sizes.put(part.get("name").asString(), part.get(size).get("um").longValue()));
     return sizes;
   }
 
@@ -129,11 +139,16 @@ class ChangedSizeTest {
   }
 
   private static long placed(Map<String, byte[]> files, String part) {
-    return JsonMapper.shared().readTree(files.get("plan.json")).get("layouts").valueStream()
+    return JsonMapper.shared()
+        .readTree(files.get("plan.json"))
+        .get("layouts")
+        .valueStream()
         .flatMap(layout -> layout.get("sheets").valueStream())
         .flatMap(sheet -> sheet.get("placed").valueStream())
         .filter(piece -> piece.get("part").asString().equals(part))
-        .mapToLong(piece -> Math.max(piece.get("length_um").longValue(), piece.get("width_um").longValue()))
+        .mapToLong(
+            piece ->
+                Math.max(piece.get("length_um").longValue(), piece.get("width_um").longValue()))
         .findFirst()
         .orElseThrow();
   }

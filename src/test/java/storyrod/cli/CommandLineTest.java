@@ -50,7 +50,8 @@ class CommandLineTest {
             .map(found -> found.group(1))
             .toList();
     List<String> order = List.of("error", "warning", "advice");
-    assertEquals(severities.stream().sorted(Comparator.comparing(order::indexOf)).toList(), severities);
+    assertEquals(
+        severities.stream().sorted(Comparator.comparing(order::indexOf)).toList(), severities);
     assertEquals(order, severities.stream().distinct().toList(), shell.out());
   }
 }

@@ -31,7 +31,8 @@ class OutputFolderTest {
 
   @Test
   void drawingOfAPartThatIsGoneGoesToo() throws IOException {
-    new OutputFolder(folder).replace(set("plan.json", "drawings/part-A.svg", "drawings/part-B.svg"));
+    new OutputFolder(folder)
+        .replace(set("plan.json", "drawings/part-A.svg", "drawings/part-B.svg"));
     Shell.write(folder.resolve("drawings/mine.svg"), "mine");
     Shell.write(folder.resolve("notes.txt"), "mine");
     new OutputFolder(folder).replace(set("plan.json", "drawings/part-A.svg"));
@@ -58,7 +59,8 @@ class OutputFolderTest {
             IOException.class,
             () -> new OutputFolder(folder).replace(set("a.csv", "b.csv", "plan.json")));
     Same.assertSame(before, Shell.files(folder));
-    assertTrue(Failures.inOneLine(failure).contains("plan.json cannot be written (it is a folder)"));
+    assertTrue(
+        Failures.inOneLine(failure).contains("plan.json cannot be written (it is a folder)"));
   }
 
   @Test
@@ -92,9 +94,11 @@ class OutputFolderTest {
 
   @Test
   void failingRunLeavesEarlierOutputAsItWas() {
-    Path project = Shell.write(folder.resolve("p/project.yaml"), Shell.read(SHELF.resolve("project.yaml")));
+    Path project =
+        Shell.write(folder.resolve("p/project.yaml"), Shell.read(SHELF.resolve("project.yaml")));
     Map<String, byte[]> before = Shell.built(project, folder.resolve("out"));
-    Shell.write(project, Shell.read(SHELF.resolve("project.yaml")).replace("width: 800", "width: -800"));
+    Shell.write(
+        project, Shell.read(SHELF.resolve("project.yaml")).replace("width: 800", "width: -800"));
     assertEquals(1, Shell.build(project, folder.resolve("out")).code());
     Same.assertSame(before, Shell.files(folder.resolve("out")));
   }
@@ -108,7 +112,8 @@ class OutputFolderTest {
 
   @Test
   void checkWritesNothing() throws IOException {
-    Path project = Shell.write(folder.resolve("p/project.yaml"), Shell.read(SHELF.resolve("project.yaml")));
+    Path project =
+        Shell.write(folder.resolve("p/project.yaml"), Shell.read(SHELF.resolve("project.yaml")));
     Map<String, byte[]> before = Shell.files(folder);
     Shell shell = Shell.check(project);
     assertEquals(0, shell.code());

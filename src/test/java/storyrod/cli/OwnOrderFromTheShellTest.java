@@ -26,7 +26,8 @@ class OwnOrderFromTheShellTest {
   @Test
   void twinIsTheBenchAndAnOrder() {
     assertEquals(
-        Shell.read(Shell.BENCH.resolve("project.yaml")).replaceAll("(?s)\n#[^\n]*\nbuild:.*|\nbuild:.*", "")
+        Shell.read(Shell.BENCH.resolve("project.yaml"))
+                .replaceAll("(?s)\n#[^\n]*\nbuild:.*|\nbuild:.*", "")
             + ORDER,
         Shell.read(TWIN.resolve("project.yaml")),
         "copy the bench's text up to its order into its twin, above the twin's own order");
@@ -40,7 +41,8 @@ class OwnOrderFromTheShellTest {
     assertEquals(1, shell.code());
     assertTrue(shell.err().contains("project.yaml:" + line + ":9: error: "), shell.err());
     assertTrue(shell.err().contains("`fit left-side` comes before `drill left-side`"), shell.err());
-    assertTrue(shell.err().contains("  " + (line + 1) + " |       - drill left-side "), shell.err());
+    assertTrue(
+        shell.err().contains("  " + (line + 1) + " |       - drill left-side "), shell.err());
     assertTrue(shell.err().contains("hint: move `drill left-side` up"), shell.err());
     assertFalse(Files.exists(out));
   }
@@ -49,12 +51,18 @@ class OwnOrderFromTheShellTest {
   void orderTheOtherWayRoundIsKept(@TempDir Path folder) {
     String text =
         Shell.read(TWIN.resolve("project.yaml"))
-            .replace("- fit left-side\n      - drill left-side", "- drill left-side\n      - fit left-side");
+            .replace(
+                "- fit left-side\n      - drill left-side",
+                "- drill left-side\n      - fit left-side");
     Shell shell = Shell.check(Shell.write(folder.resolve("project.yaml"), text));
     assertEquals(0, shell.code(), shell.out());
   }
 
   private static int lineOf(String text) {
-    return (int) Shell.read(TWIN.resolve("project.yaml")).split(java.util.regex.Pattern.quote(text))[0].lines().count();
+    return (int)
+        Shell.read(TWIN.resolve("project.yaml"))
+            .split(java.util.regex.Pattern.quote(text))[0]
+            .lines()
+            .count();
   }
 }

@@ -30,7 +30,8 @@ class PipelineFuzzTest {
   private static final Path CRASHES = Path.of("src/test/resources/cases/crash");
   private static final int TRIES = 200;
   private static final int WRITE_EACH = 25;
-  private static final Pattern NUMBER = Pattern.compile("(?<![\\w.#/-])\\d+(?: \\d+/\\d+|/\\d+)?(?![\\w./])");
+  private static final Pattern NUMBER =
+      Pattern.compile("(?<![\\w.#/-])\\d+(?: \\d+/\\d+|/\\d+)?(?![\\w./])");
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]{3,}");
   private static final List<String> VALUES =
       List.of("0", "1/64", "1", "3", "7 1/2", "11", "40", "600", "-2", "1 mm", "18 mm", "1/3");
@@ -51,7 +52,8 @@ class PipelineFuzzTest {
       case 0, 1, 2 -> exchanged(text, NUMBER, VALUES.get(random.nextInt(VALUES.size())), random);
       case 3 -> exchanged(text, NAME, one(text, NAME, random).group(), random);
       case 4 -> lines(text, random);
-      default -> exchanged(text, Pattern.compile("left|right|top|bottom|front|back"), "back", random);
+      default ->
+          exchanged(text, Pattern.compile("left|right|top|bottom|front|back"), "back", random);
     };
   }
 

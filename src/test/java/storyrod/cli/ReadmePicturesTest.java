@@ -15,8 +15,8 @@ import storyrod.drawing.SvgWriter;
 import storyrod.planset.PlanSet;
 
 /**
- * The README's pictures are what the tool draws today. {@code -Dgolden.update} draws them anew; look
- * at the difference.
+ * The README's pictures are what the tool draws today. {@code -Dgolden.update} draws them anew;
+ * look at the difference.
  */
 class ReadmePicturesTest {
   private static final Path BENCH = Path.of("projects/window-bench");

@@ -16,8 +16,7 @@ final class Rows {
 
   /** Each row's cells by the names in the header. */
   static List<Map<String, String>> of(byte[] csv) {
-    List<String> lines =
-        List.of(new String(csv, StandardCharsets.UTF_8).split("\r\n", -1));
+    List<String> lines = List.of(new String(csv, StandardCharsets.UTF_8).split("\r\n", -1));
     List<String> header = cells(lines.getFirst());
     List<Map<String, String>> rows = new ArrayList<>();
     for (String line : lines.subList(1, lines.size() - 1)) {

@@ -38,7 +38,8 @@ class DiagnosticCasesTest {
   void everyFaultIsReportedAndNoOther(Path file) {
     String text = Bench.read(file);
     List<String> expected = expected(text);
-    List<String> found = Bench.faults(text).stream().flatMap(fault -> told(fault).stream()).toList();
+    List<String> found =
+        Bench.faults(text).stream().flatMap(fault -> told(fault).stream()).toList();
     assertEquals(joined(expected), joined(shortened(found, expected)), () -> file.toString());
   }
 
@@ -81,8 +82,14 @@ class DiagnosticCasesTest {
   private static List<String> told(Diagnostic fault) {
     List<String> told = new ArrayList<>();
     told.add(
-        fault.severity().word() + ": " + place(fault.at()) + " " + fault.message() + " ["
-            + fault.code() + "]");
+        fault.severity().word()
+            + ": "
+            + place(fault.at())
+            + " "
+            + fault.message()
+            + " ["
+            + fault.code()
+            + "]");
     fault.also().forEach(place -> told.add("also: " + place.at().line() + " " + place.remark()));
     fault.hints().forEach(hint -> told.add("hint: " + hint));
     return told;

@@ -27,8 +27,12 @@ class FormulaTest {
   }
 
   private static String project(String units, String sizes) {
-    return "project: Case\nunits: " + units + "\nsizes:\n  width: 54 in\n  lip: 2 mm\n" + sizes
-        + "\nnumbers: {rows: 3, ratio: 1.6, half: 1/2}\n" + REST;
+    return "project: Case\nunits: "
+        + units
+        + "\nsizes:\n  width: 54 in\n  lip: 2 mm\n"
+        + sizes
+        + "\nnumbers: {rows: 3, ratio: 1.6, half: 1/2}\n"
+        + REST;
   }
 
   @ParameterizedTest

@@ -11,7 +11,9 @@ class SourceTextTest {
   void linesAndColumnsCountFromOne() {
     SourceText source = new SourceText("f", "ab\ncd\r\n\nef");
     assertEquals(List.of("1:1", "1:3", "2:1", "2:2", "3:1", "4:1", "4:3"), places(source));
-    assertEquals(List.of("ab", "cd", "", "ef", ""), List.of(1, 2, 3, 4, 5).stream().map(source::line).toList());
+    assertEquals(
+        List.of("ab", "cd", "", "ef", ""),
+        List.of(1, 2, 3, 4, 5).stream().map(source::line).toList());
   }
 
   private static List<String> places(SourceText source) {

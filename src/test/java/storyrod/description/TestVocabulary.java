@@ -36,14 +36,36 @@ final class TestVocabulary {
         kind("groove", must("end", FACE), must("into", PART), must("depth", LENGTH), glue()),
         kind("rabbet", must("end", FACE), must("into", PART), must("depth", LENGTH), glue()),
         kind("butt", must("end", FACE), must("to", PART), glue()),
-        kind("pocket-screws", must("end", FACE), must("into", PART), must("from", faces()),
-            must("count", new Count(1)), must("screw", ITEM), glue()),
-        kind("screws", must("through", FACE), must("into", PART), must("count", new Count(1)),
-            must("screw", ITEM), glue()),
-        kind("brads", must("through", FACE), must("into", PART), must("count", new Count(1)),
-            must("brad", ITEM), glue()),
-        kind("fastened-top", must("top", FACE), must("rail", FACE), must("slot-from-top", LENGTH),
-            must("fastener", ITEM), must("screw", ITEM), must("count", new Count(1))));
+        kind(
+            "pocket-screws",
+            must("end", FACE),
+            must("into", PART),
+            must("from", faces()),
+            must("count", new Count(1)),
+            must("screw", ITEM),
+            glue()),
+        kind(
+            "screws",
+            must("through", FACE),
+            must("into", PART),
+            must("count", new Count(1)),
+            must("screw", ITEM),
+            glue()),
+        kind(
+            "brads",
+            must("through", FACE),
+            must("into", PART),
+            must("count", new Count(1)),
+            must("brad", ITEM),
+            glue()),
+        kind(
+            "fastened-top",
+            must("top", FACE),
+            must("rail", FACE),
+            must("slot-from-top", LENGTH),
+            must("fastener", ITEM),
+            must("screw", ITEM),
+            must("count", new Count(1))));
   }
 
   private static Choice faces() {
@@ -52,9 +74,16 @@ final class TestVocabulary {
 
   private static List<EntryType> cuts() {
     return List.of(
-        kind("holes", must("in", new OneOrMore(FACE)), must("at", new ValueType.Point()),
-            may("along", new AxisName()), may("step", LENGTH), may("count", new Count(1)),
-            must("diameter", LENGTH), may("depth", LENGTH), may("through", new YesNo()),
+        kind(
+            "holes",
+            must("in", new OneOrMore(FACE)),
+            must("at", new ValueType.Point()),
+            may("along", new AxisName()),
+            may("step", LENGTH),
+            may("count", new Count(1)),
+            must("diameter", LENGTH),
+            may("depth", LENGTH),
+            may("through", new YesNo()),
             may("for", ITEM)),
         kind("notch", must("in", PART), may("x", RANGE), may("y", RANGE), may("z", RANGE)),
         kind("cutout", must("in", PART), may("x", RANGE), may("y", RANGE), may("z", RANGE)));

@@ -73,12 +73,19 @@ final class Bench {
   private void carcase() {
     double bottom = 3.25 + PLY;
     double back = D - 0.5 - THIN;
-    add("A left-side", box(0, PLY, ASH, D, 2.25, TOP),
-        box(PLY - .375, PLY, ASH, D, 3.25, bottom), box(PLY - .25, PLY, back, back + THIN, bottom, TOP));
-    add("A right-side", box(W - PLY, W, ASH, D, 2.25, TOP),
+    add(
+        "A left-side",
+        box(0, PLY, ASH, D, 2.25, TOP),
+        box(PLY - .375, PLY, ASH, D, 3.25, bottom),
+        box(PLY - .25, PLY, back, back + THIN, bottom, TOP));
+    add(
+        "A right-side",
+        box(W - PLY, W, ASH, D, 2.25, TOP),
         box(W - PLY, W - PLY + .375, ASH, D, 3.25, bottom),
         box(W - PLY, W - PLY + .25, back, back + THIN, bottom, TOP));
-    add("B bottom", box(PLY - .375, W - PLY + .375, ASH, D, 3.25, bottom),
+    add(
+        "B bottom",
+        box(PLY - .375, W - PLY + .375, ASH, D, 3.25, bottom),
         box(PLY + 16.5, 2 * PLY + 16.5, ASH, back, bottom - .25, bottom),
         box(W - 2 * PLY - 16.5, W - PLY - 16.5, ASH, back, bottom - .25, bottom),
         box(PLY, W - PLY, back, back + THIN, bottom - .25, bottom));
@@ -121,9 +128,13 @@ final class Bench {
     double back = D - 0.5 - THIN - .125;
     double right = W - PLY - 16.5 + .0625;
     add("K left-shelf.panel", box(PLY + .0625, PLY + 16.44, 2 * ASH + .125, back, z, z + PLY));
-    add("L left-shelf.edge", box(PLY + .0625, PLY + 16.44, ASH + .125, 2 * ASH + .125, z + PLY - 1.25, z + PLY));
+    add(
+        "L left-shelf.edge",
+        box(PLY + .0625, PLY + 16.44, ASH + .125, 2 * ASH + .125, z + PLY - 1.25, z + PLY));
     add("K right-shelf.panel", box(right, right + 16.38, 2 * ASH + .125, back, z, z + PLY));
-    add("L right-shelf.edge", box(right, right + 16.38, ASH + .125, 2 * ASH + .125, z + PLY - 1.25, z + PLY));
+    add(
+        "L right-shelf.edge",
+        box(right, right + 16.38, ASH + .125, 2 * ASH + .125, z + PLY - 1.25, z + PLY));
   }
 
   private void drawer() {
@@ -133,10 +144,14 @@ final class Bench {
     double y = ASH;
     double z = low + .75;
     double in = 6 / 25.4;
-    add("M drawer.left-side", box(left, left + PLY12, y, y + 14, z, z + 9),
+    add(
+        "M drawer.left-side",
+        box(left, left + PLY12, y, y + 14, z, z + 9),
         box(left + in, left + PLY12, y, y + PLY12, z, z + 9),
         box(left + in, left + PLY12, y, y + 14, z + .39, z + .39 + THIN));
-    add("M drawer.right-side", box(right - PLY12, right, y, y + 14, z, z + 9),
+    add(
+        "M drawer.right-side",
+        box(right - PLY12, right, y, y + 14, z, z + 9),
         box(right - PLY12, right - in, y, y + PLY12, z, z + 9),
         box(right - PLY12, right - in, y, y + 14, z + .39, z + .39 + THIN));
     add("N drawer.box-front", box(left + in, right - in, y, y + PLY12, z, z + 9));
@@ -247,23 +262,62 @@ final class Bench {
   private void add(String target, List<String> names, List<String> standing, Face enters) {
     Operation fit = new Operation(Verb.FIT, target, names, List.of(), List.of(), List.of(), 5, 0);
     steps.add(
-        new Step(steps.size() + 1, new Stage("fitting", Optional.empty()), List.of(fit), names,
-            standing, Optional.of(enters), List.of(), List.of(), List.of(), List.of(), List.of(), 5, 0));
+        new Step(
+            steps.size() + 1,
+            new Stage("fitting", Optional.empty()),
+            List.of(fit),
+            names,
+            standing,
+            Optional.of(enters),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            5,
+            0));
   }
 
   private void add(String markAndName, Box box, Box... cuts) {
     String[] words = markAndName.split(" ");
     Solid solid = Solid.of(box).minus(Arrays.asList(cuts));
     int dot = words[1].indexOf('.');
-    Optional<String> assembly = dot < 0 ? Optional.empty() : Optional.of(words[1].substring(0, dot));
+    Optional<String> assembly =
+        dot < 0 ? Optional.empty() : Optional.of(words[1].substring(0, dot));
     parts.add(
-        new Part(words[1], title(words[1]), words[0], false, assembly, stock(), box, box, Axis.X,
-            Axis.Z, List.of(), solid, Optional.empty(), AT));
+        new Part(
+            words[1],
+            title(words[1]),
+            words[0],
+            false,
+            assembly,
+            stock(),
+            box,
+            box,
+            Axis.X,
+            Axis.Z,
+            List.of(),
+            solid,
+            Optional.empty(),
+            AT));
   }
 
   private static Part with(Part p, Solid solid) {
-    return new Part(p.name(), p.title(), p.mark(), false, p.assembly(), p.stock(), p.shoulder(),
-        p.box(), p.length(), p.thickness(), p.cuts(), solid, p.say(), p.at());
+    return new Part(
+        p.name(),
+        p.title(),
+        p.mark(),
+        false,
+        p.assembly(),
+        p.stock(),
+        p.shoulder(),
+        p.box(),
+        p.length(),
+        p.thickness(),
+        p.cuts(),
+        solid,
+        p.say(),
+        p.at());
   }
 
   private static String title(String name) {
@@ -276,8 +330,18 @@ final class Bench {
     Box two = box(second);
     Box contact = new Box(meet(one.x(), two.x()), meet(one.y(), two.y()), meet(one.z(), two.z()));
     joints.add(
-        new Joint("butt", first, entry, second, entry, contact, true, true, List.of(),
-            Optional.empty(), AT));
+        new Joint(
+            "butt",
+            first,
+            entry,
+            second,
+            entry,
+            contact,
+            true,
+            true,
+            List.of(),
+            Optional.empty(),
+            AT));
   }
 
   private Box box(String name) {
@@ -291,19 +355,40 @@ final class Bench {
   }
 
   private static StockEntry stock() {
-    return new StockEntry("ash", AT, Description.StockKind.SOLID, "ash",
-        new Located<>(Length.mm(19), AT), Optional.empty(), Optional.empty(), Optional.empty(),
-        Optional.empty(), true);
+    return new StockEntry(
+        "ash",
+        AT,
+        Description.StockKind.SOLID,
+        "ash",
+        new Located<>(Length.mm(19), AT),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        true);
   }
 
   static Description description() {
-    return new Description(SOURCE,
-        new Description.About(new Located<>("Bench", AT), Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty()),
-        new LengthFormat(Unit.INCH, 32), java.util.Map.of(), java.util.Map.of(), List.of(),
-        List.of(), List.of(), java.util.Map.of(), java.util.Map.of(), List.of(), Optional.empty(),
-        new Description.ShopEntry(Length.mm(3), Length.mm(6), Length.mm(25), Length.mm(6),
-            Length.mm(330), 20, 6),
+    return new Description(
+        SOURCE,
+        new Description.About(
+            new Located<>("Bench", AT),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
+        new LengthFormat(Unit.INCH, 32),
+        java.util.Map.of(),
+        java.util.Map.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        java.util.Map.of(),
+        java.util.Map.of(),
+        List.of(),
+        Optional.empty(),
+        new Description.ShopEntry(
+            Length.mm(3), Length.mm(6), Length.mm(25), Length.mm(6), Length.mm(330), 20, 6),
         List.of());
   }
 

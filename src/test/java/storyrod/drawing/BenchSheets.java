@@ -13,7 +13,10 @@ final class BenchSheets {
 
   static SheetLayout one() {
     return new SheetLayout(
-        Length.inches(96), Length.inches(48), placed(), cuts(),
+        Length.inches(96),
+        Length.inches(48),
+        placed(),
+        cuts(),
         List.of(area(52.125, 0.25, 43.625, 15.75), area(0.25, 34.125, 60, 13.625)));
   }
 
@@ -37,8 +40,12 @@ final class BenchSheets {
 
   private static SawCut cut(int number, boolean along, double at, double from, double to) {
     return new SawCut(
-        number, along, BenchParts.at(BenchParts.in(at)), BenchParts.at(BenchParts.in(from)),
-        BenchParts.at(BenchParts.in(to)), BenchParts.at(BenchParts.in(at)));
+        number,
+        along,
+        BenchParts.at(BenchParts.in(at)),
+        BenchParts.at(BenchParts.in(from)),
+        BenchParts.at(BenchParts.in(to)),
+        BenchParts.at(BenchParts.in(at)));
   }
 
   private static List<SawCut> cuts() {

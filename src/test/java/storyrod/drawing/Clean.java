@@ -49,10 +49,7 @@ final class Clean {
   }
 
   private static boolean outside(Drawing drawing, Drawing.At at) {
-    return at.x() < 0
-        || at.y() < 0
-        || at.x() > drawing.widthMm()
-        || at.y() > drawing.heightMm();
+    return at.x() < 0 || at.y() < 0 || at.x() > drawing.widthMm() || at.y() > drawing.heightMm();
   }
 
   static List<Paper.Stretch> lines(Drawing drawing) {

@@ -168,7 +168,8 @@ final class HiddenLinesTest {
     Vector3D slant = Vector3D.of(0, StrictMath.sin(Math.PI / 12), StrictMath.cos(Math.PI / 12));
     Cylinder bore = new Cylinder(Vector3D.of(50, 0, 50), slant, 4, 40);
     Solid board = Solid.of(box(0, 100, 0, 18, 0, 100)).bored(List.of(bore));
-    List<At> mouth = seen(View.at(storyrod.geometry.Face.FRONT), board).getFirst().lines().mouths().getFirst();
+    List<At> mouth =
+        seen(View.at(storyrod.geometry.Face.FRONT), board).getFirst().lines().mouths().getFirst();
     double high = mouth.stream().mapToDouble(At::y).max().orElseThrow();
     double low = mouth.stream().mapToDouble(At::y).min().orElseThrow();
     assertEquals(8 / StrictMath.sin(Math.PI / 12), high - low, 0.2);
@@ -283,7 +284,12 @@ final class HiddenLinesTest {
   private static Box randomBox(Random random) {
     Vector3D at = spot(random);
     int[] size = random.ints(3, 2, 15).map(i -> 6 * i).toArray();
-    return box(at.getX(), at.getX() + size[0], at.getY(), at.getY() + size[1], at.getZ(),
+    return box(
+        at.getX(),
+        at.getX() + size[0],
+        at.getY(),
+        at.getY() + size[1],
+        at.getZ(),
         at.getZ() + size[2]);
   }
 
@@ -298,7 +304,8 @@ final class HiddenLinesTest {
     QuaternionRotation rotation =
         QuaternionRotation.fromAxisAngle(spot(random).normalize(), random.nextDouble() * 3);
     Solid solid = Solid.of(box(-500, 500, -500, 500, -500, 500));
-    for (Vector3D axis : List.of(Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y, Vector3D.Unit.PLUS_Z)) {
+    for (Vector3D axis :
+        List.of(Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y, Vector3D.Unit.PLUS_Z)) {
       Vector3D normal = rotation.apply(axis);
       double half = 8 + random.nextDouble() * 40;
       solid =

@@ -129,8 +129,7 @@ class PartDrawingTest {
         sample -> {
           Part part = sample.part();
           List<Length> sizes =
-              List.of(
-                  part.finishedLength(), part.finishedWidth(), part.finishedThickness());
+              List.of(part.finishedLength(), part.finishedWidth(), part.finishedThickness());
           for (Length size : sizes) {
             long given =
                 Clean.dimensions(sample.drawing).stream()
@@ -226,8 +225,7 @@ class PartDrawingTest {
   }
 
   private static List<String> notGiven(Sample sample, List<Length> lengths, List<String> words) {
-    List<Length> given =
-        Clean.dimensions(sample.drawing).stream().map(Dimension::measure).toList();
+    List<Length> given = Clean.dimensions(sample.drawing).stream().map(Dimension::measure).toList();
     List<String> missing = new ArrayList<>();
     lengths.stream()
         .filter(length -> !given.contains(length))
@@ -299,7 +297,8 @@ class PartDrawingTest {
     assertEquals(new Scale(1, 10), bottom.scale().orElseThrow());
     Drawing onMore =
         PartDrawing.draw(
-            SAMPLES.get("window bench B").mark, SAMPLES.get("window bench B").piece,
+            SAMPLES.get("window bench B").mark,
+            SAMPLES.get("window bench B").piece,
             new Size(AREA.widthMm() + 40, AREA.heightMm()));
     assertEquals(new Scale(1, 8), onMore.scale().orElseThrow());
   }
@@ -336,8 +335,7 @@ class PartDrawingTest {
     FlatPart flat = FlatPart.of(side.part());
     var notes = CutNotes.of(flat, side.piece, storyrod.words.Words.ENGLISH);
     var groove = notes.stream().filter(note -> note.words().startsWith("groove")).toList();
-    var dado =
-        flat.trenches().stream().filter(trench -> trench.term().equals("dado")).findFirst();
+    var dado = flat.trenches().stream().filter(trench -> trench.term().equals("dado")).findFirst();
     assertEquals(1, groove.size());
     assertTrue(
         groove.getFirst().tips().stream()
@@ -363,8 +361,19 @@ class PartDrawingTest {
 
   private static Part with(Part part, Axis length, Axis thickness, Cut cut) {
     return new Part(
-        part.name(), part.title(), part.mark(), false, part.assembly(), part.stock(),
-        part.shoulder(), part.box(), length, thickness, List.of(cut), part.solid(), part.say(),
+        part.name(),
+        part.title(),
+        part.mark(),
+        false,
+        part.assembly(),
+        part.stock(),
+        part.shoulder(),
+        part.box(),
+        length,
+        thickness,
+        List.of(cut),
+        part.solid(),
+        part.say(),
         part.at());
   }
 
@@ -381,9 +390,7 @@ class PartDrawingTest {
     var removed =
         box.with(face.axis(), into)
             .with(one, new Range(box.on(one).from(), box.on(one).from().plus(wide)))
-            .with(
-                other,
-                new Range(box.on(other).from(), box.on(other).from().plus(wide.times(2))));
+            .with(other, new Range(box.on(other).from(), box.on(other).from().plus(wide.times(2))));
     return BenchParts.trench("notch", face, removed, "rail");
   }
 
@@ -429,9 +436,20 @@ class PartDrawingTest {
     }
     Part crowded =
         new Part(
-            plain.name(), plain.title(), "X", false, plain.assembly(), plain.stock(),
-            plain.shoulder(), plain.box(), plain.length(), plain.thickness(), cuts,
-            plain.solid(), plain.say(), plain.at());
+            plain.name(),
+            plain.title(),
+            "X",
+            false,
+            plain.assembly(),
+            plain.stock(),
+            plain.shoulder(),
+            plain.box(),
+            plain.length(),
+            plain.thickness(),
+            cuts,
+            plain.solid(),
+            plain.say(),
+            plain.at());
     Mark mark = new Mark("X", "Foot", crowded, 1, 0, List.of("foot"));
     Drawing drawing = PartDrawing.draw(mark, piece, new Size(110, 80));
     assertEquals(2 * 16 + 3, Clean.dimensions(drawing).size());

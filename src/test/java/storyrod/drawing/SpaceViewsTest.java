@@ -183,11 +183,11 @@ final class SpaceViewsTest {
       boolean isNew = group.id().equals("part-left-side");
       List<Line> lines = lines(group);
       assertEquals(isNew, lines.stream().anyMatch(line -> line.role() == Role.VISIBLE), group.id());
-      assertTrue(
-          areas(group).stream().allMatch(a -> a.tone() == Tone.WHITE != isNew), group.id());
+      assertTrue(areas(group).stream().allMatch(a -> a.tone() == Tone.WHITE != isNew), group.id());
     }
     Arrow arrow = of(drawing, Arrow.class).getFirst();
-    assertTrue(arrow.to().x() > arrow.from().x() && arrow.to().y() > arrow.from().y(), "to the right");
+    assertTrue(
+        arrow.to().x() > arrow.from().x() && arrow.to().y() > arrow.from().y(), "to the right");
   }
 
   @Test
@@ -224,7 +224,10 @@ final class SpaceViewsTest {
   private static Stream<Element> flat(Drawing drawing) {
     return drawing.elements().stream()
         .flatMap(
-            e -> e instanceof Group g ? Stream.concat(Stream.of(e), g.elements().stream()) : Stream.of(e));
+            e ->
+                e instanceof Group g
+                    ? Stream.concat(Stream.of(e), g.elements().stream())
+                    : Stream.of(e));
   }
 
   private static <T extends Element> List<T> of(Drawing drawing, Class<T> type) {

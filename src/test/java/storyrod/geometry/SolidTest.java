@@ -107,7 +107,9 @@ final class SolidTest {
 
   /** Counts 10 mm cells, all cuts being on that grid. */
   private static long countedCells(List<Box> cuts) {
-    return IntStream.range(0, 30 * 3 * 20).filter(i -> cuts.stream().noneMatch(c -> has(c, i))).count();
+    return IntStream.range(0, 30 * 3 * 20)
+        .filter(i -> cuts.stream().noneMatch(c -> has(c, i)))
+        .count();
   }
 
   private static boolean has(Box cut, int cell) {
@@ -122,8 +124,14 @@ final class SolidTest {
       int x = random.nextInt(29);
       int y = random.nextInt(3);
       int z = random.nextInt(19);
-      boxes.add(box(10 * x, 10 * (x + 1 + random.nextInt(30 - x)), 10 * y, 10 * (y + 1),
-          10 * z, 10 * (z + 1 + random.nextInt(Math.min(20 - z, 3)))));
+      boxes.add(
+          box(
+              10 * x,
+              10 * (x + 1 + random.nextInt(30 - x)),
+              10 * y,
+              10 * (y + 1),
+              10 * z,
+              10 * (z + 1 + random.nextInt(Math.min(20 - z, 3)))));
     }
     return boxes;
   }
@@ -139,7 +147,9 @@ final class SolidTest {
   void boreThatRunsOutTakesOnlyWhatIsWood() {
     Cylinder bore = new Cylinder(Vector3D.of(50, 0, 50), Vector3D.of(0, 1, 0), 4, 30);
     Solid solid =
-        Solid.of(box(0, 100, 0, 18, 0, 100)).minus(List.of(box(0, 100, 6, 9, 0, 100))).bored(List.of(bore));
+        Solid.of(box(0, 100, 0, 18, 0, 100))
+            .minus(List.of(box(0, 100, 6, 9, 0, 100)))
+            .bored(List.of(bore));
     assertEquals(100 * 15 * 100 - Math.PI * 16 * 15, solid.volumeMm3(), SMALL);
   }
 
@@ -173,7 +183,8 @@ final class SolidTest {
     Solid leg = Solid.of(box(0, 40, 0, 40, 0, 400)).minus(List.of(box(10, 40, 15, 25, 300, 350)));
     Solid rail = Solid.of(box(10, 300, 15, 25, 300, 350));
     assertEquals(0, leg.sharedVolumeMm3(rail), SMALL);
-    assertEquals(2.0 * 10 * 50, leg.sharedVolumeMm3(Solid.of(box(8, 300, 15, 25, 300, 350))), SMALL);
+    assertEquals(
+        2.0 * 10 * 50, leg.sharedVolumeMm3(Solid.of(box(8, 300, 15, 25, 300, 350))), SMALL);
   }
 
   @Test

@@ -20,6 +20,8 @@ class LengthFormatBitsTest {
     LengthFormat fine = new LengthFormat(Unit.INCH, 128);
     assertEquals(fine, fine.forBits());
     LengthFormat metric = new LengthFormat(Unit.MM, 64);
-    assertEquals("4.5", metric.forBits().format(Length.mm(9).dividedBy(2, java.math.RoundingMode.UNNECESSARY)));
+    assertEquals(
+        "4.5",
+        metric.forBits().format(Length.mm(9).dividedBy(2, java.math.RoundingMode.UNNECESSARY)));
   }
 }

@@ -19,9 +19,22 @@ class LengthTest {
 
   @ParameterizedTest
   @CsvSource({
-    "19 mm, 19", "18.2 mm, 18.2", "1.9 cm, 19", "1 m, 1000", "1 in, 25.4", "1 inch, 25.4",
-    "3/4 in, 19.05", "2 1/2 in, 63.5", "3/4\", 19.05", "1', 304.8", "1 ft, 304.8",
-    "5' 2 1/2\", 1587.5", "5 ft 2 1/2 in, 1587.5", "-3/4 in, -19.05", "0 mm, 0", "0.001 mm, 0.001"
+    "19 mm, 19",
+    "18.2 mm, 18.2",
+    "1.9 cm, 19",
+    "1 m, 1000",
+    "1 in, 25.4",
+    "1 inch, 25.4",
+    "3/4 in, 19.05",
+    "2 1/2 in, 63.5",
+    "3/4\", 19.05",
+    "1', 304.8",
+    "1 ft, 304.8",
+    "5' 2 1/2\", 1587.5",
+    "5 ft 2 1/2 in, 1587.5",
+    "-3/4 in, -19.05",
+    "0 mm, 0",
+    "0.001 mm, 0.001"
   })
   void readsWhatAPersonWrites(String text, BigDecimal mm) {
     assertEquals(0, mm.compareTo(Length.parse(text).toMmExact()), text);
@@ -29,8 +42,20 @@ class LengthTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "3", "3/4", "3 furlongs", "3/0 in", "1 2/0 in", "5' 3/0\"", "1,5 mm", "- 3 mm",
-        "3 mm 4", "99999999999999999999 mm", "1e3 mm"})
+      strings = {
+        "",
+        "3",
+        "3/4",
+        "3 furlongs",
+        "3/0 in",
+        "1 2/0 in",
+        "5' 3/0\"",
+        "1,5 mm",
+        "- 3 mm",
+        "3 mm 4",
+        "99999999999999999999 mm",
+        "1e3 mm"
+      })
   void refusesWhatIsNoLengthInOneClearSentence(String text) {
     String message =
         assertThrows(IllegalArgumentException.class, () -> Length.parse(text)).getMessage();
@@ -91,7 +116,8 @@ class LengthTest {
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("tr-TR"));
-      assertEquals("1 1/2 in", new LengthFormat(Unit.INCH, 16).formatWithUnit(Length.parse("1 1/2 inch")));
+      assertEquals(
+          "1 1/2 in", new LengthFormat(Unit.INCH, 16).formatWithUnit(Length.parse("1 1/2 inch")));
       assertEquals("18.2 mm", Length.parse("18.2 mm").toString());
     } finally {
       Locale.setDefault(before);

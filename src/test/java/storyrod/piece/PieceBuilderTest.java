@@ -42,8 +42,8 @@ class PieceBuilderTest {
   }
 
   /**
-   * Sides 2 x (18 x 300 x 400 - 6 x 300 x 18) = 2 x (2,160,000 - 32,400) = 4,255,200 mm³; bottom 576 x
-   * 300 x 18 = 3,110,400 mm³; together 7,365,600 mm³, worked by hand.
+   * Sides 2 x (18 x 300 x 400 - 6 x 300 x 18) = 2 x (2,160,000 - 32,400) = 4,255,200 mm³; bottom
+   * 576 x 300 x 18 = 3,110,400 mm³; together 7,365,600 mm³, worked by hand.
    */
   @Test
   void volumeOfASmallPieceIsWhatTheHandWorksOut() {
@@ -112,8 +112,7 @@ class PieceBuilderTest {
                 cuts:
                   - holes: {in: left-side.right, at: {y: 50, z: 100}, diameter: 5, depth: 10}
                 """);
-    assertEquals(
-        List.of("A", "B", "C"), piece.marks().stream().map(Mark::mark).toList());
+    assertEquals(List.of("A", "B", "C"), piece.marks().stream().map(Mark::mark).toList());
   }
 
   @Test
@@ -133,7 +132,8 @@ class PieceBuilderTest {
             SIDES.replace("left-side.right to", "left-side.right + 2 to")
                 + "joints:\n  - dado: {end: bottom.left, into: left-side, depth: 6}\n");
     assertCodes(List.of("parts-do-not-meet"), faults);
-    assertTrue(faults.getFirst().message().contains("2 mm short of it"), faults.getFirst().message());
+    assertTrue(
+        faults.getFirst().message().contains("2 mm short of it"), faults.getFirst().message());
     assertEquals(2, faults.getFirst().also().size());
   }
 
@@ -202,7 +202,8 @@ class PieceBuilderTest {
         """;
     Piece alike = Pieces.of(two);
     assertEquals(alike.part("one").mark(), alike.part("two").mark());
-    Piece different = Pieces.of(two.replace("under-two, count: 2", "under-two, count: 2, countersink: no"));
+    Piece different =
+        Pieces.of(two.replace("under-two, count: 2", "under-two, count: 2, countersink: no"));
     assertNotEquals(different.part("one").mark(), different.part("two").mark());
   }
 
@@ -211,7 +212,9 @@ class PieceBuilderTest {
     assertCodes(
         List.of("screw-breaks-through"),
         Pieces.faultsOf(
-            SIDES + RAIL.replace("y: 0 to 20, z: 118 to 148", "y: 0 to 30, z: 118 to 138") + SCREWS));
+            SIDES
+                + RAIL.replace("y: 0 to 20, z: 118 to 148", "y: 0 to 30, z: 118 to 138")
+                + SCREWS));
   }
 
   @Test
@@ -255,12 +258,11 @@ class PieceBuilderTest {
   void notchAtTheEdgeAndCutoutInTheMiddleEachHaveTheirPlace() {
     String notch = "cuts:\n  - notch: {in: left-side, y: 0 to 50, z: 0 to 80}\n";
     Piece piece = Pieces.of(SIDES + notch);
-    assertEquals(
-        2_160_000 - 18 * 50 * 80, piece.part("left-side").solid().volumeMm3(), 0.01);
+    assertEquals(2_160_000 - 18 * 50 * 80, piece.part("left-side").solid().volumeMm3(), 0.01);
+    assertCodes(List.of("cut-place"), Pieces.faultsOf(SIDES + notch.replace("notch", "cutout")));
     assertCodes(
-        List.of("cut-place"), Pieces.faultsOf(SIDES + notch.replace("notch", "cutout")));
-    assertCodes(
-        List.of(), Pieces.faultsOf(SIDES + "cuts:\n  - cutout: {in: left-side, y: 50 to 90, z: 20 to 80}\n"));
+        List.of(),
+        Pieces.faultsOf(SIDES + "cuts:\n  - cutout: {in: left-side, y: 50 to 90, z: 20 to 80}\n"));
   }
 
   private static final String RAIL =

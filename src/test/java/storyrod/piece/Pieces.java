@@ -16,7 +16,9 @@ import storyrod.description.Vocabulary;
 public final class Pieces {
   private Pieces() {}
 
-  /** A piece from parts, joints and cuts, in millimetres, of an 18 mm and a 6 mm sheet and of ash. */
+  /**
+   * A piece from parts, joints and cuts, in millimetres, of an 18 mm and a 6 mm sheet and of ash.
+   */
   public static Piece of(String body) {
     Diagnostics diagnostics = new Diagnostics();
     Optional<Piece> piece = build(body, diagnostics);

@@ -75,8 +75,7 @@ class BenchPagesTest {
             .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
     StockPlan stock = StockPlanner.plan(piece, diagnostics).orElseThrow();
     BuildPlan build = Planner.plan(piece, diagnostics).orElseThrow();
-    Drawings drawings =
-        Drawings.of(piece, stock, build, PageRooms.of(piece, build, Words.ENGLISH));
+    Drawings drawings = Drawings.of(piece, stock, build, PageRooms.of(piece, build, Words.ENGLISH));
     return new PlanSet(piece, List.of(), stock, build, drawings, Figures.of(piece));
   }
 
@@ -217,7 +216,11 @@ class BenchPagesTest {
     Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
     Wording wording = new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED)::write;
     return StepPages.of(set, new StepPages.Sheet(texts, PAPER, wording))
-        .pages().getFirst().steps().getFirst().step();
+        .pages()
+        .getFirst()
+        .steps()
+        .getFirst()
+        .step();
   }
 
   private static int target(PDDocument document, PDAnnotationLink link) throws IOException {
@@ -263,7 +266,8 @@ class BenchPagesTest {
   void singleBoardHasNoEmptySections() throws IOException {
     byte[] pdf = pdf(planSet(BOARD));
     String text = PdfText.text(pdf, 0);
-    for (String key : List.of("hardware.title", "layouts.title", "finish.title", "findings.title")) {
+    for (String key :
+        List.of("hardware.title", "layouts.title", "finish.title", "findings.title")) {
       assertFalse(text.contains(Words.ENGLISH.say(key)), key);
     }
     assertFalse(text.contains("\n" + Words.ENGLISH.say("shopping.sheets") + "\n"), text);
@@ -274,7 +278,6 @@ class BenchPagesTest {
   void longNamesWrapInsideThePage() {
     String name = "Board for bread and cheese with a groove for crumbs that runs along three sides";
     byte[] pdf = pdf(planSet(BOARD.replace("stock: oak,", "title: " + name + ", stock: oak,")));
-    assertTrue(
-        PdfText.glyphs(pdf).stream().allMatch(each -> each.right() < PAPER.widthMm() - 15));
+    assertTrue(PdfText.glyphs(pdf).stream().allMatch(each -> each.right() < PAPER.widthMm() - 15));
   }
 }

@@ -16,8 +16,16 @@ final class PdfText {
   private PdfText() {}
 
   /** One glyph: where its box lies on the page in mm, y downwards, and its size in points. */
-  record Glyph(int page, double left, double right, double top, double bottom, double size, int glyph,
-      String font, String text) {}
+  record Glyph(
+      int page,
+      double left,
+      double right,
+      double top,
+      double bottom,
+      double size,
+      int glyph,
+      String font,
+      String text) {}
 
   static PDDocument open(byte[] pdf) {
     try {
@@ -65,9 +73,16 @@ final class PdfText {
           at.getFont() instanceof org.apache.pdfbox.pdmodel.font.PDType0Font font
               ? font.codeToGID(code)
               : code;
-      return new Glyph(page, at.getX() * MM_PER_POINT, (at.getX() + at.getWidth()) * MM_PER_POINT,
-          bottom - at.getHeight() * MM_PER_POINT, bottom, at.getFontSizeInPt(), glyph,
-          at.getFont().getName(), at.getUnicode());
+      return new Glyph(
+          page,
+          at.getX() * MM_PER_POINT,
+          (at.getX() + at.getWidth()) * MM_PER_POINT,
+          bottom - at.getHeight() * MM_PER_POINT,
+          bottom,
+          at.getFontSizeInPt(),
+          glyph,
+          at.getFont().getName(),
+          at.getUnicode());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -25,18 +25,38 @@ class PlanSetFilesTest {
   void filesComeInAFixedOrder() {
     assertEquals(
         List.of(
-            "plan-set.pdf", "drawings/exploded.svg", "drawings/part-A.svg", "drawings/part-B.svg",
-            "drawings/part-C.svg", "drawings/part-D.svg", "cut-list.csv", "hardware.csv",
-            "steps.csv", "plan.json"),
+            "plan-set.pdf",
+            "drawings/exploded.svg",
+            "drawings/part-A.svg",
+            "drawings/part-B.svg",
+            "drawings/part-C.svg",
+            "drawings/part-D.svg",
+            "cut-list.csv",
+            "hardware.csv",
+            "steps.csv",
+            "plan.json"),
         List.copyOf(WRITER.write(Sample.inches().planSet()).keySet()));
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "<b>bold</b>", "Tom & Jerry", "${x}", "#{x}", "<#list 1..3 as x>", "=1+1", "]]>", "<!-- x",
-        "&lt;b&gt;", "../../etc/passwd", "\"quoted\", and more", "-2+3", "@SUM(A1)", "&#65;",
-        "<img src='http://127.0.0.1:9/x'/>", "<style>* { display: none }</style>"
+        "<b>bold</b>",
+        "Tom & Jerry",
+        "${x}",
+        "#{x}",
+        "<#list 1..3 as x>",
+        "=1+1",
+        "]]>",
+        "<!-- x",
+        "&lt;b&gt;",
+        "../../etc/passwd",
+        "\"quoted\", and more",
+        "-2+3",
+        "@SUM(A1)",
+        "&#65;",
+        "<img src='http://127.0.0.1:9/x'/>",
+        "<style>* { display: none }</style>"
       })
   void hostileTitleStaysText(String title) {
     Map<String, byte[]> files = WRITER.write(Sample.titled(title).planSet());
@@ -51,7 +71,9 @@ class PlanSetFilesTest {
     assertTrue(
         csv.contains("\r\nA," + (quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell) + ","),
         csv);
-    files.keySet().forEach(name -> assertTrue(name.matches("(drawings/)?[A-Za-z-]+\\.[a-z]+"), name));
+    files
+        .keySet()
+        .forEach(name -> assertTrue(name.matches("(drawings/)?[A-Za-z-]+\\.[a-z]+"), name));
   }
 
   @Test
@@ -83,7 +105,10 @@ class PlanSetFilesTest {
     // RFC 4180, section 2: CRLF, quotes round a comma, a quote or a line break, quotes doubled
     String csv =
         new String(
-            new Csv("a", "b").row(List.of("x,y", "say \"no\"")).row(List.of(1, "two\nlines")).bytes(),
+            new Csv("a", "b")
+                .row(List.of("x,y", "say \"no\""))
+                .row(List.of(1, "two\nlines"))
+                .bytes(),
             StandardCharsets.UTF_8);
     assertEquals("a,b\r\n\"x,y\",\"say \"\"no\"\"\"\r\n1,\"two\nlines\"\r\n", csv);
   }
@@ -104,7 +129,8 @@ class PlanSetFilesTest {
         text(files, "steps.csv").startsWith("number,stage,title,parts,hardware,minutes,waits\r\n"));
     assertTrue(
         text(files, "steps.csv")
-            .contains("\r\n5,Case & joinery,Glue the left side to the bottom,A B,6 Wood screw #8 x 1 3/4 in,17,60\r\n"));
+            .contains(
+                "\r\n5,Case & joinery,Glue the left side to the bottom,A B,6 Wood screw #8 x 1 3/4 in,17,60\r\n"));
     assertEquals(
         "item,count,packs,pack_size\r\nWood screw #8 x 1 3/4 in,6,1,20\r\nShelf pin 1/4 in,8,1,20\r\n",
         text(files, "hardware.csv"));
@@ -142,7 +168,15 @@ class PlanSetFilesTest {
   void jsonKeepsTheOrderOfItsKeys() {
     assertEquals(
         List.of(
-            "format", "project", "units", "parts", "joints", "hardware", "findings", "steps", "needs",
+            "format",
+            "project",
+            "units",
+            "parts",
+            "joints",
+            "hardware",
+            "findings",
+            "steps",
+            "needs",
             "layouts"),
         List.copyOf(json().propertyNames()));
   }
@@ -167,8 +201,7 @@ class PlanSetFilesTest {
   void documentTypesAreRefused() {
     String hostile =
         "<!DOCTYPE html [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><html><body>&x;</body></html>";
-    IllegalStateException e =
-        assertThrows(IllegalStateException.class, () -> Xhtml.parse(hostile));
+    IllegalStateException e = assertThrows(IllegalStateException.class, () -> Xhtml.parse(hostile));
     assertTrue(e.getMessage().contains("DOCTYPE"), e.getMessage());
   }
 

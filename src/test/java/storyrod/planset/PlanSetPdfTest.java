@@ -67,9 +67,17 @@ class PlanSetPdfTest {
           String.join(
               " ",
               List.of(
-                  cell.get(0), cell.get(1), cell.get(3).isEmpty() ? cell.get(2) : cell.get(3),
-                  cell.get(5), cell.get(6), cell.get(7), cell.get(8), cell.get(9), cell.get(10),
-                  cell.get(4), cell.get(11)));
+                  cell.get(0),
+                  cell.get(1),
+                  cell.get(3).isEmpty() ? cell.get(2) : cell.get(3),
+                  cell.get(5),
+                  cell.get(6),
+                  cell.get(7),
+                  cell.get(8),
+                  cell.get(9),
+                  cell.get(10),
+                  cell.get(4),
+                  cell.get(11)));
       assertTrue(text.contains("\n" + line + "\n"), line + "\nis not in\n" + text);
     }
   }
@@ -129,7 +137,10 @@ class PlanSetPdfTest {
     byte[] pdf = pdf(Sample.titled("Tick \u2713 and go \u2794"));
     assertTrue(PdfText.text(pdf, 1).contains("Tick \u2713 and go \u2794"), PdfText.text(pdf, 1));
     PdfText.Glyph tick =
-        PdfText.glyphs(pdf).stream().filter(each -> each.text().equals("\u2713")).findFirst().orElseThrow();
+        PdfText.glyphs(pdf).stream()
+            .filter(each -> each.text().equals("\u2713"))
+            .findFirst()
+            .orElseThrow();
     assertTrue(tick.font().endsWith("DejaVuSans"), tick.font());
     assertFalse(tick.glyph() == 0);
   }
@@ -180,7 +191,8 @@ class PlanSetPdfTest {
   void noPageIsEmptyAndNoHeadingEndsOne() throws IOException {
     byte[] pdf = pdf(Sample.inches().withShelves(13));
     Map<Integer, List<PdfText.Glyph>> byPage = new LinkedHashMap<>();
-    PdfText.glyphs(pdf).forEach(each -> byPage.computeIfAbsent(each.page(), key -> new ArrayList<>()).add(each));
+    PdfText.glyphs(pdf)
+        .forEach(each -> byPage.computeIfAbsent(each.page(), key -> new ArrayList<>()).add(each));
     assertEquals(pages(pdf), byPage.size());
     byPage.forEach(
         (page, glyphs) -> {
@@ -189,7 +201,9 @@ class PlanSetPdfTest {
           assertTrue(body.size() > 60, "page " + page + " has only " + body.size() + " glyphs");
           PdfText.Glyph last =
               body.stream().max(Comparator.comparing(PdfText.Glyph::bottom)).orElseThrow();
-          assertTrue(last.size() < 20, () -> "page " + page + " ends with a heading: " + PdfText.text(pdf, page));
+          assertTrue(
+              last.size() < 20,
+              () -> "page " + page + " ends with a heading: " + PdfText.text(pdf, page));
         });
   }
 
@@ -233,8 +247,7 @@ class PlanSetPdfTest {
           new TreeSet<>(List.of("Author", "CreationDate", "Producer", "Title")),
           new TreeSet<>(info.getMetadataKeys()));
       assertEquals(
-          "Cover",
-          document.getDocumentCatalog().getDocumentOutline().getFirstChild().getTitle());
+          "Cover", document.getDocumentCatalog().getDocumentOutline().getFirstChild().getTitle());
     }
     String raw = new String(PDF, StandardCharsets.ISO_8859_1);
     assertFalse(raw.contains(System.getProperty("user.home") + "/"));
@@ -244,11 +257,15 @@ class PlanSetPdfTest {
   @Test
   void checkBarsAreAsLongAsTheySay() {
     // 4 in are 101.6 mm by the definition of the inch
-    var bar = CheckBar.drawing(new Texts(Sample.inches().planSet().piece().description().format(), Words.ENGLISH));
+    var bar =
+        CheckBar.drawing(
+            new Texts(Sample.inches().planSet().piece().description().format(), Words.ENGLISH));
     List<Double> lengths =
         bar.elements().stream()
-            .filter(each -> each instanceof storyrod.drawing.Drawing.Line line
-                && line.role() == storyrod.drawing.Drawing.Role.VISIBLE)
+            .filter(
+                each ->
+                    each instanceof storyrod.drawing.Drawing.Line line
+                        && line.role() == storyrod.drawing.Drawing.Role.VISIBLE)
             .map(each -> (storyrod.drawing.Drawing.Line) each)
             .map(line -> line.points().getFirst().distance(line.points().getLast()))
             .toList();

@@ -62,9 +62,19 @@ class StepWriterTest {
     Step step = SamplePieces.benchPlan().steps().getFirst();
     Step said =
         new Step(
-            step.number(), step.stage(), step.operations(), step.newParts(), step.standing(),
-            step.enters(), step.hardware(), step.tools(), step.cautions(), step.settings(),
-            List.of("Take the calmest board"), step.minutes(), step.waitMinutes());
+            step.number(),
+            step.stage(),
+            step.operations(),
+            step.newParts(),
+            step.standing(),
+            step.enters(),
+            step.hardware(),
+            step.tools(),
+            step.cautions(),
+            step.settings(),
+            List.of("Take the calmest board"),
+            step.minutes(),
+            step.waitMinutes());
     List<String> sentences = WRITER.write(said).sentences();
     assertEquals("Note: Take the calmest board.", sentences.getFirst());
     assertEquals(WRITER.write(step).sentences(), sentences.subList(1, sentences.size()));
@@ -111,8 +121,9 @@ class StepWriterTest {
   @Test
   void frontIsLinedUpByItsGapAndScrewedAfterwards() {
     List<String> sentences = titled("Fix the drawer front").sentences();
-    int gap = sentences.indexOf(
-        "Set the drawer front (R) in its opening on thin shims and even out the gap all round.");
+    int gap =
+        sentences.indexOf(
+            "Set the drawer front (R) in its opening on thin shims and even out the gap all round.");
     assertTrue(gap >= 0 && gap < sentences.indexOf("Drive the four screws."), sentences::toString);
   }
 

@@ -31,8 +31,7 @@ class BoardFeetTest {
   @Test
   void thinStockCountsAsAnInch() {
     assertEquals(
-        Rational.of(4, 1),
-        BoardFeet.of(Length.inches(96), Length.inches(6), Length.inch(3, 4)));
+        Rational.of(4, 1), BoardFeet.of(Length.inches(96), Length.inches(6), Length.inch(3, 4)));
   }
 
   @Test

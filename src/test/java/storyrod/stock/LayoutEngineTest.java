@@ -81,8 +81,7 @@ class LayoutEngineTest {
   @Test
   void amongEqualSheetCountsTheOffcutIsAsLargeAsCanBe() {
     // Cut across first the offcut is 600 x 500; cut along first it would be 1000 x 200.
-    SheetProblem problem =
-        new SheetProblem(sheet(1000, 500, 0, 0), List.of(part(400, 300, false)));
+    SheetProblem problem = new SheetProblem(sheet(1000, 500, 0, 0), List.of(part(400, 300, false)));
     List<SheetLayout> sawn = Layouts.sawn(problem, LayoutEngine.solve(problem, SHORT));
     StockPlan.Area offcut = sawn.getFirst().offcuts().getFirst();
     assertEquals("600 mm x 500 mm", offcut.length() + " x " + offcut.width());

@@ -55,8 +55,7 @@ final class Pieces {
     SheetSize size = new SheetSize(Length.inches(96), Length.inches(48));
     Price perSheet = new Price(Rational.of(price, 1), PriceUnit.SHEET);
     stock.put(
-        name,
-        entry(name, StockKind.SHEET, Optional.empty(), Optional.of(size), perSheet, grained));
+        name, entry(name, StockKind.SHEET, Optional.empty(), Optional.of(size), perSheet, grained));
     return this;
   }
 
@@ -155,13 +154,7 @@ final class Pieces {
   Pieces hardware(String item, int count, Optional<String> screw, int screwsEach) {
     hardware.add(
         new HardwareEntry(
-            AT,
-            new Located<>(item, AT),
-            count,
-            List.of(),
-            screw,
-            screwsEach,
-            Optional.empty()));
+            AT, new Located<>(item, AT), count, List.of(), screw, screwsEach, Optional.empty()));
     return this;
   }
 

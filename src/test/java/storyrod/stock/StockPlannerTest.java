@@ -57,8 +57,7 @@ class StockPlannerTest {
     // 2 x 31 x 9 1/2 / 144 = 589/144, 21 x 2 1/4 / 144 = 21/64, together 2545/576 = 4.418;
     // with 20 % 5.302, so 5.4 to buy at 8 each.
     StockPlan plan =
-        plan(
-            oak().parts("A", 2, "oak", "30 in", "9 1/4 in").parts("B", 1, "oak", "20 in", "2 in"));
+        plan(oak().parts("A", 2, "oak", "30 in", "9 1/4 in").parts("B", 1, "oak", "20 in", "2 in"));
     BoardNeed need = plan.boards().getFirst();
     assertEquals("oak", need.stock().name());
     assertEquals(Rational.of(2545, 576), need.net());

@@ -2,7 +2,6 @@ package storyrod.build.rule;
 
 import java.util.List;
 import storyrod.build.BuildPlan.Need;
-import storyrod.build.Placing;
 import storyrod.build.Verb;
 
 /** Everything that is glued or fastened for good stands before the finish goes on. */
@@ -22,8 +21,7 @@ final class GlueBeforeFinish implements Rule {
     return job.placings().stream()
         .filter(placing -> !job.isLate(placing.unit()))
         .flatMap(
-            placing ->
-                job.all(Verb.FINISH).map(finish -> need(Job.fit(placing), finish.name())))
+            placing -> job.all(Verb.FINISH).map(finish -> need(Job.fit(placing), finish.name())))
         .toList();
   }
 }

@@ -3,7 +3,6 @@ package storyrod.build.rule;
 import java.util.List;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
-import storyrod.build.Placing;
 import storyrod.build.Unit;
 import storyrod.build.Verb;
 

@@ -21,8 +21,7 @@ final class MachineBeforeFinish implements Rule {
   public List<Need> needs(Job job) {
     return Stream.of(Verb.SIZE, Verb.CUT, Verb.DRILL, Verb.SAND)
         .flatMap(job::all)
-        .flatMap(
-            earlier -> job.all(Verb.FINISH).map(finish -> need(earlier.name(), finish.name())))
+        .flatMap(earlier -> job.all(Verb.FINISH).map(finish -> need(earlier.name(), finish.name())))
         .distinct()
         .toList();
   }

@@ -19,8 +19,7 @@ final class MountAfterFinish implements Rule {
   @Override
   public List<Need> needs(Job job) {
     return job.all(Verb.FINISH)
-        .flatMap(
-            finish -> job.all(Verb.MOUNT).map(mount -> need(finish.name(), mount.name())))
+        .flatMap(finish -> job.all(Verb.MOUNT).map(mount -> need(finish.name(), mount.name())))
         .toList();
   }
 }

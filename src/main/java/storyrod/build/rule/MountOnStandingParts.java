@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Operation;
-import storyrod.build.Placing;
 import storyrod.build.Verb;
 
 /** Hardware is lined up on parts as they stand, not before they have their place. */

@@ -9,7 +9,9 @@ import storyrod.build.Unit;
 import storyrod.geometry.Face;
 import storyrod.piece.Joint;
 
-/** A panel held on opposite sides by grooves is trapped by its frame, and so must come before it. */
+/**
+ * A panel held on opposite sides by grooves is trapped by its frame, and so must come before it.
+ */
 public final class PanelBeforeFrameCloses implements Rule {
   @Override
   public String key() {

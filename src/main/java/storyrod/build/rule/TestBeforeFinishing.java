@@ -19,8 +19,7 @@ final class TestBeforeFinishing implements Rule {
   @Override
   public List<Need> needs(Job job) {
     return job.all(Verb.TEST)
-        .flatMap(
-            test -> job.all(Verb.FINISH).map(finish -> need(test.name(), finish.name())))
+        .flatMap(test -> job.all(Verb.FINISH).map(finish -> need(test.name(), finish.name())))
         .toList();
   }
 }

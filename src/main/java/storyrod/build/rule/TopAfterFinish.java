@@ -2,7 +2,6 @@ package storyrod.build.rule;
 
 import java.util.List;
 import storyrod.build.BuildPlan.Need;
-import storyrod.build.Placing;
 import storyrod.build.Verb;
 
 /** A top on fasteners goes on last, so that both its faces take the same finish. */
@@ -22,8 +21,7 @@ final class TopAfterFinish implements Rule {
     return job.placings().stream()
         .filter(placing -> job.late().isTop(placing.unit()))
         .flatMap(
-            placing ->
-                job.all(Verb.FINISH).map(finish -> need(finish.name(), Job.fit(placing))))
+            placing -> job.all(Verb.FINISH).map(finish -> need(finish.name(), Job.fit(placing))))
         .toList();
   }
 }

@@ -74,7 +74,8 @@ public final class FastenedTop implements JointType {
             Optional.of(new Joint.Driven(rail.part(), meeting.face())));
     List<Diagnostic> faults = faults(meeting, rail.face());
     return faults.isEmpty()
-        ? new JointEffect(List.of(new CutIn(rail.part(), slot(meeting, rail.face()))), joint, faults)
+        ? new JointEffect(
+            List.of(new CutIn(rail.part(), slot(meeting, rail.face()))), joint, faults)
         : new JointEffect(List.of(), joint, faults);
   }
 
@@ -118,7 +119,8 @@ public final class FastenedTop implements JointType {
     Axis in = railFace.axis();
     Length height = meeting.second().box().size(meeting.axis());
     Length needed = entry.length("slot-from-top").plus(SLOT_WIDTH);
-    if (!needed.isShorterThan(height) || !SLOT_DEPTH.isShorterThan(meeting.second().box().size(in))) {
+    if (!needed.isShorterThan(height)
+        || !SLOT_DEPTH.isShorterThan(meeting.second().box().size(in))) {
       faults.add(
           Diagnostic.error(
                   "slot-outside",

@@ -12,8 +12,7 @@ import storyrod.piece.Meeting;
 final class JointKeys {
   static final Key END =
       Key.required("end", new ValueType.FaceName(), "The face of the part that goes in.");
-  static final Key INTO =
-      Key.required("into", new ValueType.PartName(), "The part that takes it.");
+  static final Key INTO = Key.required("into", new ValueType.PartName(), "The part that takes it.");
   static final Key DEPTH =
       Key.required("depth", new ValueType.LengthValue(false), "How deep it goes in.");
   static final Key GLUE =

@@ -20,9 +20,7 @@ abstract class Slotted implements JointType {
   Slotted(String name, String summary) {
     words =
         new EntryType(
-            name,
-            summary,
-            List.of(JointKeys.END, JointKeys.INTO, JointKeys.DEPTH, JointKeys.GLUE));
+            name, summary, List.of(JointKeys.END, JointKeys.INTO, JointKeys.DEPTH, JointKeys.GLUE));
   }
 
   /** What else must hold for this kind of slot. */
@@ -57,9 +55,7 @@ abstract class Slotted implements JointType {
             .toList();
     boolean glued = entry.yes("glue", false);
     return new JointEffect(
-        List.of(new CutIn(meeting.second().name(), cut)),
-        JointKeys.plain(meeting, glued),
-        faults);
+        List.of(new CutIn(meeting.second().name(), cut)), JointKeys.plain(meeting, glued), faults);
   }
 
   /** Whether the slot is open at an edge of the part it is cut in, across its own run. */

@@ -19,7 +19,9 @@ import storyrod.description.Diagnostic;
 class RulesTest {
   private static final BuildPlan BENCH = SamplePieces.benchPlan();
 
-  /** For each rule, what it asks of the bench; the other way round is a breach of just that rule. */
+  /**
+   * For each rule, what it asks of the bench; the other way round is a breach of just that rule.
+   */
   @ParameterizedTest
   @CsvSource({
     "size-after-milling, mill front-stretcher, size front-stretcher",
