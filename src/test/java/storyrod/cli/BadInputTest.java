@@ -69,7 +69,7 @@ class BadInputTest {
             "smaller end first"),
         slip(
             "to left-side.right + bay + ply.thickness",
-            "to left-side.right + bay + 23/32",
+            "to left-side.right + bay + 3/4",
             "left-partition:",
             "no-thickness",
             "ply.thickness"),
@@ -249,7 +249,7 @@ class BadInputTest {
     Shell shell = Shell.check(file);
     assertEquals(0, shell.code(), shell.out());
     assertTrue(
-        shell.out().contains(AT.formatted(105, 3, "").replace("error: ", "advice: top is")),
+        shell.out().contains(AT.formatted(107, 3, "").replace("error: ", "advice: top is")),
         shell.out());
   }
 }

@@ -69,7 +69,8 @@ class ChangedSizeTest {
   void cutListFollows() {
     assertEquals("54", finished(wide, "Top"));
     assertEquals("50", finished(narrow, "Top"));
-    assertEquals("47 23/32", finished(narrow, "Bottom"));
+    // 50 - 2 x 3/4 over, - 2 x 23/32 of the sides, + 2 x 5/16 in the dados
+    assertEquals("47 11/16", finished(narrow, "Bottom"));
   }
 
   @Test

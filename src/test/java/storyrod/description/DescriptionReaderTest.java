@@ -20,7 +20,8 @@ class DescriptionReaderTest {
   void partRunsWhereItsFormulasSay() {
     Description.PartEntry bottom = BENCH.part("bottom").orElseThrow();
     assertEquals(
-        new Range(Length.mm(18), Length.inch(105, 2).minus(Length.mm(18))), bottom.x().value());
+        new Range(Length.inch(23, 32), Length.inch(105, 2).minus(Length.inch(23, 32))),
+        bottom.x().value());
   }
 
   @Test
