@@ -40,6 +40,7 @@ final class BuildCommand implements Callable<Integer> {
     if (out != null && out.toString().isBlank()) {
       throw new ParameterException(spec.commandLine(), "--out needs the name of a folder");
     }
+    getReadyMeanwhile();
     Diagnostics diagnostics = new Diagnostics();
     ProjectFile file = ProjectFile.at(project);
     Optional<PlanSet> planSet =
@@ -52,6 +53,14 @@ final class BuildCommand implements Callable<Integer> {
     }
     write(planSet.get(), out == null ? Path.of("out", file.name()) : out);
     return 0;
+  }
+
+  /** Fonts and layout load while the stages before them work; what fails here fails there again. */
+  private static void getReadyMeanwhile() {
+    Thread.ofPlatform()
+        .daemon()
+        .uncaughtExceptionHandler((thread, failure) -> {})
+        .start(PlanSetWriter::getReady);
   }
 
   private void write(PlanSet planSet, Path folder) throws IOException {

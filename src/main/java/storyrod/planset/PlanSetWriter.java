@@ -3,6 +3,7 @@ package storyrod.planset;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.SvgWriter;
@@ -31,6 +32,15 @@ public final class PlanSetWriter {
   PlanSetWriter(Wording wording, Words words) {
     this.words = words;
     this.wording = piece -> wording;
+  }
+
+  /**
+   * Loads what the first plan set needs, fonts and layout, by writing one empty page. A program
+   * that has other work to do first may call it in a thread of its own.
+   */
+  public static void getReady() {
+    String page = "<html><head><title></title></head><body><p><b>1</b></p></body></html>";
+    PdfPages.write(page, Map.of(), new PdfPages.About("", "", "", Optional.empty()));
   }
 
   /**
