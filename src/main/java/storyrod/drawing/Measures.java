@@ -141,12 +141,19 @@ final class Measures {
     }
   }
 
+  /** Equal steps and what they come to; where rounded steps do not add up, the total holds. */
   private String chain(Cut.Holes holes) {
     Length total = holes.step().times(holes.count() - 1L);
-    return holes.count() == 2
-        ? format.format(total)
-        : words.say(
-            "part.chain", holes.count() - 1, format.format(holes.step()), format.format(total));
+    if (holes.count() == 2) {
+      return format.format(total);
+    }
+    Length printed = format.rounded(holes.step()).times(holes.count() - 1L);
+    boolean addsUp = printed.equals(format.rounded(total));
+    return words.say(
+        addsUp ? "part.chain" : "part.chain-rounded",
+        holes.count() - 1,
+        format.format(holes.step()),
+        format.format(total));
   }
 
   /** The distance of a stretch from the edge it is nearer to. */

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -104,6 +106,25 @@ class PartDrawingTest {
 
   private static boolean overlap(Dimension one, Dimension other) {
     return span(one)[0] < span(other)[1] - 1e-6 && span(other)[0] < span(one)[1] - 1e-6;
+  }
+
+  private static final Pattern EXACT_CHAIN = Pattern.compile("(\\d+) × ([^≈(]+) \\(= (.+)\\)");
+
+  /** As printed, so that a maker who adds up finds the total; rounded steps say that they are. */
+  @TestFactory
+  List<DynamicTest> chainsAddUpAsPrinted() {
+    return each(
+        sample -> {
+          String unit = " " + sample.format().unit().word();
+          for (Dimension d : Clean.dimensions(sample.drawing)) {
+            Matcher chain = EXACT_CHAIN.matcher(d.text());
+            if (chain.matches()) {
+              Length step = Length.parse(chain.group(2) + unit);
+              Length total = Length.parse(chain.group(3) + unit);
+              assertEquals(total, step.times(Long.parseLong(chain.group(1))), d.text());
+            }
+          }
+        });
   }
 
   /** What a dimension says is what lies between its points; only breaks make it longer. */
