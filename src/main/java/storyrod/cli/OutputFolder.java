@@ -13,9 +13,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A folder that holds one plan set. All files are first written aside and only then moved into place
- * one by one: what was there stays as it was unless the whole set is ready. A disk that fails during
- * the moves themselves can leave a mixed set; another run mends it.
+ * A folder that holds one plan set. All files are first written aside and only then moved into
+ * place one by one: what was there stays as it was unless the whole set is ready. A disk that fails
+ * during the moves themselves can leave a mixed set; another run mends it.
  */
 record OutputFolder(Path folder) {
   private static final String DRAWINGS = "drawings";
