@@ -32,7 +32,7 @@ public final class Pipeline {
   private Pipeline() {}
 
   static DescriptionReader reader() {
-    return new DescriptionReader(VOCABULARY, Printable::has);
+    return new DescriptionReader(VOCABULARY, Printable::has, ProjectLibrary.usual());
   }
 
   /** What is planned before anything is drawn. */

@@ -2,10 +2,14 @@ package storyrod.description;
 
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
+import storyrod.description.Expression.Both;
 import storyrod.description.Expression.Call;
+import storyrod.description.Expression.Comparison;
+import storyrod.description.Expression.Either;
 import storyrod.description.Expression.Literal;
 import storyrod.description.Expression.Name;
 import storyrod.description.Expression.Negated;
+import storyrod.description.Expression.Not;
 import storyrod.description.Expression.Operation;
 import storyrod.description.Value.Kind;
 import storyrod.measure.Rational;
@@ -38,7 +42,35 @@ final class Arithmetic {
       }
       case Operation operation -> bounded(operation, operation(operation, names));
       case Call call -> call(call, names);
+      case Comparison comparison -> compared(comparison, names);
+      case Both both -> Value.truth(holds(both, names));
+      case Not not -> Value.truth(!evaluate(not.of(), names).holds());
+      case Either either -> either(either, names);
     };
+  }
+
+  private boolean holds(Both both, Function<Name, Value> names) throws FormulaFault {
+    boolean left = evaluate(both.left(), names).holds();
+    return left == both.and() ? evaluate(both.right(), names).holds() : left;
+  }
+
+  private Value compared(Comparison comparison, Function<Name, Value> names) throws FormulaFault {
+    Operation difference = new Operation('-', comparison.left(), comparison.right());
+    int sign = operation(difference, names).amount().signum();
+    return Value.truth(
+        switch (comparison.sign()) {
+          case "<" -> sign < 0;
+          case ">" -> sign > 0;
+          case "<=" -> sign <= 0;
+          case ">=" -> sign >= 0;
+          default -> sign == 0;
+        });
+  }
+
+  /** Only the value that counts is worked out, so that the other may make no sense. */
+  private Value either(Either either, Function<Name, Value> names) throws FormulaFault {
+    return evaluate(
+        evaluate(either.condition(), names).holds() ? either.then() : either.otherwise(), names);
   }
 
   private static Value bounded(Operation at, Value value) throws FormulaFault {

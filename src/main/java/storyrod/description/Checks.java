@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Description.PriceUnit;
@@ -10,35 +11,78 @@ import storyrod.measure.Length;
 
 /** What a description must keep across its keys and sections. */
 final class Checks {
+  private final Block block;
   private final Context context;
-  private final Mapping root;
+  private final Mapping text;
 
-  Checks(Context context, Mapping root) {
-    this.context = context;
-    this.root = root;
+  Checks(Block block) {
+    this.block = block;
+    this.context = block.context();
+    this.text = block.text();
   }
 
-  void check(Entry project) {
-    Map<String, Entry> stocks = project.entries("stock");
-    stocks.forEach(this::stock);
-    if (root.get("hardware").orElse(root) instanceof Sequence hardware) {
-      hardware.items().forEach(this::screws);
-    }
+  /** Checks a description and all of its sub-assemblies. */
+  static void checkAll(Block project) {
+    Map<String, Entry> stocks = new LinkedHashMap<>();
+    project.all().forEach(each -> each.stocks().forEach(stocks::putIfAbsent));
     Map<String, Length> thickness = new LinkedHashMap<>();
     stocks.forEach(
         (name, stock) -> stock.findLength("thickness").ifPresent(t -> thickness.put(name, t)));
-    ThicknessCheck check = new ThicknessCheck(context, thickness);
-    project.entries("parts").forEach(check::check);
     project
-        .entries("assemblies")
+        .all()
         .forEach(
-            (name, assembly) ->
-                assembly
-                    .entries("parts")
-                    .forEach((part, entry) -> check.check(name + "." + part, entry)));
-    new ShopCheck(context, project).check(stocks);
-    someParts(project);
-    names(project);
+            each -> {
+              new Checks(each).check();
+              ThicknessCheck check = new ThicknessCheck(each.context(), thickness);
+              each.inside()
+                  .entries("parts")
+                  .forEach((part, entry) -> check.check(each.fullName(part), entry));
+            });
+    new ShopCheck(project.context(), project.entry()).check(stocks);
+  }
+
+  private void check() {
+    block.inside().entries("stock").forEach(this::stock);
+    if (text.get("hardware").orElse(text) instanceof Sequence hardware) {
+      hardware.items().forEach(this::screws);
+    }
+    block.inside().list("limits").forEach(this::limit);
+    if (!block.isProject()) {
+      assembly();
+    }
+    someParts();
+    names();
+  }
+
+  private void limit(Entry limit) {
+    if (limit.find("that", Boolean.class).filter(holds -> !holds).isPresent() && limit.has("say")) {
+      add(
+          Diagnostic.error("limit", limit.at("that"), limit.text("say"))
+              .hint("change the sizes that it speaks of"));
+    }
+  }
+
+  /** What goes with a description that is used, and what with one written in place. */
+  private void assembly() {
+    Entry entry = block.entry();
+    for (String key :
+        block.isUsed()
+            ? List.of("parts", "joints", "cuts", "assemblies", "sizes", "numbers", "hardware")
+            : List.of("in", "with", "turn", "mirror")) {
+      if (entry.has(key) && (block.isUsed() || !entry.has("use"))) {
+        add(
+            Diagnostic.error(
+                    "assembly-kind",
+                    entry.at(key),
+                    block.isUsed()
+                        ? "an assembly that uses a description has no '" + key + "' of its own"
+                        : "'" + key + "' is for an assembly that uses a description")
+                .hint(
+                    block.isUsed()
+                        ? "write them beside the assembly, or in the description that it uses"
+                        : "take it away, or write `use:` instead of parts"));
+      }
+    }
   }
 
   private void stock(String name, Entry stock) {
@@ -68,8 +112,8 @@ final class Checks {
   }
 
   private boolean isWritten(String stock, String key) {
-    return root.get("stock").orElse(root) instanceof Mapping stocks
-        && stocks.get(stock).orElse(root) instanceof Mapping keys
+    return text.get("stock").orElse(text) instanceof Mapping stocks
+        && stocks.get(stock).orElse(text) instanceof Mapping keys
         && keys.get(key).isPresent();
   }
 
@@ -104,17 +148,20 @@ final class Checks {
     }
   }
 
-  private void someParts(Entry project) {
-    if (root.get("parts").isEmpty() && root.get("assemblies").isEmpty()) {
+  private void someParts() {
+    boolean unread = UsedFile.isNothing(text) || block.entry().has("use") && !block.isUsed();
+    if (text.get("parts").isEmpty() && text.get("assemblies").isEmpty() && !unread) {
+      String what = block.isProject() || block.isUsed() ? "project" : "assembly";
       add(
-          Diagnostic.error("missing-key", project.at(), "this project has no parts")
+          Diagnostic.error("missing-key", block.inside().at(), "this " + what + " has no parts")
               .hint("write `parts:`, with a name, its stock, x, y, z and grain for each"));
     }
   }
 
-  private void names(Entry project) {
-    Map<String, Entry> parts = project.entries("parts");
-    project
+  private void names() {
+    Map<String, Entry> parts = block.inside().entries("parts");
+    block
+        .inside()
         .entries("assemblies")
         .forEach(
             (name, assembly) -> {

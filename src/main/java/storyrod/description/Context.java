@@ -6,15 +6,19 @@ import storyrod.description.Node.Scalar;
 import storyrod.description.Value.Kind;
 import storyrod.measure.Rational;
 
-/** What reading a value needs: the names around it, the arithmetic, and where faults go. */
+/**
+ * What reading a value needs: the names around it, the arithmetic, where further files are, and
+ * where faults go.
+ */
 record Context(
     Scope scope,
     Evaluator evaluator,
     Figures figures,
     Vocabulary vocabulary,
+    Library library,
     Diagnostics diagnostics) {
   Context in(Scope inner) {
-    return new Context(inner, evaluator, figures, vocabulary, diagnostics);
+    return new Context(inner, evaluator, figures, vocabulary, library, diagnostics);
   }
 
   Names names() {

@@ -14,6 +14,7 @@ import storyrod.measure.Rational;
 /**
  * A project description, read and worked out. Lists keep the order of the text.
  *
+ * @param options the other versions of the piece, with what is said about each
  * @param parts all parts, those of sub-assemblies under their full name ({@code drawer.front})
  */
 public record Description(
@@ -30,8 +31,10 @@ public record Description(
     List<HardwareEntry> hardware,
     Optional<FinishEntry> finish,
     ShopEntry shop,
-    List<StageEntry> build) {
+    List<StageEntry> build,
+    Map<String, String> options) {
   public Description {
+    options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
     sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
     stock = Collections.unmodifiableMap(new LinkedHashMap<>(stock));
     assemblies = Collections.unmodifiableMap(new LinkedHashMap<>(assemblies));
@@ -41,6 +44,40 @@ public record Description(
     cuts = List.copyOf(cuts);
     hardware = List.copyOf(hardware);
     build = List.copyOf(build);
+  }
+
+  /** A description without options. */
+  public Description(
+      SourceText source,
+      About about,
+      LengthFormat format,
+      Map<String, Length> sizes,
+      Map<String, StockEntry> stock,
+      List<PartEntry> parts,
+      List<Entry> joints,
+      List<Entry> cuts,
+      Map<String, AssemblyEntry> assemblies,
+      Map<String, ItemEntry> items,
+      List<HardwareEntry> hardware,
+      Optional<FinishEntry> finish,
+      ShopEntry shop,
+      List<StageEntry> build) {
+    this(
+        source,
+        about,
+        format,
+        sizes,
+        stock,
+        parts,
+        joints,
+        cuts,
+        assemblies,
+        items,
+        hardware,
+        finish,
+        shop,
+        build,
+        Map.of());
   }
 
   /**

@@ -6,8 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiFunction;
-import java.util.stream.Stream;
 import storyrod.description.Description.About;
 import storyrod.description.Description.AssemblyEntry;
 import storyrod.description.Description.FinishEntry;
@@ -30,11 +28,13 @@ import storyrod.measure.Unit;
 
 /** Makes a description from entries in which everything could be read. */
 final class DescriptionBuilder {
+  private final Block root;
   private final Entry project;
   private final Unit unit;
 
-  DescriptionBuilder(Entry project, Unit unit) {
-    this.project = project;
+  DescriptionBuilder(Block root, Unit unit) {
+    this.root = root;
+    this.project = root.entry();
     this.unit = unit;
   }
 
@@ -44,16 +44,17 @@ final class DescriptionBuilder {
         about(),
         format(),
         sizes(),
-        each("stock", DescriptionBuilder::stock),
-        parts(),
+        stocks(),
+        parts(root),
         connections("joints"),
         connections("cuts"),
-        each("assemblies", DescriptionBuilder::assembly),
-        each("items", DescriptionBuilder::item),
-        project.list("hardware").stream().map(DescriptionBuilder::hardware).toList(),
+        assemblies(),
+        items(),
+        connections("hardware").stream().map(DescriptionBuilder::hardware).toList(),
         project.find("finish", Entry.class).map(DescriptionBuilder::finish),
         new ShopDefaults(unit).shop(project.find("shop", Entry.class)),
-        project.list("build").stream().map(DescriptionBuilder::stage).toList());
+        stages(),
+        options());
   }
 
   private About about() {
@@ -79,10 +80,42 @@ final class DescriptionBuilder {
     return sizes;
   }
 
-  private <T> Map<String, T> each(String section, BiFunction<String, Entry, T> make) {
-    Map<String, T> made = new LinkedHashMap<>();
-    project.entries(section).forEach((name, entry) -> made.put(name, make.apply(name, entry)));
+  private Map<String, StockEntry> stocks() {
+    Map<String, StockEntry> made = new LinkedHashMap<>();
+    root.all()
+        .forEach(
+            block ->
+                block
+                    .stocks()
+                    .forEach((name, entry) -> made.putIfAbsent(name, stock(name, entry))));
     return made;
+  }
+
+  /** The items described anywhere, and those of the start set that are used. */
+  private Map<String, ItemEntry> items() {
+    Map<String, ItemEntry> made = new LinkedHashMap<>();
+    root.all()
+        .forEach(
+            block ->
+                block.items().forEach((name, entry) -> made.putIfAbsent(name, item(name, entry))));
+    StartSet.used(root.context()).forEach((name, entry) -> made.put(name, item(name, entry)));
+    return made;
+  }
+
+  private Map<String, AssemblyEntry> assemblies() {
+    Map<String, AssemblyEntry> made = new LinkedHashMap<>();
+    root.all()
+        .filter(block -> !block.isProject())
+        .forEach(block -> made.put(block.name(), assembly(block)));
+    return made;
+  }
+
+  private Map<String, String> options() {
+    Map<String, String> options = new LinkedHashMap<>();
+    project
+        .entries("options")
+        .forEach((name, entry) -> options.put(name, entry.find("say", String.class).orElse("")));
+    return options;
   }
 
   private static StockEntry stock(String name, Entry entry) {
@@ -104,18 +137,30 @@ final class DescriptionBuilder {
     return Enum.valueOf(type, name);
   }
 
-  private List<PartEntry> parts() {
-    List<PartEntry> parts = new ArrayList<>();
-    project.entries("parts").forEach((name, entry) -> parts.add(part(name, name, entry)));
-    project
-        .entries("assemblies")
+  /** Something of a description with its place in the text, to keep the order of the text. */
+  private record InText<T>(int start, List<T> what) {}
+
+  private static <T> List<T> inOrder(List<InText<T>> all) {
+    return all.stream()
+        .sorted(Comparator.comparingInt(InText::start))
+        .flatMap(each -> each.what().stream())
+        .toList();
+  }
+
+  private static List<PartEntry> parts(Block block) {
+    List<InText<PartEntry>> parts = new ArrayList<>();
+    EntryPlacer placer = new EntryPlacer(block.placement());
+    block
+        .inside()
+        .entries("parts")
         .forEach(
-            (assembly, inside) ->
-                inside
-                    .entries("parts")
-                    .forEach((name, entry) -> parts.add(part(assembly + "." + name, name, entry))));
-    parts.sort(Comparator.comparingInt(part -> part.at().start()));
-    return parts;
+            (name, entry) ->
+                parts.add(
+                    new InText<>(
+                        entry.at().start(),
+                        List.of(part(block.fullName(name), name, placer.place(entry))))));
+    block.blocks().forEach(each -> parts.add(new InText<>(each.entry().at().start(), parts(each))));
+    return inOrder(parts);
   }
 
   private static PartEntry part(String full, String name, Entry entry) {
@@ -136,18 +181,41 @@ final class DescriptionBuilder {
   }
 
   private List<Entry> connections(String section) {
-    Stream<Entry> inside =
-        project.entries("assemblies").values().stream()
-            .flatMap(each -> each.list(section).stream());
-    return Stream.concat(project.list(section).stream(), inside)
-        .sorted(Comparator.comparingInt(entry -> entry.at().start()))
-        .toList();
+    return connections(section, root);
   }
 
-  private static AssemblyEntry assembly(String name, Entry entry) {
+  private static List<Entry> connections(String section, Block block) {
+    EntryPlacer placer = new EntryPlacer(block.placement());
+    List<InText<Entry>> all = new ArrayList<>();
+    block
+        .inside()
+        .list(section)
+        .forEach(entry -> all.add(new InText<>(entry.at().start(), List.of(placer.place(entry)))));
+    block
+        .blocks()
+        .forEach(
+            each -> all.add(new InText<>(each.entry().at().start(), connections(section, each))));
+    return inOrder(all);
+  }
+
+  private static AssemblyEntry assembly(Block block) {
     List<String> parts =
-        entry.entries("parts").keySet().stream().map(part -> name + "." + part).toList();
-    return new AssemblyEntry(name, title(name, entry), entry.at(), parts);
+        block.inside().entries("parts").keySet().stream().map(block::fullName).toList();
+    return new AssemblyEntry(
+        block.name(), title(block.shortName(), block.entry()), block.entry().at(), parts);
+  }
+
+  /** Of a description that is used its words come along; its order is that of another piece. */
+  private List<StageEntry> stages() {
+    List<StageEntry> stages = new ArrayList<>();
+    project.list("build").forEach(entry -> stages.add(stage(entry)));
+    root.all()
+        .filter(Block::isUsed)
+        .flatMap(block -> block.inside().list("build").stream())
+        .map(DescriptionBuilder::stage)
+        .map(stage -> new StageEntry(stage.title(), List.of(), stage.say()))
+        .forEach(stages::add);
+    return stages;
   }
 
   private static ItemEntry item(String name, Entry entry) {

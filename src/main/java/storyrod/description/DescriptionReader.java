@@ -3,72 +3,82 @@ package storyrod.description;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import storyrod.description.Node.Mapping;
-import storyrod.description.Node.Scalar;
 import storyrod.measure.Unit;
 
 /**
  * Reads a project description.
  *
  * <ol>
- *   <li>The text becomes nodes that know their places.
- *   <li>All names are collected, with their formulas.
+ *   <li>The text becomes nodes that know their places; files that it shares and the option that is
+ *       chosen are put in.
+ *   <li>All names are collected, with their formulas; which parts there are is settled.
  *   <li>Every section is read after its list of keys in {@link Sections}; formulas are worked out
  *       as they are needed.
  *   <li>What can only be seen across sections is checked.
+ *   <li>Sub-assemblies are brought into the frame of the piece.
  * </ol>
  */
 public final class DescriptionReader {
   private final Vocabulary vocabulary;
   private final IntPredicate printable;
+  private final Library library;
 
-  /** A reader for which every character can be printed. */
+  /** A reader for which every character can be printed, and no text names further files. */
   public DescriptionReader(Vocabulary vocabulary) {
-    this(vocabulary, codePoint -> true);
+    this(vocabulary, codePoint -> true, Library.none());
   }
 
   /** A reader that refuses characters that no page could show, by their code points. */
-  public DescriptionReader(Vocabulary vocabulary, IntPredicate printable) {
+  public DescriptionReader(Vocabulary vocabulary, IntPredicate printable, Library library) {
     this.vocabulary = vocabulary;
     this.printable = printable;
+    this.library = library;
   }
 
   /** The description, or none if there is any error; all faults go to the diagnostics. */
   public Optional<Description> read(SourceText source, Diagnostics diagnostics) {
+    return read(source, Optional.empty(), diagnostics);
+  }
+
+  /** The description with one of its options. */
+  public Optional<Description> read(
+      SourceText source, Optional<String> option, Diagnostics diagnostics) {
     Diagnostics own = new Diagnostics();
     Optional<Description> description =
-        YamlReader.read(source, own).flatMap(root -> root(root, source, own));
-    diagnostics.addAll(own.sorted());
+        YamlReader.read(source, own).flatMap(root -> root(root, option, own));
+    own.sorted().stream()
+        .filter(each -> !each.code().equals(Diagnostic.FOLLOW_UP))
+        .forEach(diagnostics::add);
     return own.hasErrors() ? Optional.empty() : description;
   }
 
-  private Optional<Description> root(Node root, SourceText source, Diagnostics diagnostics) {
-    if (!(root instanceof Mapping mapping)) {
+  private Optional<Description> root(Node root, Optional<String> option, Diagnostics diagnostics) {
+    if (!(root instanceof Mapping written)) {
       diagnostics.add(
           Shapes.wrong(
               root, "keys with values", "start with a line such as `project: Window bench`"));
       return Optional.empty();
     }
-    Unit unit = unit(mapping);
+    Mapping shared = new Shared(library, diagnostics).into(written);
+    Mapping mapping = new OptionChoice(shared, diagnostics).chosen(option);
+    Unit unit = UsedFile.unit(mapping);
     Context context =
         new Context(
-            Declarations.of(mapping),
-            new Evaluator(unit, diagnostics),
+            Scope.ofProject(unit),
+            new Evaluator(diagnostics),
             new Figures(unit),
             vocabulary,
+            library,
             diagnostics);
+    new Declarations(context).declare(mapping);
     Span start =
         mapping.members().isEmpty() ? mapping.at() : mapping.members().getFirst().key().at();
     Entry entry = new EntryReader(context).entry(Sections.PROJECT, mapping, start);
-    new Checks(context, mapping).check(entry);
+    Block project = Block.ofProject(context, mapping, entry);
+    Checks.checkAll(project);
     new PrintableCheck(printable, diagnostics).check(root);
     return diagnostics.hasErrors()
         ? Optional.empty()
-        : Optional.of(new DescriptionBuilder(entry, unit).build(source));
-  }
-
-  private static Unit unit(Mapping root) {
-    boolean mm =
-        root.get("units").orElse(root) instanceof Scalar word && word.text().equals(Unit.MM.word());
-    return mm ? Unit.MM : Unit.INCH;
+        : Optional.of(new DescriptionBuilder(project, unit).build(root.at().source()));
   }
 }

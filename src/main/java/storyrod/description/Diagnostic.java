@@ -17,6 +17,9 @@ public record Diagnostic(
     hints = List.copyOf(hints);
   }
 
+  /** The code of what only follows from another fault and need not be told. */
+  static final String FOLLOW_UP = "follow-up";
+
   /** A second place and what is there. */
   public record Place(Span at, String remark) {}
 

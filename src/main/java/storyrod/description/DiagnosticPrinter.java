@@ -31,6 +31,7 @@ public final class DiagnosticPrinter {
       lines.add(" ".repeat(digits + 2) + " | " + main.marks());
     }
     diagnostic.also().forEach(place -> lines.add(second(place, diagnostic, digits)));
+    lines.addAll(chain(diagnostic.at()));
     diagnostic.hints().forEach(hint -> lines.add("  hint: " + hint));
     return String.join("\n", lines) + "\n";
   }
@@ -51,6 +52,20 @@ public final class DiagnosticPrinter {
     boolean elsewhere = !place.at().source().file().equals(diagnostic.at().source().file());
     String file = elsewhere ? "in " + place.at().source().file() + ": " : "";
     return line + "    " + file + place.remark();
+  }
+
+  /** How the description at fault came to be used, from the inside out. */
+  private static List<String> chain(Span at) {
+    List<String> lines = new ArrayList<>();
+    Span inner = at;
+    while (inner.source().usedAt().isPresent()) {
+      Span outer = inner.source().usedAt().get();
+      lines.add(
+          "  in use: %s, line %d, from %s:%d"
+              .formatted(inner.source().file(), inner.line(), outer.source().file(), outer.line()));
+      inner = outer;
+    }
+    return lines;
   }
 
   private static int digits(Diagnostic diagnostic) {

@@ -16,6 +16,12 @@ public record Entry(String kind, Span at, Map<String, Located<?>> values) {
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
   }
 
+  Entry with(String key, Entry value) {
+    Map<String, Located<?>> more = new LinkedHashMap<>(values);
+    more.put(key, new Located<>(value, value.at()));
+    return new Entry(kind, at, more);
+  }
+
   public boolean has(String key) {
     return values.containsKey(key);
   }

@@ -5,12 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Member;
 import storyrod.description.Node.Scalar;
+import storyrod.description.Scope.Instance;
 
 /** Reads keys with values after the list of keys of their kind. */
 final class EntryReader {
+  /** The key under which an assembly's entry has the description that it uses. */
+  static final String INSIDE = "inside";
+
   private final Context context;
 
   EntryReader(Context context) {
@@ -78,21 +83,48 @@ final class EntryReader {
         .map(
             mapping -> {
               Map<String, Entry> entries = new LinkedHashMap<>();
-              for (Member member : mapping.members()) {
-                NameStyle.check(member.key(), context);
-                inside(type, member.key().text())
-                    .section(type, member)
-                    .ifPresent(entry -> entries.put(member.key().text(), entry));
-              }
+              mapping.members().forEach(member -> named(type, member, entries));
               return entries;
             });
   }
 
-  private EntryReader inside(EntryType type, String name) {
-    Optional<Scope> inner =
-        Optional.ofNullable(context.scope().assemblies().get(name))
-            .filter(scope -> type == Sections.ASSEMBLY);
-    return inner.map(scope -> new EntryReader(context.in(scope))).orElse(this);
+  /** Reads a part or a sub-assembly as often as it is repeated, anything else once. */
+  private void named(EntryType type, Member member, Map<String, Entry> entries) {
+    NameStyle.check(member.key(), context);
+    if (type != Sections.PART && type != Sections.ASSEMBLY) {
+      section(type, member).ifPresent(entry -> entries.put(member.key().text(), entry));
+      return;
+    }
+    Optional.ofNullable(context.scope().instances().get(member.key().text())).stream()
+        .flatMap(all -> all.all().stream())
+        .forEach(
+            instance ->
+                instance(type, member, instance)
+                    .ifPresent(entry -> entries.put(instance.name(), entry)));
+  }
+
+  private Optional<Entry> instance(EntryType type, Member member, Instance instance) {
+    Context its = context.in(instance.scope());
+    if (type == Sections.PART) {
+      return new EntryReader(its).section(type, member);
+    }
+    Scope inside = context.scope().assemblies().get(instance.name()).inside();
+    return Declarations.child(member.value(), "use").isPresent()
+        ? new EntryReader(its).section(type, member).map(entry -> used(entry, its.in(inside)))
+        : new EntryReader(context.in(inside)).section(type, member);
+  }
+
+  /** The description that an assembly uses, read in its own names, as its key {@link #INSIDE}. */
+  private static Entry used(Entry entry, Context inside) {
+    return inside
+        .scope()
+        .text()
+        .filter(text -> !UsedFile.isNothing(text))
+        .map(
+            text ->
+                entry.with(
+                    INSIDE, new EntryReader(inside).entry(Sections.PROJECT, text, text.at())))
+        .orElse(entry);
   }
 
   private Optional<Entry> section(EntryType type, Member member) {
@@ -102,7 +134,28 @@ final class EntryReader {
 
   Optional<List<Entry>> listed(EntryType type, Node node) {
     return Shapes.sequence(node, context)
-        .map(list -> list.items().stream().flatMap(item -> section(type, item).stream()).toList());
+        .map(
+            list ->
+                list.items().stream()
+                    .flatMap(
+                        item -> expanded(item).flatMap(each -> each.section(type, item).stream()))
+                    .toList());
+  }
+
+  /** Readers for each time that an entry stands for; none if it is left out. */
+  private Stream<EntryReader> expanded(Node item) {
+    return new Expansion(context.scope())
+        .of(item).stream()
+            .map(context::in)
+            .filter(its -> new Repeats(its).holds(inner(item)))
+            .map(EntryReader::new);
+  }
+
+  /** The keys of an entry, which for a joint or a cut stand behind its kind. */
+  private static Node inner(Node item) {
+    return item instanceof Mapping mapping && mapping.members().size() == 1
+        ? mapping.members().getFirst().value()
+        : item;
   }
 
   /** A list of {@code - KIND: {...}}. */
@@ -111,7 +164,12 @@ final class EntryReader {
         .map(
             list -> {
               List<Entry> entries = new ArrayList<>();
-              list.items().forEach(item -> kind(what, types, item).ifPresent(entries::add));
+              list.items()
+                  .forEach(
+                      item ->
+                          expanded(item)
+                              .flatMap(each -> each.kind(what, types, item).stream())
+                              .forEach(entries::add));
               return entries;
             });
   }
@@ -131,7 +189,8 @@ final class EntryReader {
     if (known.found().isEmpty()) {
       return context.fail(known.at(only.key().at()));
     }
-    return section(
-        types.stream().filter(type -> type.name().equals(kind)).findFirst().orElseThrow(), only);
+    EntryType type =
+        types.stream().filter(each -> each.name().equals(kind)).findFirst().orElseThrow();
+    return section(Sections.withCondition(type), only);
   }
 }

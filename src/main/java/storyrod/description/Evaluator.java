@@ -8,10 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import storyrod.description.Cell.Derivation;
 import storyrod.description.Cell.State;
 import storyrod.description.Expression.Name;
 import storyrod.description.Value.Kind;
-import storyrod.measure.Unit;
+import storyrod.measure.Rational;
 
 /**
  * Works cells out, each once, whatever it depends on first. It keeps its own stack, so that a long
@@ -19,11 +20,9 @@ import storyrod.measure.Unit;
  * value and without a message of its own.
  */
 final class Evaluator {
-  private final Arithmetic arithmetic;
   private final Diagnostics diagnostics;
 
-  Evaluator(Unit unit, Diagnostics diagnostics) {
-    this.arithmetic = new Arithmetic(unit);
+  Evaluator(Diagnostics diagnostics) {
     this.diagnostics = diagnostics;
   }
 
@@ -38,9 +37,16 @@ final class Evaluator {
     return wanted.value;
   }
 
-  /** A cell in work, its formula, and the cells it depends on. */
-  private record Work(
-      Cell cell, Optional<Expression> formula, Map<String, Cell> needs, Iterator<Cell> open) {}
+  /** A cell in work, how its value is found, and the cells that have to be worked out first. */
+  private record Work(Cell cell, Optional<Result> result, List<Cell> needs, Iterator<Cell> open) {
+    Work(Cell cell, Optional<Result> result, List<Cell> needs) {
+      this(cell, result, needs, needs.iterator());
+    }
+  }
+
+  private interface Result {
+    Value value() throws FormulaFault;
+  }
 
   private void step(Deque<Work> path) {
     Work work = path.element();
@@ -64,16 +70,32 @@ final class Evaluator {
 
   private Work start(Cell cell) {
     cell.state = State.OPEN;
+    return cell.derivation().map(how -> derived(cell, how)).orElseGet(() -> formula(cell));
+  }
+
+  private static Work derived(Cell cell, Derivation how) {
+    return new Work(cell, Optional.of(() -> value(how)), how.needs());
+  }
+
+  private static Value value(Derivation how) throws FormulaFault {
+    List<Rational> amounts =
+        how.needs().stream().map(need -> need.value.orElseThrow().amount()).toList();
+    return Value.length(how.working().of(amounts));
+  }
+
+  private Work formula(Cell cell) {
     try {
-      Expression formula = cell.parse();
+      Expression formula = Choices.settled(cell.parse(), cell.scope());
       Map<String, Cell> needs = new LinkedHashMap<>();
       boolean allKnown =
           formula.names().map(name -> resolve(name, cell, needs)).reduce(true, Boolean::logicalAnd);
-      Iterator<Cell> open = List.copyOf(needs.values()).iterator();
-      return new Work(cell, Optional.of(formula).filter(f -> allKnown), needs, open);
+      return new Work(
+          cell,
+          Optional.<Result>of(() -> value(cell, formula, needs)).filter(result -> allKnown),
+          List.copyOf(needs.values()));
     } catch (FormulaFault fault) {
       diagnostics.add(fault.in(cell.text()));
-      return new Work(cell, Optional.empty(), Map.of(), List.<Cell>of().iterator());
+      return new Work(cell, Optional.empty(), List.of());
     }
   }
 
@@ -89,23 +111,25 @@ final class Evaluator {
 
   private void finish(Work work) {
     work.cell().state = State.DONE;
-    boolean ready = work.needs().values().stream().allMatch(need -> need.value.isPresent());
-    if (ready && work.formula().isPresent()) {
+    boolean ready = work.needs().stream().allMatch(need -> need.value.isPresent());
+    if (ready && work.result().isPresent()) {
       try {
-        Value result = result(work, work.formula().get());
-        work.cell().value = Optional.of(result).filter(work.cell()::accepts);
+        work.cell().value = Optional.of(work.result().get().value()).filter(work.cell()::accepts);
       } catch (FormulaFault fault) {
         diagnostics.add(fault.in(work.cell().text()));
       }
     }
   }
 
-  private Value result(Work work, Expression formula) throws FormulaFault {
-    Value value =
-        arithmetic.evaluate(formula, name -> work.needs().get(name.path()).value.orElseThrow());
-    return work.cell().wanted() == Kind.LENGTH
-        ? Value.length(arithmetic.length(value, formula))
-        : new Value(arithmetic.number(value, formula), Kind.NUMBER);
+  private static Value value(Cell cell, Expression formula, Map<String, Cell> needs)
+      throws FormulaFault {
+    Arithmetic arithmetic = new Arithmetic(cell.scope().unit());
+    Value value = arithmetic.evaluate(formula, name -> needs.get(name.path()).value.orElseThrow());
+    return switch (cell.wanted()) {
+      case LENGTH -> Value.length(arithmetic.length(value, formula));
+      case TRUTH -> value;
+      case NUMBER, BARE -> new Value(arithmetic.number(value, formula), Kind.NUMBER);
+    };
   }
 
   /** Reports the names that depend on each other, and gives all of them up. */

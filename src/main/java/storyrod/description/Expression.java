@@ -27,6 +27,33 @@ sealed interface Expression {
   /** A value with a minus before it. */
   record Negated(Expression of, Stretch at) implements Expression {}
 
+  /** Two values with one of {@code < > <= >= =} between them. */
+  record Comparison(String sign, Expression left, Expression right) implements Expression {
+    @Override
+    public Stretch at() {
+      return new Stretch(left.at().from(), right.at().to());
+    }
+  }
+
+  /** Two conditions with {@code and} or {@code or} between them. */
+  record Both(boolean and, Expression left, Expression right) implements Expression {
+    @Override
+    public Stretch at() {
+      return new Stretch(left.at().from(), right.at().to());
+    }
+  }
+
+  /** A condition with {@code not} before it. */
+  record Not(Expression of, Stretch at) implements Expression {}
+
+  /** {@code A when CONDITION else B}. */
+  record Either(Expression then, Expression condition, Expression otherwise) implements Expression {
+    @Override
+    public Stretch at() {
+      return new Stretch(then.at().from(), otherwise.at().to());
+    }
+  }
+
   /** {@code min} or {@code max} of one or more values. */
   record Call(String function, List<Expression> arguments, Stretch at) implements Expression {
     public Call {
@@ -41,6 +68,12 @@ sealed interface Expression {
       case Name name -> Stream.of(name);
       case Operation both -> Stream.concat(both.left().names(), both.right().names());
       case Negated negated -> negated.of().names();
+      case Comparison both -> Stream.concat(both.left().names(), both.right().names());
+      case Both both -> Stream.concat(both.left().names(), both.right().names());
+      case Not not -> not.of().names();
+      case Either either ->
+          Stream.of(either.then(), either.condition(), either.otherwise())
+              .flatMap(Expression::names);
       case Call call -> call.arguments().stream().flatMap(Expression::names);
     };
   }

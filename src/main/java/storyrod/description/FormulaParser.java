@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Expression.Call;
+import storyrod.description.Expression.Either;
 import storyrod.description.Expression.Literal;
 import storyrod.description.Expression.Name;
 import storyrod.description.Expression.Negated;
@@ -24,21 +25,29 @@ final class FormulaParser {
 
   static Expression formula(String text) throws FormulaFault {
     FormulaParser parser = new FormulaParser(text);
-    Expression formula = parser.sum();
+    Expression formula = parser.value();
     parser.expectEnd("an operator");
     return formula;
+  }
+
+  /** A condition: comparisons joined by {@code and} before {@code or}. */
+  static Expression condition(String text) throws FormulaFault {
+    FormulaParser parser = new FormulaParser(text);
+    Expression condition = new ConditionParser(parser.scanner, parser::sum).condition();
+    parser.expectEnd("`and` or `or`");
+    return condition;
   }
 
   /** The two formulas of {@code A to B}. */
   static Ends range(String text) throws FormulaFault {
     FormulaParser parser = new FormulaParser(text);
-    Expression from = parser.sum();
+    Expression from = parser.value();
     if (!parser.scanner.takeWord(TO)) {
       throw parser.scanner.unexpected(
           "`to` and where it ends",
           parser.scanner.hintOr("write where it starts and ends: `0 to 12`"));
     }
-    Expression to = parser.sum();
+    Expression to = parser.value();
     parser.expectEnd("an operator");
     return new Ends(from, to);
   }
@@ -50,6 +59,20 @@ final class FormulaParser {
     if (!scanner.atEnd()) {
       throw scanner.unexpected(otherwise);
     }
+  }
+
+  /** A sum, or {@code A when CONDITION else B}. */
+  private Expression value() throws FormulaFault {
+    Expression then = sum();
+    if (!scanner.takeWord("when")) {
+      return then;
+    }
+    Expression condition = new ConditionParser(scanner, this::sum).condition();
+    if (!scanner.takeWord("else")) {
+      throw scanner.unexpected(
+          "`else` and another value", "write both values: `3/4 when height > 30 else 1/2`");
+    }
+    return new Either(then, condition, value());
   }
 
   private Expression sum() throws FormulaFault {
@@ -110,7 +133,7 @@ final class FormulaParser {
 
   private Expression positive(int start) throws FormulaFault {
     if (scanner.take('(')) {
-      Expression inner = sum();
+      Expression inner = value();
       close();
       return inner;
     }
@@ -144,7 +167,7 @@ final class FormulaParser {
     }
     List<Expression> arguments = new ArrayList<>();
     do {
-      arguments.add(sum());
+      arguments.add(value());
     } while (scanner.take(','));
     close();
     return new Call(function, arguments, new Stretch(at.from(), scanner.at()));

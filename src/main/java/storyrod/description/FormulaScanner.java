@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -76,6 +77,14 @@ final class FormulaScanner {
           "write `a " + sign + " b`; without spaces a hyphen may belong to a name");
     }
     return true;
+  }
+
+  /** The first of some signs that stands here. */
+  Optional<String> takeSign(List<String> signs) {
+    skipSpaces();
+    Optional<String> found = signs.stream().filter(sign -> text.startsWith(sign, at)).findFirst();
+    found.ifPresent(sign -> at += sign.length());
+    return found;
   }
 
   boolean takeWord(String word) {

@@ -13,8 +13,17 @@ record Lookup<T>(Optional<T> found, String code, String message, String hint) {
     return new Lookup<>(Optional.empty(), code, message, hint);
   }
 
+  /** Nothing, where the reason has been told elsewhere. */
+  static <T> Lookup<T> untold() {
+    return none(Diagnostic.FOLLOW_UP, "this needs something that is at fault itself", "");
+  }
+
   <U> Lookup<U> map(Function<T, U> to) {
     return new Lookup<>(found.map(to), code, message, hint);
+  }
+
+  <U> Lookup<U> flatMap(Function<T, Lookup<U>> to) {
+    return found.map(to).orElseGet(this::otherwise);
   }
 
   /** The same failure, where something else was looked for in the end. */

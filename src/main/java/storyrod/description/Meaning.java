@@ -35,6 +35,13 @@ final class Meaning {
       case ValueType.Joints joints -> "a list of joints";
       case ValueType.Cuts cuts -> "a list of cuts";
       case ValueType.Orders orders -> "a list, such as `[cut left-side, fit left-side]`";
+      case ValueType.Assemblies assemblies -> "names, each with its parts and joints";
+      case ValueType.Condition condition -> "a condition, such as `shelves > 0`";
+      case ValueType.FaceWord face -> "left, right, front, back, bottom or top";
+      case ValueType.Words words -> "names and their words, such as `front: [inset, overlay]`";
+      case ValueType.Gifts gifts -> "names and their values";
+      case ValueType.Place place -> "where it lies, such as `{x: 0 to 20, z: 5}`";
+      case ValueType.Others others -> "names of " + others.section() + " and their other values";
       case ValueType.Notes notes -> "names and words about them";
     };
   }

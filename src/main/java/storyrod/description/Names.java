@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import storyrod.description.Scope.ItemCells;
 import storyrod.description.Scope.PartCells;
+import storyrod.description.Scope.StockCells;
 import storyrod.geometry.Face;
 
 /** Looks names up in a scope and suggests what may have been meant. */
@@ -19,19 +21,38 @@ final class Names {
     this.scope = scope;
   }
 
-  /** The size, thickness or face that a formula names. */
+  /** The size, thickness, item's size or face that a formula names. */
   Lookup<Cell> value(String path) {
     List<String> words = List.of(path.split("\\."));
     if (words.size() == 1) {
       return size(path);
     }
-    return words.size() == 2 && words.getLast().equals(THICKNESS)
-        ? thickness(words.getFirst())
-        : face(path).map(Names::ofFace);
+    if (words.size() == 2 && words.getLast().equals(THICKNESS)) {
+      return thickness(words.getFirst());
+    }
+    return words.size() == 2 && Face.named(words.getLast()).isEmpty() && isItem(words.getFirst())
+        ? sizeOfItem(words.getFirst(), words.getLast())
+        : face(path, true).flatMap(Names::ofFace);
+  }
+
+  private boolean isItem(String name) {
+    return scope.find(Scope::parts, name).isEmpty() && item(name).found().isPresent();
+  }
+
+  private Lookup<Cell> sizeOfItem(String name, String key) {
+    ItemCells item = item(name).found().orElseThrow();
+    return Optional.ofNullable(item.sizes().get(key))
+        .map(Lookup::of)
+        .orElseGet(
+            () ->
+                Lookup.none(
+                    UNKNOWN,
+                    "the item '" + Quote.of(name) + "' has no '" + Quote.of(key) + "'",
+                    suggest(key, item.sizes().keySet().stream())));
   }
 
   private Lookup<Cell> thickness(String stock) {
-    Optional<Cell> cell = scope.find(Scope::stocks, stock);
+    Optional<Cell> cell = scope.find(Scope::stocks, stock).map(StockCells::thickness);
     return cell.map(Lookup::of).orElseGet(() -> noThickness(stock));
   }
 
@@ -53,8 +74,15 @@ final class Names {
         : stock(stock).otherwise();
   }
 
-  private static Cell ofFace(PartFace found) {
-    return found.part().faces().get(found.face());
+  private static Lookup<Cell> ofFace(PartFace found) {
+    return Optional.ofNullable(found.part().faces().get(found.face()))
+        .map(Lookup::of)
+        .orElseGet(
+            () ->
+                Lookup.none(
+                    "unknown-face",
+                    "'" + found.part().name() + "' has no " + found.face().word() + " of its own",
+                    "name a face on the axis along which it is repeated or placed"));
   }
 
   private Lookup<Cell> size(String name) {
@@ -86,7 +114,7 @@ final class Names {
         .orElseGet(() -> listed(sizes));
   }
 
-  private static String meant(String word) {
+  static String meant(String word) {
     return "did you mean `" + word + "`?";
   }
 
@@ -99,7 +127,12 @@ final class Names {
   /** A part and one of its faces. */
   record PartFace(PartCells part, Face face) {}
 
+  /** A face of a part. */
   Lookup<PartFace> face(String path) {
+    return face(path, false);
+  }
+
+  private Lookup<PartFace> face(String path, boolean ofAssembliesToo) {
     int dot = path.lastIndexOf('.');
     if (dot < 0) {
       return Lookup.none(
@@ -107,10 +140,11 @@ final class Names {
           "expected a part and a face, found '" + Quote.of(path) + "'",
           "write the face behind a dot, such as `" + Quote.of(path) + ".left`");
     }
-    Lookup<PartCells> part = part(path.substring(0, dot));
-    return part.found().isEmpty()
-        ? part.otherwise()
-        : faceOf(part.found().get(), path.substring(dot + 1));
+    String of = path.substring(0, dot);
+    PartNames names = new PartNames(scope);
+    Optional<PartCells> whole = ofAssembliesToo ? names.whole(of) : Optional.empty();
+    Lookup<PartCells> part = whole.map(Lookup::of).orElseGet(() -> names.part(of));
+    return part.flatMap(found -> faceOf(found, path.substring(dot + 1)));
   }
 
   private static Lookup<PartFace> faceOf(PartCells part, String word) {
@@ -126,75 +160,34 @@ final class Names {
 
   /** A part by its name here, or by its assembly's name and its own. */
   Lookup<PartCells> part(String path) {
-    int dot = path.indexOf('.');
-    if (dot < 0) {
-      return own(path);
-    }
-    String assembly = path.substring(0, dot);
-    return scope
-        .find(Scope::assemblies, assembly)
-        .map(inside -> in(inside, path))
-        .orElseGet(
-            () ->
-                Lookup.none(
-                    UNKNOWN,
-                    "there is no assembly '" + Quote.of(assembly) + "'",
-                    outsideHint(assembly)));
-  }
-
-  private String outsideHint(String name) {
-    if (scope.find(Scope::parts, name).isPresent()) {
-      return "it is a part, whose faces are left, right, front, back, bottom and top";
-    }
-    return suggest(name, scope.all(Scope::assemblies));
-  }
-
-  private static Lookup<PartCells> in(Scope assembly, String path) {
-    String name = path.substring(path.indexOf('.') + 1);
-    return Optional.ofNullable(assembly.parts().get(name))
-        .map(Lookup::of)
-        .orElseGet(
-            () ->
-                Lookup.none(
-                    UNKNOWN,
-                    "there is no part '" + Quote.of(path) + "'",
-                    suggest(path, assembly.parts().values().stream().map(PartCells::name))));
-  }
-
-  private Lookup<PartCells> own(String name) {
-    return scope
-        .find(Scope::parts, name)
-        .map(Lookup::of)
-        .orElseGet(
-            () ->
-                Lookup.none(UNKNOWN, "there is no part '" + Quote.of(name) + "'", partHint(name)));
-  }
-
-  private String partHint(String name) {
-    Optional<Scope> assembly = scope.find(Scope::assemblies, name);
-    if (assembly.isPresent()) {
-      String first = assembly.get().parts().keySet().stream().findFirst().orElse("part");
-      return "it is an assembly; name one of its parts, such as `" + name + "." + first + "`";
-    }
-    return insideSome(name)
-        .map(full -> "did you mean `" + full + "`?")
-        .orElseGet(() -> suggest(name, scope.all(Scope::parts)));
-  }
-
-  private Optional<String> insideSome(String name) {
-    return scope
-        .all(Scope::assemblies)
-        .filter(each -> scope.find(Scope::assemblies, each).get().parts().containsKey(name))
-        .map(each -> each + "." + name)
-        .findFirst();
+    return new PartNames(scope).part(path);
   }
 
   Lookup<String> stock(String name) {
-    return word("unknown-stock", name, scope.all(Scope::stocks).toList(), "stock");
+    return scope
+        .find(Scope::stocks, name)
+        .map(found -> Lookup.of(found.name()))
+        .orElseGet(() -> word("unknown-stock", name, scope.all(Scope::stocks).toList(), "stock"));
   }
 
-  Lookup<String> item(String name) {
-    return word("unknown-item", name, scope.all(Scope::items).toList(), "item");
+  /** An item of the description, of what it is used by, or of the start set. */
+  Lookup<ItemCells> item(String name) {
+    return scope
+        .find(Scope::items, name)
+        .or(() -> StartSet.item(name, scope))
+        .map(Lookup::of)
+        .orElseGet(() -> noItem(name));
+  }
+
+  private Lookup<ItemCells> noItem(String name) {
+    List<String> own = scope.all(Scope::items).toList();
+    return Lookup.none(
+        "unknown-item",
+        "there is no item '" + Quote.of(name) + "'",
+        Nearest.to(name, own)
+            .or(() -> Nearest.to(name, StartSet.names()))
+            .map(Names::meant)
+            .orElseGet(() -> listed(own)));
   }
 
   /** One of a few words. */

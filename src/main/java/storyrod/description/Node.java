@@ -41,6 +41,23 @@ sealed interface Node {
       return "keys with values";
     }
 
+    /** With another value for a key, in its place or at the end. */
+    Mapping with(String key, Node value) {
+      return with(new Scalar(key, false, value.at()), value);
+    }
+
+    Mapping with(Scalar key, Node value) {
+      java.util.List<Member> changed = new java.util.ArrayList<>(members);
+      for (int i = 0; i < changed.size(); i++) {
+        if (changed.get(i).key().text().equals(key.text())) {
+          changed.set(i, new Member(changed.get(i).key(), value));
+          return new Mapping(changed, at);
+        }
+      }
+      changed.add(new Member(key, value));
+      return new Mapping(changed, at);
+    }
+
     Optional<Node> get(String key) {
       return members.stream()
           .filter(member -> member.key().text().equals(key))

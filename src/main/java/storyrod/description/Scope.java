@@ -1,42 +1,109 @@
 package storyrod.description;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import storyrod.description.Choices.Choice;
+import storyrod.description.Node.Mapping;
 import storyrod.geometry.Face;
+import storyrod.measure.Unit;
 
 /**
- * The names of a description or of one of its assemblies; what is not found is looked up outside.
+ * The names of a description, of a sub-assembly, or of one of several that are repeated. What is
+ * not found in a sub-assembly written in place is looked up outside; one that is a description of
+ * its own knows only what it is given.
  */
 final class Scope {
   private final String prefix;
   private final Optional<Scope> outer;
+  private final Unit unit;
+  private final Pool pool;
   private final Map<String, Cell> values = new LinkedHashMap<>();
-  private final Map<String, Cell> stocks = new LinkedHashMap<>();
+  private final Map<String, Choice> choices = new LinkedHashMap<>();
+  private final Map<String, StockCells> stocks = new LinkedHashMap<>();
+  private final Map<String, ItemCells> items = new LinkedHashMap<>();
   private final Map<String, PartCells> parts = new LinkedHashMap<>();
-  private final Map<String, Scope> assemblies = new LinkedHashMap<>();
-  private final Map<String, Span> items = new LinkedHashMap<>();
+  private final Map<String, Assembly> assemblies = new LinkedHashMap<>();
+  private final Map<String, Instances> instances = new LinkedHashMap<>();
+  private final Map<String, Nth> nth = new LinkedHashMap<>();
+  private final Set<String> given = new LinkedHashSet<>();
+  private Optional<Mapping> text = Optional.empty();
+  private boolean open;
+  private boolean unread;
 
-  private Scope(String prefix, Optional<Scope> outer) {
+  private Scope(String prefix, Optional<Scope> outer, Unit unit, Pool pool) {
     this.prefix = prefix;
     this.outer = outer;
+    this.unit = unit;
+    this.pool = pool;
   }
 
   /** A part's full name and where its faces lie. */
   record PartCells(String name, Map<Face, Cell> faces) {}
 
-  static Scope ofProject() {
-    return new Scope("", Optional.empty());
+  /** A stock's name in the whole project and its thickness. */
+  record StockCells(String name, Cell thickness) {}
+
+  /** An item's name in the whole project and its sizes by key. */
+  record ItemCells(String name, Map<String, Cell> sizes) {}
+
+  /** One of the parts or sub-assemblies that an entry stands for, with the names that it knows. */
+  record Instance(String name, Scope scope) {}
+
+  /**
+   * All parts or sub-assemblies that an entry stands for: one, several if it is repeated, or none
+   * if it is left out.
+   *
+   * @param name the entry's full name
+   */
+  record Instances(String name, List<Instance> all) {
+    Instances {
+      all = List.copyOf(all);
+    }
+
+    /** Whether the entry stands for one thing under its own name. */
+    boolean isOne(String entry) {
+      return all.size() == 1 && all.getFirst().name().equals(entry);
+    }
   }
 
+  /** Which of how many is spoken of. */
+  record Nth(int number, int count) {}
+
+  static Scope ofProject(Unit unit) {
+    return new Scope("", Optional.empty(), unit, new Pool());
+  }
+
+  /** For a sub-assembly written in place. */
   Scope ofAssembly(String name) {
-    return new Scope(fullName(name) + ".", Optional.of(this));
+    return new Scope(fullName(name) + ".", Optional.of(this), unit, pool);
+  }
+
+  /** For a description that is used as a sub-assembly. */
+  Scope ofUse(String name, Unit ownUnit) {
+    return new Scope(fullName(name) + ".", Optional.empty(), ownUnit, pool);
+  }
+
+  /** The same names and a few more, for one of several. */
+  Scope within() {
+    return new Scope(prefix, Optional.of(this), unit, pool);
   }
 
   String fullName(String name) {
     return prefix + name;
+  }
+
+  Unit unit() {
+    return unit;
+  }
+
+  Pool pool() {
+    return pool;
   }
 
   /** Sizes and numbers. */
@@ -44,28 +111,84 @@ final class Scope {
     return values;
   }
 
-  /** The thickness of each stock. */
-  Map<String, Cell> stocks() {
+  Map<String, Choice> choices() {
+    return choices;
+  }
+
+  Map<String, StockCells> stocks() {
     return stocks;
+  }
+
+  Map<String, ItemCells> items() {
+    return items;
   }
 
   Map<String, PartCells> parts() {
     return parts;
   }
 
-  Map<String, Scope> assemblies() {
+  Map<String, Assembly> assemblies() {
     return assemblies;
   }
 
-  Map<String, Span> items() {
-    return items;
+  /** For each part and sub-assembly as written, those that there are. */
+  Map<String, Instances> instances() {
+    return instances;
+  }
+
+  /** For repeated parts and sub-assemblies by full name, which of them is spoken of here. */
+  Map<String, Nth> nth() {
+    return nth;
+  }
+
+  /** Which of several is spoken of: of these, or of others of which there are as many. */
+  Optional<Nth> which(Instances several) {
+    return find(Scope::nth, several.name())
+        .or(
+            () ->
+                all(Scope::nth)
+                    .flatMap(each -> find(Scope::nth, each).stream())
+                    .filter(each -> each.count() == several.all().size())
+                    .findFirst())
+        .filter(each -> each.number() <= several.all().size());
+  }
+
+  /** Whether parts have no places yet, since it is not yet known which parts there are. */
+  boolean isOpen() {
+    return open || outer.filter(Scope::isOpen).isPresent();
+  }
+
+  void setOpen(boolean isOpen) {
+    open = isOpen;
+  }
+
+  /** Whether it stands for a description that could not be read, of which no more need be said. */
+  boolean isUnread() {
+    return unread;
+  }
+
+  void setUnread() {
+    unread = true;
+  }
+
+  /** The names whose meaning comes from outside. */
+  Set<String> given() {
+    return given;
+  }
+
+  /** The text that these are the names of, where it is that of a sub-assembly. */
+  Optional<Mapping> text() {
+    return text;
+  }
+
+  void setText(Mapping description) {
+    text = Optional.of(description);
   }
 
   /** What a name stands for here, or else outside. */
   <T> Optional<T> find(Function<Scope, Map<String, T>> names, String name) {
-    return chain()
-        .flatMap(scope -> Optional.ofNullable(names.apply(scope).get(name)).stream())
-        .findFirst();
+    T own = names.apply(this).get(name);
+    return own != null ? Optional.of(own) : outer.flatMap(each -> each.find(names, name));
   }
 
   /** All names of one sort that can be used here. */

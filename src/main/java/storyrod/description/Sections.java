@@ -6,12 +6,15 @@ import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
 import storyrod.description.ValueType.Amount;
+import storyrod.description.ValueType.Assemblies;
 import storyrod.description.ValueType.AxisName;
 import storyrod.description.ValueType.Choice;
+import storyrod.description.ValueType.Condition;
 import storyrod.description.ValueType.Count;
 import storyrod.description.ValueType.Cuts;
 import storyrod.description.ValueType.DateValue;
 import storyrod.description.ValueType.Fraction;
+import storyrod.description.ValueType.Gifts;
 import storyrod.description.ValueType.ItemName;
 import storyrod.description.ValueType.Joints;
 import storyrod.description.ValueType.LengthValue;
@@ -22,13 +25,16 @@ import storyrod.description.ValueType.Notes;
 import storyrod.description.ValueType.Numbers;
 import storyrod.description.ValueType.OneOrMore;
 import storyrod.description.ValueType.Orders;
+import storyrod.description.ValueType.Others;
 import storyrod.description.ValueType.PartName;
+import storyrod.description.ValueType.Place;
 import storyrod.description.ValueType.PriceValue;
 import storyrod.description.ValueType.RangeValue;
 import storyrod.description.ValueType.Section;
 import storyrod.description.ValueType.SheetSizeValue;
 import storyrod.description.ValueType.StockName;
 import storyrod.description.ValueType.Text;
+import storyrod.description.ValueType.Words;
 import storyrod.description.ValueType.YesNo;
 
 /** All sections of a description with their keys; the reader and the reference read these lists. */
@@ -37,6 +43,12 @@ public final class Sections {
   private static final LengthValue LENGTH = new LengthValue(false);
   private static final Allowance ALLOWANCE = new Allowance();
   private static final RangeValue RANGE = new RangeValue();
+  private static final String ASSEMBLY_SUMMARY =
+      "Parts that are built as a unit before they are fitted: written here, or by `use` a"
+          + " description of their own.";
+
+  private static final Key WHEN =
+      Key.optional("when", new Condition(), "The condition under which it is there.");
 
   public static final EntryType STOCK =
       new EntryType(
@@ -65,6 +77,22 @@ public final class Sections {
               Key.optional("pack", new Count(1), "How many come in a pack."),
               Key.optional("price", new Amount(), "The price of a pack.")));
 
+  public static final EntryType REPEAT =
+      new EntryType(
+          "repeat",
+          "How many of something there are, and the share of the space that each has. Inside it"
+              + " `each` is that share, with its faces, and `nth` the number of this one.",
+          List.of(
+              Key.required("count", new Count(0), "How many; none is possible."),
+              Key.optional("along", new AxisName(), "The axis along which they follow each other."),
+              Key.optional("over", RANGE, "The space that they share."),
+              Key.optional("gap", ALLOWANCE, "Between two that share the space, nothing if left"),
+              Key.optional("shorter-by", ALLOWANCE, "What each is shorter than the one before."),
+              Key.optional("longer-by", ALLOWANCE, "What each is longer than the one before."),
+              Key.optional("size", LENGTH, "Their own size, with equal gaps before and after each"),
+              Key.optional("first", new LengthValue(true), "Where the first one begins."),
+              Key.optional("step", LENGTH, "From where one begins to where the next begins.")));
+
   public static final EntryType PART =
       new EntryType(
           "part",
@@ -76,17 +104,9 @@ public final class Sections {
               Key.required("y", RANGE, "From where to where it runs, front to back."),
               Key.required("z", RANGE, "From where to where it runs, upwards."),
               Key.required("grain", new AxisName(), "The axis of its length."),
+              WHEN,
+              Key.optional("repeat", new Section(REPEAT), "How many of them there are."),
               Key.optional("say", TEXT, "The maker's own words about it.")));
-
-  public static final EntryType ASSEMBLY =
-      new EntryType(
-          "assembly",
-          "Parts that are built as a unit before they are fitted.",
-          List.of(
-              Key.optional("title", TEXT, "Its name for a reader."),
-              Key.required("parts", new Named(PART), "Its parts."),
-              Key.optional("joints", new Joints(), "Its joints."),
-              Key.optional("cuts", new Cuts(), "Machining on its parts.")));
 
   public static final EntryType HARDWARE =
       new EntryType(
@@ -98,7 +118,19 @@ public final class Sections {
               Key.optional("parts", new OneOrMore(new PartName()), "What it is fastened to."),
               Key.optional("screw", new ItemName(), "The item that holds it."),
               Key.optional("screws-each", new Count(1), "How many of those hold one."),
+              WHEN,
               Key.optional("say", TEXT, "The maker's own words about it.")));
+
+  public static final EntryType QUARTER_TURN =
+      new EntryType(
+          "turn",
+          "How a sub-assembly is turned, by quarter turns; seen with the axis pointing at you,"
+              + " counterclockwise.",
+          List.of(
+              Key.required("about", new AxisName(), "The axis about which it is turned."),
+              Key.required("by", new Choice(List.of("90", "180", "270")), "Degrees.")));
+
+  public static final EntryType ASSEMBLY = new EntryType("assembly", ASSEMBLY_SUMMARY, assembly());
 
   public static final EntryType FINISH =
       new EntryType(
@@ -133,6 +165,27 @@ public final class Sections {
               Key.optional("order", new Orders(), "What is done to what, in order."),
               Key.optional("say", new Notes(), "The maker's own words, by what they are about.")));
 
+  public static final EntryType LIMIT =
+      new EntryType(
+          "limit",
+          "What must hold, so that the sizes given to a description make sense.",
+          List.of(
+              Key.required("that", new Condition(), "The condition."),
+              Key.required("say", TEXT, "What is wrong where it does not hold."),
+              WHEN));
+
+  public static final EntryType OPTION =
+      new EntryType(
+          "option",
+          "Another version of the piece, by other values for what has a name.",
+          List.of(
+              Key.optional("say", TEXT, "What it is, in a sentence."),
+              Key.optional("sizes", new Others("sizes"), "Other lengths."),
+              Key.optional("numbers", new Others("numbers"), "Other counts and ratios."),
+              Key.optional("choices", new Others("choices"), "Other words."),
+              Key.optional("stock", new Others("stock"), "Other stock, whole or by some keys."),
+              Key.optional("items", new Others("items"), "Other items, whole or by some keys.")));
+
   public static final EntryType PROJECT =
       new EntryType(
           "project",
@@ -147,10 +200,14 @@ public final class Sections {
               Key.optional("fraction", new Fraction(), "The finest fraction of an inch in print."),
               Key.optional("sizes", new Lengths(), "Lengths with names."),
               Key.optional("numbers", new Numbers(), "Counts and ratios with names."),
+              Key.optional("choices", new Words(), "Choices between words, the usual one first."),
               Key.required("stock", new Named(STOCK), "What parts are cut from."),
               Key.optional("items", new Named(ITEM), "Hardware that can be used."),
+              Key.optional("items-from", new OneOrMore(TEXT), "Files with further items."),
+              Key.optional("limits", new Listed(LIMIT), "What must hold."),
+              Key.optional("options", new Named(OPTION), "Other versions of the piece."),
               Key.optional("parts", new Named(PART), "The parts."),
-              Key.optional("assemblies", new Named(ASSEMBLY), "Parts that are built as a unit."),
+              Key.optional("assemblies", new Assemblies(), "Parts that are built as a unit."),
               Key.optional("joints", new Joints(), "What connects the parts."),
               Key.optional("cuts", new Cuts(), "Machining on the parts."),
               Key.optional("hardware", new Listed(HARDWARE), "Hardware that no joint brings."),
@@ -160,9 +217,50 @@ public final class Sections {
 
   /** All of them, the whole before its sections. */
   public static final List<EntryType> ALL =
-      List.of(PROJECT, STOCK, ITEM, PART, ASSEMBLY, HARDWARE, FINISH, SHOP, STAGE);
+      List.of(
+          PROJECT,
+          STOCK,
+          ITEM,
+          PART,
+          REPEAT,
+          ASSEMBLY,
+          QUARTER_TURN,
+          HARDWARE,
+          LIMIT,
+          OPTION,
+          FINISH,
+          SHOP,
+          STAGE);
 
   private Sections() {}
+
+  /** A kind of joint or cut with the key that every one of them may have. */
+  public static EntryType withCondition(EntryType kind) {
+    return new EntryType(
+        kind.name(),
+        kind.summary(),
+        java.util.stream.Stream.concat(kind.keys().stream(), java.util.stream.Stream.of(WHEN))
+            .toList());
+  }
+
+  private static List<Key> assembly() {
+    return List.of(
+        Key.optional("title", TEXT, "Its name for a reader."),
+        Key.optional("use", TEXT, "The description that it is: one of the tool's, or a file."),
+        Key.optional("in", new Place(), "Where what is used lies; a range gives it that extent."),
+        Key.optional("with", new Gifts(), "Values for what is used: sizes, stock, items and more."),
+        Key.optional("turn", new Section(QUARTER_TURN), "How what is used is turned."),
+        Key.optional("mirror", new AxisName(), "The axis along which it is a mirror image."),
+        WHEN,
+        Key.optional("repeat", new Section(REPEAT), "How many of them there are."),
+        Key.optional("sizes", new Lengths(), "Lengths with names that only it knows."),
+        Key.optional("numbers", new Numbers(), "Counts and ratios that only it knows."),
+        Key.optional("parts", new Named(PART), "Its parts."),
+        Key.optional("assemblies", new Assemblies(), "Parts of it that are built as a unit first."),
+        Key.optional("joints", new Joints(), "Its joints."),
+        Key.optional("cuts", new Cuts(), "Machining on its parts."),
+        Key.optional("hardware", new Listed(HARDWARE), "Its hardware."));
+  }
 
   private static List<String> words(Enum<?>[] values) {
     return Arrays.stream(values).map(Sections::word).toList();

@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * A description's text with the name under which messages speak of it. Lines and columns are
@@ -10,6 +11,7 @@ public final class SourceText {
   private final String file;
   private final String text;
   private final int[] lineStarts;
+  private final Optional<Span> usedAt;
 
   /**
    * Takes a text, lines ended by {@code \n} or {@code \r\n}.
@@ -17,9 +19,24 @@ public final class SourceText {
    * @param file the file's name as the user gave it, for messages only
    */
   public SourceText(String file, String text) {
+    this(file, text, Optional.empty());
+  }
+
+  private SourceText(String file, String text, Optional<Span> usedAt) {
     this.file = file;
     this.text = text;
     this.lineStarts = lineStarts(text);
+    this.usedAt = usedAt;
+  }
+
+  /** The same text, taken as a sub-assembly by a line of another description. */
+  public SourceText usedAt(Span line) {
+    return new SourceText(file, text, Optional.of(line));
+  }
+
+  /** The place in another description that takes this one as a sub-assembly. */
+  public Optional<Span> usedAt() {
+    return usedAt;
   }
 
   private static int[] lineStarts(String text) {
@@ -71,6 +88,7 @@ public final class SourceText {
     return Math.clamp(offset, 0, text.length());
   }
 
+  /** Whether file and text are the same, wherever they are used. */
   @Override
   public boolean equals(Object other) {
     return other == this

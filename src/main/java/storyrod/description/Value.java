@@ -14,7 +14,9 @@ record Value(Rational amount, Kind kind) {
     BARE,
     /** A count or a ratio, never a length. */
     NUMBER,
-    LENGTH
+    LENGTH,
+    /** What a condition gives; its amount is 1 where it holds and 0 where it does not. */
+    TRUTH
   }
 
   static Value bare(Rational amount) {
@@ -23,6 +25,14 @@ record Value(Rational amount, Kind kind) {
 
   static Value length(Rational ticks) {
     return new Value(ticks, Kind.LENGTH);
+  }
+
+  static Value truth(boolean holds) {
+    return new Value(holds ? Rational.ONE : Rational.ZERO, Kind.TRUTH);
+  }
+
+  boolean holds() {
+    return kind == Kind.TRUTH && amount.signum() != 0;
   }
 
   boolean isLength() {

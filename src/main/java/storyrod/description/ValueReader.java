@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Cell.Use;
-import storyrod.description.Node.Member;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Node.Sequence;
 import storyrod.description.Value.Kind;
@@ -34,11 +33,16 @@ final class ValueReader {
       case ValueType.Numbers all -> numbers(node);
       case ValueType.Section section -> entries.section(section.type(), node);
       case ValueType.Named named -> entries.named(named.type(), node);
+      case ValueType.Assemblies all -> entries.named(Sections.ASSEMBLY, node);
+      case ValueType.Words all -> new WordLists(context).read(node);
+      case ValueType.Gifts gifts -> new Shaped(context).gifts(node);
+      case ValueType.Place place -> new Shaped(context).place(node);
+      case ValueType.Others others -> Shapes.mapping(node, context);
       case ValueType.Listed listed -> entries.listed(listed.type(), node);
       case ValueType.Joints joints -> entries.kinds("joint", context.vocabulary().joints(), node);
       case ValueType.Cuts cuts -> entries.kinds("cut", context.vocabulary().cuts(), node);
-      case ValueType.Orders orders -> list(node, words::order);
-      case ValueType.Notes notes -> notes(node);
+      case ValueType.Orders orders -> new Orders(context).list(node);
+      case ValueType.Notes notes -> new Orders(context).notes(node);
       case ValueType.OneOrMore some -> oneOrMore(some.each(), node);
       case ValueType.Point point -> Shapes.mapping(node, context).flatMap(lengths::point);
       default -> Shapes.scalar(node, context).flatMap(text -> single(type, text));
@@ -54,6 +58,11 @@ final class ValueReader {
       case ValueType.RangeValue range ->
           lengths.range(text, Use.whole(context.scope(), Kind.LENGTH));
       case ValueType.SheetSizeValue size -> lengths.sheet(text);
+      case ValueType.Condition condition ->
+          context
+              .evaluator()
+              .valueOf(new Cell("", text, Use.condition(context.scope())))
+              .map(Value::holds);
       case ValueType.Number number -> context.evaluate(text, Kind.NUMBER);
       default -> word(type, text);
     };
@@ -67,6 +76,7 @@ final class ValueReader {
       case ValueType.Choice choice -> words.choice(text, choice.words());
       case ValueType.AxisName axis -> words.axis(text);
       case ValueType.FaceName face -> words.face(text);
+      case ValueType.FaceWord face -> words.faceWord(text);
       case ValueType.PartName part -> words.part(text);
       case ValueType.ItemName item -> words.item(text);
       case ValueType.StockName stock -> words.stock(text);
@@ -104,7 +114,7 @@ final class ValueReader {
                           NameStyle.check(member.key(), context);
                           if (Shapes.scalar(member.value(), context).isPresent()) {
                             Cell cell = context.scope().values().get(member.key().text());
-                            if (cell.text() == member.value()) {
+                            if (cell.scope() != context.scope() || cell.text() == member.value()) {
                               result
                                   .apply(cell)
                                   .ifPresent(value -> found.put(member.key().text(), value));
@@ -123,32 +133,6 @@ final class ValueReader {
             "'" + Quote.of(name.text()) + "' is the name of something else already")
         .also(before.text().at(), "it is here already")
         .hint("give one of the two another name");
-  }
-
-  private Optional<List<Object>> list(
-      Node node, java.util.function.Function<Scalar, Optional<?>> each) {
-    return Shapes.sequence(node, context)
-        .map(
-            sequence ->
-                sequence.items().stream()
-                    .flatMap(item -> Shapes.scalar(item, context).stream())
-                    .flatMap(text -> each.apply(text).stream())
-                    .map(Object.class::cast)
-                    .toList());
-  }
-
-  private Optional<Map<String, String>> notes(Node node) {
-    return Shapes.mapping(node, context)
-        .map(
-            mapping -> {
-              Map<String, String> notes = new LinkedHashMap<>();
-              for (Member member : mapping.members()) {
-                Optional<Scalar> text = Shapes.scalar(member.value(), context);
-                Optional<String> key = words.noteKey(member.key());
-                key.ifPresent(k -> text.ifPresent(t -> notes.put(k, t.text().strip())));
-              }
-              return notes;
-            });
   }
 
   private Optional<List<Located<?>>> oneOrMore(ValueType each, Node node) {

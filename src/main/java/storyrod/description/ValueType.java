@@ -81,6 +81,9 @@ public sealed interface ValueType {
   /** Names, each with keys and values; Java type map of {@link Entry}. */
   record Named(EntryType type) implements ValueType {}
 
+  /** Sub-assemblies by name, each of the kind {@link Sections#ASSEMBLY}; map of {@link Entry}. */
+  record Assemblies() implements ValueType {}
+
   /** A list of keys with values; Java type {@link List} of {@link Entry}. */
   record Listed(EntryType type) implements ValueType {}
 
@@ -101,4 +104,22 @@ public sealed interface ValueType {
 
   /** Words for a target or for {@code VERB TARGET}; Java type map of {@link String}. */
   record Notes() implements ValueType {}
+
+  /** A condition, such as {@code shelves > 0}; Java type {@link Boolean}. */
+  record Condition() implements ValueType {}
+
+  /** A face by its word alone; Java type {@link storyrod.geometry.Face}. */
+  record FaceWord() implements ValueType {}
+
+  /** Names, each with a list of words of which the first is usual; map of {@link String} lists. */
+  record Words() implements ValueType {}
+
+  /** Names with values that something else gives their meaning; no Java type of their own. */
+  record Gifts() implements ValueType {}
+
+  /** {@code x:}, {@code y:}, {@code z:}, each a start or a range; no Java type of their own. */
+  record Place() implements ValueType {}
+
+  /** Other values for names of a section; read as part of that section when they are chosen. */
+  record Others(String section) implements ValueType {}
 }

@@ -3,24 +3,23 @@ package storyrod.description;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import storyrod.description.Description.OrderEntry;
 import storyrod.description.Description.Price;
 import storyrod.description.Description.PriceUnit;
 import storyrod.description.Node.Scalar;
+import storyrod.description.Scope.ItemCells;
 import storyrod.description.Scope.PartCells;
 import storyrod.description.Value.Kind;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
 import storyrod.measure.Rational;
 
 /** Reads the values that are words, names or plain numbers. */
 final class WordValues {
-  /** Targets that are no part: all that is left, the piece as a whole, the finish to be tried. */
-  private static final List<String> GENERAL = List.of("all", "piece", "finish");
-
   private static final Pattern PRICE = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,6})?) +per +(\\S+)");
   private static final List<String> PRICE_UNITS =
       List.of(Sections.word(PriceUnit.BOARD_FOOT), Sections.word(PriceUnit.SHEET));
@@ -116,12 +115,16 @@ final class WordValues {
         .map(found -> new FaceRef(found.part().name(), found.face()));
   }
 
+  Optional<Face> faceWord(Scalar text) {
+    return choice(text, Arrays.stream(Face.values()).map(Face::word).toList()).flatMap(Face::named);
+  }
+
   Optional<String> part(Scalar text) {
     return found(context.names().part(text.text()), text).map(PartCells::name);
   }
 
   Optional<String> item(Scalar text) {
-    return found(context.names().item(text.text()), text);
+    return found(context.names().item(text.text()), text).map(ItemCells::name);
   }
 
   Optional<String> stock(Scalar text) {
@@ -162,57 +165,5 @@ final class WordValues {
             Diagnostic.error(
                     "fraction", text.at(), "expected a fraction of an inch, found " + text.kind())
                 .hint("write one of 1/2, 1/4, 1/8, 1/16, 1/32, 1/64 and 1/" + FINEST));
-  }
-
-  Optional<OrderEntry> order(Scalar text) {
-    String[] words = text.text().strip().split("\\s+", 3);
-    if (words.length != 2) {
-      return context.fail(
-          Diagnostic.error("order", text.at(), "expected a verb and a target, found " + text.kind())
-              .hint("write what is done and to what: `fit left-side`"));
-    }
-    Lookup<String> verb =
-        Names.word("unknown-verb", words[0], context.vocabulary().operations(), "verb");
-    if (verb.found().isEmpty()) {
-      context.diagnostics().add(verb.at(text.part(0, words[0].length())));
-    }
-    Optional<String> target = target(text, words[1]);
-    return verb.found().flatMap(v -> target.map(t -> new OrderEntry(text.at(), v, t)));
-  }
-
-  private Optional<String> target(Scalar text, String name) {
-    boolean known =
-        GENERAL.contains(name)
-            || context.scope().assemblies().containsKey(name)
-            || context.scope().items().containsKey(name);
-    if (known) {
-      return Optional.of(name);
-    }
-    Lookup<PartCells> part = context.names().part(name);
-    int start = text.text().length() - name.length();
-    return part.found().isPresent()
-        ? part.found().map(PartCells::name)
-        : context.fail(
-            Diagnostic.error(
-                    "unknown-target",
-                    text.part(start, start + name.length()),
-                    "there is no part, assembly or item '" + Quote.of(name) + "'")
-                .hint(targetHint(name, part.hint())));
-  }
-
-  private String targetHint(String name, String otherwise) {
-    Scope scope = context.scope();
-    List<String> words =
-        java.util.stream.Stream.of(scope.parts(), scope.assemblies(), scope.items())
-            .flatMap(each -> each.keySet().stream())
-            .toList();
-    return name.contains(".") ? otherwise : Names.suggest(name, words.stream());
-  }
-
-  /** The target of a note, which may have a verb before it. */
-  Optional<String> noteKey(Scalar key) {
-    return key.text().strip().contains(" ")
-        ? order(key).map(OrderEntry::toString)
-        : target(key, key.text());
   }
 }

@@ -40,15 +40,11 @@ public final class PocketScrews implements JointType {
               JointKeys.INTO,
               Key.required(
                   "from",
-                  new ValueType.Choice(faceWords()),
+                  new ValueType.FaceWord(),
                   "The face of the part that goes in from which the holes are drilled."),
               JointKeys.COUNT,
               JointKeys.item("screw", "The item of hardware."),
               JointKeys.GLUE));
-
-  private static List<String> faceWords() {
-    return List.of(Face.values()).stream().map(Face::word).toList();
-  }
 
   @Override
   public EntryType words() {
@@ -58,7 +54,7 @@ public final class PocketScrews implements JointType {
   @Override
   public JointEffect effect(Meeting meeting) {
     Entry entry = meeting.entry();
-    Face from = Face.named(entry.text("from")).orElseThrow();
+    Face from = entry.expect("from", Face.class);
     Joint joint =
         JointKeys.fastened(
             meeting,

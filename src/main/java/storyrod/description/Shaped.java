@@ -1,0 +1,58 @@
+package storyrod.description;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Node.Mapping;
+import storyrod.description.Node.Member;
+import storyrod.description.Node.Scalar;
+import storyrod.geometry.Axis;
+
+/** Checks the shape of values that {@link Declarations} has given their meaning already. */
+final class Shaped {
+  private static final List<String> AXES = Arrays.stream(Axis.values()).map(Axis::word).toList();
+
+  private final Context context;
+
+  Shaped(Context context) {
+    this.context = context;
+  }
+
+  /** Names, each with a single value. */
+  Optional<Mapping> gifts(Node node) {
+    return Shapes.mapping(node, context)
+        .map(
+            mapping -> {
+              mapping.members().forEach(member -> Shapes.scalar(member.value(), context));
+              return mapping;
+            });
+  }
+
+  /** Axes, each with where something begins, or with a range. */
+  Optional<Mapping> place(Node node) {
+    return Shapes.mapping(node, context)
+        .map(
+            mapping -> {
+              mapping.members().forEach(this::place);
+              return mapping;
+            });
+  }
+
+  private void place(Member member) {
+    Lookup<String> axis = Names.word("unknown-key", member.key().text(), AXES, "axis");
+    if (axis.found().isEmpty()) {
+      context.diagnostics().add(axis.at(member.key().at()));
+    } else {
+      Shapes.scalar(member.value(), context).ifPresent(this::read);
+    }
+  }
+
+  private void read(Scalar text) {
+    LengthValues lengths = new LengthValues(context);
+    if (Uses.isRange(text)) {
+      lengths.range(text, Cell.Use.whole(context.scope(), Value.Kind.LENGTH));
+    } else {
+      lengths.any(text);
+    }
+  }
+}
