@@ -61,6 +61,18 @@ record Block(
     return name.isEmpty();
   }
 
+  /** Whether it is built as a unit before it is fitted. */
+  boolean isUnit() {
+    return !isProject() && entry.yes("unit", true);
+  }
+
+  /** The parts that are built together at this level, those of what is no unit among them. */
+  Stream<String> parts() {
+    return Stream.concat(
+        inside.entries("parts").keySet().stream().map(this::fullName),
+        blocks.stream().filter(each -> !each.isUnit()).flatMap(Block::parts));
+  }
+
   boolean isUsed() {
     return inside != entry;
   }

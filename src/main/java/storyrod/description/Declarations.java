@@ -41,6 +41,7 @@ final class Declarations {
     each(block, "choices", this::choice);
     each(block, "sizes", (name, node) -> value(name, node, Kind.LENGTH));
     each(block, "numbers", (name, node) -> value(name, node, Kind.NUMBER));
+    each(block, "meets", (name, node) -> meets(name));
     each(block, "stock", this::stock);
     each(block, "items", this::item);
     scope.setOpen(true);
@@ -64,15 +65,15 @@ final class Declarations {
 
   private void choice(Scalar name, Node node) {
     if (node instanceof Sequence words) {
-      List<String> all =
-          words.items().stream()
-              .filter(Scalar.class::isInstance)
-              .map(word -> ((Scalar) word).text())
-              .toList();
+      List<String> all = Node.texts(words);
       if (!all.isEmpty()) {
         scope.choices().putIfAbsent(name.text(), new Choice(all, all.getFirst()));
       }
     }
+  }
+
+  private void meets(Scalar name) {
+    scope.aliases().putIfAbsent(name.text(), Alias.ofNothing(scope));
   }
 
   private void value(Scalar name, Node node, Kind kind) {

@@ -104,9 +104,7 @@ final class DescriptionBuilder {
 
   private Map<String, AssemblyEntry> assemblies() {
     Map<String, AssemblyEntry> made = new LinkedHashMap<>();
-    root.all()
-        .filter(block -> !block.isProject())
-        .forEach(block -> made.put(block.name(), assembly(block)));
+    root.all().filter(Block::isUnit).forEach(block -> made.put(block.name(), assembly(block)));
     return made;
   }
 
@@ -177,7 +175,8 @@ final class DescriptionBuilder {
   }
 
   private static String title(String name, Entry entry) {
-    return entry.find("title", String.class).orElseGet(() -> NameStyle.title(name));
+    String own = entry.has("repeat") ? name.substring(0, name.lastIndexOf('-')) : name;
+    return entry.find("title", String.class).orElseGet(() -> NameStyle.title(own));
   }
 
   private List<Entry> connections(String section) {
@@ -198,11 +197,18 @@ final class DescriptionBuilder {
     return inOrder(all);
   }
 
+  /** Of several units each has its number, for it is spoken of by itself. */
+  private static String numbered(String name, Entry entry) {
+    return title(name, entry)
+        + (entry.has("repeat") ? " " + name.substring(name.lastIndexOf('-') + 1) : "");
+  }
+
   private static AssemblyEntry assembly(Block block) {
-    List<String> parts =
-        block.inside().entries("parts").keySet().stream().map(block::fullName).toList();
     return new AssemblyEntry(
-        block.name(), title(block.shortName(), block.entry()), block.entry().at(), parts);
+        block.name(),
+        numbered(block.shortName(), block.entry()),
+        block.entry().at(),
+        block.parts().toList());
   }
 
   /** Of a description that is used its words come along; its order is that of another piece. */

@@ -32,6 +32,11 @@ final class Expansion {
   List<Scope> of(Node entry) {
     Map<String, Instances> repeated = new LinkedHashMap<>();
     texts(entry).flatMap(Expansion::paths).forEach(path -> collect(path, repeated));
+    List<String> names = texts(entry).flatMap(Expansion::paths).map(PartNames::first).toList();
+    boolean lacksOne = names.stream().anyMatch(name -> isMissing(name, names, scope));
+    if (lacksOne) {
+      return List.of();
+    }
     if (repeated.isEmpty()) {
       return List.of(scope);
     }
@@ -46,9 +51,31 @@ final class Expansion {
       Scope one = scope.within();
       Nth nth = new Nth(number, count);
       repeated.keySet().forEach(name -> one.nth().put(name, nth));
-      scopes.add(one);
+      repeated.values().stream().findFirst().ifPresent(all -> neighbours(one, all, nth));
+      if (one.aliases().keySet().stream().noneMatch(each -> isMissing(each, names, one))) {
+        scopes.add(one);
+      }
     }
     return scopes;
+  }
+
+  /** The names of the one before and the one after. */
+  private void neighbours(Scope one, Instances all, Nth nth) {
+    List<String> names = all.all().stream().map(each -> pathTo(all) + each.name()).toList();
+    one.aliases().put("before", new Alias(scope, () -> names, nth.number() - 2));
+    one.aliases().put("after", new Alias(scope, () -> names, nth.number()));
+  }
+
+  private String pathTo(Instances all) {
+    String full = all.name();
+    String own = scope.fullName("");
+    String inside = full.startsWith(own) ? full.substring(own.length()) : full;
+    return inside.substring(0, inside.lastIndexOf('.') + 1);
+  }
+
+  private static boolean isMissing(String alias, List<String> names, Scope at) {
+    return names.contains(alias)
+        && at.find(Scope::aliases, alias).filter(each -> each.path().isEmpty()).isPresent();
   }
 
   private static Stream<String> texts(Node node) {
@@ -73,6 +100,9 @@ final class Expansion {
 
   /** What along a path is repeated or left out, and of which it is not yet said which is meant. */
   private void collect(String path, Map<String, Instances> repeated) {
+    if (scope.find(Scope::aliases, PartNames.first(path)).isPresent()) {
+      return;
+    }
     Optional<Scope> at = Optional.of(scope);
     for (String word : path.split("\\.")) {
       if (at.isEmpty()) {

@@ -8,13 +8,12 @@ import storyrod.description.Choices.Choice;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Member;
 import storyrod.description.Node.Scalar;
-import storyrod.description.Node.Sequence;
 import storyrod.description.Value.Kind;
 
 /** Gives a description that is used its sizes, numbers, choices, stock and items. */
 final class Given {
   private static final List<String> SECTIONS =
-      List.of("sizes", "numbers", "choices", "stock", "items");
+      List.of("sizes", "numbers", "choices", "meets", "stock", "items");
 
   private final Context context;
   private final Mapping used;
@@ -50,6 +49,7 @@ final class Given {
     switch (section) {
       case "sizes" -> inside.values().put(name, formula(name, value, Kind.LENGTH));
       case "numbers" -> inside.values().put(name, formula(name, value, Kind.NUMBER));
+      case "meets" -> meet(name, value, inside);
       case "choices" -> choose(name, value, inside);
       case "stock" ->
           context
@@ -60,6 +60,10 @@ final class Given {
                   () -> context.diagnostics().add(noStock(value)));
       default -> giveItem(name, value, inside);
     }
+  }
+
+  private void meet(String name, Scalar value, Scope inside) {
+    inside.aliases().put(name, Alias.of(context.scope(), value.text()));
   }
 
   private Cell formula(String name, Scalar value, Kind kind) {
@@ -98,12 +102,9 @@ final class Given {
   }
 
   private List<String> words(String choice) {
-    return Declarations.child(used.get("choices").orElse(used), choice).stream()
-        .filter(Sequence.class::isInstance)
-        .flatMap(words -> ((Sequence) words).items().stream())
-        .filter(Scalar.class::isInstance)
-        .map(word -> ((Scalar) word).text())
-        .toList();
+    return Declarations.child(used.get("choices").orElse(used), choice)
+        .map(Node::texts)
+        .orElse(List.of());
   }
 
   private Stream<String> names(String section) {
@@ -119,7 +120,7 @@ final class Given {
             Diagnostic.error(
                     "unknown-key",
                     key.at(),
-                    "what is used here has no size, number, choice, stock or item '"
+                    "what is used here has no size, number, choice, stock, item or neighbour '"
                         + Quote.of(key.text())
                         + "'")
                 .hint(Names.suggest(key.text(), SECTIONS.stream().flatMap(this::names))));

@@ -41,6 +41,8 @@ final class Meaning {
       case ValueType.Words words -> "names and their words, such as `front: [inset, overlay]`";
       case ValueType.Gifts gifts -> "names and their values";
       case ValueType.Place place -> "where it lies, such as `{x: 0 to 20, z: 5}`";
+      case ValueType.PartLists lists ->
+          "names and lists of parts, such as `wall: [left-side, partition]`";
       case ValueType.Others others -> "names of " + others.section() + " and their other values";
       case ValueType.Notes notes -> "names and words about them";
     };

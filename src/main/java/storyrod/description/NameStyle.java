@@ -9,7 +9,8 @@ import storyrod.description.Node.Scalar;
 final class NameStyle {
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
   private static final List<String> TAKEN =
-      List.of("to", "min", "max", "when", "else", "and", "or", "not", "each", "nth");
+      List.of(
+          "to", "min", "max", "when", "else", "and", "or", "not", "each", "nth", "before", "after");
 
   private NameStyle() {}
 

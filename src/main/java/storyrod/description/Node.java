@@ -66,6 +66,15 @@ sealed interface Node {
     }
   }
 
+  /** The single values of a list, or a single value; none of anything else. */
+  static List<String> texts(Node node) {
+    return switch (node) {
+      case Scalar text -> List.of(text.text());
+      case Sequence list -> list.items().stream().flatMap(item -> texts(item).stream()).toList();
+      case Mapping keys -> List.of();
+    };
+  }
+
   /** A list. */
   record Sequence(List<Node> items, Span at) implements Node {
     public Sequence {

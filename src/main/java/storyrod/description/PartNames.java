@@ -2,6 +2,7 @@ package storyrod.description;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.Scope.Instance;
@@ -20,6 +21,34 @@ final class PartNames {
 
   /** A part, with its faces as they lie here. */
   Lookup<PartCells> part(String path) {
+    Optional<Alias> alias = alias(path);
+    return alias.isPresent() ? aliased(alias.get(), path) : direct(path);
+  }
+
+  private Optional<Alias> alias(String path) {
+    return scope.find(Scope::aliases, first(path));
+  }
+
+  static String first(String path) {
+    return path.substring(0, (path + ".").indexOf('.'));
+  }
+
+  /** A part of the description around this one has its place in another frame. */
+  private Lookup<PartCells> aliased(Alias alias, String path) {
+    String name = first(path);
+    if (alias.path().isEmpty()) {
+      return Lookup.none(
+          "left-out",
+          "'" + name + "' stands for no part here",
+          "give it one under `with:` where this description is used, or name another part");
+    }
+    Lookup<PartCells> part =
+        new PartNames(alias.scope()).part(alias.path().get() + path.substring(name.length()));
+    boolean sharesFrame = scope.sharesFrame(alias.scope());
+    return sharesFrame ? part : part.map(found -> new PartCells(found.name(), Map.of()));
+  }
+
+  private Lookup<PartCells> direct(String path) {
     int dot = path.lastIndexOf('.');
     if (dot < 0) {
       return own(path);

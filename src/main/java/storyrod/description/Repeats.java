@@ -10,6 +10,7 @@ import storyrod.description.Cell.Side;
 import storyrod.description.Cell.Use;
 import storyrod.description.Expression.Stretch;
 import storyrod.description.Node.Mapping;
+import storyrod.description.Node.Member;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Scope.Instance;
 import storyrod.description.Scope.Nth;
@@ -64,10 +65,28 @@ final class Repeats {
       scope
           .values()
           .put("nth", Cell.of("nth", name, scope, new Value(Rational.of(number, 1), Kind.NUMBER)));
+      beside(repeat, nth, scope);
       share(repeat, nth).ifPresent(faces -> scope.parts().put("each", faces));
       all.add(new Instance(name.text() + "-" + number, scope));
     }
     return all;
+  }
+
+  /** Names for parts of which there is another beside each, such as the wall left of each bay. */
+  private void beside(Mapping repeat, Nth nth, Scope scope) {
+    if (repeat.get("beside").orElse(repeat) instanceof Mapping lists && lists != repeat) {
+      for (Member list : lists.members()) {
+        List<String> paths = Node.texts(list.value());
+        scope
+            .aliases()
+            .put(list.key().text(), new Alias(context.scope(), () -> all(paths), nth.number() - 1));
+      }
+    }
+  }
+
+  private List<String> all(List<String> paths) {
+    Expansion expansion = new Expansion(context.scope());
+    return paths.stream().flatMap(path -> expansion.names(path).stream()).toList();
   }
 
   /** What is no count is reported where it is read, and taken as one. */

@@ -29,6 +29,7 @@ final class Scope {
   private final Map<String, ItemCells> items = new LinkedHashMap<>();
   private final Map<String, PartCells> parts = new LinkedHashMap<>();
   private final Map<String, Assembly> assemblies = new LinkedHashMap<>();
+  private final Map<String, Alias> aliases = new LinkedHashMap<>();
   private final Map<String, Instances> instances = new LinkedHashMap<>();
   private final Map<String, Nth> nth = new LinkedHashMap<>();
   private final Set<String> given = new LinkedHashSet<>();
@@ -131,6 +132,11 @@ final class Scope {
     return assemblies;
   }
 
+  /** Other names for parts. */
+  Map<String, Alias> aliases() {
+    return aliases;
+  }
+
   /** For each part and sub-assembly as written, those that there are. */
   Map<String, Instances> instances() {
     return instances;
@@ -151,6 +157,11 @@ final class Scope {
                     .filter(each -> each.count() == several.all().size())
                     .findFirst())
         .filter(each -> each.number() <= several.all().size());
+  }
+
+  /** Whether another scope is this one or one around it, without a frame of its own between. */
+  boolean sharesFrame(Scope other) {
+    return chain().anyMatch(each -> each == other);
   }
 
   /** Whether parts have no places yet, since it is not yet known which parts there are. */

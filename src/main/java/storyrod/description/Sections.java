@@ -26,6 +26,7 @@ import storyrod.description.ValueType.Numbers;
 import storyrod.description.ValueType.OneOrMore;
 import storyrod.description.ValueType.Orders;
 import storyrod.description.ValueType.Others;
+import storyrod.description.ValueType.PartLists;
 import storyrod.description.ValueType.PartName;
 import storyrod.description.ValueType.Place;
 import storyrod.description.ValueType.PriceValue;
@@ -91,7 +92,12 @@ public final class Sections {
               Key.optional("longer-by", ALLOWANCE, "What each is longer than the one before."),
               Key.optional("size", LENGTH, "Their own size, with equal gaps before and after each"),
               Key.optional("first", new LengthValue(true), "Where the first one begins."),
-              Key.optional("step", LENGTH, "From where one begins to where the next begins.")));
+              Key.optional("step", LENGTH, "From where one begins to where the next begins."),
+              Key.optional(
+                  "beside",
+                  new PartLists(),
+                  "Names for the part that stands beside each: the first of its list for the first"
+                      + " one, and so on; a repeated part in a list stands for all of it.")));
 
   public static final EntryType PART =
       new EntryType(
@@ -201,6 +207,7 @@ public final class Sections {
               Key.optional("sizes", new Lengths(), "Lengths with names."),
               Key.optional("numbers", new Numbers(), "Counts and ratios with names."),
               Key.optional("choices", new Words(), "Choices between words, the usual one first."),
+              Key.optional("meets", new Gifts(), "Names for parts outside that it is joined to."),
               Key.required("stock", new Named(STOCK), "What parts are cut from."),
               Key.optional("items", new Named(ITEM), "Hardware that can be used."),
               Key.optional("items-from", new OneOrMore(TEXT), "Files with further items."),
@@ -251,6 +258,7 @@ public final class Sections {
         Key.optional("with", new Gifts(), "Values for what is used: sizes, stock, items and more."),
         Key.optional("turn", new Section(QUARTER_TURN), "How what is used is turned."),
         Key.optional("mirror", new AxisName(), "The axis along which it is a mirror image."),
+        Key.optional("unit", new YesNo(), "Whether it is built first and fitted whole; usually."),
         WHEN,
         Key.optional("repeat", new Section(REPEAT), "How many of them there are."),
         Key.optional("sizes", new Lengths(), "Lengths with names that only it knows."),

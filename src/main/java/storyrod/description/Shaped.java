@@ -28,6 +28,35 @@ final class Shaped {
             });
   }
 
+  /** Names, each for one of a list of parts. */
+  Optional<Mapping> lists(Node node) {
+    return Shapes.mapping(node, context)
+        .map(
+            mapping -> {
+              mapping.members().forEach(this::list);
+              return mapping;
+            });
+  }
+
+  private void list(Member member) {
+    NameStyle.check(member.key(), context);
+    Shapes.sequence(member.value(), context)
+        .ifPresent(
+            list ->
+                list.items().stream()
+                    .flatMap(item -> Shapes.scalar(item, context).stream())
+                    .forEach(this::isPart));
+  }
+
+  private void isPart(Scalar text) {
+    for (String name : new Expansion(context.scope()).names(text.text())) {
+      Lookup<Scope.PartCells> part = context.names().part(name);
+      if (part.found().isEmpty()) {
+        context.diagnostics().add(part.at(text.at()));
+      }
+    }
+  }
+
   /** Axes, each with where something begins, or with a range. */
   Optional<Mapping> place(Node node) {
     return Shapes.mapping(node, context)

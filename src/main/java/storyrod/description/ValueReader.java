@@ -37,6 +37,7 @@ final class ValueReader {
       case ValueType.Words all -> new WordLists(context).read(node);
       case ValueType.Gifts gifts -> new Shaped(context).gifts(node);
       case ValueType.Place place -> new Shaped(context).place(node);
+      case ValueType.PartLists lists -> new Shaped(context).lists(node);
       case ValueType.Others others -> Shapes.mapping(node, context);
       case ValueType.Listed listed -> entries.listed(listed.type(), node);
       case ValueType.Joints joints -> entries.kinds("joint", context.vocabulary().joints(), node);

@@ -122,4 +122,7 @@ public sealed interface ValueType {
 
   /** Other values for names of a section; read as part of that section when they are chosen. */
   record Others(String section) implements ValueType {}
+
+  /** Names, each for one of a list of parts; no Java type of its own. */
+  record PartLists() implements ValueType {}
 }

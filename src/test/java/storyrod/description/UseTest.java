@@ -264,6 +264,103 @@ class UseTest {
   }
 
   @Test
+  void eachBayKnowsTheWallsBesideIt() {
+    Description rack =
+        described(
+            """
+            parts:
+              side: {stock: oak, x: 0 to 12, y: 0 to 100, z: 0 to 400, grain: z}
+              end: {stock: oak, x: 600 to 612, y: 0 to 100, z: 0 to 400, grain: z}
+              post:
+                stock: oak
+                repeat: {count: 2, along: x, over: side.right to end.left, size: oak.thickness}
+                x: each.left to each.right
+                y: 0 to 100
+                z: 0 to 400
+                grain: z
+            assemblies:
+              bay:
+                unit: no
+                repeat:
+                  count: 3
+                  along: x
+                  over: side.right to end.left
+                  gap: oak.thickness
+                  beside: {left-wall: [side, post], right-wall: [post, end]}
+                parts:
+                  shelf:
+                    stock: oak
+                    x: left-wall.right to right-wall.left
+                    y: 0 to 100
+                    z: 100 to 100 + oak.thickness
+                    grain: x
+                joints:
+                  - dado: {end: shelf.left, into: left-wall, depth: 4}
+                  - dado: {end: shelf.right, into: right-wall, depth: 4}
+            """);
+    assertEquals("212-400 0-100 100-112", extent(rack, "bay-2.shelf"));
+    assertEquals(
+        List.of("side", "post-1", "post-1", "post-2", "post-2", "end"),
+        rack.joints().stream().map(joint -> joint.text("into")).toList());
+    assertTrue(rack.assemblies().isEmpty());
+  }
+
+  @Test
+  void jointToTheOneAfterStopsAtTheLast() {
+    Description rack =
+        described(
+            """
+            parts:
+              stave:
+                stock: oak
+                repeat: {count: 4, along: y, over: 0 to 400}
+                x: 0 to 900
+                y: each.front to each.back
+                z: 0 to oak.thickness
+                grain: x
+            joints:
+              - butt: {end: stave.back, to: after}
+            """);
+    assertEquals(
+        List.of("stave-1 stave-2", "stave-2 stave-3", "stave-3 stave-4"),
+        rack.joints().stream()
+            .map(joint -> joint.face("end").part() + " " + joint.text("to"))
+            .toList());
+  }
+
+  @Test
+  void usedDescriptionIsJoinedToPartsThatItIsGiven() {
+    String hook =
+        """
+        project: Hook
+        units: mm
+        meets: {wall: what it hangs on}
+        stock:
+          wood: {kind: solid, species: "ash, white", thickness: 10}
+        parts:
+          board: {stock: wood, x: 0 to 10, y: 0 to 50, z: 0 to 90, grain: z}
+        joints:
+          - butt: {end: board.left, to: wall}
+        """;
+    Library library = (path, from) -> Library.Found.of(new SourceText(path, hook));
+    String body =
+        HEAD
+            + """
+            parts:
+              post: {stock: oak, x: 0 to 12, y: 0 to 50, z: 0 to 90, grain: z}
+            assemblies:
+              hook: {use: hook.yaml, in: {x: post.right}, with: {wall: post}}
+              spare: {use: hook.yaml, in: {x: 300}}
+            """;
+    Description rack =
+        new DescriptionReader(TestVocabulary.ALL, codePoint -> true, library)
+            .read(new SourceText("rack.yaml", body), new Diagnostics())
+            .orElseThrow();
+    assertEquals(1, rack.joints().size());
+    assertEquals("post", rack.joints().getFirst().text("to"));
+  }
+
+  @Test
   void faultInsideTellsHowItCameToBeUsed() {
     List<Diagnostic> faults = faults("assemblies:\n  tray: {use: tray.yaml, in: {x: 0 to 50}}\n");
     assertEquals(1, faults.size());
