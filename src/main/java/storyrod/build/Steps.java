@@ -195,13 +195,21 @@ final class Steps {
     return part(operation).say().stream();
   }
 
+  private Stream<String> saidOfKept(Operation operation) {
+    return operation.parts().stream()
+        .filter(part -> !part.equals(operation.target()))
+        .flatMap(part -> job.piece().part(part).say().stream());
+  }
+
   private Stream<String> saidOfWhatItIs(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> said(operation);
-      case SIZE -> Traits.isSheet(part(operation)) ? said(operation) : Stream.empty();
+      case BLANK -> Traits.isSheet(part(operation)) ? said(operation) : Stream.empty();
+      case KEEP -> saidOfKept(operation);
+      case SIZE -> traits.of(operation).contains("size-sheet") ? said(operation) : Stream.empty();
       case MOUNT ->
           traits.mounted(operation).stream().map(HardwareEntry::say).flatMap(Optional::stream);
-      case CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
+      case REJOIN, CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
     };
   }
 }
