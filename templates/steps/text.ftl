@@ -118,12 +118,18 @@
 <#macro blanking>
   <@title "Cut " + blanksOf(allBoards) + plains(allBoards) + " to size"/>
   <#if has("blank-panel")>
-    <@say "Scrape the squeezed-out glue off and plane to " + thickness + ", level on both faces."/>
+    <@say "Scrape the squeezed-out glue off " + fulls(allBoards) + "."/>
+    <#if tooWide?size gt 0>
+      <@say "Level the seams of " + fulls(tooWide) + " with a hand plane, a wide drum sander, or a router on a sled."/>
+    </#if>
+    <#if tooWide?size lt parts?size>
+      <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + "."/>
+    </#if>
   <#elseif has("blank-sheet")>
     <@say "Follow the numbered cuts of the layout: this blank is wider than the finished board by what the rips take."/>
   </#if>
   <#list boards as b>
-    <@say "Cut " + fulls(b.parts) + " to a blank of " + b.blank + ", square at the ends: two saw kerfs of " + b.kerf + " wider for each strip with an opening, and no longer."/>
+    <@say "Cut " + fulls(b.parts) + " to a blank of " + b.blank + ", square at the ends: " + b.wider + " wider than the finished board, which is what the rips take, and no longer."/>
   </#list>
   <@say "Try the blade in an offcut: if its kerf is not the one given, the gaps and the width change with it."/>
 </#macro>
@@ -137,7 +143,7 @@
     <@say "Draw a large triangle across the whole face of each blank, and number its pieces, so that each finds its old place again."/>
     <#list boards as b>
       <@say "Rip the blank of " + fulls(b.parts) + " right through, as the drawing of the blank shows: strips of " + sizesOf(b.rips) + " come off, and the rest is the last strip."/>
-      <@say "Crosscut the strip" + (b.openings?size gt 1)?then("s", "") + " in the order of the numbers, " + numbersOf(b.crosscuts) + ", against a stop: pieces of " + sizesOf(b.crosscuts) + " come off."/>
+      <@say "Crosscut what holds " + lettersOf(b.keptMarks) + " in the order of the numbers, " + numbersOf(b.crosscuts) + ", against a stop: pieces of " + sizesOf(b.crosscuts) + " come off."/>
       <#list b.openings as o>
         <@say fulls(o.kept) + " comes off the saw " + o.offTheTool + ": put it aside" + o.trims?then(", it is trimmed later", "") + "."/>
       </#list>
@@ -177,8 +183,9 @@
       <@say "See that the opening in " + fulls(b.parts) + " is " + o.length + " long" + o.kept?has_content?then(": " + plains(o.kept) + " and a kerf at each end", "") + "."/>
     </#list>
   </#list>
+  <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
   <@say "Brush glue on the long edges that meet, and none where the opening will be."/>
-  <@say "Clamp across the strips, clamps above and below in turn, with a straightedge across the faces; press the end pieces home from both ends before the last turn."/>
+  <@say "Clamp across the strips, clamps above and below in turn, and see with a straightedge that the faces lie level."/>
   <@say "Wipe the glue out of the corners of the opening while it is wet."/>
   <@say "Leave it for " + wait + ", or as long as the glue's label says; go on with the next steps meanwhile."/>
 </#macro>

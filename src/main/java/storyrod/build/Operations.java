@@ -38,7 +38,9 @@ final class Operations {
     piece.parts().stream()
         .filter(part -> !Traits.isSheet(part) && piece.keptAs(part.name()).isEmpty())
         .forEach(part -> add(Verb.MILL, part, List.of()));
-    piece.parts().stream().flatMap(each -> piece.keptBoard(each.name()).stream()).forEach(this::addKept);
+    piece.parts().stream()
+        .flatMap(each -> piece.keptBoard(each.name()).stream())
+        .forEach(this::addKept);
     piece.parts().stream().filter(this::isSized).forEach(part -> add(Verb.SIZE, part, List.of()));
     piece.parts().forEach(this::addCuts);
     piece.parts().stream().filter(insides::has).forEach(part -> add(Verb.SAND, part, List.of()));

@@ -104,8 +104,7 @@ final class Tasks {
   /** The board that is cut, or of which the part is cut out. */
   private Part board(Operation operation) {
     String target = operation.target();
-    return job.piece()
-        .part(job.piece().keptAs(target).map(KeptCutout::board).orElse(target));
+    return job.piece().part(job.piece().keptAs(target).map(KeptCutout::board).orElse(target));
   }
 
   private Task byStock(int index, Operation operation, StageKey stage, int rank) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import storyrod.description.Description.StockKind;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
@@ -70,8 +71,7 @@ final class BlankDrawing {
 
   private static Drawing centred(Drawing drawing, double widthMm) {
     double dx = (widthMm - drawing.widthMm()) / 2;
-    List<Element> moved =
-        drawing.elements().stream().map(each -> Moved.by(each, dx, 0)).toList();
+    List<Element> moved = drawing.elements().stream().map(each -> Moved.by(each, dx, 0)).toList();
     return new Drawing(drawing.name(), widthMm, drawing.heightMm(), drawing.scale(), moved);
   }
 
@@ -203,12 +203,24 @@ final class BlankDrawing {
   private Dimension dimension(boolean alongX, Range size, double start, double line) {
     At from = alongX ? new At(mm(size.from()), start) : new At(start, mm(size.to()));
     At to = alongX ? new At(mm(size.to()), start) : new At(start, mm(size.from()));
-    return new Dimension(
-        from, to, alongX, line, format.format(size.length()), size.length());
+    return new Dimension(from, to, alongX, line, format.format(size.length()), size.length());
   }
 
   private void labelPieces() {
     plan.pieces().stream().filter(each -> each.kept().isPresent()).forEach(this::label);
+    plan.pieces().stream()
+        .filter(each -> each.kept().isEmpty())
+        .map(this::grain)
+        .filter(arrow -> !arrow.isEmpty())
+        .findFirst()
+        .ifPresent(arrow -> arrow.forEach(paper::add));
+  }
+
+  private List<Element> grain(BlankPlan.Block block) {
+    boolean grained =
+        board.board().stock().kind() == StockKind.SOLID || board.board().stock().grained();
+    List<Label> word = List.of(Label.of(TextStyle.SMALL, words.say("grain")));
+    return grained ? free(block, word) : List.of();
   }
 
   private void label(BlankPlan.Block block) {

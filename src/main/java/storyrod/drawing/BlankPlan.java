@@ -3,11 +3,11 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import storyrod.geometry.Box;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.KeptCutout;
-import storyrod.piece.Part;
 import storyrod.piece.SawnBlank;
 
 /**
@@ -63,40 +63,22 @@ record BlankPlan(
       this.width = board.blankWidth();
       FlatPart flat = FlatPart.of(board.board());
       this.flipX =
-          board.cutouts().stream().anyMatch(each -> !flatX(flat, each).equals(along(each)));
-      boolean sameUp =
-          board.cutouts().stream().allMatch(each -> flatZ(flat, each).equals(across(each)));
-      this.flipY = sameUp;
+          board.cutouts().stream()
+              .anyMatch(each -> !opening(flat, each).x().equals(board.along(each)));
+      this.flipY =
+          board.cutouts().stream()
+              .anyMatch(
+                  each ->
+                      !flipped(opening(flat, each).z(), board.board().finishedWidth())
+                          .equals(board.across(each)));
     }
 
-    private static Range flatX(FlatPart flat, KeptCutout kept) {
-      return opening(flat, kept).x();
-    }
-
-    private static Range flatZ(FlatPart flat, KeptCutout kept) {
-      return opening(flat, kept).z();
-    }
-
-    private static storyrod.geometry.Box opening(FlatPart flat, KeptCutout kept) {
+    private static Box opening(FlatPart flat, KeptCutout kept) {
       return flat.trenches().stream()
           .filter(each -> each.forWhat().filter(kept.kept()::equals).isPresent())
           .findFirst()
           .orElseThrow(() -> new IllegalStateException("bug: no opening for " + kept.kept()))
           .removed();
-    }
-
-    private Range along(KeptCutout kept) {
-      Part part = board.board();
-      return from(kept.along(), part.box().on(part.length()).from());
-    }
-
-    private Range across(KeptCutout kept) {
-      Part part = board.board();
-      return from(kept.across(), part.box().on(part.width()).from());
-    }
-
-    private static Range from(Range range, Length start) {
-      return new Range(range.from().minus(start), range.to().minus(start));
     }
 
     private Range x(Range range) {
@@ -122,7 +104,8 @@ record BlankPlan(
       for (SawnBlank.Strip strip : blank.strips()) {
         strip
             .blocks()
-            .forEach(each -> pieces.add(new Block(x(each.along()), y(strip.across()), each.kept())));
+            .forEach(
+                each -> pieces.add(new Block(x(each.along()), y(strip.across()), each.kept())));
         across.add(y(strip.across()));
         if (strip.blocks().size() > 1) {
           List<Range> sizes = strip.blocks().stream().map(each -> x(each.along())).toList();
@@ -147,18 +130,19 @@ record BlankPlan(
       List<Along> along = new ArrayList<>();
       pieces.add(new Block(all(length), all(width), Optional.empty()));
       for (KeptCutout kept : board.cutouts()) {
-        Range x = x(along(kept));
-        Range y = y(across(kept));
+        Range x = x(board.along(kept));
+        Range y = y(board.across(kept));
         pieces.add(new Block(x, y, Optional.empty()));
         pieces.add(
-            new Block(within(x, kept.endGap()), within(y, kept.sideGap()), Optional.of(kept.kept())));
+            new Block(
+                within(x, kept.endGap()), within(y, kept.sideGap()), Optional.of(kept.kept())));
         Range path = new Range(y.to().minus(kept.kerf()), y.to());
         cuts.add(new Cut(cuts.size() + 1, x, path, true));
         along.add(new Along(y, chain(x, length)));
       }
       KeptCutout first = board.cutouts().getFirst();
       return new BlankPlan(
-          length, width, pieces, cuts, chain(y(across(first)), width), along);
+          length, width, pieces, cuts, chain(y(board.across(first)), width), along);
     }
 
     private static Range all(Length size) {
@@ -170,8 +154,7 @@ record BlankPlan(
     }
 
     private static List<Range> chain(Range middle, Length whole) {
-      return List.of(
-          new Range(Length.ZERO, middle.from()), middle, new Range(middle.to(), whole));
+      return List.of(new Range(Length.ZERO, middle.from()), middle, new Range(middle.to(), whole));
     }
   }
 }

@@ -9,7 +9,10 @@ import java.util.stream.Stream;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
-/** Draws every part, and every blank out of which pieces are cut, as large as it can be where parts share pages. */
+/**
+ * Draws every part, and every blank out of which pieces are cut, as large as it can be where parts
+ * share pages.
+ */
 final class PartSheets {
   /** So many parts share a page at most. */
   static final int MOST = 3;

@@ -35,18 +35,36 @@ public record KeptBoard(Part board, List<KeptCutout> cutouts) {
     return board.finishedLength();
   }
 
+  /** What the rips take: two kerfs for each strip with openings. */
+  public Length oversize() {
+    return blankWidth().minus(board.finishedWidth());
+  }
+
   /** The blank is wider than the finished board by what the rips take: two kerfs for each strip. */
   public Length blankWidth() {
     long rips = isSawn() ? 2 * openStrips().size() : 0;
     return board.finishedWidth().plus(kerf().times(rips));
   }
 
-  /** Where strips with openings lie across the grain, from the board's own edge, in order. */
+  /**
+   * Where an opening lies across the grain, measured from the far edge of the board, which lies at
+   * the top of a drawing.
+   */
+  public Range across(KeptCutout kept) {
+    Length edge = board.box().on(board.width()).to();
+    return new Range(edge.minus(kept.across().to()), edge.minus(kept.across().from()));
+  }
+
+  /** Where an opening lies along the grain, measured from the near end of the board. */
+  public Range along(KeptCutout kept) {
+    Length end = board.box().on(board.length()).from();
+    return new Range(kept.along().from().minus(end), kept.along().to().minus(end));
+  }
+
+  /** Where strips with openings lie across the grain, in order. */
   List<Range> openStrips() {
-    Length edge = board.box().on(board.width()).from();
     return cutouts.stream()
-        .map(KeptCutout::across)
-        .map(range -> new Range(range.from().minus(edge), range.to().minus(edge)))
+        .map(this::across)
         .distinct()
         .sorted(java.util.Comparator.comparing(Range::from))
         .toList();

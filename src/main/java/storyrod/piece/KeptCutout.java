@@ -91,9 +91,7 @@ public record KeptCutout(
 
   /** The opening less equal gaps: where the kept piece sits if it closes its own opening. */
   public Box keptBox() {
-    return opening
-        .with(length, within(along(), endGap()))
-        .with(width, within(across(), sideGap()));
+    return opening.with(length, within(along(), endGap())).with(width, within(across(), sideGap()));
   }
 
   private static Range within(Range range, Length gap) {

@@ -18,7 +18,8 @@ final class KeptShape {
     parts.forEach(part -> shapes.put(part.name(), new PartShape(part)));
     Map<String, String> origins = new LinkedHashMap<>();
     for (KeptCutout each : kept) {
-      String how = " " + each.method().word() + " " + each.kerf().ticks() + " " + each.gap().ticks();
+      String how =
+          " " + each.method().word() + " " + each.kerf().ticks() + " " + each.gap().ticks();
       origins.merge(each.board(), " opened" + how, String::concat);
       origins.put(each.kept(), " out of" + how + eitherHand(shapes.get(each.board())));
     }

@@ -95,21 +95,18 @@ public record SawnBlank(
     }
 
     private List<Block> blocks(Range open) {
-      Length end = board.board().box().on(board.board().length()).from();
-      Length edge = board.board().box().on(board.board().width()).from();
       List<KeptCutout> inStrip =
           board.cutouts().stream()
-              .filter(each -> each.across().from().minus(edge).equals(open.from()))
-              .sorted(Comparator.comparing(each -> each.along().from()))
+              .filter(each -> board.across(each).equals(open))
+              .sorted(Comparator.comparing(each -> board.along(each).from()))
               .toList();
       List<Block> blocks = new ArrayList<>();
       Length at = Length.ZERO;
       for (KeptCutout each : inStrip) {
-        Length from = each.along().from().minus(end);
-        Length to = each.along().to().minus(end);
+        Length from = board.along(each).from();
+        Length to = board.along(each).to();
         blocks.add(new Block(new Range(at, from), Optional.empty()));
-        blocks.add(
-            new Block(new Range(from.plus(kerf), to.minus(kerf)), Optional.of(each.kept())));
+        blocks.add(new Block(new Range(from.plus(kerf), to.minus(kerf)), Optional.of(each.kept())));
         at = to;
       }
       blocks.add(new Block(new Range(at, length), Optional.empty()));

@@ -27,8 +27,7 @@ final class BlankPages {
     return PartPages.besideMm(mark.mark(), title(notes, mark), line(notes, mark), paper);
   }
 
-  private static PartPages.Entry entry(
-      Drawing drawing, KeptNotes notes, Mark mark, Paper paper) {
+  private static PartPages.Entry entry(Drawing drawing, KeptNotes notes, Mark mark, Paper paper) {
     Texts texts = notes.texts();
     DrawingBox box =
         DrawingBox.within(

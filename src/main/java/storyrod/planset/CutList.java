@@ -80,9 +80,7 @@ public record CutList(List<Row> rows) {
 
   private static Sizes sizes(RoughPart rough, Texts texts) {
     return new Sizes(
-        texts.length(rough.length()),
-        texts.length(rough.width()),
-        texts.length(rough.thickness()));
+        texts.length(rough.length()), texts.length(rough.width()), texts.length(rough.thickness()));
   }
 
   private static Sizes finished(Part part, Texts texts) {

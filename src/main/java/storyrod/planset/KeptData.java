@@ -46,9 +46,11 @@ record KeptData(Piece piece, PartPhrases phrases) {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("parts", phrases.parts(alike.stream().map(KeptData::name).toList()));
     data.put("mark", shown.board().mark());
+    data.put("keptMarks", phrases.marks(alike.stream().flatMap(e -> e.kept().stream()).toList()));
     data.put("kerf", format(shown.kerf()));
     data.put("bit", piece.description().format().forBits().formatWithUnit(shown.kerf()));
     data.put("radius", format(half(shown.kerf())));
+    data.put("wider", format(shown.oversize()));
     data.put("width", format(shown.board().finishedWidth()));
     data.put("blank", sizes(shown.blankLength(), shown.blankWidth()));
     data.put("openings", shown.cutouts().stream().map(this::opening).toList());
@@ -75,9 +77,7 @@ record KeptData(Piece piece, PartPhrases phrases) {
 
   private List<Map<String, Object>> cuts(KeptBoard board, boolean rips) {
     return SawnBlank.of(board).cuts(rips).stream()
-        .map(
-            cut ->
-                Map.<String, Object>of("number", cut.number(), "size", format(cut.comesOff())))
+        .map(cut -> Map.<String, Object>of("number", cut.number(), "size", format(cut.comesOff())))
         .toList();
   }
 

@@ -9,8 +9,8 @@ import storyrod.measure.Rational;
 /**
  * What the parts are sawn from and what has to be bought.
  *
- * @param rough one row for each mark, in the order of the marks; none for a part that is cut out
- *     of another part's blank
+ * @param rough one row for each mark, in the order of the marks; none for a part that is cut out of
+ *     another part's blank
  * @param boards one row for each solid stock in use
  * @param layouts one for each sheet stock in use
  * @param hardware one row for each item in use, joints and mounted hardware together
