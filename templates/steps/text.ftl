@@ -126,7 +126,7 @@
       <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + "."/>
     </#if>
   <#elseif has("blank-sheet")>
-    <@say "Follow the numbered cuts of the layout: this blank is wider than the finished board by what the rips take."/>
+    <@say "It comes off its sheet with the other parts, by the numbered cuts of the layout."/>
   </#if>
   <#list boards as b>
     <@say "Cut " + fulls(b.parts) + " to a blank of " + b.blank + ", square at the ends: " + b.wider + " wider than the finished board, which is what the rips take, and no longer."/>
@@ -145,7 +145,7 @@
       <@say "Rip the blank of " + fulls(b.parts) + " right through, as the drawing of the blank shows: strips of " + sizesOf(b.rips) + " come off, and the rest is the last strip."/>
       <@say "Crosscut what holds " + lettersOf(b.keptMarks) + " in the order of the numbers, " + numbersOf(b.crosscuts) + ", against a stop: pieces of " + sizesOf(b.crosscuts) + " come off."/>
       <#list b.openings as o>
-        <@say fulls(o.kept) + " comes off the saw " + o.offTheTool + ": put it aside" + o.trims?then(", it is trimmed later", "") + "."/>
+        <@say fulls(o.kept) + pick(o.kept, " comes off the saw ", " come off the saw ") + o.offTheTool + ": put " + pick(o.kept, "it", "them") + " aside" + o.trims?then(" to be trimmed later", "") + "."/>
       </#list>
     </#list>
     <@say "Leave all sawn edges as they are: what is planed off them would be missing in the width."/>
@@ -153,20 +153,20 @@
     <#list boards as b>
       <@say "Make a template that guides the " + b.bit + " cutter round the middle of its path in " + fulls(b.parts) + "."/>
       <#list b.openings as o>
-        <@say "Its path is " + b.bit + " wide all round, inside an opening of " + o.opening + "; " + fulls(o.kept) + " is left " + o.finished + "."/>
+        <@say "Its path is " + b.bit + " wide all round, inside an opening of " + o.opening + "; " + fulls(o.kept) + pick(o.kept, " is", " are") + " left " + o.finished + "."/>
       </#list>
     </#list>
     <@say "Fix the board and the piece inside to a flat bed, so that neither can move when the last of the wood is cut."/>
     <@say "Rout in passes of a few millimetres, the last one just through into the bed."/>
     <#list boards as b>
-      <@say "Square the corners of the opening in " + fulls(b.parts) + " with a chisel, or leave the radius of " + b.radius + " and more that the cutter makes."/>
+      <@say "Square the corners of the opening in " + fulls(b.parts) + " with a chisel; or leave them round, with the cutter's " + b.radius + " or more, and round the corners of " + lettersOf(b.keptMarks) + " to match."/>
     </#list>
   <#else>
     <@say "Cut a trial square in an offcut and measure what the laser takes."/>
     <#list boards as b>
       <@say "Set the path for a kerf of " + b.kerf + " in " + fulls(b.parts) + ": it is the gap all round."/>
       <#list b.openings as o>
-        <@say "Cut an opening of " + o.opening + "; " + fulls(o.kept) + " is left " + o.finished + "."/>
+        <@say "Cut an opening of " + o.opening + "; " + fulls(o.kept) + pick(o.kept, " is", " are") + " left " + o.finished + "."/>
       </#list>
     </#list>
     <@say "Fix the piece inside so that it cannot tip when it is cut free."/>
@@ -180,7 +180,7 @@
   <@say "Put it all together dry: the outer ends lie flush, and the grain runs on across each seam."/>
   <#list boards as b>
     <#list b.openings as o>
-      <@say "See that the opening in " + fulls(b.parts) + " is " + o.length + " long" + o.kept?has_content?then(": " + plains(o.kept) + " and a kerf at each end", "") + "."/>
+      <@say "See that the opening in " + fulls(b.parts) + " is " + o.length + " long: as long as the kept piece with a kerf at each end."/>
     </#list>
   </#list>
   <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
@@ -197,7 +197,7 @@
       <#if o.trims>
         <@say "Take " + o.gap + " off each long edge of " + fulls(o.kept) + ": from " + o.offTheTool + " to " + o.finished + "."/>
       <#else>
-        <@say "Ease the long edges of " + fulls(o.kept) + " until it moves freely in its opening."/>
+        <@say "Ease the long edges of " + fulls(o.kept) + " until " + pick(o.kept, "it moves freely in its opening", "they move freely in their openings") + "."/>
       </#if>
     </#list>
   </#list>

@@ -53,7 +53,7 @@ record KeptData(Piece piece, PartPhrases phrases) {
     data.put("wider", format(shown.oversize()));
     data.put("width", format(shown.board().finishedWidth()));
     data.put("blank", sizes(shown.blankLength(), shown.blankWidth()));
-    data.put("openings", shown.cutouts().stream().map(this::opening).toList());
+    data.put("openings", openings(alike));
     data.put("rips", shown.isSawn() ? cuts(shown, true) : List.of());
     data.put("crosscuts", shown.isSawn() ? cuts(shown, false) : List.of());
     return data;
@@ -63,9 +63,25 @@ record KeptData(Piece piece, PartPhrases phrases) {
     return length.dividedBy(2, java.math.RoundingMode.HALF_UP);
   }
 
-  private Map<String, Object> opening(KeptCutout kept) {
+  /** The openings of equal boards, those of one size together. */
+  private List<Map<String, Object>> openings(List<KeptBoard> alike) {
+    Map<List<Length>, List<KeptCutout>> bySize = new LinkedHashMap<>();
+    alike.stream()
+        .flatMap(board -> board.cutouts().stream())
+        .forEach(
+            each ->
+                bySize
+                    .computeIfAbsent(
+                        List.of(each.keptLength(), each.keptWidth(), each.widthOffTheTool()),
+                        size -> new ArrayList<>())
+                    .add(each));
+    return bySize.values().stream().map(this::opening).toList();
+  }
+
+  private Map<String, Object> opening(List<KeptCutout> equal) {
+    KeptCutout kept = equal.getFirst();
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("kept", phrases.parts(List.of(kept.kept())));
+    data.put("kept", phrases.parts(equal.stream().map(KeptCutout::kept).toList()));
     data.put("opening", sizes(kept.along().length(), kept.across().length()));
     data.put("length", format(kept.along().length()));
     data.put("offTheTool", sizes(kept.keptLength(), kept.widthOffTheTool()));
