@@ -1,4 +1,4 @@
-<#-- The outline of the PDF. Gets: say; parts.entries (mark, title); steps.stages (number, title,
+<#-- The outline of the PDF. Gets: say; parts.entries (anchor, mark, title); steps.stages (number, title,
      steps); layouts.stocks; finish; notes. -->
 <bookmarks>
 <bookmark name="${say('cover.title')}" href="#cover"/>
@@ -10,7 +10,7 @@
 <#if layouts.stocks?has_content><bookmark name="${say('layouts.title')}" href="#layouts"/></#if>
 <bookmark name="${say('exploded.title')}" href="#exploded"/>
 <bookmark name="${say('parts.title')}" href="#parts">
-<#list parts.entries as part><bookmark name="${part.mark}  ${part.title}" href="#part-${part.mark}"/>
+<#list parts.entries as part><bookmark name="${part.mark}  ${part.title}" href="#${part.anchor}"/>
 </#list>
 </bookmark>
 <#list steps.stages as stage>

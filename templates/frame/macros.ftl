@@ -9,3 +9,9 @@
 <tr><td class="mark">${finding.severity}</td><td>${finding.message}.<#list finding.hints as hint> ${hint}.</#list></td><td class="last quiet">${finding.code}</td></tr>
 </#list>
 </tbody></table></#macro>
+<#-- A list without what it has already. -->
+<#function once list>
+  <#local found = []>
+  <#list list as each><#if !found?seq_contains(each)><#local found = found + [each]></#if></#list>
+  <#return found>
+</#function>

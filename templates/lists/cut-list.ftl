@@ -1,5 +1,5 @@
 <#-- The cut list. Gets: cutList.rows (mark, part, count, stock, finished and rough: length, width,
-     thickness; grain); units. -->
+     thickness; grain, blankOf, note); units. -->
 <#import "/frame/macros.ftl" as frame>
 <div class="section">
 <@frame.head say('cutlist.title')/>
@@ -15,9 +15,10 @@
 </thead>
 <tbody>
 <#list cutList.rows as row>
-<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td class="name">${row.part}</td><td class="figure">${row.count}</td>
+<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td class="name"><#if row.note?has_content><p>${row.part}</p><p class="quiet blank-note">${row.note}</p><#else>${row.part}</#if></td><td class="figure">${row.count}</td>
 <td class="figure gap">${row.finished.length}</td><td class="figure">${row.finished.width}</td><td class="figure">${row.finished.thickness}</td>
-<td class="figure gap">${row.rough.length}</td><td class="figure">${row.rough.width}</td><td class="figure">${row.rough.thickness}</td>
+<#if row.blankOf?has_content><td class="gap quiet blank-of" colspan="3">${say('cutlist.blank-of', row.blankOf)}</td>
+<#else><td class="figure gap">${row.rough.length}</td><td class="figure">${row.rough.width}</td><td class="figure">${row.rough.thickness}</td></#if>
 <td class="gap kept">${row.stock}</td><td class="last kept">${row.grain}</td></tr>
 </#list>
 </tbody>

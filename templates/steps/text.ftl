@@ -78,6 +78,8 @@
 </#macro>
 
 <#macro sizing>
+  <#if has("size-kept")><@trimming/><#return></#if>
+  <#if has("size-rejoined")><@resizing/><#return></#if>
   <#if has("size-panel")>
     <@title "Plane " + plains(parts) + " and cut " + pick(parts, "it", "them") + " to size"/>
     <@say "Scrape the squeezed-out glue off " + fulls(parts) + "."/>
@@ -108,6 +110,109 @@
   <#else>
     <@say "Cut " + letters() + " to the sizes listed with this step."/>
   </#if>
+</#macro>
+
+<#-- Boards out of which pieces are cut that are kept: blank, cut apart, glue, size, trim. -->
+<#function blanksOf list><#return (list?size == 1 && list[0].count == 1)?then("the blank of ", "the blanks of ")></#function>
+
+<#macro blanking>
+  <@title "Cut " + blanksOf(allBoards) + plains(allBoards) + " to size"/>
+  <#if has("blank-panel")>
+    <@say "Scrape the squeezed-out glue off " + fulls(allBoards) + "."/>
+    <#if tooWide?size gt 0>
+      <@say "Level the seams of " + fulls(tooWide) + " with a hand plane, a wide drum sander, or a router on a sled."/>
+    </#if>
+    <#if tooWide?size lt parts?size>
+      <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + "."/>
+    </#if>
+  <#elseif has("blank-sheet")>
+    <@say "It comes off its sheet with the other parts, by the numbered cuts of the layout."/>
+  </#if>
+  <#list boards as b>
+    <@say "Cut " + fulls(b.parts) + " to a blank of " + b.blank + ", square at the ends: " + b.wider + " wider than the finished board, which is what the rips take, and no longer."/>
+  </#list>
+  <@say "Try the blade in an offcut: if its kerf is not the one given, the gaps and the width change with it."/>
+</#macro>
+
+<#function numbersOf cuts><#return (cuts?size == 1)?then("cut ", "cuts ") + joined(cuts?map(c -> c.number?string))></#function>
+<#function sizesOf cuts><#return joined(cuts?map(c -> c.size + " (" + c.number + ")"))></#function>
+
+<#macro keeping>
+  <@title "Cut " + plains(allKept) + " out of " + plains(allBoards)/>
+  <#if has("keep-saw")>
+    <@say "Draw a large triangle across the whole face of each blank, and number its pieces, so that each finds its old place again."/>
+    <#list boards as b>
+      <@say "Rip the blank of " + fulls(b.parts) + " right through, as the drawing of the blank shows: strips of " + sizesOf(b.rips) + " come off, and the rest is the last strip."/>
+      <@say "Crosscut what holds " + lettersOf(b.keptMarks) + " in the order of the numbers, " + numbersOf(b.crosscuts) + ", against a stop: pieces of " + sizesOf(b.crosscuts) + " come off."/>
+      <#list b.openings as o>
+        <@say fulls(o.kept) + pick(o.kept, " comes off the saw ", " come off the saw ") + o.offTheTool + ": put " + pick(o.kept, "it", "them") + " aside" + o.trims?then(" to be trimmed later", "") + "."/>
+      </#list>
+    </#list>
+    <@say "Leave all sawn edges as they are: what is planed off them would be missing in the width."/>
+  <#elseif has("keep-router")>
+    <#list boards as b>
+      <@say "Make a template that guides the " + b.bit + " cutter round the middle of its path in " + fulls(b.parts) + "."/>
+      <#list b.openings as o>
+        <@say "Its path is " + b.bit + " wide all round, inside an opening of " + o.opening + "; " + fulls(o.kept) + pick(o.kept, " is", " are") + " left " + o.finished + "."/>
+      </#list>
+    </#list>
+    <@say "Fix the board and the piece inside to a flat bed, so that neither can move when the last of the wood is cut."/>
+    <@say "Rout in passes of a few millimetres, the last one just through into the bed."/>
+    <#list boards as b>
+      <@say "Square the corners of the opening in " + fulls(b.parts) + " with a chisel; or leave them round, with the cutter's " + b.radius + " or more, and round the corners of " + lettersOf(b.keptMarks) + " to match."/>
+    </#list>
+  <#else>
+    <@say "Cut a trial square in an offcut and measure what the laser takes."/>
+    <#list boards as b>
+      <@say "Set the path for a kerf of " + b.kerf + " in " + fulls(b.parts) + ": it is the gap all round."/>
+      <#list b.openings as o>
+        <@say "Cut an opening of " + o.opening + "; " + fulls(o.kept) + pick(o.kept, " is", " are") + " left " + o.finished + "."/>
+      </#list>
+    </#list>
+    <@say "Fix the piece inside so that it cannot tip when it is cut free."/>
+  </#if>
+  <@say "Write the mark on each piece, and which way up it was."/>
+</#macro>
+
+<#macro rejoining>
+  <@title "Glue " + plains(allBoards) + " together again"/>
+  <@say "Lay strips and pieces on a flat bed of clamps as the triangle shows; the kept piece stays out."/>
+  <@say "Put it all together dry: the outer ends lie flush, and the grain runs on across each seam."/>
+  <#list boards as b>
+    <#list b.openings as o>
+      <@say "See that the opening in " + fulls(b.parts) + " is " + o.length + " long: as long as the kept piece with a kerf at each end."/>
+    </#list>
+  </#list>
+  <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
+  <@say "Brush glue on the long edges that meet, and none where the opening will be."/>
+  <@say "Clamp across the strips, clamps above and below in turn, and see with a straightedge that the faces lie level."/>
+  <@say "Wipe the glue out of the corners of the opening while it is wet."/>
+  <@say "Leave it for " + wait + ", or as long as the glue's label says; go on with the next steps meanwhile."/>
+</#macro>
+
+<#macro trimming>
+  <@title "Trim " + plains(parts) + " to fit"/>
+  <#list boards as b>
+    <#list b.openings as o>
+      <#if o.trims>
+        <@say "Take " + o.gap + " off each long edge of " + fulls(o.kept) + ": from " + o.offTheTool + " to " + o.finished + "."/>
+      <#else>
+        <@say "Ease the long edges of " + fulls(o.kept) + " until " + pick(o.kept, "it moves freely in its opening", "they move freely in their openings") + "."/>
+      </#if>
+    </#list>
+  </#list>
+  <@say "Leave the ends alone: the saw kerf is the gap there."/>
+  <@say "Hold it against the board it came from and see that the grain runs through."/>
+</#macro>
+
+<#macro resizing>
+  <@title "Clean up " + plains(allBoards) + " and bring " + pick(allBoards, "it", "them") + " to size"/>
+  <@say "Scrape the glue off both faces and out of the opening."/>
+  <@say "Level the seams with a hand plane or a scraper, and take no more than that."/>
+  <#list boards as b>
+    <@say "Measure " + fulls(b.parts) + " across: the strips together must give " + b.width + "; plane a long edge if it is wider."/>
+  </#list>
+  <@say "Trim the ends flush if a piece stands out."/>
 </#macro>
 
 <#-- Distances, each once, with the edges from which it is measured. -->
@@ -458,6 +563,9 @@
 <#switch verb>
   <#case "mill"><@milling/><#break>
   <#case "size"><@sizing/><#break>
+  <#case "blank"><@blanking/><#break>
+  <#case "keep"><@keeping/><#break>
+  <#case "rejoin"><@rejoining/><#break>
   <#case "cut"><@cutting/><#break>
   <#case "drill"><@drilling/><#break>
   <#case "sand"><@sanding/><#break>

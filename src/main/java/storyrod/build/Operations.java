@@ -10,6 +10,7 @@ import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.KeptBoard;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -35,9 +36,12 @@ final class Operations {
 
   private List<Operation> list(List<Placing> placings, Insides insides) {
     piece.parts().stream()
-        .filter(part -> !Traits.isSheet(part))
+        .filter(part -> !Traits.isSheet(part) && piece.keptAs(part.name()).isEmpty())
         .forEach(part -> add(Verb.MILL, part, List.of()));
-    piece.parts().forEach(part -> add(Verb.SIZE, part, List.of()));
+    piece.parts().stream()
+        .flatMap(each -> piece.keptBoard(each.name()).stream())
+        .forEach(this::addKept);
+    piece.parts().stream().filter(this::isSized).forEach(part -> add(Verb.SIZE, part, List.of()));
     piece.parts().forEach(this::addCuts);
     piece.parts().stream().filter(insides::has).forEach(part -> add(Verb.SAND, part, List.of()));
     placings.forEach(this::addFit);
@@ -49,10 +53,35 @@ final class Operations {
   private void addCuts(Part part) {
     Map<CutKind, List<Cut>> kinds = new TreeMap<>();
     part.cuts().stream()
-        .filter(cut -> !Pilots.isPilot(piece, part, cut))
+        .filter(cut -> !Pilots.isPilot(piece, part, cut) && !isOpening(part, cut))
         .forEach(
             cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
     kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
+  }
+
+  /** A router or a laser leaves a kept piece in its size. */
+  private boolean isSized(Part part) {
+    return piece.keptAs(part.name()).filter(each -> !each.isSawn()).isEmpty();
+  }
+
+  private boolean isOpening(Part part, Cut cut) {
+    return piece.keptBoard(part.name()).stream()
+        .flatMap(board -> board.cutouts().stream())
+        .anyMatch(each -> each.isOpening(cut));
+  }
+
+  private void addKept(KeptBoard board) {
+    Part part = board.board();
+    if (board.isSawn()) {
+      add(Verb.BLANK, part, List.of());
+    }
+    List<String> touched = new ArrayList<>(List.of(part.name()));
+    touched.addAll(board.kept());
+    List<Cut> openings = part.cuts().stream().filter(cut -> isOpening(part, cut)).toList();
+    all.add(timed(bare(Verb.KEEP, part.name(), touched, openings)));
+    if (board.isSawn()) {
+      add(Verb.REJOIN, part, List.of());
+    }
   }
 
   private void add(Verb verb, Part part, List<Cut> cuts) {

@@ -14,6 +14,8 @@ import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
+import storyrod.piece.KeptBoard;
+import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
@@ -36,6 +38,9 @@ final class Settings {
   private List<Setting> of(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> thickness(part(operation));
+      case BLANK -> blank(part(operation));
+      case KEEP -> kept(operation);
+      case REJOIN -> openings(operation);
       case SIZE -> size(part(operation));
       case CUT, DRILL -> machine(part(operation), operation.cuts());
       case FIT -> fit(operation);
@@ -57,6 +62,34 @@ final class Settings {
     return List.of(
         new Setting("length", shown, part.finishedLength()),
         new Setting("width", shown, part.finishedWidth()));
+  }
+
+  private List<Setting> blank(Part part) {
+    Optional<String> shown = shown(part);
+    return List.of(
+        new Setting("length", shown, part.finishedLength()),
+        new Setting("width", shown, job.piece().blankWidth(part)));
+  }
+
+  /** What the tool takes, and what the kept pieces measure as they come off it. */
+  private List<Setting> kept(Operation operation) {
+    KeptBoard board = job.piece().keptBoard(operation.target()).orElseThrow();
+    List<Setting> settings = new ArrayList<>();
+    settings.add(new Setting("kept-by-" + board.method().word(), Optional.empty(), board.kerf()));
+    for (KeptCutout each : board.cutouts()) {
+      Optional<String> shown = shown(job.piece().part(each.kept()));
+      settings.add(new Setting("kept-length", shown, each.keptLength()));
+      settings.add(new Setting("kept-width", shown, each.widthOffTheTool()));
+    }
+    return settings;
+  }
+
+  private List<Setting> openings(Operation operation) {
+    KeptBoard board = job.piece().keptBoard(operation.target()).orElseThrow();
+    Optional<String> shown = shown(board.board());
+    return board.cutouts().stream()
+        .map(each -> new Setting("opening-length", shown, each.along().length()))
+        .toList();
   }
 
   private List<Setting> machine(Part part, List<Cut> cuts) {

@@ -191,17 +191,23 @@ final class Steps {
     return job.piece().part(operation.target());
   }
 
+  /** What the maker says of a part and of those that are cut out of it. */
   private Stream<String> said(Operation operation) {
-    return part(operation).say().stream();
+    Stream<Part> kept =
+        job.piece().keptBoard(operation.target()).stream()
+            .flatMap(board -> board.kept().stream())
+            .map(job.piece()::part);
+    return Stream.concat(Stream.of(part(operation)), kept).flatMap(each -> each.say().stream());
   }
 
   private Stream<String> saidOfWhatItIs(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> said(operation);
-      case SIZE -> Traits.isSheet(part(operation)) ? said(operation) : Stream.empty();
+      case BLANK -> Traits.isSheet(part(operation)) ? said(operation) : Stream.empty();
+      case SIZE -> traits.of(operation).contains("size-sheet") ? said(operation) : Stream.empty();
       case MOUNT ->
           traits.mounted(operation).stream().map(HardwareEntry::say).flatMap(Optional::stream);
-      case CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
+      case KEEP, REJOIN, CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
     };
   }
 }

@@ -5,12 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import storyrod.build.rule.Job;
+import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
 
 /** Gives operations their stages and batches, so that one setting of a machine serves all parts. */
 final class Tasks {
   /** The piece is turned for feet and glides, so they come before what makes it heavy. */
   private static final int FEET_FIRST = -1;
+
+  private static final List<String> KEPT = List.of("size-kept", "size-rejoined");
+
+  /** A kept piece is trimmed while the glue of its board cures. */
+  private static final List<String> PHASES =
+      List.of("blank", "keep", "rejoin", "size-kept", "size-rejoined");
 
   private final Job job;
   private final Traits traits;
@@ -42,6 +49,7 @@ final class Tasks {
   private Task task(int index, Operation operation) {
     return switch (operation.verb()) {
       case MILL -> milling(index, operation);
+      case BLANK, KEEP, REJOIN -> keeping(index, operation);
       case SIZE -> sizing(index, operation);
       case CUT, DRILL -> cutting(index, operation);
       case SAND -> task(index, operation, StageKey.JOINTS, kinds.size());
@@ -60,9 +68,43 @@ final class Tasks {
 
   /** A panel that has been glued up rests while the joints of all other parts are cut. */
   private Task sizing(int index, Operation operation) {
+    if (!KEPT.contains(traits.of(operation).getFirst())) {
+      return plainSizing(index, operation);
+    }
+    return keeping(index, operation);
+  }
+
+  private Task plainSizing(int index, Operation operation) {
     return traits.isPanel(job.piece().part(operation.target()))
         ? byStock(index, operation, StageKey.JOINTS, kinds.size() + 2)
         : byStock(index, operation, StageKey.SIZING, 0);
+  }
+
+  /** What is done to boards of which pieces are kept, in this order, after the other boards. */
+  private Task keeping(int index, Operation operation) {
+    Part part = board(operation);
+    boolean isPanel = traits.isPanel(part);
+    int phase = 1 + PHASES.indexOf(phase(operation));
+    int rank = phase * stocks.size() + stocks.indexOf(part.stock().name());
+    return new Task(
+        index,
+        operation,
+        isPanel ? StageKey.JOINTS : StageKey.SIZING,
+        isPanel ? kinds.size() + 2 + rank : rank,
+        "keep " + isPanel + " " + rank,
+        Optional.empty());
+  }
+
+  private String phase(Operation operation) {
+    return operation.verb() == Verb.SIZE
+        ? traits.of(operation).getFirst()
+        : operation.verb().word();
+  }
+
+  /** The board that is cut, or of which the part is cut out. */
+  private Part board(Operation operation) {
+    String target = operation.target();
+    return job.piece().part(job.piece().keptAs(target).map(KeptCutout::board).orElse(target));
   }
 
   private Task byStock(int index, Operation operation, StageKey stage, int rank) {

@@ -11,6 +11,7 @@ import storyrod.description.Description.StockKind;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
+import storyrod.piece.KeptBoard;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -34,6 +35,9 @@ public final class Traits {
   public List<String> of(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> List.of(milling(part(operation)));
+      case BLANK -> List.of("blank-" + stuff(part(operation)));
+      case KEEP -> List.of("keep-" + board(operation).method().word());
+      case REJOIN -> List.of("rejoin");
       case SIZE -> List.of(sizing(part(operation)));
       case CUT, DRILL -> operation.cuts().stream().map(this::cutting).distinct().toList();
       case SAND -> List.of("sand");
@@ -51,7 +55,7 @@ public final class Traits {
 
   public static boolean isPanel(Piece piece, Part part) {
     Length widest = WIDEST_BOARD.min(piece.description().shop().planerWidth());
-    return !isSheet(part) && part.finishedWidth().isLongerThan(widest);
+    return !isSheet(part) && piece.blankWidth(part).isLongerThan(widest);
   }
 
   public static boolean isSheet(Part part) {
@@ -63,7 +67,19 @@ public final class Traits {
   }
 
   private String sizing(Part part) {
-    return isSheet(part) ? "size-sheet" : isPanel(part) ? "size-panel" : "size-solid";
+    if (piece.keptAs(part.name()).isPresent()) {
+      return "size-kept";
+    }
+    boolean rejoined = piece.keptBoard(part.name()).filter(KeptBoard::isSawn).isPresent();
+    return rejoined ? "size-rejoined" : "size-" + stuff(part);
+  }
+
+  private String stuff(Part part) {
+    return isSheet(part) ? "sheet" : isPanel(part) ? "panel" : "solid";
+  }
+
+  private KeptBoard board(Operation operation) {
+    return piece.keptBoard(operation.target()).orElseThrow();
   }
 
   private String cutting(Cut cut) {

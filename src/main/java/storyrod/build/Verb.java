@@ -9,6 +9,12 @@ import java.util.Optional;
 public enum Verb {
   /** Choose, flatten and thickness boards for a part; a sheet comes ready. */
   MILL,
+  /** Cut the blank of a board that the saw takes apart with what the rips will take. */
+  BLANK,
+  /** Cut out of a board the pieces that become other parts. */
+  KEEP,
+  /** Glue together again what is left of a board that the saw took apart. */
+  REJOIN,
   /** Cut a part to its finished length and width, from its board or straight from its sheet. */
   SIZE,
   /** Cut a part's dados, grooves, rabbets, notches and cutouts. */

@@ -5,6 +5,7 @@ import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
+import storyrod.piece.KeptBoard;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -29,10 +30,17 @@ final class Weight {
 
   boolean isHeavy(Operation operation) {
     return switch (operation.verb()) {
-      case SIZE -> Traits.isSheet(part(operation)) && sheetKg(part(operation)) > ONE_PERSON_KG;
+      case BLANK, SIZE -> comesOffASheet(operation) && sheetKg(part(operation)) > ONE_PERSON_KG;
       case FIT -> isHeavy(operation.parts());
-      case MILL, CUT, DRILL, SAND, MOUNT, TEST, FINISH -> false;
+      case MILL, KEEP, REJOIN, CUT, DRILL, SAND, MOUNT, TEST, FINISH -> false;
     };
+  }
+
+  private boolean comesOffASheet(Operation operation) {
+    boolean blankDid = piece.keptBoard(operation.target()).filter(KeptBoard::isSawn).isPresent();
+    return Traits.isSheet(part(operation))
+        && piece.keptAs(operation.target()).isEmpty()
+        && blankDid == (operation.verb() == Verb.BLANK);
   }
 
   boolean isHeavy(List<String> parts) {

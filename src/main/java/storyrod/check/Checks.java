@@ -13,6 +13,7 @@ public final class Checks {
           new DadoDepth(),
           new FinishUntried(),
           new HoleEdge(),
+          new KeptPieces(),
           new LoosePart(),
           new PartsOverlap(),
           new ScrewLength(),

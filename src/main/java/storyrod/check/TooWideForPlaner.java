@@ -26,6 +26,7 @@ final class TooWideForPlaner implements Check {
     return piece.marks().stream()
         .map(mark -> mark.shown())
         .filter(part -> part.stock().kind() == StockKind.SOLID)
+        .filter(part -> piece.keptAs(part.name()).isEmpty())
         .filter(part -> part.finishedWidth().isLongerThan(planer))
         .map(part -> finding(part, planer, piece.description().format()))
         .toList();

@@ -16,6 +16,7 @@ import storyrod.stock.StockPlan;
  *
  * @param cover the piece put together
  * @param parts one drawing for each mark, in the order of the marks
+ * @param blanks for the marks of parts out of which pieces are cut that are kept, their blanks
  * @param layouts for each sheet stock's name, one drawing a sheet
  * @param steps pictures of steps by their number; a step that changes nothing to see has none
  */
@@ -23,12 +24,24 @@ public record Drawings(
     Drawing cover,
     Drawing exploded,
     Map<String, Drawing> parts,
+    Map<String, Drawing> blanks,
     Map<String, List<Drawing>> layouts,
     Map<Integer, Drawing> steps) {
   public Drawings {
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+    blanks = Collections.unmodifiableMap(new LinkedHashMap<>(blanks));
     layouts = Collections.unmodifiableMap(new LinkedHashMap<>(layouts));
     steps = Collections.unmodifiableMap(new LinkedHashMap<>(steps));
+  }
+
+  /** The drawings of a piece of which no part is cut out of another. */
+  public Drawings(
+      Drawing cover,
+      Drawing exploded,
+      Map<String, Drawing> parts,
+      Map<String, List<Drawing>> layouts,
+      Map<Integer, Drawing> steps) {
+    this(cover, exploded, parts, Map.of(), layouts, steps);
   }
 
   /**
@@ -43,10 +56,12 @@ public record Drawings(
             .parallel()
             .map(Supplier::get)
             .toList();
+    PartSheets.Sheets parts = PartSheets.draw(piece, rooms);
     return new Drawings(
         whole.getFirst(),
         whole.getLast(),
-        PartSheets.draw(piece, rooms),
+        parts.parts(),
+        parts.blanks(),
         layouts(piece, stock, rooms.layout()),
         steps(piece, build, rooms));
   }

@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
@@ -14,6 +15,7 @@ import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.KeptBoard;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan.Area;
 import storyrod.stock.StockPlan.Placed;
@@ -164,13 +166,11 @@ final class LayoutDrawing {
 
   /** What may be written on a part, fullest first. */
   private List<Label> labels(Placed placed) {
-    String title = piece.mark(placed.mark()).title();
-    var part = piece.part(placed.part());
-    String size =
-        words.say(
-            "layout.size",
-            format.format(part.finishedLength()),
-            format.format(part.finishedWidth()));
+    String title = title(placed);
+    Area area = placed.area();
+    Length length = placed.turned() ? area.width() : area.length();
+    Length width = placed.turned() ? area.length() : area.width();
+    String size = words.say("layout.size", format.format(length), format.format(width));
     Label mark = Label.of(TextStyle.TITLE, placed.mark());
     return List.of(
         mark.and(TextStyle.NOTE, title).and(TextStyle.SMALL, size),
@@ -178,6 +178,22 @@ final class LayoutDrawing {
         mark,
         Label.of(TextStyle.MARK, placed.mark()),
         Label.of(TextStyle.SMALL, placed.mark()));
+  }
+
+  /** The part's title, with the marks of what is cut out of its blank. */
+  private String title(Placed placed) {
+    String title = piece.mark(placed.mark()).title();
+    return piece
+        .keptBoard(placed.part())
+        .map(board -> words.say("layout.with", title, marks(board)))
+        .orElse(title);
+  }
+
+  private String marks(KeptBoard board) {
+    return board.kept().stream()
+        .map(part -> piece.part(part).mark())
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   private void addOverall(At corner) {

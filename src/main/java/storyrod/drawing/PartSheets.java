@@ -5,10 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
-/** Draws every part as large as it can be where parts share pages. */
+/**
+ * Draws every part, and every blank out of which pieces are cut, as large as it can be where parts
+ * share pages.
+ */
 final class PartSheets {
   /** So many parts share a page at most. */
   static final int MOST = 3;
@@ -24,37 +28,67 @@ final class PartSheets {
     this.rooms = rooms;
   }
 
-  static Map<String, Drawing> draw(Piece piece, Rooms rooms) {
+  /** The drawings of parts, and of the blanks out of which pieces are cut, by their marks. */
+  record Sheets(Map<String, Drawing> parts, Map<String, Drawing> blanks) {}
+
+  static Sheets draw(Piece piece, Rooms rooms) {
     return new PartSheets(piece, rooms).drawn();
   }
 
-  private Map<String, Drawing> drawn() {
-    List<Mark> marks = piece.marks();
-    List<List<Drawing>> choices = marks.parallelStream().map(this::choices).toList();
+  /** A drawing to be made: of a part, or of its blank. */
+  private record Sheet(Mark mark, boolean isBlank) {}
+
+  private Sheets drawn() {
+    List<Sheet> sheets = piece.marks().stream().flatMap(this::sheets).toList();
+    List<List<Drawing>> choices = sheets.parallelStream().map(this::choices).toList();
     List<Packing.Item> items = new ArrayList<>();
-    for (int i = 0; i < marks.size(); i++) {
-      double beside = rooms.besidePartMm(marks.get(i));
+    for (int i = 0; i < sheets.size(); i++) {
+      double beside = beside(sheets.get(i));
       items.add(
           new Packing.Item(choices.get(i).stream().map(each -> each.heightMm() + beside).toList()));
     }
-    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    Sheets drawings = new Sheets(new LinkedHashMap<>(), new LinkedHashMap<>());
     for (Packing.Page page : Packing.pages(items, rooms.page().heightMm(), MOST)) {
       for (int i = 0; i < page.choices().size(); i++) {
         int at = page.first() + i;
-        drawings.put(marks.get(at).mark(), choices.get(at).get(page.choices().get(i)));
+        Sheet sheet = sheets.get(at);
+        (sheet.isBlank ? drawings.blanks : drawings.parts)
+            .put(sheet.mark.mark(), choices.get(at).get(page.choices().get(i)));
       }
     }
     return drawings;
   }
 
+  private Stream<Sheet> sheets(Mark mark) {
+    boolean hasBlank = piece.keptBoard(mark.shown().name()).isPresent();
+    Stream<Sheet> blank = hasBlank ? Stream.of(new Sheet(mark, true)) : Stream.empty();
+    return Stream.concat(Stream.of(new Sheet(mark, false)), blank);
+  }
+
+  private double beside(Sheet sheet) {
+    return sheet.isBlank ? rooms.besideBlankMm(sheet.mark) : rooms.besidePartMm(sheet.mark);
+  }
+
+  private Drawing draw(Sheet sheet, Size room) {
+    return sheet.isBlank
+        ? BlankDrawing.draw(sheet.mark, piece, room)
+        : PartDrawing.draw(sheet.mark, piece, room);
+  }
+
+  private Optional<Drawing> fitting(Sheet sheet, Size room) {
+    return sheet.isBlank
+        ? BlankDrawing.fitting(sheet.mark, piece, room)
+        : PartDrawing.fitting(sheet.mark, piece, room);
+  }
+
   /** The drawings of a part for a page of its own and for shares of a page, the largest first. */
-  private List<Drawing> choices(Mark mark) {
+  private List<Drawing> choices(Sheet sheet) {
     List<Drawing> choices = new ArrayList<>();
-    choices.add(PartDrawing.draw(mark, piece, room(mark, 1)));
+    choices.add(draw(sheet, room(sheet, 1)));
     for (double share : SMALLER) {
-      Size room = room(mark, share);
+      Size room = room(sheet, share);
       if (choices.getLast().heightMm() > room.heightMm()) {
-        Optional<Drawing> smaller = PartDrawing.fitting(mark, piece, room);
+        Optional<Drawing> smaller = fitting(sheet, room);
         if (smaller.isEmpty()) {
           break;
         }
@@ -64,8 +98,8 @@ final class PartSheets {
     return choices;
   }
 
-  private Size room(Mark mark, double share) {
-    double height = rooms.page().heightMm() * share - rooms.besidePartMm(mark);
+  private Size room(Sheet sheet, double share) {
+    double height = rooms.page().heightMm() * share - beside(sheet);
     return new Size(rooms.page().widthMm(), Math.max(height, 20));
   }
 }

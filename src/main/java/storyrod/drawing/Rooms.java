@@ -18,6 +18,11 @@ public interface Rooms {
   /** What stands beside a part's drawing on its page, in mm of the page's height. */
   double besidePartMm(Mark mark);
 
+  /** What stands beside the drawing of a part's blank on its page, in mm of the page's height. */
+  default double besideBlankMm(Mark mark) {
+    return besidePartMm(mark);
+  }
+
   /**
    * The room for the pictures of steps, by their number.
    *

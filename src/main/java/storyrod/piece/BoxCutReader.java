@@ -85,7 +85,12 @@ final class BoxCutReader {
             .orElse(open.getFirst());
     Cut cut =
         new Cut.Trench(
-            entry.kind(), from, removed, removed.size(from.axis()), Optional.empty(), entry.at());
+            entry.kind(),
+            from,
+            removed,
+            removed.size(from.axis()),
+            entry.find("kept-as", String.class),
+            entry.at());
     return Optional.of(new CutIn(blank.name(), cut));
   }
 

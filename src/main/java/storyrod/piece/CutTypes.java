@@ -51,7 +51,31 @@ public final class CutTypes {
       new EntryType(
           "cutout",
           "A box cut out of the middle of a part, right through.",
-          List.of(PART, X, Y, Z));
+          List.of(
+              PART,
+              X,
+              Y,
+              Z,
+              Key.optional(
+                  "kept-as",
+                  new ValueType.PartName(),
+                  "The part that the piece cut out becomes; its grain runs through."),
+              Key.optional(
+                  "method",
+                  new ValueType.Choice(KeptCutout.Method.words()),
+                  "How a kept piece is cut out."),
+              Key.optional(
+                  "gap",
+                  new ValueType.Allowance(),
+                  "With `saw`: what is trimmed off each side across the grain."),
+              Key.optional(
+                  "cutter",
+                  new ValueType.LengthValue(false),
+                  "With `router`: the cutter's diameter, which is the gap all round."),
+              Key.optional(
+                  "kerf",
+                  new ValueType.LengthValue(false),
+                  "With `laser`: what it takes; with `saw`: the blade's, if not the shop's.")));
 
   private CutTypes() {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /** Gives marks: equal parts and mirror images share one, in the order of the description. */
 final class Marker {
@@ -14,12 +15,17 @@ final class Marker {
 
   private record Group(Part shown, List<Part> same, List<Part> mirrored) {}
 
-  static List<Mark> mark(List<Part> parts) {
+  /**
+   * Marks for parts.
+   *
+   * @param origin what keeps parts of one shape apart all the same, such as where they come from
+   */
+  static List<Mark> mark(List<Part> parts, UnaryOperator<String> origin) {
     Map<String, Group> byKey = new LinkedHashMap<>();
     for (Part part : parts) {
       PartShape shape = new PartShape(part);
-      String key = shape.key();
-      String mirrorKey = shape.mirrorKey();
+      String key = shape.key() + origin.apply(part.name());
+      String mirrorKey = shape.mirrorKey() + origin.apply(part.name());
       Group same = byKey.get(key);
       Group handed = byKey.get(mirrorKey);
       if (same != null) {

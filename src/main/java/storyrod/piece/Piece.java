@@ -1,19 +1,32 @@
 package storyrod.piece;
 
 import java.util.List;
+import java.util.Optional;
 import storyrod.description.Description;
+import storyrod.measure.Length;
 
 /**
  * The piece of furniture: parts in the order of the description, marks in the order A, B, C.
  *
  * @param description what it was made from
+ * @param kept the parts that are cut out of other parts
  */
 public record Piece(
-    Description description, List<Part> parts, List<Mark> marks, List<Joint> joints) {
+    Description description,
+    List<Part> parts,
+    List<Mark> marks,
+    List<Joint> joints,
+    List<KeptCutout> kept) {
   public Piece {
+    kept = List.copyOf(kept);
     parts = List.copyOf(parts);
     marks = List.copyOf(marks);
     joints = List.copyOf(joints);
+  }
+
+  /** A piece of which no part is cut out of another. */
+  public Piece(Description description, List<Part> parts, List<Mark> marks, List<Joint> joints) {
+    this(description, parts, marks, joints, List.of());
   }
 
   public Part part(String name) {
@@ -28,5 +41,21 @@ public record Piece(
         .filter(each -> each.mark().equals(mark))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException("bug: no mark " + mark));
+  }
+
+  /** How a part is cut out of another, if it is. */
+  public Optional<KeptCutout> keptAs(String part) {
+    return kept.stream().filter(each -> each.kept().equals(part)).findFirst();
+  }
+
+  /** A part with what is cut out of it and kept, if anything is. */
+  public Optional<KeptBoard> keptBoard(String part) {
+    List<KeptCutout> of = kept.stream().filter(each -> each.board().equals(part)).toList();
+    return of.isEmpty() ? Optional.empty() : Optional.of(new KeptBoard(part(part), of));
+  }
+
+  /** The width of the blank that a part is made from before milling allowances. */
+  public Length blankWidth(Part part) {
+    return keptBoard(part.name()).map(KeptBoard::blankWidth).orElseGet(part::finishedWidth);
   }
 }

@@ -37,6 +37,7 @@ public final class PieceBuilder {
   private final Map<String, Blank> blanks = new LinkedHashMap<>();
   private final Map<String, List<Cut>> cuts = new LinkedHashMap<>();
   private final List<Joint> joints = new ArrayList<>();
+  private final List<KeptCutout> kept = new ArrayList<>();
 
   private PieceBuilder(Description description, Diagnostics diagnostics) {
     this.description = description;
@@ -51,6 +52,7 @@ public final class PieceBuilder {
     builder.lengthen(placed);
     builder.join(placed);
     builder.cut();
+    diagnostics.addAll(KeptTogether.faults(builder.kept));
     return diagnostics.hasErrors() ? Optional.empty() : Optional.of(builder.piece());
   }
 
@@ -132,9 +134,19 @@ public final class PieceBuilder {
     for (Entry entry : description.cuts()) {
       switch (entry.kind()) {
         case "holes" -> holes.read(entry).forEach(this::addCut);
-        case "notch", "cutout" -> boxes.read(entry).ifPresent(this::addCut);
+        case "notch" -> boxes.read(entry).ifPresent(this::addCut);
+        case "cutout" -> boxes.read(entry).ifPresent(cut -> cutOut(entry, cut));
         default -> throw new IllegalStateException("bug: a cut '" + entry.kind() + "' was read");
       }
+    }
+  }
+
+  private void cutOut(Entry entry, CutIn cut) {
+    addCut(cut);
+    if (cut.cut() instanceof Cut.Trench trench) {
+      new KeptReader(blanks, description, diagnostics)
+          .read(entry, trench.removed())
+          .ifPresent(kept::add);
     }
   }
 
@@ -144,7 +156,7 @@ public final class PieceBuilder {
 
   private Piece piece() {
     List<Part> parts = blanks.values().stream().map(this::part).toList();
-    List<Mark> marks = Marker.mark(parts);
+    List<Mark> marks = Marker.mark(parts, KeptShape.of(parts, kept));
     Map<String, Mark> markOf = new LinkedHashMap<>();
     marks.forEach(mark -> mark.parts().forEach(name -> markOf.put(name, mark)));
     List<Part> marked = parts.stream().map(part -> marked(part, markOf.get(part.name()))).toList();
@@ -160,7 +172,7 @@ public final class PieceBuilder {
                         mark.mirrored(),
                         mark.parts()))
             .toList();
-    return new Piece(description, marked, shown, joints);
+    return new Piece(description, marked, shown, joints, kept);
   }
 
   private static Part marked(Part part, Mark mark) {

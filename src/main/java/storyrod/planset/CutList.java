@@ -3,6 +3,7 @@ package storyrod.planset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.piece.Mark;
@@ -19,6 +20,9 @@ public record CutList(List<Row> rows) {
    * A mark with its finished and its rough size, as printed.
    *
    * @param all how many there are, mirror images with the others
+   * @param blankOf the mark of the part out of whose blank it is cut, or empty; then the rough
+   *     sizes are empty too
+   * @param note what the reader has to know of its blank, or empty
    */
   public record Row(
       String mark,
@@ -28,7 +32,9 @@ public record CutList(List<Row> rows) {
       String stock,
       Sizes finished,
       Sizes rough,
-      String grain) {
+      String grain,
+      String blankOf,
+      String note) {
     /** How many of each hand, {@code 1 + 1}, or empty where all are alike. */
     String handed() {
       return count.equals(Integer.toString(all)) ? "" : count;
@@ -41,19 +47,24 @@ public record CutList(List<Row> rows) {
   static CutList of(PlanSet set, Texts texts) {
     Map<String, RoughPart> rough = new LinkedHashMap<>();
     set.stock().rough().forEach(each -> rough.put(each.mark(), each));
+    KeptNotes notes = new KeptNotes(set.piece(), texts);
     return new CutList(
-        set.piece().marks().stream().map(mark -> row(mark, rough(rough, mark), texts)).toList());
+        set.piece().marks().stream()
+            .map(mark -> row(mark, rough(rough, mark, notes), notes))
+            .toList());
   }
 
-  private static RoughPart rough(Map<String, RoughPart> rough, Mark mark) {
-    RoughPart found = rough.get(mark.mark());
-    if (found == null) {
-      throw new IllegalStateException("bug: no rough size for " + mark.mark());
+  private static Optional<RoughPart> rough(
+      Map<String, RoughPart> rough, Mark mark, KeptNotes notes) {
+    Optional<RoughPart> found = Optional.ofNullable(rough.get(mark.mark()));
+    if (found.isPresent() == notes.blankOf(mark).isPresent()) {
+      throw new IllegalStateException("bug: no one rough size for " + mark.mark());
     }
     return found;
   }
 
-  private static Row row(Mark mark, RoughPart rough, Texts texts) {
+  private static Row row(Mark mark, Optional<RoughPart> rough, KeptNotes notes) {
+    Texts texts = notes.texts();
     return new Row(
         mark.mark(),
         mark.title(),
@@ -61,11 +72,15 @@ public record CutList(List<Row> rows) {
         mark.count(),
         texts.stock(mark.shown().stock()),
         finished(mark.shown(), texts),
-        new Sizes(
-            texts.length(rough.length()),
-            texts.length(rough.width()),
-            texts.length(rough.thickness())),
-        grain(mark.shown().stock(), texts));
+        rough.map(each -> sizes(each, texts)).orElse(new Sizes("", "", "")),
+        grain(mark.shown().stock(), texts),
+        notes.blankOf(mark).map(Mark::mark).orElse(""),
+        notes.note(mark));
+  }
+
+  private static Sizes sizes(RoughPart rough, Texts texts) {
+    return new Sizes(
+        texts.length(rough.length()), texts.length(rough.width()), texts.length(rough.thickness()));
   }
 
   private static Sizes finished(Part part, Texts texts) {

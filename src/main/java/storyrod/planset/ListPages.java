@@ -42,7 +42,7 @@ public record ListPages(boolean boards, boolean sheets, boolean items, boolean h
             list.rows(),
             row ->
                 List.of(
-                    new Cell(row.part(), PART_SHARE * width),
+                    new Cell(row.part() + " " + row.note(), PART_SHARE * width),
                     new Cell(row.stock(), STOCK_SHARE * width)));
   }
 

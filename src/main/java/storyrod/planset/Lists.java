@@ -22,7 +22,9 @@ final class Lists {
             "rough_length",
             "rough_width",
             "rough_thickness",
-            "grain");
+            "grain",
+            "blank_of",
+            "note");
     list.rows().forEach(row -> csv.row(cells(row)));
     return csv.bytes();
   }
@@ -40,7 +42,9 @@ final class Lists {
         row.rough().length(),
         row.rough().width(),
         row.rough().thickness(),
-        row.grain());
+        row.grain(),
+        row.blankOf(),
+        row.note());
   }
 
   static byte[] hardware(Shopping shopping) {

@@ -69,6 +69,11 @@ public final class PageRooms implements Rooms {
   }
 
   @Override
+  public double besideBlankMm(Mark mark) {
+    return BlankPages.besideMm(new KeptNotes(piece, sheet.texts()), mark, paper);
+  }
+
+  @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
     List<Packing.Item> items = new ArrayList<>();
     List<Double> beside = new ArrayList<>();

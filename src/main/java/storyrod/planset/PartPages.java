@@ -26,10 +26,12 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
   /**
    * A part.
    *
+   * @param anchor the name by which links find it
    * @param line how many there are and which of them are mirror images
    * @param say the maker's own words, or empty
    */
   public record Entry(
+      String anchor,
       String mark,
       String title,
       String line,
@@ -45,12 +47,18 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
   }
 
   static PartPages of(PlanSet set, Texts texts, Paper paper) {
-    List<Entry> entries =
-        set.piece().marks().stream().map(mark -> entry(set, mark, texts, paper)).toList();
+    List<Entry> entries = new ArrayList<>();
     List<Packing.Item> items = new ArrayList<>();
-    for (int i = 0; i < entries.size(); i++) {
-      double beside = besideMm(set.piece().marks().get(i), texts, paper);
-      items.add(Packing.Item.of(beside + entries.get(i).drawing().heightMm()));
+    KeptNotes notes = new KeptNotes(set.piece(), texts);
+    for (Mark mark : set.piece().marks()) {
+      Entry entry = entry(set, mark, texts, paper);
+      entries.add(entry);
+      items.add(Packing.Item.of(besideMm(mark, texts, paper) + entry.drawing().heightMm()));
+      for (Entry blank : BlankPages.of(set, notes, mark, paper)) {
+        double beside = BlankPages.besideMm(notes, mark, paper);
+        entries.add(blank);
+        items.add(Packing.Item.of(beside + blank.drawing().heightMm()));
+      }
     }
     return new PartPages(
         entries,
@@ -62,9 +70,14 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
   /** The height that title, lead and title block take beside a part's drawing, in mm. */
   static double besideMm(Mark mark, Texts texts, Paper paper) {
     String lead = line(mark, texts) + " " + mark.shown().say().orElse("");
-    return TITLE.heightMm(mark.mark() + "   " + mark.title(), paper.textWidthMm())
+    return besideMm(mark.mark(), mark.title(), lead, paper);
+  }
+
+  /** The same for any title and lead. */
+  static double besideMm(String mark, String title, String lead, Paper paper) {
+    return TITLE.heightMm(mark + "   " + title, paper.textWidthMm())
         + LEAD.heightMm(lead, paper.textWidthMm())
-        + FIELD.heightMm(mark.mark() + " " + mark.title(), 33)
+        + FIELD.heightMm(mark + " " + title, 33)
         - FIELD.lineMm()
         + TITLE_BLOCK_MM
         + SPACES_MM;
@@ -78,6 +91,7 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
             paper.textWidthMm(),
             paper.roomMm() - besideMm(mark, texts, paper));
     return new Entry(
+        drawingName(mark.mark()),
         mark.mark(),
         mark.title(),
         line(mark, texts),

@@ -61,6 +61,7 @@ final class PlanJson {
     json.put("project", project());
     json.put("units", texts.format().unit().word());
     json.put("parts", set.piece().marks().stream().map(this::part).toList());
+    json.put("kept_cutouts", KeptJson.of(set.piece()));
     json.put("joints", set.piece().joints().stream().map(PlanJson::joint).toList());
     json.put("hardware", set.stock().hardware().stream().map(PlanJson::hardware).toList());
     json.put("findings", set.findings().stream().map(PlanJson::finding).toList());

@@ -57,6 +57,11 @@ public final class PlanSetWriter {
     set.piece()
         .marks()
         .forEach(mark -> files.put(fileName(mark), svg(set.drawings().parts().get(mark.mark()))));
+    set.drawings()
+        .blanks()
+        .forEach(
+            (mark, drawing) ->
+                files.put("drawings/" + BlankPages.drawingName(mark) + ".svg", svg(drawing)));
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
     files.put("hardware.csv", Lists.hardware(pages.shopping()));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
@@ -96,6 +101,9 @@ public final class PlanSetWriter {
     set.drawings()
         .parts()
         .forEach((mark, drawing) -> drawings.put(PartPages.drawingName(mark), drawing));
+    set.drawings()
+        .blanks()
+        .forEach((mark, drawing) -> drawings.put(BlankPages.drawingName(mark), drawing));
     set.drawings()
         .steps()
         .forEach((step, drawing) -> drawings.put(StepPages.drawingName(step), drawing));

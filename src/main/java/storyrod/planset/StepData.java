@@ -64,7 +64,11 @@ final class StepData {
     data.put("lineGiven", has(step, "slide-line-"));
     data.put("offFront", has(step, "slide-behind") || has(step, "slide-before"));
     switch (step.verb()) {
-      case MILL, SIZE -> putStock(data, step);
+      case MILL -> putStock(data, step);
+      case BLANK, KEEP, REJOIN, SIZE -> {
+        putStock(data, step);
+        data.putAll(new KeptData(piece, phrases).of(step));
+      }
       case CUT, DRILL -> data.putAll(new CutData(piece, phrases).of(step));
       case FIT -> putFit(data, step);
       case SAND -> putSanded(data, step);

@@ -3,6 +3,7 @@ package storyrod.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.Description.Price;
 import storyrod.description.Description.PriceUnit;
 import storyrod.description.Description.ShopEntry;
@@ -26,7 +27,12 @@ final class RoughSizes {
   }
 
   List<RoughPart> parts() {
-    return piece.marks().stream().map(this::rough).toList();
+    return sawn().map(this::rough).toList();
+  }
+
+  /** The marks of all parts but those that are cut out of another part's blank. */
+  private Stream<Mark> sawn() {
+    return piece.marks().stream().filter(mark -> piece.keptAs(mark.shown().name()).isEmpty());
   }
 
   private RoughPart rough(Mark mark) {
@@ -38,14 +44,14 @@ final class RoughSizes {
               mark.mark(),
               mark.count(),
               part.finishedLength(),
-              part.finishedWidth(),
+              piece.blankWidth(part),
               part.finishedThickness());
       case SOLID ->
           new RoughPart(
               mark.mark(),
               mark.count(),
               part.finishedLength().plus(shop.extraLength()),
-              part.finishedWidth().plus(shop.extraWidth()),
+              piece.blankWidth(part).plus(shop.extraWidth()),
               stock.boughtAs().orElse(part.finishedThickness()));
     };
   }
@@ -64,7 +70,7 @@ final class RoughSizes {
   }
 
   private Rational net(StockEntry stock) {
-    return piece.marks().stream()
+    return sawn()
         .filter(mark -> mark.shown().stock().name().equals(stock.name()))
         .map(this::rough)
         .map(RoughSizes::boardFeet)

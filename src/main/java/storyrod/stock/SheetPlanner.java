@@ -9,6 +9,7 @@ import storyrod.description.Description.ShopEntry;
 import storyrod.description.Description.StockEntry;
 import storyrod.measure.Rational;
 import storyrod.piece.Part;
+import storyrod.piece.Piece;
 import storyrod.stock.CutSequence.Sawing;
 import storyrod.stock.CutSequence.Spot;
 import storyrod.stock.LayoutReplay.Wanted;
@@ -24,12 +25,14 @@ final class SheetPlanner {
   private final StockEntry stock;
   private final SheetSize size;
   private final ShopEntry shop;
+  private final Piece piece;
   private final List<Part> parts;
 
-  SheetPlanner(StockEntry stock, SheetSize size, ShopEntry shop, List<Part> parts) {
+  SheetPlanner(StockEntry stock, SheetSize size, Piece piece, List<Part> parts) {
     this.stock = stock;
     this.size = size;
-    this.shop = shop;
+    this.shop = piece.description().shop();
+    this.piece = piece;
     this.parts = List.copyOf(parts);
   }
 
@@ -62,7 +65,7 @@ final class SheetPlanner {
 
   private Rectangle rectangle(Part part) {
     return new Rectangle(
-        part.finishedLength().ticks(), part.finishedWidth().ticks(), !stock.grained());
+        part.finishedLength().ticks(), piece.blankWidth(part).ticks(), !stock.grained());
   }
 
   private SheetLayout layout(Sawing sawing) {
@@ -85,7 +88,10 @@ final class SheetPlanner {
             .map(
                 part ->
                     new Wanted(
-                        part.name(), part.finishedLength(), part.finishedWidth(), !stock.grained()))
+                        part.name(),
+                        part.finishedLength(),
+                        piece.blankWidth(part),
+                        !stock.grained()))
             .toList();
     List<String> faults = LayoutReplay.faults(sheets, shop.kerf(), wanted);
     if (!faults.isEmpty()) {

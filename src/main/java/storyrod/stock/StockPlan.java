@@ -9,7 +9,8 @@ import storyrod.measure.Rational;
 /**
  * What the parts are sawn from and what has to be bought.
  *
- * @param rough one row for each mark, in the order of the marks
+ * @param rough one row for each mark, in the order of the marks; none for a part that is cut out of
+ *     another part's blank
  * @param boards one row for each solid stock in use
  * @param layouts one for each sheet stock in use
  * @param hardware one row for each item in use, joints and mounted hardware together
@@ -72,7 +73,7 @@ public record StockPlan(
   /** A rectangle of a sheet. */
   public record Area(Length x, Length y, Length length, Length width) {}
 
-  /** A part on a sheet; {@code turned} if its own length runs across the sheet's. */
+  /** A part's blank on a sheet; {@code turned} if its own length runs across the sheet's. */
   public record Placed(String mark, String part, Area area, boolean turned) {}
 
   /**

@@ -53,7 +53,10 @@ public final class StockPlanner {
   }
 
   private List<Part> partsOf(StockEntry stock) {
-    return piece.parts().stream().filter(part -> part.stock().name().equals(stock.name())).toList();
+    return piece.parts().stream()
+        .filter(part -> part.stock().name().equals(stock.name()))
+        .filter(part -> piece.keptAs(part.name()).isEmpty())
+        .toList();
   }
 
   private Optional<SheetPlanner> planner(StockEntry stock, List<Part> parts) {
@@ -64,7 +67,7 @@ public final class StockPlanner {
       return Optional.empty();
     }
     SheetSize size = stock.sheet().orElseThrow();
-    SheetPlanner planner = new SheetPlanner(stock, size, description.shop(), parts);
+    SheetPlanner planner = new SheetPlanner(stock, size, piece, parts);
     List<Part> tooLarge = planner.tooLarge();
     tooLarge.forEach(part -> diagnostics.add(tooLarge(part, stock, size)));
     return tooLarge.isEmpty() ? Optional.of(planner) : Optional.empty();
@@ -78,7 +81,7 @@ public final class StockPlanner {
         "%s is %s, but a sheet of %s gives at most %s"
             .formatted(
                 part.name(),
-                sizes(part.finishedLength(), part.finishedWidth()),
+                sizes(part.finishedLength(), piece.blankWidth(part)),
                 stock.name(),
                 sizes(length, width));
     Diagnostic error =
@@ -86,7 +89,7 @@ public final class StockPlanner {
             .also(stock.at(), "the sheet is " + sizes(size.length(), size.width()))
             .hint("make the part smaller, build it from two parts, or buy larger sheets");
     boolean fitsTurned =
-        !part.finishedWidth().isLongerThan(length) && !part.finishedLength().isLongerThan(width);
+        !piece.blankWidth(part).isLongerThan(length) && !part.finishedLength().isLongerThan(width);
     return fitsTurned
         ? error.hint("turned it would fit: let its grain run along the other axis")
         : error;

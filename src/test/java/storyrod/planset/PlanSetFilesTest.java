@@ -172,6 +172,7 @@ class PlanSetFilesTest {
             "project",
             "units",
             "parts",
+            "kept_cutouts",
             "joints",
             "hardware",
             "findings",

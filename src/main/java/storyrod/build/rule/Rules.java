@@ -9,6 +9,8 @@ public final class Rules {
       List.of(
           new SizeAfterMilling(),
           new GlueCured(),
+          new KeptInOrder(),
+          new KeptBeforeJoints(),
           new CutAfterSizing(),
           new DrillAfterSizing(),
           new SandAfterMachining(),
