@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -15,6 +16,8 @@ import storyrod.piece.Part;
 
 /**
  * Who stands in whose way, exactly: parts are boxes less their trenches, and move along the axes.
+ *
+ * <p>Where parts lean, {@link Passing} looks closer.
  *
  * <p>A part is blocked by another in a direction if, moved that way without end, it would run
  * through the other's wood. Round holes make no way for anything and are left out.
@@ -31,13 +34,16 @@ public final class Reach {
     blocked = new int[parts.size()][parts.size()];
     for (int mover = 0; mover < parts.size(); mover++) {
       for (int other = 0; other < parts.size(); other++) {
-        blocked[mover][other] = mover == other ? 0 : blockedFaces(wood.get(mover), wood.get(other));
+        blocked[mover][other] = mover == other ? 0 : blockedFaces(parts, mover, other);
       }
     }
   }
 
-  /** The boxes that a part's box leaves once its trenches are cut. */
+  /** The boxes that a part's box leaves once its trenches are cut; one box where it leans. */
   static List<Box> woodOf(Part part) {
+    if (part.pose().isTurned()) {
+      return List.of(part.bounds());
+    }
     List<Box> left = List.of(part.box());
     for (Cut cut : part.cuts()) {
       if (cut instanceof Cut.Trench trench) {
@@ -87,6 +93,15 @@ public final class Reach {
   private int indexOf(String part) {
     return Optional.ofNullable(index.get(part))
         .orElseThrow(() -> new IllegalStateException("bug: no part " + part));
+  }
+
+  private int blockedFaces(List<Part> parts, int mover, int other) {
+    return Passing.isNeeded(parts.get(mover), parts.get(other))
+        ? Stream.of(Face.values())
+            .filter(face -> Passing.isBlocked(parts.get(mover), parts.get(other), face))
+            .mapToInt(Reach::bit)
+            .sum()
+        : blockedFaces(wood.get(mover), wood.get(other));
   }
 
   private static int blockedFaces(List<Box> mover, List<Box> other) {

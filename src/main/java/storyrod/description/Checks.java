@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Description.PriceUnit;
@@ -27,7 +28,7 @@ final class Checks {
     Map<String, Length> thickness = new LinkedHashMap<>();
     stocks.forEach(
         (name, stock) -> stock.findLength("thickness").ifPresent(t -> thickness.put(name, t)));
-    ThicknessCheck check = new ThicknessCheck(context, thickness);
+    ThicknessCheck check = new ThicknessCheck(context, thickness, boards(stocks));
     project.entries("parts").forEach(check::check);
     project
         .entries("assemblies")
@@ -39,6 +40,14 @@ final class Checks {
     new ShopCheck(context, project).check(stocks);
     someParts(project);
     names(project);
+  }
+
+  private static List<String> boards(Map<String, Entry> stocks) {
+    return stocks.entrySet().stream()
+        .filter(
+            each -> each.getValue().find("kind", String.class).filter("solid"::equals).isPresent())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private void stock(String name, Entry stock) {

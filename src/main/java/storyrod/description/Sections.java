@@ -6,6 +6,7 @@ import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
 import storyrod.description.ValueType.Amount;
+import storyrod.description.ValueType.AngleValue;
 import storyrod.description.ValueType.AxisName;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Count;
@@ -65,6 +66,18 @@ public final class Sections {
               Key.optional("pack", new Count(1), "How many come in a pack."),
               Key.optional("price", new Amount(), "The price of a pack.")));
 
+  public static final EntryType TURN =
+      new EntryType(
+          "turn",
+          "How a part stands that is turned about an axis; its ranges are those before the turn.",
+          List.of(
+              Key.required("about", new AxisName(), "The axis it is turned about."),
+              Key.required(
+                  "by",
+                  new AngleValue(),
+                  "How far: above zero, about y its top goes right, about x its back goes up, about z its right side goes back."),
+              Key.required("at", new ValueType.Point(), "A point of the axis.")));
+
   public static final EntryType PART =
       new EntryType(
           "part",
@@ -76,6 +89,8 @@ public final class Sections {
               Key.required("y", RANGE, "From where to where it runs, front to back."),
               Key.required("z", RANGE, "From where to where it runs, upwards."),
               Key.required("grain", new AxisName(), "The axis of its length."),
+              Key.optional(
+                  "turn", new Section(TURN), "How it is turned, if it does not stand straight."),
               Key.optional("say", TEXT, "The maker's own words about it.")));
 
   public static final EntryType ASSEMBLY =
@@ -160,7 +175,7 @@ public final class Sections {
 
   /** All of them, the whole before its sections. */
   public static final List<EntryType> ALL =
-      List.of(PROJECT, STOCK, ITEM, PART, ASSEMBLY, HARDWARE, FINISH, SHOP, STAGE);
+      List.of(PROJECT, STOCK, ITEM, PART, TURN, ASSEMBLY, HARDWARE, FINISH, SHOP, STAGE);
 
   private Sections() {}
 

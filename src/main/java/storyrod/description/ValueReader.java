@@ -54,6 +54,7 @@ final class ValueReader {
       case ValueType.RangeValue range ->
           lengths.range(text, Use.whole(context.scope(), Kind.LENGTH));
       case ValueType.SheetSizeValue size -> lengths.sheet(text);
+      case ValueType.AngleValue angle -> words.angle(text);
       case ValueType.Number number -> context.evaluate(text, Kind.NUMBER);
       default -> word(type, text);
     };
