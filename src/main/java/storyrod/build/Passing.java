@@ -1,6 +1,7 @@
 package storyrod.build;
 
-import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -45,13 +46,12 @@ final class Passing {
     };
   }
 
-  /** Whether a part cannot leave another in a direction, neither straight nor along its lean. */
-  static boolean isBlocked(Part mover, Part other, Face leave) {
-    List<Vector3D> ways =
-        java.util.stream.Stream.of(leave.normal(), leaning(mover, leave), leaning(other, leave))
-            .distinct()
-            .toList();
-    return ways.stream().allMatch(way -> hits(mover, other, way));
+  /** How a part can leave another towards a face: straight, or along the lean of one of them. */
+  static Optional<Vector3D> way(Part mover, Part other, Face leave) {
+    return Stream.of(leave.normal(), leaning(mover, leave), leaning(other, leave))
+        .distinct()
+        .filter(way -> !hits(mover, other, way))
+        .findFirst();
   }
 
   private static Vector3D leaning(Part part, Face leave) {
