@@ -46,6 +46,7 @@
 </#macro>
 <#-- A title names up to two kinds of part; more than that it gives by their marks. -->
 <#function inParts><#return " in " + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark)))></#function>
+<#function ofParts><#return " of " + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark)))></#function>
 <#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
 
 <#macro milling>
@@ -235,6 +236,34 @@
     <@say "Mark out " + fulls(parts) + " from the part drawings."/>
     <@say "Saw on the waste side of the line."/>
     <@say "Trim to the line with a sharp chisel."/>
+  <#elseif has("cut-taper")>
+    <@title "Cut the tapers" + inParts()/>
+    <@say "Mark each taper on " + fulls(parts) + " from the part drawings: its starting line all round, and what is left at the end."/>
+    <@say "Set a tapering jig so that the line from start to end lies along the path of the blade: " + cut.size + " off over " + cut.depth + "."/>
+    <@say "Saw a little outside the line, with the end that gets thinner last."/>
+    <@say "Where a second face is tapered, put the offcut back under the part, so that it lies flat."/>
+    <@say "Without a jig, saw by hand on the waste side."/>
+    <@say "Plane down to the lines, from the start of the taper towards the end, and stop at the starting line."/>
+  <#elseif has("cut-bevel")>
+    <@title "Bevel the ends" + ofParts()/>
+    <@say "Tilt the blade to " + cut.angle + " from square and check it with the sliding bevel on a trial cut."/>
+    <@say "Set a stop, so that the long side of each part keeps the length of the part drawing: " + letters() + "."/>
+    <@say "Look at the part drawing before each cut: it shows which face is the long one."/>
+  <#elseif has("cut-mitre")>
+    <@title "Mitre the ends" + ofParts()/>
+    <@say "Set the mitre gauge to " + cut.angle + " from square and check it with the sliding bevel on a trial cut."/>
+    <@say "Set a stop, so that the long edge of each part keeps the length of the part drawing: " + letters() + "."/>
+    <@say "Look at the part drawing before each cut: it shows which edge is the long one."/>
+  <#elseif has("cut-chamfer")>
+    <@title "Chamfer the edges" + ofParts()/>
+    <@say "Mark " + cut.size + " from the edge on both faces of " + fulls(parts) + ", where the part drawings show a chamfer."/>
+    <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane; go across the grain first, then along it."/>
+  <#elseif has("cut-leaning")>
+    <@title "Cut the leaning " + noun + inParts()/>
+    <@say "Mark both walls on the face of " + fulls(parts) + " from the part drawings, and carry the lines down the edges with a sliding bevel set to " + cut.angle + " from square."/>
+    <@say "Clamp a block, planed to the same angle, along each line and saw down against it, " + cut.depth + " deep."/>
+    <@say "Chisel out the waste and level the bottom with a router plane, " + cut.depth + " deep all over."/>
+    <@say "Try the part that goes into it: it should slide in by hand without play."/>
   <#else>
     <@title "Cut the " + noun + inParts()/>
     <#if cut.takes == "sheet">

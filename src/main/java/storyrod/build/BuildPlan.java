@@ -3,6 +3,7 @@ package storyrod.build;
 import java.util.List;
 import java.util.Optional;
 import storyrod.geometry.Face;
+import storyrod.measure.Angle;
 import storyrod.measure.Length;
 import storyrod.piece.Joint.ItemCount;
 
@@ -89,8 +90,21 @@ public record BuildPlan(List<Step> steps, List<Need> needs) {
     }
   }
 
-  /** A value to set or to check: a key into the words for settings, the part, the length. */
-  public record Setting(String key, Optional<String> part, Length value) {}
+  /**
+   * A value to set or to check.
+   *
+   * @param key into the words for settings
+   * @param angle the value, where it is an angle and no length
+   */
+  public record Setting(String key, Optional<String> part, Length value, Optional<Angle> angle) {
+    public Setting(String key, Optional<String> part, Length value) {
+      this(key, part, value, Optional.empty());
+    }
+
+    static Setting of(String key, Angle angle) {
+      return new Setting(key, Optional.empty(), Length.ZERO, Optional.of(angle));
+    }
+  }
 
   /** One operation before another, by their names, with the rule that says so. */
   public record Need(String before, String after, String rule) {}

@@ -15,8 +15,9 @@ import storyrod.piece.Part;
  *
  * @param verb CUT or DRILL
  * @param term the trade's word for the cut
- * @param size a trench's width or a hole's diameter; for pocket holes the part's thickness
- * @param depth how deep; zero where it goes right through
+ * @param size a trench's width or a hole's diameter; for pocket holes the part's thickness; for a
+ *     slope what it takes at its end
+ * @param depth how deep; zero where it goes right through; for a slope how far it runs
  */
 public record CutKind(Verb verb, String term, Length size, Length depth)
     implements Comparable<CutKind> {
@@ -38,6 +39,11 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
               holes.through() ? Length.ZERO : holes.depth());
       case Cut.PocketHoles pocket ->
           new CutKind(Verb.DRILL, pocket.term(), part.finishedThickness(), Length.ZERO);
+      case Cut.Slope slope -> new CutKind(Verb.CUT, slope.term(), slope.drop(), slope.run());
+      case Cut.Housing housing ->
+          new CutKind(Verb.CUT, housing.term(), housing.mouth().length(), housing.depth());
+      case Cut.InPlace inPlace ->
+          new CutKind(Verb.DRILL, inPlace.term(), inPlace.diameter(), inPlace.depth());
     };
   }
 

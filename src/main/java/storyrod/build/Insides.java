@@ -71,19 +71,19 @@ public final class Insides {
 
   private static double area(Stream<Part> parts, Box before, Axis through) {
     return parts
-        .flatMap(other -> before.shared(other.box()).stream())
+        .flatMap(other -> before.shared(other.bounds()).stream())
         .mapToDouble(shared -> area(shared, through))
         .sum();
   }
 
   /** Whether another part lies on a face, and so covers it for good. */
   private static boolean lies(Part other, Part part, Face face) {
-    return other.box().at(face.opposite()).equals(part.box().at(face));
+    return other.bounds().at(face.opposite()).equals(part.bounds().at(face));
   }
 
   private static Box before(Part part, Face face) {
-    Length at = part.box().at(face);
-    return part.box().with(face.axis(), new Range(at, at).extended(face.sign(), FAR));
+    Length at = part.bounds().at(face);
+    return part.bounds().with(face.axis(), new Range(at, at).extended(face.sign(), FAR));
   }
 
   private static double area(Box box, Axis through) {

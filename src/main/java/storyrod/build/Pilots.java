@@ -34,7 +34,7 @@ public final class Pilots {
   }
 
   private static boolean isFor(Cut cut, Joint joint) {
-    return cut instanceof Cut.Holes
+    return (cut instanceof Cut.Holes || cut instanceof Cut.InPlace)
         && cut.at().equals(joint.at())
         && joint.fasteners().stream()
             .anyMatch(each -> cut.forWhat().filter(each.item()::equals).isPresent());

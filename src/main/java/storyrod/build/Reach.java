@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -16,14 +18,20 @@ import storyrod.piece.Part;
 /**
  * Who stands in whose way, exactly: parts are boxes less their trenches, and move along the axes.
  *
+ * <p>Where parts lean, {@link Passing} looks closer.
+ *
  * <p>A part is blocked by another in a direction if, moved that way without end, it would run
  * through the other's wood. Round holes make no way for anything and are left out.
  */
 public final class Reach {
+  private static final double ONE_WAY = 1 - 1e-9;
   private static final int ALL = (1 << Face.values().length) - 1;
   private final Map<String, Integer> index = new LinkedHashMap<>();
   private final List<List<Box>> wood;
   private final int[][] blocked;
+
+  /** Where parts lean: the ways that are free. */
+  private final Map<Pair, Vector3D> ways = new LinkedHashMap<>();
 
   public Reach(List<Part> parts) {
     parts.forEach(part -> index.put(part.name(), index.size()));
@@ -31,13 +39,16 @@ public final class Reach {
     blocked = new int[parts.size()][parts.size()];
     for (int mover = 0; mover < parts.size(); mover++) {
       for (int other = 0; other < parts.size(); other++) {
-        blocked[mover][other] = mover == other ? 0 : blockedFaces(wood.get(mover), wood.get(other));
+        blocked[mover][other] = mover == other ? 0 : blockedFaces(parts, mover, other);
       }
     }
   }
 
-  /** The boxes that a part's box leaves once its trenches are cut. */
+  /** The boxes that a part's box leaves once its trenches are cut; one box where it leans. */
   static List<Box> woodOf(Part part) {
+    if (part.pose().isTurned()) {
+      return List.of(part.bounds());
+    }
     List<Box> left = List.of(part.box());
     for (Cut cut : part.cuts()) {
       if (cut instanceof Cut.Trench trench) {
@@ -49,12 +60,13 @@ public final class Reach {
 
   /** Whether one unit can move away from another in a direction, without end. */
   public boolean isFree(Unit mover, Unit other, Face leave) {
-    return (blockedBy(mover, other) & bit(leave)) == 0;
+    int torn = ways.isEmpty() ? 0 : torn(mover, List.of(other));
+    return ((blockedBy(mover, other) | torn) & bit(leave)) == 0;
   }
 
   /** The directions in which a unit can move away from all others, in the order of the faces. */
   public List<Face> ways(Unit mover, List<Unit> others) {
-    int closed = 0;
+    int closed = ways.isEmpty() ? 0 : torn(mover, others);
     for (int i = 0; i < others.size() && closed != ALL; i++) {
       closed |= blockedBy(mover, others.get(i));
     }
@@ -87,6 +99,41 @@ public final class Reach {
   private int indexOf(String part) {
     return Optional.ofNullable(index.get(part))
         .orElseThrow(() -> new IllegalStateException("bug: no part " + part));
+  }
+
+  private int blockedFaces(List<Part> parts, int mover, int other) {
+    if (!Passing.isNeeded(parts.get(mover), parts.get(other))) {
+      return blockedFaces(wood.get(mover), wood.get(other));
+    }
+    int faces = 0;
+    for (Face face : Face.values()) {
+      Optional<Vector3D> way = Passing.way(parts.get(mover), parts.get(other), face);
+      faces |= way.isEmpty() ? bit(face) : 0;
+      way.ifPresent(each -> ways.put(new Pair(mover, other, face), each));
+    }
+    return faces;
+  }
+
+  /** Two parts, by number, and the face towards which the first one leaves the second. */
+  private record Pair(int mover, int other, Face leave) {}
+
+  /** The faces towards which a unit cannot move as one, for its parts lean different ways. */
+  private int torn(Unit mover, List<Unit> others) {
+    int faces = 0;
+    for (Face face : Face.values()) {
+      List<Vector3D> needed =
+          mover.parts().stream().flatMap(part -> needed(part, others, face)).toList();
+      boolean atOdds = needed.stream().anyMatch(way -> way.dot(needed.getFirst()) < ONE_WAY);
+      faces |= atOdds ? bit(face) : 0;
+    }
+    return faces;
+  }
+
+  private Stream<Vector3D> needed(Part part, List<Unit> others, Face face) {
+    return others.stream()
+        .flatMap(unit -> unit.parts().stream())
+        .map(by -> new Pair(indexOf(part.name()), indexOf(by.name()), face))
+        .flatMap(pair -> Optional.ofNullable(ways.get(pair)).stream());
   }
 
   private static int blockedFaces(List<Box> mover, List<Box> other) {

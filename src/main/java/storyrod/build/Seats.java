@@ -74,7 +74,7 @@ public final class Seats {
 
   private boolean isHeldInPlace(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
-        .filter(Cut.Trench.class::isInstance)
+        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Cut.Housing)
         .anyMatch(cut -> cut.forWhat().filter(joint.first()::equals).isPresent());
   }
 
@@ -82,6 +82,9 @@ public final class Seats {
     boolean isFirst = operation.parts().contains(joint.first());
     Part moving = piece.part(isFirst ? joint.first() : joint.second());
     Part other = piece.part(isFirst ? joint.second() : joint.first());
+    if (moving.pose().isTurned() || other.pose().isTurned()) {
+      return LeaningSeats.of(moving, other);
+    }
     return Arrays.stream(Axis.values())
         .filter(axis -> axis != joint.firstFace().axis())
         .flatMap(axis -> seat(moving, other, axis).stream())

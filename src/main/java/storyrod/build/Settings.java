@@ -93,6 +93,9 @@ final class Settings {
   }
 
   private List<Setting> machine(Part part, List<Cut> cuts) {
+    if (cuts.getFirst() instanceof Cut.Slope slope) {
+      return slanted(slope);
+    }
     List<Setting> settings = new ArrayList<>();
     CutKind kind = CutKind.of(part, cuts.getFirst());
     String key = kind.verb().word() + "-" + sizeKey(cuts.getFirst());
@@ -101,12 +104,27 @@ final class Settings {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
     countersink(cuts).ifPresent(settings::add);
+    if (cuts.getFirst() instanceof Cut.Housing housing) {
+      settings.add(Setting.of("lean-angle", housing.lean()));
+    }
     for (Cut cut : cuts) {
       if (cut instanceof Cut.Trench trench && FENCED.contains(trench.term())) {
         settings.add(fence(part, trench));
       }
     }
     return settings;
+  }
+
+  /** A chamfer by its size, a taper by what it takes and from where, an end by its angle. */
+  private static List<Setting> slanted(Cut.Slope slope) {
+    return switch (slope.term()) {
+      case "chamfer" -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
+      case "taper" ->
+          List.of(
+              new Setting("taper-run", Optional.empty(), slope.run()),
+              new Setting("taper-off", Optional.empty(), slope.drop()));
+      default -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
+    };
   }
 
   private static Optional<Setting> countersink(List<Cut> cuts) {
@@ -167,7 +185,7 @@ final class Settings {
   private static Setting overhang(Part top, List<Part> standing, Face face) {
     Length least =
         standing.stream()
-            .map(part -> top.box().at(face).minus(part.box().at(face)))
+            .map(part -> top.bounds().at(face).minus(part.bounds().at(face)))
             .map(out -> face.sign() < 0 ? out.negated() : out)
             .min(Length::compareTo)
             .orElse(Length.ZERO);
@@ -199,6 +217,9 @@ final class Settings {
       case Cut.Trench trench -> "width";
       case Cut.Holes holes -> "diameter";
       case Cut.PocketHoles pocket -> "stock";
+      case Cut.Slope slope -> throw new IllegalStateException("bug: a slope has no width");
+      case Cut.Housing housing -> "width";
+      case Cut.InPlace inPlace -> "diameter";
     };
   }
 

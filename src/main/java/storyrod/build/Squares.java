@@ -41,7 +41,8 @@ final class Squares {
   }
 
   private Optional<Setting> rectangle(Placing placing) {
-    if (placing.unit().parts().size() > 1) {
+    boolean leans = job.piece().parts().stream().anyMatch(part -> part.pose().isTurned());
+    if (placing.unit().parts().size() > 1 || leans) {
       return Optional.empty();
     }
     Part last = placing.unit().parts().getFirst();
@@ -85,8 +86,9 @@ final class Squares {
   }
 
   private static Length span(List<Part> parts, Axis axis) {
-    Length from = parts.stream().map(part -> part.box().on(axis).from()).reduce(Length::min).get();
-    Length to = parts.stream().map(part -> part.box().on(axis).to()).reduce(Length::max).get();
+    Length from =
+        parts.stream().map(part -> part.bounds().on(axis).from()).reduce(Length::min).get();
+    Length to = parts.stream().map(part -> part.bounds().on(axis).to()).reduce(Length::max).get();
     return to.minus(from);
   }
 

@@ -87,6 +87,9 @@ public final class Traits {
       case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
       case Cut.Holes holes -> holes.through() ? "drill-through" : "drill-hole";
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
+      case Cut.Slope slope -> "cut-" + slope.term();
+      case Cut.Housing housing -> "cut-leaning";
+      case Cut.InPlace inPlace -> "drill-hole";
     };
   }
 

@@ -58,6 +58,9 @@ final class CrowdedFasteners implements Check {
       case Cut.PocketHoles pockets when pockets.centres().size() > 1 ->
           Stream.of(new Row(apart(pockets), POCKET_SCREWS));
       case Cut.PocketHoles pockets -> Stream.empty();
+      case Cut.Slope slope -> Stream.empty();
+      case Cut.Housing housing -> Stream.empty();
+      case Cut.InPlace inPlace -> Stream.empty();
     };
   }
 

@@ -7,6 +7,7 @@ import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.measure.Length;
+import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -14,6 +15,9 @@ import storyrod.piece.Piece;
 final class PartsOverlap implements Check {
   /** Less than this, in mm³, is what arithmetic leaves behind and no fault of the design. */
   private static final double NOTHING_MM3 = 0.01;
+
+  /** How deep slanted faces that lie on each other may overlap, by rounding, in mm. */
+  private static final double THIN_MM = 0.03;
 
   @Override
   public String code() {
@@ -33,9 +37,9 @@ final class PartsOverlap implements Check {
       for (int j = i + 1; j < piece.parts().size(); j++) {
         Part one = piece.parts().get(i);
         Part two = piece.parts().get(j);
-        if (one.box().overlaps(two.box())) {
-          double shared = one.solid().sharedVolumeMm3(two.solid());
-          if (shared > NOTHING_MM3) {
+        if (one.bounds().overlaps(two.bounds())) {
+          double shared = one.placed().sharedVolumeMm3(two.placed());
+          if (shared > negligibleMm3(one, two)) {
             found.add(overlap(piece, one, two, shared));
           }
         }
@@ -44,8 +48,20 @@ final class PartsOverlap implements Check {
     return found;
   }
 
+  /** Where a part leans, what rounding leaves over the broadest side on which the two may lie. */
+  private static double negligibleMm3(Part one, Part two) {
+    boolean square = one.pose().equals(two.pose()) && !isSloped(one) && !isSloped(two);
+    Box both = one.bounds().shared(two.bounds()).orElseThrow();
+    double broadest = both.volumeMm3() / Math.max(both.size(leastAxis(both)).toMm(), THIN_MM);
+    return square ? NOTHING_MM3 : NOTHING_MM3 + THIN_MM * broadest;
+  }
+
+  private static boolean isSloped(Part part) {
+    return part.cuts().stream().anyMatch(Cut.Slope.class::isInstance);
+  }
+
   private Diagnostic overlap(Piece piece, Part one, Part two, double sharedMm3) {
-    Box both = one.box().shared(two.box()).orElseThrow();
+    Box both = one.bounds().shared(two.bounds()).orElseThrow();
     Axis least = leastAxis(both);
     Length depth = both.size(least);
     return Diagnostic.error(

@@ -146,6 +146,7 @@ public record Description(
       Located<Range> y,
       Located<Range> z,
       Located<Axis> grain,
+      Optional<Entry> turn,
       Optional<String> say) {
     public Located<Range> on(Axis axis) {
       return switch (axis) {

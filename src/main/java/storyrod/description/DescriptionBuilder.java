@@ -171,6 +171,7 @@ final class DescriptionBuilder {
         entry.located("y", Range.class),
         entry.located("z", Range.class),
         entry.located("grain", Axis.class),
+        entry.find("turn", Entry.class),
         entry.find("say", String.class));
   }
 

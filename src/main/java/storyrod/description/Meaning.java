@@ -9,6 +9,7 @@ final class Meaning {
       case ValueType.Text text -> "a few words";
       case ValueType.LengthValue length -> "a length, such as `3/4 in` or `19 mm`";
       case ValueType.Allowance allowance -> "a length, such as `1/4 in`";
+      case ValueType.AngleValue angle -> "an angle in degrees, such as `8` or `7 1/2`";
       case ValueType.Number number -> "a number";
       case ValueType.Amount amount -> "a number above zero";
       case ValueType.Count count -> "a whole number";

@@ -7,6 +7,7 @@ import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
 import storyrod.description.ValueType.Amount;
 import storyrod.description.ValueType.Assemblies;
+import storyrod.description.ValueType.AngleValue;
 import storyrod.description.ValueType.AxisName;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Condition;
@@ -98,6 +99,17 @@ public final class Sections {
                   new PartLists(),
                   "Names for the part that stands beside each: the first of its list for the first"
                       + " one, and so on; a repeated part in a list stands for all of it.")));
+  public static final EntryType TURN =
+      new EntryType(
+          "turn",
+          "How a part stands that is turned about an axis; its ranges are those before the turn.",
+          List.of(
+              Key.required("about", new AxisName(), "The axis it is turned about."),
+              Key.required(
+                  "by",
+                  new AngleValue(),
+                  "How far: above zero, about y its top goes right, about x its back goes up, about z its right side goes back."),
+              Key.required("at", new ValueType.Point(), "A point of the axis.")));
 
   public static final EntryType PART =
       new EntryType(
@@ -112,6 +124,8 @@ public final class Sections {
               Key.required("grain", new AxisName(), "The axis of its length."),
               WHEN,
               Key.optional("repeat", new Section(REPEAT), "How many of them there are."),
+              Key.optional(
+                  "turn", new Section(TURN), "How it is turned, if it does not stand straight."),
               Key.optional("say", TEXT, "The maker's own words about it.")));
 
   public static final EntryType HARDWARE =
@@ -229,6 +243,7 @@ public final class Sections {
           STOCK,
           ITEM,
           PART,
+          TURN,
           REPEAT,
           ASSEMBLY,
           QUARTER_TURN,

@@ -64,6 +64,7 @@ final class ValueReader {
               .evaluator()
               .valueOf(new Cell("", text, Use.condition(context.scope())))
               .map(Value::holds);
+      case ValueType.AngleValue angle -> words.angle(text);
       case ValueType.Number number -> context.evaluate(text, Kind.NUMBER);
       default -> word(type, text);
     };

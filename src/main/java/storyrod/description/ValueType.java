@@ -15,6 +15,12 @@ public sealed interface ValueType {
    */
   record LengthValue(boolean mayBeNegative) implements ValueType {}
 
+  /**
+   * A formula that gives degrees, with or without {@code deg} behind it; Java type {@link
+   * storyrod.measure.Angle}.
+   */
+  record AngleValue() implements ValueType {}
+
   /** A plain number that may have a fraction; Java type {@link storyrod.measure.Rational}. */
   record Number() implements ValueType {}
 

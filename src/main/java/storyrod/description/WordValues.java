@@ -16,6 +16,7 @@ import storyrod.description.Scope.PartCells;
 import storyrod.description.Value.Kind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
+import storyrod.measure.Angle;
 import storyrod.measure.Rational;
 
 /** Reads the values that are words, names or plain numbers. */
@@ -25,6 +26,8 @@ final class WordValues {
       List.of(Sections.word(PriceUnit.BOARD_FOOT), Sections.word(PriceUnit.SHEET));
   private static final Pattern FRACTION = Pattern.compile("1 ?/ ?(1|2|4|8|16|32|64|128)");
   private static final int FINEST = 128;
+  private static final Pattern DEGREES = Pattern.compile("(.*\\S)\\s*(?:deg|°)");
+  private static final Rational FULL_TURN = Rational.of(360, 1);
   private static final Rational MOST = Rational.of(1000, 1);
 
   private final Context context;
@@ -71,6 +74,24 @@ final class WordValues {
                                 text.at(),
                                 "expected a number above zero, found " + shown(text, found))
                             .hint("write a number above zero")));
+  }
+
+  Optional<Angle> angle(Scalar text) {
+    Matcher matcher = DEGREES.matcher(text.text());
+    String figures = matcher.matches() ? matcher.group(1) : text.text();
+    Scalar formula = new Scalar(figures, false, text.part(0, figures.length()));
+    return context
+        .evaluate(formula, Kind.NUMBER)
+        .flatMap(
+            found ->
+                found.compareTo(FULL_TURN) <= 0 && found.compareTo(FULL_TURN.negated()) >= 0
+                    ? Optional.of(Angle.degrees(found))
+                    : context.fail(
+                        Diagnostic.error(
+                                "angle",
+                                text.at(),
+                                "expected degrees of a turn, found " + shown(text, found))
+                            .hint("write degrees, such as `8` or `7 1/2`")));
   }
 
   Optional<Integer> count(Scalar text, int least) {

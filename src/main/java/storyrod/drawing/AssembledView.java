@@ -12,7 +12,7 @@ final class AssembledView {
     Scene scene =
         new Scene(
             piece.parts().stream()
-                .map(part -> new Scene.Item(part.name(), part.solid(), Vector3D.ZERO))
+                .map(part -> new Scene.Item(part.name(), part.placed(), Vector3D.ZERO))
                 .toList());
     return Picture.of(scene, piece.parts(), piece.parts().size(), View.USUAL)
         .drawn("cover", Picture.Notes.NONE, page);

@@ -36,6 +36,10 @@ final class Bores {
       case Cut.Trench trench -> {}
       case Cut.Holes holes -> addHoles(view, holes, elements);
       case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
+      case Cut.Slope slope -> {}
+      case Cut.Housing housing -> {}
+      case Cut.InPlace inPlace ->
+          inPlace.bores().forEach(bore -> addCentre(view.at(bore.mouth()), 0, elements));
     }
   }
 

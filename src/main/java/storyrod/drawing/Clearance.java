@@ -19,7 +19,7 @@ final class Clearance {
   Clearance(List<Part> parts, View view) {
     this.view = view;
     for (Part part : parts) {
-      outlines.put(part.name(), Outline.of(part.solid(), view));
+      outlines.put(part.name(), Outline.of(part.placed(), view));
     }
   }
 

@@ -58,7 +58,7 @@ final class Contacts {
             .toList();
     if (paths.isEmpty()) {
       String part = out.parts().getFirst();
-      Vector3D side = Extent.side(piece.part(part).box(), out.to().opposite());
+      Vector3D side = Extent.side(piece.part(part).bounds(), out.to().opposite());
       return List.of(path(part, side, out, offsets));
     }
     return farthestTwo(paths);

@@ -68,6 +68,11 @@ final class CutNotes {
           case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
           case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
           case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
+          case Cut.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
+          case Cut.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
+          case Cut.InPlace i ->
+              new Equal(
+                  i, i.bores().size(), i.bores().stream().map(Cut.InPlace.Bore::mouth).toList(), 0);
         };
     notes.merge(view + said(cut, 1), one, Equal::and);
   }
@@ -77,6 +82,10 @@ final class CutNotes {
       case Cut.Trench t -> trench(t, count);
       case Cut.Holes h -> holes(h, count);
       case Cut.PocketHoles p -> pockets(p, count);
+      case Cut.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
+      case Cut.Housing h ->
+          words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
+      case Cut.InPlace i -> inPlace(i, count);
     };
   }
 
@@ -133,6 +142,20 @@ final class CutNotes {
         : words.say("part.this-face", round);
   }
 
+  private String inPlace(Cut.InPlace cut, int count) {
+    String round = words.say("part.round", bits().format(cut.diameter()));
+    String named = words.say("part.named", round, term(cut, count));
+    String said = words.say("part.in-place", named, mark(cut.through()).orElse(cut.through()));
+    return cut.from() == Face.BACK ? words.say("part.far-face", said) : said;
+  }
+
+  private Optional<String> mark(String name) {
+    return piece.parts().stream()
+        .filter(part -> part.name().equals(name))
+        .map(Part::mark)
+        .findFirst();
+  }
+
   private String term(Cut cut, int count) {
     String key = "cut." + cut.term().replace(' ', '-');
     String many = key + ".many";
@@ -142,15 +165,7 @@ final class CutNotes {
 
   /** The mark of the part that goes in, or the title of the item. */
   private Optional<String> forWhat(Cut cut) {
-    return cut.forWhat()
-        .map(
-            name ->
-                piece.parts().stream()
-                    .filter(part -> part.name().equals(name))
-                    .map(Part::mark)
-                    .findFirst()
-                    .or(() -> item(name))
-                    .orElse(name));
+    return cut.forWhat().map(name -> mark(name).or(() -> item(name)).orElse(name));
   }
 
   private Optional<String> item(String name) {

@@ -25,7 +25,7 @@ final class ExplodedView {
   private static Scene scene(Piece piece, Map<String, Vector3D> offsets) {
     return new Scene(
         piece.parts().stream()
-            .map(part -> new Scene.Item(part.name(), part.solid(), offsets.get(part.name())))
+            .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
             .toList());
   }
 }

@@ -122,7 +122,7 @@ final class Explosion {
   /** How far a group reaches in a direction as it stands now, from the origin of the frame. */
   private double reach(Group group, Face to) {
     return group.parts().stream()
-        .map(part -> Extent.side(piece.part(part).box(), to).add(offsets.get(part)))
+        .map(part -> Extent.side(piece.part(part).bounds(), to).add(offsets.get(part)))
         .mapToDouble(side -> side.dot(Extent.direction(to)))
         .max()
         .orElse(0);

@@ -21,8 +21,8 @@ final class Extent {
 
   private static Range around(List<Part> parts, Axis axis) {
     return new Range(
-        ends(parts, part -> part.box().on(axis).from()).min(Length::compareTo).orElseThrow(),
-        ends(parts, part -> part.box().on(axis).to()).max(Length::compareTo).orElseThrow());
+        ends(parts, part -> part.bounds().on(axis).from()).min(Length::compareTo).orElseThrow(),
+        ends(parts, part -> part.bounds().on(axis).to()).max(Length::compareTo).orElseThrow());
   }
 
   private static java.util.stream.Stream<Length> ends(

@@ -8,6 +8,7 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Cut.InPlace.Bore;
 import storyrod.piece.Part;
 
 /**
@@ -38,6 +39,11 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
     return cuts.stream().filter(Cut.Trench.class::isInstance).map(Cut.Trench.class::cast).toList();
   }
 
+  /** Whether it has cuts that a body of boxes does not show. */
+  boolean isSlanted() {
+    return cuts.stream().anyMatch(cut -> cut instanceof Cut.Slope || cut instanceof Cut.Housing);
+  }
+
   Length size(Axis axis) {
     return box.size(axis);
   }
@@ -66,6 +72,9 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.Trench trench -> 4;
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
+      case Cut.Slope slope -> 1;
+      case Cut.Housing housing -> 4;
+      case Cut.InPlace inPlace -> 0;
     };
   }
 
@@ -107,8 +116,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
     }
 
     private Range turned(Box inside, Face old) {
-      Range range = inside.on(old.axis());
-      return new Range(turned(range.end(-old.sign()), old), turned(range.end(old.sign()), old));
+      return turned(inside.on(old.axis()), old);
     }
 
     private Cut turned(Cut cut) {
@@ -123,6 +131,27 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
                 t.forWhat(),
                 t.at());
         case Cut.Holes h -> turnedHoles(h);
+        case Cut.Slope s ->
+            new Cut.Slope(
+                s.term(),
+                turned(s.from()),
+                turned(s.towards()),
+                turned(s.first()),
+                turned(s.second()),
+                s.at());
+        case Cut.Housing h -> turnedHousing(h);
+        case Cut.InPlace i ->
+            new Cut.InPlace(
+                i.term(),
+                turned(i.from()),
+                i.bores().stream()
+                    .map(bore -> new Bore(turned(bore.mouth()), turned(bore.end())))
+                    .toList(),
+                i.diameter(),
+                i.depth(),
+                i.through(),
+                i.forWhat(),
+                i.at());
         case Cut.PocketHoles p ->
             new Cut.PocketHoles(
                 p.term(),
@@ -135,6 +164,26 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
                 p.forWhat(),
                 p.at());
       };
+    }
+
+    private Cut turnedHousing(Cut.Housing housing) {
+      Face low = old(turned(housing.across()));
+      Face along = old(turned(housing.along()));
+      return new Cut.Housing(
+          housing.term(),
+          turned(housing.from()),
+          turned(housing.across()),
+          turned(housing.mouth(), low),
+          turned(housing.run(), along),
+          turned(housing.surface(), old(turned(housing.from().axis()))),
+          housing.depth(),
+          housing.shift().times(low.sign()),
+          housing.forWhat(),
+          housing.at());
+    }
+
+    private Range turned(Range range, Face old) {
+      return new Range(turned(range.end(-old.sign()), old), turned(range.end(old.sign()), old));
     }
 
     private Cut turnedHoles(Cut.Holes holes) {

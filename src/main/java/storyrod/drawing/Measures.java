@@ -49,6 +49,11 @@ final class Measures {
         addProfile(flat, removed, views);
       }
     }
+    for (Cut cut : flat.cuts()) {
+      if (cut instanceof Cut.Housing housing && PlacedView.home(flat, housing) == Face.FRONT) {
+        addProfile(flat, housing.removed(), views);
+      }
+    }
     if (views.size() == 1) {
       views.add(Face.RIGHT);
     }
@@ -91,6 +96,9 @@ final class Measures {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
         pockets.centres().forEach(centre -> wantPlace(view, across, centre, centre));
       }
+      case Cut.Slope slope -> addSlope(view, slope);
+      case Cut.Housing housing -> addHousing(view, housing);
+      case Cut.InPlace inPlace -> {}
     }
   }
 
@@ -107,6 +115,72 @@ final class Measures {
         want(view, axis, from, to);
       }
     }
+  }
+
+  private void addSlope(Face view, Cut.Slope slope) {
+    switch (slope.term()) {
+      case "taper" -> addTaper(view, slope);
+      case "chamfer" -> {}
+      default -> addLongSide(view, slope);
+    }
+  }
+
+  /** Where a taper starts, from the end that stays as it is, and what is left at the other. */
+  private void addTaper(Face view, Cut.Slope taper) {
+    Axis along = taper.towards().axis();
+    Point start = taper.first();
+    Point far = start.with(along, flat.box().at(taper.towards().opposite()));
+    wantBetween(view, along, far, start);
+    Axis over = taper.from().axis();
+    Length opposite =
+        flat.cuts().stream()
+            .filter(Cut.Slope.class::isInstance)
+            .map(Cut.Slope.class::cast)
+            .filter(each -> each.from() == taper.from().opposite())
+            .filter(each -> each.towards() == taper.towards())
+            .map(each -> each.second().on(over))
+            .findFirst()
+            .orElse(flat.box().at(taper.from().opposite()));
+    wantBetween(view, over, taper.second(), taper.second().with(over, opposite));
+  }
+
+  /** How long a part is on the side that keeps its length at a slanted end. */
+  private void addLongSide(Face view, Cut.Slope end) {
+    Axis along = end.from().axis();
+    Face side = end.towards().opposite();
+    boolean asAtOtherEnd =
+        end.from().sign() > 0
+            && flat.cuts().stream()
+                .filter(Cut.Slope.class::isInstance)
+                .map(Cut.Slope.class::cast)
+                .anyMatch(
+                    each ->
+                        each.from() == end.from().opposite()
+                            && each.towards() == side
+                            && each.drop().equals(end.drop()));
+    if (asAtOtherEnd) {
+      return;
+    }
+    Length other =
+        flat.cuts().stream()
+            .filter(Cut.Slope.class::isInstance)
+            .map(Cut.Slope.class::cast)
+            .filter(each -> each.from() == end.from().opposite() && each.towards() == side)
+            .map(each -> each.second().on(along))
+            .findFirst()
+            .orElse(flat.box().at(end.from().opposite()));
+    Point start = end.first();
+    wantBetween(view, along, start, start.with(along, other));
+  }
+
+  private void wantBetween(Face view, Axis axis, Point one, Point two) {
+    boolean inOrder = one.on(axis).isShorterThan(two.on(axis));
+    want(view, axis, inOrder ? one : two, inOrder ? two : one);
+  }
+
+  private void addHousing(Face view, Cut.Housing housing) {
+    Box mouth = housing.removed().with(housing.across(), housing.mouth());
+    addTrench(view, mouth);
   }
 
   /** A corner of a cut on the side where its dimensions stand. */

@@ -31,6 +31,7 @@ final class PartDrawing {
   private static final double LEAST_BESIDE = 14;
   private static final double BREAK_STEP = 4;
   private static final double MARGIN = 1;
+  private static final Length UNBROKEN = Length.mm(10);
 
   private final FlatPart flat;
   private final Mark mark;
@@ -148,6 +149,10 @@ final class PartDrawing {
           features.add(t.removed().x().from());
           features.add(t.removed().x().to());
         }
+        case Cut.Slope s -> addStretch(s.first().x(), s.second().x(), features);
+        case Cut.Housing h ->
+            features.addAll(List.of(h.removed().x().from(), h.removed().x().to()));
+        case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case Cut.PocketHoles p ->
             p.centres()
@@ -159,6 +164,15 @@ final class PartDrawing {
       }
     }
     return features;
+  }
+
+  /** A slanted line must not be broken, so it is a feature all along. */
+  private void addStretch(Length one, Length other, TreeSet<Length> features) {
+    Length to = one.max(other);
+    for (Length at = one.min(other); at.isShorterThan(to); at = at.plus(UNBROKEN)) {
+      features.add(at);
+    }
+    features.add(to);
   }
 
   /** One try at one scale. */

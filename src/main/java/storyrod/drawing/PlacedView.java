@@ -57,11 +57,10 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   /** Its edges, faces and bores; what it shows does not change with the scale. */
   List<Element> elements(Projection projection) {
     List<Element> elements = new ArrayList<>();
-    projection.patches().forEach(patch -> addPatch(patch, elements));
-    for (Role role : List.of(Role.HIDDEN, Role.VISIBLE)) {
-      projection.edges().stream()
-          .filter(edge -> edge.role() == role)
-          .forEach(edge -> addEdge(edge, elements));
+    if (flat.isSlanted()) {
+      new SlantedElements(this).addTo(elements);
+    } else {
+      addSquare(projection, elements);
     }
     flat.cuts().forEach(cut -> Bores.add(this, cut, elements));
     if (across() == Axis.X) {
@@ -70,7 +69,16 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     return elements;
   }
 
-  private At at(Length across, Length upright) {
+  private void addSquare(Projection projection, List<Element> elements) {
+    projection.patches().forEach(patch -> addPatch(patch, elements));
+    for (Role role : List.of(Role.HIDDEN, Role.VISIBLE)) {
+      projection.edges().stream()
+          .filter(edge -> edge.role() == role)
+          .forEach(edge -> addEdge(edge, elements));
+    }
+  }
+
+  At at(Length across, Length upright) {
     Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
     return at(zero.with(across(), across).with(upright(), upright));
   }
@@ -117,8 +125,24 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
         new At(x, bounds.bottom() + 1.5));
   }
 
+  /** The view along a slope, in which it is a line; a chamfer beside the face shows there too. */
+  private static Face profile(Cut.Slope slope) {
+    boolean besideFace = slope.from() == Face.FRONT || slope.towards() == Face.FRONT;
+    if (slope.term().equals("chamfer") && besideFace) {
+      return Face.FRONT;
+    }
+    return switch (slope.along()) {
+      case X -> Face.RIGHT;
+      case Y -> Face.FRONT;
+      case Z -> Face.BOTTOM;
+    };
+  }
+
   /** The view in which a cut is dimensioned: what goes right through the thickness, on the face. */
   static Face home(FlatPart flat, Cut cut) {
+    if (cut instanceof Cut.Slope slope) {
+      return profile(slope);
+    }
     Optional<Range> thick =
         cut instanceof Cut.Trench trench ? Optional.of(trench.removed().y()) : Optional.empty();
     boolean through = thick.filter(range -> flat.full(range, Axis.Y)).isPresent();

@@ -144,7 +144,7 @@ final class StepPicture {
     Scene scene =
         new Scene(
             parts.stream()
-                .map(part -> new Scene.Item(part.name(), part.solid(), offsets.get(part.name())))
+                .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
                 .toList());
     Picture picture = Picture.of(scene, parts, step.newParts().size(), view, marked());
     List<Path> trails = ways.stream().flatMap(List::stream).toList();
@@ -187,7 +187,7 @@ final class StepPicture {
   }
 
   private List<Solid> solids(List<String> unit) {
-    return unit.stream().map(name -> piece.part(name).solid()).toList();
+    return unit.stream().map(name -> piece.part(name).placed()).toList();
   }
 
   private static double leastOfWays(Picture picture, List<List<Path>> ways, View view) {

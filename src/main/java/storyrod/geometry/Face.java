@@ -2,6 +2,7 @@ package storyrod.geometry;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** A face of a part in the frame of the piece. */
 public enum Face {
@@ -27,6 +28,26 @@ public enum Face {
   /** +1 where the face looks along its axis, -1 where it looks against it. */
   public int sign() {
     return sign;
+  }
+
+  /** The unit vector along which it looks. */
+  public Vector3D normal() {
+    return switch (axis) {
+      case X -> Vector3D.of(sign, 0, 0);
+      case Y -> Vector3D.of(0, sign, 0);
+      case Z -> Vector3D.of(0, 0, sign);
+    };
+  }
+
+  /** The face whose direction is nearest to another one. */
+  public static Face nearest(Vector3D direction) {
+    Face best = LEFT;
+    for (Face face : values()) {
+      if (face.normal().dot(direction) > best.normal().dot(direction) + 1e-9) {
+        best = face;
+      }
+    }
+    return best;
   }
 
   public Face opposite() {

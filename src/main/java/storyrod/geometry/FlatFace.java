@@ -1,6 +1,7 @@
 package storyrod.geometry;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -14,5 +15,24 @@ public record FlatFace(Vector3D normal, List<Vector3D> outer, List<List<Vector3D
   public FlatFace {
     outer = List.copyOf(outer);
     openings = openings.stream().map(List::copyOf).toList();
+  }
+
+  /** How far it lies from the origin along its normal, in mm. */
+  public double offsetMm() {
+    return outer.getFirst().dot(normal);
+  }
+
+  /** Its area in mm². */
+  public double areaMm2() {
+    return FacesTouching.polygon(this, frame()).getArea();
+  }
+
+  /** The largest stretch that this and another face share, both laid in this one's plane. */
+  public Optional<FlatFace> shared(FlatFace other) {
+    return new FacesTouching(this, other).shared();
+  }
+
+  PlaneFrame frame() {
+    return PlaneFrame.of(normal, offsetMm());
   }
 }

@@ -10,6 +10,7 @@ import org.apache.commons.geometry.euclidean.threed.RegionBSPTree3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.shape.Parallelepiped;
 import org.apache.commons.numbers.core.Precision;
+import storyrod.measure.Length;
 
 /**
  * A piece of wood as a body with flat faces, less round bores that are kept beside it. Immutable.
@@ -18,6 +19,10 @@ import org.apache.commons.numbers.core.Precision;
  */
 public final class Solid {
   private static final double EXACT_TO_MM = 1e-6;
+
+  /** What arithmetic in floating point may be off before an end counts as on the next tick. */
+  private static final double ROUNDING_TICKS = 1e-3;
+
   private static final Precision.DoubleEquivalence PRECISION =
       Precision.doubleEquivalenceOfEpsilon(EXACT_TO_MM);
 
@@ -28,9 +33,15 @@ public final class Solid {
   private final Lazy<List<FlatFace>> faces;
   private final Lazy<Double> volume;
   private final Lazy<Optional<Bounds3D>> bounds;
+  private final Lazy<List<ConvexBody>> convex;
 
-  private Solid(RegionBSPTree3D body, List<Cylinder> bores) {
+  /** Whether all its faces lie square to the axes. */
+  private final boolean square;
+
+  private Solid(RegionBSPTree3D body, List<Cylinder> bores, boolean square) {
     this.body = body;
+    this.square = square;
+    this.convex = new Lazy<>(() -> body.toConvex().stream().map(ConvexBody::of).toList());
     this.bores = List.copyOf(bores);
     this.faces = new Lazy<>(() -> FaceMerger.merge(body.boundaries()));
     this.volume = new Lazy<>(() -> body.getSize() - new Bores(body, this.bores).volumeMm3());
@@ -39,14 +50,14 @@ public final class Solid {
 
   /** A solid box. */
   public static Solid of(Box box) {
-    return new Solid(tree(box), List.of());
+    return new Solid(tree(box), List.of(), true);
   }
 
   /** What remains after boxes are cut away. */
   public Solid minus(List<Box> boxes) {
     RegionBSPTree3D left = body.copy();
     boxes.stream().filter(box -> box.volumeMm3() > 0).forEach(box -> left.difference(tree(box)));
-    return new Solid(left, bores);
+    return new Solid(left, bores, square);
   }
 
   /**
@@ -59,21 +70,72 @@ public final class Solid {
     RegionBSPTree3D left = RegionBSPTree3D.empty();
     left.insert(Planes.fromPointAndNormal(at, beyond, PRECISION).span());
     left.intersection(body);
-    return new Solid(left, bores);
+    return new Solid(left, bores, false);
   }
 
   /** The same body with further bores. */
   public Solid bored(List<Cylinder> more) {
     List<Cylinder> all = new ArrayList<>(bores);
     all.addAll(more);
-    return new Solid(body, all);
+    return new Solid(body, all, square);
   }
 
   /** The same solid elsewhere. */
   public Solid moved(Vector3D byMm) {
     RegionBSPTree3D there = body.copy();
     there.transform(AffineTransformMatrix3D.createTranslation(byMm));
-    return new Solid(there, bores.stream().map(bore -> moved(bore, byMm)).toList());
+    return new Solid(there, bores.stream().map(bore -> moved(bore, byMm)).toList(), square);
+  }
+
+  /** The same solid as it stands after a turn; itself where there is none. */
+  public Solid posed(Pose pose) {
+    if (!pose.isTurned()) {
+      return this;
+    }
+    RegionBSPTree3D there = body.copy();
+    there.transform(matrix(pose));
+    return new Solid(there, bores.stream().map(bore -> posed(bore, pose)).toList(), false);
+  }
+
+  private static AffineTransformMatrix3D matrix(Pose pose) {
+    Vector3D x = pose.direction(Vector3D.of(1, 0, 0));
+    Vector3D y = pose.direction(Vector3D.of(0, 1, 0));
+    Vector3D z = pose.direction(Vector3D.of(0, 0, 1));
+    return AffineTransformMatrix3D.fromColumnVectors(x, y, z, pose.point(Vector3D.ZERO));
+  }
+
+  private static Cylinder posed(Cylinder bore, Pose pose) {
+    return new Cylinder(
+        pose.point(bore.mouth()),
+        pose.direction(bore.direction()),
+        bore.radiusMm(),
+        bore.depthMm());
+  }
+
+  /** What remains after other flat bodies are cut away. */
+  public Solid without(List<Solid> others) {
+    RegionBSPTree3D left = body.copy();
+    others.stream().filter(each -> !each.isEmpty()).forEach(each -> left.difference(each.body));
+    return new Solid(left, bores, square && others.stream().allMatch(each -> each.square));
+  }
+
+  /** The least box round its flat body, its ends rounded outwards to whole ticks. */
+  public Optional<Box> bounds() {
+    return bounds
+        .get()
+        .map(
+            found ->
+                new Box(
+                    outwards(found.getMin().getX(), found.getMax().getX()),
+                    outwards(found.getMin().getY(), found.getMax().getY()),
+                    outwards(found.getMin().getZ(), found.getMax().getZ())));
+  }
+
+  private static Range outwards(double from, double to) {
+    double ticks = Length.TICKS_PER_MM;
+    return new Range(
+        new Length((long) Math.floor(from * ticks + ROUNDING_TICKS)),
+        new Length((long) Math.ceil(to * ticks - ROUNDING_TICKS)));
   }
 
   /** Whether no wood is left. */
@@ -110,9 +172,23 @@ public final class Solid {
     if (!boundsOverlap(other)) {
       return 0;
     }
+    if (!square || !other.square) {
+      return sharedVolumeMm3(other, Vector3D.ZERO);
+    }
     RegionBSPTree3D shared = RegionBSPTree3D.empty();
     shared.intersection(body, other.body);
     return shared.isEmpty() ? 0 : shared.getSize();
+  }
+
+  /** The same with the other one moved; slanted faces that nearly coincide do no harm here. */
+  public double sharedVolumeMm3(Solid other, Vector3D movedMm) {
+    double shared = 0;
+    for (ConvexBody one : convex.get()) {
+      for (ConvexBody two : other.convex.get()) {
+        shared += one.sharedMm3(two, movedMm);
+      }
+    }
+    return shared;
   }
 
   private boolean boundsOverlap(Solid other) {

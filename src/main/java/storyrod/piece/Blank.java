@@ -5,6 +5,10 @@ import storyrod.description.Description.StockEntry;
 import storyrod.description.Span;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Pose;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
 
 /**
  * A part before anything is cut in it.
@@ -13,7 +17,13 @@ import storyrod.geometry.Box;
  * @param box the box with what joints add
  */
 public record Blank(
-    PartEntry entry, StockEntry stock, Box shoulder, Box box, Axis length, Axis thickness) {
+    PartEntry entry,
+    StockEntry stock,
+    Box shoulder,
+    Box box,
+    Axis length,
+    Axis thickness,
+    Pose pose) {
   public String name() {
     return entry.name();
   }
@@ -23,6 +33,18 @@ public record Blank(
   }
 
   Blank withBox(Box longer) {
-    return new Blank(entry, stock, shoulder, longer, length, thickness);
+    return new Blank(entry, stock, shoulder, longer, length, thickness, pose);
+  }
+
+  /** The same with one end of its box and shoulder elsewhere. */
+  Blank endingAt(Face end, Length at) {
+    Range range = shoulder.on(end.axis());
+    Range moved = end.sign() < 0 ? new Range(at, range.to()) : new Range(range.from(), at);
+    Box shorter = shoulder.with(end.axis(), moved);
+    return new Blank(entry, stock, shorter, shorter, length, thickness, pose);
+  }
+
+  public Axis width() {
+    return Axis.other(length, thickness);
   }
 }

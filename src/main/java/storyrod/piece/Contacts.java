@@ -18,13 +18,21 @@ final class Contacts {
   private final Map<String, Blank> blanks;
   private final LengthFormat format;
 
-  Contacts(Map<String, Blank> blanks, LengthFormat format) {
+  private final SolidContacts solids;
+
+  Contacts(Map<String, Blank> blanks, LengthFormat format, SlantedCuts slants) {
     this.blanks = blanks;
     this.format = format;
+    this.solids = new SolidContacts(slants, format);
   }
 
-  /** Either the contact, a box flat on one axis, or the fault. */
-  record Found(Optional<Box> contact, Optional<Diagnostic> fault) {}
+  /**
+   * Either the contact or the fault.
+   *
+   * @param contact a box in the frame of the first part, flat on one axis unless its end is slanted
+   * @param askew more about it, where the boxes of the parts do not say it all
+   */
+  record Found(Optional<Box> contact, Optional<Askew> askew, Optional<Diagnostic> fault) {}
 
   Found find(Entry entry, JointType type) {
     FaceRef meeting = type.meeting(entry);
@@ -35,7 +43,9 @@ final class Contacts {
           Diagnostic.error("joint-to-itself", entry.at(), first.name() + " is joined to itself")
               .hint("name two different parts"));
     }
-    return touch(entry, first, meeting.face(), second);
+    return solids.isAskew(first, meeting.face(), second)
+        ? solids.find(entry, first, meeting.face(), second)
+        : touch(entry, first, meeting.face(), second);
   }
 
   private Found touch(Entry entry, Blank first, Face face, Blank second) {
@@ -55,11 +65,11 @@ final class Contacts {
         contact = contact.with(axis, one.shared(two));
       }
     }
-    return new Found(Optional.of(contact), Optional.empty());
+    return new Found(Optional.of(contact), Optional.empty(), Optional.empty());
   }
 
   private static Found fault(Diagnostic diagnostic) {
-    return new Found(Optional.empty(), Optional.of(diagnostic));
+    return new Found(Optional.empty(), Optional.empty(), Optional.of(diagnostic));
   }
 
   private Diagnostic apart(Entry entry, Blank first, Face face, Blank second) {

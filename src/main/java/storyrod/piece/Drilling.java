@@ -43,6 +43,17 @@ public final class Drilling {
     return bores;
   }
 
+  static List<Cylinder> of(Cut.InPlace cut) {
+    double radius = cut.diameter().toMm() / 2;
+    return cut.bores().stream()
+        .map(
+            bore -> {
+              Vector3D way = bore.end().toMm().subtract(bore.mouth().toMm());
+              return new Cylinder(bore.mouth().toMm(), way.normalize(), radius, way.norm());
+            })
+        .toList();
+  }
+
   private static List<Cylinder> pocket(Cut.PocketHoles pockets, Point exit, Length surface) {
     double angle = StrictMath.toRadians(pockets.angleDegrees());
     Vector3D towardsEnd = unit(pockets.end().axis()).multiply(pockets.end().sign());

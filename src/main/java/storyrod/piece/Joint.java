@@ -1,10 +1,15 @@
 package storyrod.piece;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.Span;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.geometry.Pose;
+import storyrod.measure.Length;
 
 /**
  * A joint as applied, in words that no later stage has to know the type for.
@@ -35,6 +40,42 @@ public record Joint(
     Span at) {
   public Joint {
     fasteners = List.copyOf(fasteners);
+  }
+
+  /** A joint given in the first part's own frame, as it stands in the piece. */
+  Joint posed(Pose first, Pose second) {
+    if (!first.isTurned() && !second.isTurned()) {
+      return this;
+    }
+    return new Joint(
+        type,
+        this.first,
+        Face.nearest(first.normal(firstFace)),
+        this.second,
+        Face.nearest(first.normal(entry)),
+        first.isTurned() ? around(first) : contact,
+        glued,
+        holding,
+        fasteners,
+        driven.map(
+            each ->
+                new Driven(
+                    each.part(),
+                    Face.nearest(
+                        (each.part().equals(this.first) ? first : second).normal(each.face())))),
+        at);
+  }
+
+  private Box around(Pose pose) {
+    List<Vector3D> corners = new ArrayList<>();
+    for (Length x : List.of(contact.x().from(), contact.x().to())) {
+      for (Length y : List.of(contact.y().from(), contact.y().to())) {
+        for (Length z : List.of(contact.z().from(), contact.z().to())) {
+          corners.add(pose.point(new Point(x, y, z).toMm()));
+        }
+      }
+    }
+    return Askew.around(corners);
   }
 
   /** From which part and face fasteners are driven. */

@@ -20,9 +20,18 @@ import storyrod.measure.LengthFormat;
  * @param first the part whose face meets the other
  * @param face the face of the first part
  * @param second the part that takes it
- * @param contact where they touch before either is lengthened, flat on the face's axis
+ * @param contact where they touch before either is lengthened, in the frame of the first part, flat
+ *     on the face's axis unless its end is slanted
+ * @param askew more about it, where one of them is turned or cut at an angle
  */
-public record Meeting(Entry entry, Blank first, Face face, Blank second, Box contact, Items items) {
+public record Meeting(
+    Entry entry,
+    Blank first,
+    Face face,
+    Blank second,
+    Box contact,
+    Optional<Askew> askew,
+    Items items) {
 
   /** How items are looked up and lengths are printed. */
   public record Items(java.util.Map<String, ItemEntry> byName, LengthFormat format) {

@@ -6,6 +6,7 @@ import storyrod.description.Description.StockEntry;
 import storyrod.description.Span;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Pose;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 
@@ -21,6 +22,8 @@ import storyrod.measure.Length;
  * @param box the box it is cut to
  * @param length the axis of its length, along the grain
  * @param thickness the axis of its thickness
+ * @param solid what is left of the box after the cuts, in the frame in which it is made
+ * @param stance how it stands in the piece
  */
 public record Part(
     String name,
@@ -35,10 +38,60 @@ public record Part(
     Axis thickness,
     List<Cut> cuts,
     Solid solid,
+    Stance stance,
     Optional<String> say,
     Span at) {
   public Part {
     cuts = List.copyOf(cuts);
+  }
+
+  /** A part that stands as it is described, not turned. */
+  public Part(
+      String name,
+      String title,
+      String mark,
+      boolean mirrored,
+      Optional<String> assembly,
+      StockEntry stock,
+      Box shoulder,
+      Box box,
+      Axis length,
+      Axis thickness,
+      List<Cut> cuts,
+      Solid solid,
+      Optional<String> say,
+      Span at) {
+    this(
+        name,
+        title,
+        mark,
+        mirrored,
+        assembly,
+        stock,
+        shoulder,
+        box,
+        length,
+        thickness,
+        cuts,
+        solid,
+        Stance.of(Pose.NONE, solid, box),
+        say,
+        at);
+  }
+
+  /** How it is turned out of its own frame; box, cuts and solid are those before the turn. */
+  public Pose pose() {
+    return stance.pose();
+  }
+
+  /** The solid where it stands in the piece. */
+  public Solid placed() {
+    return stance.placed();
+  }
+
+  /** The box round it where it stands in the piece. */
+  public Box bounds() {
+    return stance.bounds();
   }
 
   public Axis width() {
@@ -71,6 +124,7 @@ public record Part(
         thickness,
         cuts,
         solid,
+        stance,
         say,
         at);
   }

@@ -3,10 +3,12 @@ package storyrod.piece;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import storyrod.description.Description.StockKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
+import storyrod.geometry.Range;
 import storyrod.measure.Length;
 
 /**
@@ -19,18 +21,36 @@ final class PartShape {
   private final List<Axis> axes;
 
   PartShape(Part part) {
+    this(part, List.of(part.length(), part.width(), part.thickness()));
+  }
+
+  private PartShape(Part part, List<Axis> axes) {
     this.part = part;
-    this.axes = List.of(part.length(), part.width(), part.thickness());
+    this.axes = axes;
   }
 
   /** The key of the part as it is. */
   String key() {
-    return least(isOddFrame());
+    return leastOfAll(false);
   }
 
   /** The key of its mirror image. */
   String mirrorKey() {
-    return least(!isOddFrame());
+    return leastOfAll(true);
+  }
+
+  /** A board as wide as thick may lie on either side. */
+  private String leastOfAll(boolean mirrored) {
+    String key = least(isOddFrame() != mirrored);
+    boolean turns =
+        part.finishedWidth().equals(part.finishedThickness())
+            && part.stock().kind() == StockKind.SOLID;
+    if (!turns) {
+      return key;
+    }
+    PartShape onItsSide = new PartShape(part, List.of(axes.get(0), axes.get(2), axes.get(1)));
+    String other = onItsSide.least(onItsSide.isOddFrame() != mirrored);
+    return key.compareTo(other) < 0 ? key : other;
   }
 
   /** Whether length, width, thickness make a left-handed frame in the order of x, y, z. */
@@ -67,6 +87,9 @@ final class PartShape {
         case Cut.Holes holes -> holes.centres().forEach(c -> cuts.add(hole(holes, c, flips)));
         case Cut.PocketHoles pockets ->
             pockets.centres().forEach(c -> cuts.add(pocket(pockets, c, flips)));
+        case Cut.Slope slope -> cuts.add(slope(slope, flips));
+        case Cut.Housing housing -> cuts.add(housing(housing, flips));
+        case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
       }
     }
     Collections.sort(cuts);
@@ -82,6 +105,38 @@ final class PartShape {
       text.append(' ').append(Math.min(from, to)).append(':').append(Math.max(from, to));
     }
     return text.toString();
+  }
+
+  /** What a slope takes of each of its two faces, in the order of their names. */
+  private String slope(Cut.Slope slope, boolean[] flips) {
+    String from = face(slope.from(), flips) + ":" + slope.run().ticks();
+    String towards = face(slope.towards(), flips) + ":" + slope.drop().ticks();
+    return from.compareTo(towards) < 0
+        ? "slope " + from + " " + towards
+        : "slope " + towards + " " + from;
+  }
+
+  private String housing(Cut.Housing housing, boolean[] flips) {
+    int across = axes.indexOf(housing.across());
+    return "housing %s %d:%s %s %d"
+        .formatted(
+            face(housing.from(), flips),
+            across,
+            ends(across, housing.mouth(), flips),
+            ends(across, housing.bottom(), flips),
+            housing.depth().ticks());
+  }
+
+  private String ends(int axis, Range range, boolean[] flips) {
+    long from = place(axis, range.from(), flips);
+    long to = place(axis, range.to(), flips);
+    return Math.min(from, to) + ":" + Math.max(from, to);
+  }
+
+  /** Where they lie is found when they are bored, so it makes no other part. */
+  private String inPlace(Cut.InPlace cut, boolean[] flips) {
+    return "in place %s x%d d%d"
+        .formatted(face(cut.from(), flips), cut.bores().size(), cut.diameter().ticks());
   }
 
   private String hole(Cut.Holes holes, Point centre, boolean[] flips) {

@@ -15,7 +15,7 @@ import storyrod.description.Entry;
 import storyrod.description.FaceRef;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
-import storyrod.geometry.Cylinder;
+import storyrod.geometry.Pose;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.JointEffect.CutIn;
@@ -24,7 +24,8 @@ import storyrod.piece.JointEffect.CutIn;
  * From a description to the piece:
  *
  * <ol>
- *   <li>each part becomes a blank, a box with its length and thickness;
+ *   <li>each part becomes a blank, a box with its length and thickness, turned if it says so;
+ *   <li>slanted cuts are read, and parts that are cut to a plane end there;
  *   <li>joints lengthen blanks;
  *   <li>joints and the description's own cuts cut them;
  *   <li>what is left becomes a solid;
@@ -48,8 +49,10 @@ public final class PieceBuilder {
   public static Optional<Piece> build(Description description, Diagnostics diagnostics) {
     PieceBuilder builder = new PieceBuilder(description, diagnostics);
     builder.layOut();
-    List<Placed> placed = builder.meetings();
+    SlantedCuts slants = SlantedCuts.read(description, builder.blanks, diagnostics);
+    List<Placed> placed = builder.meetings(slants);
     builder.lengthen(placed);
+    slants.on(builder.blanks).forEach(builder::addCut);
     builder.join(placed);
     builder.cut();
     diagnostics.addAll(KeptTogether.faults(builder.kept));
@@ -57,7 +60,15 @@ public final class PieceBuilder {
   }
 
   /** A joint that meets, before parts are lengthened. */
-  private record Placed(JointType type, Entry entry, Box contact) {}
+  private record Placed(JointType type, Entry entry, Box contact, Optional<Askew> askew) {
+    /** What an extension takes along its part to reach as deep square to the other's face. */
+    Length along(Extension extension) {
+      return askew
+          .map(each -> each.cosine(extension.face().face()))
+          .map(cosine -> Length.nearest(extension.by().toMm() / cosine))
+          .orElse(extension.by());
+    }
+  }
 
   private void layOut() {
     for (PartEntry part : description.parts()) {
@@ -65,7 +76,8 @@ public final class PieceBuilder {
       Box box = new Box(part.x().value(), part.y().value(), part.z().value());
       Axis length = part.grain().value();
       Axis thickness = thicknessAxis(box, length, stock);
-      blanks.put(part.name(), new Blank(part, stock, box, box, length, thickness));
+      Pose pose = new PoseReader(diagnostics).read(part);
+      blanks.put(part.name(), new Blank(part, stock, box, box, length, thickness, pose));
       cuts.put(part.name(), new ArrayList<>());
     }
   }
@@ -79,14 +91,16 @@ public final class PieceBuilder {
     throw new IllegalStateException("bug: a part of stock " + stock.name() + " has no thickness");
   }
 
-  private List<Placed> meetings() {
-    Contacts contacts = new Contacts(blanks, description.format());
+  private List<Placed> meetings(SlantedCuts slants) {
+    Contacts contacts = new Contacts(blanks, description.format(), slants);
     List<Placed> placed = new ArrayList<>();
     for (Entry entry : description.joints()) {
       JointType type = JointTypes.named(entry.kind());
       Contacts.Found found = contacts.find(entry, type);
       found.fault().ifPresent(diagnostics::add);
-      found.contact().ifPresent(contact -> placed.add(new Placed(type, entry, contact)));
+      found
+          .contact()
+          .ifPresent(contact -> placed.add(new Placed(type, entry, contact, found.askew())));
     }
     return placed;
   }
@@ -95,7 +109,7 @@ public final class PieceBuilder {
     Map<FaceRef, Length> most = new LinkedHashMap<>();
     for (Placed each : placed) {
       for (Extension extension : each.type().extensions(each.entry())) {
-        most.merge(extension.face(), extension.by(), Length::max);
+        most.merge(extension.face(), each.along(extension), Length::max);
       }
     }
     most.forEach(
@@ -119,10 +133,11 @@ public final class PieceBuilder {
                       each.type().meeting(each.entry()).face(),
                       second,
                       each.contact(),
+                      each.askew(),
                       items));
       diagnostics.addAll(effect.faults());
       if (effect.faults().stream().noneMatch(Diagnostic::isError)) {
-        joints.add(effect.joint());
+        joints.add(effect.joint().posed(first.pose(), second.pose()));
         effect.cuts().forEach(this::addCut);
       }
     }
@@ -136,6 +151,7 @@ public final class PieceBuilder {
         case "holes" -> holes.read(entry).forEach(this::addCut);
         case "notch" -> boxes.read(entry).ifPresent(this::addCut);
         case "cutout" -> boxes.read(entry).ifPresent(cut -> cutOut(entry, cut));
+        case "bevel", "chamfer", "mitre", "taper" -> {}
         default -> throw new IllegalStateException("bug: a cut '" + entry.kind() + "' was read");
       }
     }
@@ -181,6 +197,7 @@ public final class PieceBuilder {
 
   private Part part(Blank blank) {
     List<Cut> all = cuts.get(blank.name());
+    Solid solid = PartSolid.of(blank.box(), all);
     return new Part(
         blank.name(),
         blank.entry().title(),
@@ -193,7 +210,8 @@ public final class PieceBuilder {
         blank.length(),
         blank.thickness(),
         all,
-        solid(blank.box(), all),
+        solid,
+        Stance.of(blank.pose(), solid, blank.box()),
         blank.entry().say(),
         blank.at());
   }
@@ -203,18 +221,5 @@ public final class PieceBuilder {
         .filter(assembly -> assembly.parts().contains(part))
         .map(AssemblyEntry::name)
         .findFirst();
-  }
-
-  private static Solid solid(Box box, List<Cut> all) {
-    List<Box> trenches = new ArrayList<>();
-    List<Cylinder> bores = new ArrayList<>();
-    for (Cut cut : all) {
-      switch (cut) {
-        case Cut.Trench trench -> trenches.add(trench.removed());
-        case Cut.Holes holes -> bores.addAll(Drilling.of(holes));
-        case Cut.PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));
-      }
-    }
-    return Solid.of(box).minus(trenches).bored(bores);
   }
 }

@@ -76,7 +76,7 @@ public record Cover(
   }
 
   private static Length extent(Piece piece, Axis axis) {
-    Function<Part, Range> range = part -> part.box().on(axis);
+    Function<Part, Range> range = part -> part.bounds().on(axis);
     List<Range> ranges = piece.parts().stream().map(range).toList();
     Length to = ranges.stream().map(Range::to).reduce(Length::max).orElse(Length.ZERO);
     Length from = ranges.stream().map(Range::from).reduce(Length::min).orElse(Length.ZERO);

@@ -35,8 +35,20 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("forKind", forKind(cut));
     data.put("forOne", isForOne(cut));
     data.put("takes", takes(cut));
+    data.put("angle", angle(cut));
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
+  }
+
+  private static String angle(Cut cut) {
+    return switch (cut) {
+      case Cut.Slope slope -> slope.angle().toString();
+      case Cut.Housing housing -> housing.lean().toString();
+      case Cut.Trench trench -> "";
+      case Cut.Holes holes -> "";
+      case Cut.PocketHoles pockets -> pockets.angleDegrees() + "°";
+      case Cut.InPlace inPlace -> "";
+    };
   }
 
   /** What goes into it: sheet, solid, or an item of hardware. */

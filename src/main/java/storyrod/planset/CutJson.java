@@ -21,6 +21,9 @@ final class CutJson {
       case Cut.Trench trench -> put(json, trench);
       case Cut.Holes holes -> put(json, holes);
       case Cut.PocketHoles holes -> put(json, holes);
+      case Cut.Slope slope -> put(json, slope);
+      case Cut.Housing housing -> put(json, housing);
+      case Cut.InPlace inPlace -> put(json, inPlace);
     }
     return json;
   }
@@ -49,6 +52,35 @@ final class CutJson {
     json.put("centres_um", points(holes.centres()));
   }
 
+  private static void put(Map<String, Object> json, Cut.Slope slope) {
+    json.put("kind", "slope");
+    json.put("towards", slope.towards().word());
+    json.put("angle_microdegrees", slope.angle().microdegrees());
+    json.put("run_um", slope.run().toMicrometres());
+    json.put("drop_um", slope.drop().toMicrometres());
+    json.put("points_um", points(List.of(slope.first(), slope.second())));
+  }
+
+  private static void put(Map<String, Object> json, Cut.Housing housing) {
+    json.put("kind", "housing");
+    json.put("depth_um", housing.depth().toMicrometres());
+    json.put("across", housing.across().word());
+    json.put("lean_microdegrees", housing.lean().microdegrees());
+    json.put("mouth_um", range(housing.mouth()));
+    json.put("bottom_um", range(housing.bottom()));
+    json.put("run_um", range(housing.run()));
+    json.put("removed_um", box(housing.removed()));
+  }
+
+  private static void put(Map<String, Object> json, Cut.InPlace inPlace) {
+    json.put("kind", "bored-in-place");
+    json.put("through", inPlace.through());
+    json.put("diameter_um", inPlace.diameter().toMicrometres());
+    json.put("depth_um", inPlace.depth().toMicrometres());
+    json.put("mouths_um", points(inPlace.bores().stream().map(Cut.InPlace.Bore::mouth).toList()));
+    json.put("ends_um", points(inPlace.bores().stream().map(Cut.InPlace.Bore::end).toList()));
+  }
+
   static Map<String, Object> box(Box box) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("x", range(box.x()));
@@ -61,7 +93,7 @@ final class CutJson {
     return List.of(range.from().toMicrometres(), range.to().toMicrometres());
   }
 
-  private static List<List<Long>> points(List<Point> points) {
+  static List<List<Long>> points(List<Point> points) {
     return points.stream()
         .map(
             point ->

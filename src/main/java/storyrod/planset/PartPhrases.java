@@ -104,6 +104,6 @@ record PartPhrases(Piece piece) {
   }
 
   private static Length middle(Part part, Axis axis) {
-    return part.box().on(axis).from().plus(part.box().on(axis).to());
+    return part.bounds().on(axis).from().plus(part.bounds().on(axis).to());
   }
 }

@@ -101,6 +101,19 @@ final class PlanJson {
     json.put("box_um", CutJson.box(shown.box()));
     json.put("volume_mm3", Math.round(shown.solid().volumeMm3() * 1000) / 1000.0);
     json.put("cuts", shown.cuts().stream().map(CutJson::of).toList());
+    if (mark.parts().stream().map(set.piece()::part).anyMatch(part -> part.pose().isTurned())) {
+      json.put("turned", mark.parts().stream().map(set.piece()::part).map(PlanJson::pose).toList());
+    }
+    return json;
+  }
+
+  private static Map<String, Object> pose(Part part) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("name", part.name());
+    json.put("about", part.pose().about().word());
+    json.put("by_microdegrees", part.pose().by().microdegrees());
+    json.put("at_um", CutJson.points(List.of(part.pose().at())).getFirst());
+    json.put("bounds_um", CutJson.box(part.bounds()));
     return json;
   }
 

@@ -171,9 +171,15 @@ final class StepData {
         .filter(face -> step.enters().filter(way -> way.axis() == face.axis()).isEmpty())
         .filter(
             face -> face.axis() != moving.thickness() || moving.thickness() == other.thickness())
+        .filter(face -> standsAsDrawn(moving, face) && standsAsDrawn(other, face))
         .filter(face -> moving.shoulder().at(face).equals(other.shoulder().at(face)))
         .map(Face::word)
         .toList();
+  }
+
+  /** Whether a face of a part looks the same way as it stands. */
+  private static boolean standsAsDrawn(Part part, Face face) {
+    return !part.pose().isTurned() || part.pose().about() == face.axis();
   }
 
   private List<Map<String, Object>> glueTerms(List<Joint> joints) {
@@ -192,7 +198,7 @@ final class StepData {
   private Optional<String> takenIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
         .filter(cut -> cut.forWhat().filter(joint.first()::equals).isPresent())
-        .filter(cut -> cut instanceof Cut.Trench)
+        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Cut.Housing)
         .map(Cut::term)
         .findFirst();
   }

@@ -115,6 +115,9 @@ final class StepWriter {
     return new SettingText(
         words.say("setting." + setting.key()),
         setting.part().map(part -> piece.part(part).mark()).orElse(""),
-        figures.formatWithUnit(setting.value()));
+        setting
+            .angle()
+            .map(Object::toString)
+            .orElseGet(() -> figures.formatWithUnit(setting.value())));
   }
 }

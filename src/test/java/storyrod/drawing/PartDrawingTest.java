@@ -202,6 +202,9 @@ class PartDrawingTest {
         }
         lengths.add(h.step().times(h.count() - 1L));
       }
+      case Cut.Slope s -> {}
+      case Cut.Housing h -> {}
+      case Cut.InPlace i -> {}
       case Cut.PocketHoles p -> {
         Axis across = Axis.other(p.from().axis(), p.end().axis());
         for (Point centre : p.centres()) {

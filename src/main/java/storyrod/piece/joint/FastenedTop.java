@@ -72,7 +72,9 @@ public final class FastenedTop implements JointType {
                 new ItemCount(entry.text("fastener"), count),
                 new ItemCount(entry.text("screw"), count)),
             Optional.of(new Joint.Driven(rail.part(), meeting.face())));
-    List<Diagnostic> faults = faults(meeting, rail.face());
+    List<Diagnostic> askew =
+        JointKeys.squareOnly(meeting, "fasten the top to a rail that stands straight");
+    List<Diagnostic> faults = askew.isEmpty() ? faults(meeting, rail.face()) : askew;
     return faults.isEmpty()
         ? new JointEffect(
             List.of(new CutIn(rail.part(), slot(meeting, rail.face()))), joint, faults)

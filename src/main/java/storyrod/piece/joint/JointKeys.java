@@ -2,6 +2,7 @@ package storyrod.piece.joint;
 
 import java.util.List;
 import java.util.Optional;
+import storyrod.description.Diagnostic;
 import storyrod.description.Key;
 import storyrod.description.ValueType;
 import storyrod.piece.Joint;
@@ -24,6 +25,23 @@ final class JointKeys {
 
   static Key item(String name, String help) {
     return Key.required(name, new ValueType.ItemName(), help);
+  }
+
+  /** What is wrong with a joint that can only be made square, if its parts are not. */
+  static List<Diagnostic> squareOnly(Meeting meeting, String instead) {
+    return meeting.askew().stream()
+        .map(
+            askew ->
+                Diagnostic.error(
+                        "joint-askew",
+                        meeting.entry().at(),
+                        "%s cannot join %s and %s, of which one is turned or cut at an angle"
+                            .formatted(
+                                meeting.entry().kind(),
+                                meeting.first().name(),
+                                meeting.second().name()))
+                    .hint(instead))
+        .toList();
   }
 
   /** A joint in which the first part is pushed home face first and nothing is driven. */

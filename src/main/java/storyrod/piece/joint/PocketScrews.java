@@ -61,6 +61,10 @@ public final class PocketScrews implements JointType {
             true,
             List.of(new ItemCount(entry.text("screw"), entry.count("count"))),
             Optional.of(new Joint.Driven(meeting.first().name(), from)));
+    List<Diagnostic> askew = JointKeys.squareOnly(meeting, "write `screws`, or `butt` with glue");
+    if (!askew.isEmpty()) {
+      return new JointEffect(List.of(), joint, askew);
+    }
     if (from.axis() == meeting.axis()) {
       return new JointEffect(List.of(), joint, List.of(sameAxis(meeting, from)));
     }

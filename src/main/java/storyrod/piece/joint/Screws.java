@@ -51,7 +51,10 @@ public final class Screws extends DrivenThrough {
         || screw.flatMap(ItemEntry::diameter).isEmpty()) {
       return new JointEffect(List.of(), joint, List.of(sizeless(meeting)));
     }
-    return drilled(meeting, joint, screw.get());
+    return meeting
+        .askew()
+        .map(askew -> new ScrewsAskew(meeting, askew, joint, screw.get()).effect())
+        .orElseGet(() -> drilled(meeting, joint, screw.get()));
   }
 
   private static JointEffect drilled(Meeting meeting, Joint joint, ItemEntry screw) {
@@ -66,7 +69,7 @@ public final class Screws extends DrivenThrough {
         faults(meeting, bite, screw));
   }
 
-  private static CutIn clearance(Meeting meeting, ScrewHoles holes, ItemEntry screw) {
+  static CutIn clearance(Meeting meeting, ScrewHoles holes, ItemEntry screw) {
     Face entered = meeting.face().opposite();
     Blank first = meeting.first();
     Cut.Holes row =
@@ -83,7 +86,7 @@ public final class Screws extends DrivenThrough {
   }
 
   /** A proud head would lift whatever lies on it; a pocket screw's flat underside stays on top. */
-  private static boolean isCountersunk(Meeting meeting, ItemEntry screw) {
+  static boolean isCountersunk(Meeting meeting, ItemEntry screw) {
     return meeting.entry().yes("countersink", screw.kind() != ItemKind.POCKET_SCREW);
   }
 
@@ -159,7 +162,7 @@ public final class Screws extends DrivenThrough {
     return faults;
   }
 
-  private static Diagnostic tooShort(Meeting meeting, ItemEntry screw) {
+  static Diagnostic tooShort(Meeting meeting, ItemEntry screw) {
     return Diagnostic.error(
             "screw-too-short",
             meeting.entry().at("screw"),

@@ -38,6 +38,13 @@ abstract class Slotted implements JointType {
 
   @Override
   public JointEffect effect(Meeting meeting) {
+    return meeting
+        .askew()
+        .map(askew -> new LeaningSlot(meeting, askew, words.name()).effect())
+        .orElseGet(() -> square(meeting));
+  }
+
+  private JointEffect square(Meeting meeting) {
     Entry entry = meeting.entry();
     Box slot = meeting.slot(entry.length("depth"));
     Cut cut =

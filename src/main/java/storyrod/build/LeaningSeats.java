@@ -1,0 +1,72 @@
+package storyrod.build;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.Seat.How;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.geometry.FlatFace;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+import storyrod.piece.Touch;
+
+/** Where a part is set on one that leans: marked on its face, along it, from its ends. */
+record LeaningSeats(Part part, Part leaning) {
+  /** The seats of two parts of which one leans; none where both do, each its own way. */
+  static List<Seat> of(Part moving, Part other) {
+    if (moving.pose().isTurned() && other.pose().isTurned()) {
+      return List.of();
+    }
+    return other.pose().isTurned()
+        ? new LeaningSeats(moving, other).all()
+        : new LeaningSeats(other, moving).all();
+  }
+
+  private List<Seat> all() {
+    Optional<FlatFace> touched = Touch.between(leaning, part);
+    return touched.stream()
+        .flatMap(
+            shared -> {
+              Face on = Face.nearest(leaning.pose().inverse().direction(shared.normal()));
+              return Arrays.stream(Axis.values())
+                  .filter(axis -> axis != on.axis())
+                  .map(axis -> seat(on, axis, along(shared, axis)));
+            })
+        .toList();
+  }
+
+  private Range along(FlatFace shared, Axis axis) {
+    Vector3D way = Face.of(axis, 1).normal();
+    double[] at =
+        shared.outer().stream()
+            .mapToDouble(point -> leaning.pose().inverse().point(point).dot(way))
+            .sorted()
+            .toArray();
+    return new Range(Length.nearest(at[0]), Length.nearest(at[at.length - 1]));
+  }
+
+  private Seat seat(Face on, Axis axis, Range range) {
+    Length low = range.from().minus(end(Face.of(axis, -1), on));
+    Length high = end(Face.of(axis, 1), on).minus(range.to());
+    boolean fromHigh = high.isShorterThan(low);
+    Length distance = (fromHigh ? high : low).max(Length.ZERO);
+    Face face = Face.of(axis, fromHigh ? 1 : -1);
+    How how = distance.isZero() ? How.FLUSH : How.FROM;
+    return new Seat(how, part.name(), leaning.name(), face, distance);
+  }
+
+  /** Where the leaning part ends on the face that is touched, which a slanted cut may shorten. */
+  private Length end(Face end, Face on) {
+    return leaning.cuts().stream()
+        .filter(Cut.Slope.class::isInstance)
+        .map(Cut.Slope.class::cast)
+        .filter(slope -> slope.from() == end && slope.towards() == on)
+        .map(slope -> slope.second().on(end.axis()))
+        .findFirst()
+        .orElse(leaning.box().at(end));
+  }
+}

@@ -1,0 +1,85 @@
+package storyrod.build;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+
+/**
+ * Who stands in whose way where parts lean, or are cut at an angle, so near to each other that
+ * their boxes overlap: one is moved step by step and its wood compared with the other's. A part
+ * that leans may also leave along its own axis.
+ */
+final class Passing {
+  /** A step this long runs into whatever is in the way, and is short beside any part, in mm. */
+  private static final double FIRST_STEP_MM = 4;
+
+  private static final double NEXT_STEP = 1.4;
+
+  /** What rounding leaves where slanted faces slide on each other, in mm³. */
+  private static final double NOTHING_MM3 = 50;
+
+  private Passing() {}
+
+  /** Whether boxes cannot tell who blocks whom. */
+  static boolean isNeeded(Part one, Part other) {
+    return (isSlanted(one) || isSlanted(other)) && one.bounds().overlaps(other.bounds());
+  }
+
+  private static boolean isSlanted(Part part) {
+    return part.pose().isTurned() || part.cuts().stream().anyMatch(Passing::leans);
+  }
+
+  private static boolean leans(Cut cut) {
+    return switch (cut) {
+      case Cut.Slope slope -> !slope.term().equals("chamfer");
+      case Cut.Housing housing -> true;
+      case Cut.Trench trench -> false;
+      case Cut.Holes holes -> false;
+      case Cut.PocketHoles pockets -> false;
+      case Cut.InPlace inPlace -> false;
+    };
+  }
+
+  /** How a part can leave another towards a face: straight, or along the lean of one of them. */
+  static Optional<Vector3D> way(Part mover, Part other, Face leave) {
+    return Stream.of(leave.normal(), leaning(mover, leave), leaning(other, leave))
+        .distinct()
+        .filter(way -> !hits(mover, other, way))
+        .findFirst();
+  }
+
+  private static Vector3D leaning(Part part, Face leave) {
+    Face own = Face.nearest(part.pose().inverse().direction(leave.normal()));
+    return part.pose().normal(own);
+  }
+
+  private static boolean hits(Part mover, Part other, Vector3D way) {
+    double step = FIRST_STEP_MM;
+    for (double at = step; overlaps(mover.bounds(), other.bounds(), way.multiply(at)); at += step) {
+      if (other.placed().sharedVolumeMm3(mover.placed(), way.multiply(at)) > NOTHING_MM3) {
+        return true;
+      }
+      step *= NEXT_STEP;
+    }
+    return false;
+  }
+
+  private static boolean overlaps(Box moved, Box other, Vector3D by) {
+    Box there = moved;
+    for (Axis axis : Axis.values()) {
+      Length shift = Length.nearest(by.dot(Face.of(axis, 1).normal()));
+      there =
+          there.with(
+              axis,
+              new storyrod.geometry.Range(
+                  moved.on(axis).from().plus(shift), moved.on(axis).to().plus(shift)));
+    }
+    return there.overlaps(other);
+  }
+}
