@@ -38,7 +38,7 @@ public final class Planner {
     this.diagnostics = diagnostics;
     this.reach = new Reach(piece.parts());
     this.levels = Levels.of(piece);
-    this.late = Late.of(piece, levels.get(Unit.PIECE));
+    this.late = Late.of(piece);
     this.assembler = new Assembler(reach, piece.joints(), late);
   }
 

@@ -108,10 +108,10 @@ final class Tasks {
   }
 
   private StageKey stage(Unit unit) {
-    if (!unit.level().equals(Unit.PIECE)) {
-      return StageKey.SUB_ASSEMBLIES;
+    if (job.isLate(unit)) {
+      return StageKey.HARDWARE;
     }
-    return job.isLate(unit) ? StageKey.HARDWARE : StageKey.ASSEMBLY;
+    return unit.level().equals(Unit.PIECE) ? StageKey.ASSEMBLY : StageKey.SUB_ASSEMBLIES;
   }
 
   private static Task task(int index, Operation operation, StageKey stage, int rank) {

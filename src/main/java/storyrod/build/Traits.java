@@ -11,6 +11,7 @@ import storyrod.description.Description.StockKind;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -24,10 +25,12 @@ public final class Traits {
 
   private final Piece piece;
   private final Set<String> fronts;
+  private final Set<String> loose;
 
   public Traits(Piece piece) {
     this.piece = piece;
     this.fronts = Fronts.of(piece);
+    this.loose = Nesting.of(piece).loose();
   }
 
   /** The traits of an operation, the one that names it best first. */
@@ -103,16 +106,18 @@ public final class Traits {
   }
 
   private String alone(Operation operation) {
-    return hangs(operation) ? "fit-loose" : "fit-first";
+    if (!loose.contains(operation.target())) {
+      return "fit-first";
+    }
+    return isDoor(operation) ? "fit-door" : "fit-loose";
   }
 
-  private boolean hangs(Operation operation) {
-    return piece.joints().stream()
-        .filter(joint -> !fronts.contains(joint.first()) && !fronts.contains(joint.second()))
-        .noneMatch(
-            joint ->
-                operation.parts().contains(joint.first())
-                    != operation.parts().contains(joint.second()));
+  /** Whether it is hung on hinges. */
+  private boolean isDoor(Operation operation) {
+    return piece.description().hardware().stream()
+        .filter(entry -> item(entry.item().value()).isHinge())
+        .flatMap(entry -> entry.parts().stream())
+        .anyMatch(part -> operation.parts().contains(part.value()));
   }
 
   private List<String> finishing() {
@@ -124,8 +129,12 @@ public final class Traits {
   }
 
   private String kind(String item) {
-    Description.ItemEntry entry = piece.description().items().get(item);
-    return word(entry == null ? ItemKind.OTHER : entry.kind());
+    return word(item(item));
+  }
+
+  private ItemKind item(String name) {
+    Description.ItemEntry entry = piece.description().items().get(name);
+    return entry == null ? ItemKind.OTHER : entry.kind();
   }
 
   /** The entries of the hardware list that a mounting operation mounts. */

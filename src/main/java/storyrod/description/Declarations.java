@@ -75,5 +75,6 @@ final class Declarations {
     Scope inside = scope.ofAssembly(name.text());
     scope.assemblies().put(name.text(), inside);
     each(node, "parts", (part, range) -> part(inside, part, range));
+    each(node, "assemblies", (inner, of) -> assembly(inside, inner, of));
   }
 }

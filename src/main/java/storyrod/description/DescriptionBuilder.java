@@ -14,6 +14,7 @@ import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
+import storyrod.description.Description.ItemSizes;
 import storyrod.description.Description.OrderEntry;
 import storyrod.description.Description.PartEntry;
 import storyrod.description.Description.Price;
@@ -48,7 +49,7 @@ final class DescriptionBuilder {
         parts(),
         connections("joints"),
         connections("cuts"),
-        each("assemblies", DescriptionBuilder::assembly),
+        assemblies(),
         each("items", DescriptionBuilder::item),
         project.list("hardware").stream().map(DescriptionBuilder::hardware).toList(),
         project.find("finish", Entry.class).map(DescriptionBuilder::finish),
@@ -107,8 +108,7 @@ final class DescriptionBuilder {
   private List<PartEntry> parts() {
     List<PartEntry> parts = new ArrayList<>();
     project.entries("parts").forEach((name, entry) -> parts.add(part(name, name, entry)));
-    project
-        .entries("assemblies")
+    inner()
         .forEach(
             (assembly, inside) ->
                 inside
@@ -136,18 +136,40 @@ final class DescriptionBuilder {
   }
 
   private List<Entry> connections(String section) {
-    Stream<Entry> inside =
-        project.entries("assemblies").values().stream()
-            .flatMap(each -> each.list(section).stream());
+    Stream<Entry> inside = inner().values().stream().flatMap(each -> each.list(section).stream());
     return Stream.concat(project.list(section).stream(), inside)
         .sorted(Comparator.comparingInt(entry -> entry.at().start()))
         .toList();
   }
 
+  /** All sub-assemblies by their full names, each before those that are built into it. */
+  private Map<String, Entry> inner() {
+    Map<String, Entry> all = new LinkedHashMap<>();
+    collect("", project, all);
+    return all;
+  }
+
+  private static void collect(String prefix, Entry outer, Map<String, Entry> all) {
+    outer
+        .entries("assemblies")
+        .forEach(
+            (name, entry) -> {
+              all.put(prefix + name, entry);
+              collect(prefix + name + ".", entry, all);
+            });
+  }
+
+  private Map<String, AssemblyEntry> assemblies() {
+    Map<String, AssemblyEntry> made = new LinkedHashMap<>();
+    inner().forEach((name, entry) -> made.put(name, assembly(name, entry)));
+    return made;
+  }
+
   private static AssemblyEntry assembly(String name, Entry entry) {
     List<String> parts =
         entry.entries("parts").keySet().stream().map(part -> name + "." + part).toList();
-    return new AssemblyEntry(name, title(name, entry), entry.at(), parts);
+    String own = name.substring(name.lastIndexOf('.') + 1);
+    return new AssemblyEntry(name, title(own, entry), entry.at(), parts);
   }
 
   private static ItemEntry item(String name, Entry entry) {
@@ -160,7 +182,20 @@ final class DescriptionBuilder {
         entry.findLength("diameter"),
         entry.findLength("side-clearance"),
         count(entry, "pack", 1),
-        entry.find("price", Rational.class));
+        entry.find("price", Rational.class),
+        sizes(entry));
+  }
+
+  private static ItemSizes sizes(Entry entry) {
+    return new ItemSizes(
+        entry.findLength("bottom-clearance"),
+        entry.findLength("notch"),
+        entry.findLength("cup-diameter"),
+        entry.findLength("cup-depth"),
+        entry.findLength("cup-edge"),
+        entry.findLength("leaf-width"),
+        entry.findLength("leaf-thickness"),
+        entry.findLength("centres"));
   }
 
   private static int count(Entry entry, String key, int otherwise) {

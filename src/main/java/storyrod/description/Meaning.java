@@ -31,6 +31,7 @@ final class Meaning {
       case ValueType.Numbers numbers -> "names and their numbers";
       case ValueType.Section section -> "its keys";
       case ValueType.Named named -> "names, each with its keys";
+      case ValueType.Assemblies assemblies -> "names, each with its keys";
       case ValueType.Listed listed -> "a list";
       case ValueType.Joints joints -> "a list of joints";
       case ValueType.Cuts cuts -> "a list of cuts";

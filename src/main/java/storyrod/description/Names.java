@@ -151,6 +151,12 @@ final class Names {
 
   private static Lookup<PartCells> in(Scope assembly, String path) {
     String name = path.substring(path.indexOf('.') + 1);
+    int dot = name.indexOf('.');
+    Optional<Scope> inner =
+        Optional.ofNullable(assembly.assemblies().get(name.substring(0, Math.max(dot, 0))));
+    if (inner.isPresent()) {
+      return in(inner.get(), name);
+    }
     return Optional.ofNullable(assembly.parts().get(name))
         .map(Lookup::of)
         .orElseGet(

@@ -6,6 +6,7 @@ import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
 import storyrod.description.ValueType.Amount;
+import storyrod.description.ValueType.Assemblies;
 import storyrod.description.ValueType.AxisName;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Count;
@@ -62,6 +63,14 @@ public final class Sections {
               Key.optional("length", LENGTH, "How long it is."),
               Key.optional("diameter", LENGTH, "A screw's shank or a pin's body."),
               Key.optional("side-clearance", LENGTH, "What a slide needs beside the drawer."),
+              Key.optional("bottom-clearance", LENGTH, "What it needs under the drawer's sides."),
+              Key.optional("notch", LENGTH, "From the lower edge of the sides up to the bottom."),
+              Key.optional("cup-diameter", LENGTH, "How wide a concealed hinge's cup is."),
+              Key.optional("cup-depth", LENGTH, "How deep that cup is let in."),
+              Key.optional("cup-edge", LENGTH, "From the door's edge to the rim of the cup."),
+              Key.optional("leaf-width", LENGTH, "How wide a butt hinge's leaf is."),
+              Key.optional("leaf-thickness", LENGTH, "How deep that leaf is let in."),
+              Key.optional("centres", LENGTH, "Between the two holes of a pull."),
               Key.optional("pack", new Count(1), "How many come in a pack."),
               Key.optional("price", new Amount(), "The price of a pack.")));
 
@@ -85,6 +94,7 @@ public final class Sections {
           List.of(
               Key.optional("title", TEXT, "Its name for a reader."),
               Key.required("parts", new Named(PART), "Its parts."),
+              Key.optional("assemblies", new Assemblies(), "Those that are built into it."),
               Key.optional("joints", new Joints(), "Its joints."),
               Key.optional("cuts", new Cuts(), "Machining on its parts.")));
 
@@ -150,7 +160,7 @@ public final class Sections {
               Key.required("stock", new Named(STOCK), "What parts are cut from."),
               Key.optional("items", new Named(ITEM), "Hardware that can be used."),
               Key.optional("parts", new Named(PART), "The parts."),
-              Key.optional("assemblies", new Named(ASSEMBLY), "Parts that are built as a unit."),
+              Key.optional("assemblies", new Assemblies(), "Parts that are built as a unit."),
               Key.optional("joints", new Joints(), "What connects the parts."),
               Key.optional("cuts", new Cuts(), "Machining on the parts."),
               Key.optional("hardware", new Listed(HARDWARE), "Hardware that no joint brings."),

@@ -34,6 +34,7 @@ final class ValueReader {
       case ValueType.Numbers all -> numbers(node);
       case ValueType.Section section -> entries.section(section.type(), node);
       case ValueType.Named named -> entries.named(named.type(), node);
+      case ValueType.Assemblies assemblies -> entries.named(Sections.ASSEMBLY, node);
       case ValueType.Listed listed -> entries.listed(listed.type(), node);
       case ValueType.Joints joints -> entries.kinds("joint", context.vocabulary().joints(), node);
       case ValueType.Cuts cuts -> entries.kinds("cut", context.vocabulary().cuts(), node);

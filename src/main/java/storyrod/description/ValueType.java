@@ -81,6 +81,9 @@ public sealed interface ValueType {
   /** Names, each with keys and values; Java type map of {@link Entry}. */
   record Named(EntryType type) implements ValueType {}
 
+  /** Sub-assemblies by name, one inside another; Java type map of {@link Entry}. */
+  record Assemblies() implements ValueType {}
+
   /** A list of keys with values; Java type {@link List} of {@link Entry}. */
   record Listed(EntryType type) implements ValueType {}
 

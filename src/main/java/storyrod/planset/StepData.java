@@ -13,6 +13,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Fronts;
 import storyrod.build.Insides;
+import storyrod.build.Levels;
 import storyrod.build.Operation;
 import storyrod.build.Pilots;
 import storyrod.build.Traits;
@@ -23,6 +24,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -39,12 +41,18 @@ final class StepData {
   private final Words words;
   private final Traits traits;
   private final PartPhrases phrases;
+  private final Nesting nesting;
+  private final Map<String, String> levels;
+  private final Map<String, String> drawers;
 
   StepData(Piece piece, Words words) {
     this.piece = piece;
     this.words = words;
     this.traits = new Traits(piece);
     this.phrases = new PartPhrases(piece);
+    this.nesting = Nesting.of(piece);
+    this.levels = Levels.byUnit(piece);
+    this.drawers = Fronts.drawers(piece);
   }
 
   Map<String, Object> of(Step step) {
@@ -116,12 +124,13 @@ final class StepData {
     List<Operation> moving = joining.isEmpty() ? step.operations() : joining;
     List<String> comeIn = moving.stream().flatMap(each -> each.parts().stream()).toList();
     List<Joint> joints = moving.stream().flatMap(each -> each.joints().stream()).toList();
-    boolean inPiece = isInPiece(step);
+    String level = level(step);
+    boolean inPiece = level.equals(Nesting.PIECE);
     List<String> meeting = meeting(joints, comeIn);
-    data.put("moving", phrases.units(comeIn, inPiece));
+    data.put("moving", phrases.units(comeIn, level));
     data.put("turned", inPiece && !step.standing().isEmpty());
-    data.put("base", phrases.units(laidReady(step, comeIn), inPiece));
-    data.put("onto", phrases.units(meeting, inPiece));
+    data.put("base", phrases.units(laidReady(step, comeIn), level));
+    data.put("onto", phrases.units(meeting, level));
     data.put("from", step.enters().map(face -> face.opposite().word()).orElse("top"));
     List<Map<String, Object>> seats = new SeatData(piece, phrases).of(step);
     data.put("seats", seats);
@@ -138,9 +147,11 @@ final class StepData {
     data.put("fastenerCount", count(step, "top-fastener"));
   }
 
-  private static boolean isInPiece(Step step) {
-    Operation operation = step.operations().getFirst();
-    return !operation.target().contains(".");
+  /** What a step builds on: the piece, or a sub-assembly; a front is fixed to its drawer. */
+  private String level(Step step) {
+    String target = step.operations().getFirst().target();
+    return Optional.ofNullable(drawers.get(target))
+        .orElseGet(() -> levels.getOrDefault(target, Nesting.PIECE));
   }
 
   private static List<String> laidReady(Step step, List<String> comeIn) {
@@ -203,11 +214,8 @@ final class StepData {
 
   /** Whether a front of one of these assemblies is fixed later. */
   private boolean fronts(List<String> comeIn) {
-    return Fronts.of(piece).stream()
-        .map(front -> piece.part(front).assembly())
-        .anyMatch(
-            assembly ->
-                comeIn.stream().anyMatch(part -> piece.part(part).assembly().equals(assembly)));
+    return drawers.values().stream()
+        .anyMatch(drawer -> comeIn.stream().anyMatch(part -> nesting.isIn(part, drawer)));
   }
 
   /** Whether a pull's holes go through the step's first part, so that its screws can hold it. */
