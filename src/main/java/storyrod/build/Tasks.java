@@ -12,6 +12,8 @@ final class Tasks {
   /** The piece is turned for feet and glides, so they come before what makes it heavy. */
   private static final int FEET_FIRST = -1;
 
+  private static final int STRAP_LAST = Integer.MAX_VALUE;
+
   private final Job job;
   private final Traits traits;
   private final FitGroups groups;
@@ -83,9 +85,17 @@ final class Tasks {
         index,
         operation,
         StageKey.HARDWARE,
-        traits.of(operation).contains("mount-foot") ? FEET_FIRST : 1,
+        mountingRank(traits.of(operation).getFirst()),
         operation.name(),
         Optional.empty());
+  }
+
+  private static int mountingRank(String trait) {
+    return switch (trait) {
+      case "mount-foot", "mount-levelling-foot" -> FEET_FIRST;
+      case "mount-anti-tip-strap" -> STRAP_LAST;
+      default -> 1;
+    };
   }
 
   private Task fitting(int index, Operation operation) {

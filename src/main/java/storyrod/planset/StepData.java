@@ -70,6 +70,7 @@ final class StepData {
     data.put("finish", finish());
     data.put("bitGiven", has(step, "pilot-diameter"));
     data.put("lineGiven", has(step, "slide-line-"));
+    data.put("underGiven", has(step, "slide-under-"));
     data.put("offFront", has(step, "slide-behind") || has(step, "slide-before"));
     switch (step.verb()) {
       case MILL, SIZE -> putStock(data, step);
@@ -144,7 +145,7 @@ final class StepData {
     data.put("pullHolds", pullHolds(step));
     data.put("movingSolid", comeIn.stream().map(piece::part).noneMatch(Traits::isSheet));
     data.put("hangers", hangers(comeIn));
-    data.put("fastenerCount", count(step, "top-fastener"));
+    data.put("fastenerCount", count(step, "top-fastener") + count(step, "rotating-fastener"));
   }
 
   /** What a step builds on: the piece, or a sub-assembly; a front is fixed to its drawer. */
