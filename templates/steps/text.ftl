@@ -331,15 +331,22 @@
     <@say "Drive one screw through each fastener, and do not force it tight."/>
   <#elseif has("fit-front")>
     <@title "Fix " + plains(moving)/>
+    <#if total(moving) gt 1>
+      <@say "Fix the fronts one after the other, the lowest first: " + fulls(moving) + "."/>
+    </#if>
     <@say "Push the drawer shut."/>
-    <@say "Set " + fulls(moving) + " in its opening on thin shims and even out the gap all round."/>
+    <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round."/>
     <#if pullHolds>
       <@say "Hold it with the pull's own screws and washers through the holes for the pull, just tight enough to stay, and shift it until the gap is even."/>
     <#else>
       <@say "Hold it with double-sided tape."/>
     </#if>
     <@say "Pull the drawer out with care and clamp the front to the box."/>
-    <@driving/>
+    <#if total(moving) gt 1>
+      <@say "Drive its screws from behind, in pilot holes: " + joined(hardware?filter(h -> h.kind == "wood-screw")?map(h -> (h.count / total(moving))?string)) + " each."/>
+    <#else>
+      <@driving/>
+    </#if>
     <#if pullHolds>
       <@say "Take the pull's screws out again."/>
     </#if>
@@ -361,13 +368,13 @@
       <@title "Hang " + plains(moving)/>
       <@say "Pull both runners out of the case and lay " + fulls(moving) + " on them."/>
       <@say "Push in until the hooks at the back and the catches under the front have taken hold."/>
-      <@say "See that it runs freely, lies level and closes to the end; turn the height screws of the catches if it does not."/>
+      <@say "See that " + pick(moving, "it", "each") + " runs freely, lies level and closes to the end; turn the height screws of the catches if it does not."/>
     <#elseif hangers?seq_contains("slide")>
       <@title "Hang " + plains(moving)/>
       <@say "Pull the runners out of the case and set the drawer members on them."/>
-      <@say "Push " + fulls(moving) + " in gently until it stops at the back."/>
+      <@say "Push " + fulls(moving) + " in gently until " + pick(moving, "it stops", "each stops") + " at the back."/>
       <#if frontLater>
-        <@say "See that it runs freely over its whole length and lies level."/>
+        <@say "See that " + pick(moving, "it", "each") + " runs freely over its whole length and lies level."/>
       <#else>
         <@say "Look at the gap round the front and shift the slides until it is even."/>
       </#if>
@@ -494,7 +501,7 @@
       <@say "Lay the piece on its back on a blanket."/>
       <@say "Drill for the inserts of the " + noun + " as their maker says, with a stop, and press or screw them in."/>
       <@say "Turn every foot in by half of its way."/>
-      <@say "Stand the piece up where it will stay and turn the feet until a level shows true both ways."/>
+      <@say "Stand the piece up. Where it will stay, turn the feet until a level shows true both ways."/>
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>

@@ -72,9 +72,15 @@ public final class Traits {
   private String cutting(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
-      case Cut.Holes holes -> holes.through() ? "drill-through" : "drill-hole";
+      case Cut.Holes holes -> drilling(holes);
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
     };
+  }
+
+  private String drilling(Cut.Holes holes) {
+    boolean isCup =
+        holes.forWhat().map(this::item).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+    return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
   }
 
   private static String trench(String term) {
