@@ -40,7 +40,12 @@
   <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + plural(p.title?uncap_first) + mark></#if>
   <#return plain(p) + mark>
 </#function>
-<#function plains list><#return joined(list?map(p -> plain(p)))></#function>
+<#-- What goes by one name in two sizes is named once. -->
+<#function plains list>
+  <#local names = []>
+  <#list list?map(p -> plain(p)) as name><#if !names?seq_contains(name)><#local names = names + [name]></#if></#list>
+  <#return joined(names)>
+</#function>
 <#function fulls list><#return joined(list?map(p -> full(p)))></#function>
 <#-- All parts of the step by their marks: A × 2, B and C. -->
 <#function letters>
@@ -343,7 +348,9 @@
     </#if>
     <@say "Pull the drawer out with care and clamp the front to the box."/>
     <#if total(moving) gt 1>
-      <@say "Drive its screws from behind, in pilot holes: " + joined(hardware?filter(h -> h.kind == "wood-screw")?map(h -> (h.count / total(moving))?string)) + " each."/>
+      <#list hardware?filter(h -> h.kind == "wood-screw") as h>
+        <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive the " + number(h.count / total(moving)) + " screws" + drivenHow(h) + "."/>
+      </#list>
     <#else>
       <@driving/>
     </#if>
@@ -541,6 +548,9 @@
 <#list said as each>
 <@say "Note: " + each/>
 </#list>
+<#if inUnits?size gt 0>
+<@say ((verb == "fit" && has("fit-front"))?then("This is for ", "Do this for ") + plains(inUnits) + (total(inUnits) gt 1)?then(", which are alike.", ".")) />
+</#if>
 <#switch verb>
   <#case "mill"><@milling/><#break>
   <#case "size"><@sizing/><#break>

@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Levels;
-import storyrod.build.Operation;
 import storyrod.geometry.Face;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
@@ -80,7 +79,7 @@ final class Moves {
     for (Step step : plan.steps()) {
       boolean brings = step.newParts().stream().anyMatch(unit.parts()::contains);
       if (brings && staysIn(scope, step) && meetsOthers(unit, step)) {
-        boolean moves = !step.standing().isEmpty() || isTarget(unit, step);
+        boolean moves = !step.standing().isEmpty() || comesIn(unit, step);
         return new Entry(step.number(), moves, out(unit, step));
       }
     }
@@ -97,10 +96,9 @@ final class Moves {
         || unit.parts().size() == 1;
   }
 
-  private static boolean isTarget(Unit unit, Step step) {
-    return step.operations().stream()
-        .map(Operation::target)
-        .anyMatch(target -> target.equals(unit.name()) || unit.parts().contains(target));
+  /** Whether a unit comes to another one that lies ready. */
+  private static boolean comesIn(Unit unit, Step step) {
+    return step.movingParts().stream().anyMatch(unit.parts()::contains);
   }
 
   private Face out(Unit unit, Step step) {

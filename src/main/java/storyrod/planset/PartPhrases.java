@@ -73,6 +73,17 @@ record PartPhrases(Piece piece) {
     return phrases;
   }
 
+  /** Those of some sub-assemblies whose titles end in a number that tells them apart. */
+  List<Map<String, Object>> numbered(Collection<String> assemblies) {
+    return titled(
+        assemblies.stream()
+            .flatMap(
+                name -> Optional.ofNullable(piece.description().assemblies().get(name)).stream())
+            .map(AssemblyEntry::title)
+            .filter(title -> NUMBERED.matcher(title).matches())
+            .toList());
+  }
+
   /** Sub-assemblies by their titles; those told apart only by a number at the end together. */
   private static List<Map<String, Object>> titled(List<String> titles) {
     Map<String, List<Integer>> numbers = new LinkedHashMap<>();

@@ -17,6 +17,7 @@ import storyrod.build.Levels;
 import storyrod.build.Operation;
 import storyrod.build.Pilots;
 import storyrod.build.Traits;
+import storyrod.build.Verb;
 import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Face;
@@ -68,6 +69,7 @@ final class StepData {
     data.put("hardware", hardware(step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
+    data.put("inUnits", phrases.numbered(builtIn(step)));
     data.put("bitGiven", has(step, "pilot-diameter"));
     data.put("lineGiven", has(step, "slide-line-"));
     data.put("underGiven", has(step, "slide-under-"));
@@ -150,9 +152,21 @@ final class StepData {
 
   /** What a step builds on: the piece, or a sub-assembly; a front is fixed to its drawer. */
   private String level(Step step) {
-    String target = step.operations().getFirst().target();
+    return level(step.operations().getFirst().target());
+  }
+
+  private String level(String target) {
     return Optional.ofNullable(drawers.get(target))
         .orElseGet(() -> levels.getOrDefault(target, Nesting.PIECE));
+  }
+
+  /** The sub-assemblies that a fitting step builds, or whose fronts it fixes. */
+  private List<String> builtIn(Step step) {
+    return step.operations().stream()
+        .filter(each -> each.verb() == Verb.FIT)
+        .map(each -> level(each.target()))
+        .distinct()
+        .toList();
   }
 
   private static List<String> laidReady(Step step, List<String> comeIn) {
