@@ -129,7 +129,9 @@ final class Operations {
     all.add(lasting(one, one.minutes() * times(item, used), one.waitMinutes()));
   }
 
-  /** How often the work of mounting is done: for each slide, handle or strap, each pair of hinges. */
+  /**
+   * How often the work of mounting is done: for each slide, handle or strap, each pair of hinges.
+   */
   private int times(String item, List<ItemCount> used) {
     int count =
         used.stream().filter(each -> each.item().equals(item)).mapToInt(ItemCount::count).sum();

@@ -12,12 +12,15 @@ public final class Checks {
           new CrowdedFasteners(),
           new DadoDepth(),
           new FinishUntried(),
+          new HingeCount(),
+          new HingeCup(),
           new HoleEdge(),
           new LoosePart(),
           new PartsOverlap(),
           new ScrewLength(),
           new SlideClearance(),
           new SlideLength(),
+          new TippingOver(),
           new TooWideForPlaner(),
           new UnknownDensity());
 

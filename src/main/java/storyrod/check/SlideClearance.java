@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
@@ -26,7 +25,7 @@ final class SlideClearance implements Check {
   @Override
   public String explanation() {
     return "A side-mounted slide needs its own thickness beside the drawer, usually 1/2 in (13 mm) a"
-        + " side, within 1/32 in (common practice; the slide's maker says what holds).";
+        + " side, an under-mounted one what its maker says, within 1/32 in (common practice; the slide's maker says what holds).";
   }
 
   @Override
@@ -34,7 +33,7 @@ final class SlideClearance implements Check {
     List<Diagnostic> found = new ArrayList<>();
     for (HardwareEntry entry : piece.description().hardware()) {
       ItemEntry item = piece.description().items().get(entry.item().value());
-      if (item.kind() == ItemKind.SLIDE && item.sideClearance().isPresent()) {
+      if (item.kind().isSlide() && item.sideClearance().isPresent()) {
         check(piece, entry, item.sideClearance().get(), found);
       }
     }
@@ -42,10 +41,10 @@ final class SlideClearance implements Check {
   }
 
   private void check(Piece piece, HardwareEntry entry, Length clearance, List<Diagnostic> found) {
-    List<Part> parts = entry.parts().stream().map(name -> piece.part(name.value())).toList();
-    for (Part side : parts.stream().filter(part -> part.assembly().isPresent()).toList()) {
-      for (Part post : parts.stream().filter(part -> part.assembly().isEmpty()).toList()) {
-        gap(side, post, parts)
+    HungParts hung = HungParts.of(piece, entry);
+    for (Part side : hung.hung()) {
+      for (Part post : hung.others()) {
+        gap(side, post, hung.all())
             .filter(gap -> gap.minus(clearance).abs().isLongerThan(GIVE))
             .ifPresent(gap -> found.add(finding(piece, entry, new Sides(side, post), gap)));
       }
@@ -61,7 +60,9 @@ final class SlideClearance implements Check {
     Length gap = inner.from().minus(outer.to()).max(outer.from().minus(inner.to()));
     boolean nearest =
         !gap.isNegative()
+            && side.box().z().overlaps(post.box().z())
             && parts.stream()
+                .filter(part -> part.box().z().overlaps(side.box().z()))
                 .map(part -> part.box().on(Axis.X))
                 .noneMatch(
                     other ->
