@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
@@ -17,6 +18,9 @@ import storyrod.piece.Piece;
 final class SlideClearance implements Check {
   private static final Length GIVE = Length.inch(1, 32);
 
+  /** The drawer side for which the clearance of an under-mounted slide holds (common practice). */
+  private static final Length UNDER_SIDE = Length.mm(16);
+
   @Override
   public String code() {
     return "slide-clearance";
@@ -25,7 +29,7 @@ final class SlideClearance implements Check {
   @Override
   public String explanation() {
     return "A side-mounted slide needs its own thickness beside the drawer, usually 1/2 in (13 mm) a"
-        + " side, an under-mounted one what its maker says, within 1/32 in (common practice; the slide's maker says what holds).";
+        + " side, an under-mounted one what its maker says for sides of 16 mm and more for thinner ones, within 1/32 in (common practice; the slide's maker says what holds).";
   }
 
   @Override
@@ -34,21 +38,31 @@ final class SlideClearance implements Check {
     for (HardwareEntry entry : piece.description().hardware()) {
       ItemEntry item = piece.description().items().get(entry.item().value());
       if (item.kind().isSlide() && item.sideClearance().isPresent()) {
-        check(piece, entry, item.sideClearance().get(), found);
+        check(piece, entry, found);
       }
     }
     return found;
   }
 
-  private void check(Piece piece, HardwareEntry entry, Length clearance, List<Diagnostic> found) {
+  private void check(Piece piece, HardwareEntry entry, List<Diagnostic> found) {
     HungParts hung = HungParts.of(piece, entry);
     for (Part side : hung.hung()) {
+      Length needed = needed(piece, entry, side);
       for (Part post : hung.others()) {
         gap(side, post, hung.all())
-            .filter(gap -> gap.minus(clearance).abs().isLongerThan(GIVE))
+            .filter(gap -> gap.minus(needed).abs().isLongerThan(GIVE))
             .ifPresent(gap -> found.add(finding(piece, entry, new Sides(side, post), gap)));
       }
     }
+  }
+
+  /** An under-mounted slide reaches from the case to the inside of the drawer's side. */
+  private static Length needed(Piece piece, HardwareEntry entry, Part side) {
+    ItemEntry item = piece.description().items().get(entry.item().value());
+    Length clearance = item.sideClearance().orElseThrow();
+    return item.kind() == ItemKind.UNDER_SLIDE
+        ? clearance.plus(UNDER_SIDE).minus(side.finishedThickness())
+        : clearance;
   }
 
   private record Sides(Part drawer, Part carcase) {}
@@ -86,7 +100,7 @@ final class SlideClearance implements Check {
             "%s needs %s between %s and %s, but there is %s"
                 .formatted(
                     item.name(),
-                    format.formatWithUnit(item.sideClearance().orElseThrow()),
+                    format.formatWithUnit(needed(piece, entry, sides.drawer())),
                     sides.drawer().name(),
                     sides.carcase().name(),
                     format.formatWithUnit(gap)))

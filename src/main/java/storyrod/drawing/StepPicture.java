@@ -96,14 +96,15 @@ final class StepPicture {
     if (!step.standing().isEmpty()) {
       return step.newParts();
     }
-    List<String> done = step.newParts().stream().filter(part -> unit(part).isPresent()).toList();
+    List<String> done = step.movingParts().stream().filter(part -> unit(part).isPresent()).toList();
     return done.size() < step.newParts().size() ? done : List.of();
   }
 
-  /** The operation that puts a part in its place. */
-  private Optional<Operation> unit(String part) {
+  /** What is put in its place of which a part is, or to which it belongs. */
+  private Optional<String> unit(String part) {
     return step.operations().stream()
-        .filter(each -> each.target().equals(part) || each.parts().contains(part))
+        .map(Operation::target)
+        .filter(target -> part.equals(target) || part.startsWith(target + "."))
         .findFirst();
   }
 
@@ -111,8 +112,7 @@ final class StepPicture {
   private List<List<String>> units(List<String> names) {
     Map<String, List<String>> units = new LinkedHashMap<>();
     for (String name : names) {
-      String unit = unit(name).map(Operation::target).orElse(name);
-      units.computeIfAbsent(unit, key -> new ArrayList<>()).add(name);
+      units.computeIfAbsent(unit(name).orElse(name), key -> new ArrayList<>()).add(name);
     }
     return List.copyOf(units.values());
   }
