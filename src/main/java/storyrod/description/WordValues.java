@@ -180,10 +180,18 @@ final class WordValues {
     return verb.found().flatMap(v -> target.map(t -> new OrderEntry(text.at(), v, t)));
   }
 
+  private static boolean isAssembly(Scope scope, String name) {
+    int dot = name.indexOf('.');
+    Optional<Scope> inside =
+        Optional.ofNullable(
+            scope.assemblies().get(name.substring(0, dot < 0 ? name.length() : dot)));
+    return inside.filter(in -> dot < 0 || isAssembly(in, name.substring(dot + 1))).isPresent();
+  }
+
   private Optional<String> target(Scalar text, String name) {
     boolean known =
         GENERAL.contains(name)
-            || context.scope().assemblies().containsKey(name)
+            || isAssembly(context.scope(), name)
             || context.scope().items().containsKey(name);
     if (known) {
       return Optional.of(name);
