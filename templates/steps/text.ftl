@@ -19,18 +19,33 @@
   <#return list[0..list?size - 2]?join(", ") + " and " + list?last>
 </#function>
 <#function place p><#return p.places?map(each -> words["place." + each])?join(" ")></#function>
-<#-- A part in a title: the left side, the feet. -->
+<#-- Numbers as one reads them: 1 to 3, 1 and 2, 1, 2 and 5. -->
+<#function counted p>
+  <#local all = p.numbers>
+  <#if all?size gt 2 && all?last - all?first == all?size - 1><#return all?first + " to " + all?last></#if>
+  <#return joined(all?map(n -> n?string))>
+</#function>
+<#-- A part in a title: the left side, the feet, drawer 2, drawers 1 to 3. -->
 <#function plain p>
+  <#if p.numbers?size gt 0 && !p.numbers?seq_contains(0)>
+    <#return ((p.count gt 1)?then(plural(p.title?uncap_first), p.title?uncap_first)) + " " + counted(p)>
+  </#if>
   <#if p.count gt 1><#return "the " + plural(p.title?uncap_first)></#if>
+  <#if p.title?matches(".* \\d+")><#return (place(p) + " " + p.title?uncap_first)?trim></#if>
   <#return "the " + (place(p) + " " + p.title?uncap_first)?trim>
 </#function>
 <#-- A part in a sentence, with its mark: the left side (A), the two partitions (C). -->
 <#function full p>
   <#local mark = (p.mark == "")?then("", " (" + p.mark + ")")>
-  <#if p.count gt 1><#return "the " + number(p.count) + " " + plural(p.title?uncap_first) + mark></#if>
+  <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + plural(p.title?uncap_first) + mark></#if>
   <#return plain(p) + mark>
 </#function>
-<#function plains list><#return joined(list?map(p -> plain(p)))></#function>
+<#-- What goes by one name in two sizes is named once. -->
+<#function plains list>
+  <#local names = []>
+  <#list list?map(p -> plain(p)) as name><#if !names?seq_contains(name)><#local names = names + [name]></#if></#list>
+  <#return joined(names)>
+</#function>
 <#function fulls list><#return joined(list?map(p -> full(p)))></#function>
 <#-- All parts of the step by their marks: A × 2, B and C. -->
 <#function letters>
@@ -298,13 +313,19 @@
     <@say "Clamp each part face down and drill where the part drawings show: " + letters() + "."/>
     <@say "Clear the chips out of every hole."/>
   <#else>
-    <#assign holes = (cut.forKind == "")?then("holes", words["kind." + cut.forKind] + " holes")>
+    <#assign cup = cut.forKind == "concealed-hinge">
+    <#assign holes = cup?then("hinge cups", (cut.forKind == "")?then("holes", words["kind." + cut.forKind] + " holes"))>
+    <#assign bit = cup?then("Forstner", "brad-point")>
     <@title "Drill the " + holes + inParts()/>
     <#if cut.depth == "">
-      <@say "Fit the " + cut.size + " brad-point bit."/>
+      <@say "Fit the " + cut.size + " " + bit + " bit."/>
       <@say "Clamp a backing board behind the part, so that the far side does not break out."/>
     <#else>
-      <@say "Fit the " + cut.size + " brad-point bit with the stop at " + cut.depth + "."/>
+      <@say "Fit the " + cut.size + " " + bit + " bit with the stop at " + cut.depth + "."/>
+    </#if>
+    <#if cup>
+      <@say "Try the depth in an offcut of the door's thickness: the cup must lie flush, and the point of the bit must not come through."/>
+      <@say "Work at a drill press, against a fence, so that every cup has the same distance from the edge."/>
     </#if>
     <#if total(parts) gt 1>
       <@say "Mark out the holes from one and the same end of every part."/>
@@ -351,7 +372,7 @@
     <#elseif each.kind == "pocket-screw">
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
-    <#if each.kind != "top-fastener">
+    <#if each.kind != "top-fastener" && each.kind != "rotating-fastener">
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
@@ -431,39 +452,70 @@
 </#macro>
 
 <#macro fitting>
-  <#if has("fit-top-fastener")>
+  <#assign rotating = has("fit-rotating-fastener")>
+  <#if has("fit-top-fastener") || rotating>
     <@title "Fasten " + plains(moving)/>
     <#if overhung>
       <@say "Lay " + fulls(moving) + " in place with the overhangs listed with this step."/>
     <#else>
       <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
     </#if>
-    <@say "Hook the " + number(fastenerCount) + " top fasteners into their slots."/>
-    <@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/>
+    <#if rotating>
+      <@say "Turn the " + number(fastenerCount) + " top fasteners so that each stands square to the rail: as it turns, the top can swell and shrink."/>
+    <#else>
+      <@say "Hook the " + number(fastenerCount) + " top fasteners into their slots."/>
+      <@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/>
+    </#if>
     <@say "Reach in from below and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw through each fastener, and do not force it tight."/>
   <#elseif has("fit-front")>
     <@title "Fix " + plains(moving)/>
+    <#if total(moving) gt 1>
+      <@say "Fix the fronts one after the other, the lowest first: " + fulls(moving) + "."/>
+    </#if>
     <@say "Push the drawer shut."/>
-    <@say "Set " + fulls(moving) + " in its opening on thin shims and even out the gap all round."/>
+    <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round."/>
     <#if pullHolds>
       <@say "Hold it with the pull's own screws and washers through the holes for the pull, just tight enough to stay, and shift it until the gap is even."/>
     <#else>
       <@say "Hold it with double-sided tape."/>
     </#if>
     <@say "Pull the drawer out with care and clamp the front to the box."/>
-    <@driving/>
+    <#if total(moving) gt 1>
+      <#list hardware?filter(h -> h.kind == "wood-screw") as h>
+        <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive the " + number(h.count / total(moving)) + " screws" + drivenHow(h) + "."/>
+      </#list>
+    <#else>
+      <@driving/>
+    </#if>
     <#if pullHolds>
       <@say "Take the pull's screws out again."/>
     </#if>
     <@say "Push the drawer shut and look at the gap once more."/>
+  <#elseif has("fit-door")>
+    <@title "Hang " + plains(moving)/>
+    <#if hangers?seq_contains("concealed-hinge")>
+      <@say "Hold " + fulls(moving) + " open in the opening and set the arms of its hinges on their plates, the upper one first."/>
+      <@say "Close it with care and look at the gap all round."/>
+      <@say "Turn the screws of the hinges to shift it sideways, up and down, and in and out, until the gap is even and it closes flush."/>
+    <#else>
+      <@say "Wedge " + fulls(moving) + " in the opening on thin shims, so that the gap is even all round."/>
+      <@say "Open it, prop it, and drive one screw into the second leaf of each hinge."/>
+      <@say "Close it and look at the gap: pare a mortise deeper, or pack it with paper, until the gap is even."/>
+      <@say "Drive the other screws."/>
+    </#if>
   <#elseif has("fit-loose")>
-    <#if hangers?seq_contains("slide")>
+    <#if hangers?seq_contains("under-slide")>
+      <@title "Hang " + plains(moving)/>
+      <@say "Pull both runners out of the case and lay " + fulls(moving) + " on them."/>
+      <@say "Push in until the hooks at the back and the catches under the front have taken hold."/>
+      <@say "See that " + pick(moving, "it", "each") + " runs freely, lies level and closes to the end; turn the height screws of the catches if it does not."/>
+    <#elseif hangers?seq_contains("slide")>
       <@title "Hang " + plains(moving)/>
       <@say "Pull the runners out of the case and set the drawer members on them."/>
-      <@say "Push " + fulls(moving) + " in gently until it stops at the back."/>
+      <@say "Push " + fulls(moving) + " in gently until " + pick(moving, "it stops", "each stops") + " at the back."/>
       <#if frontLater>
-        <@say "See that it runs freely over its whole length and lies level."/>
+        <@say "See that " + pick(moving, "it", "each") + " runs freely over its whole length and lies level."/>
       <#else>
         <@say "Look at the gap round the front and shift the slides until it is even."/>
       </#if>
@@ -557,6 +609,47 @@
         <@say "Set the drawer members on the drawer sides in line with them."/>
       </#if>
       <#break>
+    <#case "under-slide">
+      <@title "Mount the drawer slides"/>
+      <@say "Draw a level line for the underside of the runners in the case" + underGiven?then(", at the height given for each part up from the face it stands on", "") + "."/>
+      <@say "Set the runners on the lines, their front ends where the slide's maker says, behind the front edge, and mark their holes."/>
+      <@say "Screw the catches under the front corners of the drawer boxes, and drill the holes for the hooks into their backs as the maker's sheet shows."/>
+      <#break>
+    <#case "concealed-hinge">
+      <@title "Mount the " + noun/>
+      <@say "Press a cup into each of its holes, its arm square to the edge of the door."/>
+      <@say "Hold the door beside its place, open, and mark the middle of each arm on the case."/>
+      <@say "Set the plates on these marks, as far behind the front edge as the hinge's maker says for a door that lies on, half on, or in the case."/>
+      <#break>
+    <#case "butt-hinge">
+      <@title "Mount the " + noun/>
+      <@say "Set each hinge out from the end of the door by about its own length, and mark round one leaf with a knife on the door's edge."/>
+      <@say "Chisel the mortise to the thickness of the leaf, in thin slices from the middle to the lines."/>
+      <@say "Screw one leaf to the door, hold the door in its opening on shims, and mark the other leaf on the case."/>
+      <@say "Chisel that mortise too."/>
+      <#break>
+    <#case "knob">
+      <@title "Mount the " + noun/>
+      <@say "Push the screw through from inside and turn the " + many("knob", item.count) + " on by hand."/>
+      <#break>
+    <#case "catch">
+      <@title "Mount the " + noun/>
+      <@say "Close the door until its gap is even and its face lies flush, and mark on the inside where the " + noun + " and the strike meet."/>
+      <@say "Screw both on and try the door: shift the strike until it closes without force."/>
+      <#break>
+    <#case "levelling-foot">
+      <@title "Mount the " + noun/>
+      <@say "Lay the piece on its back on a blanket."/>
+      <@say "Drill for the inserts of the " + noun + " as their maker says, with a stop, and press or screw them in."/>
+      <@say "Turn every foot in by half of its way."/>
+      <@say "Stand the piece up. Where it will stay, turn the feet until a level shows true both ways."/>
+      <#break>
+    <#case "anti-tip-strap">
+      <@title "Tie the piece to the wall"/>
+      <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
+      <@say "Screw the strap to the strongest part of the back that is named here, near the top, and to the wall a little lower, as the strap's maker says."/>
+      <@say "Pull the strap tight and try to tilt the piece: it must not move."/>
+      <#break>
     <#case "pull">
       <@title "Mount the " + noun/>
       <@say "Push the screws through from inside and tighten the " + noun + " by hand."/>
@@ -589,6 +682,9 @@
 <#list said as each>
 <@say "Note: " + each/>
 </#list>
+<#if inUnits?size gt 0>
+<@say ((verb == "fit" && has("fit-front"))?then("This is for ", "Do this for ") + plains(inUnits) + (total(inUnits) gt 1)?then(", which are alike.", ".")) />
+</#if>
 <#switch verb>
   <#case "mill"><@milling/><#break>
   <#case "size"><@sizing/><#break>

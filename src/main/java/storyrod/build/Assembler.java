@@ -78,7 +78,7 @@ final class Assembler {
             .toList();
     return all.stream()
         .min(
-            Comparator.comparingInt((Leaving each) -> late.rank(each.unit(), standing))
+            Comparator.comparingInt((Leaving each) -> late.rank(each.unit()))
                 .thenComparingInt(Leaving::cost)
                 .thenComparing(each -> !isTurnedFor(each, all))
                 .thenComparing(each -> !next.map(each::isTwinOf).orElse(false))

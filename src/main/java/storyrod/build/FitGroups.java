@@ -13,9 +13,11 @@ import storyrod.piece.Joint;
  */
 final class FitGroups {
   private static final int MOST = 4;
+  private final Late late;
   private final Map<String, List<List<Placing>>> byLevel = new LinkedHashMap<>();
 
-  FitGroups(List<Placing> placings) {
+  FitGroups(List<Placing> placings, Late late) {
+    this.late = late;
     Map<String, List<Placing>> levels =
         placings.stream()
             .collect(
@@ -55,7 +57,7 @@ final class FitGroups {
         .collect(Collectors.joining("|"));
   }
 
-  private static List<List<Placing>> groups(List<Placing> order) {
+  private List<List<Placing>> groups(List<Placing> order) {
     List<List<Placing>> groups = new ArrayList<>();
     for (Placing placing : order) {
       if (!groups.isEmpty() && goesWith(placing, groups.getLast())) {
@@ -67,7 +69,7 @@ final class FitGroups {
     return groups;
   }
 
-  private static boolean goesWith(Placing placing, List<Placing> group) {
+  private boolean goesWith(Placing placing, List<Placing> group) {
     Placing last = group.getLast();
     if (last.enters().isEmpty()) {
       return true;
@@ -76,7 +78,12 @@ final class FitGroups {
         && last.unit().marks().equals(placing.unit().marks())
         && last.enters().equals(placing.enters())
         && last.tilted() == placing.tilted()
-        && into(last).equals(into(placing));
+        && (into(last).equals(into(placing)) || areFronts(last, placing));
+  }
+
+  /** Whether both are equal fronts of equal drawers, which are fixed alike. */
+  private boolean areFronts(Placing one, Placing other) {
+    return late.isFront(one.unit()) && late.isFront(other.unit());
   }
 
   private static List<String> into(Placing placing) {

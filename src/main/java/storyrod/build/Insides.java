@@ -1,7 +1,6 @@
 package storyrod.build;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -28,9 +27,8 @@ public final class Insides {
   private final Late late;
 
   public Insides(Piece piece) {
-    Map<String, List<Unit>> levels = Levels.of(piece);
-    this.units = levels.values().stream().flatMap(List::stream).toList();
-    this.late = Late.of(piece, levels.get(Unit.PIECE));
+    this.units = Levels.of(piece).values().stream().flatMap(List::stream).toList();
+    this.late = Late.of(piece);
   }
 
   boolean has(Part part) {

@@ -33,7 +33,9 @@ record MountHoles(Piece piece) {
 
   /** The bit and the depth for the fasteners of a top. */
   List<Setting> of(Joint joint) {
-    if (joint.fasteners().stream().noneMatch(each -> is(each.item(), ItemKind.TOP_FASTENER))) {
+    if (joint.fasteners().stream()
+        .flatMap(each -> item(each.item()).stream())
+        .noneMatch(item -> item.kind().isTopFastener())) {
       return List.of();
     }
     return joint.fasteners().stream()

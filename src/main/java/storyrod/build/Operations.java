@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.ItemKind;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.KeptBoard;
@@ -149,10 +151,26 @@ final class Operations {
           .filter(screw -> entry.screwsEach() > 0)
           .ifPresent(screw -> used.add(new ItemCount(screw, entry.count() * entry.screwsEach())));
     }
-    all.add(
+    Operation one =
         timed(
             new Operation(
-                Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), sum(used), 0, 0)));
+                Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), sum(used), 0, 0));
+    all.add(lasting(one, one.minutes() * times(item, used), one.waitMinutes()));
+  }
+
+  /**
+   * How often the work of mounting is done: for each slide, handle or strap, each pair of hinges.
+   */
+  private int times(String item, List<ItemCount> used) {
+    int count =
+        used.stream().filter(each -> each.item().equals(item)).mapToInt(ItemCount::count).sum();
+    ItemEntry entry = piece.description().items().get(item);
+    return switch (entry == null ? ItemKind.OTHER : entry.kind()) {
+      case SLIDE, UNDER_SLIDE, PULL, KNOB, CATCH, ANTI_TIP_STRAP -> count;
+      case CONCEALED_HINGE, BUTT_HINGE -> Math.ceilDiv(count, 2);
+      case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> 1;
+      case SHELF_PIN, FOOT, LEVELLING_FOOT, OTHER -> 1;
+    };
   }
 
   /** Adds up the counts of each item, in the order in which the items come first. */

@@ -38,7 +38,7 @@ public final class Planner {
     this.diagnostics = diagnostics;
     this.reach = new Reach(piece.parts());
     this.levels = Levels.of(piece);
-    this.late = Late.of(piece, levels.get(Unit.PIECE));
+    this.late = Late.of(piece);
     this.assembler = new Assembler(reach, piece.joints(), late);
   }
 
@@ -90,7 +90,7 @@ public final class Planner {
         job.placings().stream()
             .collect(Collectors.toMap(Placing::name, placing -> placing.unit().level()));
     Map<String, List<String>> fits = new LinkedHashMap<>();
-    List<Task> tasks = own.marked(Tasks.of(job, new FitGroups(job.placings())));
+    List<Task> tasks = own.marked(Tasks.of(job, new FitGroups(job.placings(), late)));
     for (List<Task> batch : schedule(tasks, Rules.needs(job), own).batches()) {
       batch.stream()
           .map(Task::operation)
@@ -105,7 +105,7 @@ public final class Planner {
 
   private Optional<BuildPlan> finished(Map<String, Assembler.Order> orders, OwnOrder own) {
     Job job = job(orders);
-    FitGroups groups = new FitGroups(job.placings());
+    FitGroups groups = new FitGroups(job.placings(), late);
     List<Task> tasks = own.marked(Tasks.of(job, groups));
     List<Need> needs = Rules.needs(job);
     Scheduler scheduler = schedule(tasks, needs, own);

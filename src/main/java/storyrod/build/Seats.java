@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.build.Seat.How;
-import storyrod.description.Description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -69,7 +68,7 @@ public final class Seats {
     return fronts.contains(operation.target())
         || joint.fasteners().stream()
             .map(each -> piece.description().items().get(each.item()))
-            .anyMatch(item -> item != null && item.kind() == ItemKind.TOP_FASTENER);
+            .anyMatch(item -> item != null && item.kind().isTopFastener());
   }
 
   private boolean isHeldInPlace(Joint joint) {

@@ -195,7 +195,7 @@ final class Settings {
   private List<Setting> mount(Operation operation) {
     List<Setting> settings = new ArrayList<>();
     for (HardwareEntry entry : new Traits(job.piece()).mounted(operation)) {
-      settings.addAll(Slides.of(job.piece(), entry, job.late().loose()));
+      settings.addAll(Slides.of(job.piece(), entry));
       settings.addAll(new MountHoles(job.piece()).of(entry));
     }
     return settings;

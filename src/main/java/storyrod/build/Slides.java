@@ -5,13 +5,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
+import storyrod.description.Located;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -24,26 +26,23 @@ final class Slides {
   private static final Face FRONT = Face.FRONT;
 
   private final Piece piece;
-  private final HardwareEntry entry;
-  private final Set<String> hung;
+  private final ItemEntry item;
+  private final Nesting nesting;
+  private final List<String> served;
 
-  private Slides(Piece piece, HardwareEntry entry, Set<String> hung) {
+  private Slides(Piece piece, HardwareEntry entry, ItemEntry item) {
     this.piece = piece;
-    this.entry = entry;
-    this.hung = hung;
+    this.item = item;
+    this.nesting = Nesting.of(piece);
+    this.served = entry.parts().stream().map(Located::value).toList();
   }
 
-  /**
-   * Heights of the line, and how far the front of the drawer's side lies from the case's.
-   *
-   * @param hung the names of the sub-assemblies that hang loose in the piece
-   */
-  static List<Setting> of(Piece piece, HardwareEntry entry, Set<String> hung) {
-    boolean isSlide =
-        Optional.ofNullable(piece.description().items().get(entry.item().value()))
-            .filter(item -> item.kind() == ItemKind.SLIDE)
-            .isPresent();
-    return isSlide ? new Slides(piece, entry, hung).settings() : List.of();
+  /** Heights of the line, and how far the front of the drawer's side lies from the case's. */
+  static List<Setting> of(Piece piece, HardwareEntry entry) {
+    return Optional.ofNullable(piece.description().items().get(entry.item().value()))
+        .filter(item -> item.kind().isSlide())
+        .map(item -> new Slides(piece, entry, item).settings())
+        .orElse(List.of());
   }
 
   private List<Setting> settings() {
@@ -55,9 +54,9 @@ final class Slides {
   }
 
   private List<Part> parts(boolean isHung) {
-    return entry.parts().stream()
-        .map(name -> piece.part(name.value()))
-        .filter(part -> part.assembly().filter(hung::contains).isPresent() == isHung)
+    return served.stream()
+        .filter(part -> nesting.isHung(part, served) == isHung)
+        .map(piece::part)
         .toList();
   }
 
@@ -65,6 +64,7 @@ final class Slides {
     Axis across = side.thickness();
     return parts(false).stream()
         .filter(wall -> wall.thickness() == across)
+        .filter(wall -> wall.box().z().overlaps(side.box().z()))
         .min(Comparator.comparing(wall -> middle(wall, across).minus(middle(side, across)).abs()));
   }
 
@@ -73,18 +73,26 @@ final class Slides {
   }
 
   private List<Setting> pair(Part side, Part wall) {
-    Length half = side.box().size(LOWER.axis()).dividedBy(2, RoundingMode.HALF_EVEN);
-    Length up = side.box().at(LOWER).plus(half).minus(wall.shoulder().at(LOWER));
+    List<Setting> settings = new ArrayList<>(heights(side, wall));
     Length back = side.box().at(FRONT).minus(wall.shoulder().at(FRONT));
-    List<Setting> settings = new ArrayList<>();
-    settings.add(new Setting("slide-line-drawer", shown(side), half));
-    settings.add(new Setting("slide-line-case", shown(wall), up));
     if (back.isPositive()) {
       settings.add(new Setting("slide-behind", shown(wall), back));
     } else if (back.isNegative()) {
       settings.add(new Setting("slide-before", shown(wall), back.abs()));
     }
     return settings;
+  }
+
+  private List<Setting> heights(Part side, Part wall) {
+    Length low = side.box().at(LOWER).minus(wall.shoulder().at(LOWER));
+    if (item.kind() == ItemKind.UNDER_SLIDE) {
+      Length under = item.sizes().bottomClearance().orElse(Length.ZERO);
+      return List.of(new Setting("slide-under-case", shown(wall), low.minus(under)));
+    }
+    Length half = side.box().size(LOWER.axis()).dividedBy(2, RoundingMode.HALF_EVEN);
+    return List.of(
+        new Setting("slide-line-drawer", shown(side), half),
+        new Setting("slide-line-case", shown(wall), low.plus(half)));
   }
 
   private Optional<String> shown(Part part) {

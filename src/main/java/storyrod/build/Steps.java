@@ -133,7 +133,7 @@ final class Steps {
   /** Whether a heavy piece is laid on its back, for what comes from the front or from below. */
   private boolean isTurned(List<Operation> operations) {
     if (operations.getFirst().verb() == Verb.MOUNT) {
-      return traits.of(operations.getFirst()).contains("mount-foot")
+      return traits.of(operations.getFirst()).getFirst().endsWith("foot")
           && weight.isHeavy(job.piece().parts().stream().map(Part::name).toList());
     }
     return placings(operations)

@@ -18,6 +18,7 @@ final class Tasks {
   /** A kept piece is trimmed while the glue of its board cures. */
   private static final List<String> PHASES =
       List.of("blank", "keep", "rejoin", "size-kept", "size-rejoined");
+  private static final int STRAP_LAST = Integer.MAX_VALUE;
 
   private final Job job;
   private final Traits traits;
@@ -125,9 +126,17 @@ final class Tasks {
         index,
         operation,
         StageKey.HARDWARE,
-        traits.of(operation).contains("mount-foot") ? FEET_FIRST : 1,
+        mountingRank(traits.of(operation).getFirst()),
         operation.name(),
         Optional.empty());
+  }
+
+  private static int mountingRank(String trait) {
+    return switch (trait) {
+      case "mount-foot", "mount-levelling-foot" -> FEET_FIRST;
+      case "mount-anti-tip-strap" -> STRAP_LAST;
+      default -> 1;
+    };
   }
 
   private Task fitting(int index, Operation operation) {
@@ -150,10 +159,10 @@ final class Tasks {
   }
 
   private StageKey stage(Unit unit) {
-    if (!unit.level().equals(Unit.PIECE)) {
-      return StageKey.SUB_ASSEMBLIES;
+    if (job.isLate(unit)) {
+      return StageKey.HARDWARE;
     }
-    return job.isLate(unit) ? StageKey.HARDWARE : StageKey.ASSEMBLY;
+    return unit.level().equals(Unit.PIECE) ? StageKey.ASSEMBLY : StageKey.SUB_ASSEMBLIES;
   }
 
   private static Task task(int index, Operation operation, StageKey stage, int rank) {

@@ -12,6 +12,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -25,10 +26,12 @@ public final class Traits {
 
   private final Piece piece;
   private final Set<String> fronts;
+  private final Set<String> loose;
 
   public Traits(Piece piece) {
     this.piece = piece;
     this.fronts = Fronts.of(piece);
+    this.loose = Nesting.of(piece).loose();
   }
 
   /** The traits of an operation, the one that names it best first. */
@@ -85,12 +88,18 @@ public final class Traits {
   private String cutting(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
-      case Cut.Holes holes -> holes.through() ? "drill-through" : "drill-hole";
+      case Cut.Holes holes -> drilling(holes);
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Cut.Slope slope -> "cut-" + slope.term();
       case Cut.Housing housing -> "cut-leaning";
       case Cut.InPlace inPlace -> "drill-hole";
     };
+  }
+
+  private String drilling(Cut.Holes holes) {
+    boolean isCup =
+        holes.forWhat().map(this::item).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+    return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
   }
 
   private static String trench(String term) {
@@ -122,16 +131,18 @@ public final class Traits {
   }
 
   private String alone(Operation operation) {
-    return hangs(operation) ? "fit-loose" : "fit-first";
+    if (!loose.contains(operation.target())) {
+      return "fit-first";
+    }
+    return isDoor(operation) ? "fit-door" : "fit-loose";
   }
 
-  private boolean hangs(Operation operation) {
-    return piece.joints().stream()
-        .filter(joint -> !fronts.contains(joint.first()) && !fronts.contains(joint.second()))
-        .noneMatch(
-            joint ->
-                operation.parts().contains(joint.first())
-                    != operation.parts().contains(joint.second()));
+  /** Whether it is hung on hinges. */
+  private boolean isDoor(Operation operation) {
+    return piece.description().hardware().stream()
+        .filter(entry -> item(entry.item().value()).isHinge())
+        .flatMap(entry -> entry.parts().stream())
+        .anyMatch(part -> operation.parts().contains(part.value()));
   }
 
   private List<String> finishing() {
@@ -143,8 +154,12 @@ public final class Traits {
   }
 
   private String kind(String item) {
-    Description.ItemEntry entry = piece.description().items().get(item);
-    return word(entry == null ? ItemKind.OTHER : entry.kind());
+    return word(item(item));
+  }
+
+  private ItemKind item(String name) {
+    Description.ItemEntry entry = piece.description().items().get(name);
+    return entry == null ? ItemKind.OTHER : entry.kind();
   }
 
   /** The entries of the hardware list that a mounting operation mounts. */

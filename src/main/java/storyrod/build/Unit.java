@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.List;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 
 /**
@@ -11,7 +12,7 @@ import storyrod.piece.Part;
  */
 public record Unit(String name, String level, List<Part> parts) {
   /** The level of what is put together into the piece itself. */
-  public static final String PIECE = "";
+  public static final String PIECE = Nesting.PIECE;
 
   public Unit {
     parts = List.copyOf(parts);

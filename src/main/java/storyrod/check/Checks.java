@@ -12,6 +12,8 @@ public final class Checks {
           new CrowdedFasteners(),
           new DadoDepth(),
           new FinishUntried(),
+          new HingeCount(),
+          new HingeCup(),
           new HoleEdge(),
           new KeptPieces(),
           new LoosePart(),
@@ -19,6 +21,7 @@ public final class Checks {
           new ScrewLength(),
           new SlideClearance(),
           new SlideLength(),
+          new TippingOver(),
           new TooWideForPlaner(),
           new UnknownDensity());
 

@@ -18,6 +18,9 @@ import storyrod.piece.Piece;
 final class SlideClearance implements Check {
   private static final Length GIVE = Length.inch(1, 32);
 
+  /** The drawer side for which the clearance of an under-mounted slide holds (common practice). */
+  private static final Length UNDER_SIDE = Length.mm(16);
+
   @Override
   public String code() {
     return "slide-clearance";
@@ -26,7 +29,7 @@ final class SlideClearance implements Check {
   @Override
   public String explanation() {
     return "A side-mounted slide needs its own thickness beside the drawer, usually 1/2 in (13 mm) a"
-        + " side, within 1/32 in (common practice; the slide's maker says what holds).";
+        + " side, an under-mounted one what its maker says for sides of 16 mm and more for thinner ones, within 1/32 in (common practice; the slide's maker says what holds).";
   }
 
   @Override
@@ -34,22 +37,32 @@ final class SlideClearance implements Check {
     List<Diagnostic> found = new ArrayList<>();
     for (HardwareEntry entry : piece.description().hardware()) {
       ItemEntry item = piece.description().items().get(entry.item().value());
-      if (item.kind() == ItemKind.SLIDE && item.sideClearance().isPresent()) {
-        check(piece, entry, item.sideClearance().get(), found);
+      if (item.kind().isSlide() && item.sideClearance().isPresent()) {
+        check(piece, entry, found);
       }
     }
     return found;
   }
 
-  private void check(Piece piece, HardwareEntry entry, Length clearance, List<Diagnostic> found) {
-    List<Part> parts = entry.parts().stream().map(name -> piece.part(name.value())).toList();
-    for (Part side : parts.stream().filter(part -> part.assembly().isPresent()).toList()) {
-      for (Part post : parts.stream().filter(part -> part.assembly().isEmpty()).toList()) {
-        gap(side, post, parts)
-            .filter(gap -> gap.minus(clearance).abs().isLongerThan(GIVE))
+  private void check(Piece piece, HardwareEntry entry, List<Diagnostic> found) {
+    HungParts hung = HungParts.of(piece, entry);
+    for (Part side : hung.hung()) {
+      Length needed = needed(piece, entry, side);
+      for (Part post : hung.others()) {
+        gap(side, post, hung.all())
+            .filter(gap -> gap.minus(needed).abs().isLongerThan(GIVE))
             .ifPresent(gap -> found.add(finding(piece, entry, new Sides(side, post), gap)));
       }
     }
+  }
+
+  /** An under-mounted slide reaches from the case to the inside of the drawer's side. */
+  private static Length needed(Piece piece, HardwareEntry entry, Part side) {
+    ItemEntry item = piece.description().items().get(entry.item().value());
+    Length clearance = item.sideClearance().orElseThrow();
+    return item.kind() == ItemKind.UNDER_SLIDE
+        ? clearance.plus(UNDER_SIDE).minus(side.finishedThickness())
+        : clearance;
   }
 
   private record Sides(Part drawer, Part carcase) {}
@@ -61,7 +74,9 @@ final class SlideClearance implements Check {
     Length gap = inner.from().minus(outer.to()).max(outer.from().minus(inner.to()));
     boolean nearest =
         !gap.isNegative()
+            && side.box().z().overlaps(post.box().z())
             && parts.stream()
+                .filter(part -> part.box().z().overlaps(side.box().z()))
                 .map(part -> part.box().on(Axis.X))
                 .noneMatch(
                     other ->
@@ -85,7 +100,7 @@ final class SlideClearance implements Check {
             "%s needs %s between %s and %s, but there is %s"
                 .formatted(
                     item.name(),
-                    format.formatWithUnit(item.sideClearance().orElseThrow()),
+                    format.formatWithUnit(needed(piece, entry, sides.drawer())),
                     sides.drawer().name(),
                     sides.carcase().name(),
                     format.formatWithUnit(gap)))

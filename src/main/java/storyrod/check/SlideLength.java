@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
@@ -30,19 +29,14 @@ final class SlideLength implements Check {
     List<Diagnostic> found = new ArrayList<>();
     for (HardwareEntry entry : piece.description().hardware()) {
       ItemEntry item = piece.description().items().get(entry.item().value());
-      if (item.kind() == ItemKind.SLIDE && item.length().isPresent()) {
-        entry.parts().stream()
-            .map(name -> piece.part(name.value()))
-            .filter(SlideLength::isDrawerSide)
+      if (item.kind().isSlide() && item.length().isPresent()) {
+        HungParts.of(piece, entry).hung().stream()
+            .filter(side -> side.thickness() == Axis.X)
             .filter(side -> item.length().get().isLongerThan(side.box().size(Axis.Y)))
             .forEach(side -> found.add(finding(piece, entry, side)));
       }
     }
     return found;
-  }
-
-  private static boolean isDrawerSide(Part part) {
-    return part.assembly().isPresent() && part.thickness() == Axis.X;
   }
 
   private Diagnostic finding(Piece piece, HardwareEntry entry, Part side) {

@@ -157,7 +157,13 @@ public record Description(
     }
   }
 
-  /** Parts that are built as a unit before they are fitted. */
+  /**
+   * Parts that are built as a unit before they are fitted.
+   *
+   * @param name the full name; the name up to its last dot is that of the sub-assembly it is built
+   *     into, if there is one
+   * @param parts the full names of its own parts, without those of sub-assemblies built into it
+   */
   public record AssemblyEntry(String name, String title, Span at, List<String> parts) {
     public AssemblyEntry {
       parts = List.copyOf(parts);
@@ -169,12 +175,73 @@ public record Description(
     WOOD_SCREW,
     POCKET_SCREW,
     BRAD,
+    /** Runners beside the drawer. */
     SLIDE,
+    /** Runners under the drawer, out of sight. */
+    UNDER_SLIDE,
+    /** One whose tongue slides in a slot of the rail. */
     TOP_FASTENER,
+    /** Two discs in one, let into the rail's upper edge, that turn as the top moves. */
+    ROTATING_FASTENER,
     PULL,
+    KNOB,
+    CATCH,
+    /** A hinge with a cup that is let into the door's inside. */
+    CONCEALED_HINGE,
+    /** A hinge with two leaves that are let into the edges of door and case. */
+    BUTT_HINGE,
     SHELF_PIN,
     FOOT,
-    OTHER
+    LEVELLING_FOOT,
+    /** What ties a piece to the wall. */
+    ANTI_TIP_STRAP,
+    OTHER;
+
+    public boolean isSlide() {
+      return this == SLIDE || this == UNDER_SLIDE;
+    }
+
+    public boolean isHinge() {
+      return this == CONCEALED_HINGE || this == BUTT_HINGE;
+    }
+
+    public boolean isTopFastener() {
+      return this == TOP_FASTENER || this == ROTATING_FASTENER;
+    }
+  }
+
+  /**
+   * Sizes that only some kinds of item have.
+   *
+   * @param bottomClearance what an under-mounted slide needs below the drawer's sides
+   * @param notch how deep an under-mounted slide lets the drawer's bottom be recessed, from the
+   *     lower edge of the sides to the underside of the bottom
+   * @param cupDiameter of a concealed hinge
+   * @param cupDepth of a concealed hinge
+   * @param cupEdge from the door's edge to the rim of the cup
+   * @param leafWidth from a butt hinge's pin to the edge of its leaf
+   * @param leafThickness how deep a butt hinge's leaf is let in
+   * @param centres between the two holes of a pull
+   */
+  public record ItemSizes(
+      Optional<Length> bottomClearance,
+      Optional<Length> notch,
+      Optional<Length> cupDiameter,
+      Optional<Length> cupDepth,
+      Optional<Length> cupEdge,
+      Optional<Length> leafWidth,
+      Optional<Length> leafThickness,
+      Optional<Length> centres) {
+    public static final ItemSizes NONE =
+        new ItemSizes(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
   }
 
   /**
@@ -184,6 +251,7 @@ public record Description(
    * @param sideClearance what a slide needs beside the drawer, each side
    * @param pack how many come in a pack, 1 if not said
    * @param price for one pack
+   * @param sizes what only its kind has
    */
   public record ItemEntry(
       String name,
@@ -194,7 +262,22 @@ public record Description(
       Optional<Length> diameter,
       Optional<Length> sideClearance,
       int pack,
-      Optional<Rational> price) {}
+      Optional<Rational> price,
+      ItemSizes sizes) {
+    /** An item with no sizes of a special kind. */
+    public ItemEntry(
+        String name,
+        Span at,
+        String title,
+        ItemKind kind,
+        Optional<Length> length,
+        Optional<Length> diameter,
+        Optional<Length> sideClearance,
+        int pack,
+        Optional<Rational> price) {
+      this(name, at, title, kind, length, diameter, sideClearance, pack, price, ItemSizes.NONE);
+    }
+  }
 
   /**
    * Hardware that no joint brings: slides, pulls, pins, feet.

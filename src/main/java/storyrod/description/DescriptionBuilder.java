@@ -12,6 +12,7 @@ import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
+import storyrod.description.Description.ItemSizes;
 import storyrod.description.Description.OrderEntry;
 import storyrod.description.Description.PartEntry;
 import storyrod.description.Description.Price;
@@ -235,7 +236,20 @@ final class DescriptionBuilder {
         entry.findLength("diameter"),
         entry.findLength("side-clearance"),
         count(entry, "pack", 1),
-        entry.find("price", Rational.class));
+        entry.find("price", Rational.class),
+        sizes(entry));
+  }
+
+  private static ItemSizes sizes(Entry entry) {
+    return new ItemSizes(
+        entry.findLength("bottom-clearance"),
+        entry.findLength("notch"),
+        entry.findLength("cup-diameter"),
+        entry.findLength("cup-depth"),
+        entry.findLength("cup-edge"),
+        entry.findLength("leaf-width"),
+        entry.findLength("leaf-thickness"),
+        entry.findLength("centres"));
   }
 
   private static int count(Entry entry, String key, int otherwise) {

@@ -32,11 +32,11 @@ final class Meaning {
       case ValueType.Numbers numbers -> "names and their numbers";
       case ValueType.Section section -> "its keys";
       case ValueType.Named named -> "names, each with its keys";
+      case ValueType.Assemblies assemblies -> "names, each with its keys";
       case ValueType.Listed listed -> "a list";
       case ValueType.Joints joints -> "a list of joints";
       case ValueType.Cuts cuts -> "a list of cuts";
       case ValueType.Orders orders -> "a list, such as `[cut left-side, fit left-side]`";
-      case ValueType.Assemblies assemblies -> "names, each with its parts and joints";
       case ValueType.Condition condition -> "a condition, such as `shelves > 0`";
       case ValueType.FaceWord face -> "left, right, front, back, bottom or top";
       case ValueType.Words words -> "names and their words, such as `front: [inset, overlay]`";

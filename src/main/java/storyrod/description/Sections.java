@@ -76,6 +76,14 @@ public final class Sections {
               Key.optional("length", LENGTH, "How long it is."),
               Key.optional("diameter", LENGTH, "A screw's shank or a pin's body."),
               Key.optional("side-clearance", LENGTH, "What a slide needs beside the drawer."),
+              Key.optional("bottom-clearance", LENGTH, "What it needs under the drawer's sides."),
+              Key.optional("notch", LENGTH, "From the lower edge of the sides up to the bottom."),
+              Key.optional("cup-diameter", LENGTH, "How wide a concealed hinge's cup is."),
+              Key.optional("cup-depth", LENGTH, "How deep that cup is let in."),
+              Key.optional("cup-edge", LENGTH, "From the door's edge to the rim of the cup."),
+              Key.optional("leaf-width", LENGTH, "How wide a butt hinge's leaf is."),
+              Key.optional("leaf-thickness", LENGTH, "How deep that leaf is let in."),
+              Key.optional("centres", LENGTH, "Between the two holes of a pull."),
               Key.optional("pack", new Count(1), "How many come in a pack."),
               Key.optional("price", new Amount(), "The price of a pack.")));
 

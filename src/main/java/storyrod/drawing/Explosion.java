@@ -17,7 +17,8 @@ import storyrod.piece.Piece;
  * How far each part stands from its place in an exploded view.
  *
  * <ol>
- *   <li>Sub-assemblies are opened first, each for itself; then they and the loose parts are units.
+ *   <li>Sub-assemblies are opened first, each for itself, inner ones before those around them; then
+ *       they and the loose parts are units.
  *   <li>Units are taken in the order in which they are fitted. The first stays; each later group
  *       moves out against the direction in which it went in, starting from the place of what it is
  *       joined to, if all of that has moved alike.
@@ -52,8 +53,7 @@ final class Explosion {
 
   static Explosion of(Piece piece, BuildPlan plan, View view) {
     Explosion explosion = new Explosion(piece, plan, view);
-    explosion.moves.assemblies().forEach(explosion::open);
-    explosion.open(explosion.moves.topLevel());
+    explosion.moves.levels().forEach(explosion::open);
     return explosion;
   }
 

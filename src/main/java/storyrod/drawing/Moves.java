@@ -2,17 +2,15 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.Operation;
+import storyrod.build.Levels;
 import storyrod.geometry.Face;
 import storyrod.piece.Joint;
-import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** In which order and from where parts and sub-assemblies came to their places. */
@@ -20,10 +18,9 @@ final class Moves {
   private static final Face UP = Face.TOP;
   private static final int NEVER = Integer.MAX_VALUE;
 
-  private final Piece piece;
   private final BuildPlan plan;
   private final Contacts contacts;
-  private final Map<String, List<String>> members = new LinkedHashMap<>();
+  private final Map<String, List<storyrod.build.Unit>> levels;
 
   /** Parts that move as one. */
   record Unit(String name, List<String> parts) {}
@@ -47,35 +44,22 @@ final class Moves {
   }
 
   Moves(Piece piece, BuildPlan plan) {
-    this.piece = piece;
     this.plan = plan;
     this.contacts = new Contacts(piece);
-    for (Part part : piece.parts()) {
-      part.assembly()
-          .ifPresent(a -> members.computeIfAbsent(a, key -> new ArrayList<>()).add(part.name()));
-    }
+    this.levels = Levels.withFronts(piece);
   }
 
-  /** For each sub-assembly, its parts in groups, in the order in which they were fitted. */
-  List<List<Group>> assemblies() {
-    return members.values().stream().map(this::inside).toList();
+  /**
+   * For each sub-assembly, inner ones first, and last for the piece, its units in groups, in the
+   * order in which they were fitted.
+   */
+  List<List<Group>> levels() {
+    return levels.values().stream().map(this::grouped).toList();
   }
 
-  private List<Group> inside(List<String> parts) {
-    List<Unit> units = parts.stream().map(part -> new Unit(part, List.of(part))).toList();
-    return grouped(units, parts);
-  }
-
-  /** The loose parts and the sub-assemblies in groups, in the order in which they were fitted. */
-  List<Group> topLevel() {
-    List<Unit> units = new ArrayList<>();
-    members.forEach((name, parts) -> units.add(new Unit(name, parts)));
-    for (Part part : piece.parts()) {
-      if (part.assembly().isEmpty()) {
-        units.add(new Unit(part.name(), List.of(part.name())));
-      }
-    }
-    return grouped(units, piece.parts().stream().map(Part::name).toList());
+  private List<Group> grouped(List<storyrod.build.Unit> level) {
+    List<Unit> units = level.stream().map(each -> new Unit(each.name(), each.partNames())).toList();
+    return grouped(units, units.stream().flatMap(unit -> unit.parts().stream()).toList());
   }
 
   /** Sorts units by their steps; those of a step that do not move come before those that do. */
@@ -95,7 +79,7 @@ final class Moves {
     for (Step step : plan.steps()) {
       boolean brings = step.newParts().stream().anyMatch(unit.parts()::contains);
       if (brings && staysIn(scope, step) && meetsOthers(unit, step)) {
-        boolean moves = !step.standing().isEmpty() || isTarget(unit, step);
+        boolean moves = !step.standing().isEmpty() || comesIn(unit, step);
         return new Entry(step.number(), moves, out(unit, step));
       }
     }
@@ -112,10 +96,9 @@ final class Moves {
         || unit.parts().size() == 1;
   }
 
-  private static boolean isTarget(Unit unit, Step step) {
-    return step.operations().stream()
-        .map(Operation::target)
-        .anyMatch(target -> target.equals(unit.name()) || unit.parts().contains(target));
+  /** Whether a unit comes to another one that lies ready. */
+  private static boolean comesIn(Unit unit, Step step) {
+    return step.movingParts().stream().anyMatch(unit.parts()::contains);
   }
 
   private Face out(Unit unit, Step step) {

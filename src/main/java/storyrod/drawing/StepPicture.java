@@ -93,32 +93,28 @@ final class StepPicture {
 
   /** All new parts; where nothing stands yet, only those that the step is done to. */
   private List<String> movingParts() {
-    List<String> targets = step.operations().stream().map(Operation::target).toList();
-    List<String> done = step.newParts().stream().filter(part -> isOf(targets, part)).toList();
     if (!step.standing().isEmpty()) {
       return step.newParts();
     }
+    List<String> done = step.movingParts().stream().filter(part -> unit(part).isPresent()).toList();
     return done.size() < step.newParts().size() ? done : List.of();
   }
 
-  private boolean isOf(List<String> targets, String part) {
-    return targets.contains(part)
-        || piece.part(part).assembly().filter(targets::contains).isPresent();
+  /** What is put in its place of which a part is, or to which it belongs. */
+  private Optional<String> unit(String part) {
+    return step.operations().stream()
+        .map(Operation::target)
+        .filter(target -> part.equals(target) || part.startsWith(target + "."))
+        .findFirst();
   }
 
-  /** Parts of one sub-assembly that come to something else move as one. */
+  /** What comes to something else as one, a part or a sub-assembly, moves as one. */
   private List<List<String>> units(List<String> names) {
     Map<String, List<String>> units = new LinkedHashMap<>();
     for (String name : names) {
-      Optional<String> unit = piece.part(name).assembly().filter(this::comesAsOne);
-      units.computeIfAbsent(unit.orElse(name), key -> new ArrayList<>()).add(name);
+      units.computeIfAbsent(unit(name).orElse(name), key -> new ArrayList<>()).add(name);
     }
     return List.copyOf(units.values());
-  }
-
-  private boolean comesAsOne(String assembly) {
-    return step.standing().stream()
-        .anyMatch(name -> !piece.part(name).assembly().equals(Optional.of(assembly)));
   }
 
   private Shot best() {

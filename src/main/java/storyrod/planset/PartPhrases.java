@@ -6,6 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import storyrod.build.Levels;
 import storyrod.description.Description.AssemblyEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
@@ -15,9 +18,12 @@ import storyrod.piece.Piece;
 
 /**
  * What a template needs to speak of parts: equal ones together with their count, and where one of
- * several sits. Each phrase has {@code title}, {@code mark}, {@code count} and {@code places}.
+ * several sits. Each phrase has {@code title}, {@code mark}, {@code count}, {@code places} and
+ * {@code numbers}, which tell apart sub-assemblies of one title.
  */
 record PartPhrases(Piece piece) {
+  private static final Pattern NUMBERED = Pattern.compile("(.+) (\\d{1,4})");
+
   /** The parts of one level, equal ones together. */
   List<Map<String, Object>> parts(Collection<String> names) {
     Map<String, List<Part>> alike = new LinkedHashMap<>();
@@ -44,21 +50,57 @@ record PartPhrases(Piece piece) {
     return (int) parts.stream().filter(names::contains).count();
   }
 
-  /** Parts as {@link #parts} gives them, those of a finished sub-assembly spoken of as that. */
-  List<Map<String, Object>> units(Collection<String> names, boolean inPiece) {
-    List<String> loose = new ArrayList<>();
-    Map<String, Map<String, Object>> assemblies = new LinkedHashMap<>();
-    for (String name : names) {
-      Optional<AssemblyEntry> assembly =
-          piece.part(name).assembly().filter(a -> inPiece).map(this::assembly);
-      if (assembly.isPresent()) {
-        assemblies.put(assembly.get().name(), phrase(assembly.get().title(), "", 1, List.of()));
-      } else {
-        loose.add(name);
-      }
+  /**
+   * Parts as {@link #parts} gives them, those of a finished sub-assembly spoken of as that; equal
+   * sub-assemblies together.
+   *
+   * @param level the sub-assembly that is being built, whose own parts go by their names
+   */
+  List<Map<String, Object>> units(Collection<String> names, String level) {
+    Map<String, String> unitOf = new LinkedHashMap<>();
+    Levels.withFronts(piece).getOrDefault(level, List.of()).stream()
+        .filter(unit -> piece.description().assemblies().containsKey(unit.name()))
+        .forEach(unit -> unit.partNames().forEach(part -> unitOf.put(part, unit.name())));
+    List<String> single = names.stream().filter(name -> !unitOf.containsKey(name)).toList();
+    List<String> titles =
+        names.stream()
+            .flatMap(name -> Optional.ofNullable(unitOf.get(name)).stream())
+            .distinct()
+            .map(name -> assembly(name).title())
+            .toList();
+    List<Map<String, Object>> phrases = new ArrayList<>(parts(single));
+    phrases.addAll(titled(titles));
+    return phrases;
+  }
+
+  /** Those of some sub-assemblies whose titles end in a number that tells them apart. */
+  List<Map<String, Object>> numbered(Collection<String> assemblies) {
+    return titled(
+        assemblies.stream()
+            .flatMap(
+                name -> Optional.ofNullable(piece.description().assemblies().get(name)).stream())
+            .map(AssemblyEntry::title)
+            .filter(title -> NUMBERED.matcher(title).matches())
+            .toList());
+  }
+
+  /** Sub-assemblies by their titles; those told apart only by a number at the end together. */
+  private static List<Map<String, Object>> titled(List<String> titles) {
+    Map<String, List<Integer>> numbers = new LinkedHashMap<>();
+    for (String title : titles) {
+      Matcher numbered = NUMBERED.matcher(title);
+      List<Integer> of =
+          numbers.computeIfAbsent(
+              numbered.matches() ? numbered.group(1) : title, key -> new ArrayList<>());
+      of.add(numbered.matches() ? Integer.parseInt(numbered.group(2)) : 0);
     }
-    List<Map<String, Object>> phrases = new ArrayList<>(parts(loose));
-    phrases.addAll(assemblies.values());
+    List<Map<String, Object>> phrases = new ArrayList<>();
+    numbers.forEach(
+        (title, all) -> {
+          Map<String, Object> phrase = phrase(title, "", all.size(), List.of());
+          phrase.put("numbers", all.stream().filter(number -> number > 0).sorted().toList());
+          phrases.add(phrase);
+        });
     return phrases;
   }
 
@@ -80,6 +122,7 @@ record PartPhrases(Piece piece) {
     phrase.put("mark", mark);
     phrase.put("count", count);
     phrase.put("places", places);
+    phrase.put("numbers", List.of());
     return phrase;
   }
 

@@ -13,9 +13,11 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Fronts;
 import storyrod.build.Insides;
+import storyrod.build.Levels;
 import storyrod.build.Operation;
 import storyrod.build.Pilots;
 import storyrod.build.Traits;
+import storyrod.build.Verb;
 import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Face;
@@ -23,6 +25,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -39,12 +42,18 @@ final class StepData {
   private final Words words;
   private final Traits traits;
   private final PartPhrases phrases;
+  private final Nesting nesting;
+  private final Map<String, String> levels;
+  private final Map<String, String> drawers;
 
   StepData(Piece piece, Words words) {
     this.piece = piece;
     this.words = words;
     this.traits = new Traits(piece);
     this.phrases = new PartPhrases(piece);
+    this.nesting = Nesting.of(piece);
+    this.levels = Levels.byUnit(piece);
+    this.drawers = Fronts.drawers(piece);
   }
 
   Map<String, Object> of(Step step) {
@@ -60,8 +69,10 @@ final class StepData {
     data.put("hardware", hardware(step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
+    data.put("inUnits", phrases.numbered(builtIn(step)));
     data.put("bitGiven", has(step, "pilot-diameter"));
     data.put("lineGiven", has(step, "slide-line-"));
+    data.put("underGiven", has(step, "slide-under-"));
     data.put("offFront", has(step, "slide-behind") || has(step, "slide-before"));
     switch (step.verb()) {
       case MILL -> putStock(data, step);
@@ -120,12 +131,13 @@ final class StepData {
     List<Operation> moving = joining.isEmpty() ? step.operations() : joining;
     List<String> comeIn = moving.stream().flatMap(each -> each.parts().stream()).toList();
     List<Joint> joints = moving.stream().flatMap(each -> each.joints().stream()).toList();
-    boolean inPiece = isInPiece(step);
+    String level = level(step);
+    boolean inPiece = level.equals(Nesting.PIECE);
     List<String> meeting = meeting(joints, comeIn);
-    data.put("moving", phrases.units(comeIn, inPiece));
+    data.put("moving", phrases.units(comeIn, level));
     data.put("turned", inPiece && !step.standing().isEmpty());
-    data.put("base", phrases.units(laidReady(step, comeIn), inPiece));
-    data.put("onto", phrases.units(meeting, inPiece));
+    data.put("base", phrases.units(laidReady(step, comeIn), level));
+    data.put("onto", phrases.units(meeting, level));
     data.put("from", step.enters().map(face -> face.opposite().word()).orElse("top"));
     List<Map<String, Object>> seats = new SeatData(piece, phrases).of(step);
     data.put("seats", seats);
@@ -139,12 +151,26 @@ final class StepData {
     data.put("pullHolds", pullHolds(step));
     data.put("movingSolid", comeIn.stream().map(piece::part).noneMatch(Traits::isSheet));
     data.put("hangers", hangers(comeIn));
-    data.put("fastenerCount", count(step, "top-fastener"));
+    data.put("fastenerCount", count(step, "top-fastener") + count(step, "rotating-fastener"));
   }
 
-  private static boolean isInPiece(Step step) {
-    Operation operation = step.operations().getFirst();
-    return !operation.target().contains(".");
+  /** What a step builds on: the piece, or a sub-assembly; a front is fixed to its drawer. */
+  private String level(Step step) {
+    return level(step.operations().getFirst().target());
+  }
+
+  private String level(String target) {
+    return Optional.ofNullable(drawers.get(target))
+        .orElseGet(() -> levels.getOrDefault(target, Nesting.PIECE));
+  }
+
+  /** The sub-assemblies that a fitting step builds, or whose fronts it fixes. */
+  private List<String> builtIn(Step step) {
+    return step.operations().stream()
+        .filter(each -> each.verb() == Verb.FIT)
+        .map(each -> level(each.target()))
+        .distinct()
+        .toList();
   }
 
   private static List<String> laidReady(Step step, List<String> comeIn) {
@@ -213,11 +239,8 @@ final class StepData {
 
   /** Whether a front of one of these assemblies is fixed later. */
   private boolean fronts(List<String> comeIn) {
-    return Fronts.of(piece).stream()
-        .map(front -> piece.part(front).assembly())
-        .anyMatch(
-            assembly ->
-                comeIn.stream().anyMatch(part -> piece.part(part).assembly().equals(assembly)));
+    return drawers.values().stream()
+        .anyMatch(drawer -> comeIn.stream().anyMatch(part -> nesting.isIn(part, drawer)));
   }
 
   /** Whether a pull's holes go through the step's first part, so that its screws can hold it. */

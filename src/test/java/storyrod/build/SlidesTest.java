@@ -29,7 +29,7 @@ class SlidesTest {
 
   private static List<Setting> settings(double front) {
     Piece piece = piece(front, 16);
-    return Slides.of(piece, entry(piece), Late.of(piece, Levels.of(piece).get(Unit.PIECE)).loose());
+    return Slides.of(piece, entry(piece));
   }
 
   private static HardwareEntry entry(Piece piece) {

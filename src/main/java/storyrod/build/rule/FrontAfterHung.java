@@ -24,12 +24,12 @@ final class FrontAfterHung implements Rule {
         .flatMap(
             placing ->
                 job.all(Verb.FIT)
-                    .filter(fit -> fit.target().equals(assembly(placing)))
+                    .filter(fit -> fit.target().equals(drawer(job, placing)))
                     .map(fit -> need(fit.name(), Job.fit(placing))))
         .toList();
   }
 
-  private static String assembly(Placing placing) {
-    return placing.unit().parts().getFirst().assembly().orElseThrow();
+  private static String drawer(Job job, Placing placing) {
+    return job.late().drawers().get(placing.unit().name());
   }
 }

@@ -3,6 +3,7 @@ package storyrod.build.rule;
 import java.util.List;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
+import storyrod.build.Operation;
 import storyrod.build.Unit;
 import storyrod.build.Verb;
 
@@ -29,7 +30,16 @@ final class HangerBeforeHung implements Rule {
   private Stream<Need> needs(Job job, Unit unit) {
     return job.all(Verb.MOUNT)
         .filter(mount -> unit.partNames().stream().anyMatch(mount.parts()::contains))
-        .filter(mount -> mount.parts().stream().noneMatch(job.late().fronts()::contains))
+        .filter(mount -> isHanger(job, mount))
         .map(mount -> need(mount.name(), Job.name(Verb.FIT, unit.name())));
+  }
+
+  private static boolean isHanger(Job job, Operation mount) {
+    return switch (job.kind(mount)) {
+      case PULL, KNOB, CATCH, ANTI_TIP_STRAP -> false;
+      case SLIDE, UNDER_SLIDE, CONCEALED_HINGE, BUTT_HINGE, SHELF_PIN -> true;
+      case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> true;
+      case FOOT, LEVELLING_FOOT, OTHER -> mount.parts().stream().noneMatch(job::isOfFront);
+    };
   }
 }

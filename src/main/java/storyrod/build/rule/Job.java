@@ -1,6 +1,7 @@
 package storyrod.build.rule;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
@@ -11,6 +12,8 @@ import storyrod.build.Reach;
 import storyrod.build.Traits;
 import storyrod.build.Unit;
 import storyrod.build.Verb;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.ItemKind;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -71,6 +74,20 @@ public record Job(
         .map(Placing::unit)
         .filter(unit -> unit.level().equals(placing.unit().level()))
         .toList();
+  }
+
+  /** What an operation mounts. */
+  ItemKind kind(Operation mount) {
+    return Optional.ofNullable(piece.description().items().get(mount.target()))
+        .map(ItemEntry::kind)
+        .orElse(ItemKind.OTHER);
+  }
+
+  /** Whether a part is, or belongs to, the front of a drawer. */
+  boolean isOfFront(String part) {
+    return placings.stream()
+        .map(Placing::unit)
+        .anyMatch(unit -> late.isFront(unit) && unit.partNames().contains(part));
   }
 
   /** Whether a unit waits for the finish. */

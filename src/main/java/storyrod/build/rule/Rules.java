@@ -28,7 +28,9 @@ public final class Rules {
           new MountAfterFinish(),
           new MountOnStandingParts(),
           new HangerBeforeHung(),
-          new FrontAfterHung());
+          new FrontAfterHung(),
+          new CatchAfterHung(),
+          new StrapLast());
 
   private Rules() {}
 

@@ -1,0 +1,84 @@
+package storyrod.piece;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import storyrod.geometry.Axis;
+import storyrod.measure.Length;
+
+/** Which units of one level hang together by joints, and which by none. */
+final class Held {
+  private final Nesting nesting;
+  private final List<Set<String>> groups = new ArrayList<>();
+  private final Set<String> heldOutside = new LinkedHashSet<>();
+
+  Held(Nesting nesting, List<Joint> joints, String level) {
+    this.nesting = nesting;
+    Map<String, String> unitOf = new LinkedHashMap<>();
+    for (String unit : nesting.units().get(level)) {
+      groups.add(new LinkedHashSet<>(Set.of(unit)));
+      nesting.parts(unit).forEach(part -> unitOf.put(part.name(), unit));
+    }
+    for (Joint joint : joints) {
+      join(
+          Optional.ofNullable(unitOf.get(joint.first())),
+          Optional.ofNullable(unitOf.get(joint.second())));
+    }
+  }
+
+  private void join(Optional<String> one, Optional<String> two) {
+    if (one.isPresent() && two.isPresent()) {
+      Set<String> first = group(one.get());
+      Set<String> second = group(two.get());
+      if (first != second) {
+        first.addAll(second);
+        groups.removeIf(group -> group == second);
+      }
+    } else {
+      one.or(() -> two).ifPresent(heldOutside::add);
+    }
+  }
+
+  private Set<String> group(String unit) {
+    return groups.stream().filter(group -> group.contains(unit)).findFirst().orElseThrow();
+  }
+
+  /** Units that nothing holds, without the largest group, round which the others are built. */
+  List<String> loose() {
+    Optional<Set<String>> body = body();
+    return groups.stream()
+        .filter(group -> group.size() == 1 && body.filter(group::equals).isEmpty())
+        .flatMap(Set::stream)
+        .filter(unit -> !heldOutside.contains(unit))
+        .toList();
+  }
+
+  private Optional<Set<String>> body() {
+    Optional<Set<String>> largest = Optional.empty();
+    double most = -1;
+    for (Set<String> group : groups) {
+      double room = roomMm3(group);
+      if (room > most) {
+        most = room;
+        largest = Optional.of(group);
+      }
+    }
+    return largest;
+  }
+
+  /** The volume of the box around a group, in mm³. */
+  private double roomMm3(Set<String> group) {
+    List<Part> parts = group.stream().flatMap(unit -> nesting.parts(unit).stream()).toList();
+    double volume = 1;
+    for (Axis axis : Axis.values()) {
+      Length from = parts.stream().map(p -> p.box().on(axis).from()).reduce(Length::min).get();
+      Length to = parts.stream().map(p -> p.box().on(axis).to()).reduce(Length::max).get();
+      volume *= to.minus(from).toMm();
+    }
+    return volume;
+  }
+}
