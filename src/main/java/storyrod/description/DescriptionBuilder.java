@@ -128,6 +128,7 @@ final class DescriptionBuilder {
         entry.located("y", Range.class),
         entry.located("z", Range.class),
         entry.located("grain", Axis.class),
+        entry.list("outline"),
         entry.find("say", String.class));
   }
 

@@ -14,6 +14,7 @@ import storyrod.description.ValueType.DateValue;
 import storyrod.description.ValueType.Fraction;
 import storyrod.description.ValueType.ItemName;
 import storyrod.description.ValueType.Joints;
+import storyrod.description.ValueType.Kinds;
 import storyrod.description.ValueType.LengthValue;
 import storyrod.description.ValueType.Lengths;
 import storyrod.description.ValueType.Listed;
@@ -76,6 +77,8 @@ public final class Sections {
               Key.required("y", RANGE, "From where to where it runs, front to back."),
               Key.required("z", RANGE, "From where to where it runs, upwards."),
               Key.required("grain", new AxisName(), "The axis of its length."),
+              Key.optional(
+                  "outline", new Kinds("shape", Outlines.ALL), "Where it is no plain rectangle."),
               Key.optional("say", TEXT, "The maker's own words about it.")));
 
   public static final EntryType ASSEMBLY =

@@ -14,6 +14,7 @@ import storyrod.description.Node.Scalar;
 import storyrod.description.Scope.PartCells;
 import storyrod.description.Value.Kind;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Edge;
 import storyrod.measure.Rational;
 
 /** Reads the values that are words, names or plain numbers. */
@@ -114,6 +115,18 @@ final class WordValues {
   Optional<FaceRef> face(Scalar text) {
     return found(context.names().face(text.text()), text)
         .map(found -> new FaceRef(found.part().name(), found.face()));
+  }
+
+  Optional<Edge> edge(Scalar text) {
+    return Edge.named(text.text())
+        .or(
+            () ->
+                context.fail(
+                    Diagnostic.error(
+                            "edge",
+                            text.at(),
+                            "expected the two faces of an edge, found " + text.kind())
+                        .hint("name two faces that meet, joined by a hyphen: `front-top`")));
   }
 
   Optional<String> part(Scalar text) {

@@ -25,13 +25,15 @@ public final class Solid {
   private final RegionBSPTree3D body;
 
   private final List<Cylinder> bores;
+  private final List<Seam> seams;
   private final Lazy<List<FlatFace>> faces;
   private final Lazy<Double> volume;
   private final Lazy<Optional<Bounds3D>> bounds;
 
-  private Solid(RegionBSPTree3D body, List<Cylinder> bores) {
+  private Solid(RegionBSPTree3D body, List<Cylinder> bores, List<Seam> seams) {
     this.body = body;
     this.bores = List.copyOf(bores);
+    this.seams = List.copyOf(seams);
     this.faces = new Lazy<>(() -> FaceMerger.merge(body.boundaries()));
     this.volume = new Lazy<>(() -> body.getSize() - new Bores(body, this.bores).volumeMm3());
     this.bounds = new Lazy<>(() -> Optional.ofNullable(body.getBounds()));
@@ -39,14 +41,29 @@ public final class Solid {
 
   /** A solid box. */
   public static Solid of(Box box) {
-    return new Solid(tree(box), List.of());
+    return new Solid(tree(box), List.of(), List.of());
+  }
+
+  /** A contour pulled out over a stretch of its normal axis, its arcs as facets. */
+  public static Solid of(Contour contour, Range along, Fineness fineness) {
+    Facets facets = new Facets(contour, along, fineness);
+    return new Solid(facets.tree(PRECISION), List.of(), facets.seams());
+  }
+
+  /** What remains where another solid was; its seams are seams of this one from then on. */
+  public Solid minus(Solid other) {
+    RegionBSPTree3D left = body.copy();
+    left.difference(other.body);
+    List<Seam> all = new ArrayList<>(seams);
+    all.addAll(other.seams);
+    return new Solid(left, bores, all);
   }
 
   /** What remains after boxes are cut away. */
   public Solid minus(List<Box> boxes) {
     RegionBSPTree3D left = body.copy();
     boxes.stream().filter(box -> box.volumeMm3() > 0).forEach(box -> left.difference(tree(box)));
-    return new Solid(left, bores);
+    return new Solid(left, bores, seams);
   }
 
   /**
@@ -59,21 +76,24 @@ public final class Solid {
     RegionBSPTree3D left = RegionBSPTree3D.empty();
     left.insert(Planes.fromPointAndNormal(at, beyond, PRECISION).span());
     left.intersection(body);
-    return new Solid(left, bores);
+    return new Solid(left, bores, seams);
   }
 
   /** The same body with further bores. */
   public Solid bored(List<Cylinder> more) {
     List<Cylinder> all = new ArrayList<>(bores);
     all.addAll(more);
-    return new Solid(body, all);
+    return new Solid(body, all, seams);
   }
 
   /** The same solid elsewhere. */
   public Solid moved(Vector3D byMm) {
     RegionBSPTree3D there = body.copy();
     there.transform(AffineTransformMatrix3D.createTranslation(byMm));
-    return new Solid(there, bores.stream().map(bore -> moved(bore, byMm)).toList());
+    return new Solid(
+        there,
+        bores.stream().map(bore -> moved(bore, byMm)).toList(),
+        seams.stream().map(seam -> seam.moved(byMm)).toList());
   }
 
   /** Whether no wood is left. */
@@ -90,6 +110,11 @@ public final class Solid {
 
   public List<Cylinder> bores() {
     return bores;
+  }
+
+  /** The lines between the facets of its curved surfaces, which no drawing shows as edges. */
+  public List<Seam> seams() {
+    return seams;
   }
 
   /**
