@@ -69,9 +69,15 @@ public final class Traits {
   private String cutting(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
+      case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
+      case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> holes.through() ? "drill-through" : "drill-hole";
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
     };
+  }
+
+  private static boolean isOpening(Cut.Shaped shaped) {
+    return shaped.inside() && !shaped.term().equals("notch");
   }
 
   private static String trench(String term) {

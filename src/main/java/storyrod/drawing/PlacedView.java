@@ -55,13 +55,11 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   }
 
   /** Its edges, faces and bores; what it shows does not change with the scale. */
-  List<Element> elements(Projection projection) {
+  List<Element> elements(Shown shown) {
     List<Element> elements = new ArrayList<>();
-    projection.patches().forEach(patch -> addPatch(patch, elements));
-    for (Role role : List.of(Role.HIDDEN, Role.VISIBLE)) {
-      projection.edges().stream()
-          .filter(edge -> edge.role() == role)
-          .forEach(edge -> addEdge(edge, elements));
+    switch (shown) {
+      case Projection projection -> add(projection, elements);
+      case CurvedView curved -> curved.addTo(this, elements);
     }
     flat.cuts().forEach(cut -> Bores.add(this, cut, elements));
     if (across() == Axis.X) {
@@ -70,7 +68,17 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     return elements;
   }
 
-  private At at(Length across, Length upright) {
+  private void add(Projection projection, List<Element> elements) {
+    projection.patches().forEach(patch -> addPatch(patch, elements));
+    for (Role role : List.of(Role.HIDDEN, Role.VISIBLE)) {
+      projection.edges().stream()
+          .filter(edge -> edge.role() == role)
+          .forEach(edge -> addEdge(edge, elements));
+    }
+  }
+
+  /** The point of the view at some measures on its two axes. */
+  At at(Length across, Length upright) {
     Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
     return at(zero.with(across(), across).with(upright(), upright));
   }
@@ -119,6 +127,9 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
 
   /** The view in which a cut is dimensioned: what goes right through the thickness, on the face. */
   static Face home(FlatPart flat, Cut cut) {
+    if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover) {
+      return Face.FRONT;
+    }
     Optional<Range> thick =
         cut instanceof Cut.Trench trench ? Optional.of(trench.removed().y()) : Optional.empty();
     boolean through = thick.filter(range -> flat.full(range, Axis.Y)).isPresent();

@@ -34,6 +34,26 @@ public record Contour(Axis normal, List<Segment> segments) {
    */
   record Vertex(Vector2D at, boolean smooth) {}
 
+  /** The rectangle that a box shows along an axis, in the plane of one of its faces. */
+  public static Contour rectangle(Box box, Face face) {
+    Point low = new Point(box.x().from(), box.y().from(), box.z().from());
+    Point high = new Point(box.x().to(), box.y().to(), box.z().to());
+    Axis normal = face.axis();
+    Axis across = normal == Axis.X ? Axis.Y : Axis.X;
+    Axis up = Axis.other(normal, across);
+    Point first = low.with(normal, box.at(face));
+    Point second = first.with(across, high.on(across));
+    Point third = second.with(up, high.on(up));
+    Point fourth = first.with(up, high.on(up));
+    return new Contour(
+        normal,
+        List.of(
+            new Line(first, second),
+            new Line(second, third),
+            new Line(third, fourth),
+            new Line(fourth, first)));
+  }
+
   /** The first axis of its plane. */
   public Axis across() {
     return normal == Axis.X ? Axis.Y : Axis.X;

@@ -1,9 +1,12 @@
 package storyrod.piece;
 
+import java.util.Arrays;
 import java.util.List;
 import storyrod.description.EntryType;
 import storyrod.description.Key;
+import storyrod.description.Outlines;
 import storyrod.description.ValueType;
+import storyrod.geometry.Face;
 
 /** The words for cuts that the description asks for itself, beside those that joints make. */
 public final class CutTypes {
@@ -20,6 +23,12 @@ public final class CutTypes {
   private static final Key Z =
       Key.optional(
           "z", new ValueType.RangeValue(), "From where to where; right through if left out.");
+
+  private static final Key RADIUS =
+      Key.optional("radius", new ValueType.LengthValue(false), "The radius of its inner corners.");
+  private static final Key POINTS =
+      Key.optional(
+          "points", new ValueType.Listed(Outlines.POINT), "Its path, if it is no box; it closes by itself.");
 
   private static final EntryType HOLES =
       new EntryType(
@@ -45,18 +54,43 @@ public final class CutTypes {
               FOR));
 
   private static final EntryType NOTCH =
-      new EntryType("notch", "A box cut out of a part at its edge.", List.of(PART, X, Y, Z));
+      new EntryType(
+          "notch",
+          "A box, or any path, cut out of a part at its edge.",
+          List.of(PART, X, Y, Z, RADIUS, POINTS));
 
   private static final EntryType CUTOUT =
       new EntryType(
           "cutout",
-          "A box cut out of the middle of a part, right through.",
-          List.of(PART, X, Y, Z));
+          "A box, or any path, cut out of the middle of a part, right through.",
+          List.of(PART, X, Y, Z, RADIUS, POINTS));
+
+  private static final EntryType SLOT =
+      new EntryType(
+          "slot",
+          "An opening with round ends, right through, such as a hand hold.",
+          List.of(
+              PART,
+              Key.required("at", new ValueType.Point(), "Its middle."),
+              Key.required("along", new ValueType.AxisName(), "The axis along which it runs."),
+              Key.required("length", new ValueType.LengthValue(false), "How long, over all."),
+              Key.required("width", new ValueType.LengthValue(false), "How wide, twice the radius of its ends."),
+              FOR));
+
+  private static final EntryType ROUNDOVER =
+      new EntryType(
+          "roundover",
+          "Edges rounded with a router bit.",
+          List.of(
+              PART,
+              Key.optional("edges", new ValueType.OneOrMore(new ValueType.EdgeName()), "The edges, each by its two faces; or say `around`."),
+              Key.optional("around", new ValueType.Choice(Arrays.stream(Face.values()).map(Face::word).toList()), "A face, of which all edges are rounded, curved ones too."),
+              Key.required("radius", new ValueType.LengthValue(false), "The bit's radius.")));
 
   private CutTypes() {}
 
   /** The words of all kinds, for the description reader. */
   public static List<EntryType> words() {
-    return List.of(CUTOUT, HOLES, NOTCH);
+    return List.of(CUTOUT, HOLES, NOTCH, ROUNDOVER, SLOT);
   }
 }

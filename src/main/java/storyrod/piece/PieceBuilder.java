@@ -15,8 +15,8 @@ import storyrod.description.Entry;
 import storyrod.description.FaceRef;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
-import storyrod.geometry.Cylinder;
-import storyrod.geometry.Solid;
+import storyrod.geometry.Contour;
+import storyrod.geometry.Fineness;
 import storyrod.measure.Length;
 import storyrod.piece.JointEffect.CutIn;
 
@@ -49,6 +49,7 @@ public final class PieceBuilder {
     builder.layOut();
     List<Placed> placed = builder.meetings();
     builder.lengthen(placed);
+    builder.shape();
     builder.join(placed);
     builder.cut();
     return diagnostics.hasErrors() ? Optional.empty() : Optional.of(builder.piece());
@@ -103,6 +104,14 @@ public final class PieceBuilder {
                 (name, blank) -> blank.withBox(blank.box().extended(face.face(), by))));
   }
 
+  private void shape() {
+    for (Blank blank : blanks.values()) {
+      new OutlineReader(blank, description.format(), diagnostics)
+          .read()
+          .ifPresent(cut -> addCut(new CutIn(blank.name(), cut)));
+    }
+  }
+
   private void join(List<Placed> placed) {
     Meeting.Items items = new Meeting.Items(description.items(), description.format());
     for (Placed each : placed) {
@@ -129,13 +138,39 @@ public final class PieceBuilder {
   private void cut() {
     HoleReader holes = new HoleReader(blanks, description.format(), diagnostics);
     BoxCutReader boxes = new BoxCutReader(blanks, description.format(), diagnostics);
+    ShapedCutReader shapes =
+        new ShapedCutReader(blanks, outlines(), description.format(), diagnostics);
     for (Entry entry : description.cuts()) {
       switch (entry.kind()) {
         case "holes" -> holes.read(entry).forEach(this::addCut);
-        case "notch", "cutout" -> boxes.read(entry).ifPresent(this::addCut);
+        case "notch", "cutout" -> opening(entry, boxes, shapes).ifPresent(this::addCut);
+        case "slot" -> shapes.slot(entry).ifPresent(this::addCut);
+        case "roundover" -> shapes.roundover(entry).ifPresent(this::addCut);
         default -> throw new IllegalStateException("bug: a cut '" + entry.kind() + "' was read");
       }
     }
+  }
+
+  private static Optional<CutIn> opening(
+      Entry entry, BoxCutReader boxes, ShapedCutReader shapes) {
+    if (entry.has("points")) {
+      return shapes.path(entry);
+    }
+    Optional<CutIn> box = boxes.read(entry);
+    return entry.has("radius") ? box.flatMap(cut -> shapes.rounded(entry, cut)) : box;
+  }
+
+  private Map<String, Contour> outlines() {
+    Map<String, Contour> outlines = new LinkedHashMap<>();
+    cuts.forEach(
+        (name, own) -> {
+          for (Cut cut : own) {
+            if (cut instanceof Cut.Shaped shaped && !shaped.inside()) {
+              outlines.put(name, shaped.contour());
+            }
+          }
+        });
+    return outlines;
   }
 
   private void addCut(CutIn cut) {
@@ -181,7 +216,7 @@ public final class PieceBuilder {
         blank.length(),
         blank.thickness(),
         all,
-        solid(blank.box(), all),
+        Carving.of(blank.box(), all, Fineness.USUAL),
         blank.entry().say(),
         blank.at());
   }
@@ -191,18 +226,5 @@ public final class PieceBuilder {
         .filter(assembly -> assembly.parts().contains(part))
         .map(AssemblyEntry::name)
         .findFirst();
-  }
-
-  private static Solid solid(Box box, List<Cut> all) {
-    List<Box> trenches = new ArrayList<>();
-    List<Cylinder> bores = new ArrayList<>();
-    for (Cut cut : all) {
-      switch (cut) {
-        case Cut.Trench trench -> trenches.add(trench.removed());
-        case Cut.Holes holes -> bores.addAll(Drilling.of(holes));
-        case Cut.PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));
-      }
-    }
-    return Solid.of(box).minus(trenches).bored(bores);
   }
 }
