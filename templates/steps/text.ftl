@@ -126,10 +126,10 @@
 <#macro cutting>
   <#assign noun = plural(cut.term)>
   <#if has("cut-curve")>
-    <@title "Saw the curves" + inParts()/>
+    <@title ((cut.term == "notch")?then("Cut the shaped notches", "Saw the curves")) + inParts()/>
     <@say "Lay out the curves on " + fulls(parts) + " from the part drawings: bend a thin batten through the points given, or draw the arcs by their radius."/>
-    <#if total(parts) gt 1>
-      <@say "Make one part to the line first, and use it as the template for the others, or make a template of thin sheet for all of them."/>
+    <#if parts?filter(p -> p.count gt 1)?size gt 0>
+      <@say "Where parts are alike, make the first to the line and use it as the template for the others; a left and a right one lie face to face."/>
     </#if>
     <@say "Saw just outside the line."/>
     <@say "Fair down to the line, working from the high points to the low ones, until no flat or bump can be felt."/>

@@ -22,7 +22,8 @@ import storyrod.piece.Part;
 public record CutKind(Verb verb, String term, Length size, Length depth)
     implements Comparable<CutKind> {
   /** Curves leave no straight edge to run along a fence, a rounded edge nothing to measure from. */
-  private static final List<String> AFTER_ALL_OTHERS = List.of("slot", Cut.Shaped.OUTLINE, "roundover");
+  private static final List<String> AFTER_ALL_OTHERS =
+      List.of("slot", Cut.Shaped.OUTLINE, "roundover");
 
   private static final Comparator<CutKind> ORDER =
       Comparator.comparing(CutKind::verb)

@@ -25,8 +25,8 @@ import storyrod.drawing.Drawing.Tone;
 import storyrod.drawing.Seen.Stroke;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
-import storyrod.geometry.FlatFace;
 import storyrod.geometry.Fineness;
+import storyrod.geometry.FlatFace;
 import storyrod.geometry.Range;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
@@ -51,7 +51,10 @@ final class CurvedView implements Shown {
     View view = view(face);
     Scene.Item item = new Scene.Item(flat.part().name(), solid, Vector3D.ZERO);
     Seen.Lines lines =
-        HiddenLines.of(new Scene(List.of(item)), view).seenAndHidden(each -> false).getFirst().lines();
+        HiddenLines.of(new Scene(List.of(item)), view)
+            .seenAndHidden(each -> false)
+            .getFirst()
+            .lines();
     Function<At, At> place = at -> new At(at.x(), -at.y());
     this.visible = Chains.of(mapped(lines.visible(), place));
     this.hidden = Chains.of(mapped(lines.hidden(), place));
@@ -167,8 +170,7 @@ final class CurvedView implements Shown {
     }
     for (int i = 0; i + 1 < chain.size(); i++) {
       for (Stroke stroke : shown(new Stroke(chain.get(i), chain.get(i + 1)), view)) {
-        elements.add(
-            new Line(role, List.of(paper(stroke.from(), view), paper(stroke.to(), view))));
+        elements.add(new Line(role, List.of(paper(stroke.from(), view), paper(stroke.to(), view))));
       }
     }
   }

@@ -10,9 +10,9 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 import storyrod.drawing.Seen.Stroke;
 import storyrod.geometry.FlatFace;
-import storyrod.geometry.Seam;
 import storyrod.geometry.Intervals;
 import storyrod.geometry.Intervals.Stretch;
+import storyrod.geometry.Seam;
 
 /**
  * Works out exactly, as vectors, what is seen of a scene of solids with flat faces.
@@ -241,7 +241,9 @@ final class HiddenLines {
             .filter(face -> !ScreenFace.looksAt(view, face))
             .map(face -> ScreenFace.of(item, face, each.offset(), view))
             .toList();
-    return sharp(item, edges(away)).stream().filter(edge -> edge.line().length() >= SHORT_MM).toList();
+    return sharp(item, edges(away)).stream()
+        .filter(edge -> edge.line().length() >= SHORT_MM)
+        .toList();
   }
 
   private List<Edge> edges(List<ScreenFace> ofFaces) {

@@ -33,7 +33,8 @@ final class Facets {
     double start = (positive ? along.from() : along.to()).toMm();
     Vector3D origin = unit(contour.normal()).multiply(start);
     EmbeddingPlane plane = Planes.fromPointAndPlaneVectors(origin, across, up, precision);
-    List<Vector2D> loop = vertices.stream().map(v -> plane.toSubspace(lifted(v.at(), start))).toList();
+    List<Vector2D> loop =
+        vertices.stream().map(v -> plane.toSubspace(lifted(v.at(), start))).toList();
     Vector3D way = out.multiply(along.length().toMm());
     return RegionBSPTree3D.from(Planes.extrudeVertexLoop(loop, plane, way, precision), true);
   }

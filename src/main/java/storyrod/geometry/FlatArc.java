@@ -42,8 +42,7 @@ public record FlatArc(Vector2D centre, double radius, double start, double sweep
   /** The point at a share of the sweep. */
   public Vector2D at(double share) {
     double angle = start + share * sweep;
-    return centre.add(
-        Vector2D.of(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)));
+    return centre.add(Vector2D.of(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)));
   }
 
   /** The unit vector along which a tangent runs at a share of the sweep. */
@@ -73,7 +72,9 @@ public record FlatArc(Vector2D centre, double radius, double start, double sweep
     return Math.min(Math.max(needed, least), most);
   }
 
-  /** The area between the arc and its chord in mm², positive where the arc runs counter-clockwise. */
+  /**
+   * The area between the arc and its chord in mm², positive where the arc runs counter-clockwise.
+   */
   double segmentAreaMm2() {
     return radius * radius / 2 * (sweep - StrictMath.sin(sweep));
   }

@@ -27,16 +27,14 @@ public final class Shapes {
   /** A point where the path meets itself, if there is one, in mm on the axes of its plane. */
   public static Optional<Vector2D> crossing(Contour contour) {
     IsSimpleOp simple = new IsSimpleOp(FACTORY.createLineString(ring(contour)));
-    return Optional.ofNullable(simple.getNonSimpleLocation())
-        .map(at -> Vector2D.of(at.x, at.y));
+    return Optional.ofNullable(simple.getNonSimpleLocation()).map(at -> Vector2D.of(at.x, at.y));
   }
 
   /** Whether one lies inside another and touches it nowhere. */
   public static boolean isWithin(Contour inner, Contour outer) {
     Polygon around = polygon(outer);
     Polygon inside = polygon(inner);
-    return around.contains(inside)
-        && around.getExteriorRing().distance(inside) > TOUCHING_MM;
+    return around.contains(inside) && around.getExteriorRing().distance(inside) > TOUCHING_MM;
   }
 
   /** How a contour that is taken away lies to what it is taken from. */

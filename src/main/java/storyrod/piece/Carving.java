@@ -28,7 +28,8 @@ public final class Carving {
     for (Cut cut : cuts) {
       switch (cut) {
         case Cut.Trench trench -> trenches.add(trench.removed());
-        case Cut.Shaped shaped -> solid = shaped.inside() ? cut(solid, box, shaped, fineness) : solid;
+        case Cut.Shaped shaped ->
+            solid = shaped.inside() ? cut(solid, box, shaped, fineness) : solid;
         case Cut.Roundover roundover -> {}
         case Cut.Holes holes -> bores.addAll(Drilling.of(holes));
         case Cut.PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));

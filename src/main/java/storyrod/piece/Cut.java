@@ -10,6 +10,7 @@ import storyrod.geometry.Contour;
 import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
+import storyrod.geometry.Strips;
 import storyrod.measure.Length;
 
 /** Machining on one part, in the frame of the piece. The set of cuts is closed. */
@@ -44,15 +45,15 @@ public sealed interface Cut {
    *     outside it (the part's outline)
    */
   record Shaped(
-      String term,
-      Face from,
-      Contour contour,
-      boolean inside,
-      Optional<String> forWhat,
-      Span at)
+      String term, Face from, Contour contour, boolean inside, Optional<String> forWhat, Span at)
       implements Cut {
     /** The word for a part's own outline. */
     public static final String OUTLINE = "outline";
+
+    /** Boxes that fill, but for curved slivers, what it takes from a part's box. */
+    public List<Box> cleared(Box part) {
+      return inside ? Strips.inside(contour, part) : Strips.outside(contour, part);
+    }
   }
 
   /**
@@ -61,8 +62,7 @@ public sealed interface Cut {
    * @param from the face on which the router runs
    * @param around whether all edges of that face are rounded, also where its outline is curved
    */
-  record Roundover(
-      String term, Face from, List<Edge> edges, boolean around, Length radius, Span at)
+  record Roundover(String term, Face from, List<Edge> edges, boolean around, Length radius, Span at)
       implements Cut {
     public Roundover {
       edges = List.copyOf(edges);

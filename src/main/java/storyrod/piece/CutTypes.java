@@ -28,7 +28,9 @@ public final class CutTypes {
       Key.optional("radius", new ValueType.LengthValue(false), "The radius of its inner corners.");
   private static final Key POINTS =
       Key.optional(
-          "points", new ValueType.Listed(Outlines.POINT), "Its path, if it is no box; it closes by itself.");
+          "points",
+          new ValueType.Listed(Outlines.POINT),
+          "Its path, if it is no box; it closes by itself.");
 
   private static final EntryType HOLES =
       new EntryType(
@@ -74,7 +76,10 @@ public final class CutTypes {
               Key.required("at", new ValueType.Point(), "Its middle."),
               Key.required("along", new ValueType.AxisName(), "The axis along which it runs."),
               Key.required("length", new ValueType.LengthValue(false), "How long, over all."),
-              Key.required("width", new ValueType.LengthValue(false), "How wide, twice the radius of its ends."),
+              Key.required(
+                  "width",
+                  new ValueType.LengthValue(false),
+                  "How wide, twice the radius of its ends."),
               FOR));
 
   private static final EntryType ROUNDOVER =
@@ -83,8 +88,14 @@ public final class CutTypes {
           "Edges rounded with a router bit.",
           List.of(
               PART,
-              Key.optional("edges", new ValueType.OneOrMore(new ValueType.EdgeName()), "The edges, each by its two faces; or say `around`."),
-              Key.optional("around", new ValueType.Choice(Arrays.stream(Face.values()).map(Face::word).toList()), "A face, of which all edges are rounded, curved ones too."),
+              Key.optional(
+                  "edges",
+                  new ValueType.OneOrMore(new ValueType.EdgeName()),
+                  "The edges, each by its two faces; or say `around`."),
+              Key.optional(
+                  "around",
+                  new ValueType.Choice(Arrays.stream(Face.values()).map(Face::word).toList()),
+                  "A face, of which all edges are rounded, curved ones too."),
               Key.required("radius", new ValueType.LengthValue(false), "The bit's radius.")));
 
   private CutTypes() {}

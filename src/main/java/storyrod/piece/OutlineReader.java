@@ -17,9 +17,6 @@ import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
-import storyrod.geometry.Segment;
-import storyrod.geometry.Segment.Arc;
-import storyrod.geometry.Segment.Line;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 
@@ -67,9 +64,34 @@ final class OutlineReader {
         path.isPresent()
             ? paths.read(path.get()).map(this::lengthened)
             : changed(shapes).flatMap(found -> paths.whole(first, found));
+    contour.ifPresent(found -> checkSize(first, found));
     return contour.map(
         found ->
             new Cut.Shaped(Cut.Shaped.OUTLINE, face, found, false, Optional.empty(), first.at()));
+  }
+
+  /** A part that is smaller than its box is dimensioned and bought too large. */
+  private void checkSize(Entry entry, Contour contour) {
+    for (Axis axis : contour.axes()) {
+      Range have = blank.box().on(axis);
+      Range used = contour.extent(axis);
+      if (!used.equals(have)) {
+        diagnostics.add(
+            Diagnostic.warning(
+                    "outline-short",
+                    entry.at(),
+                    "the outline of %s uses only %s to %s on %s; the part runs from %s to %s"
+                        .formatted(
+                            blank.name(),
+                            print(used.from()),
+                            print(used.to()),
+                            axis.word(),
+                            print(have.from()),
+                            print(have.to())))
+                .also(blank.at(), blank.name() + " is defined here")
+                .hint("let the part run just as far as its outline"));
+      }
+    }
   }
 
   private Contour lengthened(Contour contour) {
@@ -154,8 +176,7 @@ final class OutlineReader {
                 .hint("write `%s:` for `%s:`".formatted(along.word(), axis.word())));
       }
     }
-    Range range =
-        shape.find(along.word(), Range.class).orElse(blank.shoulder().on(along));
+    Range range = shape.find(along.word(), Range.class).orElse(blank.shoulder().on(along));
     if (!blank.box().on(along).contains(range)) {
       fail(leaves(shape, along, range));
     }
@@ -346,8 +367,7 @@ final class OutlineReader {
     }
     List<Hollow> inOrder = sign > 0 ? sorted(side) : sorted(side).reversed();
     for (Hollow hollow : inOrder) {
-      Point top =
-          at(side, inwards(side, hollow.rise())).with(along, middle(hollow.range()));
+      Point top = at(side, inwards(side, hollow.rise())).with(along, middle(hollow.range()));
       pencil.to(on.with(along, hollow.range().end(-sign)));
       pencil.arc(top, on.with(along, hollow.range().end(sign)));
     }

@@ -17,7 +17,9 @@ import storyrod.measure.Length;
  * corner, the part turned so that its key comes first among the four ways in which its box can lie.
  */
 final class PartShape {
-  /** Points between the ends of arcs are compared to 0.02 mm: mirror images may differ by a tick. */
+  /**
+   * Points between the ends of arcs are compared to 0.02 mm: mirror images may differ by a tick.
+   */
   private static final long ROUGH = Length.TICKS_PER_MM / 50;
 
   private final Part part;
@@ -91,7 +93,9 @@ final class PartShape {
     return text.toString();
   }
 
-  /** The segments in an order that does not depend on where the path starts or which way it runs. */
+  /**
+   * The segments in an order that does not depend on where the path starts or which way it runs.
+   */
   private String shaped(Cut.Shaped shaped, boolean[] flips) {
     List<String> segments = new ArrayList<>();
     for (Segment segment : shaped.contour().segments()) {
@@ -123,7 +127,9 @@ final class PartShape {
   private String roundover(Cut.Roundover roundover, boolean[] flips) {
     List<String> edges =
         roundover.edges().stream()
-            .map(edge -> Stream.of(edge.one(), edge.other()).map(f -> face(f, flips)).sorted().toList())
+            .map(
+                edge ->
+                    Stream.of(edge.one(), edge.other()).map(f -> face(f, flips)).sorted().toList())
             .map(faces -> String.join("", faces))
             .sorted()
             .toList();

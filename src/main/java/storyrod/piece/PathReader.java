@@ -94,8 +94,7 @@ final class PathReader {
   }
 
   private Point onFace() {
-    return new Point(Length.ZERO, Length.ZERO, Length.ZERO)
-        .with(face.axis(), blank.box().at(face));
+    return new Point(Length.ZERO, Length.ZERO, Length.ZERO).with(face.axis(), blank.box().at(face));
   }
 
   private Optional<List<Segment>> segments(List<Stop> stops) {

@@ -16,6 +16,7 @@ import storyrod.description.FaceRef;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Contour;
+import storyrod.geometry.Face;
 import storyrod.geometry.Fineness;
 import storyrod.measure.Length;
 import storyrod.piece.JointEffect.CutIn;
@@ -52,6 +53,7 @@ public final class PieceBuilder {
     builder.shape();
     builder.join(placed);
     builder.cut();
+    placed.forEach(builder::checkContact);
     return diagnostics.hasErrors() ? Optional.empty() : Optional.of(builder.piece());
   }
 
@@ -151,8 +153,18 @@ public final class PieceBuilder {
     }
   }
 
-  private static Optional<CutIn> opening(
-      Entry entry, BoxCutReader boxes, ShapedCutReader shapes) {
+  private void checkContact(Placed joint) {
+    FaceRef meeting = joint.type().meeting(joint.entry());
+    checkContact(joint, meeting.part(), meeting.face());
+    checkContact(joint, joint.type().into(joint.entry()), meeting.face().opposite());
+  }
+
+  private void checkContact(Placed joint, String part, Face out) {
+    ContactLeft.fault(joint.entry(), blanks.get(part), cuts.get(part), joint.contact(), out)
+        .ifPresent(diagnostics::add);
+  }
+
+  private static Optional<CutIn> opening(Entry entry, BoxCutReader boxes, ShapedCutReader shapes) {
     if (entry.has("points")) {
       return shapes.path(entry);
     }

@@ -169,8 +169,7 @@ final class ShapedCutReader {
       if (axis != face.axis()) {
         if (at.on(axis).isEmpty()) {
           return fail(
-              Diagnostic.error(
-                      CODE, entry.at("at"), "the slot needs its place on " + axis.word())
+              Diagnostic.error(CODE, entry.at("at"), "the slot needs its place on " + axis.word())
                   .hint("add `" + axis.word() + ":` to `at`"));
         }
         point = point.with(axis, at.on(axis).get());
@@ -188,8 +187,7 @@ final class ShapedCutReader {
     for (int sign : new int[] {1, -1}) {
       Point end = middle.moved(along, half.minus(radius).times(sign));
       pencil.to(end.moved(aside, radius.times(-sign)));
-      pencil.arc(
-          middle.moved(along, half.times(sign)), end.moved(aside, radius.times(sign)));
+      pencil.arc(middle.moved(along, half.times(sign)), end.moved(aside, radius.times(sign)));
     }
     return new Contour(blank.thickness(), pencil.closed());
   }
@@ -252,8 +250,7 @@ final class ShapedCutReader {
     return Optional.of(
         new CutIn(
             blank.name(),
-            new Cut.Roundover(
-                "roundover", from, all, around.isPresent(), radius, entry.at())));
+            new Cut.Roundover("roundover", from, all, around.isPresent(), radius, entry.at())));
   }
 
   /** The face that the edges share, or else a face that the first one lies on. */

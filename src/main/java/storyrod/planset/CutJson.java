@@ -6,8 +6,8 @@ import java.util.Map;
 import storyrod.geometry.Box;
 import storyrod.geometry.Edge;
 import storyrod.geometry.Point;
-import storyrod.geometry.Segment;
 import storyrod.geometry.Range;
+import storyrod.geometry.Segment;
 import storyrod.piece.Cut;
 
 /** A cut's exact geometry for {@code plan.json}, every length in whole micrometres. */
@@ -94,7 +94,6 @@ final class CutJson {
   }
 
   private static List<Long> point(Point point) {
-    return List.of(
-        point.x().toMicrometres(), point.y().toMicrometres(), point.z().toMicrometres());
+    return List.of(point.x().toMicrometres(), point.y().toMicrometres(), point.z().toMicrometres());
   }
 }
