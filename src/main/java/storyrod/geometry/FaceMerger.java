@@ -16,8 +16,10 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * Merges the convex pieces of a boundary plane by plane into faces with openings. Pieces are united
@@ -85,11 +87,20 @@ final class FaceMerger {
 
   /**
    * All pieces are united at once, from the coordinates they came with: rounded one after another,
-   * corners that lie on a neighbour's side would leave cracks.
+   * corners that lie on a neighbour's side would leave cracks. Where pieces overlap by a hair that
+   * fails, and they are united in pairs.
    */
-  private Stream<FlatFace> faces() {
+  private Geometry united() {
     Geometry all = FACTORY.createMultiPolygon(pieces.toArray(Polygon[]::new));
-    Geometry united = OverlayNG.overlay(all, FACTORY.createPolygon(), OverlayNG.UNION, GRID);
+    try {
+      return OverlayNG.overlay(all, FACTORY.createPolygon(), OverlayNG.UNION, GRID);
+    } catch (TopologyException overlapping) {
+      return UnaryUnionNG.union(List.<Geometry>copyOf(pieces), GRID);
+    }
+  }
+
+  private Stream<FlatFace> faces() {
+    Geometry united = united();
     List<FlatFace> faces = new ArrayList<>();
     for (Object polygon : PolygonExtracter.getPolygons(united)) {
       face((Polygon) polygon).ifPresent(faces::add);
