@@ -246,7 +246,26 @@
 
 <#macro cutting>
   <#assign noun = plural(cut.term)>
-  <#if has("cut-notch") || has("cut-cutout") || has("cut-other")>
+  <#if has("cut-curve")>
+    <@title ((cut.term == "notch")?then("Cut the shaped notches", "Saw the curves")) + inParts()/>
+    <@say "Lay out the curves on " + fulls(parts) + " from the part drawings: bend a thin batten through the points given, or draw the arcs by their radius."/>
+    <#if parts?filter(p -> p.count gt 1)?size gt 0>
+      <@say "Where parts are alike, make the first to the line and use it as the template for the others; a left and a right one lie face to face."/>
+    </#if>
+    <@say "Saw just outside the line."/>
+    <@say "Fair down to the line, working from the high points to the low ones, until no flat or bump can be felt."/>
+  <#elseif has("cut-opening")>
+    <@title "Cut the " + noun + inParts()/>
+    <@say "Mark out " + fulls(parts) + " from the part drawings, with the centres of the roundings."/>
+    <@say "Drill the roundings first, on a backing board, with a bit of twice their radius."/>
+    <@say "Saw out the waste between the holes just inside the line, and work back to the line."/>
+    <@say "Ease the edges where a hand goes in."/>
+  <#elseif has("cut-roundover")>
+    <@title "Round over the edges" + inParts()/>
+    <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
+    <@say "Round the edges of " + fulls(parts) + " that the part drawings name: across the end grain first, then along it."/>
+    <@say "Take the shape in two or three passes, the last one very light."/>
+  <#elseif has("cut-notch") || has("cut-cutout") || has("cut-other")>
     <@title "Cut the " + noun + inParts()/>
     <@say "Mark out " + fulls(parts) + " from the part drawings."/>
     <@say "Saw on the waste side of the line."/>

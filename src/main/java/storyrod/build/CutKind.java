@@ -15,14 +15,19 @@ import storyrod.piece.Part;
  *
  * @param verb CUT or DRILL
  * @param term the trade's word for the cut
- * @param size a trench's width or a hole's diameter; for pocket holes the part's thickness; for a
- *     slope what it takes at its end
+ * @param size a trench's width, a hole's diameter or a roundover's radius; for pocket holes the
+ *     part's thickness; for a slope what it takes at its end; zero for what is cut along a path
  * @param depth how deep; zero where it goes right through; for a slope how far it runs
  */
 public record CutKind(Verb verb, String term, Length size, Length depth)
     implements Comparable<CutKind> {
+  /** Curves leave no straight edge to run along a fence, a rounded edge nothing to measure from. */
+  private static final List<String> AFTER_ALL_OTHERS =
+      List.of("slot", Cut.Shaped.OUTLINE, "roundover");
+
   private static final Comparator<CutKind> ORDER =
       Comparator.comparing(CutKind::verb)
+          .thenComparing(kind -> AFTER_ALL_OTHERS.indexOf(kind.term()))
           .thenComparing(CutKind::term)
           .thenComparing(CutKind::size)
           .thenComparing(CutKind::depth);
@@ -31,6 +36,9 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
     return switch (cut) {
       case Cut.Trench trench ->
           new CutKind(Verb.CUT, trench.term(), width(part, trench), trenchDepth(part, trench));
+      case Cut.Shaped shaped -> new CutKind(Verb.CUT, shaped.term(), Length.ZERO, Length.ZERO);
+      case Cut.Roundover roundover ->
+          new CutKind(Verb.CUT, roundover.term(), roundover.radius(), Length.ZERO);
       case Cut.Holes holes ->
           new CutKind(
               Verb.DRILL,

@@ -16,7 +16,8 @@ import storyrod.piece.Cut;
 import storyrod.piece.Part;
 
 /**
- * Who stands in whose way, exactly: parts are boxes less their trenches, and move along the axes.
+ * Who stands in whose way, exactly: parts are boxes less their trenches and less what is cut from
+ * them along paths, and move along the axes.
  *
  * <p>Where parts lean, {@link Passing} looks closer.
  *
@@ -52,7 +53,11 @@ public final class Reach {
     List<Box> left = List.of(part.box());
     for (Cut cut : part.cuts()) {
       if (cut instanceof Cut.Trench trench) {
-        left = left.stream().flatMap(box -> minus(box, trench.removed()).stream()).toList();
+        left = minus(left, trench.removed());
+      } else if (cut instanceof Cut.Shaped shaped) {
+        for (Box cleared : shaped.cleared(part.box())) {
+          left = minus(left, cleared);
+        }
       }
     }
     return left;
@@ -155,6 +160,10 @@ public final class Reach {
     Length tail = box.at(leave.opposite());
     Length far = other.at(leave);
     return leave.sign() > 0 ? far.isLongerThan(tail) : far.isShorterThan(tail);
+  }
+
+  private static List<Box> minus(List<Box> wood, Box cut) {
+    return wood.stream().flatMap(box -> minus(box, cut).stream()).toList();
   }
 
   private static List<Box> minus(Box box, Box cut) {

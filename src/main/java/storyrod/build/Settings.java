@@ -99,7 +99,9 @@ final class Settings {
     List<Setting> settings = new ArrayList<>();
     CutKind kind = CutKind.of(part, cuts.getFirst());
     String key = kind.verb().word() + "-" + sizeKey(cuts.getFirst());
-    settings.add(new Setting(key, Optional.empty(), kind.size()));
+    if (kind.size().isPositive()) {
+      settings.add(new Setting(key, Optional.empty(), kind.size()));
+    }
     if (kind.depth().isPositive()) {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
@@ -215,6 +217,8 @@ final class Settings {
   private static String sizeKey(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> "width";
+      case Cut.Shaped shaped -> "width";
+      case Cut.Roundover roundover -> "radius";
       case Cut.Holes holes -> "diameter";
       case Cut.PocketHoles pocket -> "stock";
       case Cut.Slope slope -> throw new IllegalStateException("bug: a slope has no width");

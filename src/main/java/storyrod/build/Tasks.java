@@ -18,6 +18,7 @@ final class Tasks {
   /** A kept piece is trimmed while the glue of its board cures. */
   private static final List<String> PHASES =
       List.of("blank", "keep", "rejoin", "size-kept", "size-rejoined");
+
   private static final int STRAP_LAST = Integer.MAX_VALUE;
 
   private final Job job;

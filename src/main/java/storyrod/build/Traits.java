@@ -88,6 +88,8 @@ public final class Traits {
   private String cutting(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
+      case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
+      case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Cut.Slope slope -> "cut-" + slope.term();
@@ -100,6 +102,10 @@ public final class Traits {
     boolean isCup =
         holes.forWhat().map(this::item).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
     return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
+  }
+
+  private static boolean isOpening(Cut.Shaped shaped) {
+    return shaped.inside() && !shaped.term().equals("notch");
   }
 
   private static String trench(String term) {

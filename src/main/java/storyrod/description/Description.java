@@ -135,6 +135,7 @@ public record Description(
    * @param name the full name
    * @param title the name for a reader, such as {@code Left side}
    * @param grain the axis along which the part's length runs
+   * @param outline where it is no plain rectangle across its thickness
    * @param at the part's name in the text
    */
   public record PartEntry(
@@ -147,7 +148,26 @@ public record Description(
       Located<Range> z,
       Located<Axis> grain,
       Optional<Entry> turn,
+      List<Entry> outline,
       Optional<String> say) {
+    public PartEntry {
+      outline = List.copyOf(outline);
+    }
+
+    /** A plain rectangular part. */
+    public PartEntry(
+        String name,
+        String title,
+        Span at,
+        Located<String> stock,
+        Located<Range> x,
+        Located<Range> y,
+        Located<Range> z,
+        Located<Axis> grain,
+        Optional<String> say) {
+      this(name, title, at, stock, x, y, z, grain, Optional.empty(), List.of(), say);
+    }
+
     public Located<Range> on(Axis axis) {
       return switch (axis) {
         case X -> x;

@@ -173,6 +173,7 @@ final class DescriptionBuilder {
         entry.located("z", Range.class),
         entry.located("grain", Axis.class),
         entry.find("turn", Entry.class),
+        entry.list("outline"),
         entry.find("say", String.class));
   }
 

@@ -68,7 +68,7 @@ public record Entry(String kind, Span at, Map<String, Located<?>> values) {
   }
 
   /** The entries of a section that lists them; none if the section is missing. */
-  List<Entry> list(String section) {
+  public List<Entry> list(String section) {
     return find(section, List.class).stream()
         .flatMap(list -> ((List<?>) list).stream())
         .map(Entry.class::cast)

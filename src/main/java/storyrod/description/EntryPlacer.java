@@ -3,9 +3,12 @@ package storyrod.description;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
+import storyrod.measure.Angle;
 import storyrod.measure.Length;
 
 /**
@@ -30,7 +33,10 @@ final class EntryPlacer {
         .forEach(
             (key, value) ->
                 placed.put(key(key, value.value()), new Located<>(value(key, value), value.at())));
-    return new Entry(entry.kind(), entry.at(), turnedRow(entry, placed));
+    turnRow(entry, placed);
+    turnAngle(entry, placed);
+    placeAlong(entry, placed);
+    return new Entry(entry.kind(), entry.at(), placed);
   }
 
   private String key(String key, Object value) {
@@ -61,6 +67,8 @@ final class EntryPlacer {
       case FaceRef face -> new FaceRef(face.part(), placement.turn().of(face.face()));
       case Face face -> placement.turn().of(face);
       case Axis axis -> placement.turn().of(axis).axis();
+      case Edge edge ->
+          new Edge(placement.turn().of(edge.one()), placement.turn().of(edge.other()));
       case PointAt point -> placement.of(point);
       case Entry inner -> place(inner);
       case List<?> list -> list.stream().map(this::each).toList();
@@ -74,7 +82,7 @@ final class EntryPlacer {
         : placed(item);
   }
 
-  private Map<String, Located<?>> turnedRow(Entry entry, Map<String, Located<?>> placed) {
+  private void turnRow(Entry entry, Map<String, Located<?>> placed) {
     boolean about =
         entry
             .find("along", Object.class)
@@ -85,6 +93,35 @@ final class EntryPlacer {
       Length step = entry.length("step");
       placed.put("step", new Located<>(step.negated(), entry.at("step")));
     }
-    return placed;
+  }
+
+  /** An angle about an axis that points the other way, or in a mirror, has the other sign. */
+  private void turnAngle(Entry entry, Map<String, Located<?>> placed) {
+    Optional<Axis> about =
+        entry.find("about", Object.class).filter(Axis.class::isInstance).map(Axis.class::cast);
+    if (about.isPresent() && entry.has("by")) {
+      boolean isOther =
+          placement.turn().of(about.get()).sign() < 0 != placement.turn().isMirrored();
+      Angle by = entry.expect("by", Angle.class);
+      placed.put("by", new Located<>(isOther ? by.negated() : by, entry.at("by")));
+    }
+  }
+
+  /** A height, and a place along the part whose end is named. */
+  private void placeAlong(Entry entry, Map<String, Located<?>> placed) {
+    Optional<Axis> along =
+        entry
+            .find("end", Object.class)
+            .filter(FaceRef.class::isInstance)
+            .map(end -> ((FaceRef) end).face().axis());
+    place("level", Optional.of(Axis.Z), entry, placed);
+    place("from", along, entry, placed);
+  }
+
+  private void place(String key, Optional<Axis> own, Entry entry, Map<String, Located<?>> placed) {
+    boolean isLength = entry.find(key, Object.class).filter(Length.class::isInstance).isPresent();
+    if (isLength && own.isPresent()) {
+      placed.put(key, new Located<>(placement.of(own.get(), entry.length(key)), entry.at(key)));
+    }
   }
 }

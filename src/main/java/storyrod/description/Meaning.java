@@ -21,6 +21,7 @@ final class Meaning {
       case ValueType.PartName part -> "the name of a part";
       case ValueType.ItemName item -> "the name of an item";
       case ValueType.StockName stock -> "the name of a stock";
+      case ValueType.EdgeName edge -> "two faces that meet, such as `front-top`";
       case ValueType.Point point -> "coordinates, such as `{x: 2, z: 10}`";
       case ValueType.OneOrMore some ->
           of(new Key(key.name(), some.each(), true, "")) + ", or a list";
@@ -36,6 +37,7 @@ final class Meaning {
       case ValueType.Listed listed -> "a list";
       case ValueType.Joints joints -> "a list of joints";
       case ValueType.Cuts cuts -> "a list of cuts";
+      case ValueType.Kinds kinds -> "a list, each line one kind of " + kinds.what();
       case ValueType.Orders orders -> "a list, such as `[cut left-side, fit left-side]`";
       case ValueType.Condition condition -> "a condition, such as `shelves > 0`";
       case ValueType.FaceWord face -> "left, right, front, back, bottom or top";

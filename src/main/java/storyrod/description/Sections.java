@@ -6,8 +6,8 @@ import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
 import storyrod.description.ValueType.Amount;
-import storyrod.description.ValueType.Assemblies;
 import storyrod.description.ValueType.AngleValue;
+import storyrod.description.ValueType.Assemblies;
 import storyrod.description.ValueType.AxisName;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Condition;
@@ -18,6 +18,7 @@ import storyrod.description.ValueType.Fraction;
 import storyrod.description.ValueType.Gifts;
 import storyrod.description.ValueType.ItemName;
 import storyrod.description.ValueType.Joints;
+import storyrod.description.ValueType.Kinds;
 import storyrod.description.ValueType.LengthValue;
 import storyrod.description.ValueType.Lengths;
 import storyrod.description.ValueType.Listed;
@@ -134,6 +135,8 @@ public final class Sections {
               Key.optional("repeat", new Section(REPEAT), "How many of them there are."),
               Key.optional(
                   "turn", new Section(TURN), "How it is turned, if it does not stand straight."),
+              Key.optional(
+                  "outline", new Kinds("shape", Outlines.ALL), "Where it is no plain rectangle."),
               Key.optional("say", TEXT, "The maker's own words about it.")));
 
   public static final EntryType HARDWARE =

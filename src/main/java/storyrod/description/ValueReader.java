@@ -42,6 +42,7 @@ final class ValueReader {
       case ValueType.Listed listed -> entries.listed(listed.type(), node);
       case ValueType.Joints joints -> entries.kinds("joint", context.vocabulary().joints(), node);
       case ValueType.Cuts cuts -> entries.kinds("cut", context.vocabulary().cuts(), node);
+      case ValueType.Kinds kinds -> entries.kinds(kinds.what(), kinds.types(), node);
       case ValueType.Orders orders -> new Orders(context).list(node);
       case ValueType.Notes notes -> new Orders(context).notes(node);
       case ValueType.OneOrMore some -> oneOrMore(some.each(), node);
@@ -79,6 +80,7 @@ final class ValueReader {
       case ValueType.AxisName axis -> words.axis(text);
       case ValueType.FaceName face -> words.face(text);
       case ValueType.FaceWord face -> words.faceWord(text);
+      case ValueType.EdgeName edge -> words.edge(text);
       case ValueType.PartName part -> words.part(text);
       case ValueType.ItemName item -> words.item(text);
       case ValueType.StockName stock -> words.stock(text);

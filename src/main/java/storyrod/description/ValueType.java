@@ -51,6 +51,9 @@ public sealed interface ValueType {
   /** The name of a stock; Java type {@link String}. */
   record StockName() implements ValueType {}
 
+  /** {@code FACE-FACE}, in either order; Java type {@link storyrod.geometry.Edge}. */
+  record EdgeName() implements ValueType {}
+
   /** {@code x:}, {@code y:}, {@code z:}, any of them; Java type {@link PointAt}. */
   record Point() implements ValueType {}
 
@@ -104,6 +107,9 @@ public sealed interface ValueType {
    * Entry}.
    */
   record Cuts() implements ValueType {}
+
+  /** A list of {@code - KIND: {...}} of a closed set of kinds; {@link List} of {@link Entry}. */
+  record Kinds(String what, List<EntryType> types) implements ValueType {}
 
   /** A list of {@code VERB TARGET}; Java type {@link List} of {@link Description.OrderEntry}. */
   record Orders() implements ValueType {}

@@ -15,6 +15,7 @@ import storyrod.description.Scope.ItemCells;
 import storyrod.description.Scope.PartCells;
 import storyrod.description.Value.Kind;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.measure.Angle;
 import storyrod.measure.Rational;
@@ -138,6 +139,18 @@ final class WordValues {
 
   Optional<Face> faceWord(Scalar text) {
     return choice(text, Arrays.stream(Face.values()).map(Face::word).toList()).flatMap(Face::named);
+  }
+
+  Optional<Edge> edge(Scalar text) {
+    return Edge.named(text.text())
+        .or(
+            () ->
+                context.fail(
+                    Diagnostic.error(
+                            "edge",
+                            text.at(),
+                            "expected the two faces of an edge, found " + text.kind())
+                        .hint("name two faces that meet, joined by a hyphen: `front-top`")));
   }
 
   Optional<String> part(Scalar text) {

@@ -34,6 +34,8 @@ final class Bores {
     }
     switch (cut) {
       case Cut.Trench trench -> {}
+      case Cut.Shaped shaped -> {}
+      case Cut.Roundover roundover -> {}
       case Cut.Holes holes -> addHoles(view, holes, elements);
       case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
       case Cut.Slope slope -> {}

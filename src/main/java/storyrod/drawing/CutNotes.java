@@ -51,8 +51,15 @@ final class CutNotes {
 
   static List<CutNote> of(FlatPart flat, Piece piece, Words words) {
     CutNotes notes = new CutNotes(flat, piece, words);
-    flat.cuts().forEach(notes::add);
-    return notes.notes.values().stream().map(notes::counted).toList();
+    flat.cuts().stream().filter(cut -> !isCurve(cut)).forEach(notes::add);
+    List<CutNote> all = new ArrayList<>(notes.notes.values().stream().map(notes::counted).toList());
+    all.addAll(CurveNotes.of(flat, piece.description().format(), words));
+    return all;
+  }
+
+  /** Whether {@link CurveNotes} speak of it. */
+  private static boolean isCurve(Cut cut) {
+    return cut instanceof Cut.Shaped || cut instanceof Cut.Roundover;
   }
 
   private CutNote counted(Equal equal) {
@@ -67,6 +74,8 @@ final class CutNotes {
         switch (cut) {
           case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
           case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
+          case Cut.Shaped s -> throw curve(s);
+          case Cut.Roundover r -> throw curve(r);
           case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
           case Cut.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
           case Cut.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
@@ -81,12 +90,18 @@ final class CutNotes {
     return switch (cut) {
       case Cut.Trench t -> trench(t, count);
       case Cut.Holes h -> holes(h, count);
+      case Cut.Shaped s -> throw curve(s);
+      case Cut.Roundover r -> throw curve(r);
       case Cut.PocketHoles p -> pockets(p, count);
       case Cut.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
       case Cut.Housing h ->
           words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
       case Cut.InPlace i -> inPlace(i, count);
     };
+  }
+
+  private static IllegalStateException curve(Cut cut) {
+    return new IllegalStateException("bug: the curve notes speak of a " + cut.term());
   }
 
   private String trench(Cut.Trench trench, int count) {

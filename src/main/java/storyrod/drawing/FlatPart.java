@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.List;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
@@ -44,6 +45,11 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
     return cuts.stream().anyMatch(cut -> cut instanceof Cut.Slope || cut instanceof Cut.Housing);
   }
 
+  /** What is cut along paths, the part's own outline first if it has one. */
+  List<Cut.Shaped> shaped() {
+    return cuts.stream().filter(Cut.Shaped.class::isInstance).map(Cut.Shaped.class::cast).toList();
+  }
+
   Length size(Axis axis) {
     return box.size(axis);
   }
@@ -70,6 +76,8 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
   private static int weight(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> 4;
+      case Cut.Shaped shaped -> 0;
+      case Cut.Roundover roundover -> roundover.edges().size();
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
       case Cut.Slope slope -> 1;
@@ -130,6 +138,22 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
                 t.depth(),
                 t.forWhat(),
                 t.at());
+        case Cut.Shaped s ->
+            new Cut.Shaped(
+                s.term(),
+                turned(s.from()),
+                s.contour().mapped(turned(s.contour().normal()), this::turned),
+                s.inside(),
+                s.forWhat(),
+                s.at());
+        case Cut.Roundover r ->
+            new Cut.Roundover(
+                r.term(),
+                turned(r.from()),
+                r.edges().stream().map(e -> new Edge(turned(e.one()), turned(e.other()))).toList(),
+                r.around(),
+                r.radius(),
+                r.at());
         case Cut.Holes h -> turnedHoles(h);
         case Cut.Slope s ->
             new Cut.Slope(

@@ -12,6 +12,7 @@ import storyrod.drawing.Seen.Stroke;
 import storyrod.geometry.FlatFace;
 import storyrod.geometry.Intervals;
 import storyrod.geometry.Intervals.Stretch;
+import storyrod.geometry.Seam;
 
 /**
  * Works out exactly, as vectors, what is seen of a scene of solids with flat faces.
@@ -93,6 +94,11 @@ final class HiddenLines {
 
   /** What is seen of each item, in the order of the scene, and what is hidden of its edges. */
   public List<Seen> seenAndHidden() {
+    return seenAndHidden(item -> true);
+  }
+
+  /** The same, with regions only for some items. */
+  List<Seen> seenAndHidden(Predicate<Scene.Item> withRegions) {
     List<List<Stroke>> visible = visible();
     SharedLines drawn = new SharedLines();
     visible.forEach(drawn::addAll);
@@ -102,7 +108,7 @@ final class HiddenLines {
       backEdges(i).forEach(edge -> drawn.add(edge.line().picture()));
       drawn.endOfItem();
     }
-    return gathered(visible, drawn.unique().subList(1, scene.items().size() + 1), all -> true);
+    return gathered(visible, drawn.unique().subList(1, scene.items().size() + 1), withRegions);
   }
 
   /** The outlines of all items, then the edges inside them, so that shared lines go to outlines. */
@@ -208,7 +214,23 @@ final class HiddenLines {
   record Edge(ScreenLine line, boolean isOutline) {}
 
   List<Edge> edges(int item) {
-    return edges(own.get(item));
+    return sharp(item, edges(own.get(item)));
+  }
+
+  /** Without the seams of a curved surface that does not turn out of sight there. */
+  private List<Edge> sharp(int item, List<Edge> edges) {
+    Scene.Item each = scene.items().get(item);
+    List<Seam> smooth =
+        each.solid().seams().stream().filter(seam -> seam.isSmooth(view.toViewer())).toList();
+    return smooth.isEmpty()
+        ? edges
+        : edges.stream().filter(edge -> !isOn(smooth, edge.line(), each.offset())).toList();
+  }
+
+  private static boolean isOn(List<Seam> seams, ScreenLine line, Vector3D offset) {
+    Vector3D from = line.from().subtract(offset);
+    Vector3D to = line.to().subtract(offset);
+    return seams.stream().anyMatch(seam -> seam.holds(from) && seam.holds(to));
   }
 
   /** Edges of the faces that look away: whatever of them is not under a visible line is hidden. */
@@ -219,7 +241,9 @@ final class HiddenLines {
             .filter(face -> !ScreenFace.looksAt(view, face))
             .map(face -> ScreenFace.of(item, face, each.offset(), view))
             .toList();
-    return edges(away).stream().filter(edge -> edge.line().length() >= SHORT_MM).toList();
+    return sharp(item, edges(away)).stream()
+        .filter(edge -> edge.line().length() >= SHORT_MM)
+        .toList();
   }
 
   private List<Edge> edges(List<ScreenFace> ofFaces) {

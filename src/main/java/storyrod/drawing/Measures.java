@@ -91,6 +91,8 @@ final class Measures {
     Face view = PlacedView.home(flat, cut);
     switch (cut) {
       case Cut.Trench trench -> addTrench(view, trench.removed());
+      case Cut.Shaped shaped -> addShaped(view, shaped);
+      case Cut.Roundover roundover -> {}
       case Cut.Holes holes -> addHoles(view, holes);
       case Cut.PocketHoles pockets -> {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
@@ -181,6 +183,20 @@ final class Measures {
   private void addHousing(Face view, Cut.Housing housing) {
     Box mouth = housing.removed().with(housing.across(), housing.mouth());
     addTrench(view, mouth);
+  }
+
+  private void addShaped(Face view, Cut.Shaped shaped) {
+    Curves curves = new Curves(shaped.contour());
+    if (shaped.inside() && curves.isLikeABox()) {
+      Range thick = flat.box().y();
+      addTrench(
+          view, new Box(shaped.contour().extent(Axis.X), thick, shaped.contour().extent(Axis.Z)));
+      return;
+    }
+    for (Point corner : curves.corners()) {
+      inPlane(view).forEach(axis -> wantPlace(view, axis, corner, corner));
+    }
+    curves.tops().forEach(top -> wantPlace(view, top.rises(), top.at(), top.at()));
   }
 
   /** A corner of a cut on the side where its dimensions stand. */

@@ -36,7 +36,7 @@ final class PartDrawing {
   private final FlatPart flat;
   private final Mark mark;
   private final Size area;
-  private final Map<Face, Projection> shown;
+  private final Map<Face, Shown> shown;
   private final TreeSet<Length> features;
   private final List<Wanted> wanted;
   private final List<CutNote> notes;
@@ -153,6 +153,8 @@ final class PartDrawing {
         case Cut.Housing h ->
             features.addAll(List.of(h.removed().x().from(), h.removed().x().to()));
         case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
+        case Cut.Shaped s -> Curves.places(s.contour()).forEach(features::add);
+        case Cut.Roundover r -> {}
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case Cut.PocketHoles p ->
             p.centres()
@@ -209,13 +211,20 @@ final class PartDrawing {
     }
   }
 
-  private static Map<Face, Projection> projections(FlatPart flat) {
+  private static Map<Face, Shown> projections(FlatPart flat) {
     Set<Face> views = Measures.views(flat);
     List<Box> removed = flat.trenches().stream().map(Cut.Trench::removed).toList();
-    Map<Face, Projection> shown = new LinkedHashMap<>();
+    boolean curved = !flat.shaped().isEmpty();
+    Map<Face, Shown> shown = new LinkedHashMap<>();
     List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
         .filter(views::contains)
-        .forEach(face -> shown.put(face, new Projection(flat.box(), removed, face)));
+        .forEach(
+            face ->
+                shown.put(
+                    face,
+                    curved
+                        ? new CurvedView(flat, face)
+                        : new Projection(flat.box(), removed, face)));
     return shown;
   }
 

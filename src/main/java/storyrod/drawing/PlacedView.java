@@ -55,12 +55,12 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   }
 
   /** Its edges, faces and bores; what it shows does not change with the scale. */
-  List<Element> elements(Projection projection) {
+  List<Element> elements(Shown shown) {
     List<Element> elements = new ArrayList<>();
     if (flat.isSlanted()) {
       new SlantedElements(this).addTo(elements);
     } else {
-      addSquare(projection, elements);
+      addSquareOrCurved(shown, elements);
     }
     flat.cuts().forEach(cut -> Bores.add(this, cut, elements));
     if (across() == Axis.X) {
@@ -69,7 +69,14 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     return elements;
   }
 
-  private void addSquare(Projection projection, List<Element> elements) {
+  private void addSquareOrCurved(Shown shown, List<Element> elements) {
+    switch (shown) {
+      case Projection projection -> add(projection, elements);
+      case CurvedView curved -> curved.addTo(this, elements);
+    }
+  }
+
+  private void add(Projection projection, List<Element> elements) {
     projection.patches().forEach(patch -> addPatch(patch, elements));
     for (Role role : List.of(Role.HIDDEN, Role.VISIBLE)) {
       projection.edges().stream()
@@ -78,6 +85,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     }
   }
 
+  /** The point of the view at some measures on its two axes. */
   At at(Length across, Length upright) {
     Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
     return at(zero.with(across(), across).with(upright(), upright));
@@ -142,6 +150,9 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   static Face home(FlatPart flat, Cut cut) {
     if (cut instanceof Cut.Slope slope) {
       return profile(slope);
+    }
+    if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover) {
+      return Face.FRONT;
     }
     Optional<Range> thick =
         cut instanceof Cut.Trench trench ? Optional.of(trench.removed().y()) : Optional.empty();

@@ -18,7 +18,7 @@ import storyrod.measure.Length;
  * along the line of sight; between neighbouring columns runs a visible edge if their nearest wood
  * lies at different depths, a hidden one if only what lies behind differs.
  */
-final class Projection {
+final class Projection implements Shown {
   private final Axis across;
   private final Axis up;
   private final Axis depth;

@@ -9,8 +9,9 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
+import storyrod.geometry.Fineness;
 import storyrod.geometry.FlatFace;
-import storyrod.piece.PartSolid;
+import storyrod.piece.Carving;
 
 /**
  * What is seen of a part with slanted cuts from one of its faces: the edges of its solid, each cut
@@ -49,7 +50,7 @@ final class SolidView {
     this.across = seenFrom.axis() == Axis.X ? Axis.Y : Axis.X;
     this.up = Axis.other(seenFrom.axis(), across);
     this.towards = seenFrom.normal();
-    this.faces = PartSolid.of(flat.box(), flat.cuts()).faces();
+    this.faces = Carving.of(flat.box(), flat.cuts(), Fineness.DRAWN).faces();
     this.facing = faces.stream().filter(face -> face.normal().dot(towards) > FACING).toList();
   }
 

@@ -16,7 +16,9 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
@@ -38,7 +40,7 @@ final class FaceMerger {
           .thenComparing(face -> face.outer().getFirst(), BY_COORDINATES);
 
   private final PlaneFrame frame;
-  private final List<Geometry> pieces = new ArrayList<>();
+  private final List<Polygon> pieces = new ArrayList<>();
   private final Map<Coordinate, Vector3D> corners = new LinkedHashMap<>();
 
   private FaceMerger(PlaneFrame frame) {
@@ -72,17 +74,33 @@ final class FaceMerger {
     List<Coordinate> ring = new ArrayList<>();
     for (Vector3D vertex : vertices) {
       Coordinate flat = frame.flat(vertex);
-      flat.setX(GRID.makePrecise(flat.x) + 0.0);
-      flat.setY(GRID.makePrecise(flat.y) + 0.0);
-      corners.putIfAbsent(flat, vertex);
+      corners.putIfAbsent(onGrid(flat), vertex);
       ring.add(flat);
     }
     ring.add(ring.getFirst());
     pieces.add(FACTORY.createPolygon(ring.toArray(Coordinate[]::new)));
   }
 
+  private static Coordinate onGrid(Coordinate flat) {
+    return new Coordinate(GRID.makePrecise(flat.x) + 0.0, GRID.makePrecise(flat.y) + 0.0);
+  }
+
+  /**
+   * All pieces are united at once, from the coordinates they came with: rounded one after another,
+   * corners that lie on a neighbour's side would leave cracks. Where pieces overlap by a hair that
+   * fails, and they are united in pairs.
+   */
+  private Geometry united() {
+    Geometry all = FACTORY.createMultiPolygon(pieces.toArray(Polygon[]::new));
+    try {
+      return OverlayNG.overlay(all, FACTORY.createPolygon(), OverlayNG.UNION, GRID);
+    } catch (TopologyException overlapping) {
+      return UnaryUnionNG.union(List.<Geometry>copyOf(pieces), GRID);
+    }
+  }
+
   private Stream<FlatFace> faces() {
-    Geometry united = pieces.size() == 1 ? pieces.getFirst() : UnaryUnionNG.union(pieces, GRID);
+    Geometry united = united();
     List<FlatFace> faces = new ArrayList<>();
     for (Object polygon : PolygonExtracter.getPolygons(united)) {
       face((Polygon) polygon).ifPresent(faces::add);
@@ -134,7 +152,7 @@ final class FaceMerger {
   }
 
   private Vector3D lifted(Coordinate flat) {
-    Vector3D corner = corners.get(flat);
+    Vector3D corner = corners.get(onGrid(flat));
     return corner == null ? frame.lifted(flat) : corner;
   }
 

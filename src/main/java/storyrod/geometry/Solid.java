@@ -26,6 +26,34 @@ public final class Solid {
   private static final Precision.DoubleEquivalence PRECISION =
       Precision.doubleEquivalenceOfEpsilon(EXACT_TO_MM);
 
+  /**
+   * What is known of a body beyond its faces.
+   *
+   * @param square whether all its faces lie square to the axes
+   * @param seams the lines between facets of one curved face
+   */
+  private record Form(boolean square, List<Seam> seams) {
+    static final Form SQUARE = new Form(true, List.of());
+
+    Form {
+      seams = List.copyOf(seams);
+    }
+
+    Form with(Form other) {
+      List<Seam> all = new ArrayList<>(seams);
+      all.addAll(other.seams);
+      return new Form(square && other.square, all);
+    }
+
+    Form moved(Vector3D byMm) {
+      return new Form(square, seams.stream().map(seam -> seam.moved(byMm)).toList());
+    }
+
+    Form posed(Pose pose) {
+      return new Form(false, seams.stream().map(seam -> seam.posed(pose)).toList());
+    }
+  }
+
   /** Never changed once the solid is made: every operation works on a copy. */
   private final RegionBSPTree3D body;
 
@@ -35,12 +63,11 @@ public final class Solid {
   private final Lazy<Optional<Bounds3D>> bounds;
   private final Lazy<List<ConvexBody>> convex;
 
-  /** Whether all its faces lie square to the axes. */
-  private final boolean square;
+  private final Form form;
 
-  private Solid(RegionBSPTree3D body, List<Cylinder> bores, boolean square) {
+  private Solid(RegionBSPTree3D body, List<Cylinder> bores, Form form) {
     this.body = body;
-    this.square = square;
+    this.form = form;
     this.convex = new Lazy<>(() -> body.toConvex().stream().map(ConvexBody::of).toList());
     this.bores = List.copyOf(bores);
     this.faces = new Lazy<>(() -> FaceMerger.merge(body.boundaries()));
@@ -50,14 +77,27 @@ public final class Solid {
 
   /** A solid box. */
   public static Solid of(Box box) {
-    return new Solid(tree(box), List.of(), true);
+    return new Solid(tree(box), List.of(), Form.SQUARE);
+  }
+
+  /** A contour pulled out over a stretch of its normal axis, its arcs as facets. */
+  public static Solid of(Contour contour, Range along, Fineness fineness) {
+    Facets facets = new Facets(contour, along, fineness);
+    return new Solid(facets.tree(PRECISION), List.of(), new Form(false, facets.seams()));
+  }
+
+  /** What remains where another solid was; its seams are seams of this one from then on. */
+  public Solid minus(Solid other) {
+    RegionBSPTree3D left = body.copy();
+    left.difference(other.body);
+    return new Solid(left, bores, form.with(other.form));
   }
 
   /** What remains after boxes are cut away. */
   public Solid minus(List<Box> boxes) {
     RegionBSPTree3D left = body.copy();
     boxes.stream().filter(box -> box.volumeMm3() > 0).forEach(box -> left.difference(tree(box)));
-    return new Solid(left, bores, square);
+    return new Solid(left, bores, form);
   }
 
   /**
@@ -70,21 +110,22 @@ public final class Solid {
     RegionBSPTree3D left = RegionBSPTree3D.empty();
     left.insert(Planes.fromPointAndNormal(at, beyond, PRECISION).span());
     left.intersection(body);
-    return new Solid(left, bores, false);
+    return new Solid(left, bores, new Form(false, form.seams()));
   }
 
   /** The same body with further bores. */
   public Solid bored(List<Cylinder> more) {
     List<Cylinder> all = new ArrayList<>(bores);
     all.addAll(more);
-    return new Solid(body, all, square);
+    return new Solid(body, all, form);
   }
 
   /** The same solid elsewhere. */
   public Solid moved(Vector3D byMm) {
     RegionBSPTree3D there = body.copy();
     there.transform(AffineTransformMatrix3D.createTranslation(byMm));
-    return new Solid(there, bores.stream().map(bore -> moved(bore, byMm)).toList(), square);
+    return new Solid(
+        there, bores.stream().map(bore -> moved(bore, byMm)).toList(), form.moved(byMm));
   }
 
   /** The same solid as it stands after a turn; itself where there is none. */
@@ -94,7 +135,8 @@ public final class Solid {
     }
     RegionBSPTree3D there = body.copy();
     there.transform(matrix(pose));
-    return new Solid(there, bores.stream().map(bore -> posed(bore, pose)).toList(), false);
+    return new Solid(
+        there, bores.stream().map(bore -> posed(bore, pose)).toList(), form.posed(pose));
   }
 
   private static AffineTransformMatrix3D matrix(Pose pose) {
@@ -116,7 +158,8 @@ public final class Solid {
   public Solid without(List<Solid> others) {
     RegionBSPTree3D left = body.copy();
     others.stream().filter(each -> !each.isEmpty()).forEach(each -> left.difference(each.body));
-    return new Solid(left, bores, square && others.stream().allMatch(each -> each.square));
+    Form all = others.stream().map(each -> each.form).reduce(form, Form::with);
+    return new Solid(left, bores, all);
   }
 
   /** The least box round its flat body, its ends rounded outwards to whole ticks. */
@@ -154,6 +197,11 @@ public final class Solid {
     return bores;
   }
 
+  /** The lines between the facets of its curved surfaces, which no drawing shows as edges. */
+  public List<Seam> seams() {
+    return form.seams();
+  }
+
   /**
    * The wood left, in mm³: the flat body less what each bore takes out of it.
    *
@@ -172,7 +220,7 @@ public final class Solid {
     if (!boundsOverlap(other)) {
       return 0;
     }
-    if (!square || !other.square) {
+    if (!form.square() || !other.form.square()) {
       return sharedVolumeMm3(other, Vector3D.ZERO);
     }
     RegionBSPTree3D shared = RegionBSPTree3D.empty();

@@ -40,6 +40,14 @@ public record Turn(List<Face> images) {
     return turned;
   }
 
+  /** Whether what has a left and a right hand changes them. */
+  public boolean isMirrored() {
+    int sign = images.stream().mapToInt(Face::sign).reduce(1, (a, b) -> a * b);
+    int step = images.get(1).axis().ordinal() - images.get(0).axis().ordinal();
+    boolean odd = step != 1 && step != -2;
+    return sign < 0 != odd;
+  }
+
   /** The face at which an axis points afterwards. */
   public Face of(Axis axis) {
     return images.get(axis.ordinal());

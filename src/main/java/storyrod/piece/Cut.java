@@ -7,10 +7,13 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.Span;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Contour;
+import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.geometry.Solid;
+import storyrod.geometry.Strips;
 import storyrod.measure.Angle;
 import storyrod.measure.Length;
 
@@ -37,6 +40,43 @@ public sealed interface Cut {
   record Trench(
       String term, Face from, Box removed, Length depth, Optional<String> forWhat, Span at)
       implements Cut {}
+
+  /**
+   * A cut right through along a path of lines and arcs.
+   *
+   * @param from the face in whose plane the path is set out
+   * @param inside whether what lies inside the path is cut away (an opening, a notch) or what lies
+   *     outside it (the part's outline)
+   */
+  record Shaped(
+      String term, Face from, Contour contour, boolean inside, Optional<String> forWhat, Span at)
+      implements Cut {
+    /** The word for a part's own outline. */
+    public static final String OUTLINE = "outline";
+
+    /** Boxes that fill, but for curved slivers, what it takes from a part's box. */
+    public List<Box> cleared(Box part) {
+      return inside ? Strips.inside(contour, part) : Strips.outside(contour, part);
+    }
+  }
+
+  /**
+   * Edges rounded with a router bit. The part's solid keeps them sharp.
+   *
+   * @param from the face on which the router runs
+   * @param around whether all edges of that face are rounded, also where its outline is curved
+   */
+  record Roundover(String term, Face from, List<Edge> edges, boolean around, Length radius, Span at)
+      implements Cut {
+    public Roundover {
+      edges = List.copyOf(edges);
+    }
+
+    @Override
+    public Optional<String> forWhat() {
+      return Optional.empty();
+    }
+  }
 
   /**
    * Equal round holes with equal spacing; one hole where the count is 1.

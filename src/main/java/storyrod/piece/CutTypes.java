@@ -1,18 +1,16 @@
 package storyrod.piece;
 
 import java.util.List;
-import java.util.stream.Stream;
 import storyrod.description.EntryType;
 import storyrod.description.Key;
+import storyrod.description.Outlines;
 import storyrod.description.ValueType;
-import storyrod.geometry.Face;
 
 /** The words for cuts that the description asks for itself, beside those that joints make. */
 public final class CutTypes {
   private static final Key FOR =
       Key.optional("for", new ValueType.ItemName(), "The item of hardware it is for.");
-  private static final Key PART =
-      Key.required("in", new ValueType.PartName(), "The part that is cut.");
+  static final Key PART = Key.required("in", new ValueType.PartName(), "The part that is cut.");
   private static final Key X =
       Key.optional(
           "x", new ValueType.RangeValue(), "From where to where; right through if left out.");
@@ -22,6 +20,14 @@ public final class CutTypes {
   private static final Key Z =
       Key.optional(
           "z", new ValueType.RangeValue(), "From where to where; right through if left out.");
+
+  private static final Key RADIUS =
+      Key.optional("radius", new ValueType.LengthValue(false), "The radius of its inner corners.");
+  private static final Key POINTS =
+      Key.optional(
+          "points",
+          new ValueType.Listed(Outlines.POINT),
+          "Its path, if it is no box; it closes by itself.");
 
   private static final EntryType HOLES =
       new EntryType(
@@ -47,17 +53,22 @@ public final class CutTypes {
               FOR));
 
   private static final EntryType NOTCH =
-      new EntryType("notch", "A box cut out of a part at its edge.", List.of(PART, X, Y, Z));
+      new EntryType(
+          "notch",
+          "A box, or any path, cut out of a part at its edge.",
+          List.of(PART, X, Y, Z, RADIUS, POINTS));
 
   private static final EntryType CUTOUT =
       new EntryType(
           "cutout",
-          "A box cut out of the middle of a part, right through.",
+          "A box, or any path, cut out of the middle of a part, right through.",
           List.of(
               PART,
               X,
               Y,
               Z,
+              RADIUS,
+              POINTS,
               Key.optional(
                   "kept-as",
                   new ValueType.PartName(),
@@ -79,81 +90,50 @@ public final class CutTypes {
                   new ValueType.LengthValue(false),
                   "With `laser`: what it takes; with `saw`: the blade's, if not the shop's.")));
 
-  private static final Key END =
-      Key.required("end", new ValueType.FaceName(), "The end that is cut.");
-  private static final Key BY =
-      Key.optional("by", new ValueType.AngleValue(), "The angle from square; with `long`.");
-  private static final Key LONG =
-      Key.optional(
-          "long", new ValueType.Choice(faces()), "The face at which the part keeps its length.");
-  private static final Key TO =
-      Key.optional(
-          "to", new ValueType.FaceName(), "The face of another part at which this end lies.");
-  private static final Key LEVEL =
-      Key.optional(
-          "level",
-          new ValueType.LengthValue(true),
-          "The height at which this end is level, once the part stands.");
-
-  private static final EntryType BEVEL =
+  private static final EntryType SLOT =
       new EntryType(
-          "bevel",
-          "An end or an edge cut at an angle over the thickness.",
-          List.of(END, BY, LONG, TO, LEVEL));
-
-  private static final EntryType MITRE =
-      new EntryType(
-          "mitre", "An end cut at an angle over the width.", List.of(END, BY, LONG, TO, LEVEL));
-
-  private static final EntryType TAPER =
-      new EntryType(
-          "taper",
-          "Faces that run off towards an end, evenly from a line across them.",
-          List.of(
-              Key.required("end", new ValueType.FaceName(), "The end that gets thinner."),
-              Key.required(
-                  "faces",
-                  new ValueType.OneOrMore(new ValueType.Choice(faces())),
-                  "The faces that run off."),
-              Key.required(
-                  "from",
-                  new ValueType.LengthValue(true),
-                  "The place along the part where it starts."),
-              Key.required(
-                  "off", new ValueType.LengthValue(false), "What each face loses at the end.")));
-
-  private static final EntryType CHAMFER =
-      new EntryType(
-          "chamfer",
-          "Edges taken off at 45 degrees.",
+          "slot",
+          "An opening with round ends, right through, such as a hand hold.",
           List.of(
               PART,
+              Key.required("at", new ValueType.Point(), "Its middle."),
+              Key.required("along", new ValueType.AxisName(), "The axis along which it runs."),
+              Key.required("length", new ValueType.LengthValue(false), "How long, over all."),
               Key.required(
+                  "width",
+                  new ValueType.LengthValue(false),
+                  "How wide, twice the radius of its ends."),
+              FOR));
+
+  private static final EntryType ROUNDOVER =
+      new EntryType(
+          "roundover",
+          "Edges rounded with a router bit.",
+          List.of(
+              PART,
+              Key.optional(
                   "edges",
-                  new ValueType.OneOrMore(new ValueType.Choice(edges())),
-                  "The edges, each by its two faces."),
-              Key.required(
-                  "size", new ValueType.LengthValue(false), "What it takes off each face.")));
+                  new ValueType.OneOrMore(new ValueType.EdgeName()),
+                  "The edges, each by its two faces; or say `around`."),
+              Key.optional(
+                  "around",
+                  new ValueType.FaceWord(),
+                  "A face, of which all edges are rounded, curved ones too."),
+              Key.required("radius", new ValueType.LengthValue(false), "The bit's radius.")));
 
   private CutTypes() {}
 
-  private static List<String> faces() {
-    return Stream.of(Face.values()).map(Face::word).toList();
-  }
-
-  /** Both ways to name each edge, such as {@code front-top} and {@code top-front}. */
-  private static List<String> edges() {
-    return Stream.of(Face.values())
-        .flatMap(
-            one ->
-                Stream.of(Face.values())
-                    .filter(two -> two.axis() != one.axis())
-                    .map(two -> one.word() + "-" + two.word()))
-        .toList();
-  }
-
   /** The words of all kinds, for the description reader. */
   public static List<EntryType> words() {
-    return List.of(BEVEL, CHAMFER, CUTOUT, HOLES, MITRE, NOTCH, TAPER);
+    return List.of(
+        SlantTypes.BEVEL,
+        SlantTypes.CHAMFER,
+        CUTOUT,
+        HOLES,
+        SlantTypes.MITRE,
+        NOTCH,
+        ROUNDOVER,
+        SLOT,
+        SlantTypes.TAPER);
   }
 }

@@ -108,7 +108,7 @@ final class EndReader {
 
   private Optional<Cutting> angled(Entry entry, Blank blank, Face end) {
     Angle by = entry.expect("by", Angle.class);
-    Face longSide = Face.named(entry.text("long")).orElseThrow();
+    Face longSide = entry.expect("long", Face.class);
     Axis over = over(entry, blank, end);
     if (longSide.axis() != over) {
       fail(

@@ -3,12 +3,14 @@ package storyrod.piece;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.description.Description.StockKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
+import storyrod.geometry.Segment;
 import storyrod.measure.Length;
 
 /**
@@ -17,6 +19,11 @@ import storyrod.measure.Length;
  * corner, the part turned so that its key comes first among the four ways in which its box can lie.
  */
 final class PartShape {
+  /**
+   * Points between the ends of arcs are compared to 0.02 mm: mirror images may differ by a tick.
+   */
+  private static final long ROUGH = Length.TICKS_PER_MM / 50;
+
   private final Part part;
   private final List<Axis> axes;
 
@@ -84,6 +91,8 @@ final class PartShape {
     for (Cut cut : part.cuts()) {
       switch (cut) {
         case Cut.Trench trench -> cuts.add(trench(trench, flips));
+        case Cut.Shaped shaped -> cuts.add(shaped(shaped, flips));
+        case Cut.Roundover roundover -> cuts.add(roundover(roundover, flips));
         case Cut.Holes holes -> holes.centres().forEach(c -> cuts.add(hole(holes, c, flips)));
         case Cut.PocketHoles pockets ->
             pockets.centres().forEach(c -> cuts.add(pocket(pockets, c, flips)));
@@ -137,6 +146,49 @@ final class PartShape {
   private String inPlace(Cut.InPlace cut, boolean[] flips) {
     return "in place %s x%d d%d"
         .formatted(face(cut.from(), flips), cut.bores().size(), cut.diameter().ticks());
+  }
+
+  /**
+   * The segments in an order that does not depend on where the path starts or which way it runs.
+   */
+  private String shaped(Cut.Shaped shaped, boolean[] flips) {
+    List<String> segments = new ArrayList<>();
+    for (Segment segment : shaped.contour().segments()) {
+      String middle =
+          segment instanceof Segment.Arc arc ? places(arc.through(), shaped, flips, ROUGH) : "";
+      List<String> ends =
+          Stream.of(segment.from(), segment.to())
+              .map(end -> places(end, shaped, flips, 1))
+              .sorted()
+              .toList();
+      segments.add(ends.get(0) + " (" + middle + ") " + ends.get(1));
+    }
+    Collections.sort(segments);
+    int through = axes.indexOf(shaped.from().axis());
+    return "shaped " + shaped.inside() + through + ": " + String.join(", ", segments);
+  }
+
+  private String places(Point point, Cut.Shaped shaped, boolean[] flips, long step) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < 3; i++) {
+      if (axes.get(i) != shaped.from().axis()) {
+        long at = place(i, point.on(axes.get(i)), flips);
+        text.append(' ').append(Math.floorDiv(at + step / 2, step));
+      }
+    }
+    return text.toString();
+  }
+
+  private String roundover(Cut.Roundover roundover, boolean[] flips) {
+    List<String> edges =
+        roundover.edges().stream()
+            .map(
+                edge ->
+                    Stream.of(edge.one(), edge.other()).map(f -> face(f, flips)).sorted().toList())
+            .map(faces -> String.join("", faces))
+            .sorted()
+            .toList();
+    return "roundover " + roundover.radius().ticks() + " " + roundover.around() + edges;
   }
 
   private String hole(Cut.Holes holes, Point centre, boolean[] flips) {

@@ -15,6 +15,9 @@ import storyrod.description.Entry;
 import storyrod.description.FaceRef;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Contour;
+import storyrod.geometry.Face;
+import storyrod.geometry.Fineness;
 import storyrod.geometry.Pose;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
@@ -53,8 +56,10 @@ public final class PieceBuilder {
     List<Placed> placed = builder.meetings(slants);
     builder.lengthen(placed);
     slants.on(builder.blanks).forEach(builder::addCut);
+    builder.shape();
     builder.join(placed);
     builder.cut();
+    placed.forEach(builder::checkContact);
     diagnostics.addAll(KeptTogether.faults(builder.kept));
     return diagnostics.hasErrors() ? Optional.empty() : Optional.of(builder.piece());
   }
@@ -119,6 +124,14 @@ public final class PieceBuilder {
                 (name, blank) -> blank.withBox(blank.box().extended(face.face(), by))));
   }
 
+  private void shape() {
+    for (Blank blank : blanks.values()) {
+      new OutlineReader(blank, description.format(), diagnostics)
+          .read()
+          .ifPresent(cut -> addCut(new CutIn(blank.name(), cut)));
+    }
+  }
+
   private void join(List<Placed> placed) {
     Meeting.Items items = new Meeting.Items(description.items(), description.format());
     for (Placed each : placed) {
@@ -146,12 +159,16 @@ public final class PieceBuilder {
   private void cut() {
     HoleReader holes = new HoleReader(blanks, description.format(), diagnostics);
     BoxCutReader boxes = new BoxCutReader(blanks, description.format(), diagnostics);
+    ShapedCutReader shapes =
+        new ShapedCutReader(blanks, outlines(), description.format(), diagnostics);
     for (Entry entry : description.cuts()) {
       switch (entry.kind()) {
         case "holes" -> holes.read(entry).forEach(this::addCut);
-        case "notch" -> boxes.read(entry).ifPresent(this::addCut);
-        case "cutout" -> boxes.read(entry).ifPresent(cut -> cutOut(entry, cut));
+        case "notch" -> opening(entry, boxes, shapes).ifPresent(this::addCut);
+        case "cutout" -> opening(entry, boxes, shapes).ifPresent(cut -> cutOut(entry, cut));
         case "bevel", "chamfer", "mitre", "taper" -> {}
+        case "slot" -> shapes.slot(entry).ifPresent(this::addCut);
+        case "roundover" -> shapes.roundover(entry).ifPresent(this::addCut);
         default -> throw new IllegalStateException("bug: a cut '" + entry.kind() + "' was read");
       }
     }
@@ -164,6 +181,38 @@ public final class PieceBuilder {
           .read(entry, trench.removed())
           .ifPresent(kept::add);
     }
+  }
+
+  private void checkContact(Placed joint) {
+    FaceRef meeting = joint.type().meeting(joint.entry());
+    checkContact(joint, meeting.part(), meeting.face());
+    checkContact(joint, joint.type().into(joint.entry()), meeting.face().opposite());
+  }
+
+  private void checkContact(Placed joint, String part, Face out) {
+    ContactLeft.fault(joint.entry(), blanks.get(part), cuts.get(part), joint.contact(), out)
+        .ifPresent(diagnostics::add);
+  }
+
+  private static Optional<CutIn> opening(Entry entry, BoxCutReader boxes, ShapedCutReader shapes) {
+    if (entry.has("points")) {
+      return shapes.path(entry);
+    }
+    Optional<CutIn> box = boxes.read(entry);
+    return entry.has("radius") ? box.flatMap(cut -> shapes.rounded(entry, cut)) : box;
+  }
+
+  private Map<String, Contour> outlines() {
+    Map<String, Contour> outlines = new LinkedHashMap<>();
+    cuts.forEach(
+        (name, own) -> {
+          for (Cut cut : own) {
+            if (cut instanceof Cut.Shaped shaped && !shaped.inside()) {
+              outlines.put(name, shaped.contour());
+            }
+          }
+        });
+    return outlines;
   }
 
   private void addCut(CutIn cut) {
@@ -197,7 +246,7 @@ public final class PieceBuilder {
 
   private Part part(Blank blank) {
     List<Cut> all = cuts.get(blank.name());
-    Solid solid = PartSolid.of(blank.box(), all);
+    Solid solid = Carving.of(blank.box(), all, Fineness.USUAL);
     return new Part(
         blank.name(),
         blank.entry().title(),

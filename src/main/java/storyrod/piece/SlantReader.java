@@ -9,6 +9,7 @@ import storyrod.description.Entry;
 import storyrod.description.FaceRef;
 import storyrod.description.Located;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
@@ -76,8 +77,8 @@ final class SlantReader {
 
   private List<Face> faces(Entry entry, Blank blank, Face end) {
     List<Face> faces = new ArrayList<>();
-    for (Located<String> word : entry.list("faces", String.class)) {
-      Face face = Face.named(word.value()).orElseThrow();
+    for (Located<Face> word : entry.list("faces", Face.class)) {
+      Face face = word.value();
       if (face.axis() == end.axis()) {
         fail(
             Diagnostic.error(
@@ -144,10 +145,9 @@ final class SlantReader {
   List<Slant> chamfers(Entry entry) {
     Blank blank = blanks.get(entry.text("in"));
     List<Slant> slants = new ArrayList<>();
-    for (Located<String> edge : entry.list("edges", String.class)) {
-      String[] words = edge.value().split("-");
-      Face one = Face.named(words[0]).orElseThrow();
-      Face two = Face.named(words[1]).orElseThrow();
+    for (Located<Edge> edge : entry.list("edges", Edge.class)) {
+      Face one = edge.value().one();
+      Face two = edge.value().other();
       if (isThinEnough(entry, blank, one) && isThinEnough(entry, blank, two)) {
         slants.add(chamfer(entry, blank, one, two));
       }

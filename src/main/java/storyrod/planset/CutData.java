@@ -46,6 +46,8 @@ record CutData(Piece piece, PartPhrases phrases) {
       case Cut.Housing housing -> housing.lean().toString();
       case Cut.Trench trench -> "";
       case Cut.Holes holes -> "";
+      case Cut.Shaped shaped -> "";
+      case Cut.Roundover roundover -> "";
       case Cut.PocketHoles pockets -> pockets.angleDegrees() + "°";
       case Cut.InPlace inPlace -> "";
     };

@@ -4,8 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import storyrod.geometry.Box;
+import storyrod.geometry.Edge;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
+import storyrod.geometry.Segment;
 import storyrod.piece.Cut;
 
 /** A cut's exact geometry for {@code plan.json}, every length in whole micrometres. */
@@ -19,6 +21,8 @@ final class CutJson {
     cut.forWhat().ifPresent(what -> json.put("for", what));
     switch (cut) {
       case Cut.Trench trench -> put(json, trench);
+      case Cut.Shaped shaped -> put(json, shaped);
+      case Cut.Roundover roundover -> put(json, roundover);
       case Cut.Holes holes -> put(json, holes);
       case Cut.PocketHoles holes -> put(json, holes);
       case Cut.Slope slope -> put(json, slope);
@@ -32,6 +36,30 @@ final class CutJson {
     json.put("kind", "trench");
     json.put("depth_um", trench.depth().toMicrometres());
     json.put("removed_um", box(trench.removed()));
+  }
+
+  private static void put(Map<String, Object> json, Cut.Shaped shaped) {
+    json.put("kind", "shaped");
+    json.put("cuts_away", shaped.inside() ? "inside" : "outside");
+    json.put("area_mm2", Math.round(shaped.contour().areaMm2() * 1000) / 1000.0);
+    json.put("path", shaped.contour().segments().stream().map(CutJson::segment).toList());
+  }
+
+  private static Map<String, Object> segment(Segment segment) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("from_um", point(segment.from()));
+    if (segment instanceof Segment.Arc arc) {
+      json.put("through_um", point(arc.through()));
+    }
+    json.put("to_um", point(segment.to()));
+    return json;
+  }
+
+  private static void put(Map<String, Object> json, Cut.Roundover roundover) {
+    json.put("kind", "roundover");
+    json.put("radius_um", roundover.radius().toMicrometres());
+    json.put("edges", roundover.edges().stream().map(Edge::word).toList());
+    json.put("around", roundover.around());
   }
 
   private static void put(Map<String, Object> json, Cut.Holes holes) {
@@ -94,13 +122,10 @@ final class CutJson {
   }
 
   static List<List<Long>> points(List<Point> points) {
-    return points.stream()
-        .map(
-            point ->
-                List.of(
-                    point.x().toMicrometres(),
-                    point.y().toMicrometres(),
-                    point.z().toMicrometres()))
-        .toList();
+    return points.stream().map(CutJson::point).toList();
+  }
+
+  private static List<Long> point(Point point) {
+    return List.of(point.x().toMicrometres(), point.y().toMicrometres(), point.z().toMicrometres());
   }
 }

@@ -205,6 +205,13 @@ class PartDrawingTest {
       case Cut.Slope s -> {}
       case Cut.Housing h -> {}
       case Cut.InPlace i -> {}
+      case Cut.Shaped s -> {
+        for (Axis axis : s.contour().axes()) {
+          addRange(s.contour().extent(axis), part.box().on(axis), lengths);
+        }
+      }
+      case Cut.Roundover r ->
+          words.add("R " + sample.format().forBits().format(r.radius()) + " roundover");
       case Cut.PocketHoles p -> {
         Axis across = Axis.other(p.from().axis(), p.end().axis());
         for (Point centre : p.centres()) {

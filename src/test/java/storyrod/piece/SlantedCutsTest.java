@@ -129,7 +129,7 @@ class SlantedCutsTest {
     assertFault("bevel: {end: leg.top, level: 600}", "slope-square");
     assertFault("mitre: {end: leg.top, by: 89, long: left}", "slope-steep");
     assertFault("chamfer: {in: leg, edges: left-front, size: 20}", "chamfer-size");
-    assertFault("chamfer: {in: leg, edges: left-right, size: 2}", "unknown-word");
+    assertFault("chamfer: {in: leg, edges: left-right, size: 2}", "edge");
   }
 
   private static void assertFault(String cut, String code) {

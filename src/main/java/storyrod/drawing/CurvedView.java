@@ -1,0 +1,199 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Tone;
+import storyrod.drawing.Seen.Stroke;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.geometry.Fineness;
+import storyrod.geometry.FlatFace;
+import storyrod.geometry.Range;
+import storyrod.geometry.Solid;
+import storyrod.measure.Length;
+import storyrod.piece.Carving;
+
+/**
+ * What is seen of a part with curves from one of its faces, in mm on the two axes of the view. Its
+ * arcs are chords too fine to be told from the true curve.
+ */
+final class CurvedView implements Shown {
+  private static final PrecisionModel GRID = new PrecisionModel(1e4);
+  private static final GeometryFactory FACTORY = new GeometryFactory(GRID);
+  private static final double NEAREST_MM = 0.01;
+
+  private final List<List<At>> visible;
+  private final List<List<At>> hidden;
+  private final Geometry whole;
+  private final Geometry nearest;
+
+  CurvedView(FlatPart flat, Face face) {
+    Solid solid = Carving.of(flat.box(), flat.cuts(), Fineness.DRAWN);
+    View view = view(face);
+    Scene.Item item = new Scene.Item(flat.part().name(), solid, Vector3D.ZERO);
+    Seen.Lines lines =
+        HiddenLines.of(new Scene(List.of(item)), view)
+            .seenAndHidden(each -> false)
+            .getFirst()
+            .lines();
+    Function<At, At> place = at -> new At(at.x(), -at.y());
+    this.visible = Chains.of(mapped(lines.visible(), place));
+    this.hidden = Chains.of(mapped(lines.hidden(), place));
+    double reach = reach(solid, view);
+    this.whole = united(solid, view, place, each -> true);
+    this.nearest = united(solid, view, place, each -> depth(each, view) > reach - NEAREST_MM);
+  }
+
+  /** A view with axes along those of the flat part; for some faces it is a mirror image. */
+  private static View view(Face face) {
+    Vector3D out = Extent.direction(face);
+    Vector3D right = Extent.direction(face.axis() == Axis.X ? Face.BACK : Face.RIGHT);
+    Vector3D up = Extent.direction(face.axis() == Axis.Z ? Face.BACK : Face.TOP);
+    return new View(right, up, out);
+  }
+
+  private static List<Stroke> mapped(List<Stroke> strokes, Function<At, At> place) {
+    return strokes.stream()
+        .map(each -> new Stroke(place.apply(each.from()), place.apply(each.to())))
+        .toList();
+  }
+
+  private static double reach(Solid solid, View view) {
+    return solid.faces().stream().mapToDouble(face -> depth(face, view)).max().orElse(0);
+  }
+
+  private static double depth(FlatFace face, View view) {
+    return face.outer().stream().mapToDouble(at -> at.dot(view.toViewer())).min().orElse(0);
+  }
+
+  private static Geometry united(
+      Solid solid,
+      View view,
+      Function<At, At> place,
+      java.util.function.Predicate<FlatFace> wanted) {
+    List<Geometry> pictures = new ArrayList<>();
+    for (FlatFace face : solid.faces()) {
+      if (ScreenFace.looksAt(view, face) && wanted.test(face)) {
+        pictures.add(picture(face, view, place));
+      }
+    }
+    return UnaryUnionNG.union(pictures, GRID);
+  }
+
+  private static Polygon picture(FlatFace face, View view, Function<At, At> place) {
+    LinearRing[] openings =
+        face.openings().stream().map(ring -> ring(ring, view, place)).toArray(LinearRing[]::new);
+    return FACTORY.createPolygon(ring(face.outer(), view, place), openings);
+  }
+
+  private static LinearRing ring(List<Vector3D> ring, View view, Function<At, At> place) {
+    return FACTORY.createLinearRing(
+        Stream.concat(ring.stream(), Stream.of(ring.getFirst()))
+            .map(corner -> place.apply(view.project(corner)))
+            .map(at -> new Coordinate(GRID.makePrecise(at.x()), GRID.makePrecise(at.y())))
+            .toArray(Coordinate[]::new));
+  }
+
+  /** Its areas and lines on paper, without what the ruler leaves out. */
+  void addTo(PlacedView view, List<Element> elements) {
+    addAreas(view, Tone.SIDE, whole, elements);
+    addAreas(view, Tone.FRONT, nearest, elements);
+    hidden.forEach(chain -> addLine(view, Role.HIDDEN, chain, elements));
+    visible.forEach(chain -> addLine(view, Role.VISIBLE, chain, elements));
+  }
+
+  private static void addAreas(PlacedView view, Tone tone, Geometry area, List<Element> elements) {
+    for (Range shown : shown(view)) {
+      Geometry part = view.ruler().breaks().isEmpty() ? area : between(area, shown);
+      for (Object each : PolygonExtracter.getPolygons(part)) {
+        elements.add(new Area(tone, rings((Polygon) each, view)));
+      }
+    }
+  }
+
+  private static List<Range> shown(PlacedView view) {
+    Range all = view.flat().box().on(view.across());
+    return view.across() == Axis.X ? view.ruler().shown(all) : List.of(all);
+  }
+
+  private static Geometry between(Geometry area, Range range) {
+    Envelope strip = new Envelope(area.getEnvelopeInternal());
+    Envelope cut =
+        new Envelope(range.from().toMm(), range.to().toMm(), strip.getMinY(), strip.getMaxY());
+    return OverlayNG.overlay(area, FACTORY.toGeometry(cut), OverlayNG.INTERSECTION, GRID);
+  }
+
+  private static List<List<At>> rings(Polygon polygon, PlacedView view) {
+    List<List<At>> rings = new ArrayList<>();
+    rings.add(points(polygon.getExteriorRing(), view));
+    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+      rings.add(points(polygon.getInteriorRingN(i), view));
+    }
+    return rings;
+  }
+
+  private static List<At> points(LinearRing ring, PlacedView view) {
+    List<At> points = new ArrayList<>();
+    for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
+      points.add(paper(new At(ring.getCoordinateN(i).x, ring.getCoordinateN(i).y), view));
+    }
+    return points;
+  }
+
+  private static At paper(At at, PlacedView view) {
+    return view.at(Length.nearest(at.x()), Length.nearest(at.y()));
+  }
+
+  private static void addLine(PlacedView view, Role role, List<At> chain, List<Element> elements) {
+    if (view.across() != Axis.X || view.ruler().breaks().isEmpty()) {
+      elements.add(new Line(role, chain.stream().map(at -> paper(at, view)).toList()));
+      return;
+    }
+    for (int i = 0; i + 1 < chain.size(); i++) {
+      for (Stroke stroke : shown(new Stroke(chain.get(i), chain.get(i + 1)), view)) {
+        elements.add(new Line(role, List.of(paper(stroke.from(), view), paper(stroke.to(), view))));
+      }
+    }
+  }
+
+  /** The stretches of a stroke that the ruler does not leave out. */
+  private static List<Stroke> shown(Stroke stroke, PlacedView view) {
+    double from = Math.min(stroke.from().x(), stroke.to().x());
+    double to = Math.max(stroke.from().x(), stroke.to().x());
+    if (to - from < NEAREST_MM) {
+      return view.ruler().shows(Length.nearest(from)) ? List.of(stroke) : List.of();
+    }
+    Range range = new Range(Length.nearest(from), Length.nearest(to));
+    boolean forwards = stroke.from().x() < stroke.to().x();
+    return view.ruler().shown(range).stream()
+        .sorted(Comparator.comparing(Range::from))
+        .map(each -> between(stroke, each, forwards))
+        .toList();
+  }
+
+  private static Stroke between(Stroke stroke, Range range, boolean forwards) {
+    double run = stroke.to().x() - stroke.from().x();
+    double one = (range.from().toMm() - stroke.from().x()) / run;
+    double two = (range.to().toMm() - stroke.from().x()) / run;
+    return forwards ? stroke.between(one, two) : stroke.between(two, one);
+  }
+}

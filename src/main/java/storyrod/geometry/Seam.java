@@ -1,0 +1,37 @@
+package storyrod.geometry;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A line where two facets of one curved surface meet, in mm: a drawing shows it only where the
+ * surface turns out of sight.
+ *
+ * @param one the direction in which the facet on one side looks
+ * @param other the direction in which the facet on the other side looks
+ */
+public record Seam(Vector3D from, Vector3D to, Vector3D one, Vector3D other) {
+  private static final double ON_IT_MM = 0.002;
+
+  Seam moved(Vector3D by) {
+    return new Seam(from.add(by), to.add(by), one, other);
+  }
+
+  Seam posed(Pose pose) {
+    return new Seam(pose.point(from), pose.point(to), pose.direction(one), pose.direction(other));
+  }
+
+  /** Whether both facets look at a viewer in some direction, or both away. */
+  public boolean isSmooth(Vector3D toViewer) {
+    return one.dot(toViewer) > 0 == other.dot(toViewer) > 0;
+  }
+
+  /** Whether a point lies on it. */
+  public boolean holds(Vector3D point) {
+    Vector3D run = to.subtract(from);
+    double share = point.subtract(from).dot(run) / run.normSq();
+    double slack = ON_IT_MM / run.norm();
+    return share > -slack
+        && share < 1 + slack
+        && point.distance(from.add(run.multiply(share))) < ON_IT_MM;
+  }
+}
