@@ -7,8 +7,9 @@ import storyrod.description.Node.Scalar;
 
 /** Names are lower-case words joined by hyphens and mean nothing else in a formula. */
 final class NameStyle {
-  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
-  private static final List<String> TAKEN = List.of("to", "min", "max");
+  static final String WRITTEN = "^[a-z][a-z0-9]*(-[a-z0-9]+)*$";
+  private static final Pattern NAME = Pattern.compile(WRITTEN);
+  static final List<String> TAKEN = List.of("to", "min", "max");
 
   private NameStyle() {}
 
