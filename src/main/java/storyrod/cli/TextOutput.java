@@ -2,8 +2,10 @@ package storyrod.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -40,16 +42,19 @@ final class TextOutput {
   /** Writes aside first, so that a failure leaves an earlier file as it was. */
   static void put(Path file, String text) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
+    new OutputFolder(folder).requireFolders();
     Files.createDirectories(folder);
     if (Files.isDirectory(file)) {
-      throw new java.nio.file.FileSystemException(file.toString(), null, "it is a folder");
+      throw new FileSystemException(file.toString(), null, "it is a folder");
     }
-    Path fresh = Files.createTempFile(folder, ".storyrod-", "");
+    Path aside = Files.createTempDirectory(folder, ".storyrod-");
+    Path fresh = aside.resolve(file.getFileName());
     try {
       Files.writeString(fresh, text);
-      Files.move(fresh, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+      Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(fresh);
+      Files.delete(aside);
     }
   }
 }

@@ -1,14 +1,15 @@
 package storyrod.description;
 
-/** Says in a few words what a key wants. */
-final class Meaning {
+/** Says in a few words what a key wants; what is written as it stands is between backticks. */
+public final class Meaning {
   private Meaning() {}
 
   static String of(Key key) {
     return of(key.type());
   }
 
-  static String of(ValueType type) {
+  /** Words such as {@code a length, such as `3/4 in`}. */
+  public static String of(ValueType type) {
     return switch (type) {
       case ValueType.Text text -> "a few words";
       case ValueType.LengthValue length -> "a length, such as `3/4 in` or `19 mm`";

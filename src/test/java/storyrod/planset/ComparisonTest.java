@@ -86,7 +86,9 @@ class ComparisonTest {
   @Test
   void unknownPriceOrDensityLeavesItsCellEmpty() {
     String text =
-        SOLID.replace(", price: 5 per board-foot, density: 700", "").replace("oak,", "moon tree,");
+        SOLID
+            .replace(", price: 5 per board-foot, density: 700", "")
+            .replace("species: oak", "species: moon tree");
     Comparison table = comparison(variant("unknown", text));
     assertRow(table, "cost", "");
     assertRow(table, "weight", "");
