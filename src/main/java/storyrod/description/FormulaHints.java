@@ -39,6 +39,7 @@ final class FormulaHints {
           slip("\\)", "take it away, or open a parenthesis before it"),
           slip("(?<=[-+*/(] {0,9})[*/+]", "put a value before it, or leave one of the signs away"),
           slip("^[*/+]", "put a value before it"),
+          slip("(?<=[0-9] {0,9})\\p{L}", BETWEEN + "; lengths have mm, cm, m, in, ft, \" or '"),
           slip("(?<=[\\p{L}\\p{N})\"'] {0,9})[\\p{L}\\p{N}_(]", BETWEEN));
 
   private FormulaHints() {}
