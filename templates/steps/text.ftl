@@ -130,6 +130,33 @@
     <@say "Mark out " + fulls(parts) + " from the part drawings."/>
     <@say "Saw on the waste side of the line."/>
     <@say "Trim to the line with a sharp chisel."/>
+  <#elseif has("cut-mortise")>
+    <@title "Cut the mortises" + inParts()/>
+    <@say "Mark out the mortises in " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end."/>
+    <@say "Set the cutter to " + cut.size + " wide" + (cut.depth == "")?then("", " and " + cut.depth + " deep") + "."/>
+    <@say "Cut a trial mortise in an offcut and keep it: the tenons are fitted to it."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + "."/>
+    </#list>
+    <#if cut.depth == "">
+      <@say "Cut from both faces to the middle, with the guide on the same side, so that neither face breaks out."/>
+    <#else>
+      <@say "Cut to the depth in several passes, and stop at the lines."/>
+    </#if>
+    <@say "Clear out the chips and square the ends with the chisel."/>
+  <#elseif has("cut-tenon")>
+    <@title "Cut the tenons" + inParts()/>
+    <@say "Mark out the tenons on " + fulls(parts) + " from the part drawings."/>
+    <@say "Cut the shoulders first, all of them against one stop, " + cut.depth + " from the end."/>
+    <@say "Saw the cheeks on an offcut of the same thickness until its tenon goes into the trial mortise by hand without play, about " + cut.size + " thick."/>
+    <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
+    <@say "Pare each tenon to its own mortise, and write one number on both."/>
+    <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
+  <#elseif has("cut-tongue")>
+    <@title "Cut the tongues" + inParts()/>
+    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
+    <@say "Try it in the groove: it should slide in by hand without play."/>
+    <@say "Cut the tongues on " + fulls(parts) + ", both faces against the same stop, so that the shoulders lie in line."/>
   <#else>
     <@title "Cut the " + noun + inParts()/>
     <#if cut.takes == "sheet">

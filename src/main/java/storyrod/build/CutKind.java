@@ -15,8 +15,9 @@ import storyrod.piece.Part;
  *
  * @param verb CUT or DRILL
  * @param term the trade's word for the cut
- * @param size a trench's width or a hole's diameter; for pocket holes the part's thickness
- * @param depth how deep; zero where it goes right through
+ * @param size a trench's width, a tenon's thickness or a hole's diameter; for pocket holes the
+ *     part's thickness
+ * @param depth how deep, or how long a tenon is; zero where it goes right through
  */
 public record CutKind(Verb verb, String term, Length size, Length depth)
     implements Comparable<CutKind> {
@@ -30,6 +31,8 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
     return switch (cut) {
       case Cut.Trench trench ->
           new CutKind(Verb.CUT, trench.term(), width(part, trench), trenchDepth(part, trench));
+      case Cut.Tenon tenon ->
+          new CutKind(Verb.CUT, tenon.term(), tenon.tenon().size(part.thickness()), tenon.length());
       case Cut.Holes holes ->
           new CutKind(
               Verb.DRILL,

@@ -36,12 +36,12 @@ public final class Reach {
     }
   }
 
-  /** The boxes that a part's box leaves once its trenches are cut. */
+  /** The boxes that a part's box leaves once its trenches and tenons are cut. */
   static List<Box> woodOf(Part part) {
     List<Box> left = List.of(part.box());
     for (Cut cut : part.cuts()) {
-      if (cut instanceof Cut.Trench trench) {
-        left = left.stream().flatMap(box -> minus(box, trench.removed()).stream()).toList();
+      for (Box removed : cut.boxes()) {
+        left = left.stream().flatMap(box -> minus(box, removed).stream()).toList();
       }
     }
     return left;

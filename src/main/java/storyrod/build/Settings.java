@@ -18,7 +18,7 @@ import storyrod.piece.Part;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
-  private static final List<String> FENCED = List.of("dado", "groove");
+  private static final List<String> FENCED = List.of("dado", "groove", "mortise");
   private final Job job;
   private final Squares squares;
 
@@ -60,6 +60,9 @@ final class Settings {
   }
 
   private List<Setting> machine(Part part, List<Cut> cuts) {
+    if (cuts.getFirst() instanceof Cut.Tenon) {
+      return TenonSettings.of(job.piece(), part, cuts);
+    }
     List<Setting> settings = new ArrayList<>();
     CutKind kind = CutKind.of(part, cuts.getFirst());
     String key = kind.verb().word() + "-" + sizeKey(cuts.getFirst());
@@ -164,6 +167,7 @@ final class Settings {
   private static String sizeKey(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> "width";
+      case Cut.Tenon tenon -> "thickness";
       case Cut.Holes holes -> "diameter";
       case Cut.PocketHoles pocket -> "stock";
     };

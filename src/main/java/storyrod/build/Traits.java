@@ -69,6 +69,7 @@ public final class Traits {
   private String cutting(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
+      case Cut.Tenon tenon -> trench(tenon.term());
       case Cut.Holes holes -> holes.through() ? "drill-through" : "drill-hole";
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
     };

@@ -33,12 +33,20 @@ final class Checks {
         .forEach(
             each -> {
               new Checks(each).check();
-              ThicknessCheck check = new ThicknessCheck(each.context(), thickness);
+              ThicknessCheck check = new ThicknessCheck(each.context(), thickness, boards(stocks));
               each.inside()
                   .entries("parts")
                   .forEach((part, entry) -> check.check(each.fullName(part), entry));
             });
     new ShopCheck(project.context(), project.entry()).check(stocks);
+  }
+
+  private static List<String> boards(Map<String, Entry> stocks) {
+    return stocks.entrySet().stream()
+        .filter(
+            each -> each.getValue().find("kind", String.class).filter("solid"::equals).isPresent())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private void check() {

@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -14,10 +15,17 @@ final class ThicknessCheck {
 
   private final Context context;
   private final Map<String, Length> thickness;
+  private final Collection<String> solid;
 
-  ThicknessCheck(Context context, Map<String, Length> thickness) {
+  /**
+   * A check against what is known of the stock.
+   *
+   * @param solid the names of the stocks that are boards
+   */
+  ThicknessCheck(Context context, Map<String, Length> thickness, Collection<String> solid) {
     this.context = context;
     this.thickness = thickness;
+    this.solid = solid;
   }
 
   /** Checks a part of which everything that this needs could be read. */
@@ -37,11 +45,16 @@ final class ThicknessCheck {
     Axis grain = part.expect("grain", Axis.class);
     if (fitting.isEmpty()) {
       add(none(name, part));
-    } else if (fitting.size() > 1) {
+    } else if (fitting.size() > 1 && !isSquare(part, fitting, grain)) {
       add(several(name, part, fitting));
     } else if (fitting.getFirst() == grain) {
       add(alongGrain(name, part, grain));
     }
+  }
+
+  /** Whether a solid part is as wide as thick, as a square leg is: then either will do. */
+  private boolean isSquare(Entry part, List<Axis> fitting, Axis grain) {
+    return solid.contains(part.text("stock")) && fitting.size() == 2 && !fitting.contains(grain);
   }
 
   private static Length size(Entry part, Axis axis) {

@@ -34,6 +34,7 @@ final class Bores {
     }
     switch (cut) {
       case Cut.Trench trench -> {}
+      case Cut.Tenon tenon -> {}
       case Cut.Holes holes -> addHoles(view, holes, elements);
       case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
     }

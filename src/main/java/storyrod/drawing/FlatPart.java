@@ -38,6 +38,15 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
     return cuts.stream().filter(Cut.Trench.class::isInstance).map(Cut.Trench.class::cast).toList();
   }
 
+  /** All boxes that are cut away. */
+  List<Box> removed() {
+    return cuts.stream().flatMap(cut -> cut.boxes().stream()).toList();
+  }
+
+  List<Cut.Tenon> tenons() {
+    return cuts.stream().filter(Cut.Tenon.class::isInstance).map(Cut.Tenon.class::cast).toList();
+  }
+
   Length size(Axis axis) {
     return box.size(axis);
   }
@@ -64,6 +73,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
   private static int weight(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> 4;
+      case Cut.Tenon tenon -> 0;
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
     };
@@ -111,15 +121,27 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       return new Range(turned(range.end(-old.sign()), old), turned(range.end(old.sign()), old));
     }
 
+    private Box turned(Box inside) {
+      return new Box(turned(inside, right), turned(inside, back), turned(inside, up));
+    }
+
     private Cut turned(Cut cut) {
       return switch (cut) {
         case Cut.Trench t ->
             new Cut.Trench(
                 t.term(),
                 turned(t.from()),
-                new Box(
-                    turned(t.removed(), right), turned(t.removed(), back), turned(t.removed(), up)),
+                turned(t.removed()),
                 t.depth(),
+                t.forWhat(),
+                t.alsoFor(),
+                t.at());
+        case Cut.Tenon t ->
+            new Cut.Tenon(
+                t.term(),
+                turned(t.from()),
+                turned(t.end()),
+                turned(t.tenon()),
                 t.forWhat(),
                 t.at());
         case Cut.Holes h -> turnedHoles(h);

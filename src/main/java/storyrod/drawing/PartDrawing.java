@@ -148,6 +148,10 @@ final class PartDrawing {
           features.add(t.removed().x().from());
           features.add(t.removed().x().to());
         }
+        case Cut.Tenon t -> {
+          features.add(t.tenon().x().from());
+          features.add(t.tenon().x().to());
+        }
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case Cut.PocketHoles p ->
             p.centres()
@@ -197,7 +201,7 @@ final class PartDrawing {
 
   private static Map<Face, Projection> projections(FlatPart flat) {
     Set<Face> views = Measures.views(flat);
-    List<Box> removed = flat.trenches().stream().map(Cut.Trench::removed).toList();
+    List<Box> removed = flat.removed();
     Map<Face, Projection> shown = new LinkedHashMap<>();
     List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
         .filter(views::contains)

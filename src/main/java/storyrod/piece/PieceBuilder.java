@@ -92,7 +92,7 @@ public final class PieceBuilder {
   private void lengthen(List<Placed> placed) {
     Map<FaceRef, Length> most = new LinkedHashMap<>();
     for (Placed each : placed) {
-      for (Extension extension : each.type().extensions(each.entry())) {
+      for (Extension extension : extensions(each)) {
         most.merge(extension.face(), extension.by(), Length::max);
       }
     }
@@ -101,6 +101,10 @@ public final class PieceBuilder {
             blanks.computeIfPresent(
                 face.part(),
                 (name, blank) -> blank.withBox(blank.box().extended(face.face(), by))));
+  }
+
+  private List<Extension> extensions(Placed each) {
+    return each.type().extensions(each.entry(), blanks.get(each.type().into(each.entry())));
   }
 
   private void join(List<Placed> placed) {
@@ -168,7 +172,7 @@ public final class PieceBuilder {
   }
 
   private Part part(Blank blank) {
-    List<Cut> all = cuts.get(blank.name());
+    List<Cut> all = SharedCuts.merged(cuts.get(blank.name()));
     return new Part(
         blank.name(),
         blank.entry().title(),
@@ -198,7 +202,8 @@ public final class PieceBuilder {
     List<Cylinder> bores = new ArrayList<>();
     for (Cut cut : all) {
       switch (cut) {
-        case Cut.Trench trench -> trenches.add(trench.removed());
+        case Cut.Trench trench -> trenches.addAll(trench.boxes());
+        case Cut.Tenon tenon -> trenches.addAll(tenon.boxes());
         case Cut.Holes holes -> bores.addAll(Drilling.of(holes));
         case Cut.PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));
       }

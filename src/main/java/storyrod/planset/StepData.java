@@ -187,7 +187,7 @@ final class StepData {
   /** The word for the cut that takes in a joint's first part, if there is one. */
   private Optional<String> takenIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
-        .filter(cut -> cut.forWhat().filter(joint.first()::equals).isPresent())
+        .filter(cut -> cut.isFor(joint.first()))
         .filter(cut -> cut instanceof Cut.Trench)
         .map(Cut::term)
         .findFirst();

@@ -187,6 +187,12 @@ class PartDrawingTest {
         }
         words.add(through ? t.term() : sample.format().format(t.depth()) + " deep");
       }
+      case Cut.Tenon t -> {
+        for (Axis axis : Axis.values()) {
+          addRange(t.tenon().on(axis), part.box().on(axis), lengths);
+        }
+        words.add(t.term());
+      }
       case Cut.Holes h -> {
         for (Axis axis : Axis.values()) {
           if (axis != h.from().axis()) {

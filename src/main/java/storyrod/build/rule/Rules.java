@@ -10,6 +10,7 @@ public final class Rules {
           new SizeAfterMilling(),
           new GlueCured(),
           new CutAfterSizing(),
+          new MortiseBeforeTenon(),
           new DrillAfterSizing(),
           new SandAfterMachining(),
           new SizeBeforeFitting(),
