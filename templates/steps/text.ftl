@@ -46,6 +46,7 @@
 </#macro>
 <#-- A title names up to two kinds of part; more than that it gives by their marks. -->
 <#function inParts><#return " in " + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark)))></#function>
+<#function onParts><#return inParts()?replace(" in ", " on ", "f")></#function>
 <#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
 
 <#macro milling>
@@ -145,7 +146,7 @@
     </#if>
     <@say "Clear out the chips and square the ends with the chisel."/>
   <#elseif has("cut-tenon")>
-    <@title "Cut the tenons" + inParts()/>
+    <@title "Cut the tenons" + onParts()/>
     <@say "Mark out the tenons on " + fulls(parts) + " from the part drawings."/>
     <@say "Cut the shoulders first, all of them against one stop, " + cut.depth + " from the end."/>
     <@say "Saw the cheeks on an offcut of the same thickness until its tenon goes into the trial mortise by hand without play, about " + cut.size + " thick."/>
@@ -153,7 +154,7 @@
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
   <#elseif has("cut-tongue")>
-    <@title "Cut the tongues" + inParts()/>
+    <@title "Cut the tongues" + onParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
     <@say "Try it in the groove: it should slide in by hand without play."/>
     <@say "Cut the tongues on " + fulls(parts) + ", both faces against the same stop, so that the shoulders lie in line."/>
@@ -311,7 +312,7 @@
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
   <#if glueTerms?size gt 0>
-    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many("end", jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
+    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
   <#else>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>

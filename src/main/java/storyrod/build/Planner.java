@@ -205,7 +205,7 @@ public final class Planner {
     }
     diagnostics.add(
         fault.hint(
-            "let one of their grooves or dados run out at an edge, or leave one part out of the"
-                + " others"));
+            "let one of their grooves or dados run out at an edge, leave one part out of the others,"
+                + " or put those that are glued up first in an assembly of their own"));
   }
 }

@@ -14,10 +14,14 @@ public final class Checks {
           new FinishUntried(),
           new HoleEdge(),
           new LoosePart(),
+          new MortiseWall(),
+          new MortisesMeet(),
           new PartsOverlap(),
           new ScrewLength(),
           new SlideClearance(),
           new SlideLength(),
+          new TenonLength(),
+          new TenonThickness(),
           new TooWideForPlaner(),
           new UnknownDensity());
 

@@ -174,10 +174,13 @@ final class CutNotes {
   /** The mark of the part that goes in, or the title of the item. */
   private Optional<String> forWhat(Cut cut) {
     List<String> also = cut instanceof Cut.Trench trench ? trench.alsoFor() : List.of();
-    return Stream.concat(cut.forWhat().stream(), also.stream())
-        .map(this::titled)
-        .distinct()
-        .reduce((one, other) -> words.say("part.and", one, other));
+    List<String> names =
+        Stream.concat(cut.forWhat().stream(), also.stream()).map(this::titled).distinct().toList();
+    if (names.size() < 2) {
+      return names.stream().findFirst();
+    }
+    String others = String.join(", ", names.subList(0, names.size() - 1));
+    return Optional.of(words.say("part.and", others, names.getLast()));
   }
 
   private String titled(String name) {

@@ -48,6 +48,10 @@ class PartDrawingTest {
     }
     Piece bench = WindowBench.piece();
     bench.marks().forEach(mark -> samples.put("window bench " + mark.mark(), sample(bench, mark)));
+    for (String project : List.of("side-table", "panel-door")) {
+      Piece piece = TenonDrawingTest.piece(project);
+      piece.marks().forEach(mark -> samples.put(project + " " + mark.mark(), sample(piece, mark)));
+    }
     return samples;
   }
 

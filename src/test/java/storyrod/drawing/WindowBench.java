@@ -26,10 +26,15 @@ final class WindowBench {
   private WindowBench() {}
 
   static Piece piece() {
+    return piece(FILE);
+  }
+
+  /** The piece of another description. */
+  static Piece piece(Path file) {
     Vocabulary vocabulary = new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
     Diagnostics diagnostics = new Diagnostics();
     return new DescriptionReader(vocabulary)
-        .read(source(), diagnostics)
+        .read(source(file), diagnostics)
         .flatMap(description -> PieceBuilder.build(description, diagnostics))
         .orElseThrow();
   }
@@ -40,9 +45,9 @@ final class WindowBench {
         .toList();
   }
 
-  private static SourceText source() {
+  private static SourceText source(Path file) {
     try {
-      return new SourceText(FILE.toString(), Files.readString(FILE));
+      return new SourceText(file.toString(), Files.readString(file));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
