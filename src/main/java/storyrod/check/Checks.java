@@ -20,6 +20,7 @@ public final class Checks {
           new ScrewLength(),
           new SlideClearance(),
           new SlideLength(),
+          new TenonCutAway(),
           new TenonLength(),
           new TenonThickness(),
           new TooWideForPlaner(),

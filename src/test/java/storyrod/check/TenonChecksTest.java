@@ -64,6 +64,29 @@ class TenonChecksTest {
         FRAME.replace("300 to 390", "300 to 400").replace("glue", "top-shoulder: 5.9, glue"));
   }
 
+  /** A groove 6 mm deep leaves the tenon with its shoulder of 6 alone; one of 6.1 does not. */
+  @Test
+  void aGrooveThatRunsThroughATenonIsAWarning() {
+    String panel =
+        "  panel: {stock: ply6, x: leg.right to 350, y: 7 to 13, z: 0 to 300, grain: x}\njoints:\n"
+            + "  - groove: {end: panel.top, into: rail, depth: DEEP, glue: yes}\n";
+    String grooved = FRAME.replace("joints:\n", panel);
+    assertTrue(withCode("tenon-cut-away", grooved.replace("DEEP", "6")).isEmpty());
+    List<Diagnostic> cut = withCode("tenon-cut-away", grooved.replace("DEEP", "6.1"));
+    assertEquals(1, cut.size());
+    assertTrue(cut.getFirst().message().contains("0.1 mm into its tenon"), cut.toString());
+  }
+
+  @Test
+  void twoTenonsOnOneEndAreAnError() {
+    String twice =
+        FRAME
+            + "  - tenon: {end: rail.left, into: leg, depth: 25, thickness: 7, shoulder: 50,"
+            + " top-shoulder: 6}\n";
+    List<Diagnostic> cut = withCode("tenon-cut-away", twice);
+    assertTrue(!cut.isEmpty() && cut.stream().allMatch(Diagnostic::isError), cut.toString());
+  }
+
   private static final String DOOR =
       """
       parts:
