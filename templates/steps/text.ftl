@@ -220,7 +220,7 @@
     <@say "Sand both faces of " + lettersOf(bothFaces) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
   </#if>
   <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
-  <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into a dado or a rabbet."/>
+  <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
   <@say "Brush off all dust."/>
 </#macro>
 
