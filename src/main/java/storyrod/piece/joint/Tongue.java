@@ -8,6 +8,8 @@ import storyrod.description.Entry;
 import storyrod.description.EntryType;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Extension;
 import storyrod.piece.JointEffect;
@@ -31,6 +33,7 @@ public final class Tongue implements JointType {
               Cheeks.THICKNESS,
               Cheeks.SETBACK,
               Cheeks.FROM,
+              JointKeys.ROOM,
               JointKeys.GLUE));
 
   @Override
@@ -40,7 +43,7 @@ public final class Tongue implements JointType {
 
   @Override
   public List<Extension> extensions(Entry entry) {
-    return List.of(new Extension(entry.face("end"), entry.length("depth")));
+    return List.of(new Extension(entry.face("end"), JointKeys.reach(entry).max(Length.ZERO)));
   }
 
   @Override
@@ -48,6 +51,7 @@ public final class Tongue implements JointType {
     Entry entry = meeting.entry();
     List<Diagnostic> faults = new ArrayList<>(Cheeks.faults(meeting));
     faults.addAll(meeting.depthFaults("depth", entry.length("depth")));
+    faults.addAll(JointKeys.roomFaults(meeting));
     List<CutIn> cuts = new ArrayList<>();
     if (faults.isEmpty()) {
       Box slot = slot(meeting);
@@ -66,7 +70,12 @@ public final class Tongue implements JointType {
 
   private static Box tongue(Meeting meeting, Box slot) {
     Axis width = Axis.other(meeting.axis(), meeting.first().thickness());
-    return slot.with(width, meeting.first().box().on(width));
+    Range reach =
+        meeting
+            .contact()
+            .on(meeting.axis())
+            .extended(meeting.face().sign(), JointKeys.reach(meeting.entry()));
+    return slot.with(width, meeting.first().box().on(width)).with(meeting.axis(), reach);
   }
 
   private static Cut groove(Meeting meeting, Box slot) {
