@@ -68,7 +68,12 @@
   <#if has("mill-panel")>
     <@title "Glue up the boards for " + plains(parts)/>
     <@say "Choose straight, dry boards of one colour and lay them side by side."/>
-    <@say "Make " + fulls(parts) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
+    <#list staved as it>
+      <@say "Make " + full(it.part) + " from " + number(it.count) + " staves" + pick([it.part], "", " each") + ", at least " + it.width + " wide when jointed; leave the rough allowance on in length."/>
+    </#list>
+    <#if staved?size lt parts?size>
+      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
+    </#if>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
       <@say "Plane the boards for " + fulls(tooWide) + " to " + thickness + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer."/>
