@@ -46,6 +46,11 @@ abstract class Slotted implements JointType {
 
   private JointEffect square(Meeting meeting) {
     Entry entry = meeting.entry();
+    if (meeting.axis() == meeting.first().thickness()) {
+      boolean glued = entry.yes("glue", false);
+      return new JointEffect(
+          List.of(), JointKeys.plain(meeting, glued), List.of(wideFace(meeting)));
+    }
     Box slot = meeting.slot(entry.length("depth"));
     Cut cut =
         new Cut.Trench(
@@ -63,6 +68,20 @@ abstract class Slotted implements JointType {
     boolean glued = entry.yes("glue", false);
     return new JointEffect(
         List.of(new CutIn(meeting.second().name(), cut)), JointKeys.plain(meeting, glued), faults);
+  }
+
+  /** A slot takes an end or an edge; a wide face in it is mostly a joint the wrong way round. */
+  private static Diagnostic wideFace(Meeting meeting) {
+    String way = meeting.second().name() + "." + meeting.touched().word();
+    return Diagnostic.error(
+            "slot-takes-end",
+            meeting.entry().at("end"),
+            "a %s takes an end or an edge, but %s is a wide face"
+                .formatted(meeting.entry().kind(), meeting.entry().face("end")))
+        .also(meeting.first().at(), meeting.first().name() + " is defined here")
+        .hint(
+            "is it the wrong way round? write `end: %s, into: %s`"
+                .formatted(way, meeting.first().name()));
   }
 
   /** Whether the slot is open at an edge of the part it is cut in, across its own run. */
