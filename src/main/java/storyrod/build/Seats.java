@@ -74,7 +74,7 @@ public final class Seats {
   private boolean isHeldInPlace(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
         .filter(cut -> cut instanceof Cut.Trench || cut instanceof Cut.Housing)
-        .anyMatch(cut -> cut.forWhat().filter(joint.first()::equals).isPresent());
+        .anyMatch(cut -> cut.isFor(joint.first()));
   }
 
   private List<Seat> of(Joint joint) {

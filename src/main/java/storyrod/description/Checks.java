@@ -44,6 +44,14 @@ final class Checks {
     new ShopCheck(project.context(), project.entry()).check(stocks);
   }
 
+  private static List<String> boards(Map<String, Entry> stocks) {
+    return stocks.entrySet().stream()
+        .filter(
+            each -> each.getValue().find("kind", String.class).filter("solid"::equals).isPresent())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
   private void check() {
     block.inside().entries("stock").forEach(this::stock);
     if (text.get("hardware").orElse(text) instanceof Sequence hardware) {
@@ -86,14 +94,6 @@ final class Checks {
                         : "take it away, or write `use:` instead of parts"));
       }
     }
-  }
-
-  private static List<String> boards(Map<String, Entry> stocks) {
-    return stocks.entrySet().stream()
-        .filter(
-            each -> each.getValue().find("kind", String.class).filter("solid"::equals).isPresent())
-        .map(Map.Entry::getKey)
-        .toList();
   }
 
   private void stock(String name, Entry stock) {

@@ -6,6 +6,7 @@ import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
 import storyrod.geometry.Box;
+import storyrod.geometry.Range;
 import storyrod.piece.Cut;
 import storyrod.piece.Extension;
 import storyrod.piece.JointEffect;
@@ -87,8 +88,11 @@ abstract class Slotted implements JointType {
   /** Whether the slot is open at an edge of the part it is cut in, across its own run. */
   static boolean opensAtAnEdge(Meeting meeting, Box slot) {
     var across = meeting.first().thickness();
-    var have = meeting.second().box().on(across);
-    var taken = slot.on(across);
-    return !taken.from().isLongerThan(have.from()) || !taken.to().isShorterThan(have.to());
+    return !leavesWood(slot.on(across), meeting.second().box().on(across));
+  }
+
+  /** Whether some wood is left on both sides of what is taken. */
+  static boolean leavesWood(Range taken, Range have) {
+    return taken.from().isLongerThan(have.from()) && taken.to().isShorterThan(have.to());
   }
 }
