@@ -10,7 +10,8 @@ import storyrod.description.Library.Found;
 /** The sub-assemblies that come with the tool: descriptions like any other, one file each. */
 public final class Shipped {
   /** Their names, in the order in which the reference tells of them. */
-  public static final List<String> NAMES = List.of("leg-and-apron", "slab-top", "breadboard-top");
+  public static final List<String> NAMES =
+      List.of("drawer-box", "leg-and-apron", "slab-top", "breadboard-top");
 
   private Shipped() {}
 
