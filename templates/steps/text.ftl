@@ -424,7 +424,9 @@
     <#elseif each.kind == "pocket-screw">
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
-    <#if each.kind != "top-fastener" && each.kind != "rotating-fastener">
+    <#if each.kind == "other">
+      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
+    <#elseif each.kind != "top-fastener" && each.kind != "rotating-fastener">
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
