@@ -11,7 +11,14 @@ import storyrod.description.Library.Found;
 public final class Shipped {
   /** Their names, in the order in which the reference tells of them. */
   public static final List<String> NAMES =
-      List.of("drawer-box", "face-frame", "panel-door", "slab-door");
+      List.of(
+          "drawer-box",
+          "face-frame",
+          "panel-door",
+          "slab-door",
+          "leg-and-apron",
+          "slab-top",
+          "breadboard-top");
 
   private Shipped() {}
 
