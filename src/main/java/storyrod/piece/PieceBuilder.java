@@ -198,8 +198,7 @@ public final class PieceBuilder {
   private record Reached(Box contact, Face face) {}
 
   private void checkContact(Placed joint, String part, Reached at) {
-    ContactLeft.fault(
-            joint.entry(), blanks.get(part), cuts.get(part), at.contact(), at.face())
+    ContactLeft.fault(joint.entry(), blanks.get(part), cuts.get(part), at.contact(), at.face())
         .ifPresent(diagnostics::add);
   }
 
