@@ -62,6 +62,7 @@
 <#-- A title names up to two kinds of part; more than that it gives by their marks. -->
 <#function inParts><#return " in " + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark)))></#function>
 <#function ofParts><#return " of " + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark)))></#function>
+<#function onParts><#return inParts()?replace(" in ", " on ", "f")></#function>
 <#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
 
 <#macro milling>
@@ -298,6 +299,33 @@
     <@say "Clamp a block, planed to the same angle, along each line and saw down against it, " + cut.depth + " deep."/>
     <@say "Chisel out the waste and level the bottom with a router plane, " + cut.depth + " deep all over."/>
     <@say "Try the part that goes into it: it should slide in by hand without play."/>
+  <#elseif has("cut-mortise")>
+    <@title "Cut the mortises" + inParts()/>
+    <@say "Mark out the mortises in " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end."/>
+    <@say "Set the cutter to " + cut.size + " wide" + (cut.depth == "")?then("", " and " + cut.depth + " deep") + "."/>
+    <@say "Cut a trial mortise in an offcut and keep it: the tenons are fitted to it."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + "."/>
+    </#list>
+    <#if cut.depth == "">
+      <@say "Cut from both faces to the middle, with the guide on the same side, so that neither face breaks out."/>
+    <#else>
+      <@say "Cut to the depth in several passes, and stop at the lines."/>
+    </#if>
+    <@say "Clear out the chips and square the ends with the chisel."/>
+  <#elseif has("cut-tenon")>
+    <@title "Cut the tenons" + onParts()/>
+    <@say "Mark out the tenons on " + fulls(parts) + " from the part drawings."/>
+    <@say "Cut the shoulders first, all of them against one stop, " + cut.depth + " from the end."/>
+    <@say "Saw the cheeks on an offcut of the same thickness until its tenon goes into the trial mortise by hand without play, about " + cut.size + " thick."/>
+    <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
+    <@say "Pare each tenon to its own mortise, and write one number on both."/>
+    <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
+  <#elseif has("cut-tongue")>
+    <@title "Cut the tongues" + onParts()/>
+    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
+    <@say "Try it in the groove: it should slide in by hand without play."/>
+    <@say "Cut the tongues on " + fulls(parts) + ", both faces against the same stop, so that the shoulders lie in line."/>
   <#else>
     <@title "Cut the " + noun + inParts()/>
     <#if cut.takes == "sheet">
@@ -366,7 +394,7 @@
     <@say "Sand both faces of " + lettersOf(bothFaces) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
   </#if>
   <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
-  <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into a dado or a rabbet."/>
+  <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
   <@say "Brush off all dust."/>
 </#macro>
 
@@ -458,7 +486,7 @@
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
   <#if glueTerms?size gt 0>
-    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many("end", jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
+    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
   <#else>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>

@@ -15,9 +15,11 @@ import storyrod.piece.Part;
  *
  * @param verb CUT or DRILL
  * @param term the trade's word for the cut
- * @param size a trench's width, a hole's diameter or a roundover's radius; for pocket holes the
- *     part's thickness; for a slope what it takes at its end; zero for what is cut along a path
- * @param depth how deep; zero where it goes right through; for a slope how far it runs
+ * @param size a trench's width, a tenon's thickness, a hole's diameter or a roundover's radius; for
+ *     pocket holes the part's thickness; for a slope what it takes at its end; zero for what is cut
+ *     along a path
+ * @param depth how deep, or how long a tenon is; zero where it goes right through; for a slope how
+ *     far it runs
  */
 public record CutKind(Verb verb, String term, Length size, Length depth)
     implements Comparable<CutKind> {
@@ -39,6 +41,8 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
       case Cut.Shaped shaped -> new CutKind(Verb.CUT, shaped.term(), Length.ZERO, Length.ZERO);
       case Cut.Roundover roundover ->
           new CutKind(Verb.CUT, roundover.term(), roundover.radius(), Length.ZERO);
+      case Cut.Tenon tenon ->
+          new CutKind(Verb.CUT, tenon.term(), tenon.tenon().size(part.thickness()), tenon.length());
       case Cut.Holes holes ->
           new CutKind(
               Verb.DRILL,

@@ -41,6 +41,7 @@ public final class Passing {
       case Cut.Slope slope -> !slope.term().equals("chamfer");
       case Cut.Housing housing -> true;
       case Cut.Trench trench -> false;
+      case Cut.Tenon tenon -> false;
       case Cut.Shaped shaped -> false;
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
+import storyrod.build.rule.MortiseBeforeTenon;
 import storyrod.build.rule.Rules;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
@@ -83,6 +85,10 @@ public final class Planner {
             .anyMatch(order -> order.names().contains(need.after()));
   }
 
+  private static List<Task> meant(List<Task> tasks, Predicate<Operation> which) {
+    return tasks.stream().filter(task -> which.test(task.operation())).toList();
+  }
+
   /** The order of fitting that the maker's order leads to when the rest is placed round it. */
   private Map<String, List<String>> settledFits(Map<String, Assembler.Order> orders, OwnOrder own) {
     Job job = job(orders);
@@ -140,7 +146,12 @@ public final class Planner {
     Map<String, List<Task>> byName =
         tasks.stream()
             .collect(Collectors.groupingBy(Task::name, LinkedHashMap::new, Collectors.toList()));
-    needs.forEach(need -> link(scheduler, byName.get(need.before()), byName.get(need.after())));
+    needs.forEach(
+        need ->
+            link(
+                scheduler,
+                meant(byName.get(need.before()), op -> MortiseBeforeTenon.meansFirst(need, op)),
+                meant(byName.get(need.after()), op -> MortiseBeforeTenon.meansLater(need, op))));
     own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later));
     return scheduler;
   }
@@ -194,7 +205,7 @@ public final class Planner {
     }
     diagnostics.add(
         fault.hint(
-            "let one of their grooves or dados run out at an edge, or leave one part out of the"
-                + " others"));
+            "let one of their grooves or dados run out at an edge, leave one part out of the others,"
+                + " or put those that are glued up first in an assembly of their own"));
   }
 }

@@ -45,19 +45,23 @@ public final class Reach {
     }
   }
 
-  /** The boxes that a part's box leaves once its trenches are cut; one box where it leans. */
+  /**
+   * The boxes that a part's box leaves once its trenches and tenons are cut; one box where it
+   * leans.
+   */
   static List<Box> woodOf(Part part) {
     if (part.pose().isTurned()) {
       return List.of(part.bounds());
     }
     List<Box> left = List.of(part.box());
     for (Cut cut : part.cuts()) {
-      if (cut instanceof Cut.Trench trench) {
-        left = minus(left, trench.removed());
-      } else if (cut instanceof Cut.Shaped shaped) {
+      if (cut instanceof Cut.Shaped shaped) {
         for (Box cleared : shaped.cleared(part.box())) {
           left = minus(left, cleared);
         }
+      }
+      for (Box removed : cut.boxes()) {
+        left = minus(left, removed);
       }
     }
     return left;

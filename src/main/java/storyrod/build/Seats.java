@@ -79,7 +79,7 @@ public final class Seats {
   private boolean takes(String part, String other) {
     return piece.part(part).cuts().stream()
         .filter(cut -> cut instanceof Cut.Trench || cut instanceof Cut.Housing)
-        .anyMatch(cut -> cut.forWhat().filter(other::equals).isPresent());
+        .anyMatch(cut -> cut.isFor(other));
   }
 
   private List<Seat> of(Joint joint) {

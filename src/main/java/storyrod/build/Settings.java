@@ -20,7 +20,7 @@ import storyrod.piece.Part;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
-  private static final List<String> FENCED = List.of("dado", "groove");
+  private static final List<String> FENCED = List.of("dado", "groove", "mortise");
   private final Job job;
   private final Squares squares;
 
@@ -95,6 +95,9 @@ final class Settings {
   private List<Setting> machine(Part part, List<Cut> cuts) {
     if (cuts.getFirst() instanceof Cut.Slope slope) {
       return slanted(slope);
+    }
+    if (cuts.getFirst() instanceof Cut.Tenon) {
+      return TenonSettings.of(job.piece(), part, cuts);
     }
     List<Setting> settings = new ArrayList<>();
     CutKind kind = CutKind.of(part, cuts.getFirst());
@@ -219,6 +222,7 @@ final class Settings {
       case Cut.Trench trench -> "width";
       case Cut.Shaped shaped -> "width";
       case Cut.Roundover roundover -> "radius";
+      case Cut.Tenon tenon -> "thickness";
       case Cut.Holes holes -> "diameter";
       case Cut.PocketHoles pocket -> "stock";
       case Cut.Slope slope -> throw new IllegalStateException("bug: a slope has no width");

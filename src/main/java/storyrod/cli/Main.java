@@ -11,7 +11,14 @@ import picocli.CommandLine.ScopeType;
 @Command(
     name = "storyrod",
     description = "One project description in, one checked, printable plan set out.",
-    subcommands = {BuildCommand.class, CheckCommand.class},
+    subcommands = {
+      BuildCommand.class,
+      CheckCommand.class,
+      CompareCommand.class,
+      ReferenceCommand.class,
+      SchemaCommand.class,
+      StartCommand.class
+    },
     mixinStandardHelpOptions = true,
     version = "storyrod 0.1")
 public final class Main {

@@ -38,7 +38,7 @@ record OutputFolder(Path folder) {
   }
 
   /** Names the file that stands where the folder or one above it should be. */
-  private void requireFolders() throws IOException {
+  void requireFolders() throws IOException {
     for (Path path = folder.toAbsolutePath(); path != null; path = path.getParent()) {
       if (Files.exists(path) && !Files.isDirectory(path)) {
         throw new FileAlreadyExistsException(path.toString());

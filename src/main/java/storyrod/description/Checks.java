@@ -12,6 +12,9 @@ import storyrod.measure.Length;
 /** What a description must keep across its keys and sections. */
 final class Checks {
   private final Block block;
+  private static final Length THICKEST = Length.mm(150);
+  private static final Length THINNEST = Length.mm(1);
+
   private final Context context;
   private final Mapping text;
 
@@ -39,6 +42,14 @@ final class Checks {
                   .forEach((part, entry) -> check.check(each.fullName(part), entry));
             });
     new ShopCheck(project.context(), project.entry()).check(stocks);
+  }
+
+  private static List<String> boards(Map<String, Entry> stocks) {
+    return stocks.entrySet().stream()
+        .filter(
+            each -> each.getValue().find("kind", String.class).filter("solid"::equals).isPresent())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private void check() {
@@ -85,14 +96,6 @@ final class Checks {
     }
   }
 
-  private static List<String> boards(Map<String, Entry> stocks) {
-    return stocks.entrySet().stream()
-        .filter(
-            each -> each.getValue().find("kind", String.class).filter("solid"::equals).isPresent())
-        .map(Map.Entry::getKey)
-        .toList();
-  }
-
   private void stock(String name, Entry stock) {
     boolean sheet = stock.find("kind", String.class).filter("sheet"::equals).isPresent();
     boolean solid = stock.find("kind", String.class).filter("solid"::equals).isPresent();
@@ -116,7 +119,27 @@ final class Checks {
                   "stock-kind", stock.at("bought-as"), "a sheet is bought as thick as it is")
               .hint("take `bought-as` away, or write `kind: solid`"));
     }
+    thickness(stock);
     price(stock, sheet ? PriceUnit.SHEET : PriceUnit.BOARD_FOOT, sheet || solid);
+  }
+
+  /** Wood for furniture is between a veneer and a beam thick (common practice). */
+  private void thickness(Entry stock) {
+    Length thick = stock.findLength("thickness").orElse(Length.inches(1));
+    boolean odd = thick.isLongerThan(THICKEST) || thick.isShorterThan(THINNEST);
+    Span at = stock.at("thickness");
+    String written = at.source().text().substring(at.start(), at.end());
+    if (odd) {
+      String hint =
+          UnitMixUp.hint(written, context.figures().unit(), 6)
+              .orElse("look at its unit; the thickness is that of a board or a sheet");
+      add(
+          Diagnostic.warning(
+                  "odd-thickness",
+                  at,
+                  "a stock " + context.figures().of(thick) + " thick is unusual")
+              .hint(hint));
+    }
   }
 
   private boolean isWritten(String stock, String key) {

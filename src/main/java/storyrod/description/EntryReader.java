@@ -45,16 +45,11 @@ final class EntryReader {
   }
 
   private static Diagnostic unknown(EntryType type, Scalar name) {
-    boolean behindComma = name.text().contains(")") || name.text().contains(" ");
-    String hint =
-        behindComma
-            ? "a comma ends a value inside {...}: put a text or a formula that has one in quotes"
-            : Names.suggest(name.text(), type.keys().stream().map(Key::name));
     return Diagnostic.error(
             "unknown-key",
             name.at(),
             "'" + Quote.of(name.text()) + "' is no key of " + article(type.name()))
-        .hint(hint);
+        .hint(KeyHints.of(type, name));
   }
 
   private static String article(String noun) {
@@ -191,6 +186,6 @@ final class EntryReader {
     }
     EntryType type =
         types.stream().filter(each -> each.name().equals(kind)).findFirst().orElseThrow();
-    return section(Sections.withCondition(type), only);
+    return section(type, only);
   }
 }

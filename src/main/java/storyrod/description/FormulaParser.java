@@ -26,6 +26,7 @@ final class FormulaParser {
   static Expression formula(String text) throws FormulaFault {
     FormulaParser parser = new FormulaParser(text);
     Expression formula = parser.value();
+    parser.refuseTo("the end", "one length is asked for here, not from where to where");
     parser.expectEnd("an operator");
     return formula;
   }
@@ -43,17 +44,23 @@ final class FormulaParser {
     FormulaParser parser = new FormulaParser(text);
     Expression from = parser.value();
     if (!parser.scanner.takeWord(TO)) {
-      throw parser.scanner.unexpected(
-          "`to` and where it ends",
-          parser.scanner.hintOr("write where it starts and ends: `0 to 12`"));
+      throw RangeFaults.noEnd(text, from, parser.scanner);
     }
     Expression to = parser.value();
+    parser.refuseTo("the end", "`to` can stand once: it runs from one place to one other");
     parser.expectEnd("an operator");
     return new Ends(from, to);
   }
 
   /** Where a range starts and ends. */
   record Ends(Expression from, Expression to) {}
+
+  private void refuseTo(String expected, String hint) throws FormulaFault {
+    int start = scanner.at();
+    if (scanner.takeWord(TO)) {
+      throw fault(start, start + TO.length(), "expected " + expected + ", found 'to'", hint);
+    }
+  }
 
   private void expectEnd(String otherwise) throws FormulaFault {
     if (!scanner.atEnd()) {

@@ -74,7 +74,7 @@ final class FormulaScanner {
           SYNTAX,
           new Stretch(start, at),
           "'" + sign + "' needs a space on both sides",
-          "write `a " + sign + " b`; without spaces a hyphen may belong to a name");
+          FormulaHints.spaces(text, start));
     }
     return true;
   }
@@ -120,7 +120,10 @@ final class FormulaScanner {
       }
       String wrong = Quote.of(text.substring(at, end));
       throw new FormulaFault(
-          SYNTAX, new Stretch(start, end), "'" + wrong + "' is no unit", UNITS_HINT);
+          SYNTAX,
+          new Stretch(start, end),
+          "'" + wrong + "' is no unit",
+          FormulaHints.at(text, at).orElse(UNITS_HINT));
     }
   }
 
@@ -210,13 +213,9 @@ final class FormulaScanner {
     if (DASHES.indexOf(next) >= 0) {
       return hintOr("");
     }
-    if (next == ',' || next == '.') {
-      return "write a decimal number with one point, such as `0.5`";
-    }
-    if (Character.isDigit(next) || next == '(') {
-      return "put `+`, `-`, `*` or `/` between two values";
-    }
-    return atEnd() ? "go on with a length, such as `3/4 in`, or the name of a size" : UNITS_HINT;
+    return atEnd()
+        ? "go on with a length, such as `3/4 in`, or the name of a size"
+        : FormulaHints.at(text, at).orElse(UNITS_HINT);
   }
 
   FormulaFault unexpected(String expected, String hint) {

@@ -86,7 +86,10 @@ final class LengthValues {
     if (to.isShorterThan(from)) {
       return context.fail(
           Diagnostic.error("range", text.at(), "this runs backwards, from " + ends)
-              .hint("write the smaller end first, or look at the sizes it is made from"));
+              .hint(
+                  UnitMixUp.hint(text.text(), context.figures().unit())
+                      .orElse(
+                          "write the smaller end first, or look at the sizes it is made from")));
     }
     return from.equals(to)
         ? context.fail(

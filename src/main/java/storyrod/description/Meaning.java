@@ -1,11 +1,16 @@
 package storyrod.description;
 
-/** Says in a few words what a key wants. */
-final class Meaning {
+/** Says in a few words what a key wants; what is written as it stands is between backticks. */
+public final class Meaning {
   private Meaning() {}
 
   static String of(Key key) {
-    return switch (key.type()) {
+    return of(key.type());
+  }
+
+  /** Words such as {@code a length, such as `3/4 in`}. */
+  public static String of(ValueType type) {
+    return switch (type) {
       case ValueType.Text text -> "a few words";
       case ValueType.LengthValue length -> "a length, such as `3/4 in` or `19 mm`";
       case ValueType.Allowance allowance -> "a length, such as `1/4 in`";
@@ -23,8 +28,7 @@ final class Meaning {
       case ValueType.StockName stock -> "the name of a stock";
       case ValueType.EdgeName edge -> "two faces that meet, such as `front-top`";
       case ValueType.Point point -> "coordinates, such as `{x: 2, z: 10}`";
-      case ValueType.OneOrMore some ->
-          of(new Key(key.name(), some.each(), true, "")) + ", or a list";
+      case ValueType.OneOrMore some -> of(some.each()) + ", or a list";
       case ValueType.PriceValue price -> "a price, such as `7.80 per board-foot`";
       case ValueType.SheetSizeValue size -> "a size, such as `96 x 48`";
       case ValueType.DateValue date -> "a day, such as `2026-11-25`";

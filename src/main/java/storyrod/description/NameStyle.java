@@ -1,5 +1,6 @@
 package storyrod.description;
 
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -7,8 +8,9 @@ import storyrod.description.Node.Scalar;
 
 /** Names are lower-case words joined by hyphens and mean nothing else in a formula. */
 final class NameStyle {
-  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
-  private static final List<String> TAKEN =
+  static final String WRITTEN = "^[a-z][a-z0-9]*(-[a-z0-9]+)*$";
+  private static final Pattern NAME = Pattern.compile(WRITTEN);
+  static final List<String> TAKEN =
       List.of(
           "to", "min", "max", "when", "else", "and", "or", "not", "each", "nth", "before", "after");
 
@@ -28,15 +30,23 @@ final class NameStyle {
   }
 
   private static Diagnostic wrong(Scalar name) {
-    String better =
-        name.text()
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[^a-z0-9]+", "-")
-            .replaceAll("^[-0-9]+|-+$", "");
+    String better = better(name.text());
     String hint = better.isEmpty() ? "" : ", such as `" + Quote.of(better) + "`";
     return Diagnostic.error(
             "name-style", name.at(), "'" + Quote.of(name.text()) + "' cannot be a name")
         .hint("write lower-case words joined by hyphens" + hint);
+  }
+
+  /** Without marks on letters, and with what comes before the first letter put last. */
+  private static String better(String name) {
+    String plain =
+        Normalizer.normalize(name.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
+            .replaceAll("\\p{M}", "")
+            .replace("ß", "ss")
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^-+|-+$", "");
+    String turned = plain.replaceFirst("^([0-9][0-9a-z]*)-(.*[a-z].*)$", "$2-$1");
+    return turned.replaceAll("^[-0-9]+", "");
   }
 
   /** The name for a reader: {@code left-side} becomes {@code Left side}. */

@@ -155,7 +155,15 @@ final class Names {
                 Lookup.none(
                     "unknown-face",
                     "a part has no face '" + Quote.of(word) + "'",
-                    suggest(word, Arrays.stream(Face.values()).map(Face::word))));
+                    faceHint(part, word)));
+  }
+
+  private static String faceHint(PartCells part, String word) {
+    if (List.of("width", "height", "depth", "length", "thickness").contains(word)) {
+      return "a size is the difference of two faces, such as `%s.right - %s.left`"
+          .formatted(part.name(), part.name());
+    }
+    return suggest(word, Arrays.stream(Face.values()).map(Face::word));
   }
 
   /** A part by its name here, or by its assembly's name and its own. */

@@ -205,6 +205,9 @@ final class PartNames {
       String first = assembly.get().inside().parts().keySet().stream().findFirst().orElse("part");
       return "it is an assembly; name one of its parts, such as `" + name + "." + first + "`";
     }
+    if (scope.find(Scope::stocks, name).isPresent()) {
+      return "it is a stock, not a part; all that can be named of it is `" + name + ".thickness`";
+    }
     return insideSome(name)
         .map(Names::meant)
         .orElseGet(() -> Names.suggest(name, scope.all(Scope::parts)));

@@ -2,13 +2,14 @@ package storyrod.description;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Scope.ItemCells;
 
 /**
  * The names that stocks and items have in the whole project. What sub-assemblies bring along keeps
- * its plain name where that is free, and two sub-assemblies of one description share what they
- * bring.
+ * its plain name where that is free, or else has the name of their description before it; two
+ * sub-assemblies of one description share what they bring.
  */
 final class Pool {
   private final Map<String, String> owners = new LinkedHashMap<>();
@@ -26,11 +27,13 @@ final class Pool {
    * @param own whether it may differ between two uses of one description
    */
   String claim(String sort, Scalar name, Scope scope, boolean own) {
-    String owner = name.at().source().file() + (own ? " in " + scope.fullName("") : "");
-    String plain = sort + " " + name.text();
-    if (owners.computeIfAbsent(plain, free -> owner).equals(owner)) {
-      return name.text();
-    }
-    return scope.fullName(name.text());
+    String file = name.at().source().file();
+    String owner = file + (own ? " in " + scope.fullName("") : "");
+    String ofFile =
+        file.substring(file.lastIndexOf('/') + 1).replaceFirst("\\.ya?ml$", "") + "." + name.text();
+    return Stream.of(name.text(), ofFile, scope.fullName(name.text()))
+        .filter(each -> owners.computeIfAbsent(sort + " " + each, free -> owner).equals(owner))
+        .findFirst()
+        .orElse(scope.fullName(name.text()));
   }
 }

@@ -26,6 +26,10 @@ import storyrod.measure.Rational;
  */
 final class Repeats {
   private static final int MOST = 1000;
+
+  /** Past the end of any formula. */
+  private static final int WHOLE = 1_000_000;
+
   private static final Rational TWO = Rational.of(2, 1);
 
   private final Context context;
@@ -223,7 +227,7 @@ final class Repeats {
   private static FormulaFault noRoom(Nth nth, String why) {
     return new FormulaFault(
         "repeat",
-        new Stretch(0, Integer.MAX_VALUE),
+        new Stretch(0, WHOLE),
         nth.count() + " " + why,
         "give them more room, or take fewer or smaller ones");
   }

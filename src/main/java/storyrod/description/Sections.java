@@ -65,7 +65,8 @@ public final class Sections {
               Key.optional("sheet", new SheetSizeValue(), "Along the face grain x across it."),
               Key.optional("price", new PriceValue(), "An amount per board-foot or per sheet."),
               Key.optional("density", new Amount(), "In kg/m³, if it is not the usual one."),
-              Key.optional("grained", new YesNo(), "Whether parts must follow its grain.")));
+              Key.optional("grained", new YesNo(), "Whether parts must follow its grain.")
+                  .standard("yes")));
 
   public static final EntryType ITEM =
       new EntryType(
@@ -85,7 +86,7 @@ public final class Sections {
               Key.optional("leaf-width", LENGTH, "How wide a butt hinge's leaf is."),
               Key.optional("leaf-thickness", LENGTH, "How deep that leaf is let in."),
               Key.optional("centres", LENGTH, "Between the two holes of a pull."),
-              Key.optional("pack", new Count(1), "How many come in a pack."),
+              Key.optional("pack", new Count(1), "How many come in a pack.").standard("1"),
               Key.optional("price", new Amount(), "The price of a pack.")));
 
   public static final EntryType REPEAT =
@@ -145,7 +146,7 @@ public final class Sections {
           "Hardware that no joint brings.",
           List.of(
               Key.required("item", new ItemName(), "Which item."),
-              Key.optional("count", new Count(1), "How many, 1 if not said."),
+              Key.optional("count", new Count(1), "How many.").standard("1"),
               Key.optional("parts", new OneOrMore(new PartName()), "What it is fastened to."),
               Key.optional("screw", new ItemName(), "The item that holds it."),
               Key.optional("screws-each", new Count(1), "How many of those hold one."),
@@ -169,9 +170,9 @@ public final class Sections {
           "What the piece is finished with.",
           List.of(
               Key.required("product", TEXT, "What is put on."),
-              Key.optional("coats", new Count(1), "How many coats, 3 if not said."),
-              Key.optional("dry-hours", new Count(0), "Hours between coats, 24 if not said."),
-              Key.optional("sand-to", new Count(1), "The last grit before it, 180 if not said."),
+              Key.optional("coats", new Count(1), "How many coats.").standard("3"),
+              Key.optional("dry-hours", new Count(0), "Hours between coats.").standard("24"),
+              Key.optional("sand-to", new Count(1), "The last grit before it.").standard("180"),
               Key.optional("tried-on", TEXT, "The wood it was tried on.")));
 
   public static final EntryType SHOP =
@@ -179,13 +180,21 @@ public final class Sections {
           "shop",
           "What the shop's machines and habits are.",
           List.of(
-              Key.optional("kerf", ALLOWANCE, "The saw blade's cut, 1/8 in if not said."),
-              Key.optional("edge-trim", ALLOWANCE, "Cut off each edge of a sheet first."),
-              Key.optional("extra-length", ALLOWANCE, "What a rough part is longer."),
-              Key.optional("extra-width", ALLOWANCE, "What a rough part is wider."),
-              Key.optional("planer-width", LENGTH, "The widest board that the planer takes."),
-              Key.optional("waste-percent", new Count(0), "What is bought beyond the rough parts."),
-              Key.optional("clamps", new Count(0), "How many clamps there are.")));
+              Key.optional("kerf", ALLOWANCE, "The saw blade's cut.").standard("1/8 in"),
+              Key.optional("edge-trim", ALLOWANCE, "Cut off each edge of a sheet first.")
+                  .standard("1/4 in", "6 mm"),
+              Key.optional("extra-length", ALLOWANCE, "What a rough part is longer.")
+                  .standard("1 in"),
+              Key.optional("extra-width", ALLOWANCE, "What a rough part is wider.")
+                  .standard("1/4 in"),
+              Key.optional("planer-width", LENGTH, "The widest board that the planer takes.")
+                  .standard("13 in"),
+              Key.optional(
+                      "waste-percent",
+                      new Count(0),
+                      "What is bought beyond the rough parts, in per cent.")
+                  .standard("20"),
+              Key.optional("clamps", new Count(0), "How many clamps there are.").standard("6")));
 
   public static final EntryType STAGE =
       new EntryType(
@@ -228,7 +237,8 @@ public final class Sections {
               Key.optional("edition", TEXT, "Which state of the plan this is."),
               Key.optional("date", new DateValue(), "The day of this edition."),
               Key.required("units", new Choice(List.of("inch", "mm")), "The unit of bare numbers."),
-              Key.optional("fraction", new Fraction(), "The finest fraction of an inch in print."),
+              Key.optional("fraction", new Fraction(), "The finest fraction of an inch in print.")
+                  .standard("1/32"),
               Key.optional("sizes", new Lengths(), "Lengths with names."),
               Key.optional("numbers", new Numbers(), "Counts and ratios with names."),
               Key.optional("choices", new Words(), "Choices between words, the usual one first."),
@@ -268,7 +278,10 @@ public final class Sections {
   private Sections() {}
 
   /** A kind of joint or cut with the key that every one of them may have. */
-  public static EntryType withCondition(EntryType kind) {
+  static EntryType withCondition(EntryType kind) {
+    if (kind.keys().contains(WHEN)) {
+      return kind;
+    }
     return new EntryType(
         kind.name(),
         kind.summary(),

@@ -40,7 +40,15 @@ final class Shapes {
 
   private static Diagnostic empty(Scalar scalar) {
     return Diagnostic.error("empty-value", scalar.at(), "there is no value here")
-        .hint("write a value, or delete the line");
+        .hint(
+            startsRemark(scalar.at())
+                ? "a `#` behind a space begins a remark; put a text that starts with one in quotes"
+                : "write a value, or delete the line");
+  }
+
+  /** Whether a number sign without a space behind it stands where the value should be. */
+  private static boolean startsRemark(Span at) {
+    return at.source().text().substring(at.end()).matches("(?s) *#[^ \n].*");
   }
 
   static Diagnostic wrong(Node node, String expected, String hint) {

@@ -17,7 +17,7 @@ public record Span(SourceText source, int start, int end) {
 
   /** The same stretch narrowed to a part of it, by offsets from its start. */
   public Span part(int from, int to) {
-    return new Span(source, Math.min(start + from, end), Math.min(start + to, end));
+    return new Span(source, start + Math.min(from, end - start), start + Math.min(to, end - start));
   }
 
   @Override

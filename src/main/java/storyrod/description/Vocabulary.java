@@ -5,14 +5,14 @@ import java.util.List;
 /**
  * The open sets of words that later stages bring to the language.
  *
- * @param joints the kinds of joint
- * @param cuts the kinds of cut
+ * @param joints the kinds of joint; each takes a condition beside its own keys
+ * @param cuts the kinds of cut; each takes a condition beside its own keys
  * @param operations the verbs with which a maker's own order speaks of operations
  */
 public record Vocabulary(List<EntryType> joints, List<EntryType> cuts, List<String> operations) {
   public Vocabulary {
-    joints = List.copyOf(joints);
-    cuts = List.copyOf(cuts);
+    joints = joints.stream().map(Sections::withCondition).toList();
+    cuts = cuts.stream().map(Sections::withCondition).toList();
     operations = List.copyOf(operations);
   }
 }

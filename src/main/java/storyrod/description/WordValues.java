@@ -22,6 +22,7 @@ import storyrod.measure.Rational;
 
 /** Reads the values that are words, names or plain numbers. */
 final class WordValues {
+  private static final List<String> AXES = List.of("x", "y", "z");
   private static final Pattern PRICE = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,6})?) +per +(\\S+)");
   private static final List<String> PRICE_UNITS =
       List.of(Sections.word(PriceUnit.BOARD_FOOT), Sections.word(PriceUnit.SHEET));
@@ -42,13 +43,18 @@ final class WordValues {
       return Optional.of(text.text());
     }
     String among = String.join(", ", words);
+    Optional<String> otherCase = words.stream().filter(text.text()::equalsIgnoreCase).findFirst();
     return context.fail(
         Diagnostic.error(
                 "unknown-word", text.at(), "expected one of " + among + ", found " + text.kind())
             .hint(
-                Nearest.to(text.text(), words)
+                otherCase
+                    .or(() -> Nearest.to(text.text(), words))
                     .map(word -> "did you mean `" + word + "`?")
-                    .orElse("write one of these words")));
+                    .orElse(
+                        words.equals(AXES)
+                            ? "x runs from left to right, y from front to back, z upwards"
+                            : "write one of these words")));
   }
 
   Optional<Boolean> yesNo(Scalar text) {
@@ -58,7 +64,15 @@ final class WordValues {
       default ->
           context.fail(
               Diagnostic.error("yes-no", text.at(), "expected yes or no, found " + text.kind())
-                  .hint("write `yes` or `no`"));
+                  .hint(yesNoHint(text.text())));
+    };
+  }
+
+  private static String yesNoHint(String word) {
+    return switch (word.toLowerCase(java.util.Locale.ROOT)) {
+      case "true", "on", "y", "yes" -> "write `yes`";
+      case "false", "off", "n", "no" -> "write `no`";
+      default -> "write `yes` or `no`";
     };
   }
 
@@ -128,8 +142,7 @@ final class WordValues {
   }
 
   Optional<Axis> axis(Scalar text) {
-    return choice(text, List.of("x", "y", "z"))
-        .map(word -> Axis.valueOf(word.toUpperCase(java.util.Locale.ROOT)));
+    return choice(text, AXES).map(word -> Axis.valueOf(word.toUpperCase(java.util.Locale.ROOT)));
   }
 
   Optional<FaceRef> face(Scalar text) {
@@ -154,6 +167,13 @@ final class WordValues {
   }
 
   Optional<String> part(Scalar text) {
+    int dot = text.text().lastIndexOf('.');
+    if (dot > 0 && context.names().face(text.text()).found().isPresent()) {
+      return context.fail(
+          Diagnostic.error(
+                  "face-for-part", text.at(), "expected a part, found its face " + text.kind())
+              .hint("leave the face away: `" + text.text().substring(0, dot) + "`"));
+    }
     return found(context.names().part(text.text()), text).map(PartCells::name);
   }
 

@@ -64,9 +64,13 @@ final class YamlFaults {
 
   private Optional<Diagnostic> structure(String why, int at) {
     if (why.startsWith("mapping values are not allowed")) {
-      return Optional.of(
-          error(at, "a colon cannot stand here")
-              .hint("put text that has a colon in it in quotes, or mend the indentation"));
+      return YamlSlips.near(source, at)
+          .or(
+              () ->
+                  Optional.of(
+                      error(at, "a colon cannot stand here")
+                          .hint(
+                              "put text that has a colon in it in quotes, or mend the indentation")));
     }
     if (why.startsWith("expected <block end>")) {
       return Optional.of(
@@ -77,6 +81,10 @@ final class YamlFaults {
   }
 
   private Diagnostic bracket(int at, int opening) {
+    Optional<Diagnostic> semicolon = YamlSlips.semicolon(source, opening, at);
+    if (semicolon.isPresent()) {
+      return semicolon.get();
+    }
     return error(at, "expected a comma or a closing bracket")
         .also(span(opening), "the bracket opens here")
         .hint("close every `{` and `[`, and put a comma between two values");
@@ -94,6 +102,10 @@ final class YamlFaults {
     if (where.contains("anchor") || where.contains("alias") || where.contains("tag")) {
       return error(context, "anchors, aliases and tags cannot be used here")
           .hint("put text that starts with `&`, `*` or `!` in quotes");
+    }
+    char first = problem < source.text().length() ? source.text().charAt(problem) : ' ';
+    if ("@`%?|>".indexOf(first) >= 0) {
+      return error(problem, "no text can start with '" + first + "' here").hint("put it in quotes");
     }
     return error(problem, "this cannot be read as YAML")
         .hint("look at the indentation, the quotes and the brackets here and just above");

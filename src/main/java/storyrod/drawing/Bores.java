@@ -36,6 +36,7 @@ final class Bores {
       case Cut.Trench trench -> {}
       case Cut.Shaped shaped -> {}
       case Cut.Roundover roundover -> {}
+      case Cut.Tenon tenon -> {}
       case Cut.Holes holes -> addHoles(view, holes, elements);
       case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
       case Cut.Slope slope -> {}

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -73,6 +74,7 @@ final class CutNotes {
     Equal one =
         switch (cut) {
           case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
+          case Cut.Tenon t -> new Equal(t, 1, List.of(Tenons.middle(t)), 0);
           case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
           case Cut.Shaped s -> throw curve(s);
           case Cut.Roundover r -> throw curve(r);
@@ -89,6 +91,7 @@ final class CutNotes {
   private String said(Cut cut, int count) {
     return switch (cut) {
       case Cut.Trench t -> trench(t, count);
+      case Cut.Tenon t -> tenon(t, count);
       case Cut.Holes h -> holes(h, count);
       case Cut.Shaped s -> throw curve(s);
       case Cut.Roundover r -> throw curve(r);
@@ -112,9 +115,37 @@ final class CutNotes {
     return deep(said, trench, trench.depth());
   }
 
+  /** Thickness, width unless it is as wide as the part, and length. */
+  private String tenon(Cut.Tenon tenon, int count) {
+    LengthFormat format = piece.description().format();
+    Box box = tenon.tenon();
+    Axis width = Axis.other(tenon.from().axis(), Axis.Y);
+    boolean isWhole = box.on(width).equals(tenon.end().on(width));
+    String thick = format.format(box.size(Axis.Y));
+    String length = format.format(tenon.length());
+    String size =
+        isWhole
+            ? words.say("size.two", thick, length)
+            : words.say("size.three", thick, format.format(box.size(width)), length);
+    return words.say("part.sized", size, cutFor(tenon, count));
+  }
+
   private String cutFor(Cut cut, int count) {
-    String term = term(cut, count);
+    String term = sized(cut, term(cut, count));
     return forWhat(cut).map(what -> words.say("part.for", term, what)).orElse(term);
+  }
+
+  /** A mortise is named by its width and its length. */
+  private String sized(Cut cut, String term) {
+    if (!(cut instanceof Cut.Trench mortise) || !cut.term().equals("mortise")) {
+      return term;
+    }
+    LengthFormat format = piece.description().format();
+    List<Length> sizes =
+        Measures.inPlane(cut.from()).stream().map(mortise.removed()::size).sorted().toList();
+    String size =
+        words.say("size.two", format.format(sizes.getFirst()), format.format(sizes.getLast()));
+    return words.say("part.sized", size, term);
   }
 
   private String deep(String said, Cut cut, Length depth) {
@@ -180,7 +211,23 @@ final class CutNotes {
 
   /** The mark of the part that goes in, or the title of the item. */
   private Optional<String> forWhat(Cut cut) {
-    return cut.forWhat().map(name -> mark(name).or(() -> item(name)).orElse(name));
+    List<String> also = cut instanceof Cut.Trench trench ? trench.alsoFor() : List.of();
+    List<String> names =
+        Stream.concat(cut.forWhat().stream(), also.stream()).map(this::titled).distinct().toList();
+    if (names.size() < 2) {
+      return names.stream().findFirst();
+    }
+    String others = String.join(", ", names.subList(0, names.size() - 1));
+    return Optional.of(words.say("part.and", others, names.getLast()));
+  }
+
+  private String titled(String name) {
+    return piece.parts().stream()
+        .filter(part -> part.name().equals(name))
+        .map(Part::mark)
+        .findFirst()
+        .or(() -> item(name))
+        .orElse(name);
   }
 
   private Optional<String> item(String name) {

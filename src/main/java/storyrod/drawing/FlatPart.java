@@ -50,6 +50,15 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
     return cuts.stream().filter(Cut.Shaped.class::isInstance).map(Cut.Shaped.class::cast).toList();
   }
 
+  /** All boxes that are cut away. */
+  List<Box> removed() {
+    return cuts.stream().flatMap(cut -> cut.boxes().stream()).toList();
+  }
+
+  List<Cut.Tenon> tenons() {
+    return cuts.stream().filter(Cut.Tenon.class::isInstance).map(Cut.Tenon.class::cast).toList();
+  }
+
   Length size(Axis axis) {
     return box.size(axis);
   }
@@ -78,6 +87,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.Trench trench -> 4;
       case Cut.Shaped shaped -> 0;
       case Cut.Roundover roundover -> roundover.edges().size();
+      case Cut.Tenon tenon -> 0;
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
       case Cut.Slope slope -> 1;
@@ -127,15 +137,27 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       return turned(inside.on(old.axis()), old);
     }
 
+    private Box turned(Box inside) {
+      return new Box(turned(inside, right), turned(inside, back), turned(inside, up));
+    }
+
     private Cut turned(Cut cut) {
       return switch (cut) {
         case Cut.Trench t ->
             new Cut.Trench(
                 t.term(),
                 turned(t.from()),
-                new Box(
-                    turned(t.removed(), right), turned(t.removed(), back), turned(t.removed(), up)),
+                turned(t.removed()),
                 t.depth(),
+                t.forWhat(),
+                t.alsoFor(),
+                t.at());
+        case Cut.Tenon t ->
+            new Cut.Tenon(
+                t.term(),
+                turned(t.from()),
+                turned(t.end()),
+                turned(t.tenon()),
                 t.forWhat(),
                 t.at());
         case Cut.Shaped s ->

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -45,7 +46,7 @@ final class Measures {
     flat.cuts().forEach(cut -> views.add(PlacedView.home(flat, cut)));
     for (Cut.Trench trench : flat.trenches()) {
       Box removed = trench.removed();
-      if (views.contains(Face.FRONT) && !flat.full(removed.y(), Axis.Y)) {
+      if (!isPocket(flat, trench) && !flat.full(removed.y(), Axis.Y)) {
         addProfile(flat, removed, views);
       }
     }
@@ -58,6 +59,13 @@ final class Measures {
       views.add(Face.RIGHT);
     }
     return views;
+  }
+
+  /** Whether a trench ends inside the part all round, so that no view of an edge shows it. */
+  private static boolean isPocket(FlatPart flat, Cut.Trench trench) {
+    return Arrays.stream(Face.values())
+        .filter(face -> face.axis() != trench.from().axis())
+        .noneMatch(face -> trench.removed().at(face).equals(flat.box().at(face)));
   }
 
   /** A trench's profile is seen where it runs out, on the far side only if not on the near one. */
@@ -93,6 +101,7 @@ final class Measures {
       case Cut.Trench trench -> addTrench(view, trench.removed());
       case Cut.Shaped shaped -> addShaped(view, shaped);
       case Cut.Roundover roundover -> {}
+      case Cut.Tenon tenon -> addTenon(view, tenon);
       case Cut.Holes holes -> addHoles(view, holes);
       case Cut.PocketHoles pockets -> {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
@@ -199,6 +208,23 @@ final class Measures {
     curves.tops().forEach(top -> wantPlace(view, top.rises(), top.at(), top.at()));
   }
 
+  /** Thickness and width on the end, the length on the face: between equal ones their distance. */
+  private void addTenon(Face view, Cut.Tenon tenon) {
+    for (Axis axis : inPlane(view)) {
+      Range range = tenon.tenon().on(axis);
+      if (!flat.full(range, axis)) {
+        Point from = corner(view, tenon.tenon()).with(axis, range.from());
+        Point to = from.with(axis, range.to());
+        wantPlace(view, axis, from, to);
+        want(view, axis, from, to);
+      }
+    }
+    Axis run = tenon.from().axis();
+    Range length = Tenons.toMeasure(flat, tenon);
+    Point from = corner(Face.FRONT, tenon.tenon()).with(run, length.from());
+    want(Face.FRONT, run, from, from.with(run, length.to()));
+  }
+
   /** A corner of a cut on the side where its dimensions stand. */
   private Point corner(Face view, Box removed) {
     Point middle = middle(removed);
@@ -275,7 +301,7 @@ final class Measures {
   }
 
   static List<Axis> inPlane(Face view) {
-    return java.util.Arrays.stream(Axis.values()).filter(axis -> axis != view.axis()).toList();
+    return Arrays.stream(Axis.values()).filter(axis -> axis != view.axis()).toList();
   }
 
   /** The side of a view towards which an axis grows. */

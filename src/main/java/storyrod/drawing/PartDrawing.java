@@ -155,6 +155,10 @@ final class PartDrawing {
         case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
         case Cut.Shaped s -> Curves.places(s.contour()).forEach(features::add);
         case Cut.Roundover r -> {}
+        case Cut.Tenon t -> {
+          features.add(t.tenon().x().from());
+          features.add(t.tenon().x().to());
+        }
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case Cut.PocketHoles p ->
             p.centres()
@@ -213,7 +217,7 @@ final class PartDrawing {
 
   private static Map<Face, Shown> projections(FlatPart flat) {
     Set<Face> views = Measures.views(flat);
-    List<Box> removed = flat.trenches().stream().map(Cut.Trench::removed).toList();
+    List<Box> removed = flat.removed();
     boolean shaped = flat.isSlanted() || !flat.shaped().isEmpty();
     Map<Face, Shown> shown = new LinkedHashMap<>();
     List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()

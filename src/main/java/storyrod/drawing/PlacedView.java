@@ -148,6 +148,9 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     }
     Optional<Range> thick =
         cut instanceof Cut.Trench trench ? Optional.of(trench.removed().y()) : Optional.empty();
+    if (cut instanceof Cut.Tenon tenon) {
+      return Tenons.home(flat, tenon);
+    }
     boolean through = thick.filter(range -> flat.full(range, Axis.Y)).isPresent();
     return through || cut.from() == Face.BACK ? Face.FRONT : cut.from();
   }

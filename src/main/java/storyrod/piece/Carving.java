@@ -29,7 +29,8 @@ public final class Carving {
     }
     for (Cut cut : cuts) {
       switch (cut) {
-        case Cut.Trench trench -> trenches.add(trench.removed());
+        case Cut.Trench trench -> trenches.addAll(trench.boxes());
+        case Cut.Tenon tenon -> trenches.addAll(tenon.boxes());
         case Cut.Shaped shaped ->
             solid = shaped.inside() ? cut(solid, box, shaped, fineness) : solid;
         case Cut.Roundover roundover -> {}

@@ -1,5 +1,6 @@
 package storyrod.piece;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -31,15 +32,85 @@ public sealed interface Cut {
   /** Where the description asks for it. */
   Span at();
 
+  /** The boxes that it takes away; none for round holes. They may overlap. */
+  default List<Box> boxes() {
+    return List.of();
+  }
+
+  /** Whether it takes in a part, or is for an item, by name. */
+  default boolean isFor(String name) {
+    return forWhat().filter(name::equals).isPresent();
+  }
+
   /**
    * A box-shaped cut.
    *
    * @param removed what is cut away; it stays inside the part's own box
    * @param depth how deep it goes from the face; the part's whole thickness if it goes through
+   * @param alsoFor what else goes into it, where several joints share one cut
    */
   record Trench(
-      String term, Face from, Box removed, Length depth, Optional<String> forWhat, Span at)
-      implements Cut {}
+      String term,
+      Face from,
+      Box removed,
+      Length depth,
+      Optional<String> forWhat,
+      List<String> alsoFor,
+      Span at)
+      implements Cut {
+    public Trench {
+      alsoFor = List.copyOf(alsoFor);
+    }
+
+    /** A trench that takes in one thing at most. */
+    public Trench(
+        String term, Face from, Box removed, Length depth, Optional<String> forWhat, Span at) {
+      this(term, from, removed, depth, forWhat, List.of(), at);
+    }
+
+    @Override
+    public List<Box> boxes() {
+      return List.of(removed);
+    }
+
+    @Override
+    public boolean isFor(String name) {
+      return Cut.super.isFor(name) || alsoFor.contains(name);
+    }
+  }
+
+  /**
+   * An end or an edge of a part, cut down on up to four sides to a tenon or a tongue.
+   *
+   * @param from the face of the end
+   * @param end the whole end as long as the tenon, before it is cut down
+   * @param tenon what is left of it, as long as the end and inside it
+   */
+  record Tenon(String term, Face from, Box end, Box tenon, Optional<String> forWhat, Span at)
+      implements Cut {
+    /** How far it stands out from its shoulders. */
+    public Length length() {
+      return tenon.size(from.axis());
+    }
+
+    @Override
+    public List<Box> boxes() {
+      List<Box> boxes = new ArrayList<>();
+      for (Face face : Face.values()) {
+        if (face.axis() != from.axis() && shoulder(face).isPositive()) {
+          Length inner = tenon.at(face);
+          boxes.add(
+              end.with(face.axis(), new Range(inner.min(end.at(face)), inner.max(end.at(face)))));
+        }
+      }
+      return boxes;
+    }
+
+    /** How much is cut away at one side of it; zero where it is flush. */
+    public Length shoulder(Face face) {
+      return end.at(face).minus(tenon.at(face)).abs();
+    }
+  }
 
   /**
    * A cut right through along a path of lines and arcs.

@@ -42,14 +42,12 @@ public final class CutTypes {
               Key.required("diameter", new ValueType.LengthValue(false), "The drill's diameter."),
               Key.optional(
                   "depth", new ValueType.LengthValue(false), "How deep; or say `through: yes`."),
-              Key.optional(
-                  "through",
-                  new ValueType.YesNo(),
-                  "Whether they go right through; no if not said."),
+              Key.optional("through", new ValueType.YesNo(), "Whether they go right through.")
+                  .standard("no"),
               Key.optional("along", new ValueType.AxisName(), "The axis of the row."),
               Key.optional(
                   "step", new ValueType.LengthValue(false), "From one centre to the next."),
-              Key.optional("count", new ValueType.Count(1), "How many; one if not said."),
+              Key.optional("count", new ValueType.Count(1), "How many.").standard("1"),
               FOR));
 
   private static final EntryType NOTCH =

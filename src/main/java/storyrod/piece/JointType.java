@@ -28,6 +28,11 @@ public interface JointType {
     return List.of();
   }
 
+  /** The same where a kind has to know the second part, as described, for it. */
+  default List<Extension> extensions(Entry entry, Blank second) {
+    return extensions(entry);
+  }
+
   /** The cuts in both parts and the joint itself, once all parts have their full size. */
   JointEffect effect(Meeting meeting);
 }

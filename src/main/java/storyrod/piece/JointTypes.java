@@ -10,6 +10,8 @@ import storyrod.piece.joint.Groove;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
+import storyrod.piece.joint.Tenon;
+import storyrod.piece.joint.Tongue;
 
 /** All kinds of joint, in the order of their names. */
 public final class JointTypes {
@@ -22,7 +24,9 @@ public final class JointTypes {
           new Groove(),
           new PocketScrews(),
           new Rabbet(),
-          new Screws());
+          new Screws(),
+          new Tenon(),
+          new Tongue());
 
   private JointTypes() {}
 

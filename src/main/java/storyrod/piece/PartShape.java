@@ -90,9 +90,11 @@ final class PartShape {
     List<String> cuts = new ArrayList<>();
     for (Cut cut : part.cuts()) {
       switch (cut) {
-        case Cut.Trench trench -> cuts.add(trench(trench, flips));
         case Cut.Shaped shaped -> cuts.add(shaped(shaped, flips));
         case Cut.Roundover roundover -> cuts.add(roundover(roundover, flips));
+        case Cut.Trench trench -> cuts.add("trench" + box(trench.removed(), flips));
+        case Cut.Tenon tenon ->
+            cuts.add("tenon" + box(tenon.end(), flips) + box(tenon.tenon(), flips));
         case Cut.Holes holes -> holes.centres().forEach(c -> cuts.add(hole(holes, c, flips)));
         case Cut.PocketHoles pockets ->
             pockets.centres().forEach(c -> cuts.add(pocket(pockets, c, flips)));
@@ -105,9 +107,8 @@ final class PartShape {
     return String.join("; ", cuts);
   }
 
-  private String trench(Cut.Trench trench, boolean[] flips) {
-    StringBuilder text = new StringBuilder("trench");
-    Box box = trench.removed();
+  private String box(Box box, boolean[] flips) {
+    StringBuilder text = new StringBuilder();
     for (int i = 0; i < 3; i++) {
       long from = place(i, box.on(axes.get(i)).from(), flips);
       long to = place(i, box.on(axes.get(i)).to(), flips);

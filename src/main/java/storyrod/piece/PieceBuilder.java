@@ -113,7 +113,7 @@ public final class PieceBuilder {
   private void lengthen(List<Placed> placed) {
     Map<FaceRef, Length> most = new LinkedHashMap<>();
     for (Placed each : placed) {
-      for (Extension extension : each.type().extensions(each.entry())) {
+      for (Extension extension : extensions(each)) {
         most.merge(extension.face(), each.along(extension), Length::max);
       }
     }
@@ -130,6 +130,10 @@ public final class PieceBuilder {
           .read()
           .ifPresent(cut -> addCut(new CutIn(blank.name(), cut)));
     }
+  }
+
+  private List<Extension> extensions(Placed each) {
+    return each.type().extensions(each.entry(), blanks.get(each.type().into(each.entry())));
   }
 
   private void join(List<Placed> placed) {
@@ -253,7 +257,7 @@ public final class PieceBuilder {
   }
 
   private Part part(Blank blank) {
-    List<Cut> all = cuts.get(blank.name());
+    List<Cut> all = SharedCuts.merged(cuts.get(blank.name()));
     Solid solid = Carving.of(blank.box(), all, Fineness.USUAL);
     return new Part(
         blank.name(),

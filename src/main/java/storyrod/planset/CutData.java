@@ -45,6 +45,7 @@ record CutData(Piece piece, PartPhrases phrases) {
       case Cut.Slope slope -> slope.angle().toString();
       case Cut.Housing housing -> housing.lean().toString();
       case Cut.Trench trench -> "";
+      case Cut.Tenon tenon -> "";
       case Cut.Holes holes -> "";
       case Cut.Shaped shaped -> "";
       case Cut.Roundover roundover -> "";

@@ -23,6 +23,7 @@ final class CutJson {
       case Cut.Trench trench -> put(json, trench);
       case Cut.Shaped shaped -> put(json, shaped);
       case Cut.Roundover roundover -> put(json, roundover);
+      case Cut.Tenon tenon -> put(json, tenon);
       case Cut.Holes holes -> put(json, holes);
       case Cut.PocketHoles holes -> put(json, holes);
       case Cut.Slope slope -> put(json, slope);
@@ -36,6 +37,16 @@ final class CutJson {
     json.put("kind", "trench");
     json.put("depth_um", trench.depth().toMicrometres());
     json.put("removed_um", box(trench.removed()));
+    if (!trench.alsoFor().isEmpty()) {
+      json.put("also_for", trench.alsoFor());
+    }
+  }
+
+  private static void put(Map<String, Object> json, Cut.Tenon tenon) {
+    json.put("kind", "tenon");
+    json.put("length_um", tenon.length().toMicrometres());
+    json.put("tenon_um", box(tenon.tenon()));
+    json.put("removed_um", tenon.boxes().stream().map(CutJson::box).toList());
   }
 
   private static void put(Map<String, Object> json, Cut.Shaped shaped) {

@@ -18,11 +18,6 @@ import storyrod.stock.StockPlan.Placed;
 import storyrod.stock.StockPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.core.util.Separators;
-import tools.jackson.databind.ObjectWriter;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * {@code plan.json}: everything that was computed. Lengths are whole micrometres, and as printed
@@ -30,7 +25,6 @@ import tools.jackson.databind.json.JsonMapper;
  */
 final class PlanJson {
   private static final int FORMAT_VERSION = 1;
-  private static final ObjectWriter WRITER = writer();
 
   private final PlanSet set;
   private final Texts texts;
@@ -41,18 +35,8 @@ final class PlanJson {
   }
 
   static byte[] write(PlanSet set, StepPages steps, Texts texts) {
-    return (WRITER.writeValueAsString(new PlanJson(set, texts).all(steps)) + "\n")
+    return Json.text(new PlanJson(set, texts).all(steps))
         .getBytes(java.nio.charset.StandardCharsets.UTF_8);
-  }
-
-  private static ObjectWriter writer() {
-    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-    Separators separators =
-        Separators.createDefaultInstance().withObjectNameValueSpacing(Separators.Spacing.AFTER);
-    return JsonMapper.builder()
-        .build()
-        .writer()
-        .with(new DefaultPrettyPrinter(separators).withObjectIndenter(lines));
   }
 
   private Map<String, Object> all(StepPages steps) {

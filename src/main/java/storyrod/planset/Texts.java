@@ -54,7 +54,7 @@ record Texts(LengthFormat format, Words words) {
     return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
   }
 
-  private static String decimal(Rational value, int places) {
+  static String decimal(Rational value, int places) {
     return new BigDecimal(value.numerator())
         .divide(new BigDecimal(value.denominator()), places, RoundingMode.HALF_UP)
         .toPlainString();

@@ -29,7 +29,8 @@ import storyrod.words.Words;
 
 /**
  * Times every stage of a project's plan set, warm, in one process: least, median and most of the
- * counted rounds. Run by {@code mvn -q -Pbenchmark verify}; not a test, so no time ever fails one.
+ * counted rounds. Run by {@code mvn -q -Pbenchmark verify}, with the reading of ever larger
+ * descriptions behind it; not a test, so no time ever fails one.
  */
 public final class Benchmark {
   private static final int WARM_UP = 25;
@@ -54,6 +55,7 @@ public final class Benchmark {
       benchmark.round(source);
     }
     benchmark.print();
+    ReadingBenchmark.run();
   }
 
   private void round(SourceText source) {

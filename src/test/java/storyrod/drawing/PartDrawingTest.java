@@ -48,6 +48,10 @@ class PartDrawingTest {
     }
     Piece bench = WindowBench.piece();
     bench.marks().forEach(mark -> samples.put("window bench " + mark.mark(), sample(bench, mark)));
+    for (String project : List.of("side-table", "panel-door")) {
+      Piece piece = TenonDrawingTest.piece(project);
+      piece.marks().forEach(mark -> samples.put(project + " " + mark.mark(), sample(piece, mark)));
+    }
     return samples;
   }
 
@@ -186,6 +190,12 @@ class PartDrawingTest {
           }
         }
         words.add(through ? t.term() : sample.format().format(t.depth()) + " deep");
+      }
+      case Cut.Tenon t -> {
+        for (Axis axis : Axis.values()) {
+          addRange(t.tenon().on(axis), part.box().on(axis), lengths);
+        }
+        words.add(t.term());
       }
       case Cut.Holes h -> {
         for (Axis axis : Axis.values()) {

@@ -12,6 +12,7 @@ public final class Rules {
           new KeptInOrder(),
           new KeptBeforeJoints(),
           new CutAfterSizing(),
+          new MortiseBeforeTenon(),
           new DrillAfterSizing(),
           new SandAfterMachining(),
           new SizeBeforeFitting(),

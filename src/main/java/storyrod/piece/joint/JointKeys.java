@@ -17,7 +17,7 @@ final class JointKeys {
   static final Key DEPTH =
       Key.required("depth", new ValueType.LengthValue(false), "How deep it goes in.");
   static final Key GLUE =
-      Key.optional("glue", new ValueType.YesNo(), "Whether it is glued; no if not said.");
+      Key.optional("glue", new ValueType.YesNo(), "Whether it is glued.").standard("no");
   static final Key COUNT =
       Key.required("count", new ValueType.Count(1), "How many, spread evenly.");
 

@@ -6,6 +6,7 @@ import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
 import storyrod.geometry.Box;
+import storyrod.geometry.Range;
 import storyrod.piece.Cut;
 import storyrod.piece.Extension;
 import storyrod.piece.JointEffect;
@@ -46,6 +47,11 @@ abstract class Slotted implements JointType {
 
   private JointEffect square(Meeting meeting) {
     Entry entry = meeting.entry();
+    if (meeting.axis() == meeting.first().thickness()) {
+      boolean glued = entry.yes("glue", false);
+      return new JointEffect(
+          List.of(), JointKeys.plain(meeting, glued), List.of(wideFace(meeting)));
+    }
     Box slot = meeting.slot(entry.length("depth"));
     Cut cut =
         new Cut.Trench(
@@ -65,11 +71,28 @@ abstract class Slotted implements JointType {
         List.of(new CutIn(meeting.second().name(), cut)), JointKeys.plain(meeting, glued), faults);
   }
 
+  /** A slot takes an end or an edge; a wide face in it is mostly a joint the wrong way round. */
+  private static Diagnostic wideFace(Meeting meeting) {
+    String way = meeting.second().name() + "." + meeting.touched().word();
+    return Diagnostic.error(
+            "slot-takes-end",
+            meeting.entry().at("end"),
+            "a %s takes an end or an edge, but %s is a wide face"
+                .formatted(meeting.entry().kind(), meeting.entry().face("end")))
+        .also(meeting.first().at(), meeting.first().name() + " is defined here")
+        .hint(
+            "is it the wrong way round? write `end: %s, into: %s`"
+                .formatted(way, meeting.first().name()));
+  }
+
   /** Whether the slot is open at an edge of the part it is cut in, across its own run. */
   static boolean opensAtAnEdge(Meeting meeting, Box slot) {
     var across = meeting.first().thickness();
-    var have = meeting.second().box().on(across);
-    var taken = slot.on(across);
-    return !taken.from().isLongerThan(have.from()) || !taken.to().isShorterThan(have.to());
+    return !leavesWood(slot.on(across), meeting.second().box().on(across));
+  }
+
+  /** Whether some wood is left on both sides of what is taken. */
+  static boolean leavesWood(Range taken, Range have) {
+    return taken.from().isLongerThan(have.from()) && taken.to().isShorterThan(have.to());
   }
 }

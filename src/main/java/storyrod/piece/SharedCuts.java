@@ -1,0 +1,60 @@
+package storyrod.piece;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import storyrod.geometry.Axis;
+
+/** Makes one cut of trenches that lie in one place, such as grooves for a panel and a tongue. */
+final class SharedCuts {
+  private SharedCuts() {}
+
+  /** The same cuts, each trench once, as deep as the deepest of those it stands for. */
+  static List<Cut> merged(List<Cut> cuts) {
+    List<Cut> merged = new ArrayList<>();
+    for (Cut cut : cuts) {
+      int place = cut instanceof Cut.Trench trench ? indexOfSame(merged, trench) : -1;
+      if (place < 0) {
+        merged.add(cut);
+      } else {
+        merged.set(place, one((Cut.Trench) merged.get(place), (Cut.Trench) cut));
+      }
+    }
+    return List.copyOf(merged);
+  }
+
+  private static int indexOfSame(List<Cut> cuts, Cut.Trench trench) {
+    for (int i = 0; i < cuts.size(); i++) {
+      if (cuts.get(i) instanceof Cut.Trench other && isOnePlace(other, trench)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static boolean isOnePlace(Cut.Trench one, Cut.Trench other) {
+    return one.term().equals(other.term())
+        && one.from() == other.from()
+        && Arrays.stream(Axis.values())
+            .filter(axis -> axis != one.from().axis())
+            .allMatch(axis -> one.removed().on(axis).equals(other.removed().on(axis)));
+  }
+
+  private static Cut.Trench one(Cut.Trench first, Cut.Trench other) {
+    Cut.Trench deeper = other.depth().isLongerThan(first.depth()) ? other : first;
+    List<String> names =
+        Stream.of(first.forWhat().stream(), first.alsoFor().stream(), other.forWhat().stream())
+            .flatMap(each -> each)
+            .distinct()
+            .toList();
+    return new Cut.Trench(
+        first.term(),
+        first.from(),
+        deeper.removed(),
+        deeper.depth(),
+        names.stream().findFirst(),
+        names.isEmpty() ? List.of() : names.subList(1, names.size()),
+        first.at());
+  }
+}

@@ -1,0 +1,96 @@
+package storyrod.piece.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Diagnostic;
+import storyrod.description.Entry;
+import storyrod.description.EntryType;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.piece.Cut;
+import storyrod.piece.Extension;
+import storyrod.piece.JointEffect;
+import storyrod.piece.JointEffect.CutIn;
+import storyrod.piece.JointType;
+import storyrod.piece.Meeting;
+
+/**
+ * An end or an edge cut down on both cheeks to a tongue, which lies in a groove right along another
+ * part. A panel or another tongue may lie in the same groove.
+ */
+public final class Tongue implements JointType {
+  private static final EntryType WORDS =
+      new EntryType(
+          "tongue",
+          "The end of one part, thinned to a tongue, sits in a groove along another.",
+          List.of(
+              JointKeys.END,
+              JointKeys.INTO,
+              JointKeys.DEPTH,
+              Cheeks.THICKNESS,
+              Cheeks.SETBACK,
+              Cheeks.FROM,
+              JointKeys.GLUE));
+
+  @Override
+  public EntryType words() {
+    return WORDS;
+  }
+
+  @Override
+  public List<Extension> extensions(Entry entry) {
+    return List.of(new Extension(entry.face("end"), entry.length("depth")));
+  }
+
+  @Override
+  public JointEffect effect(Meeting meeting) {
+    Entry entry = meeting.entry();
+    List<Diagnostic> faults = new ArrayList<>(Cheeks.faults(meeting));
+    faults.addAll(meeting.depthFaults("depth", entry.length("depth")));
+    List<CutIn> cuts = new ArrayList<>();
+    if (faults.isEmpty()) {
+      Box slot = slot(meeting);
+      faults.addAll(edgeFaults(meeting, slot));
+      cuts.add(new CutIn(meeting.second().name(), groove(meeting, slot)));
+      cuts.add(new CutIn(meeting.first().name(), Cheeks.cut(meeting, tongue(meeting, slot))));
+    }
+    return new JointEffect(cuts, JointKeys.plain(meeting, entry.yes("glue", false)), faults);
+  }
+
+  private static Box slot(Meeting meeting) {
+    return meeting
+        .slot(meeting.entry().length("depth"))
+        .with(meeting.first().thickness(), Cheeks.across(meeting));
+  }
+
+  private static Box tongue(Meeting meeting, Box slot) {
+    Axis width = Axis.other(meeting.axis(), meeting.first().thickness());
+    return slot.with(width, meeting.first().box().on(width));
+  }
+
+  private static Cut groove(Meeting meeting, Box slot) {
+    return new Cut.Trench(
+        "groove",
+        meeting.touched(),
+        slot,
+        meeting.entry().length("depth"),
+        Optional.of(meeting.first().name()),
+        meeting.entry().at());
+  }
+
+  private static List<Diagnostic> edgeFaults(Meeting meeting, Box slot) {
+    Axis across = meeting.first().thickness();
+    if (Slotted.leavesWood(slot.on(across), meeting.second().box().on(across))) {
+      return List.of();
+    }
+    return List.of(
+        Diagnostic.error(
+                "slot-at-edge",
+                meeting.entry().at("end"),
+                "the groove for this tongue has no wood on one side: it lies at the edge of %s"
+                    .formatted(meeting.second().name()))
+            .also(meeting.second().at(), meeting.second().name() + " is defined here")
+            .hint("move the tongue inwards with `setback` and `from`, or move the part"));
+  }
+}

@@ -1,0 +1,169 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.description.EntryType;
+import storyrod.description.Examples;
+import storyrod.description.Key;
+import storyrod.description.Kinds;
+import storyrod.description.Meaning;
+import storyrod.description.SourceText;
+import storyrod.description.ValueType;
+import storyrod.description.Vocabulary;
+
+/**
+ * The page from which the language can be learnt, made from the lists that the reader reads by:
+ * every kind of entry with its keys, what they take, what holds if they are left out, and an
+ * example.
+ */
+public final class Reference {
+  private static final String ENDING = ".yaml";
+  private static final String JOINT = "joint-";
+  private static final String CUT = "cut-";
+
+  private final Vocabulary vocabulary;
+  private final Map<EntryType, String> names;
+  private final Map<String, SourceText> examples;
+
+  private Reference(Vocabulary vocabulary, List<SourceText> examples) {
+    this.vocabulary = vocabulary;
+    this.names = Kinds.of(vocabulary);
+    this.examples = byName(examples);
+  }
+
+  /**
+   * What the page shows beside the lists.
+   *
+   * @param chapters the examples of its introduction, in order
+   * @param examples one whole description for each kind of entry, named by it
+   * @param subAssemblies the descriptions that come with the tool to be used in others
+   */
+  public record Sources(
+      List<SourceText> chapters, List<SourceText> examples, List<SourceText> subAssemblies) {}
+
+  /** The page as HTML, with everything that it needs in itself. */
+  public static String html(Vocabulary vocabulary, Sources sources) {
+    Reference reference = new Reference(vocabulary, sources.examples());
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("chapters", chapters(sources.chapters()));
+    data.put("kinds", reference.kinds(""));
+    data.put("joints", reference.kinds(JOINT));
+    data.put("cuts", reference.kinds(CUT));
+    data.put("verbs", vocabulary.operations());
+    data.put("subAssemblies", sources.subAssemblies().stream().map(ShippedPage::of).toList());
+    return Templates.SHARED.render("reference/page.ftl", data);
+  }
+
+  /** A kind of entry; the places are where it is written. */
+  public record Kind(
+      String id,
+      String name,
+      String summary,
+      List<Place> places,
+      List<KeyRow> keys,
+      List<ShownText.Line> example) {}
+
+  /**
+   * A key that takes entries of a kind.
+   *
+   * @param form {@code named}, {@code listed} or {@code single}
+   */
+  public record Place(String owner, String ownerId, String key, String form) {}
+
+  /** A key as the reference shows it; what is not there is an empty text. */
+  public record KeyRow(
+      String name,
+      boolean required,
+      String help,
+      String meaning,
+      String link,
+      String inch,
+      String mm,
+      String example) {}
+
+  private List<Kind> kinds(String prefix) {
+    return names.entrySet().stream()
+        .filter(each -> group(each.getValue()).equals(prefix))
+        .map(each -> kind(each.getKey(), each.getValue()))
+        .toList();
+  }
+
+  private static String group(String id) {
+    return id.startsWith(JOINT) ? JOINT : id.startsWith(CUT) ? CUT : "";
+  }
+
+  private Kind kind(EntryType type, String id) {
+    SourceText example = examples.get(id);
+    if (example == null) {
+      throw new IllegalStateException("bug: no example for " + id);
+    }
+    Map<String, String> written = Examples.of(type, example, vocabulary);
+    return new Kind(
+        id,
+        type.name(),
+        type.summary(),
+        places(type),
+        type.keys().stream().map(key -> row(key, written.getOrDefault(key.name(), ""))).toList(),
+        ShownText.shown(example));
+  }
+
+  private KeyRow row(Key key, String example) {
+    return new KeyRow(
+        key.name(),
+        key.required(),
+        key.help(),
+        Meaning.of(key.type()),
+        link(key.type()).orElseGet(() -> group(key.type())),
+        key.standard().map(Key.Standard::inch).orElse(""),
+        key.standard().map(Key.Standard::mm).orElse(""),
+        example);
+  }
+
+  private Optional<String> link(ValueType type) {
+    return Kinds.inside(type).stream().findFirst().map(names::get);
+  }
+
+  /** The chapter in which a value's kinds are told, if it is one of a group. */
+  private static String group(ValueType type) {
+    if (type instanceof ValueType.Joints) {
+      return "joints";
+    }
+    return type instanceof ValueType.Cuts ? "cuts" : "";
+  }
+
+  private List<Place> places(EntryType type) {
+    List<Place> places = new ArrayList<>();
+    names.forEach(
+        (owner, id) ->
+            owner.keys().stream()
+                .filter(key -> Kinds.inside(key.type()).contains(type))
+                .forEach(key -> places.add(new Place(owner.name(), id, key.name(), form(key)))));
+    return places;
+  }
+
+  private static String form(Key key) {
+    if (key.type() instanceof ValueType.Named || key.type() instanceof ValueType.Assemblies) {
+      return "named";
+    }
+    return key.type() instanceof ValueType.Listed ? "listed" : "single";
+  }
+
+  private static Map<String, SourceText> byName(List<SourceText> sources) {
+    Map<String, SourceText> byName = new LinkedHashMap<>();
+    sources.forEach(source -> byName.put(source.file().replace(ENDING, ""), source));
+    return byName;
+  }
+
+  /** The introduction's examples by their names without the number that orders them. */
+  private static Map<String, List<ShownText.Line>> chapters(List<SourceText> sources) {
+    Map<String, List<ShownText.Line>> chapters = new LinkedHashMap<>();
+    byName(sources)
+        .forEach(
+            (name, source) ->
+                chapters.put(name.replaceFirst("^[0-9]+-", ""), ShownText.shown(source)));
+    return chapters;
+  }
+}

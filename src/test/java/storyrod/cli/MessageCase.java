@@ -1,0 +1,158 @@
+package storyrod.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import storyrod.description.Diagnostic;
+import storyrod.description.DiagnosticPrinter;
+import storyrod.description.Diagnostics;
+import storyrod.description.SourceText;
+import storyrod.description.Span;
+
+/**
+ * A description whose comments say what is found in its next line: {@code # error: 16-20 MESSAGE
+ * [CODE]}, the columns first, then {@code # also: LINE REMARK} and {@code # hint: WORDS}, of which
+ * words may be left out at the end with {@code ...}. A place that no comment can stand before is
+ * given as {@code # error: LINE:16-20}.
+ */
+record MessageCase(List<String> lines) {
+  private static final Pattern EXPECTED =
+      Pattern.compile("\\s*# (error|warning|advice|also|hint): (.*)");
+  private static final Pattern PLACED = Pattern.compile("(\\d+):(\\d.*)");
+
+  static MessageCase of(String text) {
+    return new MessageCase(List.of(text.split("\n", -1)));
+  }
+
+  /** What the whole pipeline finds, one line for each message, second place and hint. */
+  List<String> found() {
+    return shortened(findings().stream().flatMap(each -> told(each).stream()).toList(), expected());
+  }
+
+  List<Diagnostic> findings() {
+    Diagnostics diagnostics = new Diagnostics();
+    Pipeline.plan(new SourceText("case.yaml", String.join("\n", lines)), diagnostics);
+    return diagnostics.sorted();
+  }
+
+  List<String> expected() {
+    List<String> expected = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      Matcher comment = EXPECTED.matcher(lines.get(i));
+      if (comment.matches()) {
+        expected.add(line(comment, target(i)));
+      }
+    }
+    return expected;
+  }
+
+  private static String line(Matcher comment, int target) {
+    String kind = comment.group(1);
+    boolean placed = PLACED.matcher(comment.group(2)).matches();
+    boolean relative = !kind.equals("hint") && !kind.equals("also") && !placed;
+    return kind + ": " + (relative ? target + ":" : "") + comment.group(2);
+  }
+
+  private int target(int comment) {
+    int next = comment;
+    while (next < lines.size() && EXPECTED.matcher(lines.get(next)).matches()) {
+      next++;
+    }
+    return next + 1;
+  }
+
+  private static List<String> told(Diagnostic fault) {
+    List<String> told = new ArrayList<>();
+    told.add(
+        "%s: %s %s [%s]"
+            .formatted(fault.severity().word(), place(fault), fault.message(), fault.code()));
+    fault.also().forEach(place -> told.add("also: " + place.at().line() + " " + place.remark()));
+    fault.hints().forEach(hint -> told.add("hint: " + hint));
+    return told;
+  }
+
+  private static final Pattern MARK = Pattern.compile("\n *\\| +(\\^+)\n");
+
+  private static String place(Diagnostic fault) {
+    Span at = fault.at();
+    Matcher mark = MARK.matcher(DiagnosticPrinter.print(fault));
+    int length = mark.find() ? mark.group(1).length() : 1;
+    String last = length == 1 ? "" : "-" + (at.column() + length - 1);
+    return at.line() + ":" + at.column() + last;
+  }
+
+  /** Cuts what was found to as much as is expected of it. */
+  private static List<String> shortened(List<String> found, List<String> expected) {
+    List<String> shortened = new ArrayList<>(found);
+    for (int i = 0; i < Math.min(found.size(), expected.size()); i++) {
+      String start = expected.get(i).replaceAll("\\.\\.\\.$", "");
+      if (expected.get(i).endsWith("...") && found.get(i).startsWith(start)) {
+        shortened.set(i, expected.get(i));
+      }
+    }
+    return shortened;
+  }
+
+  boolean holds() {
+    return expected().equals(found());
+  }
+
+  /** The same case with what is found now as its comments, for a person to read over. */
+  MessageCase renewed() {
+    MessageCase bare =
+        new MessageCase(lines.stream().filter(line -> !EXPECTED.matcher(line).matches()).toList());
+    return Stream.of(bare.commented(), bare.headed(true), bare.headed(false))
+        .filter(MessageCase::holds)
+        .findFirst()
+        .orElse(this);
+  }
+
+  private MessageCase commented() {
+    List<String> all = new ArrayList<>();
+    List<Diagnostic> faults = findings();
+    for (int i = 0; i < lines.size(); i++) {
+      int line = i + 1;
+      faults.stream()
+          .filter(fault -> fault.at().line() == line)
+          .flatMap(fault -> told(fault).stream())
+          .forEach(
+              told -> all.add("# " + told.replaceFirst("^(error|warning|advice): \\d+:", "$1: ")));
+      all.add(lines.get(i));
+    }
+    return withSecondPlaces(all);
+  }
+
+  /** Second places are told by the lines of the text as it stands with its comments. */
+  private static MessageCase withSecondPlaces(List<String> all) {
+    List<String> also =
+        new MessageCase(all)
+            .findings().stream()
+                .flatMap(fault -> told(fault).stream())
+                .filter(told -> told.startsWith("also: "))
+                .toList();
+    int next = 0;
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).startsWith("# also: ") && next < also.size()) {
+        all.set(i, "# " + also.get(next++));
+      }
+    }
+    return new MessageCase(all);
+  }
+
+  private MessageCase headed(boolean moves) {
+    List<String> found = findings().stream().flatMap(fault -> told(fault).stream()).toList();
+    List<String> all = new ArrayList<>();
+    found.forEach(told -> all.add("# " + moved(told, moves ? found.size() : 0)));
+    all.addAll(lines);
+    return new MessageCase(all);
+  }
+
+  private static String moved(String told, int by) {
+    Matcher place = Pattern.compile("^(error|warning|advice|also): (\\d+)(.*)").matcher(told);
+    return place.matches()
+        ? place.group(1) + ": " + (Integer.parseInt(place.group(2)) + by) + place.group(3)
+        : told;
+  }
+}

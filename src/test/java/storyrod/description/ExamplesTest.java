@@ -1,0 +1,43 @@
+package storyrod.description;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every kind of entry has an example that is read without a fault and uses each of its keys. */
+class ExamplesTest {
+  @Test
+  void everyKindHasOneAndNoneIsLeftOver() {
+    List<String> wanted =
+        ExampleFiles.KINDS.values().stream().map(name -> name + ".yaml").sorted().toList();
+    assertEquals(wanted, ExampleFiles.names());
+  }
+
+  @ParameterizedTest
+  @MethodSource("storyrod.description.ExampleFiles#kinds")
+  void isReadWithoutAFault(EntryType kind) {
+    assertEquals(
+        "no faults\n", DiagnosticPrinter.print(ExampleFiles.faults(ExampleFiles.source(kind))));
+  }
+
+  @ParameterizedTest
+  @MethodSource("storyrod.description.ExampleFiles#kinds")
+  void usesEveryKey(EntryType kind) {
+    Map<String, String> written =
+        Examples.of(kind, ExampleFiles.source(kind), ExampleFiles.VOCABULARY);
+    assertEquals(
+        kind.keys().stream().map(Key::name).sorted().toList(),
+        written.keySet().stream().sorted().toList());
+  }
+
+  @Test
+  void everySectionIsReachedFromTheProject() {
+    assertEquals(
+        List.of(),
+        Sections.ALL.stream().filter(each -> !ExampleFiles.KINDS.containsKey(each)).toList());
+  }
+}

@@ -1,0 +1,66 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import storyrod.drawing.Drawing.Dimension;
+import storyrod.piece.Mark;
+import storyrod.piece.Piece;
+
+/** What the drawings of rails, legs and stiles say; the sizes are worked by hand. */
+class TenonDrawingTest {
+  static Piece piece(String project) {
+    return WindowBench.piece(Path.of("src/test/resources/projects", project, "project.yaml"));
+  }
+
+  private static Drawing drawing(String project, String part) {
+    Piece piece = piece(project);
+    Mark mark = piece.mark(piece.part(part).mark());
+    return PartDrawing.draw(mark, piece, WindowBench.PART_AREA);
+  }
+
+  private static List<String> dimensions(Drawing drawing) {
+    return Clean.dimensions(drawing).stream().map(Dimension::text).sorted().toList();
+  }
+
+  /** An apron 4 wide loses 1/2 above and 1/4 below: its tenon is 3 1/4 wide. */
+  @Test
+  void twoEqualTenonsHaveOneNoteAndTheShouldersTheirDistance() {
+    Drawing apron = drawing("side-table", "left-end.apron");
+    assertTrue(
+        Clean.notes(apron).contains("2× 1/4 × 3 1/4 × 3/4 tenons for C"), Clean.notes(apron));
+    assertEquals(
+        List.of("1/4", "1/4", "1/4", "13", "14 1/2", "3 1/4", "3/4", "3/4", "4"),
+        dimensions(apron));
+  }
+
+  /** 1/8 reveal and 1/4 off the cheek: the mortise begins 3/8 from the leg's face. */
+  @Test
+  void aMortiseIsPlacedFromTwoEdgesAndItsNoteGivesTheDepth() {
+    Drawing leg = drawing("side-table", "left-end.front-leg");
+    assertTrue(
+        Clean.notes(leg).contains("1/4 × 3 1/4 mortise for A, 13/16 deep"), Clean.notes(leg));
+    assertTrue(
+        Clean.notes(leg).contains("1/4 × 3 1/4 mortise for D, 13/16 deep"), Clean.notes(leg));
+    assertEquals(
+        List.of(
+            "1 1/2", "1 1/2", "1/2", "1/2", "1/4", "1/4", "23 1/4", "3 1/4", "3 1/4", "3/8", "3/8"),
+        dimensions(leg));
+  }
+
+  @Test
+  void aSharedGrooveIsDrawnOnceAndNamesAllThatGoesIn() {
+    Drawing stile = drawing("panel-door", "left-stile");
+    assertEquals(1, Clean.notes(stile).split("groove", -1).length - 1);
+    assertTrue(Clean.notes(stile).contains("groove for B, C and D, 3/8 deep"), Clean.notes(stile));
+  }
+
+  @Test
+  void aTongueAsWideAsItsRailIsNotedByThicknessAndLength() {
+    Drawing rail = drawing("panel-door", "top-rail");
+    assertTrue(Clean.notes(rail).contains("2× 1/4 × 3/8 tongues for A"), Clean.notes(rail));
+  }
+}
