@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -15,7 +16,7 @@ import storyrod.piece.Part;
  * their boxes overlap: one is moved step by step and its wood compared with the other's. A part
  * that leans may also leave along its own axis.
  */
-final class Passing {
+public final class Passing {
   /** A step this long runs into whatever is in the way, and is short beside any part, in mm. */
   private static final double FIRST_STEP_MM = 4;
 
@@ -47,6 +48,22 @@ final class Passing {
       case Cut.PocketHoles pockets -> false;
       case Cut.InPlace inPlace -> false;
     };
+  }
+
+  /**
+   * The unit vector along which parts that move as one leave others towards a face: along a lean
+   * where a leaning part leaves them no other way, else straight.
+   */
+  public static Vector3D direction(List<Part> moving, List<Part> others, Face leave) {
+    return moving.stream()
+        .flatMap(
+            mover ->
+                others.stream()
+                    .filter(other -> isNeeded(mover, other))
+                    .flatMap(other -> way(mover, other, leave).stream()))
+        .filter(way -> !way.equals(leave.normal()))
+        .findFirst()
+        .orElse(leave.normal());
   }
 
   /** How a part can leave another towards a face: straight, or along the lean of one of them. */

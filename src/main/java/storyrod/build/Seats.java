@@ -71,10 +71,15 @@ public final class Seats {
             .anyMatch(item -> item != null && item.kind().isTopFastener());
   }
 
+  /** Whether this joint, or another of the same two parts, is a slot. */
   private boolean isHeldInPlace(Joint joint) {
-    return piece.part(joint.second()).cuts().stream()
+    return takes(joint.second(), joint.first()) || takes(joint.first(), joint.second());
+  }
+
+  private boolean takes(String part, String other) {
+    return piece.part(part).cuts().stream()
         .filter(cut -> cut instanceof Cut.Trench || cut instanceof Cut.Housing)
-        .anyMatch(cut -> cut.isFor(joint.first()));
+        .anyMatch(cut -> cut.isFor(other));
   }
 
   private List<Seat> of(Joint joint) {

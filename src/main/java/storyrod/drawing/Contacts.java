@@ -2,12 +2,15 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.Passing;
 import storyrod.geometry.Face;
 import storyrod.piece.Joint;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** Where parts of a piece meet, by its joints. */
@@ -64,11 +67,25 @@ final class Contacts {
     return farthestTwo(paths);
   }
 
-  /** Parts that were moved out together in a direction by a distance in mm. */
-  record Out(List<String> parts, Face to, double distanceMm) {
-    Vector3D shift() {
-      return Extent.direction(to).multiply(distanceMm);
+  /**
+   * Parts that were moved out together towards a face.
+   *
+   * @param shift how far, in mm; not square to the face where they leave along a lean
+   */
+  record Out(List<String> parts, Face to, Vector3D shift) {}
+
+  /**
+   * The unit vectors along which units leave what stays towards a face, for each of their parts.
+   */
+  Map<String, Vector3D> waysOut(Collection<List<String>> units, List<String> staying, Face to) {
+    List<Part> others = staying.stream().map(piece::part).toList();
+    Map<String, Vector3D> ways = new LinkedHashMap<>();
+    for (List<String> unit : units) {
+      List<Part> moving = unit.stream().map(piece::part).toList();
+      Vector3D way = Passing.direction(moving, others, to);
+      unit.forEach(part -> ways.put(part, way));
     }
+    return ways;
   }
 
   private static Path path(String part, Vector3D seat, Out out, Map<String, Vector3D> offsets) {

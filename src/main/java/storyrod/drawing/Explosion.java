@@ -81,13 +81,15 @@ final class Explosion {
 
   private void moveOut(Group group, List<String> placed) {
     shift(group, commonOffset(group, placed));
-    Vector3D out = Extent.direction(group.out());
+    List<List<String>> units = group.units().stream().map(Moves.Unit::parts).toList();
+    Map<String, Vector3D> ways = contacts.waysOut(units, placed, group.out());
     double from = beyond(group) + LEAST_SHARE * diagonal;
-    Clearance.Moving moving = new Clearance.Moving(group.parts(), placed, out);
+    Clearance.Moving moving = new Clearance.Moving(ways, placed);
     double distance = clearance.distance(moving, offsets, from, from + MOST_SHARE * diagonal);
-    shift(group, out.multiply(distance));
-    for (Moves.Unit unit : group.units()) {
-      paths.addAll(contacts.paths(new Out(unit.parts(), group.out(), distance), placed, offsets));
+    ways.forEach((part, way) -> offsets.merge(part, way.multiply(distance), Vector3D::add));
+    for (List<String> unit : units) {
+      Vector3D shift = ways.get(unit.getFirst()).multiply(distance);
+      paths.addAll(contacts.paths(new Out(unit, group.out(), shift), placed, offsets));
     }
   }
 

@@ -218,7 +218,7 @@ final class PartDrawing {
   private static Map<Face, Shown> projections(FlatPart flat) {
     Set<Face> views = Measures.views(flat);
     List<Box> removed = flat.removed();
-    boolean curved = !flat.shaped().isEmpty();
+    boolean shaped = flat.isSlanted() || !flat.shaped().isEmpty();
     Map<Face, Shown> shown = new LinkedHashMap<>();
     List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
         .filter(views::contains)
@@ -226,8 +226,8 @@ final class PartDrawing {
             face ->
                 shown.put(
                     face,
-                    curved
-                        ? new CurvedView(flat, face)
+                    shaped
+                        ? new SolidView(flat, face)
                         : new Projection(flat.box(), removed, face)));
     return shown;
   }

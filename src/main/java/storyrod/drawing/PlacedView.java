@@ -57,23 +57,15 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   /** Its edges, faces and bores; what it shows does not change with the scale. */
   List<Element> elements(Shown shown) {
     List<Element> elements = new ArrayList<>();
-    if (flat.isSlanted()) {
-      new SlantedElements(this).addTo(elements);
-    } else {
-      addSquareOrCurved(shown, elements);
+    switch (shown) {
+      case Projection projection -> add(projection, elements);
+      case SolidView solid -> solid.addTo(this, elements);
     }
     flat.cuts().forEach(cut -> Bores.add(this, cut, elements));
     if (across() == Axis.X) {
       ruler.breaks().forEach(gap -> addBreak(gap, elements));
     }
     return elements;
-  }
-
-  private void addSquareOrCurved(Shown shown, List<Element> elements) {
-    switch (shown) {
-      case Projection projection -> add(projection, elements);
-      case CurvedView curved -> curved.addTo(this, elements);
-    }
   }
 
   private void add(Projection projection, List<Element> elements) {

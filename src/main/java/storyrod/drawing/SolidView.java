@@ -3,238 +3,197 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
+import storyrod.drawing.Seen.Stroke;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Fineness;
 import storyrod.geometry.FlatFace;
+import storyrod.geometry.Range;
+import storyrod.geometry.Solid;
+import storyrod.measure.Length;
 import storyrod.piece.Carving;
 
 /**
- * What is seen of a part with slanted cuts from one of its faces: the edges of its solid, each cut
- * where it crosses another, are seen where no face lies before their middle.
+ * What is seen of a part with curves or slants from one of its faces, in mm on the two axes of the
+ * view. Its arcs are chords too fine to be told from the true curve.
  */
-final class SolidView {
-  private static final double NEAR = 1e-4;
-  private static final double FACING = 1e-9;
+final class SolidView implements Shown {
+  private static final PrecisionModel GRID = new PrecisionModel(1e4);
+  private static final GeometryFactory FACTORY = new GeometryFactory(GRID);
+  private static final double NEAREST_MM = 0.01;
 
-  private final Axis across;
-  private final Axis up;
-  private final Vector3D towards;
-  private final List<FlatFace> faces;
-  private final List<FlatFace> facing;
+  private final List<List<At>> visible;
+  private final List<List<At>> hidden;
+  private final Geometry whole;
+  private final Geometry nearest;
 
-  /** A point of the view: its coordinates across and up, in mm of the part. */
-  record Spot(double across, double up) {
-    double distance(Spot other) {
-      return Math.hypot(across - other.across, up - other.up);
-    }
-
-    Spot lerp(Spot other, double share) {
-      return new Spot(across + (other.across - across) * share, up + (other.up - up) * share);
-    }
+  SolidView(FlatPart flat, Face face) {
+    Solid solid = Carving.of(flat.box(), flat.cuts(), Fineness.DRAWN);
+    View view = view(face);
+    Scene.Item item = new Scene.Item(flat.part().name(), solid, Vector3D.ZERO);
+    Seen.Lines lines =
+        HiddenLines.of(new Scene(List.of(item)), view)
+            .seenAndHidden(each -> false)
+            .getFirst()
+            .lines();
+    Function<At, At> place = at -> new At(at.x(), -at.y());
+    this.visible = Chains.of(mapped(lines.visible(), place));
+    this.hidden = Chains.of(mapped(lines.hidden(), place));
+    double reach = reach(solid, view);
+    this.whole = united(solid, view, place, each -> true);
+    this.nearest = united(solid, view, place, each -> depth(each, view) > reach - NEAREST_MM);
   }
 
-  /** A straight edge of one role. */
-  record Stroke(Role role, Spot from, Spot to) {}
-
-  /** An area of one tone, with openings. */
-  record Patch(Tone tone, List<List<Spot>> rings) {}
-
-  private record Segment(Vector3D from, Vector3D to) {}
-
-  SolidView(FlatPart flat, Face seenFrom) {
-    this.across = seenFrom.axis() == Axis.X ? Axis.Y : Axis.X;
-    this.up = Axis.other(seenFrom.axis(), across);
-    this.towards = seenFrom.normal();
-    this.faces = Carving.of(flat.box(), flat.cuts(), Fineness.DRAWN).faces();
-    this.facing = faces.stream().filter(face -> face.normal().dot(towards) > FACING).toList();
+  /** A view with axes along those of the flat part; for some faces it is a mirror image. */
+  private static View view(Face face) {
+    Vector3D out = Extent.direction(face);
+    Vector3D right = Extent.direction(face.axis() == Axis.X ? Face.BACK : Face.RIGHT);
+    Vector3D up = Extent.direction(face.axis() == Axis.Z ? Face.BACK : Face.TOP);
+    return new View(right, up, out);
   }
 
-  /** The faces that look this way, the farthest first. */
-  List<Patch> patches() {
-    double nearest = facing.stream().mapToDouble(this::nearness).max().orElse(0);
-    return facing.stream()
-        .sorted(Comparator.comparingDouble(this::nearness))
-        .map(face -> new Patch(tone(face, nearest), rings(face)))
+  private static List<Stroke> mapped(List<Stroke> strokes, Function<At, At> place) {
+    return strokes.stream()
+        .map(each -> new Stroke(place.apply(each.from()), place.apply(each.to())))
         .toList();
   }
 
-  private double nearness(FlatFace face) {
-    return face.outer().stream().mapToDouble(point -> point.dot(towards)).max().orElse(0);
+  private static double reach(Solid solid, View view) {
+    return solid.faces().stream().mapToDouble(face -> depth(face, view)).max().orElse(0);
   }
 
-  private Tone tone(FlatFace face, double nearest) {
-    boolean flat = face.normal().dot(towards) > 1 - FACING;
-    return flat && nearness(face) > nearest - NEAR ? Tone.FRONT : Tone.SIDE;
+  private static double depth(FlatFace face, View view) {
+    return face.outer().stream().mapToDouble(at -> at.dot(view.toViewer())).min().orElse(0);
   }
 
-  private List<List<Spot>> rings(FlatFace face) {
-    List<List<Spot>> rings = new ArrayList<>();
-    rings.add(face.outer().stream().map(this::spot).toList());
-    face.openings().forEach(ring -> rings.add(ring.stream().map(this::spot).toList()));
+  private static Geometry united(
+      Solid solid,
+      View view,
+      Function<At, At> place,
+      java.util.function.Predicate<FlatFace> wanted) {
+    List<Geometry> pictures = new ArrayList<>();
+    for (FlatFace face : solid.faces()) {
+      if (ScreenFace.looksAt(view, face) && wanted.test(face)) {
+        pictures.add(picture(face, view, place));
+      }
+    }
+    return UnaryUnionNG.union(pictures, GRID);
+  }
+
+  private static Polygon picture(FlatFace face, View view, Function<At, At> place) {
+    LinearRing[] openings =
+        face.openings().stream().map(ring -> ring(ring, view, place)).toArray(LinearRing[]::new);
+    return FACTORY.createPolygon(ring(face.outer(), view, place), openings);
+  }
+
+  private static LinearRing ring(List<Vector3D> ring, View view, Function<At, At> place) {
+    return FACTORY.createLinearRing(
+        Stream.concat(ring.stream(), Stream.of(ring.getFirst()))
+            .map(corner -> place.apply(view.project(corner)))
+            .map(at -> new Coordinate(GRID.makePrecise(at.x()), GRID.makePrecise(at.y())))
+            .toArray(Coordinate[]::new));
+  }
+
+  /** Its areas and lines on paper, without what the ruler leaves out. */
+  void addTo(PlacedView view, List<Element> elements) {
+    addAreas(view, Tone.SIDE, whole, elements);
+    addAreas(view, Tone.FRONT, nearest, elements);
+    hidden.forEach(chain -> addLine(view, Role.HIDDEN, chain, elements));
+    visible.forEach(chain -> addLine(view, Role.VISIBLE, chain, elements));
+  }
+
+  private static void addAreas(PlacedView view, Tone tone, Geometry area, List<Element> elements) {
+    for (Range shown : shown(view)) {
+      Geometry part = view.ruler().breaks().isEmpty() ? area : between(area, shown);
+      for (Object each : PolygonExtracter.getPolygons(part)) {
+        elements.add(new Area(tone, rings((Polygon) each, view)));
+      }
+    }
+  }
+
+  private static List<Range> shown(PlacedView view) {
+    Range all = view.flat().box().on(view.across());
+    return view.across() == Axis.X ? view.ruler().shown(all) : List.of(all);
+  }
+
+  private static Geometry between(Geometry area, Range range) {
+    Envelope strip = new Envelope(area.getEnvelopeInternal());
+    Envelope cut =
+        new Envelope(range.from().toMm(), range.to().toMm(), strip.getMinY(), strip.getMaxY());
+    return OverlayNG.overlay(area, FACTORY.toGeometry(cut), OverlayNG.INTERSECTION, GRID);
+  }
+
+  private static List<List<At>> rings(Polygon polygon, PlacedView view) {
+    List<List<At>> rings = new ArrayList<>();
+    rings.add(points(polygon.getExteriorRing(), view));
+    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+      rings.add(points(polygon.getInteriorRingN(i), view));
+    }
     return rings;
   }
 
-  /** Its edges; where a seen and a hidden one fall together, the seen one alone. */
-  List<Stroke> strokes() {
-    List<Segment> segments = segments();
-    List<Stroke> seen = new ArrayList<>();
-    List<Stroke> hidden = new ArrayList<>();
-    for (Segment segment : segments) {
-      double from = 0;
-      for (double to : crossings(segment, segments)) {
-        Vector3D middle = segment.from.lerp(segment.to, (from + to) / 2);
-        Spot start = spot(segment.from).lerp(spot(segment.to), from);
-        Spot end = spot(segment.from).lerp(spot(segment.to), to);
-        boolean isHidden = isCovered(middle);
-        add(
-            new Stroke(isHidden ? Role.HIDDEN : Role.VISIBLE, start, end),
-            isHidden ? hidden : seen);
-        from = to;
-      }
+  private static List<At> points(LinearRing ring, PlacedView view) {
+    List<At> points = new ArrayList<>();
+    for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
+      points.add(paper(new At(ring.getCoordinateN(i).x, ring.getCoordinateN(i).y), view));
     }
-    List<Stroke> all = new ArrayList<>(seen);
-    hidden.stream().filter(each -> seen.stream().noneMatch(s -> covers(s, each))).forEach(all::add);
-    return all;
+    return points;
   }
 
-  private static void add(Stroke stroke, List<Stroke> to) {
-    if (stroke.from.distance(stroke.to) > NEAR && to.stream().noneMatch(s -> covers(s, stroke))) {
-      to.removeIf(shorter -> covers(stroke, shorter));
-      to.add(stroke);
-    }
+  private static At paper(At at, PlacedView view) {
+    return view.at(Length.nearest(at.x()), Length.nearest(at.y()));
   }
 
-  private List<Segment> segments() {
-    List<Segment> segments = new ArrayList<>();
-    for (FlatFace face : faces) {
-      addRing(face.outer(), segments);
-      face.openings().forEach(ring -> addRing(ring, segments));
+  private static void addLine(PlacedView view, Role role, List<At> chain, List<Element> elements) {
+    if (view.across() != Axis.X || view.ruler().breaks().isEmpty()) {
+      elements.add(new Line(role, chain.stream().map(at -> paper(at, view)).toList()));
+      return;
     }
-    return segments;
-  }
-
-  private void addRing(List<Vector3D> ring, List<Segment> segments) {
-    for (int i = 0; i < ring.size(); i++) {
-      Segment next = new Segment(ring.get(i), ring.get((i + 1) % ring.size()));
-      boolean isPoint = spot(next.from).distance(spot(next.to)) < NEAR;
-      if (!isPoint) {
-        segments.add(next);
+    for (int i = 0; i + 1 < chain.size(); i++) {
+      for (Stroke stroke : shown(new Stroke(chain.get(i), chain.get(i + 1)), view)) {
+        elements.add(new Line(role, List.of(paper(stroke.from(), view), paper(stroke.to(), view))));
       }
     }
   }
 
-  /** Where along a segment, as shares of it, others cross it; its end last. */
-  private TreeSet<Double> crossings(Segment segment, List<Segment> others) {
-    TreeSet<Double> at = new TreeSet<>(List.of(1.0));
-    Spot a = spot(segment.from);
-    Spot b = spot(segment.to);
-    for (Segment other : others) {
-      Spot c = spot(other.from);
-      Spot d = spot(other.to);
-      double turn = cross(a, b, c, d);
-      if (Math.abs(turn) < NEAR * NEAR) {
-        for (Spot end : List.of(c, d)) {
-          addInside(shareOf(a, b, end), at);
-        }
-      } else {
-        double share = cross(a, c, c, d) / turn;
-        double there = cross(a, c, a, b) / turn;
-        if (there > -NEAR && there < 1 + NEAR) {
-          addInside(share, at);
-        }
-      }
+  /** The stretches of a stroke that the ruler does not leave out. */
+  private static List<Stroke> shown(Stroke stroke, PlacedView view) {
+    double from = Math.min(stroke.from().x(), stroke.to().x());
+    double to = Math.max(stroke.from().x(), stroke.to().x());
+    if (to - from < NEAREST_MM) {
+      return view.ruler().shows(Length.nearest(from)) ? List.of(stroke) : List.of();
     }
-    return at;
+    Range range = new Range(Length.nearest(from), Length.nearest(to));
+    boolean forwards = stroke.from().x() < stroke.to().x();
+    return view.ruler().shown(range).stream()
+        .sorted(Comparator.comparing(Range::from))
+        .map(each -> between(stroke, each, forwards))
+        .toList();
   }
 
-  private static void addInside(double share, TreeSet<Double> at) {
-    if (share > NEAR && share < 1 - NEAR) {
-      at.add(share);
-    }
-  }
-
-  private static double cross(Spot a, Spot b, Spot c, Spot d) {
-    return (b.across - a.across) * (d.up - c.up) - (b.up - a.up) * (d.across - c.across);
-  }
-
-  private static double shareOf(Spot a, Spot b, Spot point) {
-    double along =
-        (point.across - a.across) * (b.across - a.across) + (point.up - a.up) * (b.up - a.up);
-    double length = a.distance(b);
-    return a.lerp(b, along / (length * length)).distance(point) < NEAR
-        ? along / (length * length)
-        : -1;
-  }
-
-  /** Whether a stroke lies wholly on another one. */
-  private static boolean covers(Stroke whole, Stroke part) {
-    for (Spot end : List.of(part.from, part.to)) {
-      double share = shareOf(whole.from, whole.to, end);
-      if (share < -NEAR || share > 1 + NEAR || isOff(whole, end)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static boolean isOff(Stroke whole, Spot end) {
-    double away = cross(whole.from, whole.to, whole.from, end);
-    return Math.abs(away) > NEAR * whole.from.distance(whole.to) * 10;
-  }
-
-  /** Whether a face that looks this way lies before a point. */
-  private boolean isCovered(Vector3D point) {
-    return facing.stream().anyMatch(face -> isBefore(face, point));
-  }
-
-  private boolean isBefore(FlatFace face, Vector3D point) {
-    double steep = face.normal().dot(towards);
-    double before = (face.offsetMm() - face.normal().dot(point)) / steep;
-    return before > 10 * NEAR && isInside(face, spot(point));
-  }
-
-  private boolean isInside(FlatFace face, Spot spot) {
-    return contains(face.outer(), spot)
-        && face.openings().stream().noneMatch(ring -> contains(ring, spot));
-  }
-
-  private boolean contains(List<Vector3D> ring, Spot spot) {
-    boolean inside = false;
-    for (int i = 0; i < ring.size(); i++) {
-      Spot a = spot(ring.get(i));
-      Spot b = spot(ring.get((i + 1) % ring.size()));
-      if (shareOnEdge(a, b, spot)) {
-        return false;
-      }
-      boolean straddles = a.up > spot.up != b.up > spot.up;
-      double at = a.across + (spot.up - a.up) / (b.up - a.up) * (b.across - a.across);
-      inside ^= straddles && spot.across < at;
-    }
-    return inside;
-  }
-
-  private static boolean shareOnEdge(Spot a, Spot b, Spot spot) {
-    if (a.distance(b) < NEAR) {
-      return false;
-    }
-    double share = shareOf(a, b, spot);
-    return share >= 0 && share <= 1;
-  }
-
-  private Spot spot(Vector3D point) {
-    return new Spot(on(point, across), on(point, up));
-  }
-
-  private static double on(Vector3D point, Axis axis) {
-    return switch (axis) {
-      case X -> point.getX();
-      case Y -> point.getY();
-      case Z -> point.getZ();
-    };
+  private static Stroke between(Stroke stroke, Range range, boolean forwards) {
+    double run = stroke.to().x() - stroke.from().x();
+    double one = (range.from().toMm() - stroke.from().x()) / run;
+    double two = (range.to().toMm() - stroke.from().x()) / run;
+    return forwards ? stroke.between(one, two) : stroke.between(two, one);
   }
 }

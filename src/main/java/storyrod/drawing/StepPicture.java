@@ -151,18 +151,19 @@ final class StepPicture {
   }
 
   private List<List<Path>> moveOut(Face to, View view, Map<String, Vector3D> offsets) {
-    List<String> all = moving.stream().flatMap(List::stream).toList();
-    if (all.isEmpty() || staying.isEmpty()) {
+    if (moving.isEmpty() || staying.isEmpty()) {
       return List.of();
     }
     double diagonal = Extent.diagonalMm(Extent.around(parts));
-    Clearance.Moving out = new Clearance.Moving(all, staying, Extent.direction(to));
+    Map<String, Vector3D> ways = contacts.waysOut(moving, staying, to);
+    Clearance.Moving out = new Clearance.Moving(ways, staying);
     double distance =
         new Clearance(parts, view)
             .distance(out, offsets, LEAST_SHARE * diagonal, MOST_SHARE * diagonal);
-    all.forEach(part -> offsets.put(part, Extent.direction(to).multiply(distance)));
+    ways.forEach((part, way) -> offsets.put(part, way.multiply(distance)));
     return moving.stream()
-        .map(unit -> contacts.paths(new Out(unit, to, distance), staying, offsets))
+        .map(unit -> new Out(unit, to, offsets.get(unit.getFirst())))
+        .map(unit -> contacts.paths(unit, staying, offsets))
         .toList();
   }
 

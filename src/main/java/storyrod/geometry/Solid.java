@@ -217,7 +217,7 @@ public final class Solid {
 
   /** The volume in mm³ that the flat bodies of two solids share; 0 where they only touch. */
   public double sharedVolumeMm3(Solid other) {
-    if (!boundsOverlap(other)) {
+    if (!boundsOverlap(other, Vector3D.ZERO)) {
       return 0;
     }
     if (!form.square() || !other.form.square()) {
@@ -230,6 +230,9 @@ public final class Solid {
 
   /** The same with the other one moved; slanted faces that nearly coincide do no harm here. */
   public double sharedVolumeMm3(Solid other, Vector3D movedMm) {
+    if (!boundsOverlap(other, movedMm)) {
+      return 0;
+    }
     double shared = 0;
     for (ConvexBody one : convex.get()) {
       for (ConvexBody two : other.convex.get()) {
@@ -239,15 +242,16 @@ public final class Solid {
     return shared;
   }
 
-  private boolean boundsOverlap(Solid other) {
+  private boolean boundsOverlap(Solid other, Vector3D movedMm) {
     return bounds.get().isPresent()
         && other.bounds.get().isPresent()
-        && overlap(bounds.get().get(), other.bounds.get().get());
+        && overlap(bounds.get().get(), other.bounds.get().get(), movedMm);
   }
 
-  private static boolean overlap(Bounds3D one, Bounds3D two) {
+  private static boolean overlap(Bounds3D one, Bounds3D two, Vector3D moved) {
     Vector3D gap =
-        least(one.getMax(), two.getMax(), 1).subtract(least(one.getMin(), two.getMin(), -1));
+        least(one.getMax(), two.getMax().add(moved), 1)
+            .subtract(least(one.getMin(), two.getMin().add(moved), -1));
     return gap.getX() > EXACT_TO_MM && gap.getY() > EXACT_TO_MM && gap.getZ() > EXACT_TO_MM;
   }
 

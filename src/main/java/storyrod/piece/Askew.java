@@ -50,6 +50,16 @@ public record Askew(FlatFace shared, Pose first, Pose second) {
     return around(shared.outer().stream().map(first.inverse()::point).toList());
   }
 
+  /** The least box round what they share, in the frame of the second part. */
+  Box inSecond() {
+    return around(cornersInSecond());
+  }
+
+  /** The face of the second part that is touched, or the one nearest to it. */
+  Face touchedInSecond() {
+    return Face.nearest(intoSecond().negate());
+  }
+
   static Box around(List<Vector3D> points) {
     List<Range> ranges = new ArrayList<>();
     for (int axis = 0; axis < 3; axis++) {

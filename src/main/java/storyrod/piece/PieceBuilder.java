@@ -189,12 +189,20 @@ public final class PieceBuilder {
 
   private void checkContact(Placed joint) {
     FaceRef meeting = joint.type().meeting(joint.entry());
-    checkContact(joint, meeting.part(), meeting.face());
-    checkContact(joint, joint.type().into(joint.entry()), meeting.face().opposite());
+    checkContact(joint, meeting.part(), new Reached(joint.contact(), meeting.face()));
+    Reached second =
+        joint
+            .askew()
+            .map(askew -> new Reached(askew.inSecond(), askew.touchedInSecond()))
+            .orElseGet(() -> new Reached(joint.contact(), meeting.face().opposite()));
+    checkContact(joint, joint.type().into(joint.entry()), second);
   }
 
-  private void checkContact(Placed joint, String part, Face out) {
-    ContactLeft.fault(joint.entry(), blanks.get(part), cuts.get(part), joint.contact(), out)
+  /** Where a joint reaches a part, in that part's frame, and the face that it reaches. */
+  private record Reached(Box contact, Face face) {}
+
+  private void checkContact(Placed joint, String part, Reached at) {
+    ContactLeft.fault(joint.entry(), blanks.get(part), cuts.get(part), at.contact(), at.face())
         .ifPresent(diagnostics::add);
   }
 
