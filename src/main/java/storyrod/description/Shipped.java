@@ -10,7 +10,16 @@ import storyrod.description.Library.Found;
 /** The sub-assemblies that come with the tool: descriptions like any other, one file each. */
 public final class Shipped {
   /** Their names, in the order in which the reference tells of them. */
-  public static final List<String> NAMES = List.of("drawer-box");
+  public static final List<String> NAMES =
+      List.of(
+          "adjustable-shelf",
+          "carcase",
+          "drawer-box",
+          "face-frame",
+          "feet",
+          "panel-door",
+          "plinth",
+          "slab-door");
 
   private Shipped() {}
 
