@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import storyrod.description.DiagnosticPrinter;
@@ -61,7 +64,9 @@ class ShippedTest {
 
   private static String usual(String text, MatchResult choice, String word) {
     String line = choice.group().replaceFirst("\\[[a-z-]+", "[" + word);
-    String chosen = text.replace(choice.group(), line.replaceFirst(", " + word + "\\b", ", " + choice.group(1)));
+    String chosen =
+        text.replace(
+            choice.group(), line.replaceFirst(", " + word + "\\b", ", " + choice.group(1)));
     return switch (word) {
       case "under-mounted" -> chosen.replaceAll("(?m)^  slide: .*", UNDER_SLIDE);
       case "overlay" -> chosen.replace("hinges: [butt, concealed]", "hinges: [concealed, butt]");
