@@ -69,7 +69,12 @@
   <#if has("mill-panel")>
     <@title "Glue up the boards for " + plains(parts)/>
     <@say "Choose straight, dry boards of one colour and lay them side by side."/>
-    <@say "Make " + fulls(parts) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
+    <#list staved as it>
+      <@say "Make " + full(it.part) + " from " + number(it.count) + " staves" + pick([it.part], "", " each") + ", at least " + it.width + " wide when jointed; leave the rough allowance on in length."/>
+    </#list>
+    <#if staved?size lt parts?size>
+      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
+    </#if>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
       <@say "Plane the boards for " + fulls(tooWide) + " to " + thickness + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer."/>
@@ -419,7 +424,9 @@
     <#elseif each.kind == "pocket-screw">
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
-    <#if each.kind != "top-fastener" && each.kind != "rotating-fastener">
+    <#if each.kind == "other">
+      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
+    <#elseif each.kind != "top-fastener" && each.kind != "rotating-fastener">
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>

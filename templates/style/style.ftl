@@ -159,6 +159,7 @@ table.side-list { width: 100%; table-layout: fixed; border-collapse: separate; b
 table.side-list td { padding: 0.7mm 1.5mm 0.7mm 0; border-bottom: 0.12mm solid #9a9ea1; vertical-align: top; }
 table.side-list td.figure { text-align: right; padding-right: 0; white-space: nowrap; }
 table.side-list td.mark { width: 8mm; }
+.parts-list table.side-list td.figure { width: 12mm; }
 table.side-list td.count { width: 12mm; }
 table.side-list td.value { width: 19mm; }
 table.side-list td.sized { width: 12mm; white-space: nowrap; }

@@ -14,16 +14,25 @@ import storyrod.piece.Joint;
 final class FitGroups {
   private static final int MOST = 4;
   private final Late late;
+  private final Map<String, Map<String, String>> units = new LinkedHashMap<>();
   private final Map<String, List<List<Placing>>> byLevel = new LinkedHashMap<>();
 
   FitGroups(List<Placing> placings, Late late) {
     this.late = late;
+    placings.forEach(this::note);
     Map<String, List<Placing>> levels =
         placings.stream()
             .collect(
                 Collectors.groupingBy(
                     placing -> placing.unit().level(), LinkedHashMap::new, Collectors.toList()));
     levels.forEach((level, order) -> byLevel.put(level, groups(order)));
+  }
+
+  /** Remembers of which unit of its level a part is. */
+  private void note(Placing placing) {
+    Map<String, String> ofLevel =
+        units.computeIfAbsent(placing.unit().level(), level -> new LinkedHashMap<>());
+    placing.unit().partNames().forEach(part -> ofLevel.put(part, placing.unit().name()));
   }
 
   /** The groups of each level in order. */
@@ -69,6 +78,16 @@ final class FitGroups {
     return groups;
   }
 
+  /** The units that a unit is joined to. */
+  private List<String> into(Placing placing) {
+    return placing.closes().stream()
+        .map(joint -> other(joint, placing))
+        .map(part -> units.get(placing.unit().level()).getOrDefault(part, part))
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
   private boolean goesWith(Placing placing, List<Placing> group) {
     Placing last = group.getLast();
     if (last.enters().isEmpty()) {
@@ -84,14 +103,6 @@ final class FitGroups {
   /** Whether both are equal fronts of equal drawers, which are fixed alike. */
   private boolean areFronts(Placing one, Placing other) {
     return late.isFront(one.unit()) && late.isFront(other.unit());
-  }
-
-  private static List<String> into(Placing placing) {
-    return placing.closes().stream()
-        .map(joint -> other(joint, placing))
-        .distinct()
-        .sorted()
-        .toList();
   }
 
   private static String other(Joint joint, Placing placing) {

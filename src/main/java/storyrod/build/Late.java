@@ -22,7 +22,7 @@ public record Late(Set<String> loose, Set<String> tops, Map<String, String> draw
     return new Late(nesting.loose(), tops(piece, nesting), Fronts.byDrawer(piece, nesting));
   }
 
-  /** The units that only top fasteners hold. */
+  /** The units that only top fasteners hold, each on what stands below it. */
   static Set<String> tops(Piece piece, Nesting nesting) {
     Set<String> tops = new TreeSet<>();
     nesting.units().values().stream()
@@ -38,7 +38,10 @@ public record Late(Set<String> loose, Set<String> tops, Map<String, String> draw
             .filter(each -> nesting.isIn(each.first(), unit) != nesting.isIn(each.second(), unit))
             .toList();
     return !outer.isEmpty()
-        && outer.stream().allMatch(joint -> isTopFastened(joint, piece.description()));
+        && outer.stream()
+            .allMatch(
+                joint ->
+                    nesting.isIn(joint.first(), unit) && isTopFastened(joint, piece.description()));
   }
 
   private static boolean isTopFastened(Joint joint, Description description) {

@@ -57,6 +57,9 @@ public final class Traits {
   }
 
   public static boolean isPanel(Piece piece, Part part) {
+    if (piece.staves(part).isPresent()) {
+      return !isSheet(part) && piece.staves(part).get() > 1;
+    }
     Length widest = WIDEST_BOARD.min(piece.description().shop().planerWidth());
     return !isSheet(part) && piece.blankWidth(part).isLongerThan(widest);
   }

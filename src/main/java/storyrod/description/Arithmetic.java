@@ -99,6 +99,9 @@ final class Arithmetic {
   private Value call(Call call, Function<Name, Value> names) throws FormulaFault {
     Expression soFar = call.arguments().getFirst();
     Value best = evaluate(soFar, names);
+    if (call.function().equals(Expression.ROUND_UP)) {
+      return roundedUp(best, soFar);
+    }
     boolean largest = call.function().equals("max");
     for (Expression next : call.arguments().subList(1, call.arguments().size())) {
       Pair pair = new Pair(new Operation('+', soFar, next), best, evaluate(next, names));
@@ -106,6 +109,10 @@ final class Arithmetic {
       soFar = next;
     }
     return best;
+  }
+
+  private Value roundedUp(Value value, Expression formula) throws FormulaFault {
+    return new Value(number(value, formula).roundedUp(), Kind.NUMBER);
   }
 
   private Value joined(Pair pair, BinaryOperator<Rational> how) throws FormulaFault {

@@ -136,6 +136,7 @@ public record Description(
    * @param title the name for a reader, such as {@code Left side}
    * @param grain the axis along which the part's length runs
    * @param outline where it is no plain rectangle across its thickness
+   * @param staves how many boards of equal width it is glued up from; none where it is not said
    * @param at the part's name in the text
    */
   public record PartEntry(
@@ -149,6 +150,7 @@ public record Description(
       Located<Axis> grain,
       Optional<Entry> turn,
       List<Entry> outline,
+      Optional<Integer> staves,
       Optional<String> say) {
     public PartEntry {
       outline = List.copyOf(outline);
@@ -165,7 +167,19 @@ public record Description(
         Located<Range> z,
         Located<Axis> grain,
         Optional<String> say) {
-      this(name, title, at, stock, x, y, z, grain, Optional.empty(), List.of(), say);
+      this(
+          name,
+          title,
+          at,
+          stock,
+          x,
+          y,
+          z,
+          grain,
+          Optional.empty(),
+          List.of(),
+          Optional.empty(),
+          say);
     }
 
     public Located<Range> on(Axis axis) {

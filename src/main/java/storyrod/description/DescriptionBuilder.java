@@ -174,6 +174,7 @@ final class DescriptionBuilder {
         entry.located("grain", Axis.class),
         entry.find("turn", Entry.class),
         entry.list("outline"),
+        entry.find("staves", Integer.class),
         entry.find("say", String.class));
   }
 

@@ -5,6 +5,9 @@ import java.util.stream.Stream;
 
 /** A formula as parsed; each part of it knows the stretch of the formula's text it came from. */
 sealed interface Expression {
+  /** The function that gives the next whole number. */
+  String ROUND_UP = "round-up";
+
   Stretch at();
 
   /** From one position in a formula up to but not including another. */
@@ -54,7 +57,7 @@ sealed interface Expression {
     }
   }
 
-  /** {@code min} or {@code max} of one or more values. */
+  /** {@code min} or {@code max} of one or more values, or {@code round-up} of one. */
   record Call(String function, List<Expression> arguments, Stretch at) implements Expression {
     public Call {
       arguments = List.copyOf(arguments);

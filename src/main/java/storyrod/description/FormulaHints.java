@@ -34,7 +34,8 @@ final class FormulaHints {
           slip("(?<![0-9])\\.[0-9]", "write a zero before the point, as in `0.75`"),
           slip("(?<=[0-9]),[0-9]{3}(?![0-9])", "leave the comma away; " + POINT),
           slip("[.,]", POINT),
-          slip("(?<=(?:min|max) {0,9})[^ (]", "put its values in parentheses: `max(a, b)`"),
+          slip(
+              "(?<=(?:min|max|round-up) {0,9})[^ (]", "put its values in parentheses: `max(a, b)`"),
           slip("(?<=\\()\\)", "put a value between these parentheses"),
           slip("\\)", "take it away, or open a parenthesis before it"),
           slip("(?<=[-+*/(] {0,9})[*/+]", "put a value before it, or leave one of the signs away"),

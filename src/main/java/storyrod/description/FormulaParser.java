@@ -165,19 +165,27 @@ final class FormulaParser {
   }
 
   private Expression call(String function, Stretch at) throws FormulaFault {
-    if (!function.equals("min") && !function.equals("max")) {
+    if (!List.of("min", "max", Expression.ROUND_UP).contains(function)) {
       throw fault(
           at.from(),
           at.to(),
           "there is no function '" + Quote.of(function) + "'",
-          "there are min and max; for a product write `*`");
+          "there are min, max and round-up; for a product write `*`");
     }
     List<Expression> arguments = new ArrayList<>();
     do {
       arguments.add(value());
     } while (scanner.take(','));
     close();
-    return new Call(function, arguments, new Stretch(at.from(), scanner.at()));
+    Call call = new Call(function, arguments, new Stretch(at.from(), scanner.at()));
+    if (function.equals(Expression.ROUND_UP) && arguments.size() > 1) {
+      throw fault(
+          at.from(),
+          scanner.at(),
+          "round-up takes one number, found " + arguments.size(),
+          "write one of them, as in `round-up(depth / 5)`");
+    }
+    return call;
   }
 
   private void close() throws FormulaFault {

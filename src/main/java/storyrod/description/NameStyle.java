@@ -12,7 +12,19 @@ final class NameStyle {
   private static final Pattern NAME = Pattern.compile(WRITTEN);
   static final List<String> TAKEN =
       List.of(
-          "to", "min", "max", "when", "else", "and", "or", "not", "each", "nth", "before", "after");
+          "to",
+          "min",
+          "max",
+          Expression.ROUND_UP,
+          "when",
+          "else",
+          "and",
+          "or",
+          "not",
+          "each",
+          "nth",
+          "before",
+          "after");
 
   private NameStyle() {}
 

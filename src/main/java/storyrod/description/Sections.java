@@ -138,6 +138,10 @@ public final class Sections {
                   "turn", new Section(TURN), "How it is turned, if it does not stand straight."),
               Key.optional(
                   "outline", new Kinds("shape", Outlines.ALL), "Where it is no plain rectangle."),
+              Key.optional(
+                  "staves",
+                  new Count(1),
+                  "How many boards of equal width it is glued up from, edge to edge."),
               Key.optional("say", TEXT, "The maker's own words about it.")));
 
   public static final EntryType HARDWARE =

@@ -10,7 +10,15 @@ import storyrod.description.Library.Found;
 /** The sub-assemblies that come with the tool: descriptions like any other, one file each. */
 public final class Shipped {
   /** Their names, in the order in which the reference tells of them. */
-  public static final List<String> NAMES = List.of();
+  public static final List<String> NAMES =
+      List.of(
+          "drawer-box",
+          "face-frame",
+          "panel-door",
+          "slab-door",
+          "leg-and-apron",
+          "slab-top",
+          "breadboard-top");
 
   private Shipped() {}
 

@@ -69,6 +69,13 @@ public record Rational(BigInteger numerator, BigInteger denominator)
     return numerator.signum();
   }
 
+  /** The least whole number that is not below this one. */
+  public Rational roundedUp() {
+    BigInteger[] whole = numerator.divideAndRemainder(denominator);
+    boolean isAbove = whole[1].signum() > 0;
+    return new Rational(isAbove ? whole[0].add(BigInteger.ONE) : whole[0], BigInteger.ONE);
+  }
+
   public boolean isWhole() {
     return denominator.equals(BigInteger.ONE);
   }

@@ -1,8 +1,10 @@
 package storyrod.piece;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description;
+import storyrod.description.Description.PartEntry;
 import storyrod.measure.Length;
 
 /**
@@ -57,5 +59,15 @@ public record Piece(
   /** The width of the blank that a part is made from before milling allowances. */
   public Length blankWidth(Part part) {
     return keptBoard(part.name()).map(KeptBoard::blankWidth).orElseGet(part::finishedWidth);
+  }
+
+  /** How many staves a part is glued up from, where its description says so. */
+  public Optional<Integer> staves(Part part) {
+    return description.part(part.name()).flatMap(PartEntry::staves);
+  }
+
+  /** The width of a stave when it is milled: an even share of the blank, rounded up. */
+  public Length staveWidth(Part part) {
+    return blankWidth(part).dividedBy(staves(part).orElse(1), RoundingMode.CEILING);
   }
 }

@@ -75,7 +75,17 @@ public record CutList(List<Row> rows) {
         rough.map(each -> sizes(each, texts)).orElse(new Sizes("", "", "")),
         grain(mark.shown().stock(), texts),
         notes.blankOf(mark).map(Mark::mark).orElse(""),
-        notes.note(mark));
+        notes.note(mark).isEmpty() ? staves(mark, notes) : notes.note(mark));
+  }
+
+  /** From how many staves of the rough size it is glued up, where its description says so. */
+  private static String staves(Mark mark, KeptNotes notes) {
+    return notes
+        .piece()
+        .staves(mark.shown())
+        .filter(staves -> staves > 1)
+        .map(staves -> notes.texts().say("cutlist.staves", staves))
+        .orElse("");
   }
 
   private static Sizes sizes(RoughPart rough, Texts texts) {

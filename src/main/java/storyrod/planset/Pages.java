@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Description.FinishEntry;
+import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
 /** All that the templates get, section by section. */
@@ -31,7 +32,12 @@ record Pages(
   /** What the title and the parts list take of the exploded view's page. */
   private static final double EXPLODED_FRAME_MM = 24;
 
-  private static final double PARTS_LIST_LINE_MM = 5.6;
+  private static final TextMeasure LIST = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
+
+  /** What a row of the parts list takes below its text, and a column beside the names. */
+  private static final double PARTS_LIST_BELOW_MM = 1.6;
+
+  private static final double PARTS_LIST_BESIDE_MM = 30;
   private static final int PARTS_LIST_COLUMNS = 3;
 
   static Pages of(PlanSet set, Texts texts, Wording wording) {
@@ -78,9 +84,25 @@ record Pages(
 
   /** The height in mm that the exploded view's title and parts list leave for it. */
   static double explodedRoom(Piece piece, Paper paper) {
-    int lines = Math.ceilDiv(piece.marks().size(), PARTS_LIST_COLUMNS);
-    double room = paper.textHeightMm() - EXPLODED_FRAME_MM - lines * PARTS_LIST_LINE_MM;
+    double room = paper.textHeightMm() - EXPLODED_FRAME_MM - partsListMm(piece, paper);
     return Math.max(room, 100);
+  }
+
+  /** The height of the longest of the parts list's columns, long names broken into lines. */
+  private static double partsListMm(Piece piece, Paper paper) {
+    List<String> titles = piece.marks().stream().map(Mark::title).toList();
+    int rows = Math.ceilDiv(titles.size(), PARTS_LIST_COLUMNS);
+    double width = paper.textWidthMm() / PARTS_LIST_COLUMNS - PARTS_LIST_BESIDE_MM;
+    double highest = 0;
+    for (int from = 0; from < titles.size(); from += rows) {
+      highest =
+          Math.max(
+              highest,
+              titles.subList(from, Math.min(from + rows, titles.size())).stream()
+                  .mapToDouble(title -> LIST.heightMm(title, width) + PARTS_LIST_BELOW_MM)
+                  .sum());
+    }
+    return highest;
   }
 
   Map<String, Object> data() {

@@ -99,7 +99,21 @@ final class StepData {
     data.put("thickness", thick);
     data.put("stock", Map.of("material", material, "thick", thick));
     data.put("short", phrases.marks(targets(step).stream().filter(this::isShort).toList()));
+    data.put("staved", phrases.parts(targets(step)).stream().flatMap(this::staved).toList());
     data.put("tooWide", phrases.parts(targets(step).stream().filter(this::isTooWide).toList()));
+  }
+
+  /** A part that is glued up from a known number of staves, with their number and width. */
+  private Stream<Map<String, Object>> staved(Map<String, Object> phrase) {
+    Part part = piece.mark((String) phrase.get("mark")).shown();
+    return piece
+        .staves(part)
+        .map(count -> staved(phrase, count, format(piece.staveWidth(part))))
+        .stream();
+  }
+
+  private static Map<String, Object> staved(Map<String, Object> phrase, int count, String width) {
+    return Map.of("part", phrase, "count", count, "width", width);
   }
 
   private boolean isShort(String name) {

@@ -49,9 +49,9 @@ final class RoughSizes {
       case SOLID ->
           new RoughPart(
               mark.mark(),
-              mark.count(),
+              mark.count() * piece.staves(part).orElse(1),
               part.finishedLength().plus(shop.extraLength()),
-              piece.blankWidth(part).plus(shop.extraWidth()),
+              piece.staveWidth(part).plus(shop.extraWidth()),
               stock.boughtAs().orElse(part.finishedThickness()));
     };
   }

@@ -82,7 +82,12 @@ class FormulaTest {
         "half * width | 27 in",
         "width / lip * 1 mm | 685.8 mm",
         "width / 3 * 3 | 54 in",
-        "10 mm / 3 * 3 | 10 mm"
+        "10 mm / 3 * 3 | 10 mm",
+        "round-up(width / 5 in) * 1 in | 11 in",
+        "round-up(width / 6 in) * 1 in | 9 in",
+        "round-up(0 - 7 / rows) * 1 in | -2 in",
+        "round-up(width) | error",
+        "round-up(rows, ratio) * 1 in | error"
       })
   void formulaGivesALength(String formula, String expected) {
     if (expected.equals("error")) {

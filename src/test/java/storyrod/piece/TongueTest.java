@@ -72,4 +72,21 @@ class TongueTest {
     String thin = atEdge.replace("y: 0 to 20, z: 0 to 400", "y: 0.1 to 20.1, z: 0 to 400");
     assertEquals("slot-at-edge", Pieces.faultsOf(thin).getFirst().code());
   }
+
+  @Test
+  void aPanelWithRoomEndsShortOfTheBottomOfItsGroove() {
+    Piece piece =
+        Pieces.of(FRAME.replace("into: stile, depth: 8}", "into: stile, depth: 8, room: 3}"));
+    assertEquals(
+        Pieces.of(FRAME).part("panel").box().size(Axis.X).minus(Length.mm(3)),
+        piece.part("panel").box().size(Axis.X));
+    Cut.Trench groove = (Cut.Trench) piece.part("stile").cuts().getFirst();
+    assertEquals(Length.mm(10), groove.depth());
+  }
+
+  @Test
+  void aRoomAsDeepAsTheGrooveIsAnError() {
+    String body = FRAME.replace("into: stile, depth: 8}", "into: stile, depth: 8, room: 8}");
+    assertEquals("joint-room", Pieces.faultsOf(body).getFirst().code());
+  }
 }

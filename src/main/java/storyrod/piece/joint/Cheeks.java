@@ -23,7 +23,7 @@ final class Cheeks {
   static final Key SETBACK =
       Key.optional(
           "setback",
-          new ValueType.LengthValue(false),
+          new ValueType.Allowance(),
           "How far it lies from the face that `from` names; in the middle if not said.");
   static final Key FROM =
       Key.optional(

@@ -24,7 +24,7 @@ import storyrod.piece.Meeting;
 
 /**
  * A solid top held by fasteners whose tongues slide in a slot of the rail below, so that it can
- * move. The slot is one saw kerf of 1/8 in wide and 1/2 in deep (common practice).
+ * move. The slot is one saw kerf of 1/8 in wide and 1/2 in deep, if not said (common practice).
  */
 public final class FastenedTop implements JointType {
   private static final Length SLOT_WIDTH = Length.inch(1, 8);
@@ -40,6 +40,10 @@ public final class FastenedTop implements JointType {
                   "slot-from-top",
                   new ValueType.LengthValue(false),
                   "From the top of the rail to the slot."),
+              Key.optional(
+                  "slot-depth",
+                  new ValueType.LengthValue(false),
+                  "How deep the slot is, 1/2 in if not said."),
               JointKeys.item("fastener", "The item of hardware."),
               JointKeys.item("screw", "The screw that holds a fastener to the top."),
               JointKeys.COUNT));
@@ -89,7 +93,7 @@ public final class FastenedTop implements JointType {
     Length first = near.minus(signed(offset, towardsTop));
     Length second = first.minus(signed(SLOT_WIDTH, towardsTop));
     Length surface = rail.at(railFace);
-    Length inside = surface.minus(signed(SLOT_DEPTH, railFace));
+    Length inside = surface.minus(signed(slotDepth(meeting), railFace));
     Box removed =
         rail.with(towardsTop.axis(), new Range(first.min(second), first.max(second)))
             .with(railFace.axis(), new Range(surface.min(inside), surface.max(inside)));
@@ -97,9 +101,13 @@ public final class FastenedTop implements JointType {
         "groove",
         railFace,
         removed,
-        SLOT_DEPTH,
+        slotDepth(meeting),
         Optional.of(meeting.entry().text("fastener")),
         meeting.entry().at());
+  }
+
+  private static Length slotDepth(Meeting meeting) {
+    return meeting.entry().findLength("slot-depth").orElse(SLOT_DEPTH);
   }
 
   private static Length signed(Length length, Face face) {
@@ -122,7 +130,7 @@ public final class FastenedTop implements JointType {
     Length height = meeting.second().box().size(meeting.axis());
     Length needed = entry.length("slot-from-top").plus(SLOT_WIDTH);
     if (!needed.isShorterThan(height)
-        || !SLOT_DEPTH.isShorterThan(meeting.second().box().size(in))) {
+        || !slotDepth(meeting).isShorterThan(meeting.second().box().size(in))) {
       faults.add(
           Diagnostic.error(
                   "slot-outside",

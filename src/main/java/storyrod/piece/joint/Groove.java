@@ -8,7 +8,7 @@ import storyrod.piece.Meeting;
 /** A slot along a part that takes the edge of a panel, usually without glue. */
 public final class Groove extends Slotted {
   public Groove() {
-    super("groove", "The edge of a panel lies in a slot along another part.");
+    super("groove", "The edge of a panel lies in a slot along another part.", JointKeys.ROOM);
   }
 
   @Override

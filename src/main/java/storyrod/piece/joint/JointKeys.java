@@ -3,8 +3,10 @@ package storyrod.piece.joint;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Diagnostic;
+import storyrod.description.Entry;
 import storyrod.description.Key;
 import storyrod.description.ValueType;
+import storyrod.measure.Length;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Meeting;
@@ -18,10 +20,39 @@ final class JointKeys {
       Key.required("depth", new ValueType.LengthValue(false), "How deep it goes in.");
   static final Key GLUE =
       Key.optional("glue", new ValueType.YesNo(), "Whether it is glued.").standard("no");
+  static final Key ROOM =
+      Key.optional(
+              "room",
+              new ValueType.Allowance(),
+              "What it ends short of the bottom of the slot, so that it can move.")
+          .standard("0");
   static final Key COUNT =
       Key.required("count", new ValueType.Count(1), "How many, spread evenly.");
 
   private JointKeys() {}
+
+  /** How far the first part reaches into the slot. */
+  static Length reach(Entry entry) {
+    return entry.length("depth").minus(entry.findLength("room").orElse(Length.ZERO));
+  }
+
+  /** A slot of which its room leaves nothing holds nothing. */
+  static List<Diagnostic> roomFaults(Meeting meeting) {
+    Entry entry = meeting.entry();
+    if (reach(entry).isPositive()) {
+      return List.of();
+    }
+    return List.of(
+        Diagnostic.error(
+                "joint-room",
+                entry.at("room"),
+                "a room of %s leaves nothing of a %s that is %s deep"
+                    .formatted(
+                        meeting.print(entry.length("room")),
+                        entry.kind(),
+                        meeting.print(entry.length("depth"))))
+            .hint("leave a little of the depth, or make it deeper"));
+  }
 
   static Key item(String name, String help) {
     return Key.required(name, new ValueType.ItemName(), help);

@@ -2,11 +2,14 @@ package storyrod.piece.joint;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
+import storyrod.description.Key;
 import storyrod.geometry.Box;
 import storyrod.geometry.Range;
+import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Extension;
 import storyrod.piece.JointEffect;
@@ -18,10 +21,15 @@ import storyrod.piece.Meeting;
 abstract class Slotted implements JointType {
   private final EntryType words;
 
-  Slotted(String name, String summary) {
+  Slotted(String name, String summary, Key... more) {
     words =
         new EntryType(
-            name, summary, List.of(JointKeys.END, JointKeys.INTO, JointKeys.DEPTH, JointKeys.GLUE));
+            name,
+            summary,
+            Stream.concat(
+                    Stream.of(JointKeys.END, JointKeys.INTO, JointKeys.DEPTH, JointKeys.GLUE),
+                    Stream.of(more))
+                .toList());
   }
 
   /** What else must hold for this kind of slot. */
@@ -34,7 +42,7 @@ abstract class Slotted implements JointType {
 
   @Override
   public List<Extension> extensions(Entry entry) {
-    return List.of(new Extension(entry.face("end"), entry.length("depth")));
+    return List.of(new Extension(entry.face("end"), JointKeys.reach(entry).max(Length.ZERO)));
   }
 
   @Override
@@ -62,9 +70,11 @@ abstract class Slotted implements JointType {
             Optional.of(meeting.first().name()),
             entry.at());
     List<Diagnostic> faults =
-        java.util.stream.Stream.concat(
-                meeting.depthFaults("depth", entry.length("depth")).stream(),
-                placeFaults(meeting, slot).stream())
+        Stream.of(
+                meeting.depthFaults("depth", entry.length("depth")),
+                JointKeys.roomFaults(meeting),
+                placeFaults(meeting, slot))
+            .flatMap(List::stream)
             .toList();
     boolean glued = entry.yes("glue", false);
     return new JointEffect(

@@ -6,10 +6,16 @@ import java.util.Optional;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
+import storyrod.description.Key;
+import storyrod.description.ValueType;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Extension;
+import storyrod.piece.Joint;
+import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.JointType;
@@ -20,6 +26,7 @@ import storyrod.piece.Meeting;
  * part. A panel or another tongue may lie in the same groove.
  */
 public final class Tongue implements JointType {
+  private static final int USUAL_PEGS = 3;
   private static final EntryType WORDS =
       new EntryType(
           "tongue",
@@ -31,6 +38,12 @@ public final class Tongue implements JointType {
               Cheeks.THICKNESS,
               Cheeks.SETBACK,
               Cheeks.FROM,
+              JointKeys.ROOM,
+              Key.optional(
+                  "peg",
+                  new ValueType.ItemName(),
+                  "The pegs that hold it, where it is not glued; their holes are cuts."),
+              Key.optional("pegs", new ValueType.Count(1), "How many pegs, 3 if not said."),
               JointKeys.GLUE));
 
   @Override
@@ -40,7 +53,7 @@ public final class Tongue implements JointType {
 
   @Override
   public List<Extension> extensions(Entry entry) {
-    return List.of(new Extension(entry.face("end"), entry.length("depth")));
+    return List.of(new Extension(entry.face("end"), JointKeys.reach(entry).max(Length.ZERO)));
   }
 
   @Override
@@ -48,6 +61,7 @@ public final class Tongue implements JointType {
     Entry entry = meeting.entry();
     List<Diagnostic> faults = new ArrayList<>(Cheeks.faults(meeting));
     faults.addAll(meeting.depthFaults("depth", entry.length("depth")));
+    faults.addAll(JointKeys.roomFaults(meeting));
     List<CutIn> cuts = new ArrayList<>();
     if (faults.isEmpty()) {
       Box slot = slot(meeting);
@@ -55,7 +69,17 @@ public final class Tongue implements JointType {
       cuts.add(new CutIn(meeting.second().name(), groove(meeting, slot)));
       cuts.add(new CutIn(meeting.first().name(), Cheeks.cut(meeting, tongue(meeting, slot))));
     }
-    return new JointEffect(cuts, JointKeys.plain(meeting, entry.yes("glue", false)), faults);
+    return new JointEffect(cuts, joint(meeting), faults);
+  }
+
+  private static Joint joint(Meeting meeting) {
+    Entry entry = meeting.entry();
+    List<ItemCount> pegs =
+        entry.find("peg", String.class).stream()
+            .map(peg -> new ItemCount(peg, entry.find("pegs", Integer.class).orElse(USUAL_PEGS)))
+            .toList();
+    boolean holds = entry.yes("glue", false) || !pegs.isEmpty();
+    return JointKeys.fastened(meeting, holds, pegs, Optional.empty());
   }
 
   private static Box slot(Meeting meeting) {
@@ -66,7 +90,12 @@ public final class Tongue implements JointType {
 
   private static Box tongue(Meeting meeting, Box slot) {
     Axis width = Axis.other(meeting.axis(), meeting.first().thickness());
-    return slot.with(width, meeting.first().box().on(width));
+    Range reach =
+        meeting
+            .contact()
+            .on(meeting.axis())
+            .extended(meeting.face().sign(), JointKeys.reach(meeting.entry()));
+    return slot.with(width, meeting.first().box().on(width)).with(meeting.axis(), reach);
   }
 
   private static Cut groove(Meeting meeting, Box slot) {
