@@ -9,6 +9,7 @@ public final class Checks {
   public static final List<Check> ALL =
       List.of(
           new BradLength(),
+          new BreaksOut(),
           new CrowdedFasteners(),
           new DadoDepth(),
           new FinishUntried(),

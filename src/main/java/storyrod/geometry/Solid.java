@@ -186,6 +186,11 @@ public final class Solid {
     return body.isEmpty();
   }
 
+  /** Whether a point, in mm, lies in its flat body or on its surface. */
+  public boolean holds(Vector3D pointMm) {
+    return body.contains(pointMm);
+  }
+
   /**
    * The flat faces, coplanar neighbours merged, in a fixed order; bores are not cut out of them.
    */

@@ -20,7 +20,8 @@ public final class Drilling {
 
   private Drilling() {}
 
-  static List<Cylinder> of(Cut.Holes holes) {
+  /** The bores of a row of holes, in the frame in which the part is made. */
+  public static List<Cylinder> of(Cut.Holes holes) {
     Vector3D inwards = inwards(holes.from());
     return holes.centres().stream()
         .map(
@@ -43,7 +44,8 @@ public final class Drilling {
     return bores;
   }
 
-  static List<Cylinder> of(Cut.InPlace cut) {
+  /** The bores that are made in place, in the frame in which the part is made. */
+  public static List<Cylinder> of(Cut.InPlace cut) {
     double radius = cut.diameter().toMm() / 2;
     return cut.bores().stream()
         .map(

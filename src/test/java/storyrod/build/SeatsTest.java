@@ -94,6 +94,16 @@ class SeatsTest {
   }
 
   @Test
+  void screwsThroughTheSlotNeedNoWordEither() {
+    TestPiece shelf =
+        rail()
+            .part("shelf", "Shelf", "B", "ply", 300, 318, 0, 15, 0, 200)
+            .letIn("dado", "shelf", Face.TOP, "rail", 6, true)
+            .fasten("screws", "rail", Face.BOTTOM, "shelf", false, "screw", 2);
+    assertEquals(List.of(), seats(shelf, "shelf", "rail"));
+  }
+
+  @Test
   void whereAnEndIsLetInTheWallStandsForIt() {
     TestPiece piece =
         with(0, 40, 0, 20, 0, 200)

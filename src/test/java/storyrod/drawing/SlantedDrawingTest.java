@@ -113,6 +113,27 @@ class SlantedDrawingTest {
     leans.forEach(degrees -> assertEquals(30, degrees, 0.01));
   }
 
+  /**
+   * An end 20 x 200 with a bevel and a hollow over half its width: seen from there, its outline,
+   * the line of the bevel and the two ends of the hollow, not the many facets of the arc.
+   */
+  @Test
+  void bevelledAndHollowEndIsDrawnWithoutFacets() {
+    Piece piece =
+        Pieces.of(
+            """
+            parts:
+              leg: {stock: ash, x: 0 to 20, y: 0 to 200, z: 0 to 300, grain: z, outline: [hollow: {edge: bottom, y: 50 to 150, rise: 40}]}
+            cuts:
+              - bevel: {end: leg.bottom, by: 10, long: left}
+            """);
+    FlatPart flat = FlatPart.of(piece.part("leg"));
+    PlacedView end = new PlacedView(flat, storyrod.geometry.Face.BOTTOM, Ruler.unbroken(0.25), 0);
+    SolidView shown = new SolidView(flat, storyrod.geometry.Face.BOTTOM);
+    long strokes = lines(end.elements(shown)).count();
+    assertTrue(strokes < 15, strokes + " lines");
+  }
+
   private static double lean(At from, At to) {
     return StrictMath.toDegrees(
         StrictMath.atan2(Math.abs(to.x() - from.x()), Math.abs(to.y() - from.y())));

@@ -181,4 +181,13 @@ class TurnedPartsTest {
                 + "}\n");
     assertEquals(List.of(code), faults.stream().map(fault -> fault.code()).toList(), turn);
   }
+
+  /** The slot lies in the middle of the seat, far from the legs that are housed at its ends. */
+  @Test
+  void handHoldInTheSeatTakesNoHousingAway() {
+    String slot = "  - slot: {in: seat, at: {x: 250, y: 150}, along: x, length: 120, width: 30}\n";
+    String dado = "joints:\n  - dado: {end: left.top, into: seat, depth: 6}\n";
+    Piece piece = Pieces.of(SEAT + ENDS + slot + dado);
+    assertEquals(1, piece.joints().size());
+  }
 }
