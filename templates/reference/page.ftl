@@ -54,12 +54,19 @@
 <li><a href="#lengths">Lengths</a></li>
 <li><a href="#formulas">Formulas</a></li>
 <li><a href="#places">Where parts are</a></li>
+<li><a href="#using">Sub-assemblies</a></li>
+<li><a href="#conditions">Conditions and choices</a></li>
+<li><a href="#repeats">Repeats</a></li>
+<li><a href="#options">Options</a></li>
+<li><a href="#files">Shared files</a></li>
 <li><a href="#messages">When something is wrong</a></li>
 </ol>
 <p class="group">Sections</p>
 <ul><#list kinds as kind><li><a href="#${kind.id}">${kind.name}</a></li></#list></ul>
 <p class="group"><a href="#joints">Joints</a></p>
 <ul><#list joints as kind><li><a href="#${kind.id}">${kind.name}</a></li></#list></ul>
+<p class="group"><a href="#shapes">Shapes</a></p>
+<ul><#list shapes as kind><li><a href="#${kind.id}">${kind.name}</a></li></#list></ul>
 <p class="group"><a href="#cuts">Cuts</a></p>
 <ul><#list cuts as kind><li><a href="#${kind.id}">${kind.name}</a></li></#list></ul>
 <#if subAssemblies?has_content>
@@ -110,6 +117,49 @@
 <p>On one axis, and no other, a part is as thick as its stock. <code>grain</code> names the axis of its length. Parts end shoulder to shoulder: a joint adds what goes into the other part by itself.</p>
 </section>
 
+<section id="using">
+<h2>Sub-assemblies</h2>
+<p>What is built before it is fitted, a drawer or a frame, is an <a href="#assembly">assembly</a>: its parts are written below it, or it uses a description of its own. Such a description is a project like any other, in its own frame, which starts at 0 on each axis. This one is the file <code>tray.yaml</code>:</p>
+<@lines chapters["tray"]/>
+<p>Another project uses it, as often as it likes:</p>
+<@lines chapters["use"]/>
+<p><code>use</code> names a file beside the project, or in the folder <code>storyrod</code> in your home, or, by a bare name, <#if subAssemblies?has_content><a href="#sub-assemblies">one that comes with the tool</a><#else>one that comes with the tool</#if>. <code>in</code> says where it lies. On each axis either a place, where it begins, or a range: then it also gets that extent, as its size <code>width</code> on x, <code>depth</code> on y, <code>height</code> on z. An axis that is left out starts at 0.</p>
+<p><code>with</code> gives it other sizes and numbers, another word of a choice, a stock or an item of yours for one of its own, and the parts it is joined to: <code>meets</code> gives such parts a name inside. What names a neighbour that it is not given is left out. <code>limits</code> say which sizes make no sense.</p>
+<p>From outside, <code>tray.base.back</code> is a face of its part <code>base</code>, and <code>tray.left</code> one of the whole. Its parts can be joined, cut and fitted like those of the project: <code>tray.left-side</code>. <code>turn</code> turns it by quarter turns, <code>mirror: x</code> makes it its mirror image left to right; faces, ranges and grain follow. With <code>unit: no</code> it is only a way to write: its parts are built with those around it.</p>
+</section>
+
+<section id="conditions">
+<h2>Conditions and choices</h2>
+<p><code>choices</code> are words of which one holds: the first, unless <code>with</code> or an option takes another. A <code>when</code> on a part, an assembly, a joint, a cut, a piece of hardware or a limit says on what condition it is there. A formula can take one of two values: <code>14 when back = rail else 16</code>, in parentheses where it is part of a longer one.</p>
+<@lines chapters["conditions"]/>
+<p>Values are compared by <code>&lt;</code>, <code>&gt;</code>, <code>&lt;=</code>, <code>&gt;=</code> and <code>=</code>, and joined by <code>and</code>, <code>or</code> and <code>not</code>. What names a part that is left out is left out with it. Conditions and counts are settled before the parts have their places, so they may use sizes, numbers, choices, the thickness of a stock and the sizes of an item, but no faces.</p>
+</section>
+
+<section id="repeats">
+<h2>Repeats</h2>
+<p>A part or an assembly with a <a href="#repeat"><code>repeat</code></a> is there as often as its <code>count</code> says, which may be none. Inside it <code>each.bottom</code> and <code>each.top</code>, or <code>left</code> and <code>right</code>, <code>front</code> and <code>back</code>, are the ends of its own share of the space, and <code>nth</code> is its number.</p>
+<@lines chapters["repeats"]/>
+<p>The parts are then <code>shelf-1</code>, <code>shelf-2</code> and so on. A joint, a cut or a line of hardware that names <code>shelf</code> stands once for each of them. Where it names two that are repeated as often, they go in pairs. <code>before</code> and <code>after</code> in it are the neighbours in the row; the one without such a neighbour goes without.</p>
+<@lines chapters["boards"]/>
+<p>What is repeated between walls can name them with <code>beside</code>: each gets the part at its own place in the list, as the <a href="#repeat">bays here</a> do.</p>
+</section>
+
+<section id="options">
+<h2>Options</h2>
+<p>An <a href="#option">option</a> is another version of the same piece: other sizes, numbers, words, stock or items. A stock or an item with a <code>kind</code> is replaced as a whole, one without is changed in the keys that are named. <code>storyrod build PROJECT --option NAME</code> makes the plan set of one, and <code>storyrod compare PROJECT</code> shows the piece as written and all its options side by side: wood, cost, weight, working time, and what was found.</p>
+</section>
+
+<section id="files">
+<h2>Shared files</h2>
+<p>What several projects share is written once. A project can take its shop and further items of hardware from files:</p>
+<@lines chapters["shared"]/>
+<p><code>shop.yaml</code>, beside the project or in the folder <code>storyrod</code> in your home:</p>
+<@lines chapters["shop"]/>
+<p><code>hardware.yaml</code> there:</p>
+<@lines chapters["hardware"]/>
+<p>An item of the project itself comes before one of the same name in a file. Items in common trade sizes, such as screws and slides, come with the tool and need no line at all.</p>
+</section>
+
 <section id="messages">
 <h2>When something is wrong</h2>
 <p>Each message names the file, the line and the column, shows the line with a mark under the very place, and says what to do. An <b>error</b> stops the plan set: nothing is written, and an earlier plan set stays as it was. A <b>warning</b> can be built and will disappoint. <b>Advice</b> may be worth following. <code>storyrod check</code> only says what it finds; <code>storyrod schema</code> prints a schema with which an editor completes keys as you write.</p>
@@ -123,6 +173,13 @@
 <p>Under <code>joints:</code>, in a project or in an assembly, each joint is a line that begins with a dash and its kind.</p>
 </section>
 <#list joints as kind><@entry kind "h3"/></#list>
+
+<section id="shapes">
+<h2>Shapes</h2>
+<p class="lead">Outlines that are no plain rectangle: arcs, rounded corners, or any path.</p>
+<p>Under <code>outline:</code> in a <a href="#part">part</a>, each shape is a line that begins with a dash and its kind. A part is first the box that its ranges give; shapes take away from its outline, the face that is not as thick as its stock, and never reach past it.</p>
+</section>
+<#list shapes as kind><@entry kind "h3"/></#list>
 
 <section id="cuts">
 <h2>Cuts</h2>

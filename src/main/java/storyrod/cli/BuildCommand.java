@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -29,10 +30,12 @@ final class BuildCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PROJECT", description = "The project's folder or its description.")
   private Path project;
 
+  @Mixin private OptionName option;
+
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Where to write; out/NAME if not given.")
+      description = "Where to write; out/NAME if not given, or out/NAME-OPTION.")
   private Path out;
 
   @Override
@@ -44,14 +47,15 @@ final class BuildCommand implements Callable<Integer> {
     Diagnostics diagnostics = new Diagnostics();
     ProjectFile file = ProjectFile.at(project);
     Optional<PlanSet> planSet =
-        file.read(diagnostics).flatMap(source -> Pipeline.planSet(source, diagnostics));
+        file.read(diagnostics)
+            .flatMap(source -> Pipeline.planSet(source, option.name(), diagnostics));
     PrintWriter err = spec.commandLine().getErr();
     err.print(DiagnosticPrinter.print(diagnostics.bySeverity()));
     err.flush();
     if (planSet.isEmpty()) {
       return 1;
     }
-    write(planSet.get(), out == null ? Path.of("out", file.name()) : out);
+    write(planSet.get(), out == null ? Path.of("out", option.after(file.name())) : out);
     return 0;
   }
 

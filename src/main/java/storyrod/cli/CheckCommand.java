@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -22,12 +23,14 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PROJECT", description = "The project's folder or its description.")
   private Path project;
 
+  @Mixin private OptionName option;
+
   @Override
   public Integer call() throws IOException {
     Diagnostics diagnostics = new Diagnostics();
     ProjectFile.at(project)
         .read(diagnostics)
-        .ifPresent(source -> Pipeline.plan(source, diagnostics));
+        .ifPresent(source -> Pipeline.plan(source, option.name(), diagnostics));
     PrintWriter out = spec.commandLine().getOut();
     out.print(DiagnosticPrinter.print(diagnostics.bySeverity()));
     out.flush();

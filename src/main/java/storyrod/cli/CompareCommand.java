@@ -2,6 +2,7 @@ package storyrod.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -49,13 +50,23 @@ final class CompareCommand implements Callable<Integer> {
       spec.commandLine().getErr().print(DiagnosticPrinter.print(unreadable.sorted()));
       return 1;
     }
-    return show(List.of(variant(BASE, source.get())));
+    return show(variants(source.get()));
   }
 
-  private static Variant variant(String name, SourceText source) {
+  /** The project as written and with each of its options. */
+  private static List<Variant> variants(SourceText source) {
+    List<Variant> variants = new ArrayList<>();
+    variants.add(variant(BASE, source, Optional.empty()));
+    for (String option : Pipeline.options(source)) {
+      variants.add(variant(option, source, Optional.of(option)));
+    }
+    return variants;
+  }
+
+  private static Variant variant(String name, SourceText source, Optional<String> option) {
     Diagnostics diagnostics = new Diagnostics();
     Optional<Plan> plan =
-        Pipeline.plan(source, diagnostics)
+        Pipeline.plan(source, option, diagnostics)
             .map(planned -> new Plan(planned.piece(), planned.stock(), planned.build()));
     return new Variant(name, plan, diagnostics.sorted());
   }

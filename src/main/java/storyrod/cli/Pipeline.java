@@ -1,5 +1,6 @@
 package storyrod.cli;
 
+import java.util.List;
 import java.util.Optional;
 import storyrod.build.BuildPlan;
 import storyrod.build.Planner;
@@ -35,12 +36,23 @@ public final class Pipeline {
     return new DescriptionReader(VOCABULARY, Printable::has, ProjectLibrary.usual());
   }
 
+  /** The names of a project's options, also where the project itself has a fault. */
+  static List<String> options(SourceText source) {
+    return DescriptionReader.options(source);
+  }
+
   /** What is planned before anything is drawn. */
   record Planned(Piece piece, StockPlan stock, BuildPlan build) {}
 
   /** The plan set of a description, or nothing if there are errors among the diagnostics. */
   public static Optional<PlanSet> planSet(SourceText source, Diagnostics diagnostics) {
-    return plan(source, diagnostics).map(planned -> drawn(planned, diagnostics));
+    return planSet(source, Optional.empty(), diagnostics);
+  }
+
+  /** The plan set of a description with one of its options. */
+  static Optional<PlanSet> planSet(
+      SourceText source, Optional<String> option, Diagnostics diagnostics) {
+    return plan(source, option, diagnostics).map(planned -> drawn(planned, diagnostics));
   }
 
   private static PlanSet drawn(Planned planned, Diagnostics diagnostics) {
@@ -57,8 +69,19 @@ public final class Pipeline {
 
   /** All stages up to the drawings. */
   static Optional<Planned> plan(SourceText source, Diagnostics diagnostics) {
-    Optional<Description> description = reader().read(source, diagnostics);
-    Optional<Piece> piece = description.flatMap(each -> PieceBuilder.build(each, diagnostics));
+    return plan(source, Optional.empty(), diagnostics);
+  }
+
+  /** All stages up to the drawings, with one of the description's options. */
+  static Optional<Planned> plan(
+      SourceText source, Optional<String> option, Diagnostics diagnostics) {
+    return reader()
+        .read(source, option, diagnostics)
+        .flatMap(description -> plan(description, diagnostics));
+  }
+
+  static Optional<Planned> plan(Description description, Diagnostics diagnostics) {
+    Optional<Piece> piece = PieceBuilder.build(description, diagnostics);
     if (piece.isEmpty()) {
       return Optional.empty();
     }

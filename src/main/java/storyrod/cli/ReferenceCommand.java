@@ -1,11 +1,14 @@
 package storyrod.cli;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import storyrod.description.SourceText;
 import storyrod.planset.Reference;
 
 /** Prints the page from which the language can be learnt. */
@@ -24,11 +27,14 @@ final class ReferenceCommand implements Callable<Integer> {
   }
 
   static String page() {
+    return page(Shipped.all("subassembly"));
+  }
+
+  static String page(List<SourceText> subAssemblies) {
+    List<SourceText> chapters = new ArrayList<>(Shipped.all("reference/chapters"));
+    chapters.addAll(Shipped.all("reference/files"));
     Reference.Sources sources =
-        new Reference.Sources(
-            Shipped.all("reference/chapters"),
-            Shipped.all("reference/examples"),
-            Shipped.all("subassembly"));
+        new Reference.Sources(chapters, Shipped.all("reference/examples"), subAssemblies);
     return Reference.html(Pipeline.VOCABULARY, sources);
   }
 }

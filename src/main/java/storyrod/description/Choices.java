@@ -86,7 +86,9 @@ final class Choices {
       throw new FormulaFault(
           "unknown-word",
           comparison.right().at(),
-          "expected one of " + String.join(", ", choice.words()),
+          "expected one of "
+              + String.join(", ", choice.words())
+              + (word.isEmpty() ? ", found a formula" : ", found '" + word + "'"),
           Names.suggest(word, choice.words().stream()));
     }
     return word;

@@ -1,6 +1,9 @@
 package storyrod.description;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import storyrod.description.Node.Mapping;
 import storyrod.measure.Unit;
@@ -46,10 +49,36 @@ public final class DescriptionReader {
     Diagnostics own = new Diagnostics();
     Optional<Description> description =
         YamlReader.read(source, own).flatMap(root -> root(root, option, own));
+    Set<String> told = new TreeSet<>();
     own.sorted().stream()
         .filter(each -> !each.code().equals(Diagnostic.FOLLOW_UP))
+        .filter(each -> told.add(essence(each)))
         .forEach(diagnostics::add);
     return own.hasErrors() ? Optional.empty() : description;
+  }
+
+  /** The names of a description's options in their order, whatever else is wrong with it. */
+  public static List<String> options(SourceText source) {
+    return YamlReader.read(source, new Diagnostics()).stream()
+        .flatMap(root -> Declarations.child(root, "options").stream())
+        .filter(Mapping.class::isInstance)
+        .flatMap(options -> ((Mapping) options).members().stream())
+        .map(option -> option.key().text())
+        .toList();
+  }
+
+  /**
+   * What is wrong in an entry that is repeated is told once, whatever number it comes to in each.
+   */
+  private static String essence(Diagnostic fault) {
+    Span at = fault.at();
+    return String.join(
+        " ",
+        at.source().file(),
+        String.valueOf(at.start()),
+        String.valueOf(at.end()),
+        fault.code(),
+        fault.message().replaceAll("[0-9]+([./ ][0-9]+)*", "0"));
   }
 
   private Optional<Description> root(Node root, Optional<String> option, Diagnostics diagnostics) {

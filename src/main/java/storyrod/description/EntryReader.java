@@ -70,7 +70,8 @@ final class EntryReader {
   }
 
   Optional<Entry> section(EntryType type, Node node) {
-    return Shapes.mapping(node, context).map(mapping -> entry(type, mapping, mapping.at()));
+    return Shapes.mapping(node, context, KeyHints.asKeys(type))
+        .map(mapping -> entry(type, mapping, mapping.at()));
   }
 
   Optional<Map<String, Entry>> named(EntryType type, Node node) {

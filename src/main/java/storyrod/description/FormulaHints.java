@@ -19,6 +19,7 @@ final class FormulaHints {
           slip("[xX×·•](?![\\p{L}\\p{N}_-])", "write a product with `*`: `2 * width`"),
           slip("[÷:]", "write a quotient with `/`: `width / 2`"),
           slip("\\^", "there are no powers; a length times a length is no length"),
+          slip("==", "write a single `=`"),
           slip("=", "leave `=` away; the formula is what stands behind it"),
           slip("%", "write a share as a number: `0.5 * width`"),
           slip("[\\[{\\]}]", "use round parentheses, as in `(a + b) / 2`"),

@@ -28,7 +28,19 @@ final class KeyHints {
 
   private static final List<String> PART_SIZES = List.of("width", "height", "depth", "length");
 
+  /** How a kind of entry looks that is often taken for a single value. */
+  private static final Map<EntryType, String> AS_KEYS =
+      Map.of(
+          Sections.REPEAT, "`{count: 3, along: z, over: 0 to 30}`",
+          Sections.TURN, "`{about: y, by: 8, at: {x: 3, z: 16}}`",
+          Sections.QUARTER_TURN, "`{about: z, by: 90}`");
+
   private KeyHints() {}
+
+  static String asKeys(EntryType type) {
+    String usual = "write `key: value` lines, indented";
+    return AS_KEYS.containsKey(type) ? "write its keys, as in " + AS_KEYS.get(type) : usual;
+  }
 
   static String of(EntryType type, Scalar name) {
     String word = name.text();

@@ -9,7 +9,8 @@ import java.util.Map;
 
 /**
  * Every kind of entry that a description can hold, found by following the keys from the project
- * down, each with a name of its own: {@code part}, {@code joint-dado}, {@code cut-holes}.
+ * down, each with a name of its own: {@code part}, {@code joint-dado}, {@code cut-holes}, {@code
+ * shape-crown}.
  */
 public final class Kinds {
   private final Vocabulary vocabulary;
@@ -25,14 +26,18 @@ public final class Kinds {
     Kinds kinds = new Kinds(vocabulary);
     kinds.add("", Sections.PROJECT);
     while (!kinds.open.isEmpty()) {
-      kinds.open.poll().keys().forEach(key -> kinds.follow(key.type()));
+      EntryType owner = kinds.open.poll();
+      owner.keys().forEach(key -> kinds.follow(owner, key.type()));
     }
     return Collections.unmodifiableMap(kinds.names);
   }
 
-  private void follow(ValueType type) {
+  /** A kind whose name is taken is called after its owner too, such as {@code assembly-turn}. */
+  private void follow(EntryType owner, ValueType type) {
+    String prefix = type instanceof ValueType.Kinds kinds ? kinds.what() + "-" : "";
     for (EntryType next : inside(type)) {
-      add("", next);
+      boolean taken = names.containsValue(prefix + next.name());
+      add(taken ? owner.name() + "-" : prefix, next);
     }
     if (type instanceof ValueType.Joints) {
       vocabulary.joints().forEach(kind -> add("joint-", kind));
@@ -45,6 +50,9 @@ public final class Kinds {
   /** The kinds of entry that a value is made of, joints and cuts apart. */
   public static List<EntryType> inside(ValueType type) {
     if (type instanceof ValueType.Section section) {
+      return List.of(section.type());
+    }
+    if (type instanceof ValueType.SharedSection section) {
       return List.of(section.type());
     }
     if (type instanceof ValueType.Named named) {
@@ -63,9 +71,8 @@ public final class Kinds {
   }
 
   private void add(String prefix, EntryType type) {
-    String name = prefix + type.name();
     if (!names.containsKey(type)) {
-      names.put(type, names.containsValue(name) ? name + "-" + names.size() : name);
+      names.put(type, prefix + type.name());
       open.add(type);
     }
   }

@@ -36,6 +36,8 @@ public final class Meaning {
       case ValueType.Lengths lengths -> "names and their lengths";
       case ValueType.Numbers numbers -> "names and their numbers";
       case ValueType.Section section -> "its keys";
+      case ValueType.SharedSection section ->
+          "its keys, or a file that has them, such as `shop.yaml`";
       case ValueType.Named named -> "names, each with its keys";
       case ValueType.Assemblies assemblies -> "names, each with its keys";
       case ValueType.Listed listed -> "a list";

@@ -104,7 +104,8 @@ final class Names {
     if (isDifference(name)) {
       return "for a difference put spaces around the minus: `" + name.replace("-", " - ") + "`";
     }
-    List<String> sizes = scope.all(Scope::values).toList();
+    List<String> sizes =
+        Stream.concat(scope.all(Scope::values), scope.all(Scope::choices)).toList();
     return Nearest.to(name, sizes)
         .map(Names::meant)
         .or(

@@ -43,7 +43,10 @@ final class OptionChoice {
                   "unknown-option",
                   Span.startOf(project.at().source()),
                   "this project has no option '" + Quote.of(name) + "'")
-              .hint(Names.suggest(name, names.stream())));
+              .hint(
+                  names.isEmpty()
+                      ? "it has no options; leave --option out"
+                      : Names.suggest(name, names.stream())));
       return project;
     }
     Mapping result = project;
@@ -115,7 +118,16 @@ final class OptionChoice {
     for (String section : SECTIONS) {
       if (section(option.value(), section) instanceof Mapping others) {
         others.members().forEach(member -> check(member.key(), section));
+        others.members().forEach(member -> checkWord(member, section));
       }
+    }
+  }
+
+  private void checkWord(Member other, String section) {
+    if (section(section(project, section), other.key().text()) instanceof Sequence words
+        && section.equals("choices")
+        && other.value() instanceof Scalar word) {
+      chosen(words, word);
     }
   }
 
@@ -129,7 +141,7 @@ final class OptionChoice {
           Diagnostic.error(
                   "unknown-name",
                   name.at(),
-                  "the project's " + section + " has no '" + Quote.of(name.text()) + "'")
+                  "there is no '" + Quote.of(name.text()) + "' among the project's " + section)
               .hint(Names.suggest(name.text(), Stream.of(known).flatMap(List::stream))));
     }
   }

@@ -11,8 +11,6 @@ import storyrod.description.Scope.PartCells;
 
 /** Finds parts and sub-assemblies by paths such as {@code carcase.drawer-2.left-side}. */
 final class PartNames {
-  private static final String UNKNOWN = Names.UNKNOWN;
-
   private final Scope scope;
 
   PartNames(Scope scope) {
@@ -68,6 +66,12 @@ final class PartNames {
 
   private Lookup<PartCells> own(String name) {
     Optional<PartCells> part = scope.find(Scope::parts, which(name, true, scope));
+    if (part.isEmpty() && name.equals("each")) {
+      return Lookup.none(
+          Names.UNKNOWN,
+          "'each' is the share of one that is repeated along an axis, and here is none",
+          "write `repeat: {count: 3, along: z, over: 0 to 30}` with your own values");
+    }
     return part.map(Lookup::of)
         .orElseGet(
             () ->
@@ -76,7 +80,7 @@ final class PartNames {
                     .orElseGet(
                         () ->
                             Lookup.none(
-                                UNKNOWN,
+                                Names.UNKNOWN,
                                 "there is no part '" + Quote.of(name) + "'",
                                 partHint(name))));
   }
@@ -91,7 +95,7 @@ final class PartNames {
                     .orElseGet(
                         () ->
                             Lookup.none(
-                                UNKNOWN,
+                                Names.UNKNOWN,
                                 "there is no part '" + Quote.of(path) + "'",
                                 Names.suggest(
                                     path, inside.parts().values().stream().map(PartCells::name)))));
@@ -129,7 +133,7 @@ final class PartNames {
         .orElseGet(
             () ->
                 Lookup.none(
-                    UNKNOWN,
+                    Names.UNKNOWN,
                     "there is no assembly '" + Quote.of(name) + "'",
                     at.find(Scope::parts, name).isPresent()
                         ? "it is a part, whose faces are left, right, front, back, bottom and top"
@@ -173,7 +177,7 @@ final class PartNames {
     if (at.isOpen()) {
       return Optional.of(
           Lookup.none(
-              UNKNOWN,
+              Names.UNKNOWN,
               "'" + Quote.of(name) + "' has no place yet",
               "a condition or a count is worked out before the parts have their places: use sizes,"
                   + " numbers and choices in it"));

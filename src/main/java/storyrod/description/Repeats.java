@@ -60,6 +60,7 @@ final class Repeats {
   }
 
   private List<Instance> several(Scalar name, Mapping repeat) {
+    new RepeatCheck(context, repeat).check();
     List<Instance> all = new ArrayList<>();
     int count = count(repeat);
     for (int number = 1; number <= count; number++) {
@@ -197,7 +198,7 @@ final class Repeats {
     Rational size = have.get(2);
     Rational gap = room.minus(size.times(count)).dividedBy(count.plus(Rational.ONE));
     if (gap.signum() < 0) {
-      throw noRoom(nth, "in their size do not fit here");
+      throw noRoom(nth, "of this size do not fit into this space");
     }
     Rational number = Rational.of(nth.number(), 1);
     Rational from =
@@ -217,7 +218,7 @@ final class Repeats {
     Rational before = Rational.of(nth.number() - 1L, 1);
     Rational size = first.minus(less.times(before));
     if (size.signum() <= 0) {
-      throw noRoom(nth, "with their gaps and steps do not fit here");
+      throw noRoom(nth, "with these gaps and steps do not fit into this space");
     }
     Rational steps = before.times(before.minus(Rational.ONE)).dividedBy(TWO);
     Rational from = have.get(0).plus(first.plus(gap).times(before)).minus(less.times(steps));

@@ -15,6 +15,7 @@ import storyrod.geometry.Face;
 public final class Schema {
   private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
   private static final String FORMULA = "^[\\p{L}\\p{N}_.+\\-*/(),\"'\\s]*[\\p{L}\\p{N})\"']\\s*$";
+  private static final String FILE = "\\S\\.ya?ml\\s*$";
   private static final String ANYTHING = "\\S";
   private static final String PATH = "^[a-z][a-z0-9-]*(\\.[a-z0-9-]+)*";
 
@@ -80,6 +81,8 @@ public final class Schema {
       case ValueType.Lengths lengths -> named(formula());
       case ValueType.Numbers numbers -> named(formula());
       case ValueType.Section section -> reference(section.type());
+      case ValueType.SharedSection section ->
+          map("anyOf", List.of(reference(section.type()), text(FILE)));
       case ValueType.Named named -> named(reference(named.type()));
       case ValueType.Listed listed -> list(reference(listed.type()));
       case ValueType.Joints joints -> list(oneOf(vocabulary.joints()));
@@ -88,7 +91,7 @@ public final class Schema {
       case ValueType.Notes notes -> map("type", "object", "additionalProperties", words());
       case ValueType.OneOrMore some -> oneOrMore(value(some.each()));
       case ValueType.Point point -> point();
-      case ValueType.Choice choice -> map("enum", choice.words());
+      case ValueType.Choice choice -> map("enum", choices(choice.words()));
       case ValueType.YesNo yesNo -> map("enum", List.of("yes", "no"));
       case ValueType.AxisName axis -> map("enum", axes());
       case ValueType.Text text -> words();
@@ -102,6 +105,13 @@ public final class Schema {
       case ValueType.FaceWord face -> map("enum", List.of(faces().split("\\|")));
       default -> single(type);
     };
+  }
+
+  /** A word that is a number is one for YAML too. */
+  private static List<Object> choices(List<String> words) {
+    return words.stream()
+        .map(word -> word.matches("\\d+") ? (Object) Integer.valueOf(word) : word)
+        .toList();
   }
 
   private static Map<String, Object> single(ValueType type) {

@@ -2,6 +2,7 @@ package storyrod.description;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
@@ -34,6 +35,7 @@ import storyrod.description.ValueType.Place;
 import storyrod.description.ValueType.PriceValue;
 import storyrod.description.ValueType.RangeValue;
 import storyrod.description.ValueType.Section;
+import storyrod.description.ValueType.SharedSection;
 import storyrod.description.ValueType.SheetSizeValue;
 import storyrod.description.ValueType.StockName;
 import storyrod.description.ValueType.Text;
@@ -50,7 +52,8 @@ public final class Sections {
       "Parts that are built as a unit before they are fitted: written here, or by `use` a"
           + " description of their own.";
 
-  private static final Key WHEN =
+  /** Every part, assembly, joint, cut, item of hardware and limit may have it. */
+  public static final Key WHEN =
       Key.optional("when", new Condition(), "The condition under which it is there.");
 
   public static final EntryType STOCK =
@@ -258,7 +261,7 @@ public final class Sections {
               Key.optional("cuts", new Cuts(), "Machining on the parts."),
               Key.optional("hardware", new Listed(HARDWARE), "Hardware that no joint brings."),
               Key.optional("finish", new Section(FINISH), "What it is finished with."),
-              Key.optional("shop", new Section(SHOP), "The shop's machines and habits."),
+              Key.optional("shop", new SharedSection(SHOP), "The shop's machines and habits."),
               Key.optional("build", new Listed(STAGE), "The maker's own order.")));
 
   /** All of them, the whole before its sections. */
@@ -287,10 +290,7 @@ public final class Sections {
       return kind;
     }
     return new EntryType(
-        kind.name(),
-        kind.summary(),
-        java.util.stream.Stream.concat(kind.keys().stream(), java.util.stream.Stream.of(WHEN))
-            .toList());
+        kind.name(), kind.summary(), Stream.concat(kind.keys().stream(), Stream.of(WHEN)).toList());
   }
 
   private static List<Key> assembly() {

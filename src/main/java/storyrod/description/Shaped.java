@@ -59,7 +59,7 @@ final class Shaped {
 
   /** Axes, each with where something begins, or with a range. */
   Optional<Mapping> place(Node node) {
-    return Shapes.mapping(node, context)
+    return Shapes.mapping(node, context, "say on which axis, as in `{x: 0 to 20, z: 5}`")
         .map(
             mapping -> {
               mapping.members().forEach(this::place);

@@ -21,10 +21,13 @@ final class Shapes {
   }
 
   static Optional<Mapping> mapping(Node node, Context context) {
+    return mapping(node, context, "write `key: value` lines, indented");
+  }
+
+  static Optional<Mapping> mapping(Node node, Context context, String hint) {
     return node instanceof Mapping mapping
         ? Optional.of(mapping)
-        : context.fail(
-            emptyOr(node, wrong(node, "keys with values", "write `key: value` lines, indented")));
+        : context.fail(emptyOr(node, wrong(node, "keys with values", hint)));
   }
 
   static Optional<Sequence> sequence(Node node, Context context) {

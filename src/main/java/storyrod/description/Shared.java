@@ -66,8 +66,14 @@ final class Shared {
       diagnostics.add(Diagnostic.error("no-file", file.at(), found.why()).hint(found.hint()));
       return Optional.empty();
     }
-    return YamlReader.read(found.text().get().usedAt(file.at()), diagnostics)
-        .flatMap(root -> section(root, section));
+    SourceText text = found.text().get().usedAt(file.at());
+    if (text.text().isBlank()) {
+      diagnostics.add(
+          Diagnostic.error("empty-file", Span.startOf(text), "there is nothing in this file")
+              .hint("write `" + section + ":` with its keys below, as in a project"));
+      return Optional.empty();
+    }
+    return YamlReader.read(text, diagnostics).flatMap(root -> section(root, section));
   }
 
   private Optional<Mapping> section(Node root, String section) {

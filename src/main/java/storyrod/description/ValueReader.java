@@ -32,6 +32,7 @@ final class ValueReader {
       case ValueType.Lengths all -> lengths(node);
       case ValueType.Numbers all -> numbers(node);
       case ValueType.Section section -> entries.section(section.type(), node);
+      case ValueType.SharedSection section -> entries.section(section.type(), node);
       case ValueType.Named named -> entries.named(named.type(), node);
       case ValueType.Assemblies all -> entries.named(Sections.ASSEMBLY, node);
       case ValueType.Words all -> new WordLists(context).read(node);

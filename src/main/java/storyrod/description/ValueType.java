@@ -87,6 +87,12 @@ public sealed interface ValueType {
   /** Keys with values; Java type {@link Entry}. */
   record Section(EntryType type) implements ValueType {}
 
+  /**
+   * Keys with values, or the name of a file that has them, which {@link Shared} puts in before
+   * anything is read; Java type {@link Entry}.
+   */
+  record SharedSection(EntryType type) implements ValueType {}
+
   /** Names, each with keys and values; Java type map of {@link Entry}. */
   record Named(EntryType type) implements ValueType {}
 

@@ -32,6 +32,8 @@ final class Walk {
   private void value(ValueType type, Node node) {
     if (type instanceof ValueType.Section section) {
       entry(section.type(), node);
+    } else if (type instanceof ValueType.SharedSection section) {
+      entry(section.type(), node);
     } else if (type instanceof ValueType.Named named && node instanceof Mapping all) {
       all.members().forEach(member -> entry(named.type(), member.value()));
     } else if (type instanceof ValueType.Listed listed) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.EntryType;
 import storyrod.description.Examples;
 import storyrod.description.Key;
@@ -23,6 +23,7 @@ public final class Reference {
   private static final String ENDING = ".yaml";
   private static final String JOINT = "joint-";
   private static final String CUT = "cut-";
+  private static final String SHAPE = "shape-";
 
   private final Vocabulary vocabulary;
   private final Map<EntryType, String> names;
@@ -37,7 +38,7 @@ public final class Reference {
   /**
    * What the page shows beside the lists.
    *
-   * @param chapters the examples of its introduction, in order
+   * @param chapters the examples of its introduction, and the files that these use
    * @param examples one whole description for each kind of entry, named by it
    * @param subAssemblies the descriptions that come with the tool to be used in others
    */
@@ -52,6 +53,7 @@ public final class Reference {
     data.put("kinds", reference.kinds(""));
     data.put("joints", reference.kinds(JOINT));
     data.put("cuts", reference.kinds(CUT));
+    data.put("shapes", reference.kinds(SHAPE));
     data.put("verbs", vocabulary.operations());
     data.put("subAssemblies", sources.subAssemblies().stream().map(ShippedPage::of).toList());
     return Templates.SHARED.render("reference/page.ftl", data);
@@ -92,7 +94,7 @@ public final class Reference {
   }
 
   private static String group(String id) {
-    return id.startsWith(JOINT) ? JOINT : id.startsWith(CUT) ? CUT : "";
+    return Stream.of(JOINT, CUT, SHAPE).filter(id::startsWith).findFirst().orElse("");
   }
 
   private Kind kind(EntryType type, String id) {
@@ -116,22 +118,21 @@ public final class Reference {
         key.required(),
         key.help(),
         Meaning.of(key.type()),
-        link(key.type()).orElseGet(() -> group(key.type())),
+        link(key.type()),
         key.standard().map(Key.Standard::inch).orElse(""),
         key.standard().map(Key.Standard::mm).orElse(""),
         example);
   }
 
-  private Optional<String> link(ValueType type) {
-    return Kinds.inside(type).stream().findFirst().map(names::get);
-  }
-
-  /** The chapter in which a value's kinds are told, if it is one of a group. */
-  private static String group(ValueType type) {
-    if (type instanceof ValueType.Joints) {
-      return "joints";
-    }
-    return type instanceof ValueType.Cuts ? "cuts" : "";
+  /** Where on the page a value's kinds are told: a chapter, if it is one of a group. */
+  private String link(ValueType type) {
+    return switch (type) {
+      case ValueType.Joints joints -> "joints";
+      case ValueType.Cuts cuts -> "cuts";
+      case ValueType.Kinds kinds -> kinds.what() + "s";
+      case ValueType.Condition condition -> "conditions";
+      default -> Kinds.inside(type).stream().findFirst().map(names::get).orElse("");
+    };
   }
 
   private List<Place> places(EntryType type) {

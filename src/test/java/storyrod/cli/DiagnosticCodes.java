@@ -78,10 +78,11 @@ final class DiagnosticCodes {
     }
   }
 
-  /** {@code "unknown-" + what}: the reader says it of joints and of cuts. */
+  /** {@code "unknown-" + what}: the reader says it of joints, cuts and shapes. */
   private static void open(String start, Set<String> codes) {
     codes.add(start + "joint");
     codes.add(start + "cut");
+    codes.add(start + "shape");
   }
 
   private static String constant(Path file, String name, Map<String, String> constants) {

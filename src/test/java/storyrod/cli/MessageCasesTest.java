@@ -32,24 +32,30 @@ class MessageCasesTest {
           "no-way-in", // PlannerTest
           "not-utf-8", // about files; BadInputTest
           "sheet-without-size", // the reader refuses such a stock before
+          "unknown-option", // about the command; OptionTest
           "unprintable"); // BadInputTest
 
   static List<Path> cases() throws IOException {
     try (Stream<Path> files = Files.list(CASES)) {
-      return files.sorted().toList();
+      return files.filter(Files::isRegularFile).sorted().toList();
     }
   }
 
   @ParameterizedTest
   @MethodSource("cases")
   void everyMessageIsGivenAndNoOther(Path file) throws IOException {
-    MessageCase given = MessageCase.of(Files.readString(file));
+    MessageCase given = MessageCase.of(Files.readString(file), files(file));
     if (UPDATE && !given.holds()) {
       given = given.renewed();
       Files.writeString(file, String.join("\n", given.lines()));
     }
     assertEquals(
         String.join("\n", given.expected()), String.join("\n", given.found()), file::toString);
+  }
+
+  /** The folder of further files that a case may have beside it. */
+  private static Path files(Path file) {
+    return CASES.resolve(file.getFileName().toString().replace(".yaml", ""));
   }
 
   @Test

@@ -13,19 +13,28 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import storyrod.description.Description;
+import storyrod.description.DescriptionReader;
 import storyrod.description.DiagnosticPrinter;
 import storyrod.description.Diagnostics;
 import storyrod.description.EntryType;
+import storyrod.description.FolderLibrary;
 import storyrod.description.Key;
 import storyrod.description.Kinds;
 import storyrod.description.SourceText;
 import storyrod.measure.Length;
-import storyrod.planset.Reference;
+import storyrod.planset.Printable;
 
 class ReferenceTest {
   private static final String PAGE = ReferenceCommand.page();
   private static final Pattern RESULT =
       Pattern.compile("  ([a-z-]+): [^#]*# = (-?[0-9.]+) (in|mm)\\b.*");
+
+  /** Reads the files that chapters and examples name. */
+  private static final DescriptionReader READER =
+      new DescriptionReader(
+          Pipeline.VOCABULARY,
+          Printable::has,
+          new FolderLibrary(Path.of("src/main/resources/storyrod/reference/files")));
 
   static List<SourceText> chapters() {
     return Shipped.all("reference/chapters");
@@ -39,7 +48,7 @@ class ReferenceTest {
   @MethodSource("chapters")
   void chapterIsReadWithoutAFaultAndItsRemarksAreTrue(SourceText chapter) {
     Diagnostics diagnostics = new Diagnostics();
-    Description read = Pipeline.reader().read(chapter, diagnostics).orElseThrow();
+    Description read = READER.read(chapter, diagnostics).orElseThrow();
     assertEquals("no faults\n", DiagnosticPrinter.print(diagnostics.sorted()));
     for (String line : chapter.text().lines().toList()) {
       Matcher result = RESULT.matcher(line);
@@ -56,7 +65,10 @@ class ReferenceTest {
   void exampleIsPlannedWithoutAnError(SourceText example) {
     Diagnostics diagnostics = new Diagnostics();
     assertTrue(
-        Pipeline.plan(example, diagnostics).isPresent(),
+        READER
+            .read(example, diagnostics)
+            .flatMap(read -> Pipeline.plan(read, diagnostics))
+            .isPresent(),
         () -> DiagnosticPrinter.print(diagnostics.sorted()));
   }
 
@@ -111,9 +123,7 @@ class ReferenceTest {
         parts:
           rail: {stock: board}
         """;
-    Reference.Sources sources =
-        new Reference.Sources(chapters(), examples(), List.of(new SourceText("plinth.yaml", text)));
-    String page = Reference.html(Pipeline.VOCABULARY, sources);
+    String page = ReferenceCommand.page(List.of(new SourceText("plinth.yaml", text)));
     String section = page.substring(page.indexOf("<section id=\"use-plinth\">"));
     assertTrue(section.contains("A plinth under a case. It stands back at the front."), section);
     assertTrue(
@@ -136,17 +146,5 @@ class ReferenceTest {
     Shell refused = Shell.run("schema", "--out", file.resolve("x").toString());
     assertEquals(1, refused.code());
     assertTrue(refused.err().contains("is a file, not a folder"), refused.err());
-  }
-
-  @Test
-  void projectIsComparedOnTheScreenAndInAFile(@TempDir Path folder) throws Exception {
-    Path csv = folder.resolve("table.csv");
-    Shell shell =
-        Shell.run(
-            "compare", Shell.PROJECTS.resolve("wall-shelf").toString(), "--out", csv.toString());
-    assertEquals(0, shell.code(), shell.err());
-    assertTrue(shell.out().contains("Working time, h"), shell.out());
-    assertEquals("1", Rows.of(Files.readAllBytes(csv)).getFirst().get("sheets"));
-    assertEquals(1, Shell.run("compare", folder.resolve("no").toString()).code());
   }
 }

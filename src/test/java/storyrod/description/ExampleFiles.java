@@ -18,6 +18,10 @@ final class ExampleFiles {
   static final Map<EntryType, String> KINDS = Kinds.of(VOCABULARY);
   private static final Path FOLDER = Path.of("src/main/resources/storyrod/reference/examples");
 
+  /** The further files that examples name. */
+  static final Library LIBRARY =
+      new FolderLibrary(Path.of("src/main/resources/storyrod/reference/files"));
+
   private ExampleFiles() {}
 
   static Stream<EntryType> kinds() {
@@ -39,7 +43,7 @@ final class ExampleFiles {
 
   static List<Diagnostic> faults(SourceText source) {
     Diagnostics diagnostics = new Diagnostics();
-    new DescriptionReader(VOCABULARY).read(source, diagnostics);
+    new DescriptionReader(VOCABULARY, codePoint -> true, LIBRARY).read(source, diagnostics);
     return diagnostics.sorted();
   }
 }

@@ -58,8 +58,8 @@ class SchemaTest {
     SourceText source = ExampleFiles.source(kind);
     Mapping mapping = entry(kind, source);
     int at = mapping.members().getFirst().key().at().start();
-    boolean flow = source.text().charAt(mapping.at().start()) == '{';
-    String end = flow ? ", " : "\n" + " ".repeat(new Span(source, at, at).column() - 1);
+    String end =
+        isFlow(kind, source) ? ", " : "\n" + " ".repeat(new Span(source, at, at).column() - 1);
     assertRefused(source, at, at, NONSENSE + ": 1" + end, "unknown-key");
   }
 
@@ -76,10 +76,15 @@ class SchemaTest {
                 ? members.get(i - 1).value().at().end()
                 : members.get(i).key().at().start();
         int to = last ? members.get(i).value().at().end() : members.get(i + 1).key().at().start();
-        boolean alone = members.size() == 1;
+        boolean alone = members.size() == 1 && !isFlow(kind, source);
         assertRefused(source, from, to, alone ? "{}" : "", alone ? "" : "missing-key");
       }
     }
+  }
+
+  /** Whether it is written in braces. */
+  private static boolean isFlow(EntryType kind, SourceText source) {
+    return source.text().charAt(entry(kind, source).at().start()) == '{';
   }
 
   private static boolean isRequired(EntryType kind, Member member) {

@@ -99,7 +99,7 @@ class StandardsTest {
   private static String outcome(String text) {
     Diagnostics diagnostics = new Diagnostics();
     Optional<Description> read =
-        new DescriptionReader(ExampleFiles.VOCABULARY)
+        new DescriptionReader(ExampleFiles.VOCABULARY, codePoint -> true, ExampleFiles.LIBRARY)
             .read(new SourceText("a.yaml", text), diagnostics);
     StringBuilder all = new StringBuilder();
     read.ifPresent(description -> tell(description, diagnostics, all));
