@@ -61,13 +61,22 @@ final class Shared {
   }
 
   private Optional<Mapping> section(Scalar file, String section) {
-    Found found = library.find(file.text(), file.at().source());
-    if (found.text().isEmpty()) {
-      diagnostics.add(Diagnostic.error("no-file", file.at(), found.why()).hint(found.hint()));
+    Found read = library.find(file.text(), file.at().source());
+    if (read.text().isEmpty()) {
+      diagnostics.add(Diagnostic.error("no-file", file.at(), read.why()).hint(read.hint()));
       return Optional.empty();
     }
-    return YamlReader.read(found.text().get().usedAt(file.at()), diagnostics)
-        .flatMap(root -> section(root, section));
+    return YamlReader.read(read.text().get().usedAt(file.at()), diagnostics)
+        .flatMap(root -> section(root, section).map(found -> inOwnUnits(root, found, section)));
+  }
+
+  private static Mapping inOwnUnits(Node root, Mapping found, String section) {
+    if (!(root instanceof Mapping file)) {
+      return found;
+    }
+    return section.equals("shop")
+        ? OwnUnits.entry(file, found, Sections.SHOP)
+        : OwnUnits.entries(file, found, Sections.ITEM);
   }
 
   private Optional<Mapping> section(Node root, String section) {

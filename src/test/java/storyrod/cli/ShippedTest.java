@@ -86,6 +86,5 @@ class ShippedTest {
     String printed = DiagnosticPrinter.print(found.sorted());
     assertTrue(planned, printed);
     assertFalse(found.hasErrors(), printed);
-    System.err.println("== " + name + "\n" + printed);
   }
 }
