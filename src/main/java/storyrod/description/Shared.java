@@ -61,19 +61,29 @@ final class Shared {
   }
 
   private Optional<Mapping> section(Scalar file, String section) {
-    Found found = library.find(file.text(), file.at().source());
-    if (found.text().isEmpty()) {
-      diagnostics.add(Diagnostic.error("no-file", file.at(), found.why()).hint(found.hint()));
+    Found read = library.find(file.text(), file.at().source());
+    if (read.text().isEmpty()) {
+      diagnostics.add(Diagnostic.error("no-file", file.at(), read.why()).hint(read.hint()));
       return Optional.empty();
     }
-    SourceText text = found.text().get().usedAt(file.at());
+    SourceText text = read.text().get().usedAt(file.at());
     if (text.text().isBlank()) {
       diagnostics.add(
           Diagnostic.error("empty-file", Span.startOf(text), "there is nothing in this file")
               .hint("write `" + section + ":` with its keys below, as in a project"));
       return Optional.empty();
     }
-    return YamlReader.read(text, diagnostics).flatMap(root -> section(root, section));
+    return YamlReader.read(text, diagnostics)
+        .flatMap(root -> section(root, section).map(found -> inOwnUnits(root, found, section)));
+  }
+
+  private static Mapping inOwnUnits(Node root, Mapping found, String section) {
+    if (!(root instanceof Mapping file)) {
+      return found;
+    }
+    return section.equals("shop")
+        ? OwnUnits.entry(file, found, Sections.SHOP)
+        : OwnUnits.entries(file, found, Sections.ITEM);
   }
 
   private Optional<Mapping> section(Node root, String section) {

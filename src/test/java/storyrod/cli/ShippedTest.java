@@ -93,7 +93,6 @@ class ShippedTest {
     String printed = DiagnosticPrinter.print(found.sorted());
     assertTrue(planned, printed);
     assertFalse(found.hasErrors(), printed);
-    System.err.println("== " + name + "\n" + printed);
   }
 
   @Test
