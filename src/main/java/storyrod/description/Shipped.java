@@ -12,10 +12,14 @@ public final class Shipped {
   /** Their names, in the order in which the reference tells of them. */
   public static final List<String> NAMES =
       List.of(
-          "drawer-box",
+          "carcase",
           "face-frame",
+          "drawer-box",
           "panel-door",
           "slab-door",
+          "adjustable-shelf",
+          "plinth",
+          "feet",
           "leg-and-apron",
           "slab-top",
           "breadboard-top");

@@ -16,6 +16,9 @@ abstract class DrivenThrough implements JointType {
   static final Key THROUGH =
       Key.required("through", new ValueType.FaceName(), "The face from which they are driven.");
 
+  static final Key ROWS =
+      Key.optional("rows", new ValueType.Count(1), "How many rows of `count` each.").standard("1");
+
   @Override
   public FaceRef meeting(Entry entry) {
     FaceRef driven = entry.face("through");
@@ -29,7 +32,11 @@ abstract class DrivenThrough implements JointType {
     return JointKeys.fastened(
         meeting,
         true,
-        List.of(new ItemCount(entry.text(itemKey), entry.count("count"))),
+        List.of(new ItemCount(entry.text(itemKey), entry.count("count") * rows(entry))),
         Optional.of(new Joint.Driven(through.part(), through.face())));
+  }
+
+  static int rows(Entry entry) {
+    return entry.has("rows") ? entry.count("rows") : 1;
   }
 }

@@ -36,6 +36,7 @@ public final class Screws extends DrivenThrough {
                   "countersink",
                   new ValueType.YesNo(),
                   "Whether their heads are sunk flush; yes if not said, no for pocket screws."),
+              ROWS,
               JointKeys.GLUE));
 
   @Override
@@ -63,18 +64,32 @@ public final class Screws extends DrivenThrough {
       return new JointEffect(List.of(), joint, List.of(tooShort(meeting, screw)));
     }
     ScrewHoles holes = ScrewHoles.forShank(screw.diameter().orElseThrow());
-    return new JointEffect(
-        List.of(clearance(meeting, holes, screw), pilot(meeting, holes, bite)),
-        joint,
-        faults(meeting, bite, screw));
+    List<CutIn> cuts = new ArrayList<>();
+    for (Length line : lines(meeting)) {
+      cuts.add(clearance(meeting, line, holes, screw));
+      cuts.add(pilot(meeting, line, holes, bite));
+    }
+    return new JointEffect(cuts, joint, faults(meeting, bite, screw));
+  }
+
+  /** Where the rows lie across the contact. */
+  private static List<Length> lines(Meeting meeting) {
+    Axis across = Axis.other(meeting.longerAxis(), meeting.axis());
+    return meeting.spread(across, rows(meeting.entry()));
   }
 
   static CutIn clearance(Meeting meeting, ScrewHoles holes, ItemEntry screw) {
+    Axis across = Axis.other(meeting.longerAxis(), meeting.axis());
+    return clearance(meeting, meeting.spread(across, 1).getFirst(), holes, screw);
+  }
+
+  private static CutIn clearance(Meeting meeting, Length line, ScrewHoles holes, ItemEntry screw) {
     Face entered = meeting.face().opposite();
     Blank first = meeting.first();
     Cut.Holes row =
         row(
             meeting,
+            line,
             "clearance hole",
             entered,
             first.box().at(entered),
@@ -95,7 +110,7 @@ public final class Screws extends DrivenThrough {
     return screw.diameter().orElseThrow().times(2);
   }
 
-  private static CutIn pilot(Meeting meeting, ScrewHoles holes, Length bite) {
+  private static CutIn pilot(Meeting meeting, Length line, ScrewHoles holes, Length bite) {
     Blank second = meeting.second();
     Length diameter = holes.pilot(second.stock());
     boolean through = !bite.isShorterThan(second.box().size(meeting.axis()));
@@ -103,6 +118,7 @@ public final class Screws extends DrivenThrough {
         second.name(),
         row(
             meeting,
+            line,
             "pilot hole",
             meeting.touched(),
             second.box().at(meeting.touched()),
@@ -113,6 +129,7 @@ public final class Screws extends DrivenThrough {
 
   private static Cut.Holes row(
       Meeting meeting,
+      Length line,
       String term,
       Face from,
       Length surface,
@@ -126,7 +143,7 @@ public final class Screws extends DrivenThrough {
         new Point(Length.ZERO, Length.ZERO, Length.ZERO)
             .with(meeting.axis(), surface)
             .with(along, spread.getFirst())
-            .with(across, meeting.spread(across, 1).getFirst());
+            .with(across, line);
     Length step = spread.size() < 2 ? Length.ZERO : spread.get(1).minus(spread.get(0));
     return new Cut.Holes(
         term,
