@@ -42,12 +42,10 @@ class ProjectsTest {
       List.of(
           "cut cutout",
           "cut notch",
-          "cut taper",
-          "joint rabbet",
-          "joint tenon",
-          "joint tongue",
-          "outline crown",
-          "outline path");
+          "outline path",
+          "use face-frame",
+          "use panel-door",
+          "use slab-door");
 
   static List<Path> projects() {
     return Stream.of(OWN, Shell.PROJECTS)
