@@ -14,7 +14,8 @@ import storyrod.geometry.Face;
  */
 public final class Schema {
   private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
-  private static final String FORMULA = "^[\\p{L}\\p{N}_.+\\-*/(),\"'\\s]*[\\p{L}\\p{N})\"']\\s*$";
+  private static final String FORMULA =
+      "^[\\p{L}\\p{N}_.+\\-*/(),<>=\"'\\s]*[\\p{L}\\p{N})\"']\\s*$";
   private static final String FILE = "\\S\\.ya?ml\\s*$";
   private static final String ANYTHING = "\\S";
   private static final String PATH = "^[a-z][a-z0-9-]*(\\.[a-z0-9-]+)*";
