@@ -14,6 +14,7 @@ public final class Checks {
           new BreaksOut(),
           new CrowdedFasteners(),
           new DadoDepth(),
+          new EmptySpace(),
           new FinishUntried(),
           new HingeCount(),
           new HingeCup(),
