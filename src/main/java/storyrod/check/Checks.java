@@ -23,6 +23,7 @@ public final class Checks {
           new LoosePart(),
           new MortiseWall(),
           new MortisesMeet(),
+          new NearMiss(),
           new PartsOverlap(),
           new ScrewLength(),
           new SlideClearance(),
