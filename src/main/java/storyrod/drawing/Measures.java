@@ -82,7 +82,7 @@ final class Measures {
   }
 
   private void addOverall() {
-    Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
+    Point zero = Point.ORIGIN;
     Point top = zero.with(Axis.Z, flat.size(Axis.Z));
     want(Face.FRONT, Axis.X, top, top.with(Axis.X, flat.size(Axis.X)));
     want(Face.FRONT, Axis.Z, zero, top);
@@ -227,7 +227,7 @@ final class Measures {
 
   /** A corner of a cut on the side where its dimensions stand. */
   private Point corner(Face view, Box removed) {
-    Point middle = middle(removed);
+    Point middle = removed.middle();
     Point corner = middle;
     for (Axis axis : inPlane(view)) {
       Axis measured = Axis.other(view.axis(), axis);
@@ -236,14 +236,6 @@ final class Measures {
       corner = corner.with(axis, removed.on(axis).end(high ? 1 : -1));
     }
     return corner;
-  }
-
-  private static Point middle(Box box) {
-    return new Point(middle(box.x()), middle(box.y()), middle(box.z()));
-  }
-
-  private static Length middle(Range range) {
-    return range.from().plus(range.length().dividedBy(2, java.math.RoundingMode.FLOOR));
   }
 
   private void addHoles(Face view, Cut.Holes holes) {

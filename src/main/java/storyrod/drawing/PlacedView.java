@@ -50,7 +50,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
 
   Bounds bounds() {
     return Bounds.NONE
-        .with(at(new Point(Length.ZERO, Length.ZERO, Length.ZERO)))
+        .with(at(Point.ORIGIN))
         .with(at(new Point(flat.size(Axis.X), flat.size(Axis.Y), flat.size(Axis.Z))));
   }
 
@@ -79,7 +79,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
 
   /** The point of the view at some measures on its two axes. */
   At at(Length across, Length upright) {
-    Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
+    Point zero = Point.ORIGIN;
     return at(zero.with(across(), across).with(upright(), upright));
   }
 

@@ -307,10 +307,7 @@ public sealed interface Cut {
 
     private Vector3D wallPoint(Length at) {
       Box box = removed();
-      return new Point(box.x().from(), box.y().from(), box.z().from())
-          .with(from.axis(), surface)
-          .with(across, at)
-          .toMm();
+      return box.low().with(from.axis(), surface).with(across, at).toMm();
     }
 
     /** The unit normal of the wall on one side, out of the slot. */

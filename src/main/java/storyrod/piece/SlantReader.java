@@ -187,7 +187,7 @@ final class SlantReader {
   /** The end of the edge of two faces at which its axis starts. */
   static Point corner(Blank blank, Face one, Face two) {
     Axis along = Axis.other(one.axis(), two.axis());
-    return new Point(Length.ZERO, Length.ZERO, Length.ZERO)
+    return Point.ORIGIN
         .with(one.axis(), blank.box().at(one))
         .with(two.axis(), blank.box().at(two))
         .with(along, blank.box().on(along).from());
