@@ -14,6 +14,7 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Slanted;
 
 /**
  * One view in its place, third angle: what is seen from the right stands on the right. The front
@@ -126,7 +127,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   }
 
   /** The view along a slope, in which it is a line; a chamfer beside the face shows there too. */
-  private static Face profile(Cut.Slope slope) {
+  private static Face profile(Slanted.Slope slope) {
     boolean besideFace = slope.from() == Face.FRONT || slope.towards() == Face.FRONT;
     if (slope.term().equals("chamfer") && besideFace) {
       return Face.FRONT;
@@ -140,7 +141,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
 
   /** The view in which a cut is dimensioned: what goes right through the thickness, on the face. */
   static Face home(FlatPart flat, Cut cut) {
-    if (cut instanceof Cut.Slope slope) {
+    if (cut instanceof Slanted.Slope slope) {
       return profile(slope);
     }
     if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover) {
