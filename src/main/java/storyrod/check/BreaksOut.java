@@ -16,6 +16,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Drilling;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /**
  * A hole that comes out through a slanted or curved side of its part, or a screw driven at an angle
@@ -69,7 +70,7 @@ final class BreaksOut implements Check {
   }
 
   private static boolean shapes(Cut cut) {
-    return cut instanceof Cut.Slope || cut instanceof Cut.Shaped;
+    return cut instanceof Slanted.Slope || cut instanceof Cut.Shaped;
   }
 
   private static List<Bore> bores(Cut cut) {

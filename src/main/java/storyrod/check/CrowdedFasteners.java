@@ -9,6 +9,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /** Screws of one joint that stand so close that the wood between them splits. */
 final class CrowdedFasteners implements Check {
@@ -64,8 +65,8 @@ final class CrowdedFasteners implements Check {
       case Cut.PocketHoles pockets when pockets.centres().size() > 1 ->
           Stream.of(new Row(apart(pockets), POCKET_SCREWS));
       case Cut.PocketHoles pockets -> Stream.empty();
-      case Cut.Slope slope -> Stream.empty();
-      case Cut.Housing housing -> Stream.empty();
+      case Slanted.Slope slope -> Stream.empty();
+      case Slanted.Housing housing -> Stream.empty();
       case Cut.InPlace inPlace -> Stream.empty();
     };
   }

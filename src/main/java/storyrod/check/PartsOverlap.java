@@ -7,9 +7,9 @@ import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.measure.Length;
-import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /** Two parts that take the same space once all joints and cuts are made. */
 final class PartsOverlap implements Check {
@@ -61,7 +61,7 @@ final class PartsOverlap implements Check {
   }
 
   private static boolean isSloped(Part part) {
-    return part.cuts().stream().anyMatch(Cut.Slope.class::isInstance);
+    return part.cuts().stream().anyMatch(Slanted.Slope.class::isInstance);
   }
 
   private Diagnostic overlap(Piece piece, Part one, Part two, double sharedMm3) {

@@ -21,6 +21,15 @@ public record Box(Range x, Range y, Range z) {
     };
   }
 
+  /** The corner where all its axes start. */
+  public Point low() {
+    return new Point(x.from(), y.from(), z.from());
+  }
+
+  public Point middle() {
+    return new Point(x.middle(), y.middle(), z.middle());
+  }
+
   /** Where a face of the box lies on its axis. */
   public Length at(Face face) {
     return on(face.axis()).end(face.sign());
