@@ -17,6 +17,7 @@ import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
+import storyrod.piece.Slanted;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
@@ -93,7 +94,7 @@ final class Settings {
   }
 
   private List<Setting> machine(Part part, List<Cut> cuts) {
-    if (cuts.getFirst() instanceof Cut.Slope slope) {
+    if (cuts.getFirst() instanceof Slanted.Slope slope) {
       return slanted(slope);
     }
     if (cuts.getFirst() instanceof Cut.Tenon) {
@@ -109,7 +110,7 @@ final class Settings {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
     countersink(cuts).ifPresent(settings::add);
-    if (cuts.getFirst() instanceof Cut.Housing housing) {
+    if (cuts.getFirst() instanceof Slanted.Housing housing) {
       settings.add(Setting.of("lean-angle", housing.lean()));
     }
     for (Cut cut : cuts) {
@@ -121,7 +122,7 @@ final class Settings {
   }
 
   /** A chamfer by its size, a taper by what it takes and from where, an end by its angle. */
-  private static List<Setting> slanted(Cut.Slope slope) {
+  private static List<Setting> slanted(Slanted.Slope slope) {
     return switch (slope.term()) {
       case "chamfer" -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
       case "taper" ->
@@ -231,8 +232,8 @@ final class Settings {
       case Cut.Tenon tenon -> "thickness";
       case Cut.Holes holes -> "diameter";
       case Cut.PocketHoles pocket -> "stock";
-      case Cut.Slope slope -> throw new IllegalStateException("bug: a slope has no width");
-      case Cut.Housing housing -> "width";
+      case Slanted.Slope slope -> throw new IllegalStateException("bug: a slope has no width");
+      case Slanted.Housing housing -> "width";
       case Cut.InPlace inPlace -> "diameter";
     };
   }

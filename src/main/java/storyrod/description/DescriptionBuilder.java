@@ -215,17 +215,28 @@ final class DescriptionBuilder {
         block.parts().toList());
   }
 
-  /** Of a description that is used its words come along; its order is that of another piece. */
+  /** The project's own, then those of the descriptions that are used, from the outside in. */
   private List<StageEntry> stages() {
     List<StageEntry> stages = new ArrayList<>();
-    project.list("build").forEach(entry -> stages.add(stage(entry)));
+    project.list("build").forEach(entry -> stages.add(stage(entry, "")));
     root.all()
         .filter(Block::isUsed)
-        .flatMap(block -> block.inside().list("build").stream())
-        .map(DescriptionBuilder::stage)
-        .map(stage -> new StageEntry(stage.title(), List.of(), stage.say()))
-        .forEach(stages::add);
+        .forEach(
+            block ->
+                block
+                    .inside()
+                    .list("build")
+                    .forEach(entry -> stages.add(brought(stage(entry, block.name())))));
     return stages;
+  }
+
+  /** Trial, finish and what a description is given are no work on the unit itself. */
+  private static StageEntry brought(StageEntry stage) {
+    List<OrderEntry> inside =
+        stage.order().stream()
+            .filter(each -> each.target().equals(Orders.ALL) || stage.isAbout(each.target()))
+            .toList();
+    return new StageEntry(stage.title(), inside, stage.say(), stage.unit());
   }
 
   private static ItemEntry item(String name, Entry entry) {
@@ -280,7 +291,7 @@ final class DescriptionBuilder {
         entry.find("tried-on", String.class));
   }
 
-  private static StageEntry stage(Entry entry) {
+  private static StageEntry stage(Entry entry, String unit) {
     List<OrderEntry> order =
         entry.find("order", List.class).stream()
             .flatMap(all -> ((List<?>) all).stream())
@@ -292,6 +303,6 @@ final class DescriptionBuilder {
         .ifPresent(
             all ->
                 ((Map<?, ?>) all).forEach((key, words) -> say.put((String) key, (String) words)));
-    return new StageEntry(entry.located("stage", String.class), order, say);
+    return new StageEntry(entry.located("stage", String.class), order, say, unit);
   }
 }

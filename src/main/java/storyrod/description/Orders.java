@@ -13,8 +13,11 @@ import storyrod.description.Scope.PartCells;
 
 /** Reads a maker's own order and words about steps. */
 final class Orders {
+  /** The target that stands for all that a verb has left to do. */
+  static final String ALL = "all";
+
   /** Targets that are no part: all that is left, the piece as a whole, the finish to be tried. */
-  private static final List<String> GENERAL = List.of("all", "piece", "finish");
+  private static final List<String> GENERAL = List.of(ALL, "piece", "finish");
 
   private final Context context;
 

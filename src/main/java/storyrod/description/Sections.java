@@ -250,7 +250,7 @@ public final class Sections {
               Key.optional("numbers", new Numbers(), "Counts and ratios with names."),
               Key.optional("choices", new Words(), "Choices between words, the usual one first."),
               Key.optional("meets", new Gifts(), "Names for parts outside that it is joined to."),
-              Key.required("stock", new Named(STOCK), "What parts are cut from."),
+              Key.optional("stock", new Named(STOCK), "What its own parts are cut from."),
               Key.optional("items", new Named(ITEM), "Hardware that can be used."),
               Key.optional("items-from", new OneOrMore(TEXT), "Files with further items."),
               Key.optional("limits", new Listed(LIMIT), "What must hold."),
