@@ -428,7 +428,7 @@
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
     <#if each.kind == "other">
-      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
+      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
     <#elseif each.kind != "top-fastener" && each.kind != "rotating-fastener">
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
@@ -626,6 +626,9 @@
     <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
     </#if>
     <@aligning/>
+    <#if acrossGrain>
+      <@say "Use no glue in the groove, or only over a few inches in the middle: the wood that lies across it has to be free to swell and shrink."/>
+    </#if>
     <@driving/>
     <@squaring/>
     <@standing/>
@@ -635,7 +638,7 @@
 <#function ontoWords>
   <#if onto?size == 0><#return ""></#if>
   <#if onto?size gt 2><#return " in place"></#if>
-  <#return " to " + plains(onto)>
+  <#return " to " + plains((gluedTo?size gt 0)?then(gluedTo, onto))>
 </#function>
 
 <#macro testing>

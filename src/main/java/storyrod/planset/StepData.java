@@ -153,13 +153,15 @@ final class StepData {
     data.put("turned", inPiece && !step.standing().isEmpty());
     data.put("base", phrases.units(laidReady(step, comeIn), level));
     data.put("onto", phrases.units(meeting, level));
+    data.put("gluedTo", phrases.units(meeting(glued(joints), comeIn), level));
     data.put("from", step.enters().map(face -> face.opposite().word()).orElse("top"));
     List<Map<String, Object>> seats = new SeatData(piece, phrases).of(step);
     data.put("seats", seats);
     data.put("flush", seats.isEmpty() ? flush(step, comeIn, meeting) : List.of());
     data.put("overhung", has(step, "overhang-"));
     data.put("glueTerms", glueTerms(joints));
-    data.put("jointCount", joints.stream().filter(Joint::glued).count());
+    data.put("acrossGrain", joints.stream().anyMatch(this::isDryAcrossGrain));
+    data.put("jointCount", glued(joints).size());
     data.put("inPiece", inPiece);
     data.put("laidOn", isLaidOn(joints, comeIn));
     data.put("frontLater", fronts(comeIn));
@@ -201,6 +203,10 @@ final class StepData {
         .toList();
   }
 
+  private static List<Joint> glued(List<Joint> joints) {
+    return joints.stream().filter(Joint::glued).toList();
+  }
+
   /** The faces in which the moving part and the one it joins lie in one plane. */
   private List<String> flush(Step step, List<String> comeIn, List<String> meeting) {
     if (comeIn.size() != 1 || meeting.size() != 1) {
@@ -225,11 +231,8 @@ final class StepData {
 
   private List<Map<String, Object>> glueTerms(List<Joint> joints) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    for (Joint joint : joints) {
-      if (joint.glued()) {
-        takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum));
-      }
-    }
+    glued(joints)
+        .forEach(joint -> takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum)));
     List<Map<String, Object>> terms = new ArrayList<>();
     counts.forEach((term, count) -> terms.add(Map.of("term", term, "count", count)));
     return terms;
@@ -242,6 +245,17 @@ final class StepData {
         .filter(cut -> cut.isFor(joint.first()))
         .map(Cut::term)
         .findFirst();
+  }
+
+  /** Whether a groove right across a part's grain holds it, unglued: a breadboard end does. */
+  private boolean isDryAcrossGrain(Joint joint) {
+    Part first = piece.part(joint.first());
+    Part second = piece.part(joint.second());
+    return joint.holding()
+        && !joint.glued()
+        && takenIn(joint).filter("groove"::equals).isPresent()
+        && Stream.of(first, second).noneMatch(Traits::isSheet)
+        && first.length() != second.length();
   }
 
   /** Whether all that comes in meets several parts with one and the same face. */
@@ -275,12 +289,18 @@ final class StepData {
     return joints.stream().flatMap(each -> each.driven().stream()).map(Joint.Driven::part).toList();
   }
 
-  private static List<String> drivenFrom(List<Joint> joints) {
+  private static Stream<String> drivenFrom(List<Joint> joints) {
+    return joints.stream().flatMap(joint -> joint.driven().stream()).map(d -> d.face().word());
+  }
+
+  /** The faces in which the blind holes for pegs through unglued joints open. */
+  private Stream<String> peggedFrom(List<Joint> joints) {
     return joints.stream()
-        .flatMap(joint -> joint.driven().stream())
-        .map(driven -> driven.face().word())
-        .distinct()
-        .toList();
+        .filter(this::isDryAcrossGrain)
+        .flatMap(joint -> piece.part(joint.second()).cuts().stream())
+        .flatMap(cut -> cut instanceof Cut.Holes holes ? Stream.of(holes) : Stream.empty())
+        .filter(holes -> !holes.through())
+        .map(holes -> holes.from().word());
   }
 
   private List<String> hangers(List<String> parts) {
@@ -299,7 +319,8 @@ final class StepData {
       item.put("title", item(each.item()).map(ItemEntry::title).orElse(each.item()));
       item.put("count", each.count());
       List<Joint> joints = joints(step, each.item());
-      item.put("drivenFrom", drivenFrom(joints));
+      item.put(
+          "drivenFrom", Stream.concat(drivenFrom(joints), peggedFrom(joints)).distinct().toList());
       item.put("through", phrases.parts(drivenThrough(joints)));
       item.put("joints", joints.size());
       item.put("piloted", joints.stream().anyMatch(j -> !Pilots.of(piece, j).isEmpty()));

@@ -132,4 +132,29 @@ class StepWordsTest {
         step.settings().contains(new SettingText("Overhang at the left", "", "6 1/4 in")),
         step::toString);
   }
+
+  @Test
+  void titleNamesOnlyWhatIsGlued() {
+    titled(sideboard, "Glue the right door stile to the door rails");
+  }
+
+  @Test
+  void breadboardEndStaysFreeOfGlueAndIsPeggedFromBelow() {
+    for (String side : List.of("left", "right")) {
+      StepText step = titled(table, "Fasten the " + side + " breadboard end to the slab");
+      assertSays(
+          step,
+          "Use no glue in the groove, or only over a few inches in the middle: the wood that lies"
+              + " across it has to be free to swell and shrink.");
+      assertSays(step, "Drive in the three quarter-inch oak pegs from below.");
+    }
+  }
+
+  @Test
+  void partsOfInnerLevelsAreSandedBeforeTheyFaceEachOther() {
+    assertSays(
+        titled(table, "Sand the inside faces"),
+        "Sand the face that will look inwards on A × 4, B × 2 and C × 2, along the grain, up to"
+            + " grit 220.");
+  }
 }
