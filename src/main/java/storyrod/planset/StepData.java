@@ -41,15 +41,17 @@ final class StepData {
 
   private final Piece piece;
   private final Words words;
+  private final Lying lying;
   private final Traits traits;
   private final PartPhrases phrases;
   private final Nesting nesting;
   private final Map<String, String> levels;
   private final Map<String, String> drawers;
 
-  StepData(Piece piece, Words words) {
+  StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
     this.words = words;
+    this.lying = new Lying(words, steps);
     this.traits = new Traits(piece);
     this.phrases = new PartPhrases(piece);
     this.nesting = Nesting.of(piece);
@@ -150,7 +152,9 @@ final class StepData {
     boolean inPiece = level.equals(Nesting.PIECE);
     List<String> meeting = meeting(joints, comeIn);
     data.put("moving", phrases.units(comeIn, level));
-    data.put("turned", inPiece && !step.standing().isEmpty());
+    data.put("lies", inPiece ? lying.on(step) : "");
+    data.put("liesAlready", inPiece && lying.isAlready(step));
+    data.put("staysLying", inPiece && lying.stays(step));
     data.put("base", phrases.units(laidReady(step, comeIn), level));
     data.put("onto", phrases.units(meeting, level));
     data.put("gluedTo", phrases.units(meeting(glued(joints), comeIn), level));

@@ -30,10 +30,19 @@ final class StepWriter {
   private final StepData data;
 
   StepWriter(Piece piece, Words words, Templates templates) {
+    this(piece, words, templates, List.of());
+  }
+
+  /**
+   * A writer that knows what is done before and after a step.
+   *
+   * @param steps all steps in order
+   */
+  StepWriter(Piece piece, Words words, Templates templates, List<Step> steps) {
     this.piece = piece;
     this.words = words;
     this.templates = templates;
-    this.data = new StepData(piece, words);
+    this.data = new StepData(piece, words, steps);
   }
 
   StepText write(Step step) {
