@@ -313,7 +313,7 @@
     <@say "Set the cutter to " + cut.size + " wide" + (cut.depth == "")?then("", " and " + cut.depth + " deep") + "."/>
     <@say "Cut a trial mortise in an offcut and keep it: the tenons are fitted to it."/>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
     </#list>
     <#if cut.depth == "">
       <@say "Cut from both faces to the middle, with the guide on the same side, so that neither face breaks out."/>
@@ -350,7 +350,7 @@
       <@say "Try the part that goes into it: it should slide in by hand without play."/>
     </#if>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
     </#list>
     <#if has("cut-rabbet")>
       <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
@@ -414,7 +414,7 @@
   <#return (item.drivenFrom?size == 1)?then(" " + words["drive." + item.drivenFrom?first], "")>
 </#function>
 
-<#assign lying = (turned!false) && words["lie." + (from!"")]??>
+<#assign lying = (lies!"") != "">
 
 <#macro driving>
   <#list hardware as each>
@@ -469,8 +469,10 @@
 </#macro>
 
 <#macro turning>
-  <#if lying>
-    <@say "Lay what is together on its " + words["lie." + from] + ", on a blanket."/>
+  <#if lying && liesAlready>
+    <@say "It still lies on its " + lies + "."/>
+  <#elseif lying>
+    <@say "Lay what is together on its " + lies + ", on a blanket."/>
   </#if>
 </#macro>
 
@@ -482,7 +484,9 @@
 </#macro>
 
 <#macro standing>
-  <#if lying>
+  <#if lying && staysLying>
+    <@say "Leave it on its " + lies + " for the next step."/>
+  <#elseif lying>
     <@say "Stand it up again."/>
   </#if>
 </#macro>

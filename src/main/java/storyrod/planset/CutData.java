@@ -15,6 +15,7 @@ import storyrod.build.Verb;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
@@ -104,13 +105,43 @@ record CutData(Piece piece, PartPhrases phrases) {
                     "value", format(setting.value())));
       }
     }
-    Map<List<Map<String, Object>>, List<String>> alike = new LinkedHashMap<>();
+    Map<Fence, List<String>> alike = new LinkedHashMap<>();
     byPart.forEach(
-        (part, values) -> alike.computeIfAbsent(values, v -> new ArrayList<>()).add(part));
+        (part, values) ->
+            alike.computeIfAbsent(fence(part, byPart), fence -> new ArrayList<>()).add(part));
     List<Map<String, Object>> fences = new ArrayList<>();
     alike.forEach(
-        (values, parts) -> fences.add(Map.of("parts", phrases.parts(parts), "values", values)));
+        (fence, parts) ->
+            fences.add(
+                Map.of(
+                    "parts", phrases.parts(parts),
+                    "values", fence.values(),
+                    "asDrawn", !fence.drawn().isEmpty())));
     return fences;
+  }
+
+  /**
+   * What a fence is set to.
+   *
+   * @param drawn the mark on whose drawing the edges are named, if its parts are turned otherwise
+   */
+  private record Fence(List<Map<String, Object>> values, String drawn) {}
+
+  /** Parts of one mark that differ only in the edges' names are told as the one that is drawn. */
+  private Fence fence(String part, Map<String, List<Map<String, Object>>> byPart) {
+    Mark mark = piece.mark(piece.part(part).mark());
+    List<List<Map<String, Object>>> all =
+        mark.parts().stream().filter(byPart::containsKey).map(byPart::get).toList();
+    List<Map<String, Object>> drawn = byPart.get(mark.shown().name());
+    boolean isTurned =
+        drawn != null
+            && all.stream().distinct().count() > 1
+            && all.stream().map(CutData::distances).distinct().count() == 1;
+    return isTurned ? new Fence(drawn, mark.mark()) : new Fence(byPart.get(part), "");
+  }
+
+  private static List<String> distances(List<Map<String, Object>> values) {
+    return values.stream().map(each -> (String) each.get("value")).sorted().toList();
   }
 
   private String format(Length length) {
