@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import storyrod.build.BuildPlan.Step;
 import storyrod.build.Planner;
 import storyrod.build.Verb;
 import storyrod.description.DescriptionReader;
@@ -45,10 +46,9 @@ class StepWordsTest {
             .read(new SourceText(file.toString(), Files.readString(file)), diagnostics)
             .flatMap(description -> PieceBuilder.build(description, diagnostics))
             .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
-    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates());
-    return Planner.plan(piece, diagnostics).orElseThrow().steps().stream()
-        .map(writer::write)
-        .toList();
+    List<Step> steps = Planner.plan(piece, diagnostics).orElseThrow().steps();
+    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), steps);
+    return steps.stream().map(writer::write).toList();
   }
 
   private static Library.Found beside(String path, SourceText from) {
@@ -156,5 +156,45 @@ class StepWordsTest {
         titled(table, "Sand the inside faces"),
         "Sand the face that will look inwards on A × 4, B × 2 and C × 2, along the grain, up to"
             + " grit 220.");
+  }
+
+  @Test
+  void pieceIsLaidDownOnceForStepsInARow() {
+    StepText frame = titled(sideboard, "Glue the face frame in place");
+    assertSays(frame, "Lay what is together on its back, on a blanket.");
+    assertEquals("Leave it on its back for the next step.", frame.sentences().getLast());
+    StepText feet = titled(sideboard, "Glue the feet to the bottom");
+    assertEquals("It still lies on its back.", feet.sentences().getFirst());
+    assertEquals("Stand it up again.", feet.sentences().getLast());
+  }
+
+  @Test
+  void fourEqualLegsTakeOneSettingOfTheGuide() {
+    List<String> guided =
+        titled(table, "Cut the mortises in the legs").sentences().stream()
+            .filter(sentence -> sentence.startsWith("For "))
+            .toList();
+    assertEquals(
+        List.of(
+            "For the four legs (A), set the guide to 17/32 in from the left edge, then from the"
+                + " front edge, as the part is drawn."),
+        guided);
+  }
+
+  /** The frame is 52 in by 30 in: its diagonal is 60.03 in. */
+  @Test
+  void lastJointOfATableFrameIsSquaredByTwoPeople() {
+    StepText last = titled(table, "Glue the right end to the long aprons");
+    assertSays(
+        last,
+        "Measure both diagonals from outer corner to outer corner: each should be 60 1/32 in.");
+    assertTrue(last.cautions().getFirst().startsWith("Have a helper"), last::toString);
+  }
+
+  @Test
+  void panelTooWideForThePlanerAsksForNone() {
+    List<String> tools = titled(table, "Plane the slab and cut it to size").tools();
+    assertFalse(tools.contains("planer"), tools::toString);
+    assertTrue(tools.contains("hand plane, wide drum sander, or router on a sled"));
   }
 }
