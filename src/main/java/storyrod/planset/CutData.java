@@ -24,6 +24,9 @@ import storyrod.piece.Slanted;
 record CutData(Piece piece, PartPhrases phrases) {
   private static final String FENCE = "fence-";
 
+  /** Narrower than this, no hand goes in (common practice). */
+  private static final Length FINGERS = Length.inches(1);
+
   Map<String, Object> of(Step step) {
     Operation first = step.operations().getFirst();
     Cut cut = first.cuts().getFirst();
@@ -38,8 +41,22 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("forOne", isForOne(cut));
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
+    data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
+  }
+
+  /** Whether an opening takes the fingers of a hand. */
+  private static boolean isForHand(Operation operation) {
+    return operation.cuts().stream()
+        .filter(Cut.Shaped.class::isInstance)
+        .map(Cut.Shaped.class::cast)
+        .anyMatch(
+            cut ->
+                cut.inside()
+                    && cut.contour().axes().stream()
+                        .noneMatch(
+                            axis -> cut.contour().extent(axis).length().isShorterThan(FINGERS)));
   }
 
   private static String angle(Cut cut) {
