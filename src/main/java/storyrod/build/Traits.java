@@ -35,7 +35,7 @@ public final class Traits {
     this.loose = Nesting.of(piece).loose();
   }
 
-  /** The traits of an operation, the one that names it best first. */
+  /** The traits of an operation; of fittings and mountings the one that names it best first. */
   public List<String> of(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> List.of(milling(part(operation)));
@@ -87,7 +87,7 @@ public final class Traits {
       return List.of(trait);
     }
     boolean isTooWide = part.finishedWidth().isLongerThan(piece.description().shop().planerWidth());
-    return List.of(trait, isTooWide ? "level-panel" : "plane-panel");
+    return List.of(isTooWide ? "level-panel" : "plane-panel", trait);
   }
 
   private String stuff(Part part) {

@@ -72,7 +72,7 @@ final class StepData {
     data.put("hardware", hardware(step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
-    data.put("inUnits", phrases.numbered(builtIn(step)));
+    data.put("inUnits", phrases.toldApart(builtIn(step)));
     data.put("bitGiven", has(step, "pilot-diameter"));
     data.put("lineGiven", has(step, "slide-line-"));
     data.put("underGiven", has(step, "slide-under-"));

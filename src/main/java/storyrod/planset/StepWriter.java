@@ -118,11 +118,19 @@ final class StepWriter {
         name, part.mark(), piece.description().format().formatWithUnit((Length) key.get(3)));
   }
 
+  /** A setting's words; what stands behind a point in its key is the mark that they name. */
+  private String name(Setting setting) {
+    String[] key = setting.key().split("\\.", 2);
+    return key.length == 1
+        ? words.say("setting." + key[0])
+        : words.say("setting." + key[0], key[1]);
+  }
+
   private SettingText text(Setting setting) {
     LengthFormat format = piece.description().format();
     LengthFormat figures = setting.key().endsWith("-diameter") ? format.forBits() : format;
     return new SettingText(
-        words.say("setting." + setting.key()),
+        name(setting),
         setting.part().map(part -> piece.part(part).mark()).orElse(""),
         setting
             .angle()

@@ -30,11 +30,13 @@ import storyrod.words.Words;
 class StepWordsTest {
   private static List<StepText> sideboard;
   private static List<StepText> table;
+  private static List<StepText> bench;
 
   @BeforeAll
   static void write() throws IOException {
     sideboard = steps("sideboard");
     table = steps("dining-table");
+    bench = steps("window-bench");
   }
 
   private static List<StepText> steps(String project) throws IOException {
@@ -108,7 +110,7 @@ class StepWordsTest {
   @Test
   void glueStaysOutOfTheGrooveThatAPanelMovesIn() {
     assertSays(
-        titled(sideboard, "Glue the door rails to the left door stile"),
+        titled(sideboard, "Left door: glue the door rails to the left door stile"),
         "Brush a thin coat of glue into the grooves and on the ends that go in; in a groove only"
             + " where they sit.");
   }
@@ -135,7 +137,7 @@ class StepWordsTest {
 
   @Test
   void titleNamesOnlyWhatIsGlued() {
-    titled(sideboard, "Glue the right door stile to the door rails");
+    titled(sideboard, "Left door: glue the right door stile to the door rails");
   }
 
   @Test
@@ -196,5 +198,44 @@ class StepWordsTest {
     List<String> tools = titled(table, "Plane the slab and cut it to size").tools();
     assertFalse(tools.contains("planer"), tools::toString);
     assertTrue(tools.contains("hand plane, wide drum sander, or router on a sled"));
+  }
+
+  @Test
+  void everyStepOfASideboardHasItsOwnTitle() {
+    List<String> titles = sideboard.stream().map(StepText::title).toList();
+    assertEquals(titles.stream().distinct().toList(), titles);
+    titled(sideboard, "Upper drawer: glue the box front to the left drawer side");
+    titled(sideboard, "Fix the drawer front of the upper drawer");
+  }
+
+  @Test
+  void noHandGoesIntoASlotForAPeg() {
+    assertTrue(
+        table.stream()
+            .flatMap(step -> step.sentences().stream())
+            .noneMatch(sentence -> sentence.contains("where a hand goes in")));
+  }
+
+  @Test
+  void someOfTheFeetAreToldByTheirPlace() {
+    assertSays(
+        titled(bench, "Glue the feet to the bottom"),
+        "Mark the place of the two back feet (G) on the bottom (B): 3/4 in from the back edge to"
+            + " the nearer side.");
+  }
+
+  @Test
+  void numbersUpToTwelveAreWords() {
+    assertSays(
+        titled(sideboard, "Screw the stretchers to the sides and the partitions"),
+        "Drive the eight screws from above.");
+  }
+
+  @Test
+  void heightOfASlideSaysFromWhatItIsTaken() {
+    assertTrue(
+        titled(bench, "Mount the drawer slides")
+            .settings()
+            .contains(new SettingText("Line up from the top of B", "C", "5 1/4 in")));
   }
 }
