@@ -22,7 +22,10 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
 
   static Notes of(PlanSet set, StepPages steps, Texts texts) {
     return new Notes(
-        cautions(steps), set.findings().stream().map(each -> finding(each, new ReaderNames(set.piece(), texts), texts)).toList());
+        cautions(steps),
+        set.findings().stream()
+            .map(each -> finding(each, new ReaderNames(set.piece(), texts), texts))
+            .toList());
   }
 
   private static List<Caution> cautions(StepPages steps) {
