@@ -632,12 +632,12 @@
     <#if has("fit-panel")>
       <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
     <#else>
-    <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
-    </#if>
-    <@aligning/>
     <#if acrossGrain>
       <@say "Use no glue in the groove, or only over a few inches in the middle: the wood that lies across it has to be free to swell and shrink."/>
     </#if>
+    <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
+    </#if>
+    <@aligning/>
     <@driving/>
     <@squaring/>
     <@standing/>
