@@ -16,6 +16,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.words.Words;
 
 /**
  * What is special about an operation, in words such as {@code mill-solid} or {@code fit-glue}: by
@@ -165,7 +166,7 @@ public final class Traits {
   }
 
   private String kind(String item) {
-    return word(item(item));
+    return Words.hyphenated(item(item));
   }
 
   private ItemKind item(String name) {
@@ -178,10 +179,6 @@ public final class Traits {
     return piece.description().hardware().stream()
         .filter(entry -> entry.item().value().equals(operation.target()))
         .toList();
-  }
-
-  private static String word(ItemKind kind) {
-    return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private Part part(Operation operation) {
