@@ -232,9 +232,7 @@ final class CutNotes {
   }
 
   private Optional<String> item(String name) {
-    return Optional.ofNullable(piece.description().items().get(name))
-        .map(ItemEntry::title)
-        .map(CutNotes::insideASentence);
+    return piece.item(name).map(ItemEntry::title).map(CutNotes::insideASentence);
   }
 
   /** A title's first letter made small, unless it begins a word of capitals. */

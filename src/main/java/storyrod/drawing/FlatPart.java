@@ -36,7 +36,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
 
   /** The cuts of one kind; with {@code Cut.Shaped}, the part's own outline first if it has one. */
   <C extends Cut> List<C> cuts(Class<C> kind) {
-    return cuts.stream().filter(kind::isInstance).map(kind::cast).toList();
+    return Cut.only(kind, cuts);
   }
 
   List<Cut.Trench> trenches() {

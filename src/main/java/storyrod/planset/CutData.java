@@ -78,17 +78,12 @@ record CutData(Piece piece, PartPhrases phrases) {
   /** Whether a cut ends before the edge of the part on one of its two ways. */
   private boolean stops(Operation operation) {
     Part part = piece.part(operation.target());
-    return operation.cuts().stream()
-        .filter(Cut.Trench.class::isInstance)
-        .map(Cut.Trench.class::cast)
+    return Cut.only(Cut.Trench.class, operation.cuts()).stream()
         .anyMatch(trench -> CutKind.isStopped(part, trench));
   }
 
   private String forKind(Cut cut) {
-    return cut.forWhat()
-        .flatMap(item -> Optional.ofNullable(piece.description().items().get(item)))
-        .map(item -> Words.hyphenated(item.kind()))
-        .orElse("");
+    return cut.forWhat().flatMap(piece::item).map(item -> Words.hyphenated(item.kind())).orElse("");
   }
 
   /** Fence settings; parts with the same ones stand together. */

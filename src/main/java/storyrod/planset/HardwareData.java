@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Pilots;
 import storyrod.description.Description.ItemEntry;
@@ -21,7 +20,7 @@ record HardwareData(Piece piece, PartPhrases phrases) {
     for (ItemCount each : bradsLast(step)) {
       Map<String, Object> item = new LinkedHashMap<>();
       item.put("kind", kind(each.item()));
-      item.put("title", item(each.item()).map(ItemEntry::title).orElse(each.item()));
+      item.put("title", piece.item(each.item()).map(ItemEntry::title).orElse(each.item()));
       item.put("count", each.count());
       List<Joint> joints = joints(step, each.item());
       item.put("drivenFrom", drivenFrom(joints));
@@ -67,12 +66,8 @@ record HardwareData(Piece piece, PartPhrases phrases) {
         .sum();
   }
 
-  private Optional<ItemEntry> item(String name) {
-    return Optional.ofNullable(piece.description().items().get(name));
-  }
-
   /** The word for the kind of an item. */
   String kind(String name) {
-    return item(name).map(entry -> Words.hyphenated(entry.kind())).orElse("other");
+    return Words.hyphenated(piece.kind(name));
   }
 }
