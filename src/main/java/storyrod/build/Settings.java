@@ -134,9 +134,8 @@ final class Settings {
   }
 
   private static Optional<Setting> countersink(List<Cut> cuts) {
-    return cuts.stream()
-        .filter(Cut.Holes.class::isInstance)
-        .map(cut -> ((Cut.Holes) cut).countersink())
+    return Cut.only(Cut.Holes.class, cuts).stream()
+        .map(Cut.Holes::countersink)
         .filter(Length::isPositive)
         .max(Length::compareTo)
         .map(head -> new Setting("countersink-diameter", Optional.empty(), head));

@@ -217,9 +217,9 @@ final class PartDrawing {
   }
 
   private static Map<Face, Shown> projections(FlatPart flat) {
-    Set<Face> views = Measures.views(flat);
+    Set<Face> views = PartViews.of(flat);
     List<Box> removed = flat.removed();
-    boolean shaped = flat.isSlanted() || !flat.shaped().isEmpty();
+    boolean shaped = flat.isSlanted() || !flat.cuts(Cut.Shaped.class).isEmpty();
     Map<Face, Shown> shown = new LinkedHashMap<>();
     List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
         .filter(views::contains)
