@@ -66,23 +66,23 @@ class CurvedDrawingTest {
     }
   }
 
-  /** A strip of which 800 of 900 mm are hollow has no plain stretch to leave out. */
+  /** A strip of which 1200 of 1400 mm are hollow has no plain stretch worth leaving out. */
   @Test
   void noBreakIsMadeInACurve() {
     Piece piece =
         Pieces.of(
             """
             parts:
-              strip: {stock: ply6, x: 0 to 900, y: 0 to 6, z: 0 to 40, grain: x, outline: [hollow: {edge: bottom, x: 50 to 850, rise: 20}]}
+              strip: {stock: ply6, x: 0 to 1400, y: 0 to 6, z: 0 to 20, grain: x, outline: [hollow: {edge: bottom, x: 100 to 1300, rise: 9}]}
             """);
     Drawing drawing = PartDrawing.draw(piece.marks().getFirst(), piece, WindowBench.PART_AREA);
     double factor = drawing.scale().orElseThrow().factor();
     Dimension length =
         Clean.dimensions(drawing).stream()
-            .filter(each -> each.measure().equals(Length.mm(900)))
+            .filter(each -> each.measure().equals(Length.mm(1400)))
             .findFirst()
             .orElseThrow();
-    assertEquals(900 * factor, length.from().distance(length.to()), 0.01);
+    assertEquals(1400 * factor, length.from().distance(length.to()), 0.01);
   }
 
   @Test
