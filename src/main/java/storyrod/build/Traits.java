@@ -15,6 +15,7 @@ import storyrod.piece.KeptBoard;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /**
  * What is special about an operation, in words such as {@code mill-solid} or {@code fit-glue}: by
@@ -96,8 +97,8 @@ public final class Traits {
       case Cut.Holes holes -> drilling(holes);
       case Cut.Tenon tenon -> trench(tenon.term());
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
-      case Cut.Slope slope -> "cut-" + slope.term();
-      case Cut.Housing housing -> "cut-leaning";
+      case Slanted.Slope slope -> "cut-" + slope.term();
+      case Slanted.Housing housing -> "cut-leaning";
       case Cut.InPlace inPlace -> "drill-hole";
     };
   }

@@ -11,6 +11,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Cut.InPlace.Bore;
 import storyrod.piece.Part;
+import storyrod.piece.Slanted;
 
 /**
  * A part turned, never mirrored, so that its length runs to the right and the face with most cuts
@@ -42,7 +43,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
 
   /** Whether it has cuts that a body of boxes does not show. */
   boolean isSlanted() {
-    return cuts.stream().anyMatch(cut -> cut instanceof Cut.Slope || cut instanceof Cut.Housing);
+    return cuts.stream().anyMatch(cut -> cut instanceof Slanted);
   }
 
   /** What is cut along paths, the part's own outline first if it has one. */
@@ -90,8 +91,8 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.Tenon tenon -> 0;
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
-      case Cut.Slope slope -> 1;
-      case Cut.Housing housing -> 4;
+      case Slanted.Slope slope -> 1;
+      case Slanted.Housing housing -> 4;
       case Cut.InPlace inPlace -> 0;
     };
   }
@@ -177,15 +178,15 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
                 r.radius(),
                 r.at());
         case Cut.Holes h -> turnedHoles(h);
-        case Cut.Slope s ->
-            new Cut.Slope(
+        case Slanted.Slope s ->
+            new Slanted.Slope(
                 s.term(),
                 turned(s.from()),
                 turned(s.towards()),
                 turned(s.first()),
                 turned(s.second()),
                 s.at());
-        case Cut.Housing h -> turnedHousing(h);
+        case Slanted.Housing h -> turnedHousing(h);
         case Cut.InPlace i ->
             new Cut.InPlace(
                 i.term(),
@@ -212,10 +213,10 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       };
     }
 
-    private Cut turnedHousing(Cut.Housing housing) {
+    private Cut turnedHousing(Slanted.Housing housing) {
       Face low = old(turned(housing.across()));
       Face along = old(turned(housing.along()));
-      return new Cut.Housing(
+      return new Slanted.Housing(
           housing.term(),
           turned(housing.from()),
           turned(housing.across()),

@@ -14,6 +14,7 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Slanted;
 import storyrod.words.Words;
 
 /**
@@ -51,7 +52,7 @@ final class Measures {
       }
     }
     for (Cut cut : flat.cuts()) {
-      if (cut instanceof Cut.Housing housing && PlacedView.home(flat, housing) == Face.FRONT) {
+      if (cut instanceof Slanted.Housing housing && PlacedView.home(flat, housing) == Face.FRONT) {
         addProfile(flat, housing.removed(), views);
       }
     }
@@ -82,7 +83,7 @@ final class Measures {
   }
 
   private void addOverall() {
-    Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
+    Point zero = Point.ORIGIN;
     Point top = zero.with(Axis.Z, flat.size(Axis.Z));
     want(Face.FRONT, Axis.X, top, top.with(Axis.X, flat.size(Axis.X)));
     want(Face.FRONT, Axis.Z, zero, top);
@@ -107,8 +108,8 @@ final class Measures {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
         pockets.centres().forEach(centre -> wantPlace(view, across, centre, centre));
       }
-      case Cut.Slope slope -> addSlope(view, slope);
-      case Cut.Housing housing -> addHousing(view, housing);
+      case Slanted.Slope slope -> addSlope(view, slope);
+      case Slanted.Housing housing -> addHousing(view, housing);
       case Cut.InPlace inPlace -> {}
     }
   }
@@ -128,7 +129,7 @@ final class Measures {
     }
   }
 
-  private void addSlope(Face view, Cut.Slope slope) {
+  private void addSlope(Face view, Slanted.Slope slope) {
     switch (slope.term()) {
       case "taper" -> addTaper(view, slope);
       case "chamfer" -> {}
@@ -137,7 +138,7 @@ final class Measures {
   }
 
   /** Where a taper starts, from the end that stays as it is, and what is left at the other. */
-  private void addTaper(Face view, Cut.Slope taper) {
+  private void addTaper(Face view, Slanted.Slope taper) {
     Axis along = taper.towards().axis();
     Point start = taper.first();
     Point far = start.with(along, flat.box().at(taper.towards().opposite()));
@@ -145,8 +146,8 @@ final class Measures {
     Axis over = taper.from().axis();
     Length opposite =
         flat.cuts().stream()
-            .filter(Cut.Slope.class::isInstance)
-            .map(Cut.Slope.class::cast)
+            .filter(Slanted.Slope.class::isInstance)
+            .map(Slanted.Slope.class::cast)
             .filter(each -> each.from() == taper.from().opposite())
             .filter(each -> each.towards() == taper.towards())
             .map(each -> each.second().on(over))
@@ -156,14 +157,14 @@ final class Measures {
   }
 
   /** How long a part is on the side that keeps its length at a slanted end. */
-  private void addLongSide(Face view, Cut.Slope end) {
+  private void addLongSide(Face view, Slanted.Slope end) {
     Axis along = end.from().axis();
     Face side = end.towards().opposite();
     boolean asAtOtherEnd =
         end.from().sign() > 0
             && flat.cuts().stream()
-                .filter(Cut.Slope.class::isInstance)
-                .map(Cut.Slope.class::cast)
+                .filter(Slanted.Slope.class::isInstance)
+                .map(Slanted.Slope.class::cast)
                 .anyMatch(
                     each ->
                         each.from() == end.from().opposite()
@@ -174,8 +175,8 @@ final class Measures {
     }
     Length other =
         flat.cuts().stream()
-            .filter(Cut.Slope.class::isInstance)
-            .map(Cut.Slope.class::cast)
+            .filter(Slanted.Slope.class::isInstance)
+            .map(Slanted.Slope.class::cast)
             .filter(each -> each.from() == end.from().opposite() && each.towards() == side)
             .map(each -> each.second().on(along))
             .findFirst()
@@ -189,7 +190,7 @@ final class Measures {
     want(view, axis, inOrder ? one : two, inOrder ? two : one);
   }
 
-  private void addHousing(Face view, Cut.Housing housing) {
+  private void addHousing(Face view, Slanted.Housing housing) {
     Box mouth = housing.removed().with(housing.across(), housing.mouth());
     addTrench(view, mouth);
   }
@@ -227,7 +228,7 @@ final class Measures {
 
   /** A corner of a cut on the side where its dimensions stand. */
   private Point corner(Face view, Box removed) {
-    Point middle = middle(removed);
+    Point middle = removed.middle();
     Point corner = middle;
     for (Axis axis : inPlane(view)) {
       Axis measured = Axis.other(view.axis(), axis);
@@ -236,14 +237,6 @@ final class Measures {
       corner = corner.with(axis, removed.on(axis).end(high ? 1 : -1));
     }
     return corner;
-  }
-
-  private static Point middle(Box box) {
-    return new Point(middle(box.x()), middle(box.y()), middle(box.z()));
-  }
-
-  private static Length middle(Range range) {
-    return range.from().plus(range.length().dividedBy(2, java.math.RoundingMode.FLOOR));
   }
 
   private void addHoles(Face view, Cut.Holes holes) {

@@ -19,6 +19,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 import storyrod.words.Words;
 
 /**
@@ -151,8 +152,8 @@ final class PartDrawing {
           features.add(t.removed().x().from());
           features.add(t.removed().x().to());
         }
-        case Cut.Slope s -> addStretch(s.first().x(), s.second().x(), features);
-        case Cut.Housing h ->
+        case Slanted.Slope s -> addStretch(s.first().x(), s.second().x(), features);
+        case Slanted.Housing h ->
             features.addAll(List.of(h.removed().x().from(), h.removed().x().to()));
         case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
         case Cut.Shaped s -> addShape(s.contour(), features);

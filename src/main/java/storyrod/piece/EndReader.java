@@ -258,11 +258,11 @@ final class EndReader {
     return Length.nearest(over * cutting.angle.tan());
   }
 
-  private static Cut.Slope on(Blank blank, Cutting cutting) {
+  private static Slanted.Slope on(Blank blank, Cutting cutting) {
     Point longEdge = SlantReader.corner(blank, cutting.end, cutting.shortSide.opposite());
     Point shortEdge = SlantReader.corner(blank, cutting.end, cutting.shortSide);
     Length down = drop(blank, cutting).times(-cutting.end.sign());
-    return new Cut.Slope(
+    return new Slanted.Slope(
         cutting.entry.kind(),
         cutting.end,
         cutting.shortSide,

@@ -71,8 +71,7 @@ final class HoleReader {
 
   private Optional<Point> firstCentre(Entry entry, Blank blank, Face face) {
     PointAt at = entry.expect("at", PointAt.class);
-    Point point =
-        new Point(Length.ZERO, Length.ZERO, Length.ZERO).with(face.axis(), blank.box().at(face));
+    Point point = Point.ORIGIN.with(face.axis(), blank.box().at(face));
     for (Axis axis : Axis.values()) {
       if (axis != face.axis()) {
         if (at.on(axis).isEmpty()) {

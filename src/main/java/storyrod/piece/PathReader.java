@@ -94,7 +94,7 @@ final class PathReader {
   }
 
   private Point onFace() {
-    return new Point(Length.ZERO, Length.ZERO, Length.ZERO).with(face.axis(), blank.box().at(face));
+    return Point.ORIGIN.with(face.axis(), blank.box().at(face));
   }
 
   private Optional<List<Segment>> segments(List<Stop> stops) {

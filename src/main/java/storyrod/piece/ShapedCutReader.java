@@ -114,10 +114,7 @@ final class ShapedCutReader {
       Point corner = plain.segments().get(i).from();
       boolean inner = isInner(before, removed, blank.box()) && isInner(after, removed, blank.box());
       if (inner) {
-        pencil.to(corner.moved(after.axis(), radius.times(-after.sign())));
-        pencil.arc(
-            OutlineReader.rounded(corner, before, after, radius),
-            corner.moved(before.axis(), radius.times(-before.sign())));
+        pencil.rounded(corner, before, after, radius);
       } else {
         pencil.to(corner);
       }
@@ -163,8 +160,7 @@ final class ShapedCutReader {
   private Optional<Point> middle(Entry entry, Blank blank) {
     PointAt at = entry.expect("at", PointAt.class);
     Face face = PathReader.face(blank);
-    Point point =
-        new Point(Length.ZERO, Length.ZERO, Length.ZERO).with(face.axis(), blank.box().at(face));
+    Point point = Point.ORIGIN.with(face.axis(), blank.box().at(face));
     for (Axis axis : Axis.values()) {
       if (axis != face.axis()) {
         if (at.on(axis).isEmpty()) {

@@ -17,6 +17,7 @@ import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
 record CutData(Piece piece, PartPhrases phrases) {
@@ -42,8 +43,8 @@ record CutData(Piece piece, PartPhrases phrases) {
 
   private static String angle(Cut cut) {
     return switch (cut) {
-      case Cut.Slope slope -> slope.angle().toString();
-      case Cut.Housing housing -> housing.lean().toString();
+      case Slanted.Slope slope -> slope.angle().toString();
+      case Slanted.Housing housing -> housing.lean().toString();
       case Cut.Trench trench -> "";
       case Cut.Tenon tenon -> "";
       case Cut.Holes holes -> "";

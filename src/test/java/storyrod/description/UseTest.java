@@ -61,7 +61,14 @@ class UseTest {
   private static final Library LIBRARY =
       (path, from) ->
           Optional.ofNullable(
-                  Map.of("tray.yaml", TRAY, "loop.yaml", "assemblies: {again: {use: loop.yaml}}")
+                  Map.of(
+                          "tray.yaml",
+                          TRAY,
+                          "stack.yaml",
+                          "project: Stack\nunits: mm\nassemblies: {one: {use: tray.yaml},"
+                              + " other: {use: tray.yaml, in: {z: one.top}}}",
+                          "loop.yaml",
+                          "assemblies: {again: {use: loop.yaml}}")
                       .get(path))
               .map(text -> Library.Found.of(new SourceText(path, text)))
               .orElseGet(() -> Library.Found.none("there is no file '" + path + "'", "write it"));
@@ -99,6 +106,19 @@ class UseTest {
 
   private static String plain(Length length) {
     return length.toMmExact().stripTrailingZeros().toPlainString();
+  }
+
+  @Test
+  void whereAllPartsComeFromWhatIsUsedNoStockIsNeeded() {
+    Diagnostics faults = new Diagnostics();
+    Description stacks =
+        read(
+                "project: Stacks\nunits: mm\nassemblies: {stack: {use: stack.yaml}}",
+                Optional.empty(),
+                faults)
+            .orElseThrow(() -> new AssertionError(DiagnosticPrinter.print(faults.sorted())));
+    assertEquals(List.of("wood"), List.copyOf(stacks.stock().keySet()));
+    assertEquals("0-10 0-200 60-120", extent(stacks, "stack.other.left"));
   }
 
   @Test

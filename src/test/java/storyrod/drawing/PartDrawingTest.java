@@ -25,6 +25,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 class PartDrawingTest {
   private static final Size AREA = WindowBench.PART_AREA;
@@ -212,8 +213,8 @@ class PartDrawingTest {
         }
         lengths.add(h.step().times(h.count() - 1L));
       }
-      case Cut.Slope s -> {}
-      case Cut.Housing h -> {}
+      case Slanted.Slope s -> {}
+      case Slanted.Housing h -> {}
       case Cut.InPlace i -> {}
       case Cut.Shaped s -> {
         for (Axis axis : s.contour().axes()) {

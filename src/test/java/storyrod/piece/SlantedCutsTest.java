@@ -25,7 +25,7 @@ class SlantedCutsTest {
         Pieces.of(LEG + "  - taper: {end: leg.bottom, faces: right, from: leg.top - 100, off: 10}")
             .part("leg");
     assertEquals(430_000, leg.solid().volumeMm3(), 0.01);
-    Cut.Slope taper = (Cut.Slope) leg.cuts().getFirst();
+    Slanted.Slope taper = (Slanted.Slope) leg.cuts().getFirst();
     assertEquals(Length.mm(500), taper.run());
     assertEquals(Length.mm(10), taper.drop());
     assertEquals(Length.mm(600), leg.finishedLength());
@@ -50,7 +50,7 @@ class SlantedCutsTest {
   @Test
   void bevelSlantsOverTheThickness() {
     Part leg = Pieces.of(LEG + "  - bevel: {end: leg.top, by: 8, long: front}").part("leg");
-    Cut.Slope bevel = (Cut.Slope) leg.cuts().getFirst();
+    Slanted.Slope bevel = (Slanted.Slope) leg.cuts().getFirst();
     assertEquals(2.8108, bevel.drop().toMm(), 1e-4);
     assertEquals(480_000 - 2.81082 * 20 / 2 * 40, leg.solid().volumeMm3(), 0.05);
     assertEquals("8°", bevel.angle().toString());
