@@ -337,6 +337,26 @@
       <@say "Cut each shoulder first, with the part against the mitre gauge and a stop, then take the waste off pass by pass."/>
     </#if>
     <@say "Try each pair together by hand: shave a wall or a floor that is high, and write one number on both."/>
+  <#elseif has("cut-open-mortise")>
+    <@title "Cut the open mortises" + inParts()/>
+    <@say "Mark out the open mortises on the ends and both edges of " + fulls(parts) + " from the part drawings, with the marking gauge set once for all; cross the waste."/>
+    <@say "Saw both cheeks on an offcut of the same thickness first: the gap is " + cut.size + " wide and " + cut.depth + " deep."/>
+    <@say "Saw the cheeks in all parts on the waste side, with the same face against the jig each time."/>
+    <@say "Take out the waste at the bottom with a coping saw and chisel back to the line, from both edges to the middle."/>
+  <#elseif has("cut-bridle-cheek")>
+    <@title "Cut the bridle cheeks" + inParts()/>
+    <@say "Mark out the cheeks on both faces of " + fulls(parts) + " from the part drawings, the shoulder lines carried all round with a square."/>
+    <@say "Set the depth to " + cut.depth + " and cut both faces of an offcut of the same thickness: what is left should go into the open mortise by hand without play."/>
+    <@say "Cut each shoulder first, against a stop, then take the waste off pass by pass, the same on the other face."/>
+    <@say "Pare each to its own mortise, and write one number on both."/>
+  <#elseif has("cut-lid-groove")>
+    <@title "Cut the lid grooves" + inParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep: that is more than the edge of the lid, so that it slides."/>
+    <@say "Cut a trial groove in an offcut and run the edge of the lid in it: it should slide with a little play and not rattle."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
+    </#list>
+    <@say "Run the edge named along the fence" + cut.stops?then(", and stop where the part drawing shows a stop; square the end of the groove with a chisel", "") + "."/>
   <#elseif has("cut-tongue")>
     <@title "Cut the tongues" + onParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
@@ -503,9 +523,9 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
-  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap"]?seq_contains(t.term))>
+  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek"]?seq_contains(t.term))>
   <#if laps?size gt 0 && laps?size == glueTerms?size>
-    <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many(t.term, t.count))) + ", shoulders too."/>
+    <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
   <#else>
@@ -604,7 +624,7 @@
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
       <#if laps?size gt 0>
-        <@say "Set a small clamp with pads over each lap, so that the faces that meet are pressed together."/>
+        <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
       </#if>
     </#if>
     <@squaring/>
@@ -613,6 +633,11 @@
       <@say (has("fit-glue"))?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
     </#if>
     <@standing/>
+  <#elseif has("fit-lid")>
+    <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
+    <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>
+    <@say "Slide " + pick(moving, "it", "them") + " in" + inPiece?then(" " + homeFrom(), "") + ", as far as the grooves go, and draw " + pick(moving, "it", "them") + " out again: nothing should bind."/>
+    <@say "Shave the edge where it rubs. No glue comes near it."/>
   <#elseif hardware?size == 0 && has("fit-panel")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>

@@ -10,6 +10,7 @@ public final class Checks {
       List.of(
           new BradLength(),
           new BreaksOut(),
+          new BridleThickness(),
           new CrowdedFasteners(),
           new DadoDepth(),
           new FinishUntried(),
@@ -18,6 +19,8 @@ public final class Checks {
           new HoleEdge(),
           new KeptPieces(),
           new LapThickness(),
+          new LidRoom(),
+          new LidWay(),
           new LoosePart(),
           new MortiseWall(),
           new MortisesMeet(),

@@ -3,6 +3,7 @@ package storyrod.piece;
 import java.util.List;
 import storyrod.description.EntryType;
 import storyrod.piece.joint.Brads;
+import storyrod.piece.joint.Bridle;
 import storyrod.piece.joint.Butt;
 import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
@@ -12,6 +13,7 @@ import storyrod.piece.joint.HalfLap;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
+import storyrod.piece.joint.SlidingLid;
 import storyrod.piece.joint.Tenon;
 import storyrod.piece.joint.Tongue;
 
@@ -20,6 +22,7 @@ public final class JointTypes {
   public static final List<JointType> ALL =
       List.of(
           new Brads(),
+          new Bridle(),
           new Butt(),
           new CrossLap(),
           new Dado(),
@@ -29,6 +32,7 @@ public final class JointTypes {
           new PocketScrews(),
           new Rabbet(),
           new Screws(),
+          new SlidingLid(),
           new Tenon(),
           new Tongue());
 
