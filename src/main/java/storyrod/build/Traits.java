@@ -131,6 +131,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
+    if (operation.joints().stream().anyMatch(Joint::slides)) {
+      traits.add("fit-lid");
+    }
     if (traits.isEmpty()) {
       traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
     }

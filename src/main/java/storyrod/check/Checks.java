@@ -12,6 +12,7 @@ public final class Checks {
       List.of(
           new BradLength(),
           new BreaksOut(),
+          new BridleThickness(),
           new CrowdedFasteners(),
           new DadoDepth(),
           new EmptySpace(),
@@ -20,6 +21,9 @@ public final class Checks {
           new HingeCup(),
           new HoleEdge(),
           new KeptPieces(),
+          new LapThickness(),
+          new LidRoom(),
+          new LidWay(),
           new LoosePart(),
           new MortiseWall(),
           new MortisesMeet(),
