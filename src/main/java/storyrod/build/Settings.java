@@ -173,28 +173,34 @@ final class Settings {
         how + seat.face().word(), shown(job.piece().part(seat.on())), seat.distance());
   }
 
-  /** How far a top stands out past all that stands. */
+  /** How far a top, with all its parts, stands out past all that stands; where it is flush, 0. */
   private List<Setting> overhangs(Placing placing) {
     if (!job.late().isTop(placing.unit()) || placing.standing().isEmpty()) {
       return List.of();
     }
-    Part top = placing.unit().parts().getFirst();
+    List<Part> top = placing.unit().parts();
     List<Part> standing = placing.standing().stream().map(job.piece()::part).toList();
-    return Stream.of(Face.values())
-        .filter(face -> face.axis() != top.thickness())
-        .map(face -> overhang(top, standing, face))
-        .filter(setting -> setting.value().isPositive())
-        .toList();
+    List<Setting> all =
+        Stream.of(Face.values())
+            .filter(face -> face.axis() != top.getFirst().thickness())
+            .map(face -> overhang(top, standing, face))
+            .filter(setting -> !setting.value().isNegative())
+            .toList();
+    return all.stream().anyMatch(each -> each.value().isPositive()) ? all : List.of();
   }
 
-  private static Setting overhang(Part top, List<Part> standing, Face face) {
-    Length least =
-        standing.stream()
-            .map(part -> top.bounds().at(face).minus(part.bounds().at(face)))
-            .map(out -> face.sign() < 0 ? out.negated() : out)
-            .min(Length::compareTo)
-            .orElse(Length.ZERO);
-    return new Setting("overhang-" + face.word(), Optional.empty(), least);
+  private static Setting overhang(List<Part> top, List<Part> standing, Face face) {
+    return new Setting(
+        "overhang-" + face.word(), Optional.empty(), reach(top, face).minus(reach(standing, face)));
+  }
+
+  /** How far out the outermost of some parts goes. */
+  private static Length reach(List<Part> parts, Face face) {
+    return parts.stream()
+        .map(part -> part.bounds().at(face))
+        .map(at -> face.sign() < 0 ? at.negated() : at)
+        .max(Length::compareTo)
+        .orElseThrow();
   }
 
   private List<Setting> mount(Operation operation) {

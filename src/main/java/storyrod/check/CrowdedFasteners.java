@@ -24,9 +24,12 @@ final class CrowdedFasteners implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Screws of one joint stand at least 1 in apart, pocket screws at least 3/4 in, as two do"
-        + " in a rail 1 1/2 in wide (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "Screws of one joint stand at least 1 in apart, pocket screws at least 3/4 in, "
+            + "as two do in a rail 1 1/2 in wide.",
+        "Common practice.",
+        "Screws of different joints are not held against each other.");
   }
 
   @Override

@@ -27,10 +27,13 @@ final class HingeCup implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "The cup of a concealed hinge has a hole of its own diameter and depth, 3 mm or more of"
-        + " wood below it, and its rim 3 to 8 mm from the door's edge, or what the hinge says within"
-        + " 1 mm (common practice, from memory; the hinge's maker says what holds).";
+  public Explanation explanation() {
+    return new Explanation(
+        "The cup of a concealed hinge has a hole of its own diameter and depth, 3 mm or"
+            + " more of wood below it, and its rim 3 to 8 mm from the door's edge, or what "
+            + "the hinge says within 1 mm.",
+        "Common practice, from memory; the hinge's maker says what holds.",
+        "It does not work out how far the door swings past its neighbour.");
   }
 
   @Override

@@ -24,10 +24,13 @@ final class HoleEdge implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Round a hole, its countersink included, at least 1/16 in of wood should remain before"
-        + " the part's edge and before the next hole, and a slot should lie clear of it or take all"
-        + " of it (common practice). Two holes that run into each other are an error.";
+  public Explanation explanation() {
+    return new Explanation(
+        "Round a hole, its countersink included, at least 1/16 in of wood remains "
+            + "before the part's edge and before the next hole, and a slot lies clear of it "
+            + "or takes all of it. Two holes that run into each other are an error.",
+        "Common practice.",
+        "Holes from two faces that meet inside a part are not looked at.");
   }
 
   @Override

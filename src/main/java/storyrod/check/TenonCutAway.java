@@ -19,10 +19,13 @@ final class TenonCutAway implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A groove that runs right along a rail runs through its tenons as well, so their"
-        + " shoulder there is at least as deep as the groove. Two tenons on one end cut each other"
-        + " away. A tongue may lose what the groove in its own part takes.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A groove that runs right along a rail runs through its tenons as well, so "
+            + "their shoulder there is at least as deep as the groove. Two tenons on one end "
+            + "cut each other away. A tongue may lose what the groove in its own part takes.",
+        "Follows from the description.",
+        "Only box-shaped cuts are held against a tenon.");
   }
 
   @Override

@@ -19,9 +19,12 @@ final class TenonLength implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A tenon is at least half as long as what it goes into is thick there, or 1 in (25 mm);"
-        + " a tongue is at least 1/4 in (6 mm) long (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A tenon is at least half as long as what it goes into is thick there, or 1 in "
+            + "(25 mm); a tongue is at least 1/4 in (6 mm) long.",
+        "Common practice.",
+        "It does not work out what the joint carries.");
   }
 
   @Override

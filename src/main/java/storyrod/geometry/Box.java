@@ -54,6 +54,11 @@ public record Box(Range x, Range y, Range z) {
         : Optional.empty();
   }
 
+  /** The smallest box round two boxes. */
+  public Box around(Box other) {
+    return new Box(x.around(other.x), y.around(other.y), z.around(other.z));
+  }
+
   public Length size(Axis axis) {
     return on(axis).length();
   }

@@ -42,6 +42,11 @@ public record Range(Length from, Length to) {
     return !at.isShorterThan(from) && !at.isLongerThan(to);
   }
 
+  /** From the first start to the last end of two ranges. */
+  public Range around(Range other) {
+    return new Range(from.min(other.from), to.max(other.to));
+  }
+
   /** What two ranges share; they must at least touch. */
   public Range shared(Range other) {
     return new Range(from.max(other.from), to.min(other.to));

@@ -55,7 +55,14 @@ final class Trays {
   static final Library LIBRARY =
       (path, from) ->
           Optional.ofNullable(
-                  Map.of("tray.yaml", TRAY, "loop.yaml", "assemblies: {again: {use: loop.yaml}}")
+                  Map.of(
+                          "tray.yaml",
+                          TRAY,
+                          "stack.yaml",
+                          "project: Stack\nunits: mm\nassemblies: {one: {use: tray.yaml},"
+                              + " other: {use: tray.yaml, in: {z: one.top}}}",
+                          "loop.yaml",
+                          "assemblies: {again: {use: loop.yaml}}")
                       .get(path))
               .map(text -> Library.Found.of(new SourceText(path, text)))
               .orElseGet(() -> Library.Found.none("there is no file '" + path + "'", "write it"));

@@ -11,7 +11,21 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 
+/** A description used as a sub-assembly by another. The pieces are invented. */
 class UseTest {
+  @Test
+  void whereAllPartsComeFromWhatIsUsedNoStockIsNeeded() {
+    Diagnostics faults = new Diagnostics();
+    Description stacks =
+        Trays.read(
+                "project: Stacks\nunits: mm\nassemblies: {stack: {use: stack.yaml}}",
+                Optional.empty(),
+                faults)
+            .orElseThrow(() -> new AssertionError(DiagnosticPrinter.print(faults.sorted())));
+    assertEquals(List.of("wood"), List.copyOf(stacks.stock().keySet()));
+    assertEquals("0-10 0-200 60-120", Trays.extent(stacks, "stack.other.left"));
+  }
+
   @Test
   void placeGivesExtentAndOrigin() {
     Description rack =
