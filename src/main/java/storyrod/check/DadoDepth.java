@@ -11,7 +11,7 @@ import storyrod.piece.Piece;
 
 /** A dado, groove or rabbet that leaves too little wood behind it, or holds too little. */
 final class DadoDepth implements Check {
-  private static final List<String> SLOTS = List.of("dado", "groove", "rabbet");
+  private static final List<String> SLOTS = List.of("dado", "groove", "lid groove", "rabbet");
 
   @Override
   public String code() {
@@ -19,9 +19,12 @@ final class DadoDepth implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A dado, groove or rabbet is about a third to a half of the thickness deep (common"
-        + " practice). More than half weakens the part, less than a fifth hardly holds.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A dado, groove or rabbet is about a third to a half of the thickness deep. "
+            + "More than half weakens the part, less than a fifth hardly holds.",
+        "Common practice.",
+        "Slots in an edge are left to the check of what stays beside a mortise.");
   }
 
   @Override

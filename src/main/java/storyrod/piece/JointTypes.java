@@ -3,13 +3,17 @@ package storyrod.piece;
 import java.util.List;
 import storyrod.description.EntryType;
 import storyrod.piece.joint.Brads;
+import storyrod.piece.joint.Bridle;
 import storyrod.piece.joint.Butt;
+import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
+import storyrod.piece.joint.HalfLap;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
+import storyrod.piece.joint.SlidingLid;
 import storyrod.piece.joint.Tenon;
 import storyrod.piece.joint.Tongue;
 
@@ -18,13 +22,17 @@ public final class JointTypes {
   public static final List<JointType> ALL =
       List.of(
           new Brads(),
+          new Bridle(),
           new Butt(),
+          new CrossLap(),
           new Dado(),
           new FastenedTop(),
           new Groove(),
+          new HalfLap(),
           new PocketScrews(),
           new Rabbet(),
           new Screws(),
+          new SlidingLid(),
           new Tenon(),
           new Tongue());
 
