@@ -42,6 +42,7 @@ public final class Passing {
       case Cut.Housing housing -> true;
       case Cut.Trench trench -> false;
       case Cut.Tenon tenon -> false;
+      case Cut.Comb comb -> false;
       case Cut.Shaped shaped -> false;
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;

@@ -78,7 +78,9 @@ public final class Seats {
 
   private boolean takes(String part, String other) {
     return piece.part(part).cuts().stream()
-        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Cut.Housing)
+        .filter(
+            cut ->
+                cut instanceof Cut.Trench || cut instanceof Cut.Housing || cut instanceof Cut.Comb)
         .anyMatch(cut -> cut.isFor(other));
   }
 

@@ -94,7 +94,8 @@ public final class Traits {
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
-      case Cut.Tenon tenon -> trench(tenon.term());
+      case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
+      case Cut.Comb comb -> trench(comb.term().replace(' ', '-'));
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Cut.Slope slope -> "cut-" + slope.term();
       case Cut.Housing housing -> "cut-leaning";

@@ -13,6 +13,8 @@ public final class Checks {
           new BridleThickness(),
           new CrowdedFasteners(),
           new DadoDepth(),
+          new FingerDivision(),
+          new FingerWidth(),
           new FinishUntried(),
           new HingeCount(),
           new HingeCup(),

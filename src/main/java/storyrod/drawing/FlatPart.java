@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.Comparator;
 import java.util.List;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -88,6 +89,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.Shaped shaped -> 0;
       case Cut.Roundover roundover -> roundover.edges().size();
       case Cut.Tenon tenon -> 0;
+      case Cut.Comb comb -> 0;
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
       case Cut.Slope slope -> 1;
@@ -160,6 +162,19 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
                 turned(t.tenon()),
                 t.forWhat(),
                 t.at());
+        case Cut.Comb c ->
+            new Cut.Comb(
+                c.term(),
+                turned(c.from()),
+                turned(c.end()),
+                turned(c.along()),
+                c.boxes().stream()
+                    .map(each -> turned(each).on(turned(c.along())))
+                    .sorted(Comparator.comparing(Range::from))
+                    .toList(),
+                c.finger(),
+                c.forWhat(),
+                c.at());
         case Cut.Shaped s ->
             new Cut.Shaped(
                 s.term(),

@@ -212,6 +212,7 @@ class PartDrawingTest {
         }
         lengths.add(h.step().times(h.count() - 1L));
       }
+      case Cut.Comb c -> addRange(c.sockets().getFirst(), part.box().on(c.along()), lengths);
       case Cut.Slope s -> {}
       case Cut.Housing h -> {}
       case Cut.InPlace i -> {}
