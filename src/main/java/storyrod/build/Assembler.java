@@ -48,9 +48,9 @@ final class Assembler {
   /**
    * Orders the units of one level.
    *
-   * @param own names of units in the order that the maker wants, if any; others go between
+   * @param own names of units in the orders that the maker wants, if any; others go between
    */
-  Order order(List<Unit> units, List<String> own) {
+  Order order(List<Unit> units, List<List<String>> own) {
     Links links = new Links(units, joints);
     List<Unit> standing = new ArrayList<>(units);
     List<Placing> placings = new ArrayList<>();
@@ -69,11 +69,11 @@ final class Assembler {
   }
 
   private Optional<Leaving> best(
-      List<Unit> standing, List<String> own, List<Placing> later, Links links) {
+      List<Unit> standing, List<List<String>> own, List<Placing> later, Links links) {
     Optional<Placing> next = later.stream().findFirst();
     List<Leaving> all =
         standing.stream()
-            .filter(unit -> mayLeave(unit, standing, own))
+            .filter(unit -> own.stream().allMatch(order -> mayLeave(unit, standing, order)))
             .flatMap(unit -> leaving(unit, without(standing, unit), links).stream())
             .toList();
     return all.stream()

@@ -9,6 +9,7 @@ import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
+import storyrod.piece.Slanted;
 
 /**
  * What cuts have in common that are made at one setting of a machine.
@@ -52,8 +53,8 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
               holes.through() ? Length.ZERO : holes.depth());
       case Cut.PocketHoles pocket ->
           new CutKind(Verb.DRILL, pocket.term(), part.finishedThickness(), Length.ZERO);
-      case Cut.Slope slope -> new CutKind(Verb.CUT, slope.term(), slope.drop(), slope.run());
-      case Cut.Housing housing ->
+      case Slanted.Slope slope -> new CutKind(Verb.CUT, slope.term(), slope.drop(), slope.run());
+      case Slanted.Housing housing ->
           new CutKind(Verb.CUT, housing.term(), housing.mouth().length(), housing.depth());
       case Cut.InPlace inPlace ->
           new CutKind(Verb.DRILL, inPlace.term(), inPlace.diameter(), inPlace.depth());

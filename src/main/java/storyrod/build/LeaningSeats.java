@@ -10,8 +10,8 @@ import storyrod.geometry.Face;
 import storyrod.geometry.FlatFace;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
-import storyrod.piece.Cut;
 import storyrod.piece.Part;
+import storyrod.piece.Slanted;
 import storyrod.piece.Touch;
 
 /** Where a part is set on one that leans: marked on its face, along it, from its ends. */
@@ -61,9 +61,7 @@ record LeaningSeats(Part part, Part leaning) {
 
   /** Where the leaning part ends on the face that is touched, which a slanted cut may shorten. */
   private Length end(Face end, Face on) {
-    return leaning.cuts().stream()
-        .filter(Cut.Slope.class::isInstance)
-        .map(Cut.Slope.class::cast)
+    return leaning.cuts(Slanted.Slope.class).stream()
         .filter(slope -> slope.from() == end && slope.towards() == on)
         .map(slope -> slope.second().on(end.axis()))
         .findFirst()

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,36 +17,31 @@ import storyrod.build.BuildPlan.Need;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.PanelBeforeFrameCloses;
 import storyrod.build.rule.Rules;
-import storyrod.description.Description.OrderEntry;
-import storyrod.description.Description.StageEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
+import storyrod.description.OrderEntry;
+import storyrod.description.Span;
+import storyrod.description.StageEntry;
 import storyrod.piece.Piece;
 
-/** The maker's own order, held to the rules of the trade. */
+/** The maker's own orders, held to the rules of the trade. */
 final class OwnOrder {
   private static final String CODE = "order-breaks-rule";
-  private static final String ALL = "all";
   private final Piece piece;
   private final Diagnostics diagnostics;
-  private final Map<String, OrderEntry> entries = new LinkedHashMap<>();
-  private final Map<String, StageEntry> stages = new LinkedHashMap<>();
-  private final List<String> order = new ArrayList<>();
+  private final OwnEntries entries;
+  private final Set<String> told = new TreeSet<>();
   private boolean faulty;
 
   OwnOrder(Piece piece, Job job, Diagnostics diagnostics) {
     this.piece = piece;
     this.diagnostics = diagnostics;
-    for (StageEntry stage : piece.description().build()) {
-      stage.order().stream()
-          .flatMap(entry -> meant(entry, job))
-          .forEach(entry -> enter(stage, entry, job));
-      new OwnWords(stage, job).faults().forEach(this::report);
-    }
+    this.entries = new OwnEntries(piece.description().build(), job);
+    entries.faults().forEach(this::report);
   }
 
   boolean isEmpty() {
-    return order.isEmpty() && !faulty;
+    return entries.sequences().isEmpty() && !faulty;
   }
 
   /** Whether every entry names an operation of this piece, once. */
@@ -56,59 +53,27 @@ final class OwnOrder {
     return faulty;
   }
 
-  /** An entry such as {@code mill all} stands for what its verb has left to do. */
-  private Stream<OrderEntry> meant(OrderEntry entry, Job job) {
-    List<String> there =
-        job.operations().stream()
-            .filter(each -> each.verb().word().equals(entry.verb()))
-            .map(Operation::target)
-            .distinct()
-            .toList();
-    return !entry.target().equals(ALL) || there.isEmpty() || there.contains(ALL)
-        ? Stream.of(entry)
-        : there.stream()
-            .map(target -> new OrderEntry(entry.at(), entry.verb(), target))
-            .filter(each -> !isNamed(each.toString()));
-  }
-
-  private boolean isNamed(String operation) {
-    return entries.containsKey(operation)
-        || piece.description().build().stream()
-            .flatMap(stage -> stage.order().stream())
-            .anyMatch(entry -> entry.toString().equals(operation));
-  }
-
-  private void enter(StageEntry stage, OrderEntry entry, Job job) {
-    String name = entry.toString();
-    if (job.operations().stream().noneMatch(each -> each.name().equals(name))) {
-      report(OwnWords.unknown(entry, job));
-    } else if (entries.containsKey(name)) {
-      report(
-          Diagnostic.error("listed-twice", entry.at(), "`" + name + "` stands in the order twice")
-              .also(entries.get(name).at(), "here already")
-              .hint("leave one of the two out"));
-    } else {
-      entries.put(name, entry);
-      stages.put(name, stage);
-      order.add(name);
-    }
-  }
-
-  /** The units that the maker's order fits, by level, in its order. */
-  Map<String, List<String>> fits(Map<String, List<Unit>> levels) {
-    Map<String, List<String>> fits = new LinkedHashMap<>();
+  /** The units that each order fits, by level, in its order. */
+  Map<String, List<List<String>>> fits(Map<String, List<Unit>> levels) {
+    Map<String, List<List<String>>> fits = new LinkedHashMap<>();
     levels.forEach(
         (level, units) -> {
           List<String> names = units.stream().map(Unit::name).toList();
           fits.put(
               level,
-              entries.values().stream()
-                  .filter(entry -> entry.verb().equals(Verb.FIT.word()))
-                  .map(OrderEntry::target)
-                  .filter(names::contains)
+              entries.sequences().stream()
+                  .map(order -> fitted(order).filter(names::contains).toList())
+                  .filter(order -> !order.isEmpty())
                   .toList());
         });
     return fits;
+  }
+
+  private Stream<String> fitted(List<String> order) {
+    return order.stream()
+        .map(entries::entry)
+        .filter(entry -> entry.verb().equals(Verb.FIT.word()))
+        .map(OrderEntry::target);
   }
 
   /** Reports a unit that the maker's order locks out, with what is in its way. */
@@ -117,10 +82,10 @@ final class OwnOrder {
       return;
     }
     List<Unit> listed =
-        wanted.stuck().stream()
-            .filter(unit -> order.contains(unit.fitName()))
-            .sorted(Comparator.comparingInt(unit -> order.indexOf(unit.fitName())))
-            .toList();
+        entries.sequences().stream()
+            .map(order -> listed(wanted.stuck(), order))
+            .max(Comparator.comparingInt(List::size))
+            .orElseThrow();
     Unit last = listed.getLast();
     String rule =
         PanelBeforeFrameCloses.isCaptured(piece.joints(), last)
@@ -131,6 +96,13 @@ final class OwnOrder {
         closing(last, listed, assembler)
             .map(closing -> lockedOut(last, closing, rule))
             .orElseGet(() -> lockedOut(last, assembler.trappedBy(last, others), rule)));
+  }
+
+  private static List<Unit> listed(List<Unit> units, List<String> order) {
+    return units.stream()
+        .filter(unit -> order.contains(unit.fitName()))
+        .sorted(Comparator.comparingInt(unit -> order.indexOf(unit.fitName())))
+        .toList();
   }
 
   /** The entry with which the last way in closes, if the listed units alone close it. */
@@ -144,8 +116,8 @@ final class OwnOrder {
   }
 
   private Diagnostic lockedOut(Unit last, Unit closing, String rule) {
-    OrderEntry late = entries.get(last.fitName());
-    OrderEntry early = entries.get(closing.fitName());
+    OrderEntry late = entries.entry(last.fitName());
+    OrderEntry early = entries.entry(closing.fitName());
     return Diagnostic.error(
             CODE,
             early.at(),
@@ -156,7 +128,7 @@ final class OwnOrder {
 
   /** With parts that are not in the order, which have to stand by then and leave no way in. */
   private Diagnostic lockedOut(Unit last, List<Unit> trapping, String rule) {
-    OrderEntry late = entries.get(last.fitName());
+    OrderEntry late = entries.entry(last.fitName());
     String names = quoted(trapping.stream().map(Unit::fitName).toList());
     return Diagnostic.error(
             CODE,
@@ -170,11 +142,19 @@ final class OwnOrder {
     Map<String, List<Need>> byAfter =
         needs.stream()
             .collect(Collectors.groupingBy(Need::after, LinkedHashMap::new, Collectors.toList()));
-    order.forEach(name -> breaches(name, byAfter).forEach(path -> report(breach(name, path))));
+    entries
+        .sequences()
+        .forEach(
+            order ->
+                order.forEach(
+                    name ->
+                        breaches(name, order, byAfter)
+                            .forEach(path -> report(breach(name, path)))));
   }
 
   /** The paths of needs from later entries to an earlier one, over operations not in the order. */
-  private List<List<Need>> breaches(String early, Map<String, List<Need>> byAfter) {
+  private static List<List<Need>> breaches(
+      String early, List<String> order, Map<String, List<Need>> byAfter) {
     List<List<Need>> found = new ArrayList<>();
     Map<String, Boolean> seen = new LinkedHashMap<>();
     Deque<List<Need>> open = new ArrayDeque<>();
@@ -202,9 +182,9 @@ final class OwnOrder {
             : path.stream().map(OwnOrder::waits).collect(Collectors.joining(", and "));
     return Diagnostic.error(
             CODE,
-            entries.get(early).at(),
+            entries.entry(early).at(),
             "`" + early + "` comes before `" + late + "`, but " + why)
-        .also(entries.get(late).at(), "`" + late + "` has to come first")
+        .also(entries.entry(late).at(), "`" + late + "` has to come first")
         .hint("move `" + late + "` up, before `" + early + "`");
   }
 
@@ -218,42 +198,73 @@ final class OwnOrder {
         + ")";
   }
 
+  /** A fault in an order that comes along several times is told once. */
   private void report(Diagnostic diagnostic) {
     faulty = true;
-    diagnostics.add(diagnostic);
+    if (told.add(
+        diagnostic.at().source().file()
+            + diagnostic.at().start()
+            + diagnostic.message().replaceAll("[0-9]+", "0"))) {
+      diagnostics.add(diagnostic);
+    }
   }
 
-  /** The tasks with those that the maker's order names set into its stages. */
+  /**
+   * The tasks with those that an order names set into its stages. Of a description in use these are
+   * the ones that put its unit together; its wood is worked along with the rest of the piece.
+   */
   List<Task> marked(List<Task> tasks) {
-    Map<String, Integer> runs = runs(tasks);
+    Map<String, Integer> numbers = new LinkedHashMap<>();
+    Map<String, Task> marked = new LinkedHashMap<>();
+    for (List<String> order : entries.sequences()) {
+      Map<String, Integer> runs = runs(order, tasks);
+      tasks.stream()
+          .filter(task -> runs.containsKey(task.name()))
+          .filter(task -> isSetApart(task))
+          .forEach(
+              task -> {
+                StageEntry stage = entries.stage(task.name());
+                String run = place(stage) + " " + runs.get(task.name());
+                int number = numbers.computeIfAbsent(run, each -> numbers.size());
+                marked.put(task.name() + task.index(), task.in(stage, number));
+              });
+    }
     return tasks.stream()
-        .map(
-            task ->
-                runs.containsKey(task.name())
-                    ? task.in(stages.get(task.name()), runs.get(task.name()))
-                    : task)
+        .map(task -> marked.getOrDefault(task.name() + task.index(), task))
         .toList();
   }
 
-  /** Puts each run of like entries before the next. */
+  private boolean isSetApart(Task task) {
+    return !entries.stage(task.name()).isBrought() || task.operation().verb() == Verb.FIT;
+  }
+
+  /** The same for the stages of all units from one text, which are built side by side. */
+  private static String place(StageEntry stage) {
+    Span at = stage.title().at();
+    return at.source().file() + " " + at.start();
+  }
+
+  /** Puts each run of like entries of an order before the next. */
   void chain(List<Task> tasks, BiConsumer<List<Task>, List<Task>> link) {
-    Map<String, Integer> runs = runs(tasks);
-    Map<Integer, List<Task>> byRun =
-        tasks.stream()
-            .filter(task -> runs.containsKey(task.name()))
-            .collect(Collectors.groupingBy(task -> runs.get(task.name())));
-    for (int run = 1; run < byRun.size(); run++) {
-      link.accept(byRun.get(run - 1), byRun.get(run));
+    for (List<String> order : entries.sequences()) {
+      Map<String, Integer> runs = runs(order, tasks);
+      Map<Integer, List<Task>> byRun =
+          tasks.stream()
+              .filter(task -> runs.containsKey(task.name()))
+              .collect(Collectors.groupingBy(task -> runs.get(task.name())));
+      for (int run = 1; run < byRun.size(); run++) {
+        link.accept(byRun.get(run - 1), byRun.get(run));
+      }
     }
   }
 
   /** Numbers the entries so that neighbours that can be done in one step share a number. */
-  private Map<String, Integer> runs(List<Task> tasks) {
+  private Map<String, Integer> runs(List<String> order, List<Task> tasks) {
     Map<String, Integer> runs = new LinkedHashMap<>();
     String last = "";
     int run = -1;
     for (String name : order) {
-      String likeness = stages.get(name).title().at() + likeness(name, tasks);
+      String likeness = place(entries.stage(name)) + likeness(name, tasks);
       run += likeness.equals(last) ? 0 : 1;
       last = likeness;
       runs.put(name, run);

@@ -10,6 +10,7 @@ import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
+import storyrod.piece.Slanted;
 
 /**
  * Who stands in whose way where parts lean, or are cut at an angle, so near to each other that
@@ -38,8 +39,8 @@ public final class Passing {
 
   private static boolean leans(Cut cut) {
     return switch (cut) {
-      case Cut.Slope slope -> !slope.term().equals("chamfer");
-      case Cut.Housing housing -> true;
+      case Slanted.Slope slope -> !slope.term().equals("chamfer");
+      case Slanted.Housing housing -> true;
       case Cut.Trench trench -> false;
       case Cut.Tenon tenon -> false;
       case Cut.Comb comb -> false;

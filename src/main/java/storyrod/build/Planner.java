@@ -90,12 +90,13 @@ public final class Planner {
   }
 
   /** The order of fitting that the maker's order leads to when the rest is placed round it. */
-  private Map<String, List<String>> settledFits(Map<String, Assembler.Order> orders, OwnOrder own) {
+  private Map<String, List<List<String>>> settledFits(
+      Map<String, Assembler.Order> orders, OwnOrder own) {
     Job job = job(orders);
     Map<String, String> levelOf =
         job.placings().stream()
             .collect(Collectors.toMap(Placing::name, placing -> placing.unit().level()));
-    Map<String, List<String>> fits = new LinkedHashMap<>();
+    Map<String, List<List<String>>> fits = new LinkedHashMap<>();
     List<Task> tasks = own.marked(Tasks.of(job, new FitGroups(job.placings(), late)));
     for (List<Task> batch : schedule(tasks, Rules.needs(job), own).batches()) {
       batch.stream()
@@ -103,7 +104,9 @@ public final class Planner {
           .filter(operation -> operation.verb() == Verb.FIT)
           .forEach(
               operation ->
-                  fits.computeIfAbsent(levelOf.get(operation.name()), l -> new ArrayList<>())
+                  fits.computeIfAbsent(
+                          levelOf.get(operation.name()), l -> List.of(new ArrayList<>()))
+                      .getFirst()
                       .add(operation.target()));
     }
     return fits;
@@ -174,7 +177,7 @@ public final class Planner {
     earlier.forEach(one -> later.forEach(two -> scheduler.before(one.index(), two.index())));
   }
 
-  private Map<String, Assembler.Order> orders(Map<String, List<String>> own) {
+  private Map<String, Assembler.Order> orders(Map<String, List<List<String>>> own) {
     Map<String, Assembler.Order> orders = new LinkedHashMap<>();
     levels.forEach(
         (level, units) ->

@@ -12,6 +12,7 @@ import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
 import storyrod.description.Description.HardwareEntry;
+import storyrod.description.StageEntry;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Joint.ItemCount;
@@ -174,17 +175,27 @@ final class Steps {
   }
 
   private List<String> said(List<Task> batch) {
-    Stream<String> own =
-        batch.stream()
-            .flatMap(
-                task ->
-                    task.own().stream()
-                        .flatMap(stage -> stage.say().entrySet().stream())
-                        .filter(say -> OwnWords.meant(say.getKey(), task.operation()))
-                        .map(Map.Entry::getValue));
+    Stream<String> own = batch.stream().flatMap(this::saidInStages);
     return Stream.concat(batch.stream().map(Task::operation).flatMap(this::saidOfWhatItIs), own)
         .distinct()
         .toList();
+  }
+
+  /** Under a part's name a stage speaks of what is in its order, and without one of all. */
+  private Stream<String> saidInStages(Task task) {
+    return job.piece().description().build().stream()
+        .flatMap(
+            stage ->
+                stage.say().entrySet().stream()
+                    .filter(say -> OwnWords.meant(say.getKey(), task.operation()))
+                    .filter(say -> say.getKey().equals(task.name()) || isIn(stage, task))
+                    .map(Map.Entry::getValue));
+  }
+
+  private static boolean isIn(StageEntry stage, Task task) {
+    return stage.order().isEmpty()
+        || stage.names(task.name())
+        || task.own().filter(stage::equals).isPresent();
   }
 
   private Part part(Operation operation) {

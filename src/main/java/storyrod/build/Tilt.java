@@ -83,15 +83,6 @@ final class Tilt {
   }
 
   private static Box bounds(List<Box> boxes) {
-    return boxes.stream().reduce(Tilt::around).orElseThrow();
-  }
-
-  private static Box around(Box one, Box other) {
-    return new Box(
-        around(one.x(), other.x()), around(one.y(), other.y()), around(one.z(), other.z()));
-  }
-
-  private static Range around(Range one, Range other) {
-    return new Range(one.from().min(other.from()), one.to().max(other.to()));
+    return boxes.stream().reduce(Box::around).orElseThrow();
   }
 }

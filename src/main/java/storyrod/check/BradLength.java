@@ -21,9 +21,12 @@ final class BradLength implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A brad should reach at least as far into the second part as the first one is thick, or"
-        + " 1/2 in if that is less (common practice), and must not come out of it.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A brad reaches at least as far into the second part as the first one is thick,"
+            + " or 1/2 in if that is less, and does not come out of it.",
+        "Common practice.",
+        "It takes brads to be driven square to the face and wood to be without knots.");
   }
 
   @Override

@@ -16,6 +16,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Drilling;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /**
  * A hole that comes out through a slanted or curved side of its part, or a screw driven at an angle
@@ -34,10 +35,14 @@ final class BreaksOut implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A hole should not come out through a tapered, bevelled or curved side, nor should a"
-        + " screw that is driven at an angle; 1/8 in of wood should remain before its point"
-        + " (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A hole does not come out through a tapered, bevelled or curved side, nor does "
+            + "a screw that is driven at an angle; before the point of a screw 1/8 in of wood"
+            + " remains.",
+        "Common practice.",
+        "It looks at the part that is drilled and at the one that the screw is driven "
+            + "into, and at no third one.");
   }
 
   @Override
@@ -65,7 +70,7 @@ final class BreaksOut implements Check {
   }
 
   private static boolean shapes(Cut cut) {
-    return cut instanceof Cut.Slope || cut instanceof Cut.Shaped;
+    return cut instanceof Slanted.Slope || cut instanceof Cut.Shaped;
   }
 
   private static List<Bore> bores(Cut cut) {

@@ -19,9 +19,12 @@ final class BridleThickness implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "The open mortise of a bridle is about a third as wide as its part is thick, at least a"
-        + " quarter and at most a half (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "The open mortise of a bridle is about a third as wide as its part is thick, at"
+            + " least a quarter and at most a half.",
+        "Common practice.",
+        "It measures against the part that has the open mortise.");
   }
 
   @Override

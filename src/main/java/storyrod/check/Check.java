@@ -9,8 +9,8 @@ public interface Check {
   /** The stable name that its findings carry. */
   String code();
 
-  /** What it checks, by what rule and from what source, in a sentence or two. */
-  String explanation();
+  /** What it checks, from what source, and what it does not see. */
+  Explanation explanation();
 
   /** What it finds; nothing where all is well. */
   List<Diagnostic> findings(Piece piece);

@@ -1,6 +1,8 @@
 package storyrod.check;
 
 import java.util.List;
+import java.util.Optional;
+import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
 import storyrod.piece.Piece;
 
@@ -13,6 +15,7 @@ public final class Checks {
           new BridleThickness(),
           new CrowdedFasteners(),
           new DadoDepth(),
+          new EmptySpace(),
           new FingerDivision(),
           new FingerWidth(),
           new FinishUntried(),
@@ -26,6 +29,7 @@ public final class Checks {
           new LoosePart(),
           new MortiseWall(),
           new MortisesMeet(),
+          new NearMiss(),
           new PartsOverlap(),
           new ScrewLength(),
           new SlideClearance(),
@@ -39,8 +43,38 @@ public final class Checks {
 
   private Checks() {}
 
+  /** The check of a code. */
+  public static Optional<Check> named(String code) {
+    return ALL.stream().filter(check -> check.code().equals(code)).findFirst();
+  }
+
+  /** The codes of all checks. */
+  public static List<String> codes() {
+    return ALL.stream().map(Check::code).toList();
+  }
+
   /** Runs every check and collects what it finds. */
   public static void run(Piece piece, Diagnostics diagnostics) {
-    ALL.forEach(check -> diagnostics.addAll(check.findings(piece)));
+    run(ALL, piece, diagnostics);
+  }
+
+  /** Runs some checks; one that fails is told as a bug of its own, and the others still run. */
+  static void run(List<Check> checks, Piece piece, Diagnostics diagnostics) {
+    for (Check check : checks) {
+      try {
+        diagnostics.addAll(check.findings(piece));
+      } catch (RuntimeException e) {
+        diagnostics.add(failed(check, piece, e));
+      }
+    }
+  }
+
+  private static Diagnostic failed(Check check, Piece piece, RuntimeException e) {
+    return Diagnostic.warning(
+            "check-failed",
+            piece.description().about().project().at(),
+            "bug: the check '%s' failed by itself (%s), so nothing is known of what it looks at"
+                .formatted(check.code(), e))
+        .hint("the piece may be right; please report this with the description");
   }
 }

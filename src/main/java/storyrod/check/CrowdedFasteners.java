@@ -9,6 +9,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /** Screws of one joint that stand so close that the wood between them splits. */
 final class CrowdedFasteners implements Check {
@@ -23,9 +24,12 @@ final class CrowdedFasteners implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Screws of one joint stand at least 1 in apart, pocket screws at least 3/4 in, as two do"
-        + " in a rail 1 1/2 in wide (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "Screws of one joint stand at least 1 in apart, pocket screws at least 3/4 in, "
+            + "as two do in a rail 1 1/2 in wide.",
+        "Common practice.",
+        "Screws of different joints are not held against each other.");
   }
 
   @Override
@@ -62,8 +66,8 @@ final class CrowdedFasteners implements Check {
       case Cut.PocketHoles pockets when pockets.centres().size() > 1 ->
           Stream.of(new Row(apart(pockets), POCKET_SCREWS));
       case Cut.PocketHoles pockets -> Stream.empty();
-      case Cut.Slope slope -> Stream.empty();
-      case Cut.Housing housing -> Stream.empty();
+      case Slanted.Slope slope -> Stream.empty();
+      case Slanted.Housing housing -> Stream.empty();
       case Cut.InPlace inPlace -> Stream.empty();
     };
   }

@@ -19,9 +19,12 @@ final class DadoDepth implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A dado, groove or rabbet is about a third to a half of the thickness deep (common"
-        + " practice). More than half weakens the part, less than a fifth hardly holds.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A dado, groove or rabbet is about a third to a half of the thickness deep. "
+            + "More than half weakens the part, less than a fifth hardly holds.",
+        "Common practice.",
+        "Slots in an edge are left to the check of what stays beside a mortise.");
   }
 
   @Override

@@ -23,10 +23,12 @@ final class FingerDivision implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A board with a box joint is a whole number of fingers wide, so that no finger is"
-        + " narrower than the others; one of less than half is a sliver that breaks (common"
-        + " practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A board with a box joint is a whole number of fingers wide, so that no finger is narrower"
+            + " than the others; one of less than half is a sliver that breaks.",
+        "Common practice.",
+        "It does not look at later cuts, such as a groove that runs out through a finger.");
   }
 
   @Override

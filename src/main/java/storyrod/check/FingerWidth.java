@@ -17,9 +17,12 @@ final class FingerWidth implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "The fingers of a box joint are about as wide as their board is thick, at least half and"
-        + " at most twice as wide (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "The fingers of a box joint are about as wide as their board is thick, at least half and at"
+            + " most twice as wide.",
+        "Common practice.",
+        "It takes the width that all fingers but the last have, and knows nothing of the load.");
   }
 
   @Override

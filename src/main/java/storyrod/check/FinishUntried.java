@@ -13,9 +13,12 @@ final class FinishUntried implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A finish is tried on an offcut of the same wood, sanded the same way, before it goes on"
-        + " the piece (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A finish is tried on an offcut of the same wood, sanded the same way, before "
+            + "it goes on the piece.",
+        "Common practice.",
+        "It reads what the description says under `tried-on`, and cannot see the " + "offcut.");
   }
 
   @Override

@@ -37,9 +37,13 @@ final class HingeCount implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A door has two hinges up to 900 mm of height, three to 1600, four to 2000, five to 2400"
-        + " (common practice, from memory; a heavy door needs more).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A door has two hinges up to 900 mm of height, three to 1600, four to 2000, "
+            + "five to 2400.",
+        "Common practice, from memory.",
+        "It goes by height alone; a heavy or wide door needs more, and the hinge's "
+            + "maker says what holds.");
   }
 
   @Override

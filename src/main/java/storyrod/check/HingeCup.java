@@ -27,10 +27,13 @@ final class HingeCup implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "The cup of a concealed hinge has a hole of its own diameter and depth, 3 mm or more of"
-        + " wood below it, and its rim 3 to 8 mm from the door's edge, or what the hinge says within"
-        + " 1 mm (common practice, from memory; the hinge's maker says what holds).";
+  public Explanation explanation() {
+    return new Explanation(
+        "The cup of a concealed hinge has a hole of its own diameter and depth, 3 mm or"
+            + " more of wood below it, and its rim 3 to 8 mm from the door's edge, or what "
+            + "the hinge says within 1 mm.",
+        "Common practice, from memory; the hinge's maker says what holds.",
+        "It does not work out how far the door swings past its neighbour.");
   }
 
   @Override
@@ -38,10 +41,7 @@ final class HingeCup implements Check {
     return piece.parts().stream()
         .flatMap(
             part ->
-                part.cuts().stream()
-                    .filter(Cut.Holes.class::isInstance)
-                    .map(Cut.Holes.class::cast)
-                    .flatMap(holes -> findings(piece, part, holes)))
+                part.cuts(Cut.Holes.class).stream().flatMap(holes -> findings(piece, part, holes)))
         .toList();
   }
 
@@ -49,7 +49,7 @@ final class HingeCup implements Check {
     Optional<ItemEntry> hinge =
         holes
             .forWhat()
-            .map(piece.description().items()::get)
+            .flatMap(piece::item)
             .filter(item -> item.kind() == ItemKind.CONCEALED_HINGE);
     return hinge.stream()
         .flatMap(

@@ -24,10 +24,13 @@ final class HoleEdge implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Round a hole, its countersink included, at least 1/16 in of wood should remain before"
-        + " the part's edge and before the next hole, and a slot should lie clear of it or take all"
-        + " of it (common practice). Two holes that run into each other are an error.";
+  public Explanation explanation() {
+    return new Explanation(
+        "Round a hole, its countersink included, at least 1/16 in of wood remains "
+            + "before the part's edge and before the next hole, and a slot lies clear of it "
+            + "or takes all of it. Two holes that run into each other are an error.",
+        "Common practice.",
+        "Holes from two faces that meet inside a part are not looked at.");
   }
 
   @Override
@@ -37,13 +40,11 @@ final class HoleEdge implements Check {
 
   private List<Diagnostic> findings(Piece piece, Part part) {
     List<Diagnostic> found = new ArrayList<>();
-    List<Cut.Holes> rows = rows(part);
+    List<Cut.Holes> rows = part.cuts(Cut.Holes.class);
     for (int i = 0; i < rows.size(); i++) {
       Cut.Holes row = rows.get(i);
       nearEdge(piece, part, row).ifPresent(found::add);
-      part.cuts().stream()
-          .filter(Cut.Trench.class::isInstance)
-          .map(Cut.Trench.class::cast)
+      part.cuts(Cut.Trench.class).stream()
           .filter(trench -> halfInside(part, row, trench))
           .forEach(trench -> found.add(inSlot(part, row, trench)));
       for (Cut.Holes other : rows.subList(i, rows.size())) {
@@ -51,13 +52,6 @@ final class HoleEdge implements Check {
       }
     }
     return found;
-  }
-
-  private static List<Cut.Holes> rows(Part part) {
-    return part.cuts().stream()
-        .filter(Cut.Holes.class::isInstance)
-        .map(Cut.Holes.class::cast)
-        .toList();
   }
 
   private Optional<Diagnostic> nearEdge(Piece piece, Part part, Cut.Holes row) {

@@ -24,10 +24,13 @@ final class KeptPieces implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A piece that is cut out and kept should have a gap on every side, the same on opposite"
-        + " ones; a blank that is ripped apart and glued together again should be of solid wood,"
-        + " with strips that are no thinner than the board. Common practice, no source.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A piece that is cut out and kept has a gap on every side, the same on opposite"
+            + " ones; a blank that is ripped apart and glued together again is of solid wood,"
+            + " with strips that are no thinner than the board.",
+        "Common practice, no source.",
+        "It takes the kerf that the shop gives to be that of the blade in use.");
   }
 
   @Override

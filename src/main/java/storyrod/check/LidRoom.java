@@ -22,10 +22,13 @@ final class LidRoom implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A lid that slides has about 1/32 in or 0.8 mm of room in its groove (common practice):"
-        + " with less than half of that it binds when the weather is damp, with more than twice that"
-        + " it rattles.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A lid that slides has about 1/32 in or 0.8 mm of room in its groove: with less"
+            + " than half of that it binds when the weather is damp, with more than twice "
+            + "that it rattles.",
+        "Common practice.",
+        "It looks at the groove as cut, not at how the lid's wood moves through the " + "year.");
   }
 
   @Override

@@ -27,9 +27,12 @@ final class LidWay implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A lid that slides in grooves must come out by its whole length without meeting another"
-        + " part, or it is shut in for good.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A lid that slides in grooves comes out by its whole length without meeting "
+            + "another part, or it is shut in for good.",
+        "Follows from the description.",
+        "It looks at the parts on the way, not at hardware.");
   }
 
   @Override

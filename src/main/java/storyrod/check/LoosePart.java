@@ -21,9 +21,12 @@ final class LoosePart implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Every part must hang together with the first one by joints that hold, by hardware, or by"
-        + " lying in slots of two other parts.";
+  public Explanation explanation() {
+    return new Explanation(
+        "Every part hangs together with the first one by joints that hold, by hardware,"
+            + " or by lying in slots of two other parts.",
+        "Follows from the description.",
+        "It does not ask how strong a joint is.");
   }
 
   @Override

@@ -20,9 +20,12 @@ final class MortiseWall implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Beside, behind and at the ends of a mortise, and beside a groove for a tongue, at least"
-        + " 1/4 in (6 mm) of wood remains (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "Beside, behind and at the ends of a mortise, and beside a groove for a tongue,"
+            + " at least 1/4 in (6 mm) of wood remains.",
+        "Common practice.",
+        "It takes the wood round the mortise to be sound.");
   }
 
   @Override

@@ -18,9 +18,12 @@ final class MortisesMeet implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Two mortises in neighbouring faces of a leg stay apart, so that wood is left between"
-        + " the tenons for both to be glued to.";
+  public Explanation explanation() {
+    return new Explanation(
+        "Two mortises in neighbouring faces of a leg stay apart, so that wood is left "
+            + "between the tenons for both to be glued to.",
+        "Common practice.",
+        "Tenons that are mitred inside the leg so that they meet are not known.");
   }
 
   @Override

@@ -7,9 +7,9 @@ import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.measure.Length;
-import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /** Two parts that take the same space once all joints and cuts are made. */
 final class PartsOverlap implements Check {
@@ -25,9 +25,13 @@ final class PartsOverlap implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Compares the solids of all parts, joints and cuts applied, pair by pair; a tenon in its"
-        + " mortise is no overlap. Round bores are left out.";
+  public Explanation explanation() {
+    return new Explanation(
+        "The solids of all parts, joints and cuts applied, share no space; a tenon in "
+            + "its mortise is no overlap.",
+        "Follows from the description.",
+        "Round bores and roundovers are left out. Where slanted faces lie on each "
+            + "other, what rounding leaves is let through: up to 0.03 mm.");
   }
 
   @Override
@@ -57,7 +61,7 @@ final class PartsOverlap implements Check {
   }
 
   private static boolean isSloped(Part part) {
-    return part.cuts().stream().anyMatch(Cut.Slope.class::isInstance);
+    return part.cuts().stream().anyMatch(Slanted.Slope.class::isInstance);
   }
 
   private Diagnostic overlap(Piece piece, Part one, Part two, double sharedMm3) {

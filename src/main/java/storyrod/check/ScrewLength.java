@@ -20,9 +20,12 @@ final class ScrewLength implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A screw should leave at least 1/8 in of wood in front of its point and reach at least"
-        + " 3/8 in into the second part (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A screw leaves at least 1/8 in of wood in front of its point and reaches at "
+            + "least 3/8 in into the second part.",
+        "Common practice.",
+        "It does not work out what the screw carries.");
   }
 
   @Override

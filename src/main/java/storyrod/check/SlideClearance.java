@@ -27,9 +27,13 @@ final class SlideClearance implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A side-mounted slide needs its own thickness beside the drawer, usually 1/2 in (13 mm) a"
-        + " side, an under-mounted one what its maker says for sides of 16 mm and more for thinner ones, within 1/32 in (common practice; the slide's maker says what holds).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A side-mounted slide has its own thickness beside the drawer, usually 1/2 in "
+            + "(13 mm) a side; an under-mounted one what its maker says for sides of 16 mm, "
+            + "and more for thinner ones; each within 1/32 in.",
+        "Common practice; the slide's maker says what holds.",
+        "It measures between the drawer's sides and the nearest part beside them.");
   }
 
   @Override

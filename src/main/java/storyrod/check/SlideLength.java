@@ -19,9 +19,11 @@ final class SlideLength implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A slide is at most as long as the drawer's side is deep, from front to back (common"
-        + " practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A slide is at most as long as the drawer's side is deep, from front to back.",
+        "Common practice.",
+        "The space behind the drawer is not looked at.");
   }
 
   @Override

@@ -19,20 +19,21 @@ final class TenonCutAway implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A groove that runs right along a rail runs through its tenons as well, so their"
-        + " shoulder there is at least as deep as the groove. Two tenons on one end cut each other"
-        + " away. A tongue may lose what the groove in its own part takes.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A groove that runs right along a rail runs through its tenons as well, so "
+            + "their shoulder there is at least as deep as the groove. Two tenons on one end "
+            + "cut each other away. A tongue may lose what the groove in its own part takes.",
+        "Follows from the description.",
+        "Only box-shaped cuts are held against a tenon.");
   }
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
     List<Diagnostic> found = new ArrayList<>();
     for (Part part : piece.parts()) {
-      for (Cut cut : part.cuts()) {
-        if (cut instanceof Cut.Tenon tenon) {
-          lost(part, tenon).forEach(loss -> found.add(diagnostic(piece, part, tenon, loss)));
-        }
+      for (Cut.Tenon tenon : part.cuts(Cut.Tenon.class)) {
+        lost(part, tenon).forEach(loss -> found.add(diagnostic(piece, part, tenon, loss)));
       }
     }
     return found;

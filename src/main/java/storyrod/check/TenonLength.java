@@ -19,21 +19,20 @@ final class TenonLength implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A tenon is at least half as long as what it goes into is thick there, or 1 in (25 mm);"
-        + " a tongue is at least 1/4 in (6 mm) long, that of a sliding lid 1/8 in (3 mm) (common"
-        + " practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A tenon is at least half as long as what it goes into is thick there, or 1 in "
+            + "(25 mm); a tongue is at least 1/4 in (6 mm) long, that of a sliding"
+            + " lid 1/8 in (3 mm).",
+        "Common practice.",
+        "It does not work out what the joint carries.");
   }
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
     List<Diagnostic> found = new ArrayList<>();
     for (Part part : piece.parts()) {
-      for (Cut cut : part.cuts()) {
-        if (cut instanceof Cut.Tenon tenon) {
-          check(piece, part, tenon, found);
-        }
-      }
+      part.cuts(Cut.Tenon.class).forEach(tenon -> check(piece, part, tenon, found));
     }
     return found;
   }

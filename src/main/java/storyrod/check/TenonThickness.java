@@ -17,20 +17,20 @@ final class TenonThickness implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A tenon or a tongue is about a third as thick as its part, at least a quarter and at"
-        + " most a half (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A tenon or a tongue is about a third as thick as its part, at least a quarter "
+            + "and at most a half.",
+        "Common practice.",
+        "It measures against the part that has the tenon, not against the one with the "
+            + "mortise.");
   }
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
     List<Diagnostic> found = new ArrayList<>();
     for (Part part : piece.parts()) {
-      for (Cut cut : part.cuts()) {
-        if (cut instanceof Cut.Tenon tenon) {
-          check(piece, part, tenon, found);
-        }
-      }
+      part.cuts(Cut.Tenon.class).forEach(tenon -> check(piece, part, tenon, found));
     }
     return found;
   }

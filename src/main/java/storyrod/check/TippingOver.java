@@ -1,7 +1,6 @@
 package storyrod.check;
 
 import java.util.List;
-import java.util.Optional;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
@@ -26,11 +25,14 @@ final class TippingOver implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A piece with drawers or doors that is 27 in (686 mm) or higher, or one over 1 m that is"
-        + " three times as high as deep, should be tied to the wall: open drawers and a climbing"
-        + " child tip it (height from ASTM F2057-23, which 16 CFR 1261 makes law for clothing storage"
-        + " in the US; the rest our own, from memory).";
+  public Explanation explanation() {
+    return new Explanation(
+        "A piece with drawers or doors that is 27 in (686 mm) or higher, or one over 1 "
+            + "m that is three times as high as deep, is tied to the wall: open drawers and a"
+            + " climbing child tip it.",
+        "The height is from ASTM F2057-23, which 16 CFR 1261 makes law for clothing "
+            + "storage in the US; the rest is our own, from memory.",
+        "It is no test after that standard, and a piece that it lets pass can still " + "tip.");
   }
 
   @Override
@@ -69,9 +71,7 @@ final class TippingOver implements Check {
   }
 
   private static ItemKind kind(Piece piece, HardwareEntry entry) {
-    return Optional.ofNullable(piece.description().items().get(entry.item().value()))
-        .map(item -> item.kind())
-        .orElse(ItemKind.OTHER);
+    return piece.kind(entry.item().value());
   }
 
   /** Its lowest part is above the floor, which is at 0. */

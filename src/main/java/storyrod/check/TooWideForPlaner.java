@@ -16,8 +16,11 @@ final class TooWideForPlaner implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "A solid part wider than the shop's planer cannot be run through it after a glue-up.";
+  public Explanation explanation() {
+    return new Explanation(
+        "A solid part wider than the shop's planer cannot be run through it after a " + "glue-up.",
+        "Follows from the shop's machines.",
+        "It reads the planer's width from the description, or takes 13 in.");
   }
 
   @Override

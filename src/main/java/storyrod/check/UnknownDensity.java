@@ -17,9 +17,12 @@ final class UnknownDensity implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "The weight of the piece needs the density of every stock in use: the project's own, or"
-        + " that of the published tables. A property is never guessed.";
+  public Explanation explanation() {
+    return new Explanation(
+        "The weight of the piece needs the density of every stock in use: the project's"
+            + " own, or that of the published tables. A property is never guessed.",
+        "Follows from the description.",
+        "Hardware, glue and finish are not weighed.");
   }
 
   @Override

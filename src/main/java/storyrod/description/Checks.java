@@ -3,8 +3,6 @@ package storyrod.description;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import storyrod.description.Description.PriceUnit;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Sequence;
 import storyrod.measure.Length;
@@ -12,9 +10,6 @@ import storyrod.measure.Length;
 /** What a description must keep across its keys and sections. */
 final class Checks {
   private final Block block;
-  private static final Length THICKEST = Length.mm(150);
-  private static final Length THINNEST = Length.mm(1);
-
   private final Context context;
   private final Mapping text;
 
@@ -53,7 +48,7 @@ final class Checks {
   }
 
   private void check() {
-    block.inside().entries("stock").forEach(this::stock);
+    block.inside().entries("stock").forEach(new StockCheck(context, text)::check);
     if (text.get("hardware").orElse(text) instanceof Sequence hardware) {
       hardware.items().forEach(this::screws);
     }
@@ -61,6 +56,7 @@ final class Checks {
     if (!block.isProject()) {
       assembly();
     }
+    someStock();
     someParts();
     names();
   }
@@ -96,71 +92,6 @@ final class Checks {
     }
   }
 
-  private void stock(String name, Entry stock) {
-    boolean sheet = stock.find("kind", String.class).filter("sheet"::equals).isPresent();
-    boolean solid = stock.find("kind", String.class).filter("solid"::equals).isPresent();
-    if (sheet && !isWritten(name, "sheet")) {
-      add(
-          Diagnostic.error(
-                  "missing-key", stock.at(), "the sheet stock '" + name + "' has no 'sheet'")
-              .hint("write `sheet:` with its size, such as `96 x 48`"));
-    }
-    if (solid && stock.has("sheet")) {
-      add(
-          Diagnostic.error(
-                  "stock-kind",
-                  stock.at("sheet"),
-                  "solid wood comes in boards and has no sheet size")
-              .hint("take `sheet` away, or write `kind: sheet`"));
-    }
-    if (sheet && stock.has("bought-as")) {
-      add(
-          Diagnostic.error(
-                  "stock-kind", stock.at("bought-as"), "a sheet is bought as thick as it is")
-              .hint("take `bought-as` away, or write `kind: solid`"));
-    }
-    thickness(stock);
-    price(stock, sheet ? PriceUnit.SHEET : PriceUnit.BOARD_FOOT, sheet || solid);
-  }
-
-  /** Wood for furniture is between a veneer and a beam thick (common practice). */
-  private void thickness(Entry stock) {
-    Length thick = stock.findLength("thickness").orElse(Length.inches(1));
-    boolean odd = thick.isLongerThan(THICKEST) || thick.isShorterThan(THINNEST);
-    Span at = stock.at("thickness");
-    String written = at.source().text().substring(at.start(), at.end());
-    if (odd) {
-      String hint =
-          UnitMixUp.hint(written, context.figures().unit(), 6)
-              .orElse("look at its unit; the thickness is that of a board or a sheet");
-      add(
-          Diagnostic.warning(
-                  "odd-thickness",
-                  at,
-                  "a stock " + context.figures().of(thick) + " thick is unusual")
-              .hint(hint));
-    }
-  }
-
-  private boolean isWritten(String stock, String key) {
-    return text.get("stock").orElse(text) instanceof Mapping stocks
-        && stocks.get(stock).orElse(text) instanceof Mapping keys
-        && keys.get(key).isPresent();
-  }
-
-  private void price(Entry stock, PriceUnit expected, boolean kindKnown) {
-    Optional<PriceUnit> per =
-        stock.find("price", Description.Price.class).map(Description.Price::per);
-    if (kindKnown && per.isPresent() && per.get() != expected) {
-      add(
-          Diagnostic.error(
-                  "price",
-                  stock.at("price"),
-                  "this stock is not sold per " + Sections.word(per.get()))
-              .hint("give its price per " + Sections.word(expected)));
-    }
-  }
-
   private void screws(Node hardware) {
     if (hardware instanceof Mapping keys) {
       beside(keys, "screw", "screws-each");
@@ -177,6 +108,26 @@ final class Checks {
                   "'" + there + "' needs '" + missing + "' beside it")
               .hint("write both, or neither"));
     }
+  }
+
+  /** Where all parts come from descriptions that are used, these bring their stock. */
+  private void someStock() {
+    boolean isWhole = block.isProject() || block.isUsed() && !UsedFile.isNothing(text);
+    boolean brought = text.get("assemblies").isPresent() && !hasParts(text);
+    if (isWhole && text.get("stock").isEmpty() && !brought) {
+      add(
+          Diagnostic.error("missing-key", block.inside().at(), "this project has no 'stock'")
+              .hint("write `stock:` with a name for each, and its keys below"));
+    }
+  }
+
+  private static boolean hasParts(Node node) {
+    return Declarations.child(node, "parts").isPresent()
+        || Declarations.child(node, "assemblies").orElse(node) instanceof Mapping inner
+            && inner != node
+            && inner.members().stream()
+                .map(Node.Member::value)
+                .anyMatch(each -> Declarations.child(each, "use").isEmpty() && hasParts(each));
   }
 
   private void someParts() {

@@ -111,7 +111,7 @@ final class Declarations {
   /** An item's sizes, by its key in the description. */
   static ItemCells item(String full, Member item, Scope scope) {
     Map<String, Cell> sizes = new LinkedHashMap<>();
-    for (Key key : Sections.ITEM.keys()) {
+    for (Key key : SupplySections.ITEM.keys()) {
       Optional<Node> size = child(item.value(), key.name());
       if (key.type() instanceof ValueType.LengthValue && size.isPresent()) {
         Scalar called = new Scalar(item.key().text() + "." + key.name(), false, item.key().at());

@@ -80,17 +80,6 @@ public record Description(
         Map.of());
   }
 
-  /**
-   * What the cover says: keys {@code project}, {@code maker}, {@code summary}, {@code edition} and
-   * {@code date} (ISO 8601).
-   */
-  public record About(
-      Located<String> project,
-      Optional<String> maker,
-      Optional<String> summary,
-      Optional<String> edition,
-      Optional<java.time.LocalDate> date) {}
-
   /** Where a stock comes from. */
   public enum StockKind {
     SOLID,
@@ -245,40 +234,6 @@ public record Description(
   }
 
   /**
-   * Sizes that only some kinds of item have.
-   *
-   * @param bottomClearance what an under-mounted slide needs below the drawer's sides
-   * @param notch how deep an under-mounted slide lets the drawer's bottom be recessed, from the
-   *     lower edge of the sides to the underside of the bottom
-   * @param cupDiameter of a concealed hinge
-   * @param cupDepth of a concealed hinge
-   * @param cupEdge from the door's edge to the rim of the cup
-   * @param leafWidth from a butt hinge's pin to the edge of its leaf
-   * @param leafThickness how deep a butt hinge's leaf is let in
-   * @param centres between the two holes of a pull
-   */
-  public record ItemSizes(
-      Optional<Length> bottomClearance,
-      Optional<Length> notch,
-      Optional<Length> cupDiameter,
-      Optional<Length> cupDepth,
-      Optional<Length> cupEdge,
-      Optional<Length> leafWidth,
-      Optional<Length> leafThickness,
-      Optional<Length> centres) {
-    public static final ItemSizes NONE =
-        new ItemSizes(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
-  }
-
-  /**
    * An item of hardware with the sizes that matter.
    *
    * @param diameter a screw's shank, a pin's body
@@ -335,42 +290,6 @@ public record Description(
   /** The finish: what, how often, and whether it has been tried on this wood. */
   public record FinishEntry(
       Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {}
-
-  /**
-   * What the shop's machines and habits are; each has a usual value if not given.
-   *
-   * @param kerf the saw blade's cut
-   * @param edgeTrim what is cut off each edge of a sheet first
-   * @param extraLength what a rough part is longer than the finished one
-   * @param extraWidth what a rough part is wider than the finished one
-   * @param wastePercent what is bought beyond the rough parts, in per cent
-   */
-  public record ShopEntry(
-      Length kerf,
-      Length edgeTrim,
-      Length extraLength,
-      Length extraWidth,
-      Length planerWidth,
-      int wastePercent,
-      int clamps) {}
-
-  /** A stage of the maker's own order. */
-  public record StageEntry(Located<String> title, List<OrderEntry> order, Map<String, String> say) {
-    public StageEntry {
-      order = List.copyOf(order);
-      say = Collections.unmodifiableMap(new LinkedHashMap<>(say));
-    }
-  }
-
-  /**
-   * One line of a maker's own order: an operation's verb and the part or assembly it is done to.
-   */
-  public record OrderEntry(Span at, String verb, String target) {
-    @Override
-    public String toString() {
-      return verb + " " + target;
-    }
-  }
 
   public Optional<PartEntry> part(String name) {
     return parts.stream().filter(part -> part.name().equals(name)).findFirst();

@@ -6,18 +6,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import storyrod.description.Description.About;
 import storyrod.description.Description.AssemblyEntry;
 import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.ItemSizes;
-import storyrod.description.Description.OrderEntry;
 import storyrod.description.Description.PartEntry;
 import storyrod.description.Description.Price;
 import storyrod.description.Description.SheetSize;
-import storyrod.description.Description.StageEntry;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.geometry.Axis;
@@ -54,7 +50,7 @@ final class DescriptionBuilder {
         connections("hardware").stream().map(DescriptionBuilder::hardware).toList(),
         project.find("finish", Entry.class).map(DescriptionBuilder::finish),
         new ShopDefaults(unit).shop(project.find("shop", Entry.class)),
-        stages(),
+        Stages.of(root),
         options());
   }
 
@@ -215,19 +211,6 @@ final class DescriptionBuilder {
         block.parts().toList());
   }
 
-  /** Of a description that is used its words come along; its order is that of another piece. */
-  private List<StageEntry> stages() {
-    List<StageEntry> stages = new ArrayList<>();
-    project.list("build").forEach(entry -> stages.add(stage(entry)));
-    root.all()
-        .filter(Block::isUsed)
-        .flatMap(block -> block.inside().list("build").stream())
-        .map(DescriptionBuilder::stage)
-        .map(stage -> new StageEntry(stage.title(), List.of(), stage.say()))
-        .forEach(stages::add);
-    return stages;
-  }
-
   private static ItemEntry item(String name, Entry entry) {
     return new ItemEntry(
         name,
@@ -278,20 +261,5 @@ final class DescriptionBuilder {
         count(entry, "dry-hours", 24),
         count(entry, "sand-to", 180),
         entry.find("tried-on", String.class));
-  }
-
-  private static StageEntry stage(Entry entry) {
-    List<OrderEntry> order =
-        entry.find("order", List.class).stream()
-            .flatMap(all -> ((List<?>) all).stream())
-            .map(OrderEntry.class::cast)
-            .toList();
-    Map<String, String> say = new LinkedHashMap<>();
-    entry
-        .find("say", Map.class)
-        .ifPresent(
-            all ->
-                ((Map<?, ?>) all).forEach((key, words) -> say.put((String) key, (String) words)));
-    return new StageEntry(entry.located("stage", String.class), order, say);
   }
 }

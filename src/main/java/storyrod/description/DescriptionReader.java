@@ -47,11 +47,14 @@ public final class DescriptionReader {
   public Optional<Description> read(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
     Diagnostics own = new Diagnostics();
-    Optional<Description> description =
-        YamlReader.read(source, own).flatMap(root -> root(root, option, own));
+    Optional<Node> root = YamlReader.read(source, own);
+    Optional<Description> description = root.flatMap(node -> root(node, option, own));
+    Optional<OptionFaults> options =
+        root.filter(Mapping.class::isInstance).map(node -> new OptionFaults((Mapping) node));
     Set<String> told = new TreeSet<>();
     own.sorted().stream()
         .filter(each -> !each.code().equals(Diagnostic.FOLLOW_UP))
+        .map(each -> options.map(all -> all.named(each)).orElse(each))
         .filter(each -> told.add(essence(each)))
         .forEach(diagnostics::add);
     return own.hasErrors() ? Optional.empty() : description;
@@ -105,6 +108,7 @@ public final class DescriptionReader {
     Entry entry = new EntryReader(context).entry(Sections.PROJECT, mapping, start);
     Block project = Block.ofProject(context, mapping, entry);
     Checks.checkAll(project);
+    new OptionFaults(shared).check(context, option);
     new PrintableCheck(printable, diagnostics).check(root);
     return diagnostics.hasErrors()
         ? Optional.empty()

@@ -43,6 +43,11 @@ public record Diagnostic(
     return new Diagnostic(severity, code, message, at, plus(also, new Place(place, remark)), hints);
   }
 
+  /** The same in other words. */
+  Diagnostic saying(String words) {
+    return new Diagnostic(severity, code, words, at, also, hints);
+  }
+
   public boolean isError() {
     return severity == Severity.ERROR;
   }

@@ -87,7 +87,7 @@ final class EntryReader {
   /** Reads a part or a sub-assembly as often as it is repeated, anything else once. */
   private void named(EntryType type, Member member, Map<String, Entry> entries) {
     NameStyle.check(member.key(), context);
-    if (type != Sections.PART && type != Sections.ASSEMBLY) {
+    if (type != PartSections.PART && type != PartSections.ASSEMBLY) {
       section(type, member).ifPresent(entry -> entries.put(member.key().text(), entry));
       return;
     }
@@ -101,7 +101,7 @@ final class EntryReader {
 
   private Optional<Entry> instance(EntryType type, Member member, Instance instance) {
     Context its = context.in(instance.scope());
-    if (type == Sections.PART) {
+    if (type == PartSections.PART) {
       return new EntryReader(its).section(type, member);
     }
     Scope inside = context.scope().assemblies().get(instance.name()).inside();

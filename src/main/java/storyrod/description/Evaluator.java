@@ -2,15 +2,19 @@ package storyrod.description;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import storyrod.description.Cell.Derivation;
 import storyrod.description.Cell.State;
 import storyrod.description.Expression.Name;
+import storyrod.description.Node.Scalar;
 import storyrod.description.Value.Kind;
 import storyrod.measure.Rational;
 
@@ -21,12 +25,21 @@ import storyrod.measure.Rational;
  */
 final class Evaluator {
   private final Diagnostics diagnostics;
+  private final Set<Scalar> givenUp = Collections.newSetFromMap(new IdentityHashMap<>());
 
   Evaluator(Diagnostics diagnostics) {
     this.diagnostics = diagnostics;
   }
 
+  /** No more is told of a formula whose fault is known from before the parts had their places. */
+  void giveUp(Scalar formula) {
+    givenUp.add(formula);
+  }
+
   Optional<Value> valueOf(Cell wanted) {
+    if (givenUp.contains(wanted.text())) {
+      return Optional.empty();
+    }
     Deque<Work> path = new ArrayDeque<>();
     if (wanted.state == State.NEW) {
       path.push(start(wanted));

@@ -31,9 +31,9 @@ final class KeyHints {
   /** How a kind of entry looks that is often taken for a single value. */
   private static final Map<EntryType, String> AS_KEYS =
       Map.of(
-          Sections.REPEAT, "`{count: 3, along: z, over: 0 to 30}`",
-          Sections.TURN, "`{about: y, by: 8, at: {x: 3, z: 16}}`",
-          Sections.QUARTER_TURN, "`{about: z, by: 90}`");
+          PartSections.REPEAT, "`{count: 3, along: z, over: 0 to 30}`",
+          PartSections.TURN, "`{about: y, by: 8, at: {x: 3, z: 16}}`",
+          PartSections.QUARTER_TURN, "`{about: z, by: 90}`");
 
   private KeyHints() {}
 

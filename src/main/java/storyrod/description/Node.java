@@ -58,6 +58,15 @@ sealed interface Node {
       return new Mapping(changed, at);
     }
 
+    /** With another member in the place of the one of the same key. */
+    Mapping replaced(Member other) {
+      return new Mapping(
+          members.stream()
+              .map(each -> each.key().text().equals(other.key().text()) ? other : each)
+              .toList(),
+          at);
+    }
+
     Optional<Node> get(String key) {
       return members.stream()
           .filter(member -> member.key().text().equals(key))

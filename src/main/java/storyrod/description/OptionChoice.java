@@ -50,13 +50,29 @@ final class OptionChoice {
       return project;
     }
     Mapping result = project;
-    for (String section : SECTIONS) {
-      if (section(option.get(), section) instanceof Mapping others
-          && section(result, section) instanceof Mapping base) {
-        result = result.with(section, changed(base, others, section));
-      }
+    for (Member section : values(option.get()).members()) {
+      result = result.with(section.key(), section.value());
     }
     return result;
+  }
+
+  /** Only the sections in which an option may say something else, with what it says. */
+  Mapping values(Member option) {
+    return values(option.value());
+  }
+
+  private Mapping values(Node option) {
+    List<Member> sections = new ArrayList<>();
+    for (String section : SECTIONS) {
+      if (section(project, section) instanceof Mapping base) {
+        Node changed =
+            section(option, section) instanceof Mapping others
+                ? changed(base, others, section)
+                : base;
+        sections.add(new Member(new Scalar(section, false, changed.at()), changed));
+      }
+    }
+    return new Mapping(sections, project.at());
   }
 
   private static Node section(Node node, String section) {
@@ -68,7 +84,9 @@ final class OptionChoice {
     for (Member other : others.members()) {
       Optional<Node> before = base.get(other.key().text());
       if (before.isPresent()) {
-        result = result.with(other.key().text(), changed(before.get(), other.value(), section));
+        Node changed = changed(before.get(), other.value(), section);
+        result =
+            changed == other.value() ? result.replaced(other) : result.with(other.key(), changed);
       }
     }
     return result;

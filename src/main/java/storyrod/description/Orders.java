@@ -6,15 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.description.Description.OrderEntry;
 import storyrod.description.Node.Member;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Scope.PartCells;
 
 /** Reads a maker's own order and words about steps. */
 final class Orders {
+  /** The target that stands for all that a verb has left to do. */
+  static final String ALL = "all";
+
   /** Targets that are no part: all that is left, the piece as a whole, the finish to be tried. */
-  private static final List<String> GENERAL = List.of("all", "piece", "finish");
+  private static final List<String> GENERAL = List.of(ALL, "piece", "finish");
 
   private final Context context;
 

@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.description.Cell.Derivation;
 import storyrod.description.Cell.Side;
 import storyrod.description.Cell.Use;
@@ -43,10 +45,29 @@ final class Repeats {
     if (!holds(entry)) {
       return List.of();
     }
-    return Declarations.child(entry, "repeat").orElse(entry) instanceof Mapping repeat
-            && repeat != entry
-        ? several(name, repeat)
-        : List.of(new Instance(name.text(), context.scope()));
+    Optional<Node> repeat = Declarations.child(entry, "repeat");
+    return repeat
+        .map(how -> how instanceof Mapping keys ? several(name, keys) : misshapen(name, how))
+        .orElseGet(() -> List.of(new Instance(name.text(), context.scope())));
+  }
+
+  /** A count without its key is reported where it is read, and meant all the same. */
+  private List<Instance> misshapen(Scalar name, Node repeat) {
+    boolean isCount = repeat instanceof Scalar text && text.text().matches("[1-9][0-9]?");
+    int count = isCount ? Integer.parseInt(((Scalar) repeat).text()) : 1;
+    return IntStream.rangeClosed(1, count)
+        .mapToObj(number -> instance(name, new Nth(number, count)))
+        .peek(each -> each.scope().parts().put("each", faulty(repeat.at())))
+        .toList();
+  }
+
+  /** A share whose fault is reported where it is read, so that no name of it need be. */
+  private PartCells faulty(Span at) {
+    Map<Face, Cell> faces = new EnumMap<>(Face.class);
+    for (Face face : Face.values()) {
+      faces.put(face, Cell.broken("each", at, context.scope()));
+    }
+    return new PartCells("each", faces);
   }
 
   /** Whether an entry is there, as far as its condition says. */
@@ -54,9 +75,16 @@ final class Repeats {
     if (Declarations.child(entry, "when").orElse(Declarations.NONE) instanceof Scalar condition
         && !condition.text().isBlank()) {
       Cell cell = new Cell("", condition, Use.condition(context.scope()));
-      return context.evaluator().valueOf(cell).map(Value::holds).orElse(true);
+      return known(condition, context.evaluator().valueOf(cell)).map(Value::holds).orElse(true);
     }
     return true;
+  }
+
+  private <T> Optional<T> known(Scalar formula, Optional<T> value) {
+    if (value.isEmpty()) {
+      context.evaluator().giveUp(formula);
+    }
+    return value;
   }
 
   private List<Instance> several(Scalar name, Mapping repeat) {
@@ -65,16 +93,27 @@ final class Repeats {
     int count = count(repeat);
     for (int number = 1; number <= count; number++) {
       Nth nth = new Nth(number, count);
-      Scope scope = context.scope().within();
-      scope.nth().put(context.scope().fullName(name.text()), nth);
-      scope
-          .values()
-          .put("nth", Cell.of("nth", name, scope, new Value(Rational.of(number, 1), Kind.NUMBER)));
-      beside(repeat, nth, scope);
-      share(repeat, nth).ifPresent(faces -> scope.parts().put("each", faces));
-      all.add(new Instance(name.text() + "-" + number, scope));
+      Instance instance = instance(name, nth);
+      beside(repeat, nth, instance.scope());
+      share(repeat, nth)
+          .or(() -> Optional.of(faulty(repeat.at())).filter(each -> isPlaced(repeat)))
+          .ifPresent(faces -> instance.scope().parts().put("each", faces));
+      all.add(instance);
     }
     return all;
+  }
+
+  private Instance instance(Scalar name, Nth nth) {
+    Scope scope = context.scope().within();
+    scope.nth().put(context.scope().fullName(name.text()), nth);
+    Value number = new Value(Rational.of(nth.number(), 1), Kind.NUMBER);
+    scope.values().put("nth", Cell.of("nth", name, scope, number));
+    return new Instance(name.text() + "-" + nth.number(), scope);
+  }
+
+  /** Whether something is said of where they lie, so that what is missing of it is reported. */
+  private static boolean isPlaced(Mapping repeat) {
+    return Stream.of("along", "over", "first", "step").anyMatch(key -> repeat.get(key).isPresent());
   }
 
   /** Names for parts of which there is another beside each, such as the wall left of each bay. */
@@ -97,7 +136,7 @@ final class Repeats {
   /** What is no count is reported where it is read, and taken as one. */
   private int count(Mapping repeat) {
     if (repeat.get("count").orElse(repeat) instanceof Scalar text && !text.text().isBlank()) {
-      Optional<Rational> count = context.evaluate(text, Kind.NUMBER);
+      Optional<Rational> count = known(text, context.evaluate(text, Kind.NUMBER));
       return count
           .filter(found -> found.isWhole() && found.signum() >= 0)
           .filter(found -> found.compareTo(Rational.of(MOST, 1)) <= 0)

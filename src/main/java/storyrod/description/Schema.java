@@ -96,7 +96,7 @@ public final class Schema {
       case ValueType.YesNo yesNo -> map("enum", List.of("yes", "no"));
       case ValueType.AxisName axis -> map("enum", axes());
       case ValueType.Text text -> words();
-      case ValueType.Assemblies all -> named(reference(Sections.ASSEMBLY));
+      case ValueType.Assemblies all -> named(reference(PartSections.ASSEMBLY));
       case ValueType.Kinds kinds -> list(oneOf(kinds.types()));
       case ValueType.Words lists -> named(severalWords(2));
       case ValueType.PartLists lists -> named(severalWords(1));

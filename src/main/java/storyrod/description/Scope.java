@@ -95,6 +95,11 @@ final class Scope {
     return new Scope(prefix, Optional.of(this), unit, pool);
   }
 
+  /** Other values for some of the names, which nothing outside it sees. */
+  Scope aside() {
+    return new Scope(prefix, Optional.of(this), unit, new Pool());
+  }
+
   String fullName(String name) {
     return prefix + name;
   }

@@ -2,7 +2,6 @@ package storyrod.description;
 
 import java.util.LinkedHashMap;
 import java.util.Optional;
-import storyrod.description.Description.ShopEntry;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
 

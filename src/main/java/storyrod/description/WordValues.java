@@ -25,7 +25,7 @@ final class WordValues {
   private static final List<String> AXES = List.of("x", "y", "z");
   private static final Pattern PRICE = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,6})?) +per +(\\S+)");
   private static final List<String> PRICE_UNITS =
-      List.of(Sections.word(PriceUnit.BOARD_FOOT), Sections.word(PriceUnit.SHEET));
+      List.of(ValueType.Choice.word(PriceUnit.BOARD_FOOT), ValueType.Choice.word(PriceUnit.SHEET));
   private static final Pattern FRACTION = Pattern.compile("1 ?/ ?(1|2|4|8|16|32|64|128)");
   private static final int FINEST = 128;
   private static final Pattern DEGREES = Pattern.compile("(.*\\S)\\s*(?:deg|°)");

@@ -13,6 +13,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Slanted;
 
 /** Draws round holes and pocket holes in the view from which they are drilled. */
 final class Bores {
@@ -40,8 +41,8 @@ final class Bores {
       case Cut.Comb comb -> {}
       case Cut.Holes holes -> addHoles(view, holes, elements);
       case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
-      case Cut.Slope slope -> {}
-      case Cut.Housing housing -> {}
+      case Slanted.Slope slope -> {}
+      case Slanted.Housing housing -> {}
       case Cut.InPlace inPlace ->
           inPlace.bores().forEach(bore -> addCentre(view.at(bore.mouth()), 0, elements));
     }

@@ -18,6 +18,7 @@ import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 import storyrod.words.Words;
 
 /** What a note says of each cut: the trade's word, how many, how deep, and for what. */
@@ -80,8 +81,8 @@ final class CutNotes {
           case Cut.Shaped s -> throw curve(s);
           case Cut.Roundover r -> throw curve(r);
           case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
-          case Cut.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
-          case Cut.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
+          case Slanted.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
+          case Slanted.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
           case Cut.InPlace i ->
               new Equal(
                   i, i.bores().size(), i.bores().stream().map(Cut.InPlace.Bore::mouth).toList(), 0);
@@ -98,8 +99,8 @@ final class CutNotes {
       case Cut.Shaped s -> throw curve(s);
       case Cut.Roundover r -> throw curve(r);
       case Cut.PocketHoles p -> pockets(p, count);
-      case Cut.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
-      case Cut.Housing h ->
+      case Slanted.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
+      case Slanted.Housing h ->
           words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
       case Cut.InPlace i -> inPlace(i, count);
     };
@@ -144,7 +145,7 @@ final class CutNotes {
     }
     LengthFormat format = piece.description().format();
     List<Length> sizes =
-        Measures.inPlane(cut.from()).stream().map(mortise.removed()::size).sorted().toList();
+        DimensionSides.inPlane(cut.from()).stream().map(mortise.removed()::size).sorted().toList();
     String size =
         words.say("size.two", format.format(sizes.getFirst()), format.format(sizes.getLast()));
     return words.say("part.sized", size, term);
@@ -233,9 +234,7 @@ final class CutNotes {
   }
 
   private Optional<String> item(String name) {
-    return Optional.ofNullable(piece.description().items().get(name))
-        .map(ItemEntry::title)
-        .map(CutNotes::insideASentence);
+    return piece.item(name).map(ItemEntry::title).map(CutNotes::insideASentence);
   }
 
   /** A title's first letter made small, unless it begins a word of capitals. */
@@ -265,11 +264,12 @@ final class CutNotes {
   }
 
   private static boolean covers(Face view, Box box, Point tip) {
-    return Measures.inPlane(view).stream().allMatch(axis -> box.on(axis).contains(tip.on(axis)));
+    return DimensionSides.inPlane(view).stream()
+        .allMatch(axis -> box.on(axis).contains(tip.on(axis)));
   }
 
   private static List<Point> along(Face view, Box removed) {
-    List<Axis> axes = Measures.inPlane(view);
+    List<Axis> axes = DimensionSides.inPlane(view);
     Axis run =
         removed.size(axes.get(0)).isLongerThan(removed.size(axes.get(1)))
             ? axes.get(0)

@@ -1,13 +1,10 @@
 package storyrod.drawing;
 
 import java.util.List;
-import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.geometry.Range;
-import storyrod.measure.Length;
 import storyrod.piece.Part;
 
 /** Boxes round parts in their places, and directions in space. */
@@ -16,18 +13,7 @@ final class Extent {
 
   /** The box round some parts, at least one. */
   static Box around(List<Part> parts) {
-    return new Box(around(parts, Axis.X), around(parts, Axis.Y), around(parts, Axis.Z));
-  }
-
-  private static Range around(List<Part> parts, Axis axis) {
-    return new Range(
-        ends(parts, part -> part.bounds().on(axis).from()).min(Length::compareTo).orElseThrow(),
-        ends(parts, part -> part.bounds().on(axis).to()).max(Length::compareTo).orElseThrow());
-  }
-
-  private static java.util.stream.Stream<Length> ends(
-      List<Part> parts, Function<Part, Length> end) {
-    return parts.stream().map(end);
+    return parts.stream().map(Part::bounds).reduce(Box::around).orElseThrow();
   }
 
   /** Whether two boxes would meet if one were moved far enough along an axis. */

@@ -14,6 +14,7 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Slanted;
 
 /**
  * One view in its place, third angle: what is seen from the right stands on the right. The front
@@ -50,7 +51,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
 
   Bounds bounds() {
     return Bounds.NONE
-        .with(at(new Point(Length.ZERO, Length.ZERO, Length.ZERO)))
+        .with(at(Point.ORIGIN))
         .with(at(new Point(flat.size(Axis.X), flat.size(Axis.Y), flat.size(Axis.Z))));
   }
 
@@ -79,7 +80,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
 
   /** The point of the view at some measures on its two axes. */
   At at(Length across, Length upright) {
-    Point zero = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
+    Point zero = Point.ORIGIN;
     return at(zero.with(across(), across).with(upright(), upright));
   }
 
@@ -126,7 +127,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   }
 
   /** The view along a slope, in which it is a line; a chamfer beside the face shows there too. */
-  private static Face profile(Cut.Slope slope) {
+  private static Face profile(Slanted.Slope slope) {
     boolean besideFace = slope.from() == Face.FRONT || slope.towards() == Face.FRONT;
     if (slope.term().equals("chamfer") && besideFace) {
       return Face.FRONT;
@@ -140,7 +141,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
 
   /** The view in which a cut is dimensioned: what goes right through the thickness, on the face. */
   static Face home(FlatPart flat, Cut cut) {
-    if (cut instanceof Cut.Slope slope) {
+    if (cut instanceof Slanted.Slope slope) {
       return profile(slope);
     }
     if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover || cut instanceof Cut.Comb) {

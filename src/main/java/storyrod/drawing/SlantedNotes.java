@@ -6,14 +6,14 @@ import storyrod.geometry.Point;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
-import storyrod.piece.Cut;
+import storyrod.piece.Slanted;
 import storyrod.words.Words;
 
 /** What a note says of a slanted cut, and where it points. */
 record SlantedNotes(Words words, LengthFormat format) {
   private static final List<Integer> SIXTHS = List.of(3, 2, 4, 1, 5);
 
-  String said(Cut.Slope slope) {
+  String said(Slanted.Slope slope) {
     return switch (slope.term()) {
       case "chamfer" -> words.say("part.chamfer", format.format(slope.run()));
       case "taper" -> words.say("part.taper", format.format(slope.drop()));
@@ -22,13 +22,13 @@ record SlantedNotes(Words words, LengthFormat format) {
   }
 
   /** Points on the slope, in its middle first. */
-  static List<Point> tips(FlatPart flat, Cut.Slope slope) {
+  static List<Point> tips(FlatPart flat, Slanted.Slope slope) {
     Axis along = slope.along();
     Length middle = flat.size(along).dividedBy(2, java.math.RoundingMode.FLOOR);
     return SIXTHS.stream().map(sixths -> between(slope, sixths).with(along, middle)).toList();
   }
 
-  private static Point between(Cut.Slope slope, int sixths) {
+  private static Point between(Slanted.Slope slope, int sixths) {
     Point point = slope.first();
     for (Axis axis : Axis.values()) {
       Length way = slope.second().on(axis).minus(slope.first().on(axis));

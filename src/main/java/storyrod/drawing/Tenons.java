@@ -1,13 +1,11 @@
 package storyrod.drawing;
 
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Optional;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
-import storyrod.measure.Length;
 import storyrod.piece.Cut;
 
 /** Where tenons and tongues are shown; of two equal ones on opposite ends, one stands for both. */
@@ -22,7 +20,7 @@ final class Tenons {
 
   /** The equal one on the opposite end. */
   private static Optional<Cut.Tenon> twin(FlatPart flat, Cut.Tenon tenon) {
-    return flat.tenons().stream()
+    return flat.cuts(Cut.Tenon.class).stream()
         .filter(other -> other.from() == tenon.from().opposite())
         .filter(other -> other.term().equals(tenon.term()))
         .filter(other -> other.length().equals(tenon.length()))
@@ -48,12 +46,6 @@ final class Tenons {
 
   /** The middle of it, on its end. */
   static Point middle(Cut.Tenon tenon) {
-    Point end =
-        new Point(middle(tenon.tenon().x()), middle(tenon.tenon().y()), middle(tenon.tenon().z()));
-    return end.with(tenon.from().axis(), tenon.tenon().at(tenon.from()));
-  }
-
-  private static Length middle(Range range) {
-    return range.from().plus(range.length().dividedBy(2, RoundingMode.FLOOR));
+    return tenon.tenon().middle().with(tenon.from().axis(), tenon.tenon().at(tenon.from()));
   }
 }

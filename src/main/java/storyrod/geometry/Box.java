@@ -21,6 +21,15 @@ public record Box(Range x, Range y, Range z) {
     };
   }
 
+  /** The corner where all its axes start. */
+  public Point low() {
+    return new Point(x.from(), y.from(), z.from());
+  }
+
+  public Point middle() {
+    return new Point(x.middle(), y.middle(), z.middle());
+  }
+
   /** Where a face of the box lies on its axis. */
   public Length at(Face face) {
     return on(face.axis()).end(face.sign());
@@ -43,6 +52,11 @@ public record Box(Range x, Range y, Range z) {
     return overlaps(other)
         ? Optional.of(new Box(x.shared(other.x), y.shared(other.y), z.shared(other.z)))
         : Optional.empty();
+  }
+
+  /** The smallest box round two boxes. */
+  public Box around(Box other) {
+    return new Box(x.around(other.x), y.around(other.y), z.around(other.z));
   }
 
   public Length size(Axis axis) {

@@ -36,7 +36,7 @@ public record Contour(Axis normal, List<Segment> segments) {
 
   /** The rectangle that a box shows along an axis, in the plane of one of its faces. */
   public static Contour rectangle(Box box, Face face) {
-    Point low = new Point(box.x().from(), box.y().from(), box.z().from());
+    Point low = box.low();
     Point high = new Point(box.x().to(), box.y().to(), box.z().to());
     Axis normal = face.axis();
     Axis across = normal == Axis.X ? Axis.Y : Axis.X;

@@ -5,6 +5,8 @@ import storyrod.measure.Length;
 
 /** An exact point in the frame of the piece. */
 public record Point(Length x, Length y, Length z) {
+  public static final Point ORIGIN = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
+
   public Length on(Axis axis) {
     return switch (axis) {
       case X -> x;

@@ -2,7 +2,6 @@ package storyrod.geometry;
 
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.measure.Angle;
-import storyrod.measure.Length;
 
 /**
  * How a body stands that was turned out of its own frame: about an axis through a point, by the
@@ -12,8 +11,7 @@ import storyrod.measure.Length;
  */
 public record Pose(Axis about, Angle by, Point at) {
   /** Not turned at all. */
-  public static final Pose NONE =
-      new Pose(Axis.Z, Angle.ZERO, new Point(Length.ZERO, Length.ZERO, Length.ZERO));
+  public static final Pose NONE = new Pose(Axis.Z, Angle.ZERO, Point.ORIGIN);
 
   public boolean isTurned() {
     return !by.isZero();

@@ -1,5 +1,6 @@
 package storyrod.geometry;
 
+import java.math.RoundingMode;
 import storyrod.measure.Length;
 
 /** A stretch of one axis; the end is never before the start. */
@@ -12,6 +13,11 @@ public record Range(Length from, Length to) {
 
   public Length length() {
     return to.minus(from);
+  }
+
+  /** Half way between its ends, to the lower tick. */
+  public Length middle() {
+    return from.plus(length().dividedBy(2, RoundingMode.FLOOR));
   }
 
   /** The end on one side: {@code to} for +1, {@code from} for -1. */
@@ -34,6 +40,11 @@ public record Range(Length from, Length to) {
 
   public boolean contains(Length at) {
     return !at.isShorterThan(from) && !at.isLongerThan(to);
+  }
+
+  /** From the first start to the last end of two ranges. */
+  public Range around(Range other) {
+    return new Range(from.min(other.from), to.max(other.to));
   }
 
   /** What two ranges share; they must at least touch. */

@@ -19,7 +19,7 @@ public final class Carving {
   public static Solid of(Box box, List<Cut> cuts, Fineness fineness) {
     List<Box> trenches = new ArrayList<>();
     List<Solid> housings = new ArrayList<>();
-    List<Cut.Slope> slopes = new ArrayList<>();
+    List<Slanted.Slope> slopes = new ArrayList<>();
     List<Cylinder> bores = new ArrayList<>();
     Solid solid = Solid.of(box);
     for (Cut cut : cuts) {
@@ -37,13 +37,13 @@ public final class Carving {
         case Cut.Roundover roundover -> {}
         case Cut.Holes holes -> bores.addAll(Drilling.of(holes));
         case Cut.PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));
-        case Cut.Slope slope -> slopes.add(slope);
-        case Cut.Housing housing -> housings.add(housing.solid());
+        case Slanted.Slope slope -> slopes.add(slope);
+        case Slanted.Housing housing -> housings.add(housing.solid());
         case Cut.InPlace inPlace -> bores.addAll(Drilling.of(inPlace));
       }
     }
     solid = solid.minus(trenches).without(housings);
-    for (Cut.Slope slope : slopes) {
+    for (Slanted.Slope slope : slopes) {
       solid = solid.trimmed(slope.first().toMm(), slope.normal());
     }
     return solid.bored(bores);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.Span;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -13,13 +12,20 @@ import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
-import storyrod.geometry.Solid;
 import storyrod.geometry.Strips;
-import storyrod.measure.Angle;
 import storyrod.measure.Length;
 
 /** Machining on one part, in the frame of the piece. The set of cuts is closed. */
-public sealed interface Cut {
+public sealed interface Cut
+    permits Slanted,
+        Cut.Trench,
+        Cut.Tenon,
+        Cut.Comb,
+        Cut.Shaped,
+        Cut.Roundover,
+        Cut.Holes,
+        Cut.InPlace,
+        Cut.PocketHoles {
   /** The trade's word for it: dado, groove, rabbet, notch, cutout, hole, pocket hole. */
   String term();
 
@@ -35,6 +41,11 @@ public sealed interface Cut {
   /** The boxes that it takes away; none for round holes. They may overlap. */
   default List<Box> boxes() {
     return List.of();
+  }
+
+  /** Those cuts that are of one kind, in their order. */
+  static <C extends Cut> List<C> only(Class<C> kind, List<Cut> cuts) {
+    return cuts.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
   /** Whether it takes in a part, or is for an item, by name. */
@@ -249,117 +260,6 @@ public sealed interface Cut {
     /** The centres on the face, in order. */
     public List<Point> centres() {
       return IntStream.range(0, count).mapToObj(i -> first.moved(along, step.times(i))).toList();
-    }
-  }
-
-  /**
-   * The edge where two faces meet, taken off along a plane: a taper, a bevelled or mitred end, a
-   * chamfer.
-   *
-   * @param from the face that is planed or sawn: a taper's side, a bevelled end
-   * @param towards the face at which the plane comes out: a taper's end, a bevel's short side
-   * @param first where the plane starts, on {@code from}
-   * @param second where it comes out, on {@code towards}
-   */
-  record Slope(String term, Face from, Face towards, Point first, Point second, Span at)
-      implements Cut {
-    @Override
-    public Optional<String> forWhat() {
-      return Optional.empty();
-    }
-
-    /** The axis that the plane is parallel to. */
-    public Axis along() {
-      return Axis.other(from.axis(), towards.axis());
-    }
-
-    /** How much of {@code from} it takes, up to the edge. */
-    public Length run() {
-      return second.on(towards.axis()).minus(first.on(towards.axis())).abs();
-    }
-
-    /** How much of {@code towards} it takes, down from the edge. */
-    public Length drop() {
-      return first.on(from.axis()).minus(second.on(from.axis())).abs();
-    }
-
-    /** Between the plane and {@code from}. */
-    public Angle angle() {
-      return Angle.of(drop(), run());
-    }
-
-    /** The plane's unit normal, which points at what falls off. */
-    public Vector3D normal() {
-      Vector3D out = from.normal().multiply(run().toMm());
-      return out.add(towards.normal().multiply(drop().toMm())).normalize();
-    }
-  }
-
-  /**
-   * A slot with a flat bottom whose two walls lean, for a part that goes in at an angle.
-   *
-   * @param across the axis across the slot, in the face
-   * @param mouth from where to where it is open in the face
-   * @param run from where to where it runs
-   * @param shift how far the bottom lies along {@code across} from the mouth; may be negative
-   */
-  record Housing(
-      String term,
-      Face from,
-      Axis across,
-      Range mouth,
-      Range run,
-      Length surface,
-      Length depth,
-      Length shift,
-      Optional<String> forWhat,
-      Span at)
-      implements Cut {
-    public Axis along() {
-      return Axis.other(from.axis(), across);
-    }
-
-    /** How far the walls lean from square to the face. */
-    public Angle lean() {
-      return Angle.of(shift.abs(), depth);
-    }
-
-    /** From where to where the bottom reaches. */
-    public Range bottom() {
-      return new Range(mouth.from().plus(shift), mouth.to().plus(shift));
-    }
-
-    /** All that is taken. */
-    public Solid solid() {
-      Face low = Face.of(across, -1);
-      Solid box = Solid.of(removed());
-      return shift.isZero()
-          ? box
-          : box.trimmed(wallPoint(mouth.from()), wall(low))
-              .trimmed(wallPoint(mouth.to()), wall(low.opposite()));
-    }
-
-    private Vector3D wallPoint(Length at) {
-      Box box = removed();
-      return new Point(box.x().from(), box.y().from(), box.z().from())
-          .with(from.axis(), surface)
-          .with(across, at)
-          .toMm();
-    }
-
-    /** The unit normal of the wall on one side, out of the slot. */
-    private Vector3D wall(Face side) {
-      Vector3D out = side.normal().multiply(depth.toMm());
-      return out.add(from.normal().multiply(shift.toMm() * side.sign())).normalize();
-    }
-
-    /** The box round all that is taken. */
-    public Box removed() {
-      Length low = surface.minus(depth.times(from.sign()));
-      Range wide = new Range(mouth.from().min(bottom().from()), mouth.to().max(bottom().to()));
-      return new Box(run, run, run)
-          .with(across, wide)
-          .with(from.axis(), new Range(surface.min(low), surface.max(low)));
     }
   }
 

@@ -99,8 +99,8 @@ final class PartShape {
         case Cut.Holes holes -> holes.centres().forEach(c -> cuts.add(hole(holes, c, flips)));
         case Cut.PocketHoles pockets ->
             pockets.centres().forEach(c -> cuts.add(pocket(pockets, c, flips)));
-        case Cut.Slope slope -> cuts.add(slope(slope, flips));
-        case Cut.Housing housing -> cuts.add(housing(housing, flips));
+        case Slanted.Slope slope -> cuts.add(slope(slope, flips));
+        case Slanted.Housing housing -> cuts.add(housing(housing, flips));
         case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
       }
     }
@@ -119,7 +119,7 @@ final class PartShape {
   }
 
   /** What a slope takes of each of its two faces, in the order of their names. */
-  private String slope(Cut.Slope slope, boolean[] flips) {
+  private String slope(Slanted.Slope slope, boolean[] flips) {
     String from = face(slope.from(), flips) + ":" + slope.run().ticks();
     String towards = face(slope.towards(), flips) + ":" + slope.drop().ticks();
     return from.compareTo(towards) < 0
@@ -127,7 +127,7 @@ final class PartShape {
         : "slope " + towards + " " + from;
   }
 
-  private String housing(Cut.Housing housing, boolean[] flips) {
+  private String housing(Slanted.Housing housing, boolean[] flips) {
     int across = axes.indexOf(housing.across());
     return "housing %s %d:%s %s %d"
         .formatted(

@@ -46,7 +46,7 @@ final class PoseReader {
   private Optional<Point> pivot(PartEntry part, Entry turn) {
     Axis about = turn.expect("about", Axis.class);
     PointAt at = turn.expect("at", PointAt.class);
-    Point pivot = new Point(Length.ZERO, Length.ZERO, Length.ZERO);
+    Point pivot = Point.ORIGIN;
     for (Axis axis : Axis.values()) {
       if (axis != about && at.on(axis).isEmpty()) {
         diagnostics.add(

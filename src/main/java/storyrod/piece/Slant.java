@@ -8,4 +8,4 @@ import java.util.function.Function;
  * @param part the full name of the part
  * @param on the cut on a blank
  */
-record Slant(String part, Function<Blank, Cut.Slope> on) {}
+record Slant(String part, Function<Blank, Slanted.Slope> on) {}

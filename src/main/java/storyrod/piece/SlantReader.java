@@ -124,7 +124,7 @@ final class SlantReader {
   }
 
   /** The plane follows from the shoulder; where a joint made the part longer, it runs on. */
-  private static Cut.Slope taperOn(Blank blank, Entry entry, Face end, Face face) {
+  private static Slanted.Slope taperOn(Blank blank, Entry entry, Face end, Face face) {
     Length from = entry.length("from");
     Length planned = blank.shoulder().at(end).minus(from).abs();
     Length run = blank.box().at(end).minus(from).abs();
@@ -133,7 +133,7 @@ final class SlantReader {
             .length("off")
             .times(Rational.of(run.ticks(), planned.ticks()), java.math.RoundingMode.HALF_EVEN);
     Point edge = corner(blank, face, end);
-    return new Cut.Slope(
+    return new Slanted.Slope(
         "taper",
         face,
         end,
@@ -174,7 +174,7 @@ final class SlantReader {
         blank.name(),
         now -> {
           Point edge = corner(now, one, two);
-          return new Cut.Slope(
+          return new Slanted.Slope(
               "chamfer",
               one,
               two,
@@ -187,7 +187,7 @@ final class SlantReader {
   /** The end of the edge of two faces at which its axis starts. */
   static Point corner(Blank blank, Face one, Face two) {
     Axis along = Axis.other(one.axis(), two.axis());
-    return new Point(Length.ZERO, Length.ZERO, Length.ZERO)
+    return Point.ORIGIN
         .with(one.axis(), blank.box().at(one))
         .with(two.axis(), blank.box().at(two))
         .with(along, blank.box().on(along).from());

@@ -43,7 +43,7 @@ final class SlantedCuts implements SolidContacts.Slants {
   @Override
   public Solid solid(Blank blank) {
     Solid solid = Solid.of(blank.box());
-    for (Cut.Slope slope : on(blank)) {
+    for (Slanted.Slope slope : on(blank)) {
       solid = solid.trimmed(slope.first().toMm(), slope.normal());
     }
     return solid;
@@ -56,7 +56,7 @@ final class SlantedCuts implements SolidContacts.Slants {
         .anyMatch(slope -> slope.from() == face || slope.towards() == face);
   }
 
-  private List<Cut.Slope> on(Blank blank) {
+  private List<Slanted.Slope> on(Blank blank) {
     return slants.stream()
         .filter(slant -> slant.part().equals(blank.name()))
         .map(slant -> slant.on().apply(blank))

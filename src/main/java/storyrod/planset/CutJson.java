@@ -9,6 +9,7 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.geometry.Segment;
 import storyrod.piece.Cut;
+import storyrod.piece.Slanted;
 
 /** A cut's exact geometry for {@code plan.json}, every length in whole micrometres. */
 final class CutJson {
@@ -27,8 +28,8 @@ final class CutJson {
       case Cut.Comb comb -> put(json, comb);
       case Cut.Holes holes -> put(json, holes);
       case Cut.PocketHoles holes -> put(json, holes);
-      case Cut.Slope slope -> put(json, slope);
-      case Cut.Housing housing -> put(json, housing);
+      case Slanted.Slope slope -> put(json, slope);
+      case Slanted.Housing housing -> put(json, housing);
       case Cut.InPlace inPlace -> put(json, inPlace);
     }
     return json;
@@ -99,7 +100,7 @@ final class CutJson {
     json.put("centres_um", points(holes.centres()));
   }
 
-  private static void put(Map<String, Object> json, Cut.Slope slope) {
+  private static void put(Map<String, Object> json, Slanted.Slope slope) {
     json.put("kind", "slope");
     json.put("towards", slope.towards().word());
     json.put("angle_microdegrees", slope.angle().microdegrees());
@@ -108,7 +109,7 @@ final class CutJson {
     json.put("points_um", points(List.of(slope.first(), slope.second())));
   }
 
-  private static void put(Map<String, Object> json, Cut.Housing housing) {
+  private static void put(Map<String, Object> json, Slanted.Housing housing) {
     json.put("kind", "housing");
     json.put("depth_um", housing.depth().toMicrometres());
     json.put("across", housing.across().word());

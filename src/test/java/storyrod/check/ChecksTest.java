@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
+import storyrod.piece.Piece;
 import storyrod.piece.Pieces;
 
 /** Each check finds a piece that is just wrong and leaves alone one that is just right. */
@@ -74,6 +75,32 @@ class ChecksTest {
   void aScrewsPointNearTheFarFaceIsAWarning() {
     assertCodes(List.of(), CASE + rail("26") + SCREWED);
     assertCodes(List.of("screw-length"), CASE + rail("25") + SCREWED);
+  }
+
+  @Test
+  void aCheckThatFailsIsToldAsItsOwnBugAndTheOthersStillRun() {
+    Check broken =
+        new Check() {
+          @Override
+          public String code() {
+            return "broken";
+          }
+
+          @Override
+          public Explanation explanation() {
+            return new Explanation("Fails.", "Ours.", "All.");
+          }
+
+          @Override
+          public List<Diagnostic> findings(Piece piece) {
+            throw new IllegalStateException("on purpose");
+          }
+        };
+    Diagnostics diagnostics = new Diagnostics();
+    Checks.run(List.of(broken, new LoosePart()), Pieces.of(CASE), diagnostics);
+    List<String> codes = diagnostics.bySeverity().stream().map(Diagnostic::code).toList();
+    assertEquals(List.of("check-failed", "loose-part", "loose-part"), codes);
+    assertTrue(diagnostics.sorted().getFirst().message().contains("'broken' failed"));
   }
 
   private static final String SCREWED =

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import storyrod.check.Checks;
 
 class CommandLineTest {
   @Test
@@ -53,5 +54,24 @@ class CommandLineTest {
     assertEquals(
         severities.stream().sorted(Comparator.comparing(order::indexOf)).toList(), severities);
     assertEquals(order, severities.stream().distinct().toList(), shell.out());
+  }
+
+  @Test
+  void everyCheckCanBeExplained() {
+    for (String code : Checks.codes()) {
+      Shell shell = Shell.run("check", "--explain", code);
+      assertEquals(0, shell.code(), shell.err());
+      for (String line : List.of(code, "rule:", "source:", "limits:")) {
+        assertTrue(shell.out().contains(line), shell.out());
+      }
+    }
+  }
+
+  @Test
+  void aCodeThatNoCheckHasIsRefusedWithThoseThereAre() {
+    Shell shell = Shell.run("check", "--explain", "tiping-over");
+    assertEquals(2, shell.code());
+    assertTrue(shell.err().contains("tipping-over"), shell.err());
+    assertEquals(2, Shell.run("check").code());
   }
 }

@@ -75,7 +75,7 @@ class TurnedPartsTest {
   void railBetweenSplayedLegsEndsAtTheirFaces() {
     Part rail = Pieces.of(SEAT + ENDS).part("rail");
     assertEquals(300 + 2 * 250 * TAN, rail.finishedLength().toMm(), 1e-3);
-    Cut.Slope mitre = (Cut.Slope) rail.cuts().getFirst();
+    Slanted.Slope mitre = (Slanted.Slope) rail.cuts().getFirst();
     assertEquals("10°", mitre.angle().toString());
     assertEquals(50 * TAN, mitre.drop().toMm(), 1e-3);
   }
@@ -103,7 +103,7 @@ class TurnedPartsTest {
   void dadoForALeaningLegLeansToo() {
     Piece piece =
         Pieces.of(SEAT + ENDS + "joints:\n  - dado: {end: left.top, into: seat, depth: 6}\n");
-    Cut.Housing slot = (Cut.Housing) piece.part("seat").cuts().getFirst();
+    Slanted.Housing slot = (Slanted.Housing) piece.part("seat").cuts().getFirst();
     assertEquals(6 * TAN, slot.shift().abs().toMm(), 1e-3);
     assertEquals(20 / COS, slot.mouth().length().toMm(), 1e-3);
     assertEquals("10°", slot.lean().toString());

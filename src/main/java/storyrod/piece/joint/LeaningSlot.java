@@ -12,10 +12,10 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Askew;
 import storyrod.piece.Blank;
-import storyrod.piece.Cut;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.Meeting;
+import storyrod.piece.Slanted;
 
 /**
  * The slot for a part that goes in at an angle, its end bevelled to the face it meets: the walls
@@ -51,7 +51,7 @@ final class LeaningSlot {
     if (across.isEmpty() || !flat) {
       return failed(List.of(impossible()));
     }
-    Cut.Housing slot = slot(across.get());
+    Slanted.Housing slot = slot(across.get());
     List<Diagnostic> faults = new ArrayList<>(depthFaults());
     faults.addAll(edgeFaults(slot));
     return faults.isEmpty()
@@ -71,7 +71,7 @@ final class LeaningSlot {
     return Math.abs(thick.dot(Face.of(run, 1).normal())) < SQUARE;
   }
 
-  private Cut.Housing slot(Axis across) {
+  private Slanted.Housing slot(Axis across) {
     Length depth = meeting.entry().length("depth");
     double[] at =
         askew.cornersInSecond().stream()
@@ -80,7 +80,7 @@ final class LeaningSlot {
             .toArray();
     Vector3D inwards = askew.seenBySecond(meeting.face().normal());
     double lean = inwards.dot(Face.of(across, 1).normal()) / -inwards.dot(from.normal());
-    return new Cut.Housing(
+    return new Slanted.Housing(
         term,
         from,
         across,
@@ -108,7 +108,7 @@ final class LeaningSlot {
                 .hint("make it shallower; a third to a half of the thickness is common practice"));
   }
 
-  private List<Diagnostic> edgeFaults(Cut.Housing slot) {
+  private List<Diagnostic> edgeFaults(Slanted.Housing slot) {
     Range have = second.box().on(slot.across());
     Box removed = slot.removed();
     boolean inside =

@@ -12,7 +12,6 @@ import storyrod.description.ValueType;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
-import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
@@ -75,12 +74,12 @@ public final class PocketScrews implements JointType {
   private static Cut holes(Meeting meeting, Face from) {
     Axis along = Axis.other(meeting.axis(), from.axis());
     Length end = meeting.first().box().at(meeting.face());
-    Length middle = middle(meeting.first().box().on(from.axis()));
+    Length middle = meeting.first().box().on(from.axis()).middle();
     List<Point> centres =
         meeting.spread(along, meeting.entry().count("count")).stream()
             .map(
                 at ->
-                    new Point(Length.ZERO, Length.ZERO, Length.ZERO)
+                    Point.ORIGIN
                         .with(meeting.axis(), end)
                         .with(from.axis(), middle)
                         .with(along, at))
@@ -96,10 +95,6 @@ public final class PocketScrews implements JointType {
         ANGLE_DEGREES,
         Optional.of(meeting.entry().text("screw")),
         meeting.entry().at());
-  }
-
-  private static Length middle(Range range) {
-    return range.from().plus(range.length().dividedBy(2, java.math.RoundingMode.HALF_EVEN));
   }
 
   private static Diagnostic sameAxis(Meeting meeting, Face from) {

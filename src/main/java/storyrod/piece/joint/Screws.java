@@ -140,7 +140,7 @@ public final class Screws extends DrivenThrough {
     Axis across = Axis.other(along, meeting.axis());
     List<Length> spread = meeting.spread(along, meeting.entry().count("count"));
     Point first =
-        new Point(Length.ZERO, Length.ZERO, Length.ZERO)
+        Point.ORIGIN
             .with(meeting.axis(), surface)
             .with(along, spread.getFirst())
             .with(across, line);
