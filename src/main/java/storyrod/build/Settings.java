@@ -123,13 +123,13 @@ final class Settings {
 
   /** A chamfer by its size, a taper by what it takes and from where, an end by its angle. */
   private static List<Setting> slanted(Slanted.Slope slope) {
-    return switch (slope.term()) {
-      case "chamfer" -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
-      case "taper" ->
+    return switch (slope.kind()) {
+      case CHAMFER -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
+      case TAPER ->
           List.of(
               new Setting("taper-run", Optional.empty(), slope.run()),
               new Setting("taper-off", Optional.empty(), slope.drop()));
-      default -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
+      case BEVEL, MITRE -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
     };
   }
 

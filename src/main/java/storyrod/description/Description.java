@@ -31,6 +31,7 @@ public record Description(
     List<HardwareEntry> hardware,
     Optional<FinishEntry> finish,
     ShopEntry shop,
+    ClimateEntry climate,
     List<StageEntry> build,
     Map<String, String> options) {
   public Description {
@@ -46,7 +47,7 @@ public record Description(
     build = List.copyOf(build);
   }
 
-  /** A description without options. */
+  /** A description without options, of a piece for the usual room. */
   public Description(
       SourceText source,
       About about,
@@ -76,6 +77,7 @@ public record Description(
         hardware,
         finish,
         shop,
+        ClimateEntry.USUAL,
         build,
         Map.of());
   }
@@ -105,6 +107,7 @@ public record Description(
    * @param boughtAs the rough thickness class of boards, such as 4/4, as a length
    * @param density in kg/m³, where given
    * @param grained whether the face of a sheet has a grain direction that parts must follow
+   * @param figures what else the project knows of it
    */
   public record StockEntry(
       String name,
@@ -116,7 +119,34 @@ public record Description(
       Optional<SheetSize> sheet,
       Optional<Price> price,
       Optional<Located<Rational>> density,
-      boolean grained) {}
+      boolean grained,
+      StockFigures figures) {
+    /** A stock of which the tables know the rest. */
+    public StockEntry(
+        String name,
+        Span at,
+        StockKind kind,
+        String species,
+        Located<Length> thickness,
+        Optional<Length> boughtAs,
+        Optional<SheetSize> sheet,
+        Optional<Price> price,
+        Optional<Located<Rational>> density,
+        boolean grained) {
+      this(
+          name,
+          at,
+          kind,
+          species,
+          thickness,
+          boughtAs,
+          sheet,
+          price,
+          density,
+          grained,
+          StockFigures.NONE);
+    }
+  }
 
   /**
    * A part, from where to where it runs before joints lengthen it.
@@ -126,6 +156,7 @@ public record Description(
    * @param grain the axis along which the part's length runs
    * @param outline where it is no plain rectangle across its thickness
    * @param staves how many boards of equal width it is glued up from; none where it is not said
+   * @param load the mass in kg that is spread over it
    * @param at the part's name in the text
    */
   public record PartEntry(
@@ -140,6 +171,7 @@ public record Description(
       Optional<Entry> turn,
       List<Entry> outline,
       Optional<Integer> staves,
+      Optional<Located<Rational>> load,
       Optional<String> say) {
     public PartEntry {
       outline = List.copyOf(outline);
@@ -167,6 +199,7 @@ public record Description(
           grain,
           Optional.empty(),
           List.of(),
+          Optional.empty(),
           Optional.empty(),
           say);
     }

@@ -50,6 +50,10 @@ final class DescriptionBuilder {
         connections("hardware").stream().map(DescriptionBuilder::hardware).toList(),
         project.find("finish", Entry.class).map(DescriptionBuilder::finish),
         new ShopDefaults(unit).shop(project.find("shop", Entry.class)),
+        project
+            .find("climate", Entry.class)
+            .map(DescriptionBuilder::climate)
+            .orElse(ClimateEntry.USUAL),
         Stages.of(root),
         options());
   }
@@ -124,7 +128,22 @@ final class DescriptionBuilder {
         entry.find("sheet", SheetSize.class),
         entry.find("price", Price.class),
         entry.findLocated("density", Rational.class),
-        entry.yes("grained", true));
+        entry.yes("grained", true),
+        new StockFigures(
+            entry.find("modulus", Rational.class),
+            entry.find("movement", Rational.class),
+            entry.find("sawn", String.class).filter("quarter"::equals).isPresent(),
+            entry.findLocated("measured", Length.class),
+            entry.yes("spalted", false)));
+  }
+
+  private static ClimateEntry climate(Entry entry) {
+    return new ClimateEntry(
+        entry.find("room", String.class).orElse(ClimateEntry.USUAL.room()),
+        entry.find("dry-celsius", Rational.class),
+        entry.find("dry-humidity", Rational.class),
+        entry.find("damp-celsius", Rational.class),
+        entry.find("damp-humidity", Rational.class));
   }
 
   private static <T extends Enum<T>> T word(Class<T> type, Entry entry) {
@@ -171,6 +190,7 @@ final class DescriptionBuilder {
         entry.find("turn", Entry.class),
         entry.list("outline"),
         entry.find("staves", Integer.class),
+        entry.findLocated("load", Rational.class),
         entry.find("say", String.class));
   }
 

@@ -17,6 +17,7 @@ import storyrod.description.ValueType.Kinds;
 import storyrod.description.ValueType.LengthValue;
 import storyrod.description.ValueType.Lengths;
 import storyrod.description.ValueType.Listed;
+import storyrod.description.ValueType.MassValue;
 import storyrod.description.ValueType.Named;
 import storyrod.description.ValueType.Numbers;
 import storyrod.description.ValueType.OneOrMore;
@@ -94,6 +95,7 @@ final class PartSections {
                   "staves",
                   new Count(1),
                   "How many boards of equal width it is glued up from, edge to edge."),
+              Key.optional("load", new MassValue(), "What it has to carry, spread over it."),
               Key.optional("say", TEXT, "The maker's own words about it.")));
 
   public static final EntryType HARDWARE =

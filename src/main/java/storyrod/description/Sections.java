@@ -91,6 +91,10 @@ public final class Sections {
                   "shop",
                   new SharedSection(SupplySections.SHOP),
                   "The shop's machines and habits."),
+              Key.optional(
+                  "climate",
+                  new Section(SupplySections.CLIMATE),
+                  "The air of the room it will stand in."),
               Key.optional("build", new Listed(STAGE), "The maker's own order.")));
 
   /** All of them, the whole before its sections. */
@@ -109,6 +113,7 @@ public final class Sections {
           OPTION,
           SupplySections.FINISH,
           SupplySections.SHOP,
+          SupplySections.CLIMATE,
           STAGE);
 
   private Sections() {}

@@ -10,6 +10,7 @@ import storyrod.measure.Length;
  * @param extraLength what a rough part is longer than the finished one
  * @param extraWidth what a rough part is wider than the finished one
  * @param wastePercent what is bought beyond the rough parts, in per cent
+ * @param widestFixed how wide solid wood may be held across its grain
  */
 public record ShopEntry(
     Length kerf,
@@ -18,4 +19,30 @@ public record ShopEntry(
     Length extraWidth,
     Length planerWidth,
     int wastePercent,
-    int clamps) {}
+    int clamps,
+    Length widestFixed,
+    ShopMachines machines) {
+  /** How wide solid wood may be held across its grain: 5 in, common practice. */
+  static final Length WIDEST_FIXED = Length.inches(5);
+
+  /** A shop of whose other machines nothing is known. */
+  public ShopEntry(
+      Length kerf,
+      Length edgeTrim,
+      Length extraLength,
+      Length extraWidth,
+      Length planerWidth,
+      int wastePercent,
+      int clamps) {
+    this(
+        kerf,
+        edgeTrim,
+        extraLength,
+        extraWidth,
+        planerWidth,
+        wastePercent,
+        clamps,
+        WIDEST_FIXED,
+        ShopMachines.USUAL);
+  }
+}

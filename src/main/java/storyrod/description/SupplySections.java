@@ -8,6 +8,8 @@ import storyrod.description.ValueType.Amount;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Count;
 import storyrod.description.ValueType.LengthValue;
+import storyrod.description.ValueType.Number;
+import storyrod.description.ValueType.OneOrMore;
 import storyrod.description.ValueType.PriceValue;
 import storyrod.description.ValueType.SheetSizeValue;
 import storyrod.description.ValueType.Text;
@@ -32,7 +34,23 @@ final class SupplySections {
               Key.optional("price", new PriceValue(), "An amount per board-foot or per sheet."),
               Key.optional("density", new Amount(), "In kg/m³, if it is not the usual one."),
               Key.optional("grained", new YesNo(), "Whether parts must follow its grain.")
-                  .standard("yes")));
+                  .standard("yes"),
+              Key.optional("sawn", new Choice(List.of("flat", "quarter")), "How boards were sawn.")
+                  .standard("flat"),
+              Key.optional(
+                  "movement",
+                  new Amount(),
+                  "What its width changes for each per cent of moisture, as a ratio, if it is not"
+                      + " that of the tables."),
+              Key.optional(
+                  "modulus",
+                  new Amount(),
+                  "Its modulus of elasticity along the grain in MPa, if it is not that of the"
+                      + " tables."),
+              Key.optional(
+                  "measured", LENGTH, "How thick the sheet is by the calliper, once it is there."),
+              Key.optional("spalted", new YesNo(), "Whether the wood is spalted or mouldy.")
+                  .standard("no")));
 
   public static final EntryType ITEM =
       new EntryType(
@@ -85,7 +103,35 @@ final class SupplySections {
                       new Count(0),
                       "What is bought beyond the rough parts, in per cent.")
                   .standard("20"),
-              Key.optional("clamps", new Count(0), "How many clamps there are.").standard("6")));
+              Key.optional("clamps", new Count(0), "How many clamps there are.").standard("6"),
+              Key.optional(
+                      "widest-fixed",
+                      LENGTH,
+                      "How wide solid wood may be held across its grain before a finding says so.")
+                  .standard("5 in"),
+              Key.optional("jointer-width", LENGTH, "The widest face that the jointer flattens."),
+              Key.optional(
+                  "drum-sander-width", LENGTH, "The widest board that the drum sander takes."),
+              Key.optional("crosscut", LENGTH, "The widest board that is crosscut in one go."),
+              Key.optional("shortest", LENGTH, "The shortest board for jointer and planer.")
+                  .standard("12 in"),
+              Key.optional(
+                  "without",
+                  new OneOrMore(TEXT),
+                  "The tools that the shop does not have, by their names in the plan set.")));
+
+  public static final EntryType CLIMATE =
+      new EntryType(
+          "climate",
+          "The air of the room in which the piece will stand. From it follows how much solid wood"
+              + " moves between the driest and the dampest season.",
+          List.of(
+              Key.optional("room", new Choice(ClimateEntry.ROOMS), "A usual room.")
+                  .standard("heated"),
+              Key.optional("dry-celsius", new Number(), "Degrees Celsius in the driest season."),
+              Key.optional("dry-humidity", new Amount(), "Relative humidity then, in per cent."),
+              Key.optional("damp-celsius", new Number(), "Degrees Celsius in the dampest season."),
+              Key.optional("damp-humidity", new Amount(), "Relative humidity then, in per cent.")));
 
   private SupplySections() {}
 }

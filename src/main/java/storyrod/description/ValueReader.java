@@ -85,6 +85,7 @@ final class ValueReader {
       case ValueType.PartName part -> words.part(text);
       case ValueType.ItemName item -> words.item(text);
       case ValueType.StockName stock -> words.stock(text);
+      case ValueType.MassValue mass -> words.mass(text);
       case ValueType.PriceValue price -> words.price(text);
       case ValueType.DateValue date -> words.date(text);
       case ValueType.Fraction fraction -> words.fraction(text);

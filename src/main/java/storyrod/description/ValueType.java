@@ -77,6 +77,9 @@ public sealed interface ValueType {
   /** A plain number above zero; Java type {@link storyrod.measure.Rational}. */
   record Amount() implements ValueType {}
 
+  /** {@code 25 kg} or {@code 50 lb}; Java type {@link storyrod.measure.Rational}, in kg. */
+  record MassValue() implements ValueType {}
+
   /** {@code 7.80 per board-foot}; Java type {@link Description.Price}. */
   record PriceValue() implements ValueType {}
 

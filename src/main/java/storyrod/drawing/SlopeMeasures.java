@@ -11,10 +11,10 @@ import storyrod.piece.Slanted.Slope;
 record SlopeMeasures(FlatPart flat, WantedDimensions wanted) {
   /** A chamfer has none: its note says all. */
   void add(Face view, Slope slope) {
-    switch (slope.term()) {
-      case "taper" -> addTaper(view, slope);
-      case "chamfer" -> {}
-      default -> addLongSide(view, slope);
+    switch (slope.kind()) {
+      case TAPER -> addTaper(view, slope);
+      case CHAMFER -> {}
+      case BEVEL, MITRE -> addLongSide(view, slope);
     }
   }
 
