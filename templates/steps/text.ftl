@@ -352,6 +352,18 @@
     <@say "Set the depth to " + cut.depth + " and cut both faces of an offcut of the same thickness: what is left should go into the open mortise by hand without play."/>
     <@say "Cut each shoulder first, against a stop, then take the waste off pass by pass, the same on the other face."/>
     <@say "Pare each to its own mortise, and write one number on both."/>
+  <#elseif has("cut-box-joint")>
+    <@title "Cut the box joints" + onParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " high. Screw a backing board to the mitre gauge, cut a slot through it, and fix in it a key as wide as the slot, one finger, " + cut.size + ", from the cutter."/>
+    <@say "Cut a trial corner in two offcuts of the same thickness: if it is tight, move the key towards the cutter by half of what is too much; if it is loose, away from it."/>
+    <@say "Cut the boards with a finger at the edge first: that edge against the key, then each new slot over the key in its turn."/>
+    <@say "For the boards that begin with a slot, hold a finished board on the key by its first slot as a spacer, and make the first cut against it; go on as before."/>
+    <@say "Count from the edge that the part drawings of " + fulls(parts) + " show, the same edge for every board, and mark the inside faces."/>
+  <#elseif has("cut-lid-tongue")>
+    <@title "Thin the edges" + ofParts()/>
+    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
+    <@say "Try it in a lid groove: it should slide with a little play, its shoulder clear of the side."/>
+    <@say "Thin " + fulls(parts) + " at the same setting, across the grain first, then along it."/>
   <#elseif has("cut-lid-groove")>
     <@title "Cut the lid grooves" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep: that is more than the edge of the lid, so that it slides."/>
@@ -526,7 +538,7 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
-  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek"]?seq_contains(t.term))>
+  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek", "box joint"]?seq_contains(t.term))>
   <#if laps?size gt 0 && laps?size == glueTerms?size>
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
@@ -629,7 +641,7 @@
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
-      <#if laps?size gt 0>
+      <#if laps?filter(t -> t.term != "box joint")?size gt 0>
         <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
       </#if>
     </#if>

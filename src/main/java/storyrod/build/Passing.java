@@ -43,6 +43,7 @@ public final class Passing {
       case Slanted.Housing housing -> true;
       case Cut.Trench trench -> false;
       case Cut.Tenon tenon -> false;
+      case Cut.Comb comb -> false;
       case Cut.Shaped shaped -> false;
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;

@@ -77,7 +77,11 @@ public final class Seats {
 
   private boolean takes(String part, String other) {
     return piece.part(part).cuts().stream()
-        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Slanted.Housing)
+        .filter(
+            cut ->
+                cut instanceof Cut.Trench
+                    || cut instanceof Slanted.Housing
+                    || cut instanceof Cut.Comb)
         .anyMatch(cut -> cut.isFor(other));
   }
 

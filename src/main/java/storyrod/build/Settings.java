@@ -229,6 +229,7 @@ final class Settings {
       case Cut.Shaped shaped -> "width";
       case Cut.Roundover roundover -> "radius";
       case Cut.Tenon tenon -> "thickness";
+      case Cut.Comb comb -> "width";
       case Cut.Holes holes -> "diameter";
       case Cut.PocketHoles pocket -> "stock";
       case Slanted.Slope slope -> throw new IllegalStateException("bug: a slope has no width");

@@ -95,7 +95,8 @@ public final class Traits {
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
-      case Cut.Tenon tenon -> trench(tenon.term());
+      case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
+      case Cut.Comb comb -> trench(comb.term().replace(' ', '-'));
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";

@@ -17,6 +17,8 @@ public final class Checks {
           new CrowdedFasteners(),
           new DadoDepth(),
           new EmptySpace(),
+          new FingerDivision(),
+          new FingerWidth(),
           new FinishUntried(),
           new GapCloses(),
           new HingeCount(),

@@ -76,6 +76,7 @@ final class CutNotes {
         switch (cut) {
           case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
           case Cut.Tenon t -> new Equal(t, 1, List.of(Tenons.middle(t)), 0);
+          case Cut.Comb c -> new Equal(c, 1, CombNotes.tips(c), 0);
           case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
           case Cut.Shaped s -> throw curve(s);
           case Cut.Roundover r -> throw curve(r);
@@ -93,6 +94,7 @@ final class CutNotes {
     return switch (cut) {
       case Cut.Trench t -> trench(t, count);
       case Cut.Tenon t -> tenon(t, count);
+      case Cut.Comb c -> CombNotes.said(cutFor(c, count), c, words, piece.description().format());
       case Cut.Holes h -> holes(h, count);
       case Cut.Shaped s -> throw curve(s);
       case Cut.Roundover r -> throw curve(r);

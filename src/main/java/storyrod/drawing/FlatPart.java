@@ -82,6 +82,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.Shaped shaped -> 0;
       case Cut.Roundover roundover -> roundover.edges().size();
       case Cut.Tenon tenon -> 0;
+      case Cut.Comb comb -> 0;
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
       case Slanted.Slope slope -> 1;

@@ -60,6 +60,7 @@ final class Measures {
       case Cut.Shaped shaped -> addShaped(view, shaped);
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> addTenon(view, tenon);
+      case Cut.Comb comb -> addComb(view, comb);
       case Cut.Holes holes -> addHoles(view, holes);
       case Cut.PocketHoles pockets -> {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
@@ -120,6 +121,16 @@ final class Measures {
     Range length = Tenons.toMeasure(flat, tenon);
     Point from = sides.corner(Face.FRONT, tenon.tenon()).with(run, length.from());
     wanted.stretch(Face.FRONT, run, from, from.with(run, length.to()));
+  }
+
+  /** The first socket, and the last where it is narrower; the note tells of those between. */
+  private void addComb(Face view, Cut.Comb comb) {
+    List<Box> sockets = comb.boxes();
+    addTrench(view, sockets.getFirst());
+    Box last = sockets.getLast();
+    if (!last.size(comb.along()).equals(sockets.getFirst().size(comb.along()))) {
+      addTrench(view, last);
+    }
   }
 
   private void addHoles(Face view, Cut.Holes holes) {

@@ -162,6 +162,8 @@ final class PartDrawing {
           features.add(t.tenon().x().from());
           features.add(t.tenon().x().to());
         }
+        case Cut.Comb c ->
+            c.boxes().forEach(each -> features.addAll(List.of(each.x().from(), each.x().to())));
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case Cut.PocketHoles p ->
             p.centres()

@@ -144,7 +144,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     if (cut instanceof Slanted.Slope slope) {
       return profile(slope);
     }
-    if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover) {
+    if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover || cut instanceof Cut.Comb) {
       return Face.FRONT;
     }
     Optional<Range> thick =

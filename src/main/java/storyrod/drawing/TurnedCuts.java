@@ -1,10 +1,12 @@
 package storyrod.drawing;
 
+import java.util.Comparator;
 import java.util.List;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
+import storyrod.geometry.Range;
 import storyrod.piece.Cut;
 import storyrod.piece.Cut.InPlace.Bore;
 import storyrod.piece.Slanted;
@@ -19,6 +21,7 @@ record TurnedCuts(Turn turn) {
     return switch (cut) {
       case Cut.Trench trench -> turned(trench);
       case Cut.Tenon tenon -> turned(tenon);
+      case Cut.Comb comb -> turned(comb);
       case Cut.Shaped shaped -> turned(shaped);
       case Cut.Roundover roundover -> turned(roundover);
       case Cut.Holes holes -> turned(holes);
@@ -48,6 +51,22 @@ record TurnedCuts(Turn turn) {
         turn.turned(tenon.tenon()),
         tenon.forWhat(),
         tenon.at());
+  }
+
+  private Cut.Comb turned(Cut.Comb comb) {
+    Axis along = turn.turned(comb.along());
+    return new Cut.Comb(
+        comb.term(),
+        turn.turned(comb.from()),
+        turn.turned(comb.end()),
+        along,
+        comb.boxes().stream()
+            .map(each -> turn.turned(each).on(along))
+            .sorted(Comparator.comparing(Range::from))
+            .toList(),
+        comb.finger(),
+        comb.forWhat(),
+        comb.at());
   }
 
   private Cut.Shaped turned(Cut.Shaped shaped) {

@@ -2,6 +2,7 @@ package storyrod.piece;
 
 import java.util.List;
 import storyrod.description.EntryType;
+import storyrod.piece.joint.BoxJoint;
 import storyrod.piece.joint.Brads;
 import storyrod.piece.joint.Bridle;
 import storyrod.piece.joint.Butt;
@@ -21,6 +22,7 @@ import storyrod.piece.joint.Tongue;
 public final class JointTypes {
   public static final List<JointType> ALL =
       List.of(
+          new BoxJoint(),
           new Brads(),
           new Bridle(),
           new Butt(),

@@ -48,6 +48,7 @@ record CutData(Piece piece, PartPhrases phrases) {
       case Slanted.Housing housing -> housing.lean().toString();
       case Cut.Trench trench -> "";
       case Cut.Tenon tenon -> "";
+      case Cut.Comb comb -> "";
       case Cut.Holes holes -> "";
       case Cut.Shaped shaped -> "";
       case Cut.Roundover roundover -> "";

@@ -165,7 +165,11 @@ final class FitData {
   /** The word for the cut that takes in a joint's first part, if there is one. */
   private Optional<String> takenIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
-        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Slanted.Housing)
+        .filter(
+            cut ->
+                cut instanceof Cut.Trench
+                    || cut instanceof Slanted.Housing
+                    || cut instanceof Cut.Comb)
         .filter(cut -> cut.isFor(joint.first()))
         .map(Cut::term)
         .findFirst();

@@ -65,6 +65,7 @@ class EverySizeTest {
         }
         lengths.add(h.step().times(h.count() - 1L));
       }
+      case Cut.Comb c -> addRange(c.sockets().getFirst(), part.box().on(c.along()), lengths);
       case Slanted.Slope s -> {}
       case Slanted.Housing h -> {}
       case Cut.InPlace i -> {}

@@ -81,6 +81,7 @@ final class RandomJoints {
 
   static final List<Maker> ALL =
       List.of(
+          RandomJoints::boxJoint,
           RandomJoints::bridle,
           RandomJoints::crossLap,
           RandomJoints::dado,
@@ -90,6 +91,27 @@ final class RandomJoints {
           RandomJoints::tongue);
 
   private RandomJoints() {}
+
+  private static Sample boxJoint(Random random) {
+    boolean atTheBack = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: ply18, x: 0 to 18, y: 0 to 400, z: 0 to %s, grain: y}
+          rail: {stock: ash, x: post.right + GAP to 300, y: %s, z: 0 to post.top, grain: x}
+        joints:
+          - box-joint: {end: rail.left, into: post, %s, starts: %s, glue: yes}
+        """
+            .formatted(
+                mm(random, 60, 150),
+                atTheBack ? "380 to 400" : "0 to 20",
+                random.nextBoolean()
+                    ? "finger: " + mm(random, 5, 29)
+                    : "fingers: " + (3 + random.nextInt(12)),
+                random.nextBoolean() ? "end" : "into"),
+        Face.RIGHT,
+        atTheBack ? Face.BACK : Face.FRONT);
+  }
 
   private static Sample bridle(Random random) {
     boolean corner = random.nextBoolean();
