@@ -334,6 +334,49 @@
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
+  <#elseif has("cut-half-lap") || has("cut-cross-lap")>
+    <@title "Cut the " + noun + inParts()/>
+    <@say "Mark out the " + noun + " on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
+    <#if cut.onEdge>
+      <@say "Set the depth to " + cut.depth + " and try it on two offcuts as wide as the parts: notched and put together on edge, their edges must lie flush."/>
+      <@say "Stand each part on edge against the mitre gauge, cut at both lines first, then clear what is between."/>
+    <#else>
+      <@say "Set the depth to " + cut.depth + " and try it on two offcuts of the parts' thickness: lapped over each other, their faces must lie flush."/>
+      <@say "Cut each shoulder first, with the part against the mitre gauge and a stop, then take the waste off pass by pass."/>
+    </#if>
+    <@say "Try each pair together by hand: shave a wall or a floor that is high, and write one number on both."/>
+  <#elseif has("cut-open-mortise")>
+    <@title "Cut the open mortises" + inParts()/>
+    <@say "Mark out the open mortises on the ends and both edges of " + fulls(parts) + " from the part drawings, with the marking gauge set once for all; cross the waste."/>
+    <@say "Saw both cheeks on an offcut of the same thickness first: the gap is " + cut.size + " wide and " + cut.depth + " deep."/>
+    <@say "Saw the cheeks in all parts on the waste side, with the same face against the jig each time."/>
+    <@say "Take out the waste at the bottom with a coping saw and chisel back to the line, from both edges to the middle."/>
+  <#elseif has("cut-bridle-cheek")>
+    <@title "Cut the bridle cheeks" + inParts()/>
+    <@say "Mark out the cheeks on both faces of " + fulls(parts) + " from the part drawings, the shoulder lines carried all round with a square."/>
+    <@say "Set the depth to " + cut.depth + " and cut both faces of an offcut of the same thickness: what is left should go into the open mortise by hand without play."/>
+    <@say "Cut each shoulder first, against a stop, then take the waste off pass by pass, the same on the other face."/>
+    <@say "Pare each to its own mortise, and write one number on both."/>
+  <#elseif has("cut-box-joint")>
+    <@title "Cut the box joints" + onParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " high. Screw a backing board to the mitre gauge, cut a slot through it, and fix in it a key as wide as the slot, one finger, " + cut.size + ", from the cutter."/>
+    <@say "Cut a trial corner in two offcuts of the same thickness: if it is tight, move the key towards the cutter by half of what is too much; if it is loose, away from it."/>
+    <@say "Cut the boards with a finger at the edge first: that edge against the key, then each new slot over the key in its turn."/>
+    <@say "For the boards that begin with a slot, hold a finished board on the key by its first slot as a spacer, and make the first cut against it; go on as before."/>
+    <@say "Count from the edge that the part drawings of " + fulls(parts) + " show, the same edge for every board, and mark the inside faces."/>
+  <#elseif has("cut-lid-tongue")>
+    <@title "Thin the edges" + ofParts()/>
+    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
+    <@say "Try it in a lid groove: it should slide with a little play, its shoulder clear of the side."/>
+    <@say "Thin " + fulls(parts) + " at the same setting, across the grain first, then along it."/>
+  <#elseif has("cut-lid-groove")>
+    <@title "Cut the lid grooves" + inParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep: that is more than the edge of the lid, so that it slides."/>
+    <@say "Cut a trial groove in an offcut and run the edge of the lid in it: it should slide with a little play and not rattle."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
+    </#list>
+    <@say "Run the edge named along the fence" + cut.stops?then(", and stop where the part drawing shows a stop; square the end of the groove with a chisel", "") + "."/>
   <#elseif has("cut-tongue")>
     <@title "Cut the tongues" + onParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
@@ -504,7 +547,10 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
-  <#if glueTerms?size gt 0>
+  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek", "box joint"]?seq_contains(t.term))>
+  <#if laps?size gt 0 && laps?size == glueTerms?size>
+    <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
+  <#elseif glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), "") + "."/>
   <#else>
     <@say "Brush a thin coat of glue on the faces that meet."/>
@@ -604,6 +650,9 @@
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
+      <#if laps?filter(t -> t.term != "box joint")?size gt 0>
+        <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
+      </#if>
     </#if>
     <@squaring/>
     <@say "Wipe off the glue that comes out with a damp cloth, before it skins over."/>
@@ -614,6 +663,11 @@
   <#elseif has("fit-first") && hardware?size == 0 && base?size == 0 && onto?size == 0>
     <@title "Set up " + plains(moving)/>
     <@say "Set " + fulls(moving) + " upright on a level place and see that " + pick(moving, "it does", "they do") + " not rock."/>
+  <#elseif has("fit-lid")>
+    <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
+    <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>
+    <@say "Slide " + pick(moving, "it", "them") + " in" + inPiece?then(" " + homeFrom(), "") + ", as far as the grooves go, and draw " + pick(moving, "it", "them") + " out again: nothing should bind."/>
+    <@say "Shave the edge where it rubs. No glue comes near it."/>
   <#elseif hardware?size == 0 && has("fit-panel")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>

@@ -67,9 +67,7 @@ public final class Seats {
   /** Whether its place is found by eye: a front by its gaps, a top by its overhangs. */
   private boolean isShifted(Joint joint) {
     return fronts.contains(operation.target())
-        || joint.fasteners().stream()
-            .map(each -> piece.description().items().get(each.item()))
-            .anyMatch(item -> item != null && item.kind().isTopFastener());
+        || joint.fasteners().stream().anyMatch(each -> piece.kind(each.item()).isTopFastener());
   }
 
   /** Whether this joint, or another of the same two parts, is a slot. */
@@ -79,7 +77,11 @@ public final class Seats {
 
   private boolean takes(String part, String other) {
     return piece.part(part).cuts().stream()
-        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Slanted.Housing)
+        .filter(
+            cut ->
+                cut instanceof Cut.Trench
+                    || cut instanceof Slanted.Housing
+                    || cut instanceof Cut.Comb)
         .anyMatch(cut -> cut.isFor(other));
   }
 

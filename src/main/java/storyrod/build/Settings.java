@@ -21,7 +21,7 @@ import storyrod.piece.Slanted;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
-  private static final List<String> FENCED = List.of("dado", "groove", "mortise");
+  private static final List<String> FENCED = List.of("dado", "groove", "lid groove", "mortise");
   private final Job job;
   private final Squares squares;
 
@@ -123,20 +123,19 @@ final class Settings {
 
   /** A chamfer by its size, a taper by what it takes and from where, an end by its angle. */
   private static List<Setting> slanted(Slanted.Slope slope) {
-    return switch (slope.term()) {
-      case "chamfer" -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
-      case "taper" ->
+    return switch (slope.kind()) {
+      case CHAMFER -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
+      case TAPER ->
           List.of(
               new Setting("taper-run", Optional.empty(), slope.run()),
               new Setting("taper-off", Optional.empty(), slope.drop()));
-      default -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
+      case BEVEL, MITRE -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
     };
   }
 
   private static Optional<Setting> countersink(List<Cut> cuts) {
-    return cuts.stream()
-        .filter(Cut.Holes.class::isInstance)
-        .map(cut -> ((Cut.Holes) cut).countersink())
+    return Cut.only(Cut.Holes.class, cuts).stream()
+        .map(Cut.Holes::countersink)
         .filter(Length::isPositive)
         .max(Length::compareTo)
         .map(head -> new Setting("countersink-diameter", Optional.empty(), head));
@@ -230,6 +229,7 @@ final class Settings {
       case Cut.Shaped shaped -> "width";
       case Cut.Roundover roundover -> "radius";
       case Cut.Tenon tenon -> "thickness";
+      case Cut.Comb comb -> "width";
       case Cut.Holes holes -> "diameter";
       case Cut.PocketHoles pocket -> "stock";
       case Slanted.Slope slope -> throw new IllegalStateException("bug: a slope has no width");

@@ -4,7 +4,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import storyrod.description.Description;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
@@ -16,6 +15,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.words.Words;
 
 /**
  * What is special about an operation, in words such as {@code mill-solid} or {@code fit-glue}: by
@@ -104,7 +104,8 @@ public final class Traits {
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
-      case Cut.Tenon tenon -> trench(tenon.term());
+      case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
+      case Cut.Comb comb -> trench(comb.term().replace(' ', '-'));
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
@@ -114,7 +115,7 @@ public final class Traits {
 
   private String drilling(Cut.Holes holes) {
     boolean isCup =
-        holes.forWhat().map(this::item).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+        holes.forWhat().map(piece::kind).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
     return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
   }
 
@@ -140,6 +141,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
+    if (operation.joints().stream().anyMatch(Joint::slides)) {
+      traits.add("fit-lid");
+    }
     if (traits.isEmpty()) {
       traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
     }
@@ -160,7 +164,7 @@ public final class Traits {
   /** Whether it is hung on hinges. */
   private boolean isDoor(Operation operation) {
     return piece.description().hardware().stream()
-        .filter(entry -> item(entry.item().value()).isHinge())
+        .filter(entry -> piece.kind(entry.item().value()).isHinge())
         .flatMap(entry -> entry.parts().stream())
         .anyMatch(part -> operation.parts().contains(part.value()));
   }
@@ -174,12 +178,7 @@ public final class Traits {
   }
 
   private String kind(String item) {
-    return word(item(item));
-  }
-
-  private ItemKind item(String name) {
-    Description.ItemEntry entry = piece.description().items().get(name);
-    return entry == null ? ItemKind.OTHER : entry.kind();
+    return Words.hyphenated(piece.kind(item));
   }
 
   /** The entries of the hardware list that a mounting operation mounts. */
@@ -187,10 +186,6 @@ public final class Traits {
     return piece.description().hardware().stream()
         .filter(entry -> entry.item().value().equals(operation.target()))
         .toList();
-  }
-
-  private static String word(ItemKind kind) {
-    return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private Part part(Operation operation) {
