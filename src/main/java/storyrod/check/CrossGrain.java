@@ -10,8 +10,10 @@ import java.util.stream.Stream;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -79,13 +81,43 @@ final class CrossGrain implements Check {
     }
     return Stream.of(Axis.values())
         .filter(axis -> axis != joint.firstFace().axis())
-        .flatMap(axis -> Stream.of(held(joint, one, two, axis), held(joint, two, one, axis)))
+        .flatMap(
+            axis -> {
+              Range at = at(joint, axis, one, two);
+              return Stream.of(held(joint, one, two, axis, at), held(joint, two, one, axis, at));
+            })
         .flatMap(Optional::stream);
   }
 
-  private static Optional<Held> held(Joint joint, Part part, Part other, Axis axis) {
+  /**
+   * Where a joint holds along an axis: all that is glued, else from the first screw to the last.
+   */
+  private static Range at(Joint joint, Axis axis, Part one, Part two) {
+    Range contact = joint.contact().on(axis);
+    List<Length> screws =
+        Stream.of(one, two)
+            .flatMap(part -> part.cuts().stream())
+            .filter(cut -> cut.at().equals(joint.at()))
+            .flatMap(cut -> centres(cut).stream())
+            .map(centre -> centre.on(axis))
+            .sorted()
+            .toList();
+    return joint.glued() || screws.isEmpty()
+        ? contact
+        : new Range(screws.getFirst(), screws.getLast());
+  }
+
+  private static List<Point> centres(Cut cut) {
+    return switch (cut) {
+      case Cut.Holes holes -> holes.centres();
+      case Cut.PocketHoles holes -> holes.centres();
+      default -> List.of();
+    };
+  }
+
+  private static Optional<Held> held(Joint joint, Part part, Part other, Axis axis, Range at) {
     return Seasons.moves(part, axis) && axis == part.width()
-        ? Optional.of(new Held(part, axis, joint.contact().on(axis), other, joint))
+        ? Optional.of(new Held(part, axis, at, other, joint))
         : Optional.empty();
   }
 

@@ -90,7 +90,7 @@ final class ShelfSag implements Check {
     List<Length> between =
         piece.parts().stream()
             .filter(part -> isUnder(part, shelf))
-            .map(part -> middle(part.bounds().on(along)))
+            .map(part -> part.bounds().on(along).middle())
             .filter(at -> at.isLongerThan(whole.from()) && at.isShorterThan(whole.to()))
             .sorted()
             .toList();
@@ -114,10 +114,6 @@ final class ShelfSag implements Check {
             && box.on(along).overlaps(shelf.box().on(along))
             && box.size(across).times(2).isLongerThan(shelf.finishedWidth());
     return touches && isAcross && box.size(along).isShorterThan(shelf.finishedWidth());
-  }
-
-  private static Length middle(Range range) {
-    return new Length((range.from().ticks() + range.to().ticks()) / 2);
   }
 
   /** A strip that is glued along the front or upright under it. */
