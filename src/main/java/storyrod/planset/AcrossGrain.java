@@ -21,8 +21,6 @@ record AcrossGrain(Piece piece) {
   }
 
   private static boolean isGrooveFor(Cut cut, String part) {
-    return cut instanceof Cut.Trench trench
-        && trench.term().equals("groove")
-        && trench.isFor(part);
+    return cut instanceof Cut.Trench trench && trench.term().equals("groove") && trench.isFor(part);
   }
 }

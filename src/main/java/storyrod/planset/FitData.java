@@ -178,8 +178,7 @@ final class FitData {
 
   private List<Map<String, Object>> glueTerms(List<Joint> glued) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    glued.forEach(
-        joint -> takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum)));
+    glued.forEach(joint -> takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum)));
     List<Map<String, Object>> terms = new ArrayList<>();
     counts.forEach((term, count) -> terms.add(Map.of("term", term, "count", count)));
     return terms;
