@@ -9,6 +9,7 @@ import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
 
@@ -47,6 +48,7 @@ public final class Passing {
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;
       case Cut.PocketHoles pockets -> false;
+      case Dovetails dovetails -> false;
       case Cut.InPlace inPlace -> false;
     };
   }

@@ -10,6 +10,7 @@ import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.Nesting;
@@ -99,6 +100,7 @@ public final class Traits {
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
+      case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
       case Cut.InPlace inPlace -> "drill-hole";
     };
   }

@@ -7,6 +7,7 @@ import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
@@ -67,6 +68,7 @@ final class CrowdedFasteners implements Check {
       case Cut.PocketHoles pockets -> Stream.empty();
       case Slanted.Slope slope -> Stream.empty();
       case Slanted.Housing housing -> Stream.empty();
+      case Dovetails dovetails -> Stream.empty();
       case Cut.InPlace inPlace -> Stream.empty();
     };
   }

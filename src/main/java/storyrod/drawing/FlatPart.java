@@ -10,6 +10,8 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Cut.InPlace.Bore;
+import storyrod.piece.Dovetails;
+import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
 
@@ -93,6 +95,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
       case Slanted.Slope slope -> 1;
       case Slanted.Housing housing -> 4;
+      case Dovetails dovetails -> 0;
       case Cut.InPlace inPlace -> 0;
     };
   }
@@ -187,6 +190,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
                 turned(s.second()),
                 s.at());
         case Slanted.Housing h -> turnedHousing(h);
+        case Dovetails d -> turnedDovetails(d);
         case Cut.InPlace i ->
             new Cut.InPlace(
                 i.term(),
@@ -227,6 +231,27 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
           housing.shift().times(low.sign()),
           housing.forWhat(),
           housing.at());
+    }
+
+    private Cut turnedDovetails(Dovetails row) {
+      Axis across = turned(row.across());
+      List<Tail> tails =
+          row.tails().stream()
+              .map(
+                  tail ->
+                      new Tail(
+                          turned(tail.narrow(), old(across)), turned(tail.wide(), old(across))))
+              .toList();
+      return new Dovetails(
+          row.term(),
+          turned(row.from()),
+          turned(row.wide()),
+          across,
+          turned(row.end()),
+          old(across).sign() < 0 ? tails.reversed() : tails,
+          row.slope(),
+          row.forWhat(),
+          row.at());
     }
 
     private Range turned(Range range, Face old) {

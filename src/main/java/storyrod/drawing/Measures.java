@@ -14,6 +14,7 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
 import storyrod.words.Words;
 
@@ -110,6 +111,7 @@ final class Measures {
       }
       case Slanted.Slope slope -> addSlope(view, slope);
       case Slanted.Housing housing -> addHousing(view, housing);
+      case Dovetails dovetails -> new DovetailMeasures(this, flat).add(view, dovetails);
       case Cut.InPlace inPlace -> {}
     }
   }
@@ -227,7 +229,7 @@ final class Measures {
   }
 
   /** A corner of a cut on the side where its dimensions stand. */
-  private Point corner(Face view, Box removed) {
+  Point corner(Face view, Box removed) {
     Point middle = removed.middle();
     Point corner = middle;
     for (Axis axis : inPlane(view)) {
@@ -246,22 +248,25 @@ final class Measures {
       wantPlace(view, axis, first, axis == holes.along() ? last : first);
     }
     if (holes.count() > 1 && holes.along() != view.axis()) {
-      wantText(view, holes.along(), first, last, chain(holes));
+      wantText(
+          view,
+          holes.along(),
+          first,
+          last,
+          chain(holes.count() - 1, holes.step(), holes.step().times(holes.count() - 1L)));
     }
   }
 
   /** Equal steps and what they come to; where rounded steps do not add up, the total holds. */
-  private String chain(Cut.Holes holes) {
-    Length total = holes.step().times(holes.count() - 1L);
-    if (holes.count() == 2) {
+  String chain(int steps, Length step, Length total) {
+    if (steps == 1) {
       return format.format(total);
     }
-    Length printed = format.rounded(holes.step()).times(holes.count() - 1L);
-    boolean addsUp = printed.equals(format.rounded(total));
+    boolean addsUp = format.rounded(step).times(steps).equals(format.rounded(total));
     return words.say(
         addsUp ? "part.chain" : "part.chain-rounded",
-        holes.count() - 1,
-        format.format(holes.step()),
+        steps,
+        format.format(step),
         format.format(total));
   }
 
@@ -282,11 +287,11 @@ final class Measures {
     return near.with(axis, at).with(other, high ? flat.size(other) : Length.ZERO);
   }
 
-  private void want(Face view, Axis axis, Point from, Point to) {
+  void want(Face view, Axis axis, Point from, Point to) {
     wantText(view, axis, from, to, format.format(to.on(axis).minus(from.on(axis))));
   }
 
-  private void wantText(Face view, Axis axis, Point from, Point to, String text) {
+  void wantText(Face view, Axis axis, Point from, Point to, String text) {
     Wanted one = new Wanted(view, side(view, axis, from), axis, from, to, text);
     if (one.measure().isPositive() && wanted.stream().noneMatch(one::repeats)) {
       wanted.add(one);

@@ -15,6 +15,7 @@ import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
@@ -153,6 +154,7 @@ final class PartDrawing {
         case Slanted.Slope s -> addStretch(s.first().x(), s.second().x(), features);
         case Slanted.Housing h ->
             features.addAll(List.of(h.removed().x().from(), h.removed().x().to()));
+        case Dovetails d -> addStretch(d.end().x().from(), d.end().x().to(), features);
         case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
         case Cut.Shaped s -> Curves.places(s.contour()).forEach(features::add);
         case Cut.Roundover r -> {}

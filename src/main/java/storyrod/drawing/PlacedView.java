@@ -14,6 +14,7 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
 
 /**
@@ -143,6 +144,9 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   static Face home(FlatPart flat, Cut cut) {
     if (cut instanceof Slanted.Slope slope) {
       return profile(slope);
+    }
+    if (cut instanceof Dovetails dovetails) {
+      return DovetailNotes.home(flat, dovetails);
     }
     if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover) {
       return Face.FRONT;

@@ -37,6 +37,11 @@ public sealed interface Cut
   /** Where the description asks for it. */
   Span at();
 
+  /** Whether it is a place into which another part goes and where it finds its hold. */
+  default boolean takesIn() {
+    return this instanceof Trench || this instanceof Slanted.Housing || this instanceof Dovetails;
+  }
+
   /** The boxes that it takes away; none for round holes. They may overlap. */
   default List<Box> boxes() {
     return List.of();

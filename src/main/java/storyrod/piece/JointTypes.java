@@ -5,6 +5,7 @@ import storyrod.description.EntryType;
 import storyrod.piece.joint.Brads;
 import storyrod.piece.joint.Butt;
 import storyrod.piece.joint.Dado;
+import storyrod.piece.joint.Dovetail;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
 import storyrod.piece.joint.HalfLap;
@@ -21,6 +22,7 @@ public final class JointTypes {
           new Brads(),
           new Butt(),
           new Dado(),
+          new Dovetail(),
           new FastenedTop(),
           new Groove(),
           new HalfLap(),

@@ -20,7 +20,8 @@ import storyrod.measure.Length;
  */
 final class PartShape {
   /**
-   * Points between the ends of arcs are compared to 0.02 mm: mirror images may differ by a tick.
+   * Points between the ends of arcs, and tails, are compared to 0.02 mm: mirror images may differ
+   * by a tick.
    */
   private static final long ROUGH = Length.TICKS_PER_MM / 50;
 
@@ -100,6 +101,7 @@ final class PartShape {
             pockets.centres().forEach(c -> cuts.add(pocket(pockets, c, flips)));
         case Slanted.Slope slope -> cuts.add(slope(slope, flips));
         case Slanted.Housing housing -> cuts.add(housing(housing, flips));
+        case Dovetails dovetails -> cuts.add(dovetails(dovetails, flips));
         case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
       }
     }
@@ -135,6 +137,31 @@ final class PartShape {
             ends(across, housing.mouth(), flips),
             ends(across, housing.bottom(), flips),
             housing.depth().ticks());
+  }
+
+  private String dovetails(Dovetails dovetails, boolean[] flips) {
+    int across = axes.indexOf(dovetails.across());
+    List<String> tails =
+        dovetails.tails().stream()
+            .map(
+                tail ->
+                    roughly(across, tail.narrow(), flips)
+                        + " "
+                        + roughly(across, tail.wide(), flips))
+            .sorted()
+            .toList();
+    return "dovetails %s %s%s %s"
+        .formatted(
+            face(dovetails.from(), flips),
+            face(dovetails.wide(), flips),
+            box(dovetails.end(), flips),
+            tails);
+  }
+
+  private String roughly(int axis, Range range, boolean[] flips) {
+    long from = Math.floorDiv(place(axis, range.from(), flips) + ROUGH / 2, ROUGH);
+    long to = Math.floorDiv(place(axis, range.to(), flips) + ROUGH / 2, ROUGH);
+    return Math.min(from, to) + ":" + Math.max(from, to);
   }
 
   private String ends(int axis, Range range, boolean[] flips) {

@@ -9,6 +9,8 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.geometry.Segment;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
+import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Slanted;
 
 /** A cut's exact geometry for {@code plan.json}, every length in whole micrometres. */
@@ -29,6 +31,7 @@ final class CutJson {
       case Cut.PocketHoles holes -> put(json, holes);
       case Slanted.Slope slope -> put(json, slope);
       case Slanted.Housing housing -> put(json, housing);
+      case Dovetails dovetails -> put(json, dovetails);
       case Cut.InPlace inPlace -> put(json, inPlace);
     }
     return json;
@@ -110,6 +113,22 @@ final class CutJson {
     json.put("bottom_um", range(housing.bottom()));
     json.put("run_um", range(housing.run()));
     json.put("removed_um", box(housing.removed()));
+  }
+
+  private static void put(Map<String, Object> json, Dovetails dovetails) {
+    json.put("kind", "dovetails");
+    json.put("towards", dovetails.wide().word());
+    json.put("across", dovetails.across().word());
+    json.put("slope", "1:" + dovetails.slopeWord());
+    json.put("end_um", box(dovetails.end()));
+    json.put("tails_um", dovetails.tails().stream().map(CutJson::tail).toList());
+  }
+
+  private static Map<String, Object> tail(Tail tail) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("narrow", range(tail.narrow()));
+    json.put("wide", range(tail.wide()));
+    return json;
   }
 
   private static void put(Map<String, Object> json, Cut.InPlace inPlace) {

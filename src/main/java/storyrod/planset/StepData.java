@@ -28,7 +28,6 @@ import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
-import storyrod.piece.Slanted;
 import storyrod.words.Words;
 
 /** The values from which the step template makes sentences; names and figures, no words. */
@@ -238,7 +237,7 @@ final class StepData {
   /** The word for the cut that takes in a joint's first part, if there is one. */
   private Optional<String> takenIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
-        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Slanted.Housing)
+        .filter(Cut::takesIn)
         .filter(cut -> cut.isFor(joint.first()))
         .map(Cut::term)
         .findFirst();

@@ -22,6 +22,7 @@ import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -212,6 +213,15 @@ class PartDrawingTest {
           words.add("countersunk to Ø " + sample.format().forBits().format(h.countersink()));
         }
         lengths.add(h.step().times(h.count() - 1L));
+      }
+      case Dovetails d -> {
+        Range first = d.tails().getFirst().wide();
+        lengths.add(first.length());
+        addPlace(first, part.box().on(d.across()), lengths);
+        lengths.add(d.tails().getLast().wide().from().minus(first.from()));
+        lengths.add(d.baseline());
+        lengths.add(d.length());
+        words.add("slope 1:" + d.slopeWord());
       }
       case Slanted.Slope s -> {}
       case Slanted.Housing h -> {}

@@ -80,7 +80,12 @@ final class RandomJoints {
   }
 
   static final List<Maker> ALL =
-      List.of(RandomJoints::dado, RandomJoints::halfLap, RandomJoints::tenon, RandomJoints::tongue);
+      List.of(
+          RandomJoints::dado,
+          RandomJoints::dovetail,
+          RandomJoints::halfLap,
+          RandomJoints::tenon,
+          RandomJoints::tongue);
 
   private RandomJoints() {}
 
@@ -97,6 +102,27 @@ final class RandomJoints {
         Face.RIGHT,
         Face.BOTTOM,
         Face.TOP);
+  }
+
+  private static Sample dovetail(Random random) {
+    boolean lapped = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: odd, x: 0 to 30, y: 0 to 400, z: 0 to 150, grain: y}
+          rail: {stock: ash, x: post.right + GAP to 300, y: 380 to 400, z: %s to %s, grain: x}
+        joints:
+          - dovetail: {end: rail.left, into: post, tails: %d, slope: %s, pin: %s, half-pin: %s%s}
+        """
+            .formatted(
+                mm(random, 0, 20),
+                mm(random, 110, 150),
+                1 + random.nextInt(3),
+                mm(random, 5, 9),
+                mm(random, 2, 12),
+                mm(random, 2, 12),
+                lapped ? ", lap: " + mm(random, 3, 20) : ""),
+        Face.BACK);
   }
 
   private static Sample halfLap(Random random) {
