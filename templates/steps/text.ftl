@@ -326,6 +326,16 @@
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
+  <#elseif has("cut-spline-slot")>
+    <@title "Cut the spline slots" + inParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
+    <#if cut.inFrame>
+      <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
+      <@say "Cut each slot along the middle of the mitre, as the part drawings show."/>
+    <#else>
+      <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence as the part drawings show, nearer to the inside corner."/>
+      <@say "Cut every slot with the same edge of the parts leading, and see that no cut comes near the outer face."/>
+    </#if>
   <#elseif has("cut-tails")>
     <@title "Cut the tails, " + cut.depth + " long," + onParts()/>
     <@say "Set a marking gauge to the baseline, " + cut.depth + " from the end, and try it against the thickness of the boards that take the tails" + (cut.tailLap)?then(": what it leaves is the lap", ": it must be no less") + "."/>
@@ -459,7 +469,7 @@
     <#elseif each.kind == "pocket-screw">
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
-    <#if each.kind == "other">
+    <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
       <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
     <#elseif each.kind != "top-fastener" && each.kind != "rotating-fastener">
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
@@ -527,6 +537,12 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
+  <#if mitred>
+    <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
+    <#if splined == "frame">
+      <@say "Glue the spline into the slot of one part, its grain across the joint, and brush glue into the slot of the other."/>
+    </#if>
+  </#if>
   <#assign laps = glueTerms?filter(t -> ["half-lap"]?seq_contains(t.term))>
   <#assign dovetails = glueTerms?filter(t -> ["pins", "half-blind pins"]?seq_contains(t.term))>
   <#if dovetails?size gt 0 && dovetails?size == glueTerms?size>
@@ -535,7 +551,7 @@
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many(t.term, t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
-  <#else>
+  <#elseif !mitred>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>
   <#if glueTerms?size gt 0>
@@ -546,6 +562,9 @@
     </#if>
   <#else>
     <@say "Set " + fulls(moving) + " back in place."/>
+  </#if>
+  <#if splined == "case">
+    <@say "With the mitres closed, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
   </#if>
   <@aligning/>
 </#macro>
@@ -632,6 +651,8 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
+    <#elseif has("fit-glue") && mitred>
+      <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
     </#if>

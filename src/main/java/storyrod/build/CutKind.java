@@ -11,6 +11,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /**
  * What cuts have in common that are made at one setting of a machine.
@@ -58,6 +59,7 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
           new CutKind(Verb.CUT, housing.term(), housing.mouth().length(), housing.depth());
       case Dovetails dovetails ->
           new CutKind(Verb.CUT, dovetails.term(), dovetails.widening(), dovetails.baseline());
+      case SplineSlot slot -> new CutKind(Verb.CUT, slot.term(), slot.thickness(), slot.depth());
       case Cut.InPlace inPlace ->
           new CutKind(Verb.DRILL, inPlace.term(), inPlace.diameter(), inPlace.depth());
     };

@@ -19,6 +19,7 @@ import storyrod.piece.KeptBoard;
 import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
@@ -246,6 +247,7 @@ final class Settings {
       case Slanted.Slope slope -> throw new IllegalStateException("bug: a slope has no width");
       case Slanted.Housing housing -> "width";
       case Dovetails dovetails -> throw new IllegalStateException("bug: dovetails have no width");
+      case SplineSlot slot -> "width";
       case Cut.InPlace inPlace -> "diameter";
     };
   }

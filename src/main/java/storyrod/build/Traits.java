@@ -17,6 +17,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /**
  * What is special about an operation, in words such as {@code mill-solid} or {@code fit-glue}: by
@@ -101,6 +102,7 @@ public final class Traits {
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
       case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
+      case SplineSlot slot -> "cut-spline-slot";
       case Cut.InPlace inPlace -> "drill-hole";
     };
   }
@@ -129,6 +131,9 @@ public final class Traits {
     } else if (operation.joints().stream().anyMatch(Joint::glued)) {
       traits.add("fit-glue-held");
     }
+    if (operation.joints().stream().anyMatch(this::isMitred)) {
+      traits.add("fit-mitre");
+    }
     operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
@@ -139,8 +144,14 @@ public final class Traits {
     return List.copyOf(traits);
   }
 
+  private boolean isMitred(Joint joint) {
+    return joint.glued()
+        && piece.part(joint.first()).cuts().stream()
+            .anyMatch(cut -> cut instanceof Slanted.Slope && cut.at().equals(joint.at()));
+  }
+
   private static boolean needsClamps(Joint joint) {
-    return joint.glued() && joint.fasteners().isEmpty();
+    return joint.glued() && joint.driven().isEmpty();
   }
 
   private String alone(Operation operation) {

@@ -14,6 +14,7 @@ import storyrod.piece.Dovetails;
 import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /**
  * A part turned, never mirrored, so that its length runs to the right and the face with most cuts
@@ -96,6 +97,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Slanted.Slope slope -> 1;
       case Slanted.Housing housing -> 4;
       case Dovetails dovetails -> 0;
+      case SplineSlot slot -> 0;
       case Cut.InPlace inPlace -> 0;
     };
   }
@@ -190,6 +192,15 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
                 turned(s.second()),
                 s.at());
         case Slanted.Housing h -> turnedHousing(h);
+        case SplineSlot s ->
+            new SplineSlot(
+                turned(s.from()),
+                s.profile().mapped(turned(s.along()), this::turned),
+                turned(s.run(), old(turned(s.along()))),
+                s.thickness(),
+                s.depth(),
+                s.forWhat(),
+                s.at());
         case Dovetails d -> turnedDovetails(d);
         case Cut.InPlace i ->
             new Cut.InPlace(

@@ -16,6 +16,7 @@ import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /**
@@ -112,6 +113,7 @@ final class Measures {
       case Slanted.Slope slope -> addSlope(view, slope);
       case Slanted.Housing housing -> addHousing(view, housing);
       case Dovetails dovetails -> new DovetailMeasures(this, flat).add(view, dovetails);
+      case SplineSlot slot -> new SplineMeasures(this, flat).add(slot);
       case Cut.InPlace inPlace -> {}
     }
   }

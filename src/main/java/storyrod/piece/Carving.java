@@ -39,6 +39,7 @@ public final class Carving {
         case Slanted.Slope slope -> slopes.add(slope);
         case Slanted.Housing housing -> housings.add(housing.solid());
         case Dovetails dovetails -> housings.addAll(dovetails.solids());
+        case SplineSlot slot -> housings.add(slot.solid());
         case Cut.InPlace inPlace -> bores.addAll(Drilling.of(inPlace));
       }
     }

@@ -9,6 +9,7 @@ import storyrod.piece.joint.Dovetail;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
 import storyrod.piece.joint.HalfLap;
+import storyrod.piece.joint.Mitre;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
@@ -26,6 +27,7 @@ public final class JointTypes {
           new FastenedTop(),
           new Groove(),
           new HalfLap(),
+          new Mitre(),
           new PocketScrews(),
           new Rabbet(),
           new Screws(),

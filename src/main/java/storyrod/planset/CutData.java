@@ -19,6 +19,7 @@ import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
 record CutData(Piece piece, PartPhrases phrases) {
@@ -41,6 +42,8 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
     data.put("tailLength", cut instanceof Dovetails dovetails ? format(dovetails.length()) : "");
     data.put("tailLap", cut instanceof Dovetails dovetails && isLapped(dovetails));
+    data.put(
+        "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
@@ -65,6 +68,7 @@ record CutData(Piece piece, PartPhrases phrases) {
       case Cut.Roundover roundover -> "";
       case Cut.PocketHoles pockets -> pockets.angleDegrees() + "°";
       case Dovetails dovetails -> dovetails.angle().toString();
+      case SplineSlot slot -> "45°";
       case Cut.InPlace inPlace -> "";
     };
   }

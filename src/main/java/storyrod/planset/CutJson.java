@@ -12,6 +12,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** A cut's exact geometry for {@code plan.json}, every length in whole micrometres. */
 final class CutJson {
@@ -32,6 +33,7 @@ final class CutJson {
       case Slanted.Slope slope -> put(json, slope);
       case Slanted.Housing housing -> put(json, housing);
       case Dovetails dovetails -> put(json, dovetails);
+      case SplineSlot slot -> put(json, slot);
       case Cut.InPlace inPlace -> put(json, inPlace);
     }
     return json;
@@ -129,6 +131,15 @@ final class CutJson {
     json.put("narrow", range(tail.narrow()));
     json.put("wide", range(tail.wide()));
     return json;
+  }
+
+  private static void put(Map<String, Object> json, SplineSlot slot) {
+    json.put("kind", "spline-slot");
+    json.put("thickness_um", slot.thickness().toMicrometres());
+    json.put("depth_um", slot.depth().toMicrometres());
+    json.put("along", slot.along().word());
+    json.put("run_um", range(slot.run()));
+    json.put("path", slot.profile().segments().stream().map(CutJson::segment).toList());
   }
 
   private static void put(Map<String, Object> json, Cut.InPlace inPlace) {

@@ -28,6 +28,8 @@ import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /** The values from which the step template makes sentences; names and figures, no words. */
@@ -158,6 +160,8 @@ final class StepData {
     data.put("flush", seats.isEmpty() ? flush(step, comeIn, meeting) : List.of());
     data.put("overhung", has(step, "overhang-"));
     data.put("glueTerms", glueTerms(joints));
+    data.put("mitred", joints.stream().anyMatch(joint -> isCut(joint, Slanted.Slope.class)));
+    data.put("splined", splined(joints));
     data.put("jointCount", joints.stream().filter(Joint::glued).count());
     data.put("inPiece", inPiece);
     data.put("laidOn", isLaidOn(joints, comeIn));
@@ -220,6 +224,26 @@ final class StepData {
   /** Whether a face of a part looks the same way as it stands. */
   private static boolean standsAsDrawn(Part part, Face face) {
     return !part.pose().isTurned() || part.pose().about() == face.axis();
+  }
+
+  /** Whether splines of these joints lie in a frame or in a case, where they cannot go in first. */
+  private String splined(List<Joint> joints) {
+    return joints.stream()
+        .filter(joint -> isCut(joint, SplineSlot.class))
+        .map(joint -> piece.part(joint.first()))
+        .map(part -> part.cuts().stream().anyMatch(cut -> isInFrame(cut, part)) ? "frame" : "case")
+        .findFirst()
+        .orElse("");
+  }
+
+  private static boolean isInFrame(Cut cut, Part part) {
+    return cut instanceof SplineSlot slot && slot.isInFrame(part);
+  }
+
+  /** Whether a joint itself made a cut of some kind in its first part. */
+  private boolean isCut(Joint joint, Class<? extends Cut> kind) {
+    return piece.part(joint.first()).cuts().stream()
+        .anyMatch(cut -> kind.isInstance(cut) && cut.at().equals(joint.at()));
   }
 
   private List<Map<String, Object>> glueTerms(List<Joint> joints) {

@@ -27,6 +27,7 @@ import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 class PartDrawingTest {
   private static final Size AREA = WindowBench.PART_AREA;
@@ -223,6 +224,7 @@ class PartDrawingTest {
         lengths.add(d.length());
         words.add("slope 1:" + d.slopeWord());
       }
+      case SplineSlot s -> words.add("spline slot");
       case Slanted.Slope s -> {}
       case Slanted.Housing h -> {}
       case Cut.InPlace i -> {}

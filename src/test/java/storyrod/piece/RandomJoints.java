@@ -84,6 +84,7 @@ final class RandomJoints {
           RandomJoints::dado,
           RandomJoints::dovetail,
           RandomJoints::halfLap,
+          RandomJoints::mitre,
           RandomJoints::tenon,
           RandomJoints::tongue);
 
@@ -148,6 +149,36 @@ final class RandomJoints {
             lies,
             Face.RIGHT);
     return corner ? sample.alsoFree(Face.BACK) : sample;
+  }
+
+  private static Sample mitre(Random random) {
+    String wide = mm(random, 20, 90);
+    boolean flat = random.nextBoolean();
+    Sample frame =
+        new Sample(
+            """
+            parts:
+              post: {stock: ash, x: 0 to %s, y: 0 to 400, z: 0 to 20, grain: y}
+              rail: {stock: ash, x: post.right + GAP to 300, y: 400 - %s to 400, z: 0 to 20, grain: x}
+            joints:
+              - mitre: {end: rail.left, into: post, glue: yes}
+            """
+                .formatted(wide, wide),
+            Face.RIGHT,
+            Face.BACK);
+    Sample box =
+        new Sample(
+            """
+            parts:
+              post: {stock: ash, x: 0 to 20, y: 0 to 400, z: 0 to %s, grain: y}
+              rail: {stock: ash, x: post.right + GAP to 300, y: 380 to 400, z: 0 to %s, grain: x}
+            joints:
+              - mitre: {end: rail.left, into: post, glue: yes}
+            """
+                .formatted(wide, wide),
+            Face.RIGHT,
+            Face.BACK);
+    return (flat ? frame : box).alsoFree(Face.BOTTOM).alsoFree(Face.TOP);
   }
 
   private static Sample tenon(Random random) {
