@@ -46,6 +46,7 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
           new CutKind(Verb.CUT, roundover.term(), roundover.radius(), Length.ZERO);
       case Cut.Tenon tenon ->
           new CutKind(Verb.CUT, tenon.term(), tenon.tenon().size(part.thickness()), tenon.length());
+      case Cut.Comb comb -> new CutKind(Verb.CUT, comb.term(), comb.finger(), comb.length());
       case Cut.Holes holes ->
           new CutKind(
               Verb.DRILL,

@@ -41,10 +41,11 @@ public final class Passing {
 
   private static boolean leans(Cut cut) {
     return switch (cut) {
-      case Slanted.Slope slope -> !slope.term().equals("chamfer");
+      case Slanted.Slope slope -> slope.kind() != Slanted.Slope.Kind.CHAMFER;
       case Slanted.Housing housing -> true;
       case Cut.Trench trench -> false;
       case Cut.Tenon tenon -> false;
+      case Cut.Comb comb -> false;
       case Cut.Shaped shaped -> false;
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;

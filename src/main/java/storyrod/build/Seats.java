@@ -16,6 +16,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 
 /**
  * Finds where parts have to be set by hand, because nothing in a joint holds them in their place:
@@ -66,9 +67,7 @@ public final class Seats {
   /** Whether its place is found by eye: a front by its gaps, a top by its overhangs. */
   private boolean isShifted(Joint joint) {
     return fronts.contains(operation.target())
-        || joint.fasteners().stream()
-            .map(each -> piece.description().items().get(each.item()))
-            .anyMatch(item -> item != null && item.kind().isTopFastener());
+        || joint.fasteners().stream().anyMatch(each -> piece.kind(each.item()).isTopFastener());
   }
 
   /** Whether this joint, or another of the same two parts, is a slot. */
@@ -77,7 +76,9 @@ public final class Seats {
   }
 
   private boolean takes(String part, String other) {
-    return piece.part(part).cuts().stream().filter(Cut::takesIn).anyMatch(cut -> cut.isFor(other));
+    return piece.part(part).cuts().stream()
+        .filter(Cut::takesIn)
+        .anyMatch(cut -> cut.isFor(other));
   }
 
   private List<Seat> of(Joint joint) {

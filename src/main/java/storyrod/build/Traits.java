@@ -4,7 +4,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import storyrod.description.Description;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
@@ -18,6 +17,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
 import storyrod.piece.SplineSlot;
+import storyrod.words.Words;
 
 /**
  * What is special about an operation, in words such as {@code mill-solid} or {@code fit-glue}: by
@@ -97,7 +97,8 @@ public final class Traits {
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
-      case Cut.Tenon tenon -> trench(tenon.term());
+      case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
+      case Cut.Comb comb -> trench(comb.term().replace(' ', '-'));
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
@@ -109,7 +110,7 @@ public final class Traits {
 
   private String drilling(Cut.Holes holes) {
     boolean isCup =
-        holes.forWhat().map(this::item).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+        holes.forWhat().map(piece::kind).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
     return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
   }
 
@@ -138,6 +139,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
+    if (operation.joints().stream().anyMatch(Joint::slides)) {
+      traits.add("fit-lid");
+    }
     if (traits.isEmpty()) {
       traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
     }
@@ -164,7 +168,7 @@ public final class Traits {
   /** Whether it is hung on hinges. */
   private boolean isDoor(Operation operation) {
     return piece.description().hardware().stream()
-        .filter(entry -> item(entry.item().value()).isHinge())
+        .filter(entry -> piece.kind(entry.item().value()).isHinge())
         .flatMap(entry -> entry.parts().stream())
         .anyMatch(part -> operation.parts().contains(part.value()));
   }
@@ -178,12 +182,7 @@ public final class Traits {
   }
 
   private String kind(String item) {
-    return word(item(item));
-  }
-
-  private ItemKind item(String name) {
-    Description.ItemEntry entry = piece.description().items().get(name);
-    return entry == null ? ItemKind.OTHER : entry.kind();
+    return Words.hyphenated(piece.kind(item));
   }
 
   /** The entries of the hardware list that a mounting operation mounts. */
@@ -191,10 +190,6 @@ public final class Traits {
     return piece.description().hardware().stream()
         .filter(entry -> entry.item().value().equals(operation.target()))
         .toList();
-  }
-
-  private static String word(ItemKind kind) {
-    return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private Part part(Operation operation) {

@@ -62,6 +62,7 @@ final class CrowdedFasteners implements Check {
       case Cut.Shaped shaped -> Stream.empty();
       case Cut.Roundover roundover -> Stream.empty();
       case Cut.Tenon tenon -> Stream.empty();
+      case Cut.Comb comb -> Stream.empty();
       case Cut.Holes holes when holes.count() > 1 -> Stream.of(new Row(holes.step().abs(), SCREWS));
       case Cut.Holes holes -> Stream.empty();
       case Cut.PocketHoles pockets when pockets.centres().size() > 1 ->

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import storyrod.geometry.Axis;
-import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
@@ -31,6 +29,7 @@ public record Description(
     List<HardwareEntry> hardware,
     Optional<FinishEntry> finish,
     ShopEntry shop,
+    ClimateEntry climate,
     List<StageEntry> build,
     Map<String, String> options) {
   public Description {
@@ -46,7 +45,7 @@ public record Description(
     build = List.copyOf(build);
   }
 
-  /** A description without options. */
+  /** A description without options, of a piece for the usual room. */
   public Description(
       SourceText source,
       About about,
@@ -76,20 +75,10 @@ public record Description(
         hardware,
         finish,
         shop,
+        ClimateEntry.USUAL,
         build,
         Map.of());
   }
-
-  /**
-   * What the cover says: keys {@code project}, {@code maker}, {@code summary}, {@code edition} and
-   * {@code date} (ISO 8601).
-   */
-  public record About(
-      Located<String> project,
-      Optional<String> maker,
-      Optional<String> summary,
-      Optional<String> edition,
-      Optional<java.time.LocalDate> date) {}
 
   /** Where a stock comes from. */
   public enum StockKind {
@@ -116,6 +105,7 @@ public record Description(
    * @param boughtAs the rough thickness class of boards, such as 4/4, as a length
    * @param density in kg/m³, where given
    * @param grained whether the face of a sheet has a grain direction that parts must follow
+   * @param figures what else the project knows of it
    */
   public record StockEntry(
       String name,
@@ -127,67 +117,32 @@ public record Description(
       Optional<SheetSize> sheet,
       Optional<Price> price,
       Optional<Located<Rational>> density,
-      boolean grained) {}
-
-  /**
-   * A part, from where to where it runs before joints lengthen it.
-   *
-   * @param name the full name
-   * @param title the name for a reader, such as {@code Left side}
-   * @param grain the axis along which the part's length runs
-   * @param outline where it is no plain rectangle across its thickness
-   * @param staves how many boards of equal width it is glued up from; none where it is not said
-   * @param at the part's name in the text
-   */
-  public record PartEntry(
-      String name,
-      String title,
-      Span at,
-      Located<String> stock,
-      Located<Range> x,
-      Located<Range> y,
-      Located<Range> z,
-      Located<Axis> grain,
-      Optional<Entry> turn,
-      List<Entry> outline,
-      Optional<Integer> staves,
-      Optional<String> say) {
-    public PartEntry {
-      outline = List.copyOf(outline);
-    }
-
-    /** A plain rectangular part. */
-    public PartEntry(
+      boolean grained,
+      StockFigures figures) {
+    /** A stock of which the tables know the rest. */
+    public StockEntry(
         String name,
-        String title,
         Span at,
-        Located<String> stock,
-        Located<Range> x,
-        Located<Range> y,
-        Located<Range> z,
-        Located<Axis> grain,
-        Optional<String> say) {
+        StockKind kind,
+        String species,
+        Located<Length> thickness,
+        Optional<Length> boughtAs,
+        Optional<SheetSize> sheet,
+        Optional<Price> price,
+        Optional<Located<Rational>> density,
+        boolean grained) {
       this(
           name,
-          title,
           at,
-          stock,
-          x,
-          y,
-          z,
-          grain,
-          Optional.empty(),
-          List.of(),
-          Optional.empty(),
-          say);
-    }
-
-    public Located<Range> on(Axis axis) {
-      return switch (axis) {
-        case X -> x;
-        case Y -> y;
-        case Z -> z;
-      };
+          kind,
+          species,
+          thickness,
+          boughtAs,
+          sheet,
+          price,
+          density,
+          grained,
+          StockFigures.NONE);
     }
   }
 
@@ -242,40 +197,6 @@ public record Description(
     public boolean isTopFastener() {
       return this == TOP_FASTENER || this == ROTATING_FASTENER;
     }
-  }
-
-  /**
-   * Sizes that only some kinds of item have.
-   *
-   * @param bottomClearance what an under-mounted slide needs below the drawer's sides
-   * @param notch how deep an under-mounted slide lets the drawer's bottom be recessed, from the
-   *     lower edge of the sides to the underside of the bottom
-   * @param cupDiameter of a concealed hinge
-   * @param cupDepth of a concealed hinge
-   * @param cupEdge from the door's edge to the rim of the cup
-   * @param leafWidth from a butt hinge's pin to the edge of its leaf
-   * @param leafThickness how deep a butt hinge's leaf is let in
-   * @param centres between the two holes of a pull
-   */
-  public record ItemSizes(
-      Optional<Length> bottomClearance,
-      Optional<Length> notch,
-      Optional<Length> cupDiameter,
-      Optional<Length> cupDepth,
-      Optional<Length> cupEdge,
-      Optional<Length> leafWidth,
-      Optional<Length> leafThickness,
-      Optional<Length> centres) {
-    public static final ItemSizes NONE =
-        new ItemSizes(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
   }
 
   /**
@@ -335,68 +256,6 @@ public record Description(
   /** The finish: what, how often, and whether it has been tried on this wood. */
   public record FinishEntry(
       Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {}
-
-  /**
-   * What the shop's machines and habits are; each has a usual value if not given.
-   *
-   * @param kerf the saw blade's cut
-   * @param edgeTrim what is cut off each edge of a sheet first
-   * @param extraLength what a rough part is longer than the finished one
-   * @param extraWidth what a rough part is wider than the finished one
-   * @param wastePercent what is bought beyond the rough parts, in per cent
-   */
-  public record ShopEntry(
-      Length kerf,
-      Length edgeTrim,
-      Length extraLength,
-      Length extraWidth,
-      Length planerWidth,
-      int wastePercent,
-      int clamps) {}
-
-  /**
-   * A stage of an order of work.
-   *
-   * @param unit the full name of the sub-assembly whose description brings it; empty for the
-   *     project's own
-   */
-  public record StageEntry(
-      Located<String> title, List<OrderEntry> order, Map<String, String> say, String unit) {
-    public StageEntry {
-      order = List.copyOf(order);
-      say = Collections.unmodifiableMap(new LinkedHashMap<>(say));
-    }
-
-    /** A stage of the project's own order. */
-    public StageEntry(Located<String> title, List<OrderEntry> order, Map<String, String> say) {
-      this(title, order, say, "");
-    }
-
-    /** Whether it comes from a description that is used. */
-    public boolean isBrought() {
-      return !unit.isEmpty();
-    }
-
-    /** Whether a part or a sub-assembly lies inside the unit that this is the order of. */
-    public boolean isAbout(String target) {
-      return !isBrought() || target.startsWith(unit + ".");
-    }
-
-    /** Whether its order has an operation, such as {@code fit left-side}. */
-    public boolean names(String operation) {
-      return order.stream().anyMatch(entry -> entry.toString().equals(operation));
-    }
-  }
-
-  /**
-   * One line of a maker's own order: an operation's verb and the part or assembly it is done to.
-   */
-  public record OrderEntry(Span at, String verb, String target) {
-    @Override
-    public String toString() {
-      return verb + " " + target;
-    }
-  }
 
   public Optional<PartEntry> part(String name) {
     return parts.stream().filter(part -> part.name().equals(name)).findFirst();

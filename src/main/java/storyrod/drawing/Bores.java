@@ -40,6 +40,7 @@ final class Bores {
       case Cut.Shaped shaped -> {}
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> {}
+      case Cut.Comb comb -> {}
       case Cut.Holes holes -> addHoles(view, holes, elements);
       case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
       case Slanted.Slope slope -> {}

@@ -78,6 +78,7 @@ final class CutNotes {
         switch (cut) {
           case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
           case Cut.Tenon t -> new Equal(t, 1, List.of(Tenons.middle(t)), 0);
+          case Cut.Comb c -> new Equal(c, 1, CombNotes.tips(c), 0);
           case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
           case Cut.Shaped s -> throw curve(s);
           case Cut.Roundover r -> throw curve(r);
@@ -97,6 +98,7 @@ final class CutNotes {
     return switch (cut) {
       case Cut.Trench t -> trench(t, count);
       case Cut.Tenon t -> tenon(t, count);
+      case Cut.Comb c -> CombNotes.said(cutFor(c, count), c, words, piece.description().format());
       case Cut.Holes h -> holes(h, count);
       case Cut.Shaped s -> throw curve(s);
       case Cut.Roundover r -> throw curve(r);
@@ -149,7 +151,7 @@ final class CutNotes {
     }
     LengthFormat format = piece.description().format();
     List<Length> sizes =
-        Measures.inPlane(cut.from()).stream().map(mortise.removed()::size).sorted().toList();
+        DimensionSides.inPlane(cut.from()).stream().map(mortise.removed()::size).sorted().toList();
     String size =
         words.say("size.two", format.format(sizes.getFirst()), format.format(sizes.getLast()));
     return words.say("part.sized", size, term);
@@ -238,9 +240,7 @@ final class CutNotes {
   }
 
   private Optional<String> item(String name) {
-    return Optional.ofNullable(piece.description().items().get(name))
-        .map(ItemEntry::title)
-        .map(CutNotes::insideASentence);
+    return piece.item(name).map(ItemEntry::title).map(CutNotes::insideASentence);
   }
 
   /** A title's first letter made small, unless it begins a word of capitals. */
@@ -270,11 +270,12 @@ final class CutNotes {
   }
 
   private static boolean covers(Face view, Box box, Point tip) {
-    return Measures.inPlane(view).stream().allMatch(axis -> box.on(axis).contains(tip.on(axis)));
+    return DimensionSides.inPlane(view).stream()
+        .allMatch(axis -> box.on(axis).contains(tip.on(axis)));
   }
 
   private static List<Point> along(Face view, Box removed) {
-    List<Axis> axes = Measures.inPlane(view);
+    List<Axis> axes = DimensionSides.inPlane(view);
     Axis run =
         removed.size(axes.get(0)).isLongerThan(removed.size(axes.get(1)))
             ? axes.get(0)

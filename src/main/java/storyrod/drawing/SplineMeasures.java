@@ -7,7 +7,7 @@ import storyrod.measure.Length;
 import storyrod.piece.SplineSlot;
 
 /** The dimensions of the slot for a spline; its depth stands in the note. */
-record SplineMeasures(Measures measures, FlatPart flat) {
+record SplineMeasures(FlatPart flat, WantedDimensions wanted) {
   void add(SplineSlot slot) {
     Face view = SplineNotes.home(flat, slot);
     if (slot.along() == Axis.Y) {
@@ -20,8 +20,8 @@ record SplineMeasures(Measures measures, FlatPart flat) {
   /** In a frame: how far from the face, and how wide. */
   private void inTheThickness(Face view, SplineSlot slot) {
     Point at = edge(view).with(Axis.Y, slot.run().from());
-    measures.want(view, Axis.Y, at.with(Axis.Y, Length.ZERO), at);
-    measures.want(view, Axis.Y, at, at.with(Axis.Y, slot.run().to()));
+    wanted.stretch(view, Axis.Y, at.with(Axis.Y, Length.ZERO), at);
+    wanted.stretch(view, Axis.Y, at, at.with(Axis.Y, slot.run().to()));
   }
 
   /** In a case: from the inner face to the slot's nearer corner on the mitre. */
@@ -30,7 +30,7 @@ record SplineMeasures(Measures measures, FlatPart flat) {
     Point two = slot.profile().segments().get(1).from();
     boolean fromZero = one.y().isShorterThan(two.y());
     Point face = one.with(Axis.Y, fromZero ? Length.ZERO : flat.size(Axis.Y));
-    measures.want(view, Axis.Y, fromZero ? face : one, fromZero ? one : face);
+    wanted.stretch(view, Axis.Y, fromZero ? face : one, fromZero ? one : face);
   }
 
   private Point edge(Face view) {

@@ -31,6 +31,7 @@ public final class Carving {
       switch (cut) {
         case Cut.Trench trench -> trenches.addAll(trench.boxes());
         case Cut.Tenon tenon -> trenches.addAll(tenon.boxes());
+        case Cut.Comb comb -> trenches.addAll(comb.boxes());
         case Cut.Shaped shaped ->
             solid = shaped.inside() ? cut(solid, box, shaped, fineness) : solid;
         case Cut.Roundover roundover -> {}

@@ -2,8 +2,11 @@ package storyrod.piece;
 
 import java.util.List;
 import storyrod.description.EntryType;
+import storyrod.piece.joint.BoxJoint;
 import storyrod.piece.joint.Brads;
+import storyrod.piece.joint.Bridle;
 import storyrod.piece.joint.Butt;
+import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
 import storyrod.piece.joint.Dovetail;
 import storyrod.piece.joint.FastenedTop;
@@ -13,6 +16,7 @@ import storyrod.piece.joint.Mitre;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
+import storyrod.piece.joint.SlidingLid;
 import storyrod.piece.joint.Tenon;
 import storyrod.piece.joint.Tongue;
 
@@ -20,8 +24,11 @@ import storyrod.piece.joint.Tongue;
 public final class JointTypes {
   public static final List<JointType> ALL =
       List.of(
+          new BoxJoint(),
           new Brads(),
+          new Bridle(),
           new Butt(),
+          new CrossLap(),
           new Dado(),
           new Dovetail(),
           new FastenedTop(),
@@ -31,6 +38,7 @@ public final class JointTypes {
           new PocketScrews(),
           new Rabbet(),
           new Screws(),
+          new SlidingLid(),
           new Tenon(),
           new Tongue());
 

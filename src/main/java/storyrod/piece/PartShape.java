@@ -96,6 +96,7 @@ final class PartShape {
         case Cut.Trench trench -> cuts.add("trench" + box(trench.removed(), flips));
         case Cut.Tenon tenon ->
             cuts.add("tenon" + box(tenon.end(), flips) + box(tenon.tenon(), flips));
+        case Cut.Comb comb -> comb.boxes().forEach(each -> cuts.add("trench" + box(each, flips)));
         case Cut.Holes holes -> holes.centres().forEach(c -> cuts.add(hole(holes, c, flips)));
         case Cut.PocketHoles pockets ->
             pockets.centres().forEach(c -> cuts.add(pocket(pockets, c, flips)));

@@ -28,6 +28,7 @@ final class CutJson {
       case Cut.Shaped shaped -> put(json, shaped);
       case Cut.Roundover roundover -> put(json, roundover);
       case Cut.Tenon tenon -> put(json, tenon);
+      case Cut.Comb comb -> put(json, comb);
       case Cut.Holes holes -> put(json, holes);
       case Cut.PocketHoles holes -> put(json, holes);
       case Slanted.Slope slope -> put(json, slope);
@@ -53,6 +54,13 @@ final class CutJson {
     json.put("length_um", tenon.length().toMicrometres());
     json.put("tenon_um", box(tenon.tenon()));
     json.put("removed_um", tenon.boxes().stream().map(CutJson::box).toList());
+  }
+
+  private static void put(Map<String, Object> json, Cut.Comb comb) {
+    json.put("kind", "comb");
+    json.put("length_um", comb.length().toMicrometres());
+    json.put("finger_um", comb.finger().toMicrometres());
+    json.put("removed_um", comb.boxes().stream().map(CutJson::box).toList());
   }
 
   private static void put(Map<String, Object> json, Cut.Shaped shaped) {

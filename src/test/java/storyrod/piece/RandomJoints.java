@@ -81,14 +81,80 @@ final class RandomJoints {
 
   static final List<Maker> ALL =
       List.of(
+          RandomJoints::boxJoint,
+          RandomJoints::bridle,
+          RandomJoints::crossLap,
           RandomJoints::dado,
           RandomJoints::dovetail,
           RandomJoints::halfLap,
           RandomJoints::mitre,
+          RandomJoints::slidingLid,
           RandomJoints::tenon,
           RandomJoints::tongue);
 
   private RandomJoints() {}
+
+  private static Sample boxJoint(Random random) {
+    boolean atTheBack = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: ply18, x: 0 to 18, y: 0 to 400, z: 0 to %s, grain: y}
+          rail: {stock: ash, x: post.right + GAP to 300, y: %s, z: 0 to post.top, grain: x}
+        joints:
+          - box-joint: {end: rail.left, into: post, %s, starts: %s, glue: yes}
+        """
+            .formatted(
+                mm(random, 60, 150),
+                atTheBack ? "380 to 400" : "0 to 20",
+                random.nextBoolean()
+                    ? "finger: " + mm(random, 5, 29)
+                    : "fingers: " + (3 + random.nextInt(12)),
+                random.nextBoolean() ? "end" : "into"),
+        Face.RIGHT,
+        atTheBack ? Face.BACK : Face.FRONT);
+  }
+
+  private static Sample bridle(Random random) {
+    boolean corner = random.nextBoolean();
+    Sample sample =
+        new Sample(
+            """
+            parts:
+              post: {stock: odd, x: 0 to %s, y: 0 to 400, z: 0 to 30, grain: y}
+              rail: {stock: ash, x: post.right + GAP to 300, y: %s, z: %s, grain: x}
+            joints:
+              - bridle: {end: rail.left, into: post%s, glue: yes}
+            """
+                .formatted(
+                    mm(random, 20, 90),
+                    corner ? "post.back - 60 to post.back" : between(mm(random, 1, 339), 60),
+                    between(mm(random, 0, 10), 20),
+                    random.nextBoolean() ? "" : ", thickness: " + mm(random, 1, 19)),
+            Face.RIGHT);
+    return corner ? sample.alsoFree(Face.BACK) : sample;
+  }
+
+  private static Sample crossLap(Random random) {
+    boolean fromAbove = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: odd, x: 0 to 400, y: 150 to 180, z: 0 to %s, grain: x}
+          rail: {stock: ash, x: %s, y: 0 to 300, z: 0 to %s, grain: y}
+        joints:
+          - cross-lap: {end: rail.%s, into: post%s}
+        """
+            .formatted(
+                mm(random, 40, 120),
+                between(mm(random, 1, 379), 20),
+                mm(random, 41, 120),
+                fromAbove ? "bottom" : "top",
+                random.nextBoolean()
+                    ? ""
+                    : ", depth: " + (fromAbove ? "post.top - " : "") + mm(random, 1, 39)),
+        fromAbove ? Face.TOP : Face.BOTTOM);
+  }
 
   private static Sample dado(Random random) {
     return new Sample(
@@ -179,6 +245,26 @@ final class RandomJoints {
             Face.RIGHT,
             Face.BACK);
     return (flat ? frame : box).alsoFree(Face.BOTTOM).alsoFree(Face.TOP);
+  }
+
+  /** The groove runs right through but for its end behind the lid, 0.8 mm away. */
+  private static Sample slidingLid(Random random) {
+    return new Sample(
+            """
+            parts:
+              post: {stock: ply18, x: 0 to 18, y: 0 to 400, z: 0 to 200, grain: y}
+              rail: {stock: ash, x: post.right + GAP to 300, y: 0 to %s, z: %s, grain: y}
+            joints:
+              - sliding-lid: {end: rail.left, into: post, depth: %s, opens: front%s}
+            """
+                .formatted(
+                    mm(random, 100, 390),
+                    between(mm(random, 1, 170), 20),
+                    mm(random, 2, 17),
+                    random.nextBoolean() ? "" : ", thickness: " + mm(random, 1, 19.9)),
+            Face.RIGHT,
+            Face.FRONT)
+        .withPlay(0.8);
   }
 
   private static Sample tenon(Random random) {
