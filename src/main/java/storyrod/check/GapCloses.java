@@ -9,7 +9,6 @@ import storyrod.description.Located;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
@@ -81,7 +80,7 @@ final class GapCloses implements Check {
   private static double swelling(Seasons seasons, List<Part> parts, Axis axis) {
     double most = 0;
     for (Part row : parts) {
-      Length middle = middle(row.bounds().on(other(axis)));
+      Length middle = row.bounds().on(other(axis)).middle();
       double sum = 0;
       for (Part part : parts) {
         boolean isInRow = part.bounds().on(other(axis)).contains(middle) && !floats(part, parts);
@@ -96,10 +95,6 @@ final class GapCloses implements Check {
 
   private static Axis other(Axis axis) {
     return Axis.other(axis, Axis.Y);
-  }
-
-  private static Length middle(Range range) {
-    return new Length((range.from().ticks() + range.to().ticks()) / 2);
   }
 
   /** Whether a part lies in slots of others of its unit all round, as a panel in its frame. */

@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import storyrod.description.Description.PartEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.Located;
+import storyrod.description.PartEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -90,7 +90,7 @@ final class ShelfSag implements Check {
     List<Length> between =
         piece.parts().stream()
             .filter(part -> isUnder(part, shelf))
-            .map(part -> middle(part.bounds().on(along)))
+            .map(part -> part.bounds().on(along).middle())
             .filter(at -> at.isLongerThan(whole.from()) && at.isShorterThan(whole.to()))
             .sorted()
             .toList();
@@ -114,10 +114,6 @@ final class ShelfSag implements Check {
             && box.on(along).overlaps(shelf.box().on(along))
             && box.size(across).times(2).isLongerThan(shelf.finishedWidth());
     return touches && isAcross && box.size(along).isShorterThan(shelf.finishedWidth());
-  }
-
-  private static Length middle(Range range) {
-    return new Length((range.from().ticks() + range.to().ticks()) / 2);
   }
 
   /** A strip that is glued along the front or upright under it. */
