@@ -159,7 +159,12 @@ final class Measures {
       wanted.place(view, axis, first, axis == holes.along() ? last : first);
     }
     if (holes.count() > 1 && holes.along() != view.axis()) {
-      wanted.said(view, holes.along(), first, last, chain(holes.count() - 1, holes.step(), holes.step().times(holes.count() - 1L)));
+      wanted.said(
+          view,
+          holes.along(),
+          first,
+          last,
+          chain(holes.count() - 1, holes.step(), holes.step().times(holes.count() - 1L)));
     }
   }
 

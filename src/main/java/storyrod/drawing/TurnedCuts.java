@@ -9,8 +9,8 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.piece.Cut;
 import storyrod.piece.Cut.InPlace.Bore;
-import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Dovetails;
+import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Slanted;
 import storyrod.piece.SplineSlot;
 
