@@ -9,12 +9,14 @@ import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /**
@@ -109,6 +111,8 @@ public final class Traits {
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
+      case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
+      case SplineSlot slot -> "cut-spline-slot";
       case Cut.InPlace inPlace -> "drill-hole";
     };
   }
@@ -137,6 +141,9 @@ public final class Traits {
     } else if (operation.joints().stream().anyMatch(Joint::glued)) {
       traits.add("fit-glue-held");
     }
+    if (operation.joints().stream().anyMatch(this::isMitred)) {
+      traits.add("fit-mitre");
+    }
     operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
@@ -150,8 +157,14 @@ public final class Traits {
     return List.copyOf(traits);
   }
 
+  private boolean isMitred(Joint joint) {
+    return joint.glued()
+        && piece.part(joint.first()).cuts().stream()
+            .anyMatch(cut -> cut instanceof Slanted.Slope && cut.at().equals(joint.at()));
+  }
+
   private static boolean needsClamps(Joint joint) {
-    return joint.glued() && joint.fasteners().isEmpty();
+    return joint.glued() && joint.driven().isEmpty();
   }
 
   private String alone(Operation operation) {

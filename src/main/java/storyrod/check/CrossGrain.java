@@ -102,7 +102,8 @@ final class CrossGrain implements Check {
             .map(centre -> centre.on(axis))
             .sorted()
             .toList();
-    return joint.glued() || screws.isEmpty()
+    boolean isEndGrain = joint.firstFace().axis() == one.length();
+    return screws.isEmpty() || joint.glued() && !isEndGrain
         ? contact
         : new Range(screws.getFirst(), screws.getLast());
   }

@@ -7,9 +7,11 @@ import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Screws of one joint that stand so close that the wood between them splits. */
 final class CrowdedFasteners implements Check {
@@ -68,6 +70,8 @@ final class CrowdedFasteners implements Check {
       case Cut.PocketHoles pockets -> Stream.empty();
       case Slanted.Slope slope -> Stream.empty();
       case Slanted.Housing housing -> Stream.empty();
+      case Dovetails dovetails -> Stream.empty();
+      case SplineSlot slot -> Stream.empty();
       case Cut.InPlace inPlace -> Stream.empty();
     };
   }

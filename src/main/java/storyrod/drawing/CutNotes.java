@@ -16,9 +16,11 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /** What a note says of each cut: the trade's word, how many, how deep, and for what. */
@@ -82,6 +84,8 @@ final class CutNotes {
           case Cut.Roundover r -> throw curve(r);
           case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
           case Slanted.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
+          case Dovetails d -> new Equal(d, 1, DovetailNotes.tips(d), 0);
+          case SplineSlot s -> new Equal(s, 1, SplineNotes.tips(s), 0);
           case Slanted.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
           case Cut.InPlace i ->
               new Equal(
@@ -100,6 +104,8 @@ final class CutNotes {
       case Cut.Roundover r -> throw curve(r);
       case Cut.PocketHoles p -> pockets(p, count);
       case Slanted.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
+      case Dovetails d -> new DovetailNotes(words).said(d, forWhat(d).orElse(""));
+      case SplineSlot s -> new SplineNotes(piece.description().format(), words).said(s);
       case Slanted.Housing h ->
           words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
       case Cut.InPlace i -> inPlace(i, count);

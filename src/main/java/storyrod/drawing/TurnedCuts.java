@@ -9,7 +9,10 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.piece.Cut;
 import storyrod.piece.Cut.InPlace.Bore;
+import storyrod.piece.Dovetails;
+import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Cuts of a part in the frame into which it is turned. */
 record TurnedCuts(Turn turn) {
@@ -29,6 +32,8 @@ record TurnedCuts(Turn turn) {
       case Cut.InPlace inPlace -> turned(inPlace);
       case Slanted.Slope slope -> turned(slope);
       case Slanted.Housing housing -> turned(housing);
+      case Dovetails dovetails -> turned(dovetails);
+      case SplineSlot slot -> turned(slot);
     };
   }
 
@@ -51,6 +56,37 @@ record TurnedCuts(Turn turn) {
         turn.turned(tenon.tenon()),
         tenon.forWhat(),
         tenon.at());
+  }
+
+  private Dovetails turned(Dovetails row) {
+    Axis across = turn.turned(row.across());
+    List<Tail> tails = row.tails().stream().map(tail -> turned(tail, turn.old(across))).toList();
+    return new Dovetails(
+        row.term(),
+        turn.turned(row.from()),
+        turn.turned(row.wide()),
+        across,
+        turn.turned(row.end()),
+        turn.old(across).sign() < 0 ? tails.reversed() : tails,
+        row.slope(),
+        row.forWhat(),
+        row.at());
+  }
+
+  private Tail turned(Tail tail, Face old) {
+    return new Tail(turn.turned(tail.narrow(), old), turn.turned(tail.wide(), old));
+  }
+
+  private SplineSlot turned(SplineSlot slot) {
+    Axis along = turn.turned(slot.along());
+    return new SplineSlot(
+        turn.turned(slot.from()),
+        slot.profile().mapped(along, turn::turned),
+        turn.turned(slot.run(), turn.old(along)),
+        slot.thickness(),
+        slot.depth(),
+        slot.forWhat(),
+        slot.at());
   }
 
   private Cut.Comb turned(Cut.Comb comb) {

@@ -38,6 +38,24 @@ public sealed interface Cut
   /** Where the description asks for it. */
   Span at();
 
+  /** Whether it is a place into which another part goes and where it finds its hold. */
+  default boolean takesIn() {
+    return switch (this) {
+      case Trench trench -> true;
+      case Comb comb -> true;
+      case Slanted.Housing housing -> true;
+      case Dovetails dovetails -> true;
+      case Tenon tenon -> false;
+      case Shaped shaped -> false;
+      case Roundover roundover -> false;
+      case Holes holes -> false;
+      case InPlace inPlace -> false;
+      case PocketHoles pockets -> false;
+      case Slanted.Slope slope -> false;
+      case SplineSlot slot -> false;
+    };
+  }
+
   /** The boxes that it takes away; none for round holes. They may overlap. */
   default List<Box> boxes() {
     return List.of();

@@ -8,9 +8,11 @@ import storyrod.piece.joint.Bridle;
 import storyrod.piece.joint.Butt;
 import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
+import storyrod.piece.joint.Dovetail;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
 import storyrod.piece.joint.HalfLap;
+import storyrod.piece.joint.Mitre;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
@@ -28,9 +30,11 @@ public final class JointTypes {
           new Butt(),
           new CrossLap(),
           new Dado(),
+          new Dovetail(),
           new FastenedTop(),
           new Groove(),
           new HalfLap(),
+          new Mitre(),
           new PocketScrews(),
           new Rabbet(),
           new Screws(),
