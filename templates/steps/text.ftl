@@ -607,9 +607,6 @@
   <#else>
     <@say "Set " + fulls(moving) + " back in place."/>
   </#if>
-  <#if splined == "case">
-    <@say "With the mitres closed, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
-  </#if>
   <@aligning/>
 </#macro>
 
@@ -700,6 +697,9 @@
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
     <#elseif has("fit-glue") && mitred>
       <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
+      <#if splined == "case">
+        <@say "Under the clamp, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
+      </#if>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
       <#if laps?filter(t -> t.term != "box joint")?size gt 0>
