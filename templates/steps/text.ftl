@@ -326,6 +326,17 @@
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
+  <#elseif has("cut-half-lap")>
+    <@title "Cut the half-laps" + inParts()/>
+    <@say "Mark out the half-laps on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
+    <#if cut.onEdge>
+      <@say "Set the depth to " + cut.depth + " and try it on two offcuts as wide as the parts: notched and put together on edge, their edges must lie flush."/>
+      <@say "Stand each part on edge against the mitre gauge, cut at both lines first, then clear what is between."/>
+    <#else>
+      <@say "Set the depth to " + cut.depth + " and try it on two offcuts of the parts' thickness: lapped over each other, their faces must lie flush."/>
+      <@say "Cut each shoulder first, with the part against the mitre gauge and a stop, then take the waste off pass by pass."/>
+    </#if>
+    <@say "Try each pair together by hand: shave a wall or a floor that is high, and write one number on both."/>
   <#elseif has("cut-tongue")>
     <@title "Cut the tongues" + onParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
@@ -492,7 +503,10 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
-  <#if glueTerms?size gt 0>
+  <#assign laps = glueTerms?filter(t -> ["half-lap"]?seq_contains(t.term))>
+  <#if laps?size gt 0 && laps?size == glueTerms?size>
+    <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many(t.term, t.count))) + ", shoulders too."/>
+  <#elseif glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
   <#else>
     <@say "Brush a thin coat of glue on the faces that meet."/>

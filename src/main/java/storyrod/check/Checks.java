@@ -20,6 +20,7 @@ public final class Checks {
           new HingeCup(),
           new HoleEdge(),
           new KeptPieces(),
+          new LapThickness(),
           new LoosePart(),
           new MortiseWall(),
           new MortisesMeet(),

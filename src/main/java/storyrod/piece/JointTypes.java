@@ -7,6 +7,7 @@ import storyrod.piece.joint.Butt;
 import storyrod.piece.joint.Dado;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
+import storyrod.piece.joint.HalfLap;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
@@ -22,6 +23,7 @@ public final class JointTypes {
           new Dado(),
           new FastenedTop(),
           new Groove(),
+          new HalfLap(),
           new PocketScrews(),
           new Rabbet(),
           new Screws(),

@@ -37,6 +37,7 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("forOne", isForOne(cut));
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
+    data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
   }

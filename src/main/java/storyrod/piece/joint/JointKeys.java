@@ -4,9 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
+import storyrod.description.FaceRef;
 import storyrod.description.Key;
 import storyrod.description.ValueType;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Blank;
+import storyrod.piece.Extension;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Meeting;
@@ -93,6 +100,60 @@ final class JointKeys {
         holding,
         items,
         driven,
+        meeting.entry().at());
+  }
+
+  /** The end made as much longer as the other part is thick there. */
+  static Extension rightAcross(Entry entry, Blank second) {
+    FaceRef end = entry.face("end");
+    return new Extension(end, second.shoulder().size(end.face().axis()));
+  }
+
+  /** The whole end that lies in the other part, as far as it reaches right across it. */
+  static Box place(Meeting meeting) {
+    return meeting
+        .first()
+        .box()
+        .with(meeting.axis(), meeting.second().shoulder().on(meeting.axis()));
+  }
+
+  /** An end that lies in another part may not stand out beside it. */
+  static List<Diagnostic> outsideFaults(Meeting meeting, Axis along) {
+    Range own = meeting.first().box().on(along);
+    Range its = meeting.second().box().on(along);
+    if (its.contains(own)) {
+      return List.of();
+    }
+    boolean low = own.from().isShorterThan(its.from());
+    Length out = low ? its.from().minus(own.from()) : own.to().minus(its.to());
+    return List.of(
+        Diagnostic.error(
+                "lap-outside",
+                meeting.entry().at("end"),
+                "the end of %s stands out %s past the %s of %s"
+                    .formatted(
+                        meeting.first().name(),
+                        meeting.print(out),
+                        Face.of(along, low ? -1 : 1).word(),
+                        meeting.second().name()))
+            .also(meeting.second().at(), meeting.second().name() + " is defined here")
+            .hint("move or narrow one of them, so that the joint ends with the part"));
+  }
+
+  /** A joint that the first part enters towards another face than the one that meets. */
+  static Joint entering(Meeting meeting, Face towards, Box contact) {
+    boolean glued = meeting.entry().yes("glue", false);
+    return new Joint(
+        meeting.entry().kind(),
+        meeting.first().name(),
+        meeting.face(),
+        meeting.second().name(),
+        towards,
+        contact,
+        glued,
+        glued,
+        List.of(),
+        Optional.empty(),
         meeting.entry().at());
   }
 }
