@@ -326,9 +326,9 @@
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
-  <#elseif has("cut-half-lap")>
-    <@title "Cut the half-laps" + inParts()/>
-    <@say "Mark out the half-laps on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
+  <#elseif has("cut-half-lap") || has("cut-cross-lap")>
+    <@title "Cut the " + noun + inParts()/>
+    <@say "Mark out the " + noun + " on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
     <#if cut.onEdge>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts as wide as the parts: notched and put together on edge, their edges must lie flush."/>
       <@say "Stand each part on edge against the mitre gauge, cut at both lines first, then clear what is between."/>
@@ -503,7 +503,7 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
-  <#assign laps = glueTerms?filter(t -> ["half-lap"]?seq_contains(t.term))>
+  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap"]?seq_contains(t.term))>
   <#if laps?size gt 0 && laps?size == glueTerms?size>
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many(t.term, t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
@@ -603,6 +603,9 @@
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
+      <#if laps?size gt 0>
+        <@say "Set a small clamp with pads over each lap, so that the faces that meet are pressed together."/>
+      </#if>
     </#if>
     <@squaring/>
     <@say "Wipe off the glue that comes out with a damp cloth, before it skins over."/>

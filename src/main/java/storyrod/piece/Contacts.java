@@ -18,11 +18,13 @@ final class Contacts {
   private final Map<String, Blank> blanks;
   private final LengthFormat format;
 
+  private final SlantedCuts slants;
   private final SolidContacts solids;
 
   Contacts(Map<String, Blank> blanks, LengthFormat format, SlantedCuts slants) {
     this.blanks = blanks;
     this.format = format;
+    this.slants = slants;
     this.solids = new SolidContacts(slants, format);
   }
 
@@ -42,6 +44,9 @@ final class Contacts {
       return fault(
           Diagnostic.error("joint-to-itself", entry.at(), first.name() + " is joined to itself")
               .hint("name two different parts"));
+    }
+    if (type.crosses()) {
+      return new Crossings(slants, format).find(entry, first, meeting.face(), second);
     }
     return solids.isAskew(first, meeting.face(), second)
         ? solids.find(entry, first, meeting.face(), second)
@@ -68,7 +73,7 @@ final class Contacts {
     return new Found(Optional.of(contact), Optional.empty(), Optional.empty());
   }
 
-  private static Found fault(Diagnostic diagnostic) {
+  static Found fault(Diagnostic diagnostic) {
     return new Found(Optional.empty(), Optional.empty(), Optional.of(diagnostic));
   }
 

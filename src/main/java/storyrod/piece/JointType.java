@@ -23,6 +23,14 @@ public interface JointType {
     return entry.text("into");
   }
 
+  /**
+   * Whether the two parts are described right through each other, so that their meeting is the
+   * space that both take; else they are described face to face.
+   */
+  default boolean crosses() {
+    return false;
+  }
+
   /** What has to be lengthened before anything is cut; nothing unless a kind says so. */
   default List<Extension> extensions(Entry entry) {
     return List.of();

@@ -4,6 +4,7 @@ import java.util.List;
 import storyrod.description.EntryType;
 import storyrod.piece.joint.Brads;
 import storyrod.piece.joint.Butt;
+import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
@@ -20,6 +21,7 @@ public final class JointTypes {
       List.of(
           new Brads(),
           new Butt(),
+          new CrossLap(),
           new Dado(),
           new FastenedTop(),
           new Groove(),

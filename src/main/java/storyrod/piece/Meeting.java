@@ -21,7 +21,7 @@ import storyrod.measure.LengthFormat;
  * @param face the face of the first part
  * @param second the part that takes it
  * @param contact where they touch before either is lengthened, in the frame of the first part, flat
- *     on the face's axis unless its end is slanted
+ *     on the face's axis unless its end is slanted; where they cross, the space that both take
  * @param askew more about it, where one of them is turned or cut at an angle
  */
 public record Meeting(

@@ -80,9 +80,33 @@ final class RandomJoints {
   }
 
   static final List<Maker> ALL =
-      List.of(RandomJoints::dado, RandomJoints::halfLap, RandomJoints::tenon, RandomJoints::tongue);
+      List.of(
+          RandomJoints::crossLap,
+          RandomJoints::dado,
+          RandomJoints::halfLap,
+          RandomJoints::tenon,
+          RandomJoints::tongue);
 
   private RandomJoints() {}
+
+  private static Sample crossLap(Random random) {
+    boolean fromAbove = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: odd, x: 0 to 400, y: 150 to 180, z: 0 to %s, grain: x}
+          rail: {stock: ash, x: %s, y: 0 to 300, z: 0 to %s, grain: y}
+        joints:
+          - cross-lap: {end: rail.%s, into: post%s}
+        """
+            .formatted(
+                mm(random, 40, 120),
+                between(mm(random, 1, 379), 20),
+                mm(random, 41, 120),
+                fromAbove ? "bottom" : "top",
+                random.nextBoolean() ? "" : ", depth: " + (fromAbove ? "post.top - " : "") + mm(random, 1, 39)),
+        fromAbove ? Face.TOP : Face.BOTTOM);
+  }
 
   private static Sample dado(Random random) {
     return new Sample(
