@@ -10,15 +10,16 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 
 /**
  * What cuts have in common that are made at one setting of a machine.
  *
  * @param verb CUT or DRILL
  * @param term the trade's word for the cut
- * @param size a trench's width, a tenon's thickness, a hole's diameter or a roundover's radius; for
- *     pocket holes the part's thickness; for a slope what it takes at its end; zero for what is cut
- *     along a path
+ * @param size a trench's width, a tenon's thickness, a slot's width, a hole's diameter or a
+ *     roundover's radius; for pocket holes the part's thickness; for a slope what it takes at its
+ *     end; zero for what is cut along a path
  * @param depth how deep, or how long a tenon is; zero where it goes right through; for a slope how
  *     far it runs
  */
@@ -55,6 +56,9 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
       case Slanted.Slope slope -> new CutKind(Verb.CUT, slope.term(), slope.drop(), slope.run());
       case Slanted.Housing housing ->
           new CutKind(Verb.CUT, housing.term(), housing.mouth().length(), housing.depth());
+      case Slots slots ->
+          new CutKind(
+              Verb.CUT, slots.term(), slots.width(), slots.through() ? Length.ZERO : slots.depth());
       case Cut.InPlace inPlace ->
           new CutKind(Verb.DRILL, inPlace.term(), inPlace.diameter(), inPlace.depth());
     };

@@ -11,6 +11,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 
 /**
  * Who stands in whose way where parts lean, or are cut at an angle, so near to each other that
@@ -47,6 +48,7 @@ public final class Passing {
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;
       case Cut.PocketHoles pockets -> false;
+      case Slots slots -> false;
       case Cut.InPlace inPlace -> false;
     };
   }

@@ -10,6 +10,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 
 /** Screws of one joint that stand so close that the wood between them splits. */
 final class CrowdedFasteners implements Check {
@@ -67,6 +68,7 @@ final class CrowdedFasteners implements Check {
       case Cut.PocketHoles pockets -> Stream.empty();
       case Slanted.Slope slope -> Stream.empty();
       case Slanted.Housing housing -> Stream.empty();
+      case Slots slots -> Stream.empty();
       case Cut.InPlace inPlace -> Stream.empty();
     };
   }

@@ -20,9 +20,12 @@ final class LapThickness implements Check {
   }
 
   @Override
-  public String explanation() {
-    return "Where parts are lapped, each keeps about half of its thickness, or of its width where it"
-        + " stands on edge; less than a third is weak (common practice).";
+  public Explanation explanation() {
+    return new Explanation(
+        "Where parts are lapped, each keeps about half of its thickness, or of its width where it"
+            + " stands on edge; less than a third is weak.",
+        "Common practice.",
+        "It does not work out what the lap carries.");
   }
 
   @Override

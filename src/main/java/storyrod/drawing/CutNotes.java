@@ -19,6 +19,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.words.Words;
 
 /** What a note says of each cut: the trade's word, how many, how deep, and for what. */
@@ -82,6 +83,7 @@ final class CutNotes {
           case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
           case Slanted.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
           case Slanted.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
+          case Slots s -> new Equal(s, s.count(), s.centres(), s.width().toMm() / 2);
           case Cut.InPlace i ->
               new Equal(
                   i, i.bores().size(), i.bores().stream().map(Cut.InPlace.Bore::mouth).toList(), 0);
@@ -100,6 +102,7 @@ final class CutNotes {
       case Slanted.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
       case Slanted.Housing h ->
           words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
+      case Slots s -> slots(s, count);
       case Cut.InPlace i -> inPlace(i, count);
     };
   }
@@ -166,6 +169,16 @@ final class CutNotes {
         holes.through() ? words.say("part.through", named) : deep(named, holes, holes.depth());
     String deep = countersunk(through, holes);
     return forWhat(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
+  }
+
+  /** Width and length, and how the ends are; the depth is that in the middle. */
+  private String slots(Slots slots, int count) {
+    LengthFormat format = piece.description().format();
+    String size =
+        words.say("size.two", format.format(slots.width()), format.format(slots.length()));
+    String form = slots.form().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String named = words.say("part." + form, words.say("part.sized", size, cutFor(slots, count)));
+    return slots.through() ? words.say("part.through", named) : deep(named, slots, slots.depth());
   }
 
   private String countersunk(String said, Cut.Holes holes) {

@@ -12,6 +12,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Cut.InPlace.Bore;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 
 /**
  * A part turned, never mirrored, so that its length runs to the right and the face with most cuts
@@ -93,6 +94,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
       case Slanted.Slope slope -> 1;
       case Slanted.Housing housing -> 4;
+      case Slots slots -> slots.count() * (slots.through() ? 1 : 3);
       case Cut.InPlace inPlace -> 0;
     };
   }
@@ -187,6 +189,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
                 turned(s.second()),
                 s.at());
         case Slanted.Housing h -> turnedHousing(h);
+        case Slots s -> turnedSlots(s);
         case Cut.InPlace i ->
             new Cut.InPlace(
                 i.term(),
@@ -231,6 +234,24 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
 
     private Range turned(Range range, Face old) {
       return new Range(turned(range.end(-old.sign()), old), turned(range.end(old.sign()), old));
+    }
+
+    private Cut turnedSlots(Slots slots) {
+      Axis along = turned(slots.along());
+      boolean against = (old(along).sign() < 0) != slots.step().isNegative();
+      Point first = against ? slots.centres().getLast() : slots.centres().getFirst();
+      return new Slots(
+          slots.term(),
+          slots.form(),
+          turned(slots.from()),
+          turned(first),
+          along,
+          slots.step().abs(),
+          slots.count(),
+          slots.size(),
+          slots.through(),
+          slots.forWhat(),
+          slots.at());
     }
 
     private Cut turnedHoles(Cut.Holes holes) {

@@ -15,6 +15,7 @@ import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.words.Words;
 
 /**
@@ -110,6 +111,7 @@ final class Measures {
       }
       case Slanted.Slope slope -> addSlope(view, slope);
       case Slanted.Housing housing -> addHousing(view, housing);
+      case Slots slots -> addSlots(view, slots);
       case Cut.InPlace inPlace -> {}
     }
   }
@@ -240,28 +242,37 @@ final class Measures {
   }
 
   private void addHoles(Face view, Cut.Holes holes) {
-    Point first = holes.centres().getFirst();
-    Point last = holes.centres().getLast();
+    addRow(view, holes.along(), holes.centres(), holes.step());
+  }
+
+  /** The middles as of holes; length, width and depth stand in the note. */
+  private void addSlots(Face view, Slots slots) {
+    addRow(view, slots.along(), slots.centres(), slots.step());
+  }
+
+  private void addRow(Face view, Axis along, List<Point> centres, Length step) {
+    Point first = centres.getFirst();
+    Point last = centres.getLast();
     for (Axis axis : inPlane(view)) {
-      wantPlace(view, axis, first, axis == holes.along() ? last : first);
+      wantPlace(view, axis, first, axis == along ? last : first);
     }
-    if (holes.count() > 1 && holes.along() != view.axis()) {
-      wantText(view, holes.along(), first, last, chain(holes));
+    if (centres.size() > 1 && along != view.axis()) {
+      wantText(view, along, first, last, chain(step, centres.size()));
     }
   }
 
   /** Equal steps and what they come to; where rounded steps do not add up, the total holds. */
-  private String chain(Cut.Holes holes) {
-    Length total = holes.step().times(holes.count() - 1L);
-    if (holes.count() == 2) {
+  private String chain(Length step, int count) {
+    Length total = step.times(count - 1L);
+    if (count == 2) {
       return format.format(total);
     }
-    Length printed = format.rounded(holes.step()).times(holes.count() - 1L);
+    Length printed = format.rounded(step).times(count - 1L);
     boolean addsUp = printed.equals(format.rounded(total));
     return words.say(
         addsUp ? "part.chain" : "part.chain-rounded",
-        holes.count() - 1,
-        format.format(holes.step()),
+        count - 1,
+        format.format(step),
         format.format(total));
   }
 

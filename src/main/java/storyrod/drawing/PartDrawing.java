@@ -18,6 +18,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.words.Words;
 
 /**
@@ -153,6 +154,13 @@ final class PartDrawing {
         case Slanted.Slope s -> addStretch(s.first().x(), s.second().x(), features);
         case Slanted.Housing h ->
             features.addAll(List.of(h.removed().x().from(), h.removed().x().to()));
+        case Slots s ->
+            s.centres()
+                .forEach(
+                    centre -> {
+                      features.add(s.around(centre).x().from());
+                      features.add(s.around(centre).x().to());
+                    });
         case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
         case Cut.Shaped s -> Curves.places(s.contour()).forEach(features::add);
         case Cut.Roundover r -> {}

@@ -18,6 +18,7 @@ import storyrod.measure.Length;
 /** Machining on one part, in the frame of the piece. The set of cuts is closed. */
 public sealed interface Cut
     permits Slanted,
+        Slots,
         Cut.Trench,
         Cut.Tenon,
         Cut.Shaped,
@@ -37,7 +38,7 @@ public sealed interface Cut
   /** Where the description asks for it. */
   Span at();
 
-  /** The boxes that it takes away; none for round holes. They may overlap. */
+  /** The boxes that it takes away; none for holes and slots with round ends. They may overlap. */
   default List<Box> boxes() {
     return List.of();
   }

@@ -101,6 +101,13 @@ final class PartShape {
         case Slanted.Slope slope -> cuts.add(slope(slope, flips));
         case Slanted.Housing housing -> cuts.add(housing(housing, flips));
         case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
+        case Slots slots ->
+            slots
+                .centres()
+                .forEach(
+                    c ->
+                        cuts.add(
+                            "slot" + slots.form() + slots.through() + box(slots.around(c), flips)));
       }
     }
     Collections.sort(cuts);

@@ -18,6 +18,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
 record CutData(Piece piece, PartPhrases phrases) {
@@ -33,7 +34,9 @@ record CutData(Piece piece, PartPhrases phrases) {
     LengthFormat bits = kind.verb() == Verb.DRILL ? format.forBits() : format;
     data.put("size", bits.formatWithUnit(kind.size()));
     data.put("depth", kind.depth().isPositive() ? format(kind.depth()) : "");
+    data.put("length", cut instanceof Slots slots ? format(slots.length()) : "");
     data.put("forKind", forKind(cut));
+    data.put("forTitle", forTitle(cut));
     data.put("forOne", isForOne(cut));
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
@@ -52,6 +55,7 @@ record CutData(Piece piece, PartPhrases phrases) {
       case Cut.Shaped shaped -> "";
       case Cut.Roundover roundover -> "";
       case Cut.PocketHoles pockets -> pockets.angleDegrees() + "°";
+      case Slots slots -> "";
       case Cut.InPlace inPlace -> "";
     };
   }
@@ -83,6 +87,13 @@ record CutData(Piece piece, PartPhrases phrases) {
         .filter(Cut.Trench.class::isInstance)
         .map(Cut.Trench.class::cast)
         .anyMatch(trench -> CutKind.isStopped(part, trench));
+  }
+
+  private String forTitle(Cut cut) {
+    return cut.forWhat()
+        .flatMap(item -> Optional.ofNullable(piece.description().items().get(item)))
+        .map(item -> item.title())
+        .orElse("");
   }
 
   private String forKind(Cut cut) {

@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import storyrod.geometry.Box;
 import storyrod.geometry.Edge;
@@ -10,6 +11,7 @@ import storyrod.geometry.Range;
 import storyrod.geometry.Segment;
 import storyrod.piece.Cut;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 
 /** A cut's exact geometry for {@code plan.json}, every length in whole micrometres. */
 final class CutJson {
@@ -29,6 +31,7 @@ final class CutJson {
       case Cut.PocketHoles holes -> put(json, holes);
       case Slanted.Slope slope -> put(json, slope);
       case Slanted.Housing housing -> put(json, housing);
+      case Slots slots -> put(json, slots);
       case Cut.InPlace inPlace -> put(json, inPlace);
     }
     return json;
@@ -110,6 +113,17 @@ final class CutJson {
     json.put("bottom_um", range(housing.bottom()));
     json.put("run_um", range(housing.run()));
     json.put("removed_um", box(housing.removed()));
+  }
+
+  private static void put(Map<String, Object> json, Slots slots) {
+    json.put("kind", "slots");
+    json.put("form", slots.form().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.put("along", slots.along().word());
+    json.put("length_um", slots.length().toMicrometres());
+    json.put("width_um", slots.width().toMicrometres());
+    json.put("depth_um", slots.depth().toMicrometres());
+    json.put("through", slots.through());
+    json.put("centres_um", points(slots.centres()));
   }
 
   private static void put(Map<String, Object> json, Cut.InPlace inPlace) {

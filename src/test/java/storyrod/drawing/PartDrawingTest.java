@@ -26,6 +26,7 @@ import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 
 class PartDrawingTest {
   private static final Size AREA = WindowBench.PART_AREA;
@@ -216,6 +217,18 @@ class PartDrawingTest {
       case Slanted.Slope s -> {}
       case Slanted.Housing h -> {}
       case Cut.InPlace i -> {}
+      case Slots s -> {
+        for (Axis axis : Axis.values()) {
+          if (axis != s.from().axis()) {
+            Length first = s.centres().getFirst().on(axis);
+            Length last = s.centres().getLast().on(axis);
+            addPlace(new Range(first.min(last), first.max(last)), part.box().on(axis), lengths);
+          }
+        }
+        words.add(sample.format().format(s.width()) + " × " + sample.format().format(s.length()));
+        words.add(s.through() ? "through" : sample.format().format(s.depth()) + " deep");
+        lengths.add(s.step().times(s.count() - 1L));
+      }
       case Cut.Shaped s -> {
         for (Axis axis : s.contour().axes()) {
           addRange(s.contour().extent(axis), part.box().on(axis), lengths);
