@@ -318,6 +318,28 @@
       <@say "Cut to the depth in several passes, and stop at the lines."/>
     </#if>
     <@say "Clear out the chips and square the ends with the chisel."/>
+  <#elseif has("cut-round-ended-mortise")>
+    <@title "Rout the mortises for the loose tenons" + inParts()/>
+    <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
+    <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
+    <@say "Set the guide so that the bit runs along the line of the part drawing, and keep it on the face that is seen, on both parts of a joint."/>
+    <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
+    <@say "Write one number on the two mortises of each joint."/>
+  <#elseif has("cut-biscuit-slot")>
+    <@title "Cut the biscuit slots" + inParts()/>
+    <@say "Hold the parts that meet in their place and strike the middle of each biscuit across both, as the part drawings give it: " + letters() + "."/>
+    <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep, and its fence so that the slot lies where the part drawing shows it."/>
+    <@say "Rest the fence on the face that is seen, on both parts of a joint, so that these faces come out flush."/>
+    <@say "Line the joiner's mark up with each line, press its fence down flat, and plunge to the stop: the part drawings show how many slots each part has."/>
+  <#elseif has("cut-peg-slot")>
+    <@title "Cut the peg slots" + inParts()/>
+    <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under the tongue."/>
+    <@say "Clear out what is between with a chisel, along the grain of the wood beside it, until a peg slides from end to end: " + cut.length + " over all."/>
+  <#elseif has("cut-fastener-slot")>
+    <@title "Cut the slots for the top fasteners" + inParts()/>
+    <@say "Mark the middle of each slot on " + fulls(parts) + " from the part drawings."/>
+    <@say "Cut each slot " + cut.size + " wide, " + cut.depth + " deep and " + cut.length + " long, with a biscuit joiner or a router and edge guide run along the upper edge."/>
+    <@say "Try a fastener: its tongue should slide in without force, and from end to end."/>
   <#elseif has("cut-tenon")>
     <@title "Cut the tenons" + onParts()/>
     <@say "Mark out the tenons on " + fulls(parts) + " from the part drawings."/>
@@ -390,10 +412,17 @@
       <@say "Try the depth in an offcut of the door's thickness: the cup must lie flush, and the point of the bit must not come through."/>
       <@say "Work at a drill press, against a fence, so that every cup has the same distance from the edge."/>
     </#if>
+    <#if has("drill-dowel-hole")>
+      <@say "Lay the parts that meet beside each other as they will be joined, faces that are seen the same way, and strike each hole's line across both."/>
+      <@say "Set the jig by the face that is seen, on both parts of a joint, and line it up with each line: " + letters() + "."/>
+      <@say "Bore to the stop, and clear the chips out of every hole: what is left in it keeps the joint from closing."/>
+      <@say "Try a dowel by hand: it should go in with light taps, and come out again."/>
+    <#else>
     <#if total(parts) gt 1>
       <@say "Mark out the holes from one and the same end of every part."/>
     </#if>
     <@say "Drill " + fulls(parts) + " as the part drawings show."/>
+    </#if>
     <#if cut.forKind == "shelf-pin" && total(parts) gt 1>
       <@say "Lay facing parts side by side and see that the rows agree."/>
     </#if>
@@ -437,7 +466,12 @@
     </#if>
     <#if each.kind == "other">
       <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
-    <#elseif each.kind != "top-fastener" && each.kind != "rotating-fastener">
+    <#elseif each.kind == "plug">
+      <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
+      <@say "Once the glue is dry, saw the plugs off just proud and pare them flush, from the edge that the grain runs up from."/>
+    <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
+      <#if !has("fit-glue")><@say "Set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in dry, half in each part."/></#if>
+    <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
@@ -495,6 +529,9 @@
   </#if>
 </#macro>
 
+<#-- What lies in both parts of a joint. -->
+<#assign inserts = hardware?filter(h -> ["dowel", "biscuit", "loose-tenon"]?seq_contains(h.kind))>
+
 <#macro glueing>
   <@turning/>
   <#if base?size gt 0>
@@ -508,10 +545,16 @@
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many(t.term, t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
+  <#elseif inserts?size gt 0>
+    <#list inserts as each>
+      <#assign room = (each.kind == "dowel")?then("holes", (each.kind == "biscuit")?then("slots", "mortises"))>
+      <@say "Run glue round the walls of the " + room + " of one part, and set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in it."/>
+      <@say "Put glue into the " + room + " of the other part" + (each?is_last)?then(" and a thin coat on the faces that meet", "") + (each.kind == "biscuit")?then("; go on at once, for a biscuit swells and grips in minutes", "") + "."/>
+    </#list>
   <#else>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>
-  <#if glueTerms?size gt 0>
+  <#if glueTerms?size gt 0 || inserts?size gt 0>
     <@say "Push " + fulls(moving) + " home."/>
   <#else>
     <@say "Set " + fulls(moving) + " back in place."/>

@@ -16,6 +16,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 
 /**
  * What is special about an operation, in words such as {@code mill-solid} or {@code fit-glue}: by
@@ -99,6 +100,7 @@ public final class Traits {
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
+      case Slots slots -> "cut-" + slots.term().replace(' ', '-');
       case Cut.InPlace inPlace -> "drill-hole";
     };
   }
@@ -106,6 +108,9 @@ public final class Traits {
   private String drilling(Cut.Holes holes) {
     boolean isCup =
         holes.forWhat().map(this::item).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+    if (holes.term().equals("dowel hole")) {
+      return "drill-dowel-hole";
+    }
     return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
   }
 
@@ -138,7 +143,7 @@ public final class Traits {
   }
 
   private static boolean needsClamps(Joint joint) {
-    return joint.glued() && joint.fasteners().isEmpty();
+    return joint.glued() && joint.driven().isEmpty();
   }
 
   private String alone(Operation operation) {

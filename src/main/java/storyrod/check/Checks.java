@@ -10,10 +10,13 @@ import storyrod.piece.Piece;
 public final class Checks {
   public static final List<Check> ALL =
       List.of(
+          new BiscuitSize(),
+          new BoresMeet(),
           new BradLength(),
           new BreaksOut(),
           new CrowdedFasteners(),
           new DadoDepth(),
+          new DowelSize(),
           new EmptySpace(),
           new FinishUntried(),
           new HingeCount(),
@@ -22,6 +25,7 @@ public final class Checks {
           new KeptPieces(),
           new LapThickness(),
           new LoosePart(),
+          new LooseTenonSize(),
           new MortiseWall(),
           new MortisesMeet(),
           new NearMiss(),

@@ -225,6 +225,16 @@ public record Description(
     /** A hinge with two leaves that are let into the edges of door and case. */
     BUTT_HINGE,
     SHELF_PIN,
+    /** A round peg, glued into both parts of a joint. */
+    DOWEL,
+    /** A flat oval of pressed beech, glued into a slot of both parts. */
+    BISCUIT,
+    /** A tenon of its own, glued into a mortise of both parts. */
+    LOOSE_TENON,
+    /** A plug of wood over a sunk screw. */
+    PLUG,
+    /** A wooden block whose tongue slides in a slot of the rail. */
+    BUTTON,
     FOOT,
     LEVELLING_FOOT,
     /** What ties a piece to the wall. */
@@ -240,7 +250,12 @@ public record Description(
     }
 
     public boolean isTopFastener() {
-      return this == TOP_FASTENER || this == ROTATING_FASTENER;
+      return this == TOP_FASTENER || this == ROTATING_FASTENER || this == BUTTON;
+    }
+
+    /** Whether it lies in both parts of a joint and is driven from neither. */
+    public boolean isInsert() {
+      return this == DOWEL || this == BISCUIT || this == LOOSE_TENON;
     }
   }
 
@@ -256,6 +271,12 @@ public record Description(
    * @param leafWidth from a butt hinge's pin to the edge of its leaf
    * @param leafThickness how deep a butt hinge's leaf is let in
    * @param centres between the two holes of a pull
+   * @param width of a loose tenon, a biscuit or a button
+   * @param thickness of a loose tenon, a biscuit or a button, or what a rotating fastener is let in
+   * @param tongue how far a button or a top fastener reaches into its slot
+   * @param tongueThickness how thick that tongue is
+   * @param travel how far in all the top can move on a fastener
+   * @param slotDepth how deep the slot for a biscuit is
    */
   public record ItemSizes(
       Optional<Length> bottomClearance,
@@ -265,9 +286,21 @@ public record Description(
       Optional<Length> cupEdge,
       Optional<Length> leafWidth,
       Optional<Length> leafThickness,
-      Optional<Length> centres) {
+      Optional<Length> centres,
+      Optional<Length> width,
+      Optional<Length> thickness,
+      Optional<Length> tongue,
+      Optional<Length> tongueThickness,
+      Optional<Length> travel,
+      Optional<Length> slotDepth) {
     public static final ItemSizes NONE =
         new ItemSizes(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

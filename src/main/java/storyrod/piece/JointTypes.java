@@ -2,13 +2,16 @@ package storyrod.piece;
 
 import java.util.List;
 import storyrod.description.EntryType;
+import storyrod.piece.joint.Biscuits;
 import storyrod.piece.joint.Brads;
 import storyrod.piece.joint.Butt;
 import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
+import storyrod.piece.joint.Dowels;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
 import storyrod.piece.joint.HalfLap;
+import storyrod.piece.joint.LooseTenon;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
@@ -19,13 +22,16 @@ import storyrod.piece.joint.Tongue;
 public final class JointTypes {
   public static final List<JointType> ALL =
       List.of(
+          new Biscuits(),
           new Brads(),
           new Butt(),
           new CrossLap(),
           new Dado(),
+          new Dowels(),
           new FastenedTop(),
           new Groove(),
           new HalfLap(),
+          new LooseTenon(),
           new PocketScrews(),
           new Rabbet(),
           new Screws(),

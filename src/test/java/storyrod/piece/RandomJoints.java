@@ -104,7 +104,9 @@ final class RandomJoints {
                 between(mm(random, 1, 379), 20),
                 mm(random, 41, 120),
                 fromAbove ? "bottom" : "top",
-                random.nextBoolean() ? "" : ", depth: " + (fromAbove ? "post.top - " : "") + mm(random, 1, 39)),
+                random.nextBoolean()
+                    ? ""
+                    : ", depth: " + (fromAbove ? "post.top - " : "") + mm(random, 1, 39)),
         fromAbove ? Face.TOP : Face.BOTTOM);
   }
 
