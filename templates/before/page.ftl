@@ -3,7 +3,7 @@
      checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
 <#-- So many entries of the contents stand in a column. -->
-<#assign columnLength = 42>
+<#assign columnLength = 47>
 <div class="section" id="before">
 <@frame.head say('before.title')/>
 <h1>${say('before.title')}</h1>
@@ -50,7 +50,7 @@
 <h1<#if before.contentsFollow> class="follows"</#if>>${say('before.contents')}</h1>
 <#list entries?chunk(2 * columnLength) as spread>
 <#assign height = (spread?size gt 24)?then((spread?size / 2)?ceiling, spread?size)>
-<table class="two"><tr>
+<table class="two<#if !spread?is_first> next-spread</#if>"><tr>
 <#list spread?chunk(height) as column><td class="column"><table class="contents"><colgroup><col class="number"/><col/><col class="page"/></colgroup>
 <#list column as entry>
 <#if entry.number?has_content><tr><td class="n">${entry.number}</td><td><a href="#${entry.id}">${entry.text}</a></td><td class="page"><a href="#${entry.id}" class="target"></a></td></tr>

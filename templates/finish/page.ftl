@@ -1,5 +1,5 @@
 <#-- The finish and the findings worth telling. Gets: finish, none or one (product, coats, dryHours,
-     sandTo, triedOn); notes.findings (severity, message, hints, code); end.findingsFirst, whether
+     sandTo, triedOn, woods, area, oily: whether its rags can catch fire); notes.findings (severity, message, hints, code); end.findingsFirst, whether
      the findings stand on the page of the contents; end.finishFollows, whether this goes on below the
      last step. -->
 <#import "/frame/macros.ftl" as frame>
@@ -9,7 +9,7 @@
 <#list finish as f>
 <#if !end.finishFollows><@frame.head say('finish.title')/></#if>
 <h1 id="finish"<#if end.finishFollows> class="follows"</#if>>${say('finish.title')}</h1>
-<div class="caution"><b>${say('caution.label')}</b> <#list 1..3 as i>${say('finish.care.' + i)} </#list></div>
+<div class="caution"><b>${say('caution.label')}</b> <#list 1..3 as i><#if i gt 1 || f.oily>${say('finish.care.' + i)} </#if></#list></div>
 <h2>${say('finish.test')}</h2>
 <p>${say('finish.test.text', f.woods, f.sandTo, f.coats)} <#if f.triedOn?has_content>${say('finish.tried', f.triedOn)}<#else>${say('finish.untried')}</#if></p>
 <p class="sign">${say('finish.test.sign')}</p>

@@ -8,7 +8,7 @@
 <#if shopping.boards?has_content>
 <h2>${say('shopping.boards')}</h2>
 <table class="list">
-<thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.bought-as')}</th><th class="figure">${say('column.net')}</th><th class="figure">${say('column.waste')}</th><th class="figure">${say('column.to-buy')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
+<thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.bought-as')}</th><th class="figure">${say('column.net.' + unitWord)}</th><th class="figure">${say('column.waste')}</th><th class="figure">${say('column.to-buy.' + unitWord)}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
 <tbody>
 <#list shopping.boards as board>
 <tr><td>${board.stock}</td><td class="figure">${board.boughtAs}</td><td class="figure">${board.net}</td><td class="figure">${board.wastePercent} %</td><td class="figure">${board.toBuy}</td><td class="figure last">${board.cost}</td></tr>

@@ -40,10 +40,13 @@
   <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + plural(p.title?uncap_first) + mark></#if>
   <#return plain(p) + mark>
 </#function>
-<#-- What goes by one name in two sizes is named once. -->
+<#-- What goes by one name in two sizes is named once: the drawer fronts. -->
 <#function plains list>
   <#local names = []>
-  <#list list?map(p -> plain(p)) as name><#if !names?seq_contains(name)><#local names = names + [name]></#if></#list>
+  <#list list as p>
+    <#local name = (list?filter(other -> plain(other) == plain(p))?size gt 1 && p.numbers?size == 0)?then(plain(p + {"count": 2}), plain(p))>
+    <#if !names?seq_contains(name)><#local names = names + [name]></#if>
+  </#list>
   <#return joined(names)>
 </#function>
 <#function fulls list><#return joined(list?map(p -> full(p)))></#function>
@@ -84,7 +87,7 @@
     </#if>
     <@say "Joint the edges that meet, until no light shows between them."/>
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps above and below in turn."/>
-    <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+    <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
     <@title "Mill the " + stock.material + " to " + thickness/>
     <@say "Choose straight, dry boards and keep the best faces for what is seen."/>
@@ -287,13 +290,13 @@
   <#elseif has("cut-bevel")>
     <@title "Bevel the ends" + ofParts()/>
     <@say "Tilt the blade to " + cut.angle + " from square and check it with the sliding bevel on a trial cut."/>
-    <@say "Set a stop, so that the long side of each part keeps the length of the part drawing: " + letters() + "."/>
-    <@say "Look at the part drawing before each cut: it shows which face is the long one."/>
+    <@say "Set a stop, so that each part, measured over all, keeps the length of the part drawing: " + letters() + "."/>
+    <@say "Look at the part drawing before each cut: it shows which way each end leans."/>
   <#elseif has("cut-mitre")>
     <@title "Mitre the ends" + ofParts()/>
     <@say "Set the mitre gauge to " + cut.angle + " from square and check it with the sliding bevel on a trial cut."/>
-    <@say "Set a stop, so that the long edge of each part keeps the length of the part drawing: " + letters() + "."/>
-    <@say "Look at the part drawing before each cut: it shows which edge is the long one."/>
+    <@say "Set a stop, so that each part, measured over all, keeps the length of the part drawing: " + letters() + "."/>
+    <@say "Look at the part drawing before each cut: it shows which way each end slants."/>
   <#elseif has("cut-chamfer")>
     <@title "Chamfer the edges" + ofParts()/>
     <@say "Mark " + cut.size + " from the edge on both faces of " + fulls(parts) + ", where the part drawings show a chamfer."/>
@@ -359,6 +362,26 @@
       <@say "Cut each shoulder first, with the part against the mitre gauge and a stop, then take the waste off pass by pass."/>
     </#if>
     <@say "Try each pair together by hand: shave a wall or a floor that is high, and write one number on both."/>
+  <#elseif has("cut-open-mortise")>
+    <@title "Cut the open mortises" + inParts()/>
+    <@say "Mark out the open mortises on the ends and both edges of " + fulls(parts) + " from the part drawings, with the marking gauge set once for all; cross the waste."/>
+    <@say "Saw both cheeks on an offcut of the same thickness first: the gap is " + cut.size + " wide and " + cut.depth + " deep."/>
+    <@say "Saw the cheeks in all parts on the waste side, with the same face against the jig each time."/>
+    <@say "Take out the waste at the bottom with a coping saw and chisel back to the line, from both edges to the middle."/>
+  <#elseif has("cut-bridle-cheek")>
+    <@title "Cut the bridle cheeks" + inParts()/>
+    <@say "Mark out the cheeks on both faces of " + fulls(parts) + " from the part drawings, the shoulder lines carried all round with a square."/>
+    <@say "Set the depth to " + cut.depth + " and cut both faces of an offcut of the same thickness: what is left should go into the open mortise by hand without play."/>
+    <@say "Cut each shoulder first, against a stop, then take the waste off pass by pass, the same on the other face."/>
+    <@say "Pare each to its own mortise, and write one number on both."/>
+  <#elseif has("cut-lid-groove")>
+    <@title "Cut the lid grooves" + inParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep: that is more than the edge of the lid, so that it slides."/>
+    <@say "Cut a trial groove in an offcut and run the edge of the lid in it: it should slide with a little play and not rattle."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
+    </#list>
+    <@say "Run the edge named along the fence" + cut.stops?then(", and stop where the part drawing shows a stop; square the end of the groove with a chisel", "") + "."/>
   <#elseif has("cut-tongue")>
     <@title "Cut the tongues" + onParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
@@ -540,11 +563,11 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
-  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap"]?seq_contains(t.term))>
+  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek"]?seq_contains(t.term))>
   <#if laps?size gt 0 && laps?size == glueTerms?size>
-    <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many(t.term, t.count))) + ", shoulders too."/>
+    <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
-    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in."/>
+    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), "") + "."/>
   <#elseif inserts?size gt 0>
     <#list inserts as each>
       <#assign room = (each.kind == "dowel")?then("holes", (each.kind == "biscuit")?then("slots", "mortises"))>
@@ -580,7 +603,7 @@
     <@say "Reach in from below and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw through each fastener, and do not force it tight."/>
   <#elseif has("fit-front")>
-    <@title "Fix " + plains(moving)/>
+    <@title "Fix " + plains(moving) + (inUnits?size gt 0)?then(" of " + plains(inUnits), "")/>
     <#if total(moving) gt 1>
       <@say "Fix the fronts one after the other, the lowest first: " + fulls(moving) + "."/>
     </#if>
@@ -605,12 +628,15 @@
     <@say "Push the drawer shut and look at the gap once more."/>
   <#elseif has("fit-door")>
     <@title "Hang " + plains(moving)/>
+    <#if total(moving) gt 1>
+      <@say "Hang one after the other: " + fulls(moving) + "."/>
+    </#if>
     <#if hangers?seq_contains("concealed-hinge")>
-      <@say "Hold " + fulls(moving) + " open in the opening and set the arms of its hinges on their plates, the upper one first."/>
+      <@say "Hold " + pick(moving, fulls(moving), "each of them") + " open in its opening and set the arms of its hinges on their plates, the upper one first."/>
       <@say "Close it with care and look at the gap all round."/>
       <@say "Turn the screws of the hinges to shift it sideways, up and down, and in and out, until the gap is even and it closes flush."/>
     <#else>
-      <@say "Wedge " + fulls(moving) + " in the opening on thin shims, so that the gap is even all round."/>
+      <@say "Wedge " + pick(moving, fulls(moving), "each of them") + " in its opening on thin shims, so that the gap is even all round."/>
       <@say "Open it, prop it, and drive one screw into the second leaf of each hinge."/>
       <@say "Close it and look at the gap: pare a mortise deeper, or pack it with paper, until the gap is even."/>
       <@say "Drive the other screws."/>
@@ -647,7 +673,7 @@
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
       <#if laps?size gt 0>
-        <@say "Set a small clamp with pads over each lap, so that the faces that meet are pressed together."/>
+        <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
       </#if>
     </#if>
     <@squaring/>
@@ -656,6 +682,14 @@
       <@say (has("fit-glue"))?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
     </#if>
     <@standing/>
+  <#elseif has("fit-first") && hardware?size == 0 && base?size == 0 && onto?size == 0>
+    <@title "Set up " + plains(moving)/>
+    <@say "Set " + fulls(moving) + " upright on a level place and see that " + pick(moving, "it does", "they do") + " not rock."/>
+  <#elseif has("fit-lid")>
+    <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
+    <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>
+    <@say "Slide " + pick(moving, "it", "them") + " in" + inPiece?then(" " + homeFrom(), "") + ", as far as the grooves go, and draw " + pick(moving, "it", "them") + " out again: nothing should bind."/>
+    <@say "Shave the edge where it rubs. No glue comes near it."/>
   <#elseif hardware?size == 0 && has("fit-panel")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>
@@ -679,6 +713,7 @@
     <@aligning/>
     <@driving/>
     <@squaring/>
+    <@standing/>
   </#if>
 </#macro>
 
@@ -739,16 +774,17 @@
       <@title "Mount the " + noun/>
       <@say "Set each hinge out from the end of the door by about its own length, and mark round one leaf with a knife on the door's edge."/>
       <@say "Chisel the mortise to the thickness of the leaf, in thin slices from the middle to the lines."/>
-      <@say "Screw one leaf to the door, hold the door in its opening on shims, and mark the other leaf on the case."/>
-      <@say "Chisel that mortise too."/>
+      <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step", "") + ", and screw one leaf to the door."/>
+      <@say "Hold the door in its opening on shims, and mark the other leaf on the case."/>
+      <@say "Chisel that mortise too, and drill its pilot holes; its screws go in when the door is hung."/>
       <#break>
     <#case "knob">
       <@title "Mount the " + noun/>
-      <@say "Push the screw through from inside and turn the " + many("knob", item.count) + " on by hand."/>
+      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand."/>
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>
-      <@say "Close the door until its gap is even and its face lies flush, and mark on the inside where the " + noun + " and the strike meet."/>
+      <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet."/>
       <@say "Screw both on and try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">
@@ -770,16 +806,16 @@
       <#break>
     <#case "shelf-pin">
       <@title "Set the shelf pins"/>
-      <@say "Choose one height and push the " + number(item.count) + " pins in up to their collars."/>
+      <@say "Choose one height for each shelf and push its pins in up to their collars: " + number(item.count) + " in all."/>
       <@say "Count the holes from the bottom, so that each shelf lies level."/>
       <#break>
     <#case "foot">
       <@title "Mount the " + noun/>
       <@say "Lay the piece on its back on a blanket."/>
       <#if item.count == total(parts)>
-        <@say "Set one in the middle of the underside of " + (item.count gt 1)?then("each of ", "") + fulls(parts) + " and drive it straight."/>
+        <@say "Set one " + words["kind." + item.kind] + " in the middle of the underside of " + (item.count gt 1)?then("each of ", "") + fulls(parts) + " and drive it straight."/>
       <#else>
-        <@say "Set one in the middle of each place and drive it straight: " + number(item.count) + " in all."/>
+        <@say "Set one " + words["kind." + item.kind] + " in the middle of each place and drive it straight: " + number(item.count) + " in all."/>
       </#if>
       <@say "Stand the piece up again."/>
       <#break>
@@ -787,7 +823,7 @@
       <@title "Mount the " + item.title?uncap_first/>
       <@say "Mount " + number(item.count) + " as the maker's sheet says."/>
   </#switch>
-  <#if hardware?size gt 1>
+  <#if hardware?size gt 1 && item.kind != "butt-hinge">
     <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
   </#if>
 </#macro>
@@ -796,8 +832,8 @@
 <#list said as each>
 <@say "Note: " + each/>
 </#list>
-<#if inUnits?size gt 0>
-<@say ((verb == "fit" && has("fit-front"))?then("This is for ", "Do this for ") + plains(inUnits) + (total(inUnits) gt 1)?then(", which are alike.", ".")) />
+<#if inUnits?size gt 0 && !has("fit-front")>
+<@say "Do this for " + plains(inUnits) + (total(inUnits) gt 1)?then(", which are alike.", ".")/>
 </#if>
 <#switch verb>
   <#case "mill"><@milling/><#break>

@@ -87,6 +87,7 @@ ul.plain { list-style-type: none; }
 ul.plain li { margin-bottom: 1mm; }
 table.two { table-layout: fixed; }
 table.cautions { font-size: 8.5pt; line-height: 1.34; }
+table.next-spread { page-break-before: always; }
 table.contents { width: 100%; table-layout: fixed; font-size: 7.5pt; line-height: 1.25; border-collapse: separate; border-spacing: 0; }
 table.contents td { padding: 0.2mm 0; vertical-align: bottom; }
 table.contents tr.main td { font-size: 8.5pt; padding-top: 1.1mm; border-bottom: 0.12mm solid #9a9ea1; }

@@ -73,6 +73,16 @@ public record BuildPlan(List<Step> steps, List<Need> needs) {
       return operations.getFirst().verb();
     }
 
+    /** The full names of the parts that its operations are done to, in their order. */
+    public List<String> targets() {
+      return operations.stream().flatMap(operation -> operation.parts().stream()).toList();
+    }
+
+    /** Whether it has a setting whose key begins so. */
+    public boolean isSet(String start) {
+      return settings.stream().anyMatch(setting -> setting.key().startsWith(start));
+    }
+
     /**
      * The new parts that move to their place; the others are the first of an assembly and lie
      * ready.

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Located;
 import storyrod.piece.Joint;
@@ -27,7 +26,7 @@ public final class Fronts {
     this.piece = piece;
     this.nesting = nesting;
     piece.description().hardware().stream()
-        .filter(entry -> kind(entry.item().value()).isSlide())
+        .filter(entry -> piece.kind(entry.item().value()).isSlide())
         .flatMap(entry -> entry.parts().stream())
         .map(Located::value)
         .forEach(onSlides::add);
@@ -83,11 +82,7 @@ public final class Fronts {
     return !joint.glued()
         && joint.holding()
         && !joint.fasteners().isEmpty()
-        && joint.fasteners().stream().allMatch(each -> kind(each.item()) == ItemKind.WOOD_SCREW);
-  }
-
-  private ItemKind kind(String item) {
-    ItemEntry entry = piece.description().items().get(item);
-    return entry == null ? ItemKind.OTHER : entry.kind();
+        && joint.fasteners().stream()
+            .allMatch(each -> piece.kind(each.item()) == ItemKind.WOOD_SCREW);
   }
 }

@@ -61,9 +61,7 @@ record LeaningSeats(Part part, Part leaning) {
 
   /** Where the leaning part ends on the face that is touched, which a slanted cut may shorten. */
   private Length end(Face end, Face on) {
-    return leaning.cuts().stream()
-        .filter(Slanted.Slope.class::isInstance)
-        .map(Slanted.Slope.class::cast)
+    return leaning.cuts(Slanted.Slope.class).stream()
         .filter(slope -> slope.from() == end && slope.towards() == on)
         .map(slope -> slope.second().on(end.axis()))
         .findFirst()

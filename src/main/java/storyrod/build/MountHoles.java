@@ -23,7 +23,7 @@ record MountHoles(Piece piece) {
 
   /** The bit and the depth for each part that an entry's hardware is screwed to. */
   List<Setting> of(HardwareEntry entry) {
-    return entry.screw().flatMap(this::item).stream()
+    return entry.screw().flatMap(piece::item).stream()
         .flatMap(
             screw ->
                 entry.parts().stream()
@@ -34,13 +34,13 @@ record MountHoles(Piece piece) {
   /** The bit and the depth for the fasteners of a top. */
   List<Setting> of(Joint joint) {
     if (joint.fasteners().stream()
-        .flatMap(each -> item(each.item()).stream())
+        .flatMap(each -> piece.item(each.item()).stream())
         .noneMatch(item -> item.kind().isTopFastener())) {
       return List.of();
     }
     return joint.fasteners().stream()
         .filter(each -> is(each.item(), ItemKind.WOOD_SCREW))
-        .flatMap(each -> item(each.item()).stream())
+        .flatMap(each -> piece.item(each.item()).stream())
         .flatMap(screw -> taking(joint).flatMap(part -> pilot(screw, part).stream()))
         .toList();
   }
@@ -66,10 +66,6 @@ record MountHoles(Piece piece) {
   }
 
   private boolean is(String item, ItemKind kind) {
-    return item(item).filter(entry -> entry.kind() == kind).isPresent();
-  }
-
-  private Optional<ItemEntry> item(String name) {
-    return Optional.ofNullable(piece.description().items().get(name));
+    return piece.item(item).filter(entry -> entry.kind() == kind).isPresent();
   }
 }

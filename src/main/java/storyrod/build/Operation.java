@@ -32,6 +32,11 @@ public record Operation(
     hardware = List.copyOf(hardware);
   }
 
+  /** The same, taking other times. */
+  Operation lasting(int newMinutes, int newWaitMinutes) {
+    return new Operation(verb, target, parts, cuts, joints, hardware, newMinutes, newWaitMinutes);
+  }
+
   /** Its name in a maker's own order: {@code drill left-side}. */
   public String name() {
     return verb.word() + " " + target;

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.KeptBoard;
@@ -115,21 +113,9 @@ final class Operations {
     List<String> parts = piece.parts().stream().map(Part::name).toList();
     int dry = 60 * finish.dryHours() * finish.coats();
     Operation trial = timed(bare(Verb.TEST, FINISH, List.of(), List.of()));
-    all.add(lasting(trial, trial.minutes(), dry));
+    all.add(trial.lasting(trial.minutes(), dry));
     Operation coat = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
-    all.add(lasting(coat, coat.minutes() * finish.coats(), dry));
-  }
-
-  private static Operation lasting(Operation op, int minutes, int waitMinutes) {
-    return new Operation(
-        op.verb(),
-        op.target(),
-        op.parts(),
-        op.cuts(),
-        op.joints(),
-        op.hardware(),
-        minutes,
-        waitMinutes);
+    all.add(coat.lasting(coat.minutes() * finish.coats(), dry));
   }
 
   private void addMounts() {
@@ -155,7 +141,7 @@ final class Operations {
         timed(
             new Operation(
                 Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), sum(used), 0, 0));
-    all.add(lasting(one, one.minutes() * times(item, used), one.waitMinutes()));
+    all.add(one.lasting(one.minutes() * times(item, used), one.waitMinutes()));
   }
 
   /**
@@ -164,8 +150,7 @@ final class Operations {
   private int times(String item, List<ItemCount> used) {
     int count =
         used.stream().filter(each -> each.item().equals(item)).mapToInt(ItemCount::count).sum();
-    ItemEntry entry = piece.description().items().get(item);
-    return switch (entry == null ? ItemKind.OTHER : entry.kind()) {
+    return switch (piece.kind(item)) {
       case SLIDE, UNDER_SLIDE, PULL, KNOB, CATCH, ANTI_TIP_STRAP -> count;
       case CONCEALED_HINGE, BUTT_HINGE -> Math.ceilDiv(count, 2);
       case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> 1;
@@ -189,14 +174,6 @@ final class Operations {
 
   private Operation timed(Operation op) {
     List<String> words = traits.of(op);
-    return new Operation(
-        op.verb(),
-        op.target(),
-        op.parts(),
-        op.cuts(),
-        op.joints(),
-        op.hardware(),
-        Figures.STANDARD.work(words),
-        Figures.STANDARD.waiting(words));
+    return op.lasting(Figures.STANDARD.work(words), Figures.STANDARD.waiting(words));
   }
 }

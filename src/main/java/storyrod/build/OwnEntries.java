@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import storyrod.build.rule.Job;
-import storyrod.description.Description.OrderEntry;
-import storyrod.description.Description.StageEntry;
 import storyrod.description.Diagnostic;
+import storyrod.description.OrderEntry;
+import storyrod.description.StageEntry;
 
 /**
  * What the orders in a description name: the order of the piece, and for each unit that is a

@@ -17,11 +17,11 @@ import storyrod.build.BuildPlan.Need;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.PanelBeforeFrameCloses;
 import storyrod.build.rule.Rules;
-import storyrod.description.Description.OrderEntry;
-import storyrod.description.Description.StageEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
+import storyrod.description.OrderEntry;
 import storyrod.description.Span;
+import storyrod.description.StageEntry;
 import storyrod.piece.Piece;
 
 /** The maker's own orders, held to the rules of the trade. */

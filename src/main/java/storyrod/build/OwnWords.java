@@ -2,9 +2,9 @@ package storyrod.build;
 
 import java.util.List;
 import storyrod.build.rule.Job;
-import storyrod.description.Description.OrderEntry;
-import storyrod.description.Description.StageEntry;
 import storyrod.description.Diagnostic;
+import storyrod.description.OrderEntry;
+import storyrod.description.StageEntry;
 
 /** What a maker's stage says about operations, held against the operations there are. */
 record OwnWords(StageEntry stage, Job job) {

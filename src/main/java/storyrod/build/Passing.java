@@ -40,7 +40,7 @@ public final class Passing {
 
   private static boolean leans(Cut cut) {
     return switch (cut) {
-      case Slanted.Slope slope -> !slope.term().equals("chamfer");
+      case Slanted.Slope slope -> slope.kind() != Slanted.Slope.Kind.CHAMFER;
       case Slanted.Housing housing -> true;
       case Cut.Trench trench -> false;
       case Cut.Tenon tenon -> false;

@@ -67,9 +67,7 @@ public final class Seats {
   /** Whether its place is found by eye: a front by its gaps, a top by its overhangs. */
   private boolean isShifted(Joint joint) {
     return fronts.contains(operation.target())
-        || joint.fasteners().stream()
-            .map(each -> piece.description().items().get(each.item()))
-            .anyMatch(item -> item != null && item.kind().isTopFastener());
+        || joint.fasteners().stream().anyMatch(each -> piece.kind(each.item()).isTopFastener());
   }
 
   /** Whether this joint, or another of the same two parts, is a slot. */

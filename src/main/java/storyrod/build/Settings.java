@@ -22,7 +22,7 @@ import storyrod.piece.Slots;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
-  private static final List<String> FENCED = List.of("dado", "groove", "mortise");
+  private static final List<String> FENCED = List.of("dado", "groove", "lid groove", "mortise");
   private final Job job;
   private final Squares squares;
 
@@ -127,20 +127,19 @@ final class Settings {
 
   /** A chamfer by its size, a taper by what it takes and from where, an end by its angle. */
   private static List<Setting> slanted(Slanted.Slope slope) {
-    return switch (slope.term()) {
-      case "chamfer" -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
-      case "taper" ->
+    return switch (slope.kind()) {
+      case CHAMFER -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
+      case TAPER ->
           List.of(
               new Setting("taper-run", Optional.empty(), slope.run()),
               new Setting("taper-off", Optional.empty(), slope.drop()));
-      default -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
+      case BEVEL, MITRE -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
     };
   }
 
   private static Optional<Setting> countersink(List<Cut> cuts) {
-    return cuts.stream()
-        .filter(Cut.Holes.class::isInstance)
-        .map(cut -> ((Cut.Holes) cut).countersink())
+    return Cut.only(Cut.Holes.class, cuts).stream()
+        .map(Cut.Holes::countersink)
         .filter(Length::isPositive)
         .max(Length::compareTo)
         .map(head -> new Setting("countersink-diameter", Optional.empty(), head));
@@ -178,28 +177,34 @@ final class Settings {
         how + seat.face().word(), shown(job.piece().part(seat.on())), seat.distance());
   }
 
-  /** How far a top stands out past all that stands. */
+  /** How far a top, with all its parts, stands out past all that stands; where it is flush, 0. */
   private List<Setting> overhangs(Placing placing) {
     if (!job.late().isTop(placing.unit()) || placing.standing().isEmpty()) {
       return List.of();
     }
-    Part top = placing.unit().parts().getFirst();
+    List<Part> top = placing.unit().parts();
     List<Part> standing = placing.standing().stream().map(job.piece()::part).toList();
-    return Stream.of(Face.values())
-        .filter(face -> face.axis() != top.thickness())
-        .map(face -> overhang(top, standing, face))
-        .filter(setting -> setting.value().isPositive())
-        .toList();
+    List<Setting> all =
+        Stream.of(Face.values())
+            .filter(face -> face.axis() != top.getFirst().thickness())
+            .map(face -> overhang(top, standing, face))
+            .filter(setting -> !setting.value().isNegative())
+            .toList();
+    return all.stream().anyMatch(each -> each.value().isPositive()) ? all : List.of();
   }
 
-  private static Setting overhang(Part top, List<Part> standing, Face face) {
-    Length least =
-        standing.stream()
-            .map(part -> top.bounds().at(face).minus(part.bounds().at(face)))
-            .map(out -> face.sign() < 0 ? out.negated() : out)
-            .min(Length::compareTo)
-            .orElse(Length.ZERO);
-    return new Setting("overhang-" + face.word(), Optional.empty(), least);
+  private static Setting overhang(List<Part> top, List<Part> standing, Face face) {
+    return new Setting(
+        "overhang-" + face.word(), Optional.empty(), reach(top, face).minus(reach(standing, face)));
+  }
+
+  /** How far out the outermost of some parts goes. */
+  private static Length reach(List<Part> parts, Face face) {
+    return parts.stream()
+        .map(part -> part.bounds().at(face))
+        .map(at -> face.sign() < 0 ? at.negated() : at)
+        .max(Length::compareTo)
+        .orElseThrow();
   }
 
   private List<Setting> mount(Operation operation) {

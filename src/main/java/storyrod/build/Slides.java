@@ -39,7 +39,8 @@ final class Slides {
 
   /** Heights of the line, and how far the front of the drawer's side lies from the case's. */
   static List<Setting> of(Piece piece, HardwareEntry entry) {
-    return Optional.ofNullable(piece.description().items().get(entry.item().value()))
+    return piece
+        .item(entry.item().value())
         .filter(item -> item.kind().isSlide())
         .map(item -> new Slides(piece, entry, item).settings())
         .orElse(List.of());

@@ -1,6 +1,6 @@
 package storyrod.build;
 
-import java.util.Locale;
+import storyrod.words.Words;
 
 /** The stages of work in their usual order. */
 enum StageKey {
@@ -13,6 +13,6 @@ enum StageKey {
   HARDWARE;
 
   String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Words.hyphenated(this);
   }
 }

@@ -12,7 +12,7 @@ import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
 import storyrod.description.Description.HardwareEntry;
-import storyrod.description.Description.StageEntry;
+import storyrod.description.StageEntry;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Joint.ItemCount;

@@ -1,7 +1,7 @@
 package storyrod.build;
 
 import java.util.Optional;
-import storyrod.description.Description.StageEntry;
+import storyrod.description.StageEntry;
 
 /**
  * An operation with its place in good work.

@@ -27,10 +27,8 @@ final class TenonSettings {
     TenonSettings settings = new TenonSettings(shown);
     CutKind kind = CutKind.of(part, cuts.getFirst());
     Set<Setting> all = new LinkedHashSet<>();
-    shown.cuts().stream()
-        .filter(cut -> CutKind.of(shown, cut).equals(kind))
-        .filter(Cut.Tenon.class::isInstance)
-        .map(Cut.Tenon.class::cast)
+    shown.cuts(Cut.Tenon.class).stream()
+        .filter(tenon -> CutKind.of(shown, tenon).equals(kind))
         .forEach(tenon -> all.addAll(settings.of(tenon)));
     return List.copyOf(all);
   }

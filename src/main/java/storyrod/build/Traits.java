@@ -4,7 +4,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import storyrod.description.Description;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
@@ -17,6 +16,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.words.Words;
 
 /**
  * What is special about an operation, in words such as {@code mill-solid} or {@code fit-glue}: by
@@ -107,7 +107,7 @@ public final class Traits {
 
   private String drilling(Cut.Holes holes) {
     boolean isCup =
-        holes.forWhat().map(this::item).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+        holes.forWhat().map(piece::kind).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
     if (holes.term().equals("dowel hole")) {
       return "drill-dowel-hole";
     }
@@ -136,6 +136,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
+    if (operation.joints().stream().anyMatch(Joint::slides)) {
+      traits.add("fit-lid");
+    }
     if (traits.isEmpty()) {
       traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
     }
@@ -156,7 +159,7 @@ public final class Traits {
   /** Whether it is hung on hinges. */
   private boolean isDoor(Operation operation) {
     return piece.description().hardware().stream()
-        .filter(entry -> item(entry.item().value()).isHinge())
+        .filter(entry -> piece.kind(entry.item().value()).isHinge())
         .flatMap(entry -> entry.parts().stream())
         .anyMatch(part -> operation.parts().contains(part.value()));
   }
@@ -170,12 +173,7 @@ public final class Traits {
   }
 
   private String kind(String item) {
-    return word(item(item));
-  }
-
-  private ItemKind item(String name) {
-    Description.ItemEntry entry = piece.description().items().get(name);
-    return entry == null ? ItemKind.OTHER : entry.kind();
+    return Words.hyphenated(piece.kind(item));
   }
 
   /** The entries of the hardware list that a mounting operation mounts. */
@@ -183,10 +181,6 @@ public final class Traits {
     return piece.description().hardware().stream()
         .filter(entry -> entry.item().value().equals(operation.target()))
         .toList();
-  }
-
-  private static String word(ItemKind kind) {
-    return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private Part part(Operation operation) {

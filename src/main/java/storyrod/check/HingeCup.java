@@ -41,10 +41,7 @@ final class HingeCup implements Check {
     return piece.parts().stream()
         .flatMap(
             part ->
-                part.cuts().stream()
-                    .filter(Cut.Holes.class::isInstance)
-                    .map(Cut.Holes.class::cast)
-                    .flatMap(holes -> findings(piece, part, holes)))
+                part.cuts(Cut.Holes.class).stream().flatMap(holes -> findings(piece, part, holes)))
         .toList();
   }
 
@@ -52,7 +49,7 @@ final class HingeCup implements Check {
     Optional<ItemEntry> hinge =
         holes
             .forWhat()
-            .map(piece.description().items()::get)
+            .flatMap(piece::item)
             .filter(item -> item.kind() == ItemKind.CONCEALED_HINGE);
     return hinge.stream()
         .flatMap(

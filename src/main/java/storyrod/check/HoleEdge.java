@@ -40,13 +40,11 @@ final class HoleEdge implements Check {
 
   private List<Diagnostic> findings(Piece piece, Part part) {
     List<Diagnostic> found = new ArrayList<>();
-    List<Cut.Holes> rows = rows(part);
+    List<Cut.Holes> rows = part.cuts(Cut.Holes.class);
     for (int i = 0; i < rows.size(); i++) {
       Cut.Holes row = rows.get(i);
       nearEdge(piece, part, row).ifPresent(found::add);
-      part.cuts().stream()
-          .filter(Cut.Trench.class::isInstance)
-          .map(Cut.Trench.class::cast)
+      part.cuts(Cut.Trench.class).stream()
           .filter(trench -> halfInside(part, row, trench))
           .forEach(trench -> found.add(inSlot(part, row, trench)));
       for (Cut.Holes other : rows.subList(i, rows.size())) {
@@ -54,13 +52,6 @@ final class HoleEdge implements Check {
       }
     }
     return found;
-  }
-
-  private static List<Cut.Holes> rows(Part part) {
-    return part.cuts().stream()
-        .filter(Cut.Holes.class::isInstance)
-        .map(Cut.Holes.class::cast)
-        .toList();
   }
 
   private Optional<Diagnostic> nearEdge(Piece piece, Part part, Cut.Holes row) {

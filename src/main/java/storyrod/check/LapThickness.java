@@ -22,10 +22,10 @@ final class LapThickness implements Check {
   @Override
   public Explanation explanation() {
     return new Explanation(
-        "Where parts are lapped, each keeps about half of its thickness, or of its width where it"
-            + " stands on edge; less than a third is weak.",
+        "Where parts are lapped, each keeps about half of its thickness, or of its "
+            + "width where it stands on edge; less than a third is weak.",
         "Common practice.",
-        "It does not work out what the lap carries.");
+        "It does not work out what the joint carries.");
   }
 
   @Override

@@ -32,10 +32,8 @@ final class TenonCutAway implements Check {
   public List<Diagnostic> findings(Piece piece) {
     List<Diagnostic> found = new ArrayList<>();
     for (Part part : piece.parts()) {
-      for (Cut cut : part.cuts()) {
-        if (cut instanceof Cut.Tenon tenon) {
-          lost(part, tenon).forEach(loss -> found.add(diagnostic(piece, part, tenon, loss)));
-        }
+      for (Cut.Tenon tenon : part.cuts(Cut.Tenon.class)) {
+        lost(part, tenon).forEach(loss -> found.add(diagnostic(piece, part, tenon, loss)));
       }
     }
     return found;

@@ -30,11 +30,7 @@ final class TenonThickness implements Check {
   public List<Diagnostic> findings(Piece piece) {
     List<Diagnostic> found = new ArrayList<>();
     for (Part part : piece.parts()) {
-      for (Cut cut : part.cuts()) {
-        if (cut instanceof Cut.Tenon tenon) {
-          check(piece, part, tenon, found);
-        }
-      }
+      part.cuts(Cut.Tenon.class).forEach(tenon -> check(piece, part, tenon, found));
     }
     return found;
   }

@@ -1,7 +1,6 @@
 package storyrod.check;
 
 import java.util.List;
-import java.util.Optional;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
@@ -72,9 +71,7 @@ final class TippingOver implements Check {
   }
 
   private static ItemKind kind(Piece piece, HardwareEntry entry) {
-    return Optional.ofNullable(piece.description().items().get(entry.item().value()))
-        .map(item -> item.kind())
-        .orElse(ItemKind.OTHER);
+    return piece.kind(entry.item().value());
   }
 
   /** Its lowest part is above the floor, which is at 0. */

@@ -110,24 +110,13 @@ final class Checks {
     }
   }
 
-  /** Where all parts come from descriptions that are used, these bring their stock. */
   private void someStock() {
-    boolean isWhole = block.isProject() || block.isUsed() && !UsedFile.isNothing(text);
-    boolean brought = text.get("assemblies").isPresent() && !hasParts(text);
-    if (isWhole && text.get("stock").isEmpty() && !brought) {
+    Scope scope = context.scope();
+    if (scope.isWhole() && scope.lacksStock()) {
       add(
           Diagnostic.error("missing-key", block.inside().at(), "this project has no 'stock'")
               .hint("write `stock:` with a name for each, and its keys below"));
     }
-  }
-
-  private static boolean hasParts(Node node) {
-    return Declarations.child(node, "parts").isPresent()
-        || Declarations.child(node, "assemblies").orElse(node) instanceof Mapping inner
-            && inner != node
-            && inner.members().stream()
-                .map(Node.Member::value)
-                .anyMatch(each -> Declarations.child(each, "use").isEmpty() && hasParts(each));
   }
 
   private void someParts() {

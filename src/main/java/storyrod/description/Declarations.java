@@ -38,6 +38,7 @@ final class Declarations {
 
   /** Puts the names of a description or of a sub-assembly into its scope. */
   void declare(Mapping block) {
+    scope.setLacksStock(scope.isWhole() && lacksStock(block));
     each(block, "choices", this::choice);
     each(block, "sizes", (name, node) -> value(name, node, Kind.LENGTH));
     each(block, "numbers", (name, node) -> value(name, node, Kind.NUMBER));
@@ -51,6 +52,26 @@ final class Declarations {
     each(block, "parts", (name, node) -> all(name, instance -> part(instance, name, node)));
     each(
         block, "assemblies", (name, node) -> all(name, instance -> assembly(instance, name, node)));
+  }
+
+  /** Where all parts come from descriptions that are used, these bring their stock. */
+  private static boolean lacksStock(Mapping block) {
+    boolean brought = block.get("assemblies").isPresent() && !hasParts(block);
+    boolean isGiven =
+        block.get("stock").filter(each -> !isEmpty(each)).isPresent() || UsedFile.isNothing(block);
+    return !isGiven && !brought;
+  }
+
+  private static boolean isEmpty(Node node) {
+    return node instanceof Mapping mapping && mapping.members().isEmpty();
+  }
+
+  private static boolean hasParts(Node node) {
+    return child(node, "parts").isPresent()
+        || child(node, "assemblies").orElse(NONE) instanceof Mapping inner
+            && inner.members().stream()
+                .map(Member::value)
+                .anyMatch(each -> child(each, "use").isEmpty() && hasParts(each));
   }
 
   private static void each(Node node, String section, BiConsumer<Scalar, Node> declare) {
@@ -111,7 +132,7 @@ final class Declarations {
   /** An item's sizes, by its key in the description. */
   static ItemCells item(String full, Member item, Scope scope) {
     Map<String, Cell> sizes = new LinkedHashMap<>();
-    for (Key key : Sections.ITEM.keys()) {
+    for (Key key : SupplySections.ITEM.keys()) {
       Optional<Node> size = child(item.value(), key.name());
       if (key.type() instanceof ValueType.LengthValue && size.isPresent()) {
         Scalar called = new Scalar(item.key().text() + "." + key.name(), false, item.key().at());

@@ -31,6 +31,7 @@ public record Description(
     List<HardwareEntry> hardware,
     Optional<FinishEntry> finish,
     ShopEntry shop,
+    ClimateEntry climate,
     List<StageEntry> build,
     Map<String, String> options) {
   public Description {
@@ -46,7 +47,7 @@ public record Description(
     build = List.copyOf(build);
   }
 
-  /** A description without options. */
+  /** A description without options, of a piece for the usual room. */
   public Description(
       SourceText source,
       About about,
@@ -76,20 +77,10 @@ public record Description(
         hardware,
         finish,
         shop,
+        ClimateEntry.USUAL,
         build,
         Map.of());
   }
-
-  /**
-   * What the cover says: keys {@code project}, {@code maker}, {@code summary}, {@code edition} and
-   * {@code date} (ISO 8601).
-   */
-  public record About(
-      Located<String> project,
-      Optional<String> maker,
-      Optional<String> summary,
-      Optional<String> edition,
-      Optional<java.time.LocalDate> date) {}
 
   /** Where a stock comes from. */
   public enum StockKind {
@@ -116,6 +107,7 @@ public record Description(
    * @param boughtAs the rough thickness class of boards, such as 4/4, as a length
    * @param density in kg/m³, where given
    * @param grained whether the face of a sheet has a grain direction that parts must follow
+   * @param figures what else the project knows of it
    */
   public record StockEntry(
       String name,
@@ -127,7 +119,34 @@ public record Description(
       Optional<SheetSize> sheet,
       Optional<Price> price,
       Optional<Located<Rational>> density,
-      boolean grained) {}
+      boolean grained,
+      StockFigures figures) {
+    /** A stock of which the tables know the rest. */
+    public StockEntry(
+        String name,
+        Span at,
+        StockKind kind,
+        String species,
+        Located<Length> thickness,
+        Optional<Length> boughtAs,
+        Optional<SheetSize> sheet,
+        Optional<Price> price,
+        Optional<Located<Rational>> density,
+        boolean grained) {
+      this(
+          name,
+          at,
+          kind,
+          species,
+          thickness,
+          boughtAs,
+          sheet,
+          price,
+          density,
+          grained,
+          StockFigures.NONE);
+    }
+  }
 
   /**
    * A part, from where to where it runs before joints lengthen it.
@@ -137,6 +156,7 @@ public record Description(
    * @param grain the axis along which the part's length runs
    * @param outline where it is no plain rectangle across its thickness
    * @param staves how many boards of equal width it is glued up from; none where it is not said
+   * @param load the mass in kg that is spread over it
    * @param at the part's name in the text
    */
   public record PartEntry(
@@ -151,6 +171,7 @@ public record Description(
       Optional<Entry> turn,
       List<Entry> outline,
       Optional<Integer> staves,
+      Optional<Located<Rational>> load,
       Optional<String> say) {
     public PartEntry {
       outline = List.copyOf(outline);
@@ -178,6 +199,7 @@ public record Description(
           grain,
           Optional.empty(),
           List.of(),
+          Optional.empty(),
           Optional.empty(),
           say);
     }
@@ -260,58 +282,6 @@ public record Description(
   }
 
   /**
-   * Sizes that only some kinds of item have.
-   *
-   * @param bottomClearance what an under-mounted slide needs below the drawer's sides
-   * @param notch how deep an under-mounted slide lets the drawer's bottom be recessed, from the
-   *     lower edge of the sides to the underside of the bottom
-   * @param cupDiameter of a concealed hinge
-   * @param cupDepth of a concealed hinge
-   * @param cupEdge from the door's edge to the rim of the cup
-   * @param leafWidth from a butt hinge's pin to the edge of its leaf
-   * @param leafThickness how deep a butt hinge's leaf is let in
-   * @param centres between the two holes of a pull
-   * @param width of a loose tenon, a biscuit or a button
-   * @param thickness of a loose tenon, a biscuit or a button, or what a rotating fastener is let in
-   * @param tongue how far a button or a top fastener reaches into its slot
-   * @param tongueThickness how thick that tongue is
-   * @param travel how far in all the top can move on a fastener
-   * @param slotDepth how deep the slot for a biscuit is
-   */
-  public record ItemSizes(
-      Optional<Length> bottomClearance,
-      Optional<Length> notch,
-      Optional<Length> cupDiameter,
-      Optional<Length> cupDepth,
-      Optional<Length> cupEdge,
-      Optional<Length> leafWidth,
-      Optional<Length> leafThickness,
-      Optional<Length> centres,
-      Optional<Length> width,
-      Optional<Length> thickness,
-      Optional<Length> tongue,
-      Optional<Length> tongueThickness,
-      Optional<Length> travel,
-      Optional<Length> slotDepth) {
-    public static final ItemSizes NONE =
-        new ItemSizes(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
-  }
-
-  /**
    * An item of hardware with the sizes that matter.
    *
    * @param diameter a screw's shank, a pin's body
@@ -368,68 +338,6 @@ public record Description(
   /** The finish: what, how often, and whether it has been tried on this wood. */
   public record FinishEntry(
       Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {}
-
-  /**
-   * What the shop's machines and habits are; each has a usual value if not given.
-   *
-   * @param kerf the saw blade's cut
-   * @param edgeTrim what is cut off each edge of a sheet first
-   * @param extraLength what a rough part is longer than the finished one
-   * @param extraWidth what a rough part is wider than the finished one
-   * @param wastePercent what is bought beyond the rough parts, in per cent
-   */
-  public record ShopEntry(
-      Length kerf,
-      Length edgeTrim,
-      Length extraLength,
-      Length extraWidth,
-      Length planerWidth,
-      int wastePercent,
-      int clamps) {}
-
-  /**
-   * A stage of an order of work.
-   *
-   * @param unit the full name of the sub-assembly whose description brings it; empty for the
-   *     project's own
-   */
-  public record StageEntry(
-      Located<String> title, List<OrderEntry> order, Map<String, String> say, String unit) {
-    public StageEntry {
-      order = List.copyOf(order);
-      say = Collections.unmodifiableMap(new LinkedHashMap<>(say));
-    }
-
-    /** A stage of the project's own order. */
-    public StageEntry(Located<String> title, List<OrderEntry> order, Map<String, String> say) {
-      this(title, order, say, "");
-    }
-
-    /** Whether it comes from a description that is used. */
-    public boolean isBrought() {
-      return !unit.isEmpty();
-    }
-
-    /** Whether a part or a sub-assembly lies inside the unit that this is the order of. */
-    public boolean isAbout(String target) {
-      return !isBrought() || target.startsWith(unit + ".");
-    }
-
-    /** Whether its order has an operation, such as {@code fit left-side}. */
-    public boolean names(String operation) {
-      return order.stream().anyMatch(entry -> entry.toString().equals(operation));
-    }
-  }
-
-  /**
-   * One line of a maker's own order: an operation's verb and the part or assembly it is done to.
-   */
-  public record OrderEntry(Span at, String verb, String target) {
-    @Override
-    public String toString() {
-      return verb + " " + target;
-    }
-  }
 
   public Optional<PartEntry> part(String name) {
     return parts.stream().filter(part -> part.name().equals(name)).findFirst();

@@ -6,18 +6,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import storyrod.description.Description.About;
 import storyrod.description.Description.AssemblyEntry;
 import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.ItemSizes;
-import storyrod.description.Description.OrderEntry;
 import storyrod.description.Description.PartEntry;
 import storyrod.description.Description.Price;
 import storyrod.description.Description.SheetSize;
-import storyrod.description.Description.StageEntry;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.geometry.Axis;
@@ -54,7 +50,11 @@ final class DescriptionBuilder {
         connections("hardware").stream().map(DescriptionBuilder::hardware).toList(),
         project.find("finish", Entry.class).map(DescriptionBuilder::finish),
         new ShopDefaults(unit).shop(project.find("shop", Entry.class)),
-        stages(),
+        project
+            .find("climate", Entry.class)
+            .map(DescriptionBuilder::climate)
+            .orElse(ClimateEntry.USUAL),
+        Stages.of(root),
         options());
   }
 
@@ -128,7 +128,22 @@ final class DescriptionBuilder {
         entry.find("sheet", SheetSize.class),
         entry.find("price", Price.class),
         entry.findLocated("density", Rational.class),
-        entry.yes("grained", true));
+        entry.yes("grained", true),
+        new StockFigures(
+            entry.find("modulus", Rational.class),
+            entry.find("movement", Rational.class),
+            entry.find("sawn", String.class).filter("quarter"::equals).isPresent(),
+            entry.findLocated("measured", Length.class),
+            entry.yes("spalted", false)));
+  }
+
+  private static ClimateEntry climate(Entry entry) {
+    return new ClimateEntry(
+        entry.find("room", String.class).orElse(ClimateEntry.USUAL.room()),
+        entry.find("dry-celsius", Rational.class),
+        entry.find("dry-humidity", Rational.class),
+        entry.find("damp-celsius", Rational.class),
+        entry.find("damp-humidity", Rational.class));
   }
 
   private static <T extends Enum<T>> T word(Class<T> type, Entry entry) {
@@ -175,6 +190,7 @@ final class DescriptionBuilder {
         entry.find("turn", Entry.class),
         entry.list("outline"),
         entry.find("staves", Integer.class),
+        entry.findLocated("load", Rational.class),
         entry.find("say", String.class));
   }
 
@@ -213,30 +229,6 @@ final class DescriptionBuilder {
         numbered(block.shortName(), block.entry()),
         block.entry().at(),
         block.parts().toList());
-  }
-
-  /** The project's own, then those of the descriptions that are used, from the outside in. */
-  private List<StageEntry> stages() {
-    List<StageEntry> stages = new ArrayList<>();
-    project.list("build").forEach(entry -> stages.add(stage(entry, "")));
-    root.all()
-        .filter(Block::isUsed)
-        .forEach(
-            block ->
-                block
-                    .inside()
-                    .list("build")
-                    .forEach(entry -> stages.add(brought(stage(entry, block.name())))));
-    return stages;
-  }
-
-  /** Trial, finish and what a description is given are no work on the unit itself. */
-  private static StageEntry brought(StageEntry stage) {
-    List<OrderEntry> inside =
-        stage.order().stream()
-            .filter(each -> each.target().equals(Orders.ALL) || stage.isAbout(each.target()))
-            .toList();
-    return new StageEntry(stage.title(), inside, stage.say(), stage.unit());
   }
 
   private static ItemEntry item(String name, Entry entry) {
@@ -295,20 +287,5 @@ final class DescriptionBuilder {
         count(entry, "dry-hours", 24),
         count(entry, "sand-to", 180),
         entry.find("tried-on", String.class));
-  }
-
-  private static StageEntry stage(Entry entry, String unit) {
-    List<OrderEntry> order =
-        entry.find("order", List.class).stream()
-            .flatMap(all -> ((List<?>) all).stream())
-            .map(OrderEntry.class::cast)
-            .toList();
-    Map<String, String> say = new LinkedHashMap<>();
-    entry
-        .find("say", Map.class)
-        .ifPresent(
-            all ->
-                ((Map<?, ?>) all).forEach((key, words) -> say.put((String) key, (String) words)));
-    return new StageEntry(entry.located("stage", String.class), order, say, unit);
   }
 }

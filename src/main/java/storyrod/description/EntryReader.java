@@ -27,7 +27,7 @@ final class EntryReader {
     Map<String, Located<?>> values = new LinkedHashMap<>();
     ValueReader reader = new ValueReader(context);
     for (Member member : node.members()) {
-      key(type, member.key())
+      key(type, member)
           .flatMap(key -> reader.read(key.type(), member.value()))
           .ifPresent(value -> values.put(member.key().text(), value));
     }
@@ -35,21 +35,23 @@ final class EntryReader {
     return new Entry(type.name(), at, values);
   }
 
-  private Optional<Key> key(EntryType type, Scalar name) {
+  private Optional<Key> key(EntryType type, Member member) {
+    Scalar name = member.key();
     Optional<Key> known =
         type.keys().stream().filter(key -> key.name().equals(name.text())).findFirst();
     if (known.isEmpty()) {
-      context.diagnostics().add(unknown(type, name));
+      context.diagnostics().add(unknown(type, member));
     }
     return known;
   }
 
-  private static Diagnostic unknown(EntryType type, Scalar name) {
+  private static Diagnostic unknown(EntryType type, Member member) {
+    Scalar name = member.key();
     return Diagnostic.error(
             "unknown-key",
             name.at(),
             "'" + Quote.of(name.text()) + "' is no key of " + article(type.name()))
-        .hint(KeyHints.of(type, name));
+        .hint(KeyHints.of(type, member));
   }
 
   private static String article(String noun) {
@@ -58,7 +60,7 @@ final class EntryReader {
 
   private void reportMissing(EntryType type, Mapping node, Span at) {
     for (Key key : type.keys()) {
-      if (key.required() && node.get(key.name()).isEmpty()) {
+      if (key.required() && node.get(key.name()).isEmpty() && !isWithoutColon(key, type, node)) {
         context
             .diagnostics()
             .add(
@@ -67,6 +69,12 @@ final class EntryReader {
                     .hint("write `" + key.name() + ":` with " + Meaning.of(key)));
       }
     }
+  }
+
+  private static boolean isWithoutColon(Key key, EntryType type, Mapping node) {
+    return node.members().stream()
+        .map(member -> KeyHints.startsWithKey(type, member.key().text()))
+        .anyMatch(meant -> meant.filter(key.name()::equals).isPresent());
   }
 
   Optional<Entry> section(EntryType type, Node node) {
@@ -79,7 +87,13 @@ final class EntryReader {
         .map(
             mapping -> {
               Map<String, Entry> entries = new LinkedHashMap<>();
-              mapping.members().forEach(member -> named(type, member, entries));
+              List<Member> beside = new Beside(type, mapping).strays();
+              mapping.members().stream()
+                  .filter(member -> !beside.contains(member))
+                  .forEach(member -> named(type, member, entries));
+              beside.stream()
+                  .limit(1)
+                  .forEach(name -> context.diagnostics().add(Beside.fault(name)));
               return entries;
             });
   }
@@ -87,7 +101,7 @@ final class EntryReader {
   /** Reads a part or a sub-assembly as often as it is repeated, anything else once. */
   private void named(EntryType type, Member member, Map<String, Entry> entries) {
     NameStyle.check(member.key(), context);
-    if (type != Sections.PART && type != Sections.ASSEMBLY) {
+    if (type != PartSections.PART && type != PartSections.ASSEMBLY) {
       section(type, member).ifPresent(entry -> entries.put(member.key().text(), entry));
       return;
     }
@@ -101,7 +115,7 @@ final class EntryReader {
 
   private Optional<Entry> instance(EntryType type, Member member, Instance instance) {
     Context its = context.in(instance.scope());
-    if (type == Sections.PART) {
+    if (type == PartSections.PART) {
       return new EntryReader(its).section(type, member);
     }
     Scope inside = context.scope().assemblies().get(instance.name()).inside();
@@ -124,7 +138,7 @@ final class EntryReader {
   }
 
   private Optional<Entry> section(EntryType type, Member member) {
-    return Shapes.mapping(member.value(), context)
+    return Shapes.mapping(member.value(), context, KeyHints.asKeys(type))
         .map(mapping -> entry(type, mapping, member.key().at()));
   }
 

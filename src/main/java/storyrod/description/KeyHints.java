@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import storyrod.description.Node.Mapping;
+import storyrod.description.Node.Member;
 import storyrod.description.Node.Scalar;
 
 /** What to do about a key that a kind of entry does not have. */
@@ -31,21 +33,35 @@ final class KeyHints {
   /** How a kind of entry looks that is often taken for a single value. */
   private static final Map<EntryType, String> AS_KEYS =
       Map.of(
-          Sections.REPEAT, "`{count: 3, along: z, over: 0 to 30}`",
-          Sections.TURN, "`{about: y, by: 8, at: {x: 3, z: 16}}`",
-          Sections.QUARTER_TURN, "`{about: z, by: 90}`");
+          PartSections.REPEAT, "`{count: 3, along: z, over: 0 to 30}`",
+          PartSections.TURN, "`{about: y, by: 8, at: {x: 3, z: 16}}`",
+          PartSections.QUARTER_TURN, "`{about: z, by: 90}`");
 
   private KeyHints() {}
 
   static String asKeys(EntryType type) {
-    String usual = "write `key: value` lines, indented";
-    return AS_KEYS.containsKey(type) ? "write its keys, as in " + AS_KEYS.get(type) : usual;
+    List<String> needed =
+        type.keys().stream().filter(Key::required).map(key -> key.name() + ": ...").toList();
+    String usual = "`{" + String.join(", ", needed) + "}`";
+    return needed.isEmpty() && !AS_KEYS.containsKey(type)
+        ? "write `key: value` lines, indented"
+        : "write its keys, as in " + AS_KEYS.getOrDefault(type, usual);
   }
 
-  static String of(EntryType type, Scalar name) {
+  static String of(EntryType type, Member member) {
+    Scalar name = member.key();
     String word = name.text();
+    Optional<String> section = section(type, member.value());
+    if (section.isPresent()) {
+      return "indent it to make it part of `" + section.get() + "`";
+    }
     if (word.indexOf(':') > 0) {
       return "put a space behind the colon: `" + Quote.of(word.replaceFirst(":", ": ")) + "`";
+    }
+    if (startsWithKey(type, word).isPresent()) {
+      String key = startsWithKey(type, word).get();
+      return "write a colon behind `%s`: `%s:%s`"
+          .formatted(key, key, Quote.of(word.substring(key.length())));
     }
     if (word.contains(")") || word.contains(" ") || isWithoutColon(name)) {
       return COMMA;
@@ -54,6 +70,14 @@ final class KeyHints {
         .or(() -> otherWord(type, word))
         .or(() -> unindented(type, name))
         .orElseGet(() -> Names.suggest(word, type.keys().stream().map(Key::name)));
+  }
+
+  /** The key that a text begins with, where a colon may have been forgotten. */
+  static Optional<String> startsWithKey(EntryType type, String text) {
+    return type.keys().stream()
+        .map(Key::name)
+        .filter(key -> text.startsWith(key + " "))
+        .findFirst();
   }
 
   /** Inside braces a word without a colon becomes a key of its own. */
@@ -86,6 +110,25 @@ final class KeyHints {
 
   private static boolean isAlike(String key, String word) {
     return word.length() > 1 && key.length() > 2 && (key.endsWith(word) || word.startsWith(key));
+  }
+
+  /** The section whose entries have such keys, where one was not indented as far as the others. */
+  private static Optional<String> section(EntryType type, Node value) {
+    List<String> keys =
+        value instanceof Mapping mapping
+            ? mapping.members().stream().map(each -> each.key().text()).toList()
+            : List.of();
+    return keys.size() < 2
+        ? Optional.empty()
+        : type.keys().stream()
+            .filter(
+                key -> key.type() instanceof ValueType.Named named && hasAll(named.type(), keys))
+            .map(Key::name)
+            .findFirst();
+  }
+
+  private static boolean hasAll(EntryType type, List<String> keys) {
+    return keys.stream().allMatch(key -> has(type, key));
   }
 
   private static boolean has(EntryType type, String key) {

@@ -62,7 +62,7 @@ public final class Kinds {
       return List.of(listed.type());
     }
     if (type instanceof ValueType.Assemblies) {
-      return List.of(Sections.ASSEMBLY);
+      return List.of(PartSections.ASSEMBLY);
     }
     if (type instanceof ValueType.Kinds kinds) {
       return kinds.types();

@@ -29,6 +29,7 @@ public final class Meaning {
       case ValueType.EdgeName edge -> "two faces that meet, such as `front-top`";
       case ValueType.Point point -> "coordinates, such as `{x: 2, z: 10}`";
       case ValueType.OneOrMore some -> of(some.each()) + ", or a list";
+      case ValueType.MassValue mass -> "a weight, such as `25 kg` or `50 lb`";
       case ValueType.PriceValue price -> "a price, such as `7.80 per board-foot`";
       case ValueType.SheetSizeValue size -> "a size, such as `96 x 48`";
       case ValueType.DateValue date -> "a day, such as `2026-11-25`";

@@ -176,7 +176,11 @@ final class Names {
     return scope
         .find(Scope::stocks, name)
         .map(found -> Lookup.of(found.name()))
-        .orElseGet(() -> word("unknown-stock", name, scope.all(Scope::stocks).toList(), "stock"));
+        .orElseGet(
+            () ->
+                scope.lacksStock()
+                    ? Lookup.untold()
+                    : word("unknown-stock", name, scope.all(Scope::stocks).toList(), "stock"));
   }
 
   /** An item of the description, of what it is used by, or of the start set. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.description.Description.OrderEntry;
 import storyrod.description.Node.Member;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Scope.PartCells;

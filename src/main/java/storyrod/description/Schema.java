@@ -96,7 +96,7 @@ public final class Schema {
       case ValueType.YesNo yesNo -> map("enum", List.of("yes", "no"));
       case ValueType.AxisName axis -> map("enum", axes());
       case ValueType.Text text -> words();
-      case ValueType.Assemblies all -> named(reference(Sections.ASSEMBLY));
+      case ValueType.Assemblies all -> named(reference(PartSections.ASSEMBLY));
       case ValueType.Kinds kinds -> list(oneOf(kinds.types()));
       case ValueType.Words lists -> named(severalWords(2));
       case ValueType.PartLists lists -> named(severalWords(1));
@@ -131,6 +131,7 @@ public final class Schema {
       case ValueType.PartName part -> text(PATH + "$");
       case ValueType.ItemName item -> text(PATH + "$");
       case ValueType.StockName stock -> text(PATH + "$");
+      case ValueType.MassValue mass -> text("\\S\\s*(kg|lb)$");
       case ValueType.PriceValue price -> text("^\\d+(\\.\\d+)? +per +(board-foot|sheet)$");
       case ValueType.SheetSizeValue size -> text("^\\s*\\S.* x .*\\S\\s*$");
       case ValueType.DateValue date -> text("^\\d{4}-\\d{2}-\\d{2}$");

@@ -36,6 +36,7 @@ final class Scope {
   private Optional<Mapping> text = Optional.empty();
   private boolean open;
   private boolean unread;
+  private boolean stockless;
 
   private Scope(String prefix, Optional<Scope> outer, Unit unit, Pool pool) {
     this.prefix = prefix;
@@ -185,6 +186,20 @@ final class Scope {
 
   void setUnread() {
     unread = true;
+  }
+
+  /** Whether its parts need stock and there is none, which is told once for all of them. */
+  boolean lacksStock() {
+    return stockless || outer.filter(Scope::lacksStock).isPresent();
+  }
+
+  void setLacksStock(boolean lacks) {
+    stockless = lacks;
+  }
+
+  /** Whether it is that of a description, and not of something written in one. */
+  boolean isWhole() {
+    return outer.isEmpty();
   }
 
   /** The names whose meaning comes from outside. */

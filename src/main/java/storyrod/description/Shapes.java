@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.Optional;
+import java.util.function.Predicate;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Node.Sequence;
@@ -27,7 +28,28 @@ final class Shapes {
   static Optional<Mapping> mapping(Node node, Context context, String hint) {
     return node instanceof Mapping mapping
         ? Optional.of(mapping)
-        : context.fail(emptyOr(node, wrong(node, "keys with values", hint)));
+        : context.fail(emptyOr(node, wrong(node, "keys with values", keysHint(node, hint))));
+  }
+
+  private static String keysHint(Node node, String otherwise) {
+    return switch (node) {
+      case Scalar text when !text.quoted() && text.text().matches("[a-z][a-z0-9-]*:\\S.*") ->
+          "put a space behind the colon: `" + Quote.of(text.text().replaceFirst(":", ": ")) + "`";
+      case Sequence list when isEach(list, Shapes::isNamed) -> "take the `- ` away";
+      case Sequence list when isEach(list, Mapping.class::isInstance) ->
+          "write a name for each in place of the `- `, such as `left-side:`";
+      default -> otherwise;
+    };
+  }
+
+  private static boolean isEach(Sequence list, Predicate<Node> what) {
+    return !list.items().isEmpty() && list.items().stream().allMatch(what);
+  }
+
+  private static boolean isNamed(Node node) {
+    return node instanceof Mapping only
+        && only.members().size() == 1
+        && only.members().getFirst().value() instanceof Mapping;
   }
 
   static Optional<Sequence> sequence(Node node, Context context) {

@@ -82,8 +82,8 @@ final class Shared {
       return found;
     }
     return section.equals("shop")
-        ? OwnUnits.entry(file, found, Sections.SHOP)
-        : OwnUnits.entries(file, found, Sections.ITEM);
+        ? OwnUnits.entry(file, found, SupplySections.SHOP)
+        : OwnUnits.entries(file, found, SupplySections.ITEM);
   }
 
   private Optional<Mapping> section(Node root, String section) {

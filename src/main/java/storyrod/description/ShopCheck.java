@@ -3,7 +3,6 @@ package storyrod.description;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Description.SheetSize;
-import storyrod.description.Description.ShopEntry;
 import storyrod.measure.Length;
 
 /** A saw can cut with its kerf, and what is trimmed off a sheet is neither dust nor all of it. */

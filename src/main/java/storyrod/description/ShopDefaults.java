@@ -2,7 +2,6 @@ package storyrod.description;
 
 import java.util.LinkedHashMap;
 import java.util.Optional;
-import storyrod.description.Description.ShopEntry;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
 
@@ -26,7 +25,18 @@ record ShopDefaults(Unit unit) {
         shop.findLength("extra-width").orElse(EXTRA_WIDTH),
         shop.findLength("planer-width").orElse(PLANER_WIDTH),
         shop.find("waste-percent", Integer.class).orElse(WASTE_PERCENT),
-        shop.find("clamps", Integer.class).orElse(CLAMPS));
+        shop.find("clamps", Integer.class).orElse(CLAMPS),
+        shop.findLength("widest-fixed").orElse(ShopEntry.WIDEST_FIXED),
+        machines(shop));
+  }
+
+  private static ShopMachines machines(Entry shop) {
+    return new ShopMachines(
+        shop.findLength("jointer-width"),
+        shop.findLength("drum-sander-width"),
+        shop.findLength("crosscut"),
+        shop.findLength("shortest").orElse(ShopMachines.USUAL.shortest()),
+        shop.list("without", String.class));
   }
 
   private Length edgeTrim() {

@@ -67,7 +67,7 @@ final class StartSet {
         .forEach(
             (name, cells) ->
                 reader
-                    .section(Sections.ITEM, member(name).orElseThrow().value())
+                    .section(SupplySections.ITEM, member(name).orElseThrow().value())
                     .ifPresent(entry -> used.put(cells.name(), entry)));
     return used;
   }

@@ -79,8 +79,8 @@ final class StockCheck {
           Diagnostic.error(
                   "price",
                   stock.at("price"),
-                  "this stock is not sold per " + Sections.word(per.get()))
-              .hint("give its price per " + Sections.word(expected)));
+                  "this stock is not sold per " + ValueType.Choice.word(per.get()))
+              .hint("give its price per " + ValueType.Choice.word(expected)));
     }
   }
 

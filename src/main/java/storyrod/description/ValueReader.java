@@ -34,7 +34,7 @@ final class ValueReader {
       case ValueType.Section section -> entries.section(section.type(), node);
       case ValueType.SharedSection section -> entries.section(section.type(), node);
       case ValueType.Named named -> entries.named(named.type(), node);
-      case ValueType.Assemblies all -> entries.named(Sections.ASSEMBLY, node);
+      case ValueType.Assemblies all -> entries.named(PartSections.ASSEMBLY, node);
       case ValueType.Words all -> new WordLists(context).read(node);
       case ValueType.Gifts gifts -> new Shaped(context).gifts(node);
       case ValueType.Place place -> new Shaped(context).place(node);
@@ -85,6 +85,7 @@ final class ValueReader {
       case ValueType.PartName part -> words.part(text);
       case ValueType.ItemName item -> words.item(text);
       case ValueType.StockName stock -> words.stock(text);
+      case ValueType.MassValue mass -> words.mass(text);
       case ValueType.PriceValue price -> words.price(text);
       case ValueType.DateValue date -> words.date(text);
       case ValueType.Fraction fraction -> words.fraction(text);

@@ -1,6 +1,8 @@
 package storyrod.description;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What a key's value may be. Each kind is read, checked and worked out by the description reader.
@@ -31,7 +33,16 @@ public sealed interface ValueType {
   record YesNo() implements ValueType {}
 
   /** One of a few words; Java type {@link String}. */
-  record Choice(List<String> words) implements ValueType {}
+  record Choice(List<String> words) implements ValueType {
+    static Choice of(Enum<?>[] values) {
+      return new Choice(Arrays.stream(values).map(Choice::word).toList());
+    }
+
+    /** How a description writes one of a closed set of words. */
+    static String word(Enum<?> value) {
+      return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
 
   /** {@code A to B}; Java type {@link storyrod.geometry.Range}, never empty or reversed. */
   record RangeValue() implements ValueType {}
@@ -65,6 +76,9 @@ public sealed interface ValueType {
 
   /** A plain number above zero; Java type {@link storyrod.measure.Rational}. */
   record Amount() implements ValueType {}
+
+  /** {@code 25 kg} or {@code 50 lb}; Java type {@link storyrod.measure.Rational}, in kg. */
+  record MassValue() implements ValueType {}
 
   /** {@code 7.80 per board-foot}; Java type {@link Description.Price}. */
   record PriceValue() implements ValueType {}
@@ -117,7 +131,7 @@ public sealed interface ValueType {
   /** A list of {@code - KIND: {...}} of a closed set of kinds; {@link List} of {@link Entry}. */
   record Kinds(String what, List<EntryType> types) implements ValueType {}
 
-  /** A list of {@code VERB TARGET}; Java type {@link List} of {@link Description.OrderEntry}. */
+  /** A list of {@code VERB TARGET}; Java type {@link List} of {@link OrderEntry}. */
   record Orders() implements ValueType {}
 
   /** Words for a target or for {@code VERB TARGET}; Java type map of {@link String}. */

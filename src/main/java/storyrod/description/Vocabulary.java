@@ -11,8 +11,8 @@ import java.util.List;
  */
 public record Vocabulary(List<EntryType> joints, List<EntryType> cuts, List<String> operations) {
   public Vocabulary {
-    joints = joints.stream().map(Sections::withCondition).toList();
-    cuts = cuts.stream().map(Sections::withCondition).toList();
+    joints = joints.stream().map(PartSections::withCondition).toList();
+    cuts = cuts.stream().map(PartSections::withCondition).toList();
     operations = List.copyOf(operations);
   }
 }

@@ -41,7 +41,7 @@ final class Walk {
     } else if (type instanceof ValueType.OneOrMore some) {
       items(node).forEach(item -> value(some.each(), item));
     } else if (type instanceof ValueType.Assemblies && node instanceof Mapping all) {
-      all.members().forEach(member -> entry(Sections.ASSEMBLY, member.value()));
+      all.members().forEach(member -> entry(PartSections.ASSEMBLY, member.value()));
     } else if (type instanceof ValueType.Kinds kinds) {
       items(node).forEach(item -> kind(kinds.types(), item));
     } else if (type instanceof ValueType.Joints) {

@@ -25,10 +25,12 @@ final class WordValues {
   private static final List<String> AXES = List.of("x", "y", "z");
   private static final Pattern PRICE = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,6})?) +per +(\\S+)");
   private static final List<String> PRICE_UNITS =
-      List.of(Sections.word(PriceUnit.BOARD_FOOT), Sections.word(PriceUnit.SHEET));
+      List.of(ValueType.Choice.word(PriceUnit.BOARD_FOOT), ValueType.Choice.word(PriceUnit.SHEET));
   private static final Pattern FRACTION = Pattern.compile("1 ?/ ?(1|2|4|8|16|32|64|128)");
   private static final int FINEST = 128;
   private static final Pattern DEGREES = Pattern.compile("(.*\\S)\\s*(?:deg|°)");
+  private static final Pattern MASS = Pattern.compile("(.*\\S)\\s*(kg|lb)");
+  private static final Rational KG_PER_LB = Rational.of(45_359_237, 100_000_000);
   private static final Rational FULL_TURN = Rational.of(360, 1);
   private static final Rational MOST = Rational.of(1000, 1);
 
@@ -89,6 +91,20 @@ final class WordValues {
                                 text.at(),
                                 "expected a number above zero, found " + shown(text, found))
                             .hint("write a number above zero")));
+  }
+
+  /** In kg. */
+  Optional<Rational> mass(Scalar text) {
+    Matcher matcher = MASS.matcher(text.text());
+    if (!matcher.matches()) {
+      return context.fail(
+          Diagnostic.error(
+                  "weight", text.at(), "expected a weight with its unit, found " + text.kind())
+              .hint("write kg or lb behind the number, such as `25 kg` or `50 lb`"));
+    }
+    Scalar formula = new Scalar(matcher.group(1), false, text.part(0, matcher.end(1)));
+    return amount(formula)
+        .map(found -> matcher.group(2).equals("lb") ? found.times(KG_PER_LB) : found);
   }
 
   Optional<Angle> angle(Scalar text) {

@@ -59,7 +59,11 @@ final class YamlFaults {
     }
     int at = atTab ? problem : start + lead.indexOf('\t');
     return Optional.of(
-        error(at, "a tab stands where only spaces may be").hint("indent with spaces, two a level"));
+        error(at, "a tab stands where only spaces may be")
+            .hint(
+                lead.indexOf('\t') < 0
+                    ? "put a space in its place"
+                    : "indent with spaces, two a level"));
   }
 
   private Optional<Diagnostic> structure(String why, int at) {

@@ -132,7 +132,7 @@ final class YamlReader {
       Scalar key = scalar();
       Node value = node(parser.nextToken());
       end = Math.max(key.at().end(), value.at().end());
-      keep(new Member(key, value), members);
+      keep(YamlSlips.split(new Member(key, value), diagnostics), members);
     }
     boolean flow = isAt(start, '{');
     return new Mapping(List.copyOf(members.values()), span(start, flow ? tokenEnd() : end));

@@ -125,7 +125,7 @@ final class CurveNotes {
       middle = middle.with(face.axis(), flat.box().at(face));
     }
     Point wanted = middle;
-    return flat.shaped().stream()
+    return flat.cuts(Cut.Shaped.class).stream()
         .filter(shaped -> !shaped.inside())
         .flatMap(outline -> onPath(outline).stream())
         .min(Comparator.comparingDouble(at -> at.toMm().distance(wanted.toMm())))

@@ -146,7 +146,7 @@ final class CutNotes {
     }
     LengthFormat format = piece.description().format();
     List<Length> sizes =
-        Measures.inPlane(cut.from()).stream().map(mortise.removed()::size).sorted().toList();
+        DimensionSides.inPlane(cut.from()).stream().map(mortise.removed()::size).sorted().toList();
     String size =
         words.say("size.two", format.format(sizes.getFirst()), format.format(sizes.getLast()));
     return words.say("part.sized", size, term);
@@ -245,9 +245,7 @@ final class CutNotes {
   }
 
   private Optional<String> item(String name) {
-    return Optional.ofNullable(piece.description().items().get(name))
-        .map(ItemEntry::title)
-        .map(CutNotes::insideASentence);
+    return piece.item(name).map(ItemEntry::title).map(CutNotes::insideASentence);
   }
 
   /** A title's first letter made small, unless it begins a word of capitals. */
@@ -277,11 +275,12 @@ final class CutNotes {
   }
 
   private static boolean covers(Face view, Box box, Point tip) {
-    return Measures.inPlane(view).stream().allMatch(axis -> box.on(axis).contains(tip.on(axis)));
+    return DimensionSides.inPlane(view).stream()
+        .allMatch(axis -> box.on(axis).contains(tip.on(axis)));
   }
 
   private static List<Point> along(Face view, Box removed) {
-    List<Axis> axes = Measures.inPlane(view);
+    List<Axis> axes = DimensionSides.inPlane(view);
     Axis run =
         removed.size(axes.get(0)).isLongerThan(removed.size(axes.get(1)))
             ? axes.get(0)

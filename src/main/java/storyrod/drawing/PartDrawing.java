@@ -12,7 +12,9 @@ import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Contour;
 import storyrod.geometry.Face;
+import storyrod.geometry.Segment;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Mark;
@@ -162,7 +164,7 @@ final class PartDrawing {
                       features.add(s.around(centre).x().to());
                     });
         case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
-        case Cut.Shaped s -> Curves.places(s.contour()).forEach(features::add);
+        case Cut.Shaped s -> addShape(s.contour(), features);
         case Cut.Roundover r -> {}
         case Cut.Tenon t -> {
           features.add(t.tenon().x().from());
@@ -181,7 +183,19 @@ final class PartDrawing {
     return features;
   }
 
-  /** A slanted line must not be broken, so it is a feature all along. */
+  private void addShape(Contour contour, TreeSet<Length> features) {
+    Curves.places(contour).forEach(features::add);
+    for (Segment segment : contour.segments()) {
+      if (segment instanceof Segment.Arc arc) {
+        addStretch(arc.from().x(), arc.through().x(), features);
+        addStretch(arc.through().x(), arc.to().x(), features);
+      } else if (!segment.from().z().equals(segment.to().z())) {
+        addStretch(segment.from().x(), segment.to().x(), features);
+      }
+    }
+  }
+
+  /** A slanted or curved line must not be broken, so it is a feature all along. */
   private void addStretch(Length one, Length other, TreeSet<Length> features) {
     Length to = one.max(other);
     for (Length at = one.min(other); at.isShorterThan(to); at = at.plus(UNBROKEN)) {
@@ -225,9 +239,9 @@ final class PartDrawing {
   }
 
   private static Map<Face, Shown> projections(FlatPart flat) {
-    Set<Face> views = Measures.views(flat);
+    Set<Face> views = PartViews.of(flat);
     List<Box> removed = flat.removed();
-    boolean shaped = flat.isSlanted() || !flat.shaped().isEmpty();
+    boolean shaped = flat.isSlanted() || !flat.cuts(Cut.Shaped.class).isEmpty();
     Map<Face, Shown> shown = new LinkedHashMap<>();
     List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
         .filter(views::contains)

@@ -129,7 +129,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
   /** The view along a slope, in which it is a line; a chamfer beside the face shows there too. */
   private static Face profile(Slanted.Slope slope) {
     boolean besideFace = slope.from() == Face.FRONT || slope.towards() == Face.FRONT;
-    if (slope.term().equals("chamfer") && besideFace) {
+    if (slope.kind() == Slanted.Slope.Kind.CHAMFER && besideFace) {
       return Face.FRONT;
     }
     return switch (slope.along()) {

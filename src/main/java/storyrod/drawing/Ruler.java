@@ -90,11 +90,15 @@ record Ruler(double factor, List<Range> breaks) {
     Length from = stretch.from();
     for (Range gap : breaks) {
       if (gap.overlaps(stretch)) {
-        shown.add(new Range(from, gap.from()));
+        if (gap.from().isLongerThan(from)) {
+          shown.add(new Range(from, gap.from()));
+        }
         from = gap.to();
       }
     }
-    shown.add(new Range(from, stretch.to()));
+    if (stretch.to().isLongerThan(from)) {
+      shown.add(new Range(from, stretch.to()));
+    }
     return shown;
   }
 }

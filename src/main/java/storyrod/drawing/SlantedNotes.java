@@ -14,10 +14,10 @@ record SlantedNotes(Words words, LengthFormat format) {
   private static final List<Integer> SIXTHS = List.of(3, 2, 4, 1, 5);
 
   String said(Slanted.Slope slope) {
-    return switch (slope.term()) {
-      case "chamfer" -> words.say("part.chamfer", format.format(slope.run()));
-      case "taper" -> words.say("part.taper", format.format(slope.drop()));
-      default -> words.say("part." + slope.term(), slope.angle().toString());
+    return switch (slope.kind()) {
+      case CHAMFER -> words.say("part.chamfer", format.format(slope.run()));
+      case TAPER -> words.say("part.taper", format.format(slope.drop()));
+      case BEVEL, MITRE -> words.say("part." + slope.term(), slope.angle().toString());
     };
   }
 

@@ -20,7 +20,7 @@ final class Tenons {
 
   /** The equal one on the opposite end. */
   private static Optional<Cut.Tenon> twin(FlatPart flat, Cut.Tenon tenon) {
-    return flat.tenons().stream()
+    return flat.cuts(Cut.Tenon.class).stream()
         .filter(other -> other.from() == tenon.from().opposite())
         .filter(other -> other.term().equals(tenon.term()))
         .filter(other -> other.length().equals(tenon.length()))

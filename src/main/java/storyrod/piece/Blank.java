@@ -13,7 +13,7 @@ import storyrod.measure.Length;
 /**
  * A part before anything is cut in it.
  *
- * @param shoulder the box as described
+ * @param shoulder the box as described, a slanted end where its longest point lies
  * @param box the box with what joints add
  */
 public record Blank(
@@ -30,6 +30,11 @@ public record Blank(
 
   public Span at() {
     return entry.at();
+  }
+
+  /** The box as the description gives it, before any slant moves its ends. */
+  Box described() {
+    return new Box(entry.x().value(), entry.y().value(), entry.z().value());
   }
 
   Blank withBox(Box longer) {

@@ -1,6 +1,6 @@
 package storyrod.piece;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -69,13 +69,10 @@ final class BoxCutReader {
     boolean through =
         open.contains(Face.of(blank.thickness(), 1))
             && open.contains(Face.of(blank.thickness(), -1));
-    long atEdge = open.stream().filter(face -> face.axis() != blank.thickness()).count();
-    if (removed.equals(blank.box()) || open.isEmpty() || (cutout && (atEdge > 0 || !through))) {
+    boolean atEdge = open.stream().anyMatch(face -> face.axis() != blank.thickness());
+    boolean fits = cutout ? through && !atEdge : atEdge;
+    if (removed.equals(blank.box()) || !fits) {
       diagnostics.add(unfitCut(entry, blank, cutout));
-      return Optional.empty();
-    }
-    if (!cutout && atEdge == 0) {
-      diagnostics.add(unfitCut(entry, blank, false));
       return Optional.empty();
     }
     Face from =
@@ -111,12 +108,8 @@ final class BoxCutReader {
   }
 
   private static List<Face> openFaces(Box part, Box removed) {
-    List<Face> open = new ArrayList<>();
-    for (Face face : Face.values()) {
-      if (removed.at(face).equals(part.at(face))) {
-        open.add(face);
-      }
-    }
-    return open;
+    return Arrays.stream(Face.values())
+        .filter(face -> removed.at(face).equals(part.at(face)))
+        .toList();
   }
 }

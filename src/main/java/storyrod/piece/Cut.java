@@ -43,6 +43,11 @@ public sealed interface Cut
     return List.of();
   }
 
+  /** Those cuts that are of one kind, in their order. */
+  static <C extends Cut> List<C> only(Class<C> kind, List<Cut> cuts) {
+    return cuts.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
   /** Whether it takes in a part, or is for an item, by name. */
   default boolean isFor(String name) {
     return forWhat().filter(name::equals).isPresent();

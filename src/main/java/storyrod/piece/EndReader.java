@@ -111,36 +111,42 @@ final class EndReader {
     Face longSide = entry.expect("long", Face.class);
     Axis over = over(entry, blank, end);
     if (longSide.axis() != over) {
-      fail(
-          Diagnostic.error(
-                  "slope-side",
-                  entry.at("long"),
-                  "a %s of %s slants over its %s, from %s to %s, not towards its %s"
-                      .formatted(
-                          entry.kind(),
-                          new FaceRef(blank.name(), end),
-                          over == blank.thickness() ? "thickness" : "width",
-                          Face.of(over, -1).word(),
-                          Face.of(over, 1).word(),
-                          longSide.word()))
-              .hint(
-                  "name one of those two, or write `%s`"
-                      .formatted(entry.kind().equals("bevel") ? "mitre" : "bevel")));
+      fail(otherSide(entry, blank, end, over));
       return Optional.empty();
     }
     if (by.compareTo(Angle.ZERO) <= 0 || by.compareTo(Angle.RIGHT) >= 0) {
-      fail(
-          Diagnostic.error(
-                  "slope-angle",
-                  entry.at("by"),
-                  "an end is cut at more than 0° and less than 90° from square, not at " + by)
-              .hint(
-                  by.isZero()
-                      ? "leave the %s out if the end is square".formatted(entry.kind())
-                      : "give the angle from square; `long:` says which way it slants"));
+      fail(noAngle(entry, by));
       return Optional.empty();
     }
     return Optional.of(new Cutting(entry, end, longSide.opposite(), by));
+  }
+
+  private static Diagnostic otherSide(Entry entry, Blank blank, Face end, Axis over) {
+    return Diagnostic.error(
+            "slope-side",
+            entry.at("long"),
+            "a %s of %s slants over its %s, from %s to %s, not towards its %s"
+                .formatted(
+                    entry.kind(),
+                    new FaceRef(blank.name(), end),
+                    over == blank.thickness() ? "thickness" : "width",
+                    Face.of(over, -1).word(),
+                    Face.of(over, 1).word(),
+                    entry.expect("long", Face.class).word()))
+        .hint(
+            "name one of those two, or write `%s`"
+                .formatted(entry.kind().equals("bevel") ? "mitre" : "bevel"));
+  }
+
+  private static Diagnostic noAngle(Entry entry, Angle by) {
+    return Diagnostic.error(
+            "slope-angle",
+            entry.at("by"),
+            "an end is cut at more than 0° and less than 90° from square, not at " + by)
+        .hint(
+            by.isZero()
+                ? "leave the %s out if the end is square".formatted(entry.kind())
+                : "give the angle from square; `long:` says which way it slants");
   }
 
   private Optional<Cutting> toPlane(Entry entry, Blank blank, Face end) {

@@ -23,11 +23,25 @@ final class Held {
       groups.add(new LinkedHashSet<>(Set.of(unit)));
       nesting.parts(unit).forEach(part -> unitOf.put(part.name(), unit));
     }
+    Set<String> sliding = sliding(joints);
     for (Joint joint : joints) {
+      if (sliding.contains(joint.first())) {
+        continue;
+      }
       join(
           Optional.ofNullable(unitOf.get(joint.first())),
           Optional.ofNullable(unitOf.get(joint.second())));
     }
+  }
+
+  /** The parts that only run in grooves, such as the lid of a box. */
+  private static Set<String> sliding(List<Joint> joints) {
+    Set<String> sliding = new LinkedHashSet<>();
+    joints.stream().filter(Joint::slides).forEach(joint -> sliding.add(joint.first()));
+    joints.stream()
+        .filter(Joint::holding)
+        .forEach(joint -> sliding.removeAll(List.of(joint.first(), joint.second())));
+    return sliding;
   }
 
   private void join(Optional<String> one, Optional<String> two) {

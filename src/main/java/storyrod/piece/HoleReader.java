@@ -70,24 +70,20 @@ final class HoleReader {
   }
 
   private Optional<Point> firstCentre(Entry entry, Blank blank, Face face) {
-    PointAt at = entry.expect("at", PointAt.class);
-    Point point = Point.ORIGIN.with(face.axis(), blank.box().at(face));
-    for (Axis axis : Axis.values()) {
-      if (axis != face.axis()) {
-        if (at.on(axis).isEmpty()) {
-          diagnostics.add(
-              Diagnostic.error(
-                      "hole-place",
-                      entry.at("at"),
-                      "a hole in %s.%s needs its place on %s"
-                          .formatted(blank.name(), face.word(), axis.word()))
-                  .hint("add `" + axis.word() + ":` to `at`"));
-          return Optional.empty();
-        }
-        point = point.with(axis, at.on(axis).get());
-      }
+    PointOnFace centre = new PointOnFace(blank, face, entry.expect("at", PointAt.class)::on);
+    Optional<Axis> missing = centre.missing();
+    if (missing.isPresent()) {
+      String axis = missing.get().word();
+      diagnostics.add(
+          Diagnostic.error(
+                  "hole-place",
+                  entry.at("at"),
+                  "a hole in %s.%s needs its place on %s"
+                      .formatted(blank.name(), face.word(), axis))
+              .hint("add `" + axis + ":` to `at`"));
+      return Optional.empty();
     }
-    return Optional.of(point);
+    return Optional.of(centre.point());
   }
 
   private boolean rowIsWhole(Entry entry, boolean through) {

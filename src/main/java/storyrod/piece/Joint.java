@@ -42,6 +42,11 @@ public record Joint(
     fasteners = List.copyOf(fasteners);
   }
 
+  /** Whether the first part runs along the second to its seat, and out again. */
+  public boolean slides() {
+    return !holding && entry.axis() != firstFace.axis();
+  }
+
   /** A joint given in the first part's own frame, as it stands in the piece. */
   Joint posed(Pose first, Pose second) {
     if (!first.isTurned() && !second.isTurned()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import storyrod.description.EntryType;
 import storyrod.piece.joint.Biscuits;
 import storyrod.piece.joint.Brads;
+import storyrod.piece.joint.Bridle;
 import storyrod.piece.joint.Butt;
 import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
@@ -15,6 +16,7 @@ import storyrod.piece.joint.LooseTenon;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
+import storyrod.piece.joint.SlidingLid;
 import storyrod.piece.joint.Tenon;
 import storyrod.piece.joint.Tongue;
 
@@ -24,6 +26,7 @@ public final class JointTypes {
       List.of(
           new Biscuits(),
           new Brads(),
+          new Bridle(),
           new Butt(),
           new CrossLap(),
           new Dado(),
@@ -35,6 +38,7 @@ public final class JointTypes {
           new PocketScrews(),
           new Rabbet(),
           new Screws(),
+          new SlidingLid(),
           new Tenon(),
           new Tongue());
 

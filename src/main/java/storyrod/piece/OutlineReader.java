@@ -14,7 +14,7 @@ import storyrod.measure.LengthFormat;
 
 /**
  * Reads a part's outline: the rectangle with hollows, crowns and rounded corners, or a whole path.
- * Coordinates at an end that joints lengthen move out with it.
+ * Coordinates at an end that joints lengthen, or that a slant moves, go with it.
  */
 final class OutlineReader {
   private final Rectangle rectangle;
@@ -103,7 +103,7 @@ final class OutlineReader {
   private Point lengthened(Point point) {
     Point moved = point;
     for (Axis axis : Axis.values()) {
-      Range described = blank.shoulder().on(axis);
+      Range described = blank.described().on(axis);
       Range made = blank.box().on(axis);
       Length at = point.on(axis);
       if (at.equals(described.from())) {

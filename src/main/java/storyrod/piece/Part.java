@@ -79,6 +79,11 @@ public record Part(
         at);
   }
 
+  /** Its cuts of one kind, in their order. */
+  public <C extends Cut> List<C> cuts(Class<C> kind) {
+    return Cut.only(kind, cuts);
+  }
+
   /** How it is turned out of its own frame; box, cuts and solid are those before the turn. */
   public Pose pose() {
     return stance.pose();

@@ -3,6 +3,7 @@ package storyrod.piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
@@ -22,6 +23,9 @@ import storyrod.measure.LengthFormat;
 
 /** Reads a path given point by point, and says what is wrong with it. */
 final class PathReader {
+  /** An arc that rises less than this is a straight line. */
+  private static final double LEAST_RISE_MM = 0.01;
+
   private final Blank blank;
   private final Face face;
   private final LengthFormat format;
@@ -68,7 +72,6 @@ final class PathReader {
   }
 
   private Optional<Point> place(Entry entry) {
-    Point point = onFace();
     if (entry.has(face.axis().word())) {
       return fail(
           Diagnostic.error(
@@ -78,23 +81,18 @@ final class PathReader {
                       .formatted(axes().get(0).word(), axes().get(1).word(), blank.name()))
               .hint("take `" + face.axis().word() + "` away"));
     }
-    for (Axis axis : axes()) {
-      Optional<Length> at = entry.findLength(axis.word());
-      if (at.isEmpty()) {
-        return fail(missing(entry, axis));
-      }
-      point = point.with(axis, at.get());
-    }
-    return Optional.of(point);
+    return given(entry, axis -> entry.findLength(axis.word()));
+  }
+
+  private Optional<Point> given(Entry entry, Function<Axis, Optional<Length>> places) {
+    PointOnFace point = new PointOnFace(blank, face, places);
+    Optional<Axis> missing = point.missing();
+    return missing.isPresent() ? fail(missing(entry, missing.get())) : Optional.of(point.point());
   }
 
   private Diagnostic missing(Entry entry, Axis axis) {
     return Diagnostic.error("path", entry.at(), "this point has no place on " + axis.word())
         .hint("give its %s and its %s".formatted(axes().get(0).word(), axes().get(1).word()));
-  }
-
-  private Point onFace() {
-    return Point.ORIGIN.with(face.axis(), blank.box().at(face));
   }
 
   private Optional<List<Segment>> segments(List<Stop> stops) {
@@ -152,24 +150,22 @@ final class PathReader {
     Vector2D out = Vector2D.of(chord.getY(), -chord.getX()).normalize();
     Vector2D top = flat(from).lerp(flat(to.at), 0.5).add(out.multiply(clockwise ? -rise : rise));
     Point through =
-        onFace()
+        Point.ORIGIN
+            .with(face.axis(), blank.box().at(face))
             .with(axes().get(0), Length.nearest(top.getX()))
             .with(axes().get(1), Length.nearest(top.getY()));
     return Optional.of(new Arc(from, through, to.at));
   }
 
   private Optional<Segment> through(Point from, Stop to) {
-    PointAt given = to.entry.expect("through", PointAt.class);
-    Point through = onFace();
-    for (Axis axis : axes()) {
-      if (given.on(axis).isEmpty()) {
-        return fail(missing(to.entry, axis));
-      }
-      through = through.with(axis, given.on(axis).get());
-    }
+    return given(to.entry, to.entry.expect("through", PointAt.class)::on)
+        .flatMap(through -> arc(from, through, to));
+  }
+
+  private Optional<Segment> arc(Point from, Point through, Stop to) {
     Vector2D chord = flat(to.at).subtract(flat(from));
     double off = Math.abs(chord.signedArea(flat(through).subtract(flat(from)))) / chord.norm();
-    return off < 0.01
+    return off < LEAST_RISE_MM
         ? fail(
             Diagnostic.error(
                     "arc",

@@ -4,6 +4,8 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.PartEntry;
 import storyrod.measure.Length;
 
@@ -43,6 +45,16 @@ public record Piece(
         .filter(each -> each.mark().equals(mark))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException("bug: no mark " + mark));
+  }
+
+  /** An item of hardware by its name in the description. */
+  public Optional<ItemEntry> item(String name) {
+    return Optional.ofNullable(description.items().get(name));
+  }
+
+  /** The kind of an item of hardware; {@code OTHER} for what is no item. */
+  public ItemKind kind(String item) {
+    return item(item).map(ItemEntry::kind).orElse(ItemKind.OTHER);
   }
 
   /** How a part is cut out of another, if it is. */

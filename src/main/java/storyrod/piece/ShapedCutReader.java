@@ -101,12 +101,7 @@ final class ShapedCutReader {
   private static Contour rounded(Box removed, Blank blank, Length radius) {
     Face face = PathReader.face(blank);
     Contour plain = Contour.rectangle(removed, face);
-    List<Face> sides =
-        List.of(
-            Face.of(plain.up(), -1),
-            Face.of(plain.across(), 1),
-            Face.of(plain.up(), 1),
-            Face.of(plain.across(), -1));
+    List<Face> sides = Rectangle.of(blank).sides();
     Pencil pencil = new Pencil();
     for (int i = 0; i < 4; i++) {
       Face before = sides.get((i + 3) % 4);
@@ -159,19 +154,15 @@ final class ShapedCutReader {
 
   private Optional<Point> middle(Entry entry, Blank blank) {
     PointAt at = entry.expect("at", PointAt.class);
-    Face face = PathReader.face(blank);
-    Point point = Point.ORIGIN.with(face.axis(), blank.box().at(face));
-    for (Axis axis : Axis.values()) {
-      if (axis != face.axis()) {
-        if (at.on(axis).isEmpty()) {
-          return fail(
-              Diagnostic.error(CODE, entry.at("at"), "the slot needs its place on " + axis.word())
-                  .hint("add `" + axis.word() + ":` to `at`"));
-        }
-        point = point.with(axis, at.on(axis).get());
-      }
+    PointOnFace middle = new PointOnFace(blank, PathReader.face(blank), at::on);
+    Optional<Axis> missing = middle.missing();
+    if (missing.isPresent()) {
+      String axis = missing.get().word();
+      return fail(
+          Diagnostic.error(CODE, entry.at("at"), "the slot needs its place on " + axis)
+              .hint("add `" + axis + ":` to `at`"));
     }
-    return Optional.of(point);
+    return Optional.of(middle.point());
   }
 
   /** A slot; the sizes are its width and its length over all. */

@@ -1,5 +1,6 @@
 package storyrod.piece;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.Span;
@@ -28,6 +29,18 @@ public sealed interface Slanted extends Cut {
     @Override
     public Optional<String> forWhat() {
       return Optional.empty();
+    }
+
+    /** The kinds of slope; their names are its terms. */
+    public enum Kind {
+      BEVEL,
+      CHAMFER,
+      MITRE,
+      TAPER
+    }
+
+    public Kind kind() {
+      return Kind.valueOf(term.toUpperCase(Locale.ROOT));
     }
 
     /** The axis that the plane is parallel to. */

@@ -52,7 +52,7 @@ final class SlantedCuts implements SolidContacts.Slants {
   @Override
   public boolean touch(Blank blank, Face face) {
     return on(blank).stream()
-        .filter(slope -> !slope.term().equals("chamfer"))
+        .filter(slope -> slope.kind() != Slanted.Slope.Kind.CHAMFER)
         .anyMatch(slope -> slope.from() == face || slope.towards() == face);
   }
 

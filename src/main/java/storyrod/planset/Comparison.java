@@ -85,7 +85,7 @@ public record Comparison(List<String> variants, List<Row> rows) {
     }
 
     String key() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return Words.hyphenated(this);
     }
   }
 

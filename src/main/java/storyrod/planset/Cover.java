@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import storyrod.build.BuildPlan.Step;
-import storyrod.description.Description.About;
+import storyrod.description.About;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;

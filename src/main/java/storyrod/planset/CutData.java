@@ -3,7 +3,6 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.build.BuildPlan.Setting;
@@ -19,6 +18,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.words.Words;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
 record CutData(Piece piece, PartPhrases phrases) {
@@ -83,9 +83,7 @@ record CutData(Piece piece, PartPhrases phrases) {
   /** Whether a cut ends before the edge of the part on one of its two ways. */
   private boolean stops(Operation operation) {
     Part part = piece.part(operation.target());
-    return operation.cuts().stream()
-        .filter(Cut.Trench.class::isInstance)
-        .map(Cut.Trench.class::cast)
+    return Cut.only(Cut.Trench.class, operation.cuts()).stream()
         .anyMatch(trench -> CutKind.isStopped(part, trench));
   }
 
@@ -97,10 +95,7 @@ record CutData(Piece piece, PartPhrases phrases) {
   }
 
   private String forKind(Cut cut) {
-    return cut.forWhat()
-        .flatMap(item -> Optional.ofNullable(piece.description().items().get(item)))
-        .map(item -> item.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-        .orElse("");
+    return cut.forWhat().flatMap(piece::item).map(item -> Words.hyphenated(item.kind())).orElse("");
   }
 
   /** Fence settings; parts with the same ones stand together. */

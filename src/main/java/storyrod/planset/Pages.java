@@ -110,6 +110,7 @@ record Pages(
     data.put("say", (TemplateMethodModelEx) this::say);
     data.put("language", texts.words().language());
     data.put("unit", texts.say("unit." + texts.format().unit().word()));
+    data.put("unitWord", texts.format().unit().word());
     data.put("units", new Print(texts, paper).units());
     data.put("paper", paper);
     data.put("cover", cover);
@@ -135,6 +136,11 @@ record Pages(
     return texts.say(key, arguments.subList(1, arguments.size()).toArray());
   }
 
+  private boolean warnsOf(String caution) {
+    String text = texts.say("caution." + caution);
+    return notes.cautions().stream().anyMatch(each -> each.text().equals(text));
+  }
+
   private Map<String, Object> finish(FinishEntry entry) {
     Map<String, Object> finish = new LinkedHashMap<>();
     finish.put("product", Texts.capital(entry.product()));
@@ -142,6 +148,7 @@ record Pages(
     finish.put("dryHours", entry.dryHours());
     finish.put("sandTo", entry.sandTo());
     finish.put("triedOn", entry.triedOn().orElse(""));
+    finish.put("oily", warnsOf("oily-rags"));
     finish.put("woods", surface.woods());
     finish.put("area", surface.area());
     return finish;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -24,7 +25,7 @@ import storyrod.piece.Piece;
 record PartPhrases(Piece piece) {
   private static final Pattern NUMBERED = Pattern.compile("(.+) (\\d{1,4})");
 
-  /** The parts of one level, equal ones together. */
+  /** The parts of one level, equal ones together: a left and a right side as two sides. */
   List<Map<String, Object>> parts(Collection<String> names) {
     Map<String, List<Part>> alike = new LinkedHashMap<>();
     names.stream()
@@ -33,7 +34,7 @@ record PartPhrases(Piece piece) {
         .forEach(
             part ->
                 alike
-                    .computeIfAbsent(part.title() + "/" + part.mark(), key -> new ArrayList<>())
+                    .computeIfAbsent(common(part) + "/" + part.mark(), key -> new ArrayList<>())
                     .add(part));
     return alike.values().stream().map(this::phrase).toList();
   }
@@ -44,6 +45,14 @@ record PartPhrases(Piece piece) {
         .map(mark -> phrase(mark.title(), mark.mark(), common(mark.parts(), names), List.of()))
         .filter(phrase -> !phrase.get("count").equals(0))
         .toList();
+  }
+
+  /** What the titles of all parts of a part's mark end in, if they have that in common. */
+  private String common(Part part) {
+    String title = piece.mark(part.mark()).title();
+    return part.title().toLowerCase(Locale.ROOT).endsWith(title.toLowerCase(Locale.ROOT))
+        ? title
+        : part.title();
   }
 
   private static int common(List<String> parts, Collection<String> names) {
@@ -111,8 +120,10 @@ record PartPhrases(Piece piece) {
 
   private Map<String, Object> phrase(List<Part> alike) {
     Part first = alike.getFirst();
+    boolean isOneTitle = alike.stream().map(Part::title).distinct().count() == 1;
+    String title = isOneTitle ? first.title() : common(first);
     List<String> places = alike.size() == 1 ? places(first) : List.of();
-    return phrase(first.title(), first.mark(), alike.size(), places);
+    return phrase(title, first.mark(), alike.size(), places);
   }
 
   private static Map<String, Object> phrase(

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
-import storyrod.description.Description.About;
+import storyrod.description.About;
 import storyrod.description.Diagnostic;
 import storyrod.measure.Length;
 import storyrod.piece.Joint;

@@ -26,7 +26,7 @@ public record Shopping(
     items = List.copyOf(items);
   }
 
-  /** A solid stock, in board feet. */
+  /** A solid stock, in board feet or, in a metric project, in cubic metres. */
   public record Board(
       String stock, String boughtAs, String net, int wastePercent, String toBuy, String cost) {}
 
@@ -61,9 +61,9 @@ public record Shopping(
     return new Board(
         texts.stock(need.stock()),
         boughtAs(need.stock(), texts),
-        texts.boardFeet(need.net()),
+        texts.boardVolume(need.net()),
         need.wastePercent(),
-        texts.boardFeet(need.toBuy()),
+        texts.boardVolume(need.toBuy()),
         cost(need.cost(), texts));
   }
 

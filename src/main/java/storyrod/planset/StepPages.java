@@ -239,10 +239,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   }
 
   private static HardwareRow hardware(Piece piece, ItemCount item) {
-    String title =
-        Optional.ofNullable(piece.description().items().get(item.item()))
-            .map(ItemEntry::title)
-            .orElse(item.item());
+    String title = piece.item(item.item()).map(ItemEntry::title).orElse(item.item());
     return new HardwareRow(title, item.count());
   }
 }

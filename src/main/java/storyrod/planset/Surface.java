@@ -23,7 +23,7 @@ record Surface(String woods, String area) {
   static Surface of(Piece piece, Texts texts) {
     String woods =
         piece.parts().stream()
-            .map(part -> texts.species(part.stock()).toLowerCase(Locale.ROOT))
+            .map(part -> texts.wood(part.stock()))
             .distinct()
             .collect(Collectors.joining(", "));
     return new Surface(woods, printed(areaMm2(piece), texts));

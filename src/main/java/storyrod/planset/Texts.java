@@ -6,10 +6,15 @@ import storyrod.description.Description.StockEntry;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
+import storyrod.measure.Unit;
 import storyrod.words.Words;
 
 /** Values as the reader sees them, in the project's unit and language. */
 record Texts(LengthFormat format, Words words) {
+  /** A board foot is 144 cubic inches, and an inch 25.4 mm exactly. */
+  private static final Rational CUBIC_METRES_PER_BOARD_FOOT =
+      Rational.of(144L * 254 * 254 * 254, 1_000_000_000_000L);
+
   String say(String key, Object... values) {
     return words.say(key, values);
   }
@@ -27,19 +32,26 @@ record Texts(LengthFormat format, Words words) {
     return species(stock) + " " + length(stock.thickness().value());
   }
 
-  /** A wood's name as spoken: tables list {@code ash, white}, readers say {@code White ash}. */
+  /** A wood's name as spoken, at the head of a line: {@code White ash}. */
   String species(StockEntry stock) {
+    return capital(wood(stock));
+  }
+
+  /** A wood's name in a sentence: tables list {@code ash, white}, readers say {@code white ash}. */
+  String wood(StockEntry stock) {
     String[] halves = stock.species().split(", ", -1);
-    String name = halves.length == 2 ? halves[1] + " " + halves[0] : stock.species();
-    return capital(name);
+    return halves.length == 2 ? halves[1] + " " + halves[0] : stock.species();
   }
 
   String money(Rational amount) {
     return decimal(amount, 2);
   }
 
-  String boardFeet(Rational feet) {
-    return decimal(feet, 1);
+  /** A volume of boards, given in board feet, in the unit of the trade: board feet or m³. */
+  String boardVolume(Rational boardFeet) {
+    return format.unit() == Unit.INCH
+        ? decimal(boardFeet, 1)
+        : decimal(boardFeet.times(CUBIC_METRES_PER_BOARD_FOOT), 3);
   }
 
   String duration(int minutes) {

@@ -3,6 +3,7 @@ package storyrod.wood;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The sheet materials we know, read from the table {@code sheet_goods.csv} beside this class. */
 public final class SheetMaterials {
@@ -38,7 +39,12 @@ public final class SheetMaterials {
         row.get("material"),
         Double.parseDouble(row.get("density_low")),
         Double.parseDouble(row.get("density_high")),
+        modulus(row.get("modulus")),
         row.get("source"),
         SpeciesTable.isVerified(row.get("provenance")));
+  }
+
+  private static OptionalDouble modulus(String text) {
+    return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
   }
 }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
@@ -29,6 +30,11 @@ public record Words(String language, Map<String, String> byKey) {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The name of a constant as descriptions and templates write it: {@code wood-screw}. */
+  public static String hyphenated(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   public boolean has(String key) {

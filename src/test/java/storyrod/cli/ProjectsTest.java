@@ -37,9 +37,6 @@ class ProjectsTest {
   /** Test projects that are wrong on purpose; tests of their own say how. */
   private static final List<String> WRONG = List.of("window-bench-glued-too-early");
 
-  /** Words of the language that no project uses yet, until the other projects are there. */
-  private static final List<String> NOT_YET = List.of("cut notch", "outline path", "use plinth");
-
   static List<Path> projects() {
     return Stream.of(OWN, Shell.PROJECTS)
         .flatMap(folder -> folders(folder).stream())
@@ -106,8 +103,7 @@ class ProjectsTest {
     for (Path project : folders(OWN)) {
       unused.removeAll(used(project));
     }
-    assertEquals(
-        NOT_YET, List.copyOf(unused), "what no project uses, and what none is expected to use yet");
+    assertEquals(Set.of(), unused, "what no project uses");
   }
 
   private static List<String> words() {

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ExamplesTest {
   /** All joints and cuts take it in the same way; the examples of parts and hardware show it. */
   private static boolean isToBeShown(EntryType kind, Key key) {
-    return !key.equals(Sections.WHEN) || Sections.ALL.contains(kind);
+    return !key.equals(PartSections.WHEN) || Sections.ALL.contains(kind);
   }
 
   @Test

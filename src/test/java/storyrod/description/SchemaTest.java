@@ -121,7 +121,7 @@ class SchemaTest {
 
   @Test
   void formulaWithASignThatNoFormulaHasIsRefusedByBoth() {
-    String text = ExampleFiles.source(Sections.PART).text();
+    String text = ExampleFiles.source(PartSections.PART).text();
     String wrong = text.replace("width: 30", "width: 30 % 7");
     assertTrue(!refused(wrong).isEmpty());
     assertTrue(!ExampleFiles.faults(new SourceText("a", wrong)).isEmpty());

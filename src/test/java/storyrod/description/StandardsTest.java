@@ -43,11 +43,11 @@ class StandardsTest {
 
   @Test
   void anotherValueChangesSomething() {
-    SourceText source = ExampleFiles.source(Sections.SHOP);
-    Key kerf = Sections.SHOP.keys().getFirst();
+    SourceText source = ExampleFiles.source(SupplySections.SHOP);
+    Key kerf = SupplySections.SHOP.keys().getFirst();
     assertNotEquals(
-        outcome(without(Sections.SHOP, kerf, source)),
-        outcome(with(Sections.SHOP, kerf, source, "1/16 in")));
+        outcome(without(SupplySections.SHOP, kerf, source)),
+        outcome(with(SupplySections.SHOP, kerf, source, "1/16 in")));
   }
 
   private static SourceText in(String unit, SourceText source) {

@@ -10,9 +10,11 @@ import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
 import storyrod.build.Verb;
+import storyrod.description.About;
 import storyrod.description.Description;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Located;
+import storyrod.description.ShopEntry;
 import storyrod.description.SourceText;
 import storyrod.description.Span;
 import storyrod.geometry.Axis;
@@ -371,7 +373,7 @@ final class Bench {
   static Description description() {
     return new Description(
         SOURCE,
-        new Description.About(
+        new About(
             new Located<>("Bench", AT),
             Optional.empty(),
             Optional.empty(),
@@ -387,7 +389,7 @@ final class Bench {
         java.util.Map.of(),
         List.of(),
         Optional.empty(),
-        new Description.ShopEntry(
+        new ShopEntry(
             Length.mm(3), Length.mm(6), Length.mm(25), Length.mm(6), Length.mm(330), 20, 6),
         List.of());
   }

@@ -15,11 +15,13 @@ import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Seen.Stroke;
+import storyrod.geometry.Range;
 import storyrod.geometry.Seam;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
+import storyrod.piece.Pieces;
 
 /** The drawings of a bench with curves: its description stands under test resources. */
 class CurvedDrawingTest {
@@ -62,6 +64,38 @@ class CurvedDrawingTest {
       double chord = arc.get(i).distance(arc.get(i + 1));
       assertTrue(chord * chord / 8 / radius < 0.02, "a chord of " + chord + " mm on paper");
     }
+  }
+
+  /** A strip of which 1200 of 1400 mm are hollow has no plain stretch worth leaving out. */
+  @Test
+  void noBreakIsMadeInACurve() {
+    Piece piece =
+        Pieces.of(
+            """
+            parts:
+              strip: {stock: ply6, x: 0 to 1400, y: 0 to 6, z: 0 to 20, grain: x, outline: [hollow: {edge: bottom, x: 100 to 1300, rise: 9}]}
+            """);
+    Drawing drawing = PartDrawing.draw(piece.marks().getFirst(), piece, WindowBench.PART_AREA);
+    double factor = drawing.scale().orElseThrow().factor();
+    Dimension length =
+        Clean.dimensions(drawing).stream()
+            .filter(each -> each.measure().equals(Length.mm(1400)))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(1400 * factor, length.from().distance(length.to()), 0.01);
+  }
+
+  @Test
+  void aStretchThatEndsInABreakIsShownUpToIt() {
+    Ruler ruler = new Ruler(1, List.of(mm(100, 200)));
+    assertEquals(List.of(mm(50, 100)), ruler.shown(mm(50, 150)));
+    assertEquals(List.of(mm(200, 300)), ruler.shown(mm(150, 300)));
+    assertEquals(List.of(), ruler.shown(mm(120, 180)));
+    assertEquals(List.of(mm(50, 100), mm(200, 300)), ruler.shown(mm(50, 300)));
+  }
+
+  private static Range mm(int from, int to) {
+    return new Range(Length.mm(from), Length.mm(to));
   }
 
   /** The longest run of points that lie on a circle of some radius. */

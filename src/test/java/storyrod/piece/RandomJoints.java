@@ -81,13 +81,35 @@ final class RandomJoints {
 
   static final List<Maker> ALL =
       List.of(
+          RandomJoints::bridle,
           RandomJoints::crossLap,
           RandomJoints::dado,
           RandomJoints::halfLap,
+          RandomJoints::slidingLid,
           RandomJoints::tenon,
           RandomJoints::tongue);
 
   private RandomJoints() {}
+
+  private static Sample bridle(Random random) {
+    boolean corner = random.nextBoolean();
+    Sample sample =
+        new Sample(
+            """
+            parts:
+              post: {stock: odd, x: 0 to %s, y: 0 to 400, z: 0 to 30, grain: y}
+              rail: {stock: ash, x: post.right + GAP to 300, y: %s, z: %s, grain: x}
+            joints:
+              - bridle: {end: rail.left, into: post%s, glue: yes}
+            """
+                .formatted(
+                    mm(random, 20, 90),
+                    corner ? "post.back - 60 to post.back" : between(mm(random, 1, 339), 60),
+                    between(mm(random, 0, 10), 20),
+                    random.nextBoolean() ? "" : ", thickness: " + mm(random, 1, 19)),
+            Face.RIGHT);
+    return corner ? sample.alsoFree(Face.BACK) : sample;
+  }
 
   private static Sample crossLap(Random random) {
     boolean fromAbove = random.nextBoolean();
@@ -148,6 +170,26 @@ final class RandomJoints {
             lies,
             Face.RIGHT);
     return corner ? sample.alsoFree(Face.BACK) : sample;
+  }
+
+  /** The groove runs right through but for its end behind the lid, 0.8 mm away. */
+  private static Sample slidingLid(Random random) {
+    return new Sample(
+            """
+            parts:
+              post: {stock: ply18, x: 0 to 18, y: 0 to 400, z: 0 to 200, grain: y}
+              rail: {stock: ash, x: post.right + GAP to 300, y: 0 to %s, z: %s, grain: y}
+            joints:
+              - sliding-lid: {end: rail.left, into: post, depth: %s, opens: front%s}
+            """
+                .formatted(
+                    mm(random, 100, 390),
+                    between(mm(random, 1, 170), 20),
+                    mm(random, 2, 17),
+                    random.nextBoolean() ? "" : ", thickness: " + mm(random, 1, 19.9)),
+            Face.RIGHT,
+            Face.FRONT)
+        .withPlay(0.8);
   }
 
   private static Sample tenon(Random random) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 
@@ -54,6 +55,38 @@ class SlantedCutsTest {
     assertEquals(480_000 - 2.81082 * 20 / 2 * 40, leg.solid().volumeMm3(), 0.05);
     assertEquals("8°", bevel.angle().toString());
     assertEquals(Face.BACK, bevel.towards());
+  }
+
+  /**
+   * A leg that leans by 10° and stands level gets longer at the floor by 20 tan 10° = 3.5265 mm,
+   * and an outline drawn down to the floor goes with it.
+   */
+  @Test
+  void outlineGoesWithASlantedEnd() {
+    String leg =
+        """
+        parts:
+          leg:
+            stock: ash
+            x: 0 to 20
+            y: 0 to 200
+            z: 0 to 300
+            grain: z
+            turn: {about: y, by: 10, at: {x: leg.right, z: leg.bottom}}
+            outline:
+              - path: {points: [{y: 0, z: 0}, {y: 200, z: 0}, {y: 150, z: 300}, {y: 50, z: 300}]}
+        cuts:
+          - bevel: {end: leg.bottom, level: 0}
+        """;
+    Part made = Pieces.of(leg).part("leg");
+    assertEquals(-3.5265, made.box().z().from().toMm(), 1e-3);
+    Cut.Shaped outline =
+        made.cuts().stream()
+            .filter(Cut.Shaped.class::isInstance)
+            .map(Cut.Shaped.class::cast)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(made.box().z(), outline.contour().extent(Axis.Z));
   }
 
   /** A mitre of 45° takes as much off the length as the part is wide: 40 x 40 / 2 x 20. */

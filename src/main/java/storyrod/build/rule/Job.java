@@ -1,7 +1,6 @@
 package storyrod.build.rule;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
@@ -12,7 +11,6 @@ import storyrod.build.Reach;
 import storyrod.build.Traits;
 import storyrod.build.Unit;
 import storyrod.build.Verb;
-import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -78,9 +76,7 @@ public record Job(
 
   /** What an operation mounts. */
   ItemKind kind(Operation mount) {
-    return Optional.ofNullable(piece.description().items().get(mount.target()))
-        .map(ItemEntry::kind)
-        .orElse(ItemKind.OTHER);
+    return piece.kind(mount.target());
   }
 
   /** Whether a part is, or belongs to, the front of a drawer. */

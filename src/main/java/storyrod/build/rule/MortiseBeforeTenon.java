@@ -15,7 +15,7 @@ import storyrod.piece.Piece;
  */
 public final class MortiseBeforeTenon implements Rule {
   private static final String KEY = "mortise-before-tenon";
-  private static final List<String> TAKING = List.of("mortise", "groove");
+  private static final List<String> TAKING = List.of("mortise", "groove", "lid groove");
 
   @Override
   public String key() {

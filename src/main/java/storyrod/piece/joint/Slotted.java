@@ -82,7 +82,7 @@ abstract class Slotted implements JointType {
   }
 
   /** A slot takes an end or an edge; a wide face in it is mostly a joint the wrong way round. */
-  private static Diagnostic wideFace(Meeting meeting) {
+  static Diagnostic wideFace(Meeting meeting) {
     String way = meeting.second().name() + "." + meeting.touched().word();
     return Diagnostic.error(
             "slot-takes-end",

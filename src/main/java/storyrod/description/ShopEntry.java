@@ -1,0 +1,48 @@
+package storyrod.description;
+
+import storyrod.measure.Length;
+
+/**
+ * What the shop's machines and habits are; each has a usual value if not given.
+ *
+ * @param kerf the saw blade's cut
+ * @param edgeTrim what is cut off each edge of a sheet first
+ * @param extraLength what a rough part is longer than the finished one
+ * @param extraWidth what a rough part is wider than the finished one
+ * @param wastePercent what is bought beyond the rough parts, in per cent
+ * @param widestFixed how wide solid wood may be held across its grain
+ */
+public record ShopEntry(
+    Length kerf,
+    Length edgeTrim,
+    Length extraLength,
+    Length extraWidth,
+    Length planerWidth,
+    int wastePercent,
+    int clamps,
+    Length widestFixed,
+    ShopMachines machines) {
+  /** How wide solid wood may be held across its grain: 5 in, common practice. */
+  static final Length WIDEST_FIXED = Length.inches(5);
+
+  /** A shop of whose other machines nothing is known. */
+  public ShopEntry(
+      Length kerf,
+      Length edgeTrim,
+      Length extraLength,
+      Length extraWidth,
+      Length planerWidth,
+      int wastePercent,
+      int clamps) {
+    this(
+        kerf,
+        edgeTrim,
+        extraLength,
+        extraWidth,
+        planerWidth,
+        wastePercent,
+        clamps,
+        WIDEST_FIXED,
+        ShopMachines.USUAL);
+  }
+}

@@ -1,0 +1,203 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Fronts;
+import storyrod.build.Levels;
+import storyrod.build.Operation;
+import storyrod.build.Traits;
+import storyrod.build.Verb;
+import storyrod.geometry.Face;
+import storyrod.piece.Cut;
+import storyrod.piece.Joint;
+import storyrod.piece.Nesting;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
+
+/** The values of a step that fits parts: what comes in, to what, and how it lies there. */
+final class FitData {
+  /** How many parts make a framework on which something is laid rather than let in. */
+  private static final int FRAMEWORK = 3;
+
+  private final Piece piece;
+  private final PartPhrases phrases;
+  private final HardwareData hardware;
+  private final Nesting nesting;
+  private final Map<String, String> levels;
+  private final Map<String, String> drawers;
+
+  FitData(Piece piece, PartPhrases phrases) {
+    this.piece = piece;
+    this.phrases = phrases;
+    this.hardware = new HardwareData(piece, phrases);
+    this.nesting = Nesting.of(piece);
+    this.levels = Levels.byUnit(piece);
+    this.drawers = Fronts.drawers(piece);
+  }
+
+  /** What a step moves: the parts that come in, and the joints by which they are held. */
+  private record Moving(Step step, List<String> parts, List<Joint> joints) {
+    static Moving of(Step step) {
+      List<Operation> joining =
+          step.operations().stream().filter(each -> !each.joints().isEmpty()).toList();
+      List<Operation> moving = joining.isEmpty() ? step.operations() : joining;
+      return new Moving(
+          step,
+          moving.stream().flatMap(each -> each.parts().stream()).toList(),
+          moving.stream().flatMap(each -> each.joints().stream()).toList());
+    }
+
+    List<String> laidReady() {
+      return step.newParts().stream().filter(part -> !parts.contains(part)).toList();
+    }
+
+    /** The parts that the moving ones are joined to, in the order of the joints. */
+    List<String> meeting() {
+      return joints.stream()
+          .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+          .filter(part -> !parts.contains(part))
+          .distinct()
+          .toList();
+    }
+  }
+
+  Map<String, Object> of(Step step) {
+    Moving moving = Moving.of(step);
+    Map<String, Object> data = new LinkedHashMap<>(way(moving));
+    data.putAll(place(moving));
+    data.putAll(held(moving));
+    data.put("frontLater", hasFrontLater(moving.parts()));
+    data.put("movingSolid", moving.parts().stream().map(piece::part).noneMatch(Traits::isSheet));
+    return data;
+  }
+
+  /** What moves, to what, and from where. */
+  private Map<String, Object> way(Moving moving) {
+    Step step = moving.step();
+    String level = level(step.operations().getFirst().target());
+    boolean inPiece = level.equals(Nesting.PIECE);
+    return Map.of(
+        "moving", phrases.units(moving.parts(), level),
+        "turned", inPiece && !step.standing().isEmpty(),
+        "base", phrases.units(moving.laidReady(), level),
+        "onto", phrases.units(moving.meeting(), level),
+        "from", step.enters().map(face -> face.opposite().word()).orElse("top"),
+        "inPiece", inPiece);
+  }
+
+  /** Where it comes to lie. */
+  private Map<String, Object> place(Moving moving) {
+    List<Map<String, Object>> seats = new SeatData(piece, phrases).of(moving.step());
+    List<String> flush = seats.isEmpty() ? flush(moving) : List.of();
+    boolean overhung = moving.step().isSet("overhang-");
+    boolean laidOn = isLaidOn(moving);
+    return Map.of("seats", seats, "flush", flush, "overhung", overhung, "laidOn", laidOn);
+  }
+
+  /** What holds it, now and later. */
+  private Map<String, Object> held(Moving moving) {
+    Step step = moving.step();
+    return Map.of(
+        "glueTerms", glueTerms(moving.joints()),
+        "jointCount", moving.joints().stream().filter(Joint::glued).count(),
+        "pullHolds", pullHolds(step),
+        "hangers", hangers(moving.parts()),
+        "fastenerCount",
+            hardware.count(step, "top-fastener") + hardware.count(step, "rotating-fastener"));
+  }
+
+  /** What is built on: the piece, or a sub-assembly; a front is fixed to its drawer. */
+  private String level(String target) {
+    return Optional.ofNullable(drawers.get(target))
+        .orElseGet(() -> levels.getOrDefault(target, Nesting.PIECE));
+  }
+
+  /** The sub-assemblies that a fitting step builds, or whose fronts it fixes. */
+  List<String> builtIn(Step step) {
+    return step.operations().stream()
+        .filter(each -> each.verb() == Verb.FIT)
+        .map(each -> level(each.target()))
+        .distinct()
+        .toList();
+  }
+
+  /** The faces in which the moving part and the one it joins lie in one plane. */
+  private List<String> flush(Moving fitted) {
+    if (fitted.parts().size() != 1 || fitted.meeting().size() != 1) {
+      return List.of();
+    }
+    Part moving = piece.part(fitted.parts().getFirst());
+    Part other = piece.part(fitted.meeting().getFirst());
+    return Arrays.stream(Face.values())
+        .filter(face -> fitted.step().enters().filter(way -> way.axis() == face.axis()).isEmpty())
+        .filter(
+            face -> face.axis() != moving.thickness() || moving.thickness() == other.thickness())
+        .filter(face -> standsAsDrawn(moving, face) && standsAsDrawn(other, face))
+        .filter(face -> moving.shoulder().at(face).equals(other.shoulder().at(face)))
+        .map(Face::word)
+        .toList();
+  }
+
+  /** Whether a face of a part looks the same way as it stands. */
+  private static boolean standsAsDrawn(Part part, Face face) {
+    return !part.pose().isTurned() || part.pose().about() == face.axis();
+  }
+
+  private List<Map<String, Object>> glueTerms(List<Joint> joints) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (Joint joint : joints) {
+      if (joint.glued()) {
+        takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum));
+      }
+    }
+    List<Map<String, Object>> terms = new ArrayList<>();
+    counts.forEach((term, count) -> terms.add(Map.of("term", term, "count", count)));
+    return terms;
+  }
+
+  /** The word for the cut that takes in a joint's first part, if there is one. */
+  private Optional<String> takenIn(Joint joint) {
+    return piece.part(joint.second()).cuts().stream()
+        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Slanted.Housing)
+        .filter(cut -> cut.isFor(joint.first()))
+        .map(Cut::term)
+        .findFirst();
+  }
+
+  /** Whether all that comes in meets several parts with one and the same face. */
+  private boolean isLaidOn(Moving moving) {
+    List<Joint> joints = moving.joints();
+    return moving.meeting().size() >= FRAMEWORK
+        && joints.stream().filter(Joint::glued).map(Joint::entry).distinct().count() == 1
+        && joints.stream().noneMatch(joint -> takenIn(joint).isPresent())
+        && joints.stream().noneMatch(joint -> joint.glued() && !joint.fasteners().isEmpty());
+  }
+
+  /** Whether a front of one of these assemblies is fixed later. */
+  private boolean hasFrontLater(List<String> parts) {
+    return drawers.values().stream()
+        .anyMatch(drawer -> parts.stream().anyMatch(part -> nesting.isIn(part, drawer)));
+  }
+
+  /** Whether a pull's holes go through the step's first part, so that its screws can hold it. */
+  private boolean pullHolds(Step step) {
+    return piece.part(step.newParts().getFirst()).cuts().stream()
+        .anyMatch(
+            cut -> cut.forWhat().filter(item -> hardware.kind(item).equals("pull")).isPresent());
+  }
+
+  private List<String> hangers(List<String> parts) {
+    return piece.description().hardware().stream()
+        .filter(entry -> entry.parts().stream().anyMatch(part -> parts.contains(part.value())))
+        .map(entry -> hardware.kind(entry.item().value()))
+        .distinct()
+        .toList();
+  }
+}

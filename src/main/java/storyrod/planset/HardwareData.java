@@ -1,0 +1,73 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Pilots;
+import storyrod.description.Description.ItemEntry;
+import storyrod.piece.Joint;
+import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/** The items of hardware that a step uses up, and where fasteners are driven. */
+record HardwareData(Piece piece, PartPhrases phrases) {
+  List<Map<String, Object>> of(Step step) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (ItemCount each : bradsLast(step)) {
+      Map<String, Object> item = new LinkedHashMap<>();
+      item.put("kind", kind(each.item()));
+      item.put("title", piece.item(each.item()).map(ItemEntry::title).orElse(each.item()));
+      item.put("count", each.count());
+      List<Joint> joints = joints(step, each.item());
+      item.put("drivenFrom", drivenFrom(joints));
+      item.put("through", phrases.parts(drivenThrough(joints)));
+      item.put("joints", joints.size());
+      item.put("piloted", joints.stream().anyMatch(j -> !Pilots.of(piece, j).isEmpty()));
+      all.add(item);
+    }
+    return all;
+  }
+
+  private static List<Joint> joints(Step step, String item) {
+    return step.operations().stream()
+        .flatMap(operation -> operation.joints().stream())
+        .filter(joint -> joint.fasteners().stream().anyMatch(each -> each.item().equals(item)))
+        .toList();
+  }
+
+  private static List<String> drivenThrough(List<Joint> joints) {
+    return joints.stream().flatMap(each -> each.driven().stream()).map(Joint.Driven::part).toList();
+  }
+
+  private static List<String> drivenFrom(List<Joint> joints) {
+    return joints.stream()
+        .flatMap(joint -> joint.driven().stream())
+        .map(driven -> driven.face().word())
+        .distinct()
+        .toList();
+  }
+
+  /** Brads go in when screws hold the parts still. */
+  private List<ItemCount> bradsLast(Step step) {
+    return step.hardware().stream()
+        .sorted(Comparator.comparing((ItemCount each) -> kind(each.item()).equals("brad")))
+        .toList();
+  }
+
+  /** How many items of a kind the step uses up. */
+  int count(Step step, String kind) {
+    return step.hardware().stream()
+        .filter(each -> kind(each.item()).equals(kind))
+        .mapToInt(ItemCount::count)
+        .sum();
+  }
+
+  /** The word for the kind of an item. */
+  String kind(String name) {
+    return Words.hyphenated(piece.kind(name));
+  }
+}

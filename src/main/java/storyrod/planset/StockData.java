@@ -1,0 +1,61 @@
+package storyrod.planset;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** The values of a step that mills parts or cuts them to size: their stock and its limits. */
+record StockData(Piece piece, PartPhrases phrases) {
+  /** Shorter than this a board is not safe in a jointer or planer (common practice). */
+  private static final Length SHORTEST = Length.inches(12);
+
+  Map<String, Object> of(Step step) {
+    Part part = piece.part(step.operations().getFirst().target());
+    List<String> names = step.targets();
+    String thick = format(part.finishedThickness());
+    String material = material(part.stock().species());
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("thickness", thick);
+    data.put("stock", Map.of("material", material, "thick", thick));
+    data.put("short", phrases.marks(names.stream().filter(this::isShort).toList()));
+    data.put("staved", phrases.parts(names).stream().flatMap(this::staved).toList());
+    data.put("tooWide", phrases.parts(names.stream().filter(this::isTooWide).toList()));
+    return data;
+  }
+
+  /** A part that is glued up from a known number of staves, with their number and width. */
+  private Stream<Map<String, Object>> staved(Map<String, Object> phrase) {
+    Part part = piece.mark((String) phrase.get("mark")).shown();
+    return piece
+        .staves(part)
+        .map(count -> staved(phrase, count, format(piece.staveWidth(part))))
+        .stream();
+  }
+
+  private static Map<String, Object> staved(Map<String, Object> phrase, int count, String width) {
+    return Map.of("part", phrase, "count", count, "width", width);
+  }
+
+  private boolean isShort(String name) {
+    return piece.part(name).finishedLength().isShorterThan(SHORTEST);
+  }
+
+  private boolean isTooWide(String name) {
+    return piece.part(name).finishedWidth().isLongerThan(piece.description().shop().planerWidth());
+  }
+
+  /** A species as it is spoken of: {@code ash, white} is white ash. */
+  private static String material(String species) {
+    String[] names = species.split(", *", 2);
+    return names.length == 2 ? names[1] + " " + names[0] : species;
+  }
+
+  private String format(Length length) {
+    return piece.description().format().formatWithUnit(length);
+  }
+}

@@ -1,0 +1,88 @@
+package storyrod.planset;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.description.Description.StockKind;
+import storyrod.measure.Length;
+import storyrod.measure.Rational;
+import storyrod.piece.Piece;
+import storyrod.stock.StockPlan;
+
+/** What the bookcase of the sample is bought and sawn from. */
+final class SampleStock {
+  private SampleStock() {}
+
+  static StockPlan of(Piece piece) {
+    List<StockPlan.RoughPart> rough =
+        piece.marks().stream()
+            .map(
+                mark -> {
+                  Length extra =
+                      mark.shown().stock().kind() == StockKind.SOLID
+                          ? Length.inches(1)
+                          : Length.ZERO;
+                  return new StockPlan.RoughPart(
+                      mark.mark(),
+                      mark.count(),
+                      mark.shown().finishedLength().plus(extra),
+                      mark.shown().finishedWidth().plus(extra.isZero() ? extra : Length.inch(1, 4)),
+                      extra.isZero() ? mark.shown().finishedThickness() : extra);
+                })
+            .toList();
+    return new StockPlan(
+        rough,
+        List.of(
+            new StockPlan.BoardNeed(
+                Sample.ash(),
+                Rational.of(new BigDecimal("8.53")),
+                Rational.of(new BigDecimal("10.3")),
+                20,
+                Optional.of(Rational.of(new BigDecimal("80.34"))))),
+        List.of(
+            new StockPlan.SheetPlan(
+                Sample.ply(), List.of(sheet()), 1, Optional.of(Rational.of(92, 1)))),
+        List.of(
+            new StockPlan.HardwareNeed(
+                "screw", "Wood screw #8 x 1 3/4 in", 6, 1, 20, Optional.empty()),
+            new StockPlan.HardwareNeed(
+                "pin",
+                "Shelf pin 1/4 in",
+                8,
+                1,
+                20,
+                Optional.of(Rational.of(new BigDecimal("4.20"))))));
+  }
+
+  private static StockPlan.SheetLayout sheet() {
+    List<StockPlan.Placed> placed =
+        List.of(
+            new StockPlan.Placed("A", "left-side", area(0, Sample.TALL), false),
+            new StockPlan.Placed("A", "right-side", area(29, Sample.TALL), false),
+            new StockPlan.Placed("B", "bottom", area(58, Length.inches(37)), false));
+    List<StockPlan.SawCut> cuts = new ArrayList<>();
+    for (int i = 1; i <= 7; i++) {
+      cuts.add(
+          new StockPlan.SawCut(
+              i,
+              i % 3 == 1,
+              Length.inches(5 * i),
+              Length.ZERO,
+              Length.inches(48),
+              Length.inch(31 + 9 * i, 2)));
+    }
+    return new StockPlan.SheetLayout(
+        Length.inches(96),
+        Length.inches(48),
+        placed,
+        cuts,
+        List.of(
+            new StockPlan.Area(
+                Length.ZERO, Length.inches(16), Length.inches(96), Length.inches(32))));
+  }
+
+  private static StockPlan.Area area(long x, Length length) {
+    return new StockPlan.Area(Length.inches(x), Length.ZERO, length, Sample.DEEP);
+  }
+}
