@@ -29,8 +29,12 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
   private static final List<String> AFTER_ALL_OTHERS =
       List.of("slot", Cut.Shaped.OUTLINE, "roundover");
 
+  /** In the middle of a hole the point of a wide bit would find no wood. */
+  private static final String WIDE_FIRST = "counterbore";
+
   private static final Comparator<CutKind> ORDER =
       Comparator.comparing(CutKind::verb)
+          .thenComparing(kind -> !kind.term().equals(WIDE_FIRST))
           .thenComparing(kind -> AFTER_ALL_OTHERS.indexOf(kind.term()))
           .thenComparing(CutKind::term)
           .thenComparing(CutKind::size)

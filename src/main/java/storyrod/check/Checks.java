@@ -33,6 +33,7 @@ public final class Checks {
           new MortisesMeet(),
           new NearMiss(),
           new PartsOverlap(),
+          new PlugDepth(),
           new ScrewLength(),
           new SlideClearance(),
           new SlideLength(),

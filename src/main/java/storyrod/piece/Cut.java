@@ -218,6 +218,23 @@ public sealed interface Cut
           term, from, first, along, step, count, diameter, depth, through, head, forWhat, at);
     }
 
+    /** The same holes for an item. */
+    public Holes forItem(String item) {
+      return new Holes(
+          term,
+          from,
+          first,
+          along,
+          step,
+          count,
+          diameter,
+          depth,
+          through,
+          countersink,
+          Optional.of(item),
+          at);
+    }
+
     /** The diameter of the opening in the face, which a countersink makes wider. */
     public Length mouth() {
       return diameter.max(countersink);

@@ -36,6 +36,8 @@ public final class Screws extends DrivenThrough {
                   "countersink",
                   new ValueType.YesNo(),
                   "Whether their heads are sunk flush; yes if not said, no for pocket screws."),
+              Plugs.PLUG,
+              Plugs.DEPTH,
               ROWS,
               JointKeys.GLUE));
 
@@ -52,6 +54,10 @@ public final class Screws extends DrivenThrough {
         || screw.flatMap(ItemEntry::diameter).isEmpty()) {
       return new JointEffect(List.of(), joint, List.of(sizeless(meeting)));
     }
+    List<Diagnostic> plugFaults = Plugs.faults(meeting, screw.get());
+    if (!plugFaults.isEmpty()) {
+      return new JointEffect(List.of(), joint, plugFaults);
+    }
     return meeting
         .askew()
         .map(askew -> new ScrewsAskew(meeting, askew, joint, screw.get()).effect())
@@ -59,7 +65,9 @@ public final class Screws extends DrivenThrough {
   }
 
   private static JointEffect drilled(Meeting meeting, Joint joint, ItemEntry screw) {
-    Length bite = screw.length().orElseThrow().minus(meeting.first().box().size(meeting.axis()));
+    Length sunk = Plugs.depth(meeting);
+    Length bite =
+        screw.length().orElseThrow().minus(meeting.first().box().size(meeting.axis())).plus(sunk);
     if (!bite.isPositive()) {
       return new JointEffect(List.of(), joint, List.of(tooShort(meeting, screw)));
     }
@@ -67,6 +75,7 @@ public final class Screws extends DrivenThrough {
     List<CutIn> cuts = new ArrayList<>();
     for (Length line : lines(meeting)) {
       cuts.add(clearance(meeting, line, holes, screw));
+      Plugs.item(meeting).ifPresent(plug -> cuts.add(counterbore(meeting, line, plug)));
       cuts.add(pilot(meeting, line, holes, bite));
     }
     return new JointEffect(cuts, joint, faults(meeting, bite, screw));
@@ -100,13 +109,29 @@ public final class Screws extends DrivenThrough {
         first.name(), isCountersunk(meeting, screw) ? row.countersunk(head(screw)) : row);
   }
 
+  private static CutIn counterbore(Meeting meeting, Length line, ItemEntry plug) {
+    Face entered = meeting.face().opposite();
+    Cut.Holes row =
+        row(
+            meeting,
+            line,
+            "counterbore",
+            entered,
+            meeting.first().box().at(entered),
+            plug.diameter().orElseThrow(),
+            Plugs.depth(meeting),
+            false);
+    return new CutIn(meeting.first().name(), row.forItem(plug.name()));
+  }
+
   /** A proud head would lift whatever lies on it; a pocket screw's flat underside stays on top. */
   static boolean isCountersunk(Meeting meeting, ItemEntry screw) {
-    return meeting.entry().yes("countersink", screw.kind() != ItemKind.POCKET_SCREW);
+    boolean isUsual = screw.kind() != ItemKind.POCKET_SCREW && Plugs.item(meeting).isEmpty();
+    return meeting.entry().yes("countersink", isUsual);
   }
 
   /** A flat head is about twice as wide as the shank, by the head column of the screw chart. */
-  private static Length head(ItemEntry screw) {
+  static Length head(ItemEntry screw) {
     return screw.diameter().orElseThrow().times(2);
   }
 
