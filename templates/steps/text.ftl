@@ -422,7 +422,8 @@
     <@say "Clear the chips out of every hole."/>
   <#else>
     <#assign cup = cut.forKind == "concealed-hinge">
-    <#assign holes = cup?then("hinge cups", (cut.forKind == "")?then("holes", words["kind." + cut.forKind] + " holes"))>
+    <#assign named = {"peg hole": "peg holes", "fastener recess": "recesses for the top fasteners", "counterbore": "counterbores"}>
+    <#assign holes = named[cut.term]!(cup?then("hinge cups", (cut.forKind == "")?then("holes", words["kind." + cut.forKind] + " holes")))>
     <#assign bit = cup?then("Forstner", "brad-point")>
     <@title "Drill the " + holes + inParts()/>
     <#if cut.depth == "">
@@ -491,13 +492,18 @@
       <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
     <#elseif each.kind == "plug">
       <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
-      <@say "Once the glue is dry, saw the plugs off just proud and pare them flush, from the edge that the grain runs up from."/>
     <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
       <#if !has("fit-glue")><@say "Set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in dry, half in each part."/></#if>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
+</#macro>
+
+<#macro flushing>
+  <#if has("fit-plug")>
+    <@say "Once the glue is dry, saw the plugs off just proud and pare them flush, from the edge that the grain runs up from."/>
+  </#if>
 </#macro>
 
 <#-- Two of a kind by name; more than that by their marks. -->
@@ -585,23 +591,37 @@
   <@aligning/>
 </#macro>
 
+<#function countedOf kind>
+  <#local count = 0>
+  <#list hardware as h><#if h.kind == kind><#local count = count + h.count></#if></#list>
+  <#return number(count) + " " + many(words["kind." + kind], count)>
+</#function>
+
 <#macro fitting>
   <#assign rotating = has("fit-rotating-fastener")>
-  <#if has("fit-top-fastener") || rotating>
+  <#if has("fit-top-fastener") || has("fit-button") || rotating>
     <@title "Fasten " + plains(moving)/>
+    <#if rotating>
+      <@say "Screw the " + countedOf("rotating-fastener") + " into their recesses in the rails, just so tight that they still turn."/>
+    </#if>
     <#if overhung>
       <@say "Lay " + fulls(moving) + " in place with the overhangs listed with this step."/>
     <#else>
       <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
     </#if>
     <#if rotating>
-      <@say "Turn the " + number(fastenerCount) + " top fasteners so that each stands square to the rail: as it turns, the top can swell and shrink."/>
-    <#else>
-      <@say "Hook the " + number(fastenerCount) + " top fasteners into their slots."/>
+      <@say "Turn each so that it stands square to the rail: as it turns, the top can swell and shrink."/>
+    </#if>
+    <#if has("fit-button")>
+      <@say "Cut the " + countedOf("button") + " from an offcut, their grain along the tongue, and see that each tongue slides in its slot by hand."/>
+      <@say "Push the tongues into their slots, and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
+    </#if>
+    <#if has("fit-top-fastener")>
+      <@say "Hook the " + countedOf("top-fastener") + " into their slots."/>
       <@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/>
     </#if>
     <@say "Reach in from below and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
-    <@say "Drive one screw through each fastener, and do not force it tight."/>
+    <@say "Drive one screw up into the top through each of them, and do not force it tight."/>
   <#elseif has("fit-front")>
     <@title "Fix " + plains(moving) + (inUnits?size gt 0)?then(" of " + plains(inUnits), "")/>
     <#if total(moving) gt 1>
@@ -681,6 +701,7 @@
     <#if wait != "">
       <@say (has("fit-glue"))?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
     </#if>
+    <@flushing/>
     <@standing/>
   <#elseif has("fit-first") && hardware?size == 0 && base?size == 0 && onto?size == 0>
     <@title "Set up " + plains(moving)/>
@@ -713,6 +734,7 @@
     <@aligning/>
     <@driving/>
     <@squaring/>
+    <@flushing/>
     <@standing/>
   </#if>
 </#macro>

@@ -184,6 +184,9 @@ public sealed interface Cut
       Optional<String> forWhat,
       Span at)
       implements Cut {
+    /** The word for a recess that is open at an edge on purpose. */
+    public static final String OPEN_RECESS = "fastener recess";
+
     /** Holes without a countersink. */
     public Holes(
         String term,

@@ -108,9 +108,7 @@ final class FitData {
         "glueTerms", glueTerms(moving.joints()),
         "jointCount", moving.joints().stream().filter(Joint::glued).count(),
         "pullHolds", pullHolds(step),
-        "hangers", hangers(moving.parts()),
-        "fastenerCount",
-            hardware.count(step, "top-fastener") + hardware.count(step, "rotating-fastener"));
+        "hangers", hangers(moving.parts()));
   }
 
   /** What is built on: the piece, or a sub-assembly; a front is fixed to its drawer. */
