@@ -13,6 +13,7 @@ public final class Checks {
           new BiscuitSize(),
           new BoresMeet(),
           new BradLength(),
+          new BreadboardFixed(),
           new BreaksOut(),
           new BridleThickness(),
           new CrowdedFasteners(),
