@@ -351,6 +351,40 @@
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
+  <#elseif has("cut-spline-slot")>
+    <@title "Cut the spline slots" + inParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
+    <#if cut.inFrame>
+      <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
+      <@say "Cut each slot along the middle of the mitre, as the part drawings show."/>
+    <#else>
+      <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence as the part drawings show, nearer to the inside corner."/>
+      <@say "Cut every slot with the same edge of the parts leading, and see that no cut comes near the outer face."/>
+    </#if>
+  <#elseif has("cut-tails")>
+    <@title "Cut the tails, " + cut.depth + " long," + onParts()/>
+    <@say "Set a marking gauge to the baseline, " + cut.depth + " from the end, and try it against the thickness of the boards that take the tails" + (cut.tailLap)?then(": what it leaves is the lap", ": it must be no less") + "."/>
+    <@say "Gauge the baseline on both faces and both edges of " + fulls(parts) + ", lightly."/>
+    <@say "Set out the tails on the outside face from the part drawings, on every board from the same edge, square over the end, and down the face at 1:" + cut.slope + " with a sliding bevel; cross the waste."/>
+    <@say "Saw down both sides of each tail to the baseline, on the waste side of the line and square to the face. Equal boards can be clamped together and sawn as one."/>
+    <@say "Saw off the waste at both edges, saw out most of it between the tails with the coping saw, and chop to the baseline from both faces."/>
+    <@say "Write one number on both boards of each corner: the pins are marked from their own tails."/>
+  <#elseif has("cut-pins") || has("cut-half-blind-pins")>
+    <@title "Cut the pins" + onParts()/>
+    <@say "Gauge the baseline on " + fulls(parts) + ", " + cut.depth + " from the end, " + has("cut-pins")?then("on both faces.", "on the inner face.")/>
+    <#if has("cut-half-blind-pins")>
+      <@say "Gauge a line on the end, " + cut.tailLength + " from the inner face: the sockets stop there."/>
+    </#if>
+    <@say "Stand each board upright in the vice, inner face towards you, lay its own tails over the end with their baseline on its inner face" + has("cut-half-blind-pins")?then(" and their ends on the gauged line", "") + ", edges as in the part drawing, and mark round them with a knife."/>
+    <@say "Carry the lines square down the inner face to the baseline, and cross what goes: the places of the tails."/>
+    <#if has("cut-half-blind-pins")>
+      <@say "Saw on the waste side of the lines, at a slant from the end to the baseline on the inner face, no further than both gauged lines."/>
+      <@say "Clear the sockets with a straight bit set to " + cut.tailLength + ", or chop them out layer by layer, and pare their corners with the chisel."/>
+    <#else>
+      <@say "Saw on the waste side, so that the lines stay, square down to the baseline."/>
+      <@say "Saw out most of the waste with the coping saw, and chop to the baseline from both faces."/>
+    </#if>
+    <@say "Start each corner together by hand and look where it binds; pare there. Do not drive it home more than once before the glue."/>
   <#elseif has("cut-half-lap") || has("cut-cross-lap")>
     <@title "Cut the " + noun + inParts()/>
     <@say "Mark out the " + noun + " on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
@@ -374,6 +408,18 @@
     <@say "Set the depth to " + cut.depth + " and cut both faces of an offcut of the same thickness: what is left should go into the open mortise by hand without play."/>
     <@say "Cut each shoulder first, against a stop, then take the waste off pass by pass, the same on the other face."/>
     <@say "Pare each to its own mortise, and write one number on both."/>
+  <#elseif has("cut-box-joint")>
+    <@title "Cut the box joints" + onParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " high. Screw a backing board to the mitre gauge, cut a slot through it, and fix in it a key as wide as the slot, one finger, " + cut.size + ", from the cutter."/>
+    <@say "Cut a trial corner in two offcuts of the same thickness: if it is tight, move the key towards the cutter by half of what is too much; if it is loose, away from it."/>
+    <@say "Cut the boards with a finger at the edge first: that edge against the key, then each new slot over the key in its turn."/>
+    <@say "For the boards that begin with a slot, hold a finished board on the key by its first slot as a spacer, and make the first cut against it; go on as before."/>
+    <@say "Count from the edge that the part drawings of " + fulls(parts) + " show, the same edge for every board, and mark the inside faces."/>
+  <#elseif has("cut-lid-tongue")>
+    <@title "Thin the edges" + ofParts()/>
+    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
+    <@say "Try it in a lid groove: it should slide with a little play, its shoulder clear of the side."/>
+    <@say "Thin " + fulls(parts) + " at the same setting, across the grain first, then along it."/>
   <#elseif has("cut-lid-groove")>
     <@title "Cut the lid grooves" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep: that is more than the edge of the lid, so that it slides."/>
@@ -488,7 +534,7 @@
     <#elseif each.kind == "pocket-screw">
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
-    <#if each.kind == "other">
+    <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
       <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
     <#elseif each.kind == "plug">
       <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
@@ -569,8 +615,17 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
-  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek"]?seq_contains(t.term))>
-  <#if laps?size gt 0 && laps?size == glueTerms?size>
+  <#if mitred>
+    <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
+    <#if splined == "frame">
+      <@say "Glue the spline into the slot of one part, its grain across the joint, and brush glue into the slot of the other."/>
+    </#if>
+  </#if>
+  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek", "box joint"]?seq_contains(t.term))>
+  <#assign dovetails = glueTerms?filter(t -> ["pins", "half-blind pins"]?seq_contains(t.term))>
+  <#if dovetails?size gt 0 && dovetails?size == glueTerms?size>
+    <@say "Brush a thin coat of glue on the sides of the tails and of the pins; end grain needs hardly any."/>
+  <#elseif laps?size gt 0 && laps?size == glueTerms?size>
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), "") + "."/>
@@ -580,13 +635,20 @@
       <@say "Run glue round the walls of the " + room + " of one part, and set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in it."/>
       <@say "Put glue into the " + room + " of the other part" + (each?is_last)?then(" and a thin coat on the faces that meet", "") + (each.kind == "biscuit")?then("; go on at once, for a biscuit swells and grips in minutes", "") + "."/>
     </#list>
-  <#else>
+  <#elseif !mitred>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>
   <#if glueTerms?size gt 0 || inserts?size gt 0>
-    <@say "Push " + fulls(moving) + " home."/>
+    <#if glueTerms?size gt 0 && dovetails?size == glueTerms?size>
+      <@say "Drive " + fulls(moving) + " home with a mallet and a block across the tails, both ends by turns."/>
+    <#else>
+      <@say "Push " + fulls(moving) + " home."/>
+    </#if>
   <#else>
     <@say "Set " + fulls(moving) + " back in place."/>
+  </#if>
+  <#if splined == "case">
+    <@say "With the mitres closed, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
   </#if>
   <@aligning/>
 </#macro>
@@ -690,9 +752,11 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
+    <#elseif has("fit-glue") && mitred>
+      <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
-      <#if laps?size gt 0>
+      <#if laps?filter(t -> t.term != "box joint")?size gt 0>
         <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
       </#if>
     </#if>

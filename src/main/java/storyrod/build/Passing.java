@@ -9,9 +9,11 @@ import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 
 /**
  * Who stands in whose way where parts lean, or are cut at an angle, so near to each other that
@@ -44,11 +46,14 @@ public final class Passing {
       case Slanted.Housing housing -> true;
       case Cut.Trench trench -> false;
       case Cut.Tenon tenon -> false;
+      case Cut.Comb comb -> false;
       case Cut.Shaped shaped -> false;
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;
       case Cut.PocketHoles pockets -> false;
       case Slots slots -> false;
+      case Dovetails dovetails -> false;
+      case SplineSlot slot -> false;
       case Cut.InPlace inPlace -> false;
     };
   }

@@ -9,6 +9,7 @@ import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.Nesting;
@@ -16,6 +17,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /**
@@ -96,11 +98,14 @@ public final class Traits {
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
-      case Cut.Tenon tenon -> trench(tenon.term());
+      case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
+      case Cut.Comb comb -> trench(comb.term().replace(' ', '-'));
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
       case Slots slots -> "cut-" + slots.term().replace(' ', '-');
+      case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
+      case SplineSlot slot -> "cut-spline-slot";
       case Cut.InPlace inPlace -> "drill-hole";
     };
   }
@@ -132,6 +137,9 @@ public final class Traits {
     } else if (operation.joints().stream().anyMatch(Joint::glued)) {
       traits.add("fit-glue-held");
     }
+    if (operation.joints().stream().anyMatch(this::isMitred)) {
+      traits.add("fit-mitre");
+    }
     operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
@@ -143,6 +151,12 @@ public final class Traits {
       traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
     }
     return List.copyOf(traits);
+  }
+
+  private boolean isMitred(Joint joint) {
+    return joint.glued()
+        && piece.part(joint.first()).cuts().stream()
+            .anyMatch(cut -> cut instanceof Slanted.Slope && cut.at().equals(joint.at()));
   }
 
   private static boolean needsClamps(Joint joint) {

@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Set;
 import storyrod.geometry.Axis;
@@ -10,8 +11,10 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /**
@@ -61,6 +64,7 @@ final class Measures {
       case Cut.Shaped shaped -> addShaped(view, shaped);
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> addTenon(view, tenon);
+      case Cut.Comb comb -> addComb(view, comb);
       case Cut.Holes holes -> addRow(view, holes.along(), holes.centres(), holes.step());
       case Cut.PocketHoles pockets -> {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
@@ -69,6 +73,8 @@ final class Measures {
       case Slanted.Slope slope -> new SlopeMeasures(flat, wanted).add(view, slope);
       case Slanted.Housing housing -> addHousing(view, housing);
       case Slots slots -> addRow(view, slots.along(), slots.centres(), slots.step());
+      case Dovetails dovetails -> addDovetails(view, dovetails);
+      case SplineSlot slot -> new SplineMeasures(flat, wanted).add(slot);
       case Cut.InPlace inPlace -> {}
     }
   }
@@ -124,6 +130,30 @@ final class Measures {
     wanted.stretch(Face.FRONT, run, from, from.with(run, length.to()));
   }
 
+  /** The first socket, and the last where it is narrower; the note tells of those between. */
+  private void addComb(Face view, Cut.Comb comb) {
+    List<Box> sockets = comb.boxes();
+    addTrench(view, sockets.getFirst());
+    Box last = sockets.getLast();
+    if (!last.size(comb.along()).equals(sockets.getFirst().size(comb.along()))) {
+      addTrench(view, last);
+    }
+  }
+
+  private void addDovetails(Face view, Dovetails row) {
+    new DovetailMeasures(flat, wanted).add(view, row);
+    int steps = row.tails().size() - 1;
+    if (steps > 0) {
+      Axis across = row.across();
+      Length first = row.tails().getFirst().wide().from();
+      Length last = row.tails().getLast().wide().from();
+      Point base = DovetailMeasures.base(sides, view, row);
+      Length step = last.minus(first).dividedBy(steps, RoundingMode.HALF_EVEN);
+      String said = chain(steps, step, last.minus(first));
+      wanted.said(view, across, base.with(across, first), base.with(across, last), said);
+    }
+  }
+
   /** A row of equal cuts by their middles; their sizes stand in the note. */
   private void addRow(Face view, Axis along, List<Point> centres, Length step) {
     Point first = centres.getFirst();
@@ -131,22 +161,21 @@ final class Measures {
     for (Axis axis : DimensionSides.inPlane(view)) {
       wanted.place(view, axis, first, axis == along ? last : first);
     }
-    if (centres.size() > 1 && along != view.axis()) {
-      wanted.said(view, along, first, last, chain(step, centres.size()));
+    int steps = centres.size() - 1;
+    if (steps > 0 && along != view.axis()) {
+      wanted.said(view, along, first, last, chain(steps, step, step.times(steps)));
     }
   }
 
   /** Equal steps and what they come to; where rounded steps do not add up, the total holds. */
-  private String chain(Length step, int count) {
-    Length total = step.times(count - 1L);
-    if (count == 2) {
+  private String chain(int steps, Length step, Length total) {
+    if (steps == 1) {
       return format.format(total);
     }
-    Length printed = format.rounded(step).times(count - 1L);
-    boolean addsUp = printed.equals(format.rounded(total));
+    boolean addsUp = format.rounded(step).times(steps).equals(format.rounded(total));
     return words.say(
         addsUp ? "part.chain" : "part.chain-rounded",
-        count - 1,
+        steps,
         format.format(step),
         format.format(total));
   }

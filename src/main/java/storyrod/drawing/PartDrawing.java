@@ -14,13 +14,16 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Contour;
 import storyrod.geometry.Face;
+import storyrod.geometry.Range;
 import storyrod.geometry.Segment;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /**
@@ -163,6 +166,11 @@ final class PartDrawing {
                       features.add(s.around(centre).x().from());
                       features.add(s.around(centre).x().to());
                     });
+        case Dovetails d -> addStretch(d.end().x().from(), d.end().x().to(), features);
+        case SplineSlot s -> {
+          Range reach = s.along() == Axis.X ? s.run() : s.profile().extent(Axis.X);
+          addStretch(reach.from(), reach.to(), features);
+        }
         case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
         case Cut.Shaped s -> addShape(s.contour(), features);
         case Cut.Roundover r -> {}
@@ -170,6 +178,8 @@ final class PartDrawing {
           features.add(t.tenon().x().from());
           features.add(t.tenon().x().to());
         }
+        case Cut.Comb c ->
+            c.boxes().forEach(each -> features.addAll(List.of(each.x().from(), each.x().to())));
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case Cut.PocketHoles p ->
             p.centres()

@@ -6,7 +6,7 @@ import java.util.Optional;
 import storyrod.description.Description;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.PartEntry;
+import storyrod.description.PartEntry;
 import storyrod.measure.Length;
 
 /**

@@ -14,10 +14,12 @@ import storyrod.build.Verb;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
@@ -40,9 +42,22 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("forOne", isForOne(cut));
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
+    data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
+    data.put("tailLength", cut instanceof Dovetails dovetails ? format(dovetails.length()) : "");
+    data.put("tailLap", cut instanceof Dovetails dovetails && isLapped(dovetails));
+    data.put(
+        "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
+  }
+
+  /** Whether the tails end inside the part that takes them. */
+  private boolean isLapped(Dovetails row) {
+    return row.forWhat()
+        .map(name -> piece.part(name).box().size(row.wide().axis()))
+        .filter(thick -> thick.isLongerThan(row.length()))
+        .isPresent();
   }
 
   private static String angle(Cut cut) {
@@ -51,11 +66,14 @@ record CutData(Piece piece, PartPhrases phrases) {
       case Slanted.Housing housing -> housing.lean().toString();
       case Cut.Trench trench -> "";
       case Cut.Tenon tenon -> "";
+      case Cut.Comb comb -> "";
       case Cut.Holes holes -> "";
       case Cut.Shaped shaped -> "";
       case Cut.Roundover roundover -> "";
       case Cut.PocketHoles pockets -> pockets.angleDegrees() + "°";
       case Slots slots -> "";
+      case Dovetails dovetails -> dovetails.angle().toString();
+      case SplineSlot slot -> "45°";
       case Cut.InPlace inPlace -> "";
     };
   }

@@ -20,6 +20,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** The values of a step that fits parts: what comes in, to what, and how it lies there. */
 final class FitData {
@@ -106,6 +107,8 @@ final class FitData {
     Step step = moving.step();
     return Map.of(
         "glueTerms", glueTerms(moving.joints()),
+        "mitred", moving.joints().stream().anyMatch(joint -> isCut(joint, Slanted.Slope.class)),
+        "splined", splined(moving.joints()),
         "jointCount", moving.joints().stream().filter(Joint::glued).count(),
         "pullHolds", pullHolds(step),
         "hangers", hangers(moving.parts()));
@@ -148,6 +151,26 @@ final class FitData {
     return !part.pose().isTurned() || part.pose().about() == face.axis();
   }
 
+  /** Whether splines of these joints lie in a frame or in a case, where they cannot go in first. */
+  private String splined(List<Joint> joints) {
+    return joints.stream()
+        .filter(joint -> isCut(joint, SplineSlot.class))
+        .map(joint -> piece.part(joint.first()))
+        .map(part -> part.cuts().stream().anyMatch(cut -> isInFrame(cut, part)) ? "frame" : "case")
+        .findFirst()
+        .orElse("");
+  }
+
+  private static boolean isInFrame(Cut cut, Part part) {
+    return cut instanceof SplineSlot slot && slot.isInFrame(part);
+  }
+
+  /** Whether a joint itself made a cut of some kind in its first part. */
+  private boolean isCut(Joint joint, Class<? extends Cut> kind) {
+    return piece.part(joint.first()).cuts().stream()
+        .anyMatch(cut -> kind.isInstance(cut) && cut.at().equals(joint.at()));
+  }
+
   private List<Map<String, Object>> glueTerms(List<Joint> joints) {
     Map<String, Integer> counts = new LinkedHashMap<>();
     for (Joint joint : joints) {
@@ -163,7 +186,7 @@ final class FitData {
   /** The word for the cut that takes in a joint's first part, if there is one. */
   private Optional<String> takenIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
-        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Slanted.Housing)
+        .filter(Cut::takesIn)
         .filter(cut -> cut.isFor(joint.first()))
         .map(Cut::term)
         .findFirst();
