@@ -57,6 +57,7 @@ public final class Checks {
           new TenonThickness(),
           new TippingOver(),
           new TooWideForPlaner(),
+          new TopTravel(),
           new UnknownDensity());
 
   private Checks() {}
