@@ -36,6 +36,9 @@ public final class Checks {
           new TenonLength(),
           new TenonThickness(),
           new TippingOver(),
+          new TooShortToMill(),
+          new TooWideForCrosscut(),
+          new TooWideForJointer(),
           new TooWideForPlaner(),
           new UnknownDensity());
 

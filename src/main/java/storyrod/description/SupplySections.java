@@ -114,7 +114,7 @@ final class SupplySections {
                   "drum-sander-width", LENGTH, "The widest board that the drum sander takes."),
               Key.optional("crosscut", LENGTH, "The widest board that is crosscut in one go."),
               Key.optional("shortest", LENGTH, "The shortest board for jointer and planer.")
-                  .standard("12 in"),
+                  .standard("12 in", "300 mm"),
               Key.optional(
                   "without",
                   new OneOrMore(TEXT),
