@@ -32,6 +32,7 @@ public final class Checks {
           new ScrewLength(),
           new SlideClearance(),
           new SlideLength(),
+          new StaticBalance(),
           new TenonCutAway(),
           new TenonLength(),
           new TenonThickness(),
