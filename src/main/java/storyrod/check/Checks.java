@@ -34,6 +34,7 @@ public final class Checks {
           new NearTwins(),
           new PartsOverlap(),
           new PinRows(),
+          new RoundedRow(),
           new ScrewLength(),
           new SlideClearance(),
           new SlideLength(),
