@@ -11,7 +11,8 @@
   <#if n?matches(".*(s|x|ch|sh)")><#return n + "es"></#if>
   <#return n + "s">
 </#function>
-<#assign numbers = ["no", "one", "two", "three", "four", "five", "six"]>
+<#-- Numbers up to twelve in words, above in figures. -->
+<#assign numbers = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"]>
 <#function number count><#return (count < numbers?size)?then(numbers[count], count?string)></#function>
 <#function joined list>
   <#if list?size == 0><#return ""></#if>
@@ -25,19 +26,20 @@
   <#if all?size gt 2 && all?last - all?first == all?size - 1><#return all?first + " to " + all?last></#if>
   <#return joined(all?map(n -> n?string))>
 </#function>
+<#function placed p noun><#return (place(p) + " " + noun)?trim></#function>
 <#-- A part in a title: the left side, the feet, drawer 2, drawers 1 to 3. -->
 <#function plain p>
   <#if p.numbers?size gt 0 && !p.numbers?seq_contains(0)>
     <#return ((p.count gt 1)?then(plural(p.title?uncap_first), p.title?uncap_first)) + " " + counted(p)>
   </#if>
-  <#if p.count gt 1><#return "the " + plural(p.title?uncap_first)></#if>
+  <#if p.count gt 1><#return "the " + placed(p, plural(p.title?uncap_first))></#if>
   <#if p.title?matches(".* \\d+")><#return (place(p) + " " + p.title?uncap_first)?trim></#if>
-  <#return "the " + (place(p) + " " + p.title?uncap_first)?trim>
+  <#return "the " + placed(p, p.title?uncap_first)>
 </#function>
 <#-- A part in a sentence, with its mark: the left side (A), the two partitions (C). -->
 <#function full p>
   <#local mark = (p.mark == "")?then("", " (" + p.mark + ")")>
-  <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + plural(p.title?uncap_first) + mark></#if>
+  <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + placed(p, plural(p.title?uncap_first)) + mark></#if>
   <#return plain(p) + mark>
 </#function>
 <#-- What goes by one name in two sizes is named once: the drawer fronts. -->
@@ -58,7 +60,8 @@
 <#function pick list one many><#return (total(list) == 1)?then(one, many)></#function>
 <#function has trait><#return traits?seq_contains(trait)></#function>
 <#function many noun count><#return (count == 1)?then(noun, plural(noun))></#function>
-<#macro title text># ${text?cap_first}
+<#-- What is built more than once is told before what is done to it: Drawer 2: glue the box front. -->
+<#macro title text># ${(inUnits?size == 1 && !has("fit-front"))?then(plains(inUnits)?remove_beginning("the ")?cap_first + ": " + text?uncap_first, text?cap_first)}
 </#macro>
 <#macro say text>- ${text?cap_first}
 </#macro>
@@ -268,7 +271,9 @@
     <@say "Mark out " + fulls(parts) + " from the part drawings, with the centres of the roundings."/>
     <@say "Drill the roundings first, on a backing board, with a bit of twice their radius."/>
     <@say "Saw out the waste between the holes just inside the line, and work back to the line."/>
-    <@say "Ease the edges where a hand goes in."/>
+    <#if cut.forHand>
+      <@say "Ease the edges where a hand goes in."/>
+    </#if>
   <#elseif has("cut-roundover")>
     <@title "Round over the edges" + inParts()/>
     <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
@@ -313,7 +318,7 @@
     <@say "Set the cutter to " + cut.size + " wide" + (cut.depth == "")?then("", " and " + cut.depth + " deep") + "."/>
     <@say "Cut a trial mortise in an offcut and keep it: the tenons are fitted to it."/>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
     </#list>
     <#if cut.depth == "">
       <@say "Cut from both faces to the middle, with the guide on the same side, so that neither face breaks out."/>
@@ -329,6 +334,40 @@
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
+  <#elseif has("cut-spline-slot")>
+    <@title "Cut the spline slots" + inParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
+    <#if cut.inFrame>
+      <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
+      <@say "Cut each slot along the middle of the mitre, as the part drawings show."/>
+    <#else>
+      <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence as the part drawings show, nearer to the inside corner."/>
+      <@say "Cut every slot with the same edge of the parts leading, and see that no cut comes near the outer face."/>
+    </#if>
+  <#elseif has("cut-tails")>
+    <@title "Cut the tails, " + cut.depth + " long," + onParts()/>
+    <@say "Set a marking gauge to the baseline, " + cut.depth + " from the end, and try it against the thickness of the boards that take the tails" + (cut.tailLap)?then(": what it leaves is the lap", ": it must be no less") + "."/>
+    <@say "Gauge the baseline on both faces and both edges of " + fulls(parts) + ", lightly."/>
+    <@say "Set out the tails on the outside face from the part drawings, on every board from the same edge, square over the end, and down the face at 1:" + cut.slope + " with a sliding bevel; cross the waste."/>
+    <@say "Saw down both sides of each tail to the baseline, on the waste side of the line and square to the face. Equal boards can be clamped together and sawn as one."/>
+    <@say "Saw off the waste at both edges, saw out most of it between the tails with the coping saw, and chop to the baseline from both faces."/>
+    <@say "Write one number on both boards of each corner: the pins are marked from their own tails."/>
+  <#elseif has("cut-pins") || has("cut-half-blind-pins")>
+    <@title "Cut the pins" + onParts()/>
+    <@say "Gauge the baseline on " + fulls(parts) + ", " + cut.depth + " from the end, " + has("cut-pins")?then("on both faces.", "on the inner face.")/>
+    <#if has("cut-half-blind-pins")>
+      <@say "Gauge a line on the end, " + cut.tailLength + " from the inner face: the sockets stop there."/>
+    </#if>
+    <@say "Stand each board upright in the vice, inner face towards you, lay its own tails over the end with their baseline on its inner face" + has("cut-half-blind-pins")?then(" and their ends on the gauged line", "") + ", edges as in the part drawing, and mark round them with a knife."/>
+    <@say "Carry the lines square down the inner face to the baseline, and cross what goes: the places of the tails."/>
+    <#if has("cut-half-blind-pins")>
+      <@say "Saw on the waste side of the lines, at a slant from the end to the baseline on the inner face, no further than both gauged lines."/>
+      <@say "Clear the sockets with a straight bit set to " + cut.tailLength + ", or chop them out layer by layer, and pare their corners with the chisel."/>
+    <#else>
+      <@say "Saw on the waste side, so that the lines stay, square down to the baseline."/>
+      <@say "Saw out most of the waste with the coping saw, and chop to the baseline from both faces."/>
+    </#if>
+    <@say "Start each corner together by hand and look where it binds; pare there. Do not drive it home more than once before the glue."/>
   <#elseif has("cut-half-lap") || has("cut-cross-lap")>
     <@title "Cut the " + noun + inParts()/>
     <@say "Mark out the " + noun + " on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
@@ -352,6 +391,18 @@
     <@say "Set the depth to " + cut.depth + " and cut both faces of an offcut of the same thickness: what is left should go into the open mortise by hand without play."/>
     <@say "Cut each shoulder first, against a stop, then take the waste off pass by pass, the same on the other face."/>
     <@say "Pare each to its own mortise, and write one number on both."/>
+  <#elseif has("cut-box-joint")>
+    <@title "Cut the box joints" + onParts()/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " high. Screw a backing board to the mitre gauge, cut a slot through it, and fix in it a key as wide as the slot, one finger, " + cut.size + ", from the cutter."/>
+    <@say "Cut a trial corner in two offcuts of the same thickness: if it is tight, move the key towards the cutter by half of what is too much; if it is loose, away from it."/>
+    <@say "Cut the boards with a finger at the edge first: that edge against the key, then each new slot over the key in its turn."/>
+    <@say "For the boards that begin with a slot, hold a finished board on the key by its first slot as a spacer, and make the first cut against it; go on as before."/>
+    <@say "Count from the edge that the part drawings of " + fulls(parts) + " show, the same edge for every board, and mark the inside faces."/>
+  <#elseif has("cut-lid-tongue")>
+    <@title "Thin the edges" + ofParts()/>
+    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
+    <@say "Try it in a lid groove: it should slide with a little play, its shoulder clear of the side."/>
+    <@say "Thin " + fulls(parts) + " at the same setting, across the grain first, then along it."/>
   <#elseif has("cut-lid-groove")>
     <@title "Cut the lid grooves" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep: that is more than the edge of the lid, so that it slides."/>
@@ -381,7 +432,7 @@
       <@say "Try the part that goes into it: it should slide in by hand without play."/>
     </#if>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
     </#list>
     <#if has("cut-rabbet")>
       <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
@@ -445,7 +496,7 @@
   <#return (item.drivenFrom?size == 1)?then(" " + words["drive." + item.drivenFrom?first], "")>
 </#function>
 
-<#assign lying = (turned!false) && words["lie." + (from!"")]??>
+<#assign lying = (lies!"") != "">
 
 <#macro driving>
   <#list hardware as each>
@@ -458,8 +509,8 @@
     <#elseif each.kind == "pocket-screw">
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
-    <#if each.kind == "other">
-      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
+    <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
+      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
     <#elseif each.kind != "top-fastener" && each.kind != "rotating-fastener">
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
@@ -500,8 +551,10 @@
 </#macro>
 
 <#macro turning>
-  <#if lying>
-    <@say "Lay what is together on its " + words["lie." + from] + ", on a blanket."/>
+  <#if lying && liesAlready>
+    <@say "It still lies on its " + lies + "."/>
+  <#elseif lying>
+    <@say "Lay what is together on its " + lies + ", on a blanket."/>
   </#if>
 </#macro>
 
@@ -513,7 +566,9 @@
 </#macro>
 
 <#macro standing>
-  <#if lying>
+  <#if lying && staysLying>
+    <@say "Leave it on its " + lies + " for the next step."/>
+  <#elseif lying>
     <@say "Stand it up again."/>
   </#if>
 </#macro>
@@ -526,16 +581,29 @@
   <@marking/>
   <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
   <@say "Take " + pick(moving, "it", "them") + " off again."/>
-  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek"]?seq_contains(t.term))>
-  <#if laps?size gt 0 && laps?size == glueTerms?size>
+  <#if mitred>
+    <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
+    <#if splined == "frame">
+      <@say "Glue the spline into the slot of one part, its grain across the joint, and brush glue into the slot of the other."/>
+    </#if>
+  </#if>
+  <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek", "box joint"]?seq_contains(t.term))>
+  <#assign dovetails = glueTerms?filter(t -> ["pins", "half-blind pins"]?seq_contains(t.term))>
+  <#if dovetails?size gt 0 && dovetails?size == glueTerms?size>
+    <@say "Brush a thin coat of glue on the sides of the tails and of the pins; end grain needs hardly any."/>
+  <#elseif laps?size gt 0 && laps?size == glueTerms?size>
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), "") + "."/>
-  <#else>
+  <#elseif !mitred>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>
   <#if glueTerms?size gt 0>
-    <@say "Push " + fulls(moving) + " home."/>
+    <#if dovetails?size == glueTerms?size>
+      <@say "Drive " + fulls(moving) + " home with a mallet and a block across the tails, both ends by turns."/>
+    <#else>
+      <@say "Push " + fulls(moving) + " home."/>
+    </#if>
   <#else>
     <@say "Set " + fulls(moving) + " back in place."/>
   </#if>
@@ -627,9 +695,14 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
+    <#elseif has("fit-glue") && mitred>
+      <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
+      <#if splined == "case">
+        <@say "Under the clamp, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
+      </#if>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
-      <#if laps?size gt 0>
+      <#if laps?filter(t -> t.term != "box joint")?size gt 0>
         <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
       </#if>
     </#if>
@@ -665,6 +738,9 @@
     <#if has("fit-panel")>
       <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
     <#else>
+    <#if acrossGrain>
+      <@say "Use no glue in the groove, or only over a few inches in the middle: the wood that lies across it has to be free to swell and shrink."/>
+    </#if>
     <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
     </#if>
     <@aligning/>
@@ -677,7 +753,7 @@
 <#function ontoWords>
   <#if onto?size == 0><#return ""></#if>
   <#if onto?size gt 2><#return " in place"></#if>
-  <#return " to " + plains(onto)>
+  <#return " to " + plains((gluedTo?size gt 0)?then(gluedTo, onto))>
 </#function>
 
 <#function putting how>
@@ -716,7 +792,7 @@
       <@title "Mount the drawer slides"/>
       <@say "Part the members of each slide as its maker's sheet says."/>
       <#if lineGiven>
-        <@say "Draw a line along every part listed, at the height given for it: on the drawer up from its lower edge, in the case up from the face that the part stands on."/>
+        <@say "Draw a line along every part listed, at the height given for it, and from where it is given."/>
         <@say "Set the case members with their middle on the lines, " + offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges") + ", and mark their front holes."/>
         <@say "Set the drawer members with their middle on the lines of the drawer sides, their front ends flush with the front of the drawer box."/>
       <#else>
@@ -726,7 +802,7 @@
       <#break>
     <#case "under-slide">
       <@title "Mount the drawer slides"/>
-      <@say "Draw a level line for the underside of the runners in the case" + underGiven?then(", at the height given for each part up from the face it stands on", "") + "."/>
+      <@say "Draw a level line for the underside of the runners in the case" + underGiven?then(", at the height given for each part, and from where it is given", "") + "."/>
       <@say "Set the runners on the lines, their front ends where the slide's maker says, behind the front edge, and mark their holes."/>
       <@say "Screw the catches under the front corners of the drawer boxes, and drill the holes for the hooks into their backs as the maker's sheet shows."/>
       <#break>
@@ -798,8 +874,8 @@
 <#list said as each>
 <@say "Note: " + each/>
 </#list>
-<#if inUnits?size gt 0 && !has("fit-front")>
-<@say "Do this for " + plains(inUnits) + (total(inUnits) gt 1)?then(", which are alike.", ".")/>
+<#if total(inUnits) gt 1 && !has("fit-front")>
+<@say "Do this for " + plains(inUnits) + ", which are alike."/>
 </#if>
 <#switch verb>
   <#case "mill"><@milling/><#break>

@@ -8,8 +8,10 @@ import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /**
  * What cuts have in common that are made at one setting of a machine.
@@ -17,8 +19,8 @@ import storyrod.piece.Slanted;
  * @param verb CUT or DRILL
  * @param term the trade's word for the cut
  * @param size a trench's width, a tenon's thickness, a hole's diameter or a roundover's radius; for
- *     pocket holes the part's thickness; for a slope what it takes at its end; zero for what is cut
- *     along a path
+ *     pocket holes the part's thickness; for dovetails how much a tail widens at each side; for a
+ *     slope what it takes at its end; zero for what is cut along a path
  * @param depth how deep, or how long a tenon is; zero where it goes right through; for a slope how
  *     far it runs
  */
@@ -44,6 +46,7 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
           new CutKind(Verb.CUT, roundover.term(), roundover.radius(), Length.ZERO);
       case Cut.Tenon tenon ->
           new CutKind(Verb.CUT, tenon.term(), tenon.tenon().size(part.thickness()), tenon.length());
+      case Cut.Comb comb -> new CutKind(Verb.CUT, comb.term(), comb.finger(), comb.length());
       case Cut.Holes holes ->
           new CutKind(
               Verb.DRILL,
@@ -55,6 +58,9 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
       case Slanted.Slope slope -> new CutKind(Verb.CUT, slope.term(), slope.drop(), slope.run());
       case Slanted.Housing housing ->
           new CutKind(Verb.CUT, housing.term(), housing.mouth().length(), housing.depth());
+      case Dovetails dovetails ->
+          new CutKind(Verb.CUT, dovetails.term(), dovetails.widening(), dovetails.baseline());
+      case SplineSlot slot -> new CutKind(Verb.CUT, slot.term(), slot.thickness(), slot.depth());
       case Cut.InPlace inPlace ->
           new CutKind(Verb.DRILL, inPlace.term(), inPlace.diameter(), inPlace.depth());
     };

@@ -17,10 +17,12 @@ final class Instruments {
     return row(tool).map(row -> List.of(row.get(1).split(" "))).orElse(List.of(tool));
   }
 
-  /** How the work is done without it, where the table knows. */
-  Optional<String> instead(String tool) {
+  /** The ways in which the work is done without it, where the table knows any. */
+  List<String> instead(String tool) {
     return row(tool)
-        .map(row -> String.join(",", row.subList(2, row.size())).replaceAll("^\"|\"$", ""));
+        .map(row -> String.join(",", row.subList(2, row.size())).replaceAll("^\"|\"$", ""))
+        .map(ways -> List.of(ways.split(", or ")))
+        .orElse(List.of());
   }
 
   /** The tools that may be missing in a shop, by their names in the plan set. */

@@ -3,6 +3,7 @@ package storyrod.build;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -84,10 +85,18 @@ final class MissingTools {
             without.at(),
             "the shop is without `%s`, which is needed in %s%s"
                 .formatted(String.join("` and `", names(tool)), named, more));
+    List<String> ways = instruments.instead(tool).stream().filter(this::isOpen).toList();
     return finding.hint(
-        instruments
-            .instead(tool)
-            .orElse("borrow one, or describe the work so that it does without"));
+        ways.isEmpty()
+            ? "borrow one, or describe the work so that it does without"
+            : String.join(", or ", ways));
+  }
+
+  /** Whether a way needs none of the tools that the shop is without. */
+  private boolean isOpen(String way) {
+    return machines.without().stream()
+        .map(without -> without.value().toLowerCase(Locale.ROOT).replace('-', ' '))
+        .noneMatch(way::contains);
   }
 
   /** A step as the maker's own order names it: its number, its verb and what it is done to. */

@@ -9,8 +9,10 @@ import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /**
  * Who stands in whose way where parts lean, or are cut at an angle, so near to each other that
@@ -43,10 +45,13 @@ public final class Passing {
       case Slanted.Housing housing -> true;
       case Cut.Trench trench -> false;
       case Cut.Tenon tenon -> false;
+      case Cut.Comb comb -> false;
       case Cut.Shaped shaped -> false;
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;
       case Cut.PocketHoles pockets -> false;
+      case Dovetails dovetails -> false;
+      case SplineSlot slot -> false;
       case Cut.InPlace inPlace -> false;
     };
   }

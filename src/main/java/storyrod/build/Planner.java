@@ -12,6 +12,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.MortiseBeforeTenon;
 import storyrod.build.rule.Rules;
+import storyrod.build.rule.TailsBeforePins;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
 import storyrod.description.Span;
@@ -154,10 +155,20 @@ public final class Planner {
         need ->
             link(
                 scheduler,
-                meant(byName.get(need.before()), op -> MortiseBeforeTenon.meansFirst(need, op)),
-                meant(byName.get(need.after()), op -> MortiseBeforeTenon.meansLater(need, op))));
+                meant(byName.get(need.before()), op -> meansFirst(need, op)),
+                meant(byName.get(need.after()), op -> meansLater(need, op))));
     own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later));
     return scheduler;
+  }
+
+  private static boolean meansFirst(Need need, Operation operation) {
+    return MortiseBeforeTenon.meansFirst(need, operation)
+        && TailsBeforePins.meansFirst(need, operation);
+  }
+
+  private static boolean meansLater(Need need, Operation operation) {
+    return MortiseBeforeTenon.meansLater(need, operation)
+        && TailsBeforePins.meansLater(need, operation);
   }
 
   private static void chain(Scheduler scheduler, List<Task> tasks, FitGroups groups) {

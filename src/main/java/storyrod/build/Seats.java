@@ -16,7 +16,6 @@ import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
-import storyrod.piece.Slanted;
 
 /**
  * Finds where parts have to be set by hand, because nothing in a joint holds them in their place:
@@ -76,9 +75,7 @@ public final class Seats {
   }
 
   private boolean takes(String part, String other) {
-    return piece.part(part).cuts().stream()
-        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Slanted.Housing)
-        .anyMatch(cut -> cut.isFor(other));
+    return piece.part(part).cuts().stream().filter(Cut::takesIn).anyMatch(cut -> cut.isFor(other));
   }
 
   private List<Seat> of(Joint joint) {

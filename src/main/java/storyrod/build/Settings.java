@@ -13,11 +13,13 @@ import storyrod.description.Description.HardwareEntry;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
@@ -97,6 +99,9 @@ final class Settings {
     if (cuts.getFirst() instanceof Slanted.Slope slope) {
       return slanted(slope);
     }
+    if (cuts.getFirst() instanceof Dovetails dovetails) {
+      return dovetailed(dovetails);
+    }
     if (cuts.getFirst() instanceof Cut.Tenon) {
       return TenonSettings.of(job.piece(), part, cuts);
     }
@@ -131,6 +136,19 @@ final class Settings {
               new Setting("taper-off", Optional.empty(), slope.drop()));
       case BEVEL, MITRE -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
     };
+  }
+
+  /** What the marking gauge and the sliding bevel are set to. */
+  private static List<Setting> dovetailed(Dovetails dovetails) {
+    List<Setting> settings = new ArrayList<>();
+    settings.add(new Setting("dovetail-baseline", Optional.empty(), dovetails.baseline()));
+    if (dovetails.term().equals(Dovetails.HALF_BLIND)) {
+      settings.add(new Setting("dovetail-depth", Optional.empty(), dovetails.length()));
+    }
+    if (dovetails.isTails()) {
+      settings.add(Setting.of("dovetail-angle", dovetails.angle()));
+    }
+    return settings;
   }
 
   private static Optional<Setting> countersink(List<Cut> cuts) {
@@ -229,10 +247,13 @@ final class Settings {
       case Cut.Shaped shaped -> "width";
       case Cut.Roundover roundover -> "radius";
       case Cut.Tenon tenon -> "thickness";
+      case Cut.Comb comb -> "width";
       case Cut.Holes holes -> "diameter";
       case Cut.PocketHoles pocket -> "stock";
       case Slanted.Slope slope -> throw new IllegalStateException("bug: a slope has no width");
       case Slanted.Housing housing -> "width";
+      case Dovetails dovetails -> throw new IllegalStateException("bug: dovetails have no width");
+      case SplineSlot slot -> "width";
       case Cut.InPlace inPlace -> "diameter";
     };
   }

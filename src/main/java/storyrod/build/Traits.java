@@ -8,12 +8,14 @@ import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /**
@@ -31,14 +33,14 @@ public final class Traits {
     this.loose = Nesting.of(piece).loose();
   }
 
-  /** The traits of an operation, the one that names it best first. */
+  /** The traits of an operation; of fittings and mountings the one that names it best first. */
   public List<String> of(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> List.of(milling(part(operation)));
-      case BLANK -> List.of("blank-" + stuff(part(operation)));
+      case BLANK -> levelled("blank-" + stuff(part(operation)), part(operation));
       case KEEP -> List.of("keep-" + board(operation).method().word());
       case REJOIN -> List.of("rejoin");
-      case SIZE -> List.of(sizing(part(operation)));
+      case SIZE -> levelled(sizing(part(operation)), part(operation));
       case CUT, DRILL -> operation.cuts().stream().map(this::cutting).distinct().toList();
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
@@ -73,6 +75,15 @@ public final class Traits {
     return rejoined ? "size-rejoined" : "size-" + stuff(part);
   }
 
+  /** A panel goes through the planer, or is levelled by hand where it is too wide for that. */
+  private List<String> levelled(String trait, Part part) {
+    if (!trait.endsWith("-panel")) {
+      return List.of(trait);
+    }
+    boolean isTooWide = part.finishedWidth().isLongerThan(piece.description().shop().planerWidth());
+    return List.of(isTooWide ? "level-panel" : "plane-panel", trait);
+  }
+
   private String stuff(Part part) {
     return isSheet(part) ? "sheet" : isPanel(part) ? "panel" : "solid";
   }
@@ -87,10 +98,13 @@ public final class Traits {
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
-      case Cut.Tenon tenon -> trench(tenon.term());
+      case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
+      case Cut.Comb comb -> trench(comb.term().replace(' ', '-'));
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
+      case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
+      case SplineSlot slot -> "cut-spline-slot";
       case Cut.InPlace inPlace -> "drill-hole";
     };
   }
@@ -119,6 +133,9 @@ public final class Traits {
     } else if (operation.joints().stream().anyMatch(Joint::glued)) {
       traits.add("fit-glue-held");
     }
+    if (operation.joints().stream().anyMatch(this::isMitred)) {
+      traits.add("fit-mitre");
+    }
     operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
@@ -132,8 +149,14 @@ public final class Traits {
     return List.copyOf(traits);
   }
 
+  private boolean isMitred(Joint joint) {
+    return joint.glued()
+        && piece.part(joint.first()).cuts().stream()
+            .anyMatch(cut -> cut instanceof Slanted.Slope && cut.at().equals(joint.at()));
+  }
+
   private static boolean needsClamps(Joint joint) {
-    return joint.glued() && joint.fasteners().isEmpty();
+    return joint.glued() && joint.driven().isEmpty();
   }
 
   private String alone(Operation operation) {

@@ -7,9 +7,11 @@ import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Screws of one joint that stand so close that the wood between them splits. */
 final class CrowdedFasteners implements Check {
@@ -60,6 +62,7 @@ final class CrowdedFasteners implements Check {
       case Cut.Shaped shaped -> Stream.empty();
       case Cut.Roundover roundover -> Stream.empty();
       case Cut.Tenon tenon -> Stream.empty();
+      case Cut.Comb comb -> Stream.empty();
       case Cut.Holes holes when holes.count() > 1 -> Stream.of(new Row(holes.step().abs(), SCREWS));
       case Cut.Holes holes -> Stream.empty();
       case Cut.PocketHoles pockets when pockets.centres().size() > 1 ->
@@ -67,6 +70,8 @@ final class CrowdedFasteners implements Check {
       case Cut.PocketHoles pockets -> Stream.empty();
       case Slanted.Slope slope -> Stream.empty();
       case Slanted.Housing housing -> Stream.empty();
+      case Dovetails dovetails -> Stream.empty();
+      case SplineSlot slot -> Stream.empty();
       case Cut.InPlace inPlace -> Stream.empty();
     };
   }

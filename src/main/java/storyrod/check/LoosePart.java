@@ -1,6 +1,7 @@
 package storyrod.check;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -34,15 +35,26 @@ final class LoosePart implements Check {
     if (piece.parts().isEmpty()) {
       return List.of();
     }
-    Set<String> held = reached(piece.parts().getFirst().name(), ties(piece));
-    return piece.parts().stream()
-        .filter(part -> !held.contains(part.name()))
-        .map(this::finding)
-        .toList();
+    Map<String, Set<String>> ties = ties(piece);
+    Set<String> seen = reached(piece.parts().getFirst().name(), ties);
+    List<Diagnostic> found = new ArrayList<>();
+    for (Part part : piece.parts()) {
+      if (!seen.contains(part.name())) {
+        Set<String> together = reached(part.name(), ties);
+        seen.addAll(together);
+        found.add(finding(part, together.size() - 1));
+      }
+    }
+    return found;
   }
 
-  private Diagnostic finding(Part part) {
-    return Diagnostic.warning(code(), part.at(), "nothing holds " + part.name())
+  private Diagnostic finding(Part part, int others) {
+    String more =
+        others == 0
+            ? ""
+            : ", nor the %s that hang%s together with it"
+                .formatted(others == 1 ? "part" : others + " parts", others == 1 ? "s" : "");
+    return Diagnostic.warning(code(), part.at(), "nothing holds " + part.name() + more)
         .hint("join it to its neighbour, or name it under `parts:` of the hardware that holds it");
   }
 

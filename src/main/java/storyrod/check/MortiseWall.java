@@ -36,7 +36,9 @@ final class MortiseWall implements Check {
   }
 
   private Stream<Diagnostic> walls(Piece piece, Part part, Cut cut) {
-    if (!(cut instanceof Cut.Trench trench) || !takesInTenon(piece, part, trench)) {
+    if (!(cut instanceof Cut.Trench trench)
+        || trench.term().equals("lid groove")
+        || !takesInTenon(piece, part, trench)) {
       return Stream.empty();
     }
     boolean isGroove = trench.term().equals("groove");

@@ -60,8 +60,10 @@ final class PartsOverlap implements Check {
     return square ? NOTHING_MM3 : NOTHING_MM3 + THIN_MM * broadest;
   }
 
+  /** A slope of 45° lies on whole ticks, and so leaves nothing to round. */
   private static boolean isSloped(Part part) {
-    return part.cuts().stream().anyMatch(Slanted.Slope.class::isInstance);
+    return part.cuts().stream()
+        .anyMatch(cut -> cut instanceof Slanted.Slope slope && !slope.run().equals(slope.drop()));
   }
 
   private Diagnostic overlap(Piece piece, Part one, Part two, double sharedMm3) {

@@ -22,7 +22,8 @@ final class TenonLength implements Check {
   public Explanation explanation() {
     return new Explanation(
         "A tenon is at least half as long as what it goes into is thick there, or 1 in "
-            + "(25 mm); a tongue is at least 1/4 in (6 mm) long.",
+            + "(25 mm); a tongue is at least 1/4 in (6 mm) long, that of a sliding"
+            + " lid 1/8 in (3 mm).",
         "Common practice.",
         "It does not work out what the joint carries.");
   }
@@ -60,6 +61,9 @@ final class TenonLength implements Check {
   }
 
   private static Length least(Cut.Tenon tenon, Part into, boolean isInch) {
+    if (tenon.term().equals("lid tongue")) {
+      return isInch ? Length.inch(1, 8) : Length.mm(3);
+    }
     if (tenon.term().equals("tongue")) {
       return isInch ? Length.inch(1, 4) : Length.mm(6);
     }

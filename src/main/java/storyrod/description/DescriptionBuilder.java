@@ -11,7 +11,6 @@ import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.PartEntry;
 import storyrod.description.Description.Price;
 import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;

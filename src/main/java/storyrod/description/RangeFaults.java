@@ -10,7 +10,8 @@ import storyrod.description.Expression.Stretch;
 final class RangeFaults {
   private static final String USUAL = "write where it starts and ends: `0 to 12`";
   private static final Pattern OTHER_WORD =
-      Pattern.compile("(\\.{2,}|[:;,…→–—]|->|until\\b|till\\b|through\\b|and\\b|up to\\b) *");
+      Pattern.compile(
+          "(\\.{2,}|[:;,…→]|[–—](?!.*\\bto\\b)|->|until\\b|till\\b|through\\b|and\\b|up to\\b) *");
 
   private RangeFaults() {}
 

@@ -13,7 +13,9 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Draws round holes and pocket holes in the view from which they are drilled. */
 final class Bores {
@@ -38,9 +40,12 @@ final class Bores {
       case Cut.Shaped shaped -> {}
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> {}
+      case Cut.Comb comb -> {}
       case Cut.Holes holes -> addHoles(view, holes, elements);
       case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
       case Slanted.Slope slope -> {}
+      case Dovetails dovetails -> {}
+      case SplineSlot slot -> {}
       case Slanted.Housing housing -> {}
       case Cut.InPlace inPlace ->
           inPlace.bores().forEach(bore -> addCentre(view.at(bore.mouth()), 0, elements));

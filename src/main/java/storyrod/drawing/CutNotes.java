@@ -16,9 +16,11 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /** What a note says of each cut: the trade's word, how many, how deep, and for what. */
@@ -76,11 +78,14 @@ final class CutNotes {
         switch (cut) {
           case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
           case Cut.Tenon t -> new Equal(t, 1, List.of(Tenons.middle(t)), 0);
+          case Cut.Comb c -> new Equal(c, 1, CombNotes.tips(c), 0);
           case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
           case Cut.Shaped s -> throw curve(s);
           case Cut.Roundover r -> throw curve(r);
           case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
           case Slanted.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
+          case Dovetails d -> new Equal(d, 1, DovetailNotes.tips(d), 0);
+          case SplineSlot s -> new Equal(s, 1, SplineNotes.tips(s), 0);
           case Slanted.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
           case Cut.InPlace i ->
               new Equal(
@@ -93,11 +98,14 @@ final class CutNotes {
     return switch (cut) {
       case Cut.Trench t -> trench(t, count);
       case Cut.Tenon t -> tenon(t, count);
+      case Cut.Comb c -> CombNotes.said(cutFor(c, count), c, words, piece.description().format());
       case Cut.Holes h -> holes(h, count);
       case Cut.Shaped s -> throw curve(s);
       case Cut.Roundover r -> throw curve(r);
       case Cut.PocketHoles p -> pockets(p, count);
       case Slanted.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
+      case Dovetails d -> new DovetailNotes(words).said(d, forWhat(d).orElse(""));
+      case SplineSlot s -> new SplineNotes(piece.description().format(), words).said(s);
       case Slanted.Housing h ->
           words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
       case Cut.InPlace i -> inPlace(i, count);

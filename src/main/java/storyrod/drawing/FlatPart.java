@@ -7,8 +7,10 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /**
  * A part turned, never mirrored, so that its length runs to the right and the face with most cuts
@@ -82,10 +84,13 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.Shaped shaped -> 0;
       case Cut.Roundover roundover -> roundover.edges().size();
       case Cut.Tenon tenon -> 0;
+      case Cut.Comb comb -> 0;
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
       case Slanted.Slope slope -> 1;
       case Slanted.Housing housing -> 4;
+      case Dovetails dovetails -> 0;
+      case SplineSlot slot -> 0;
       case Cut.InPlace inPlace -> 0;
     };
   }

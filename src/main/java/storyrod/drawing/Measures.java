@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Set;
 import storyrod.geometry.Axis;
@@ -10,7 +11,9 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /**
@@ -60,6 +63,7 @@ final class Measures {
       case Cut.Shaped shaped -> addShaped(view, shaped);
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> addTenon(view, tenon);
+      case Cut.Comb comb -> addComb(view, comb);
       case Cut.Holes holes -> addHoles(view, holes);
       case Cut.PocketHoles pockets -> {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
@@ -67,6 +71,8 @@ final class Measures {
       }
       case Slanted.Slope slope -> new SlopeMeasures(flat, wanted).add(view, slope);
       case Slanted.Housing housing -> addHousing(view, housing);
+      case Dovetails dovetails -> addDovetails(view, dovetails);
+      case SplineSlot slot -> new SplineMeasures(flat, wanted).add(slot);
       case Cut.InPlace inPlace -> {}
     }
   }
@@ -122,6 +128,30 @@ final class Measures {
     wanted.stretch(Face.FRONT, run, from, from.with(run, length.to()));
   }
 
+  /** The first socket, and the last where it is narrower; the note tells of those between. */
+  private void addComb(Face view, Cut.Comb comb) {
+    List<Box> sockets = comb.boxes();
+    addTrench(view, sockets.getFirst());
+    Box last = sockets.getLast();
+    if (!last.size(comb.along()).equals(sockets.getFirst().size(comb.along()))) {
+      addTrench(view, last);
+    }
+  }
+
+  private void addDovetails(Face view, Dovetails row) {
+    new DovetailMeasures(flat, wanted).add(view, row);
+    int steps = row.tails().size() - 1;
+    if (steps > 0) {
+      Axis across = row.across();
+      Length first = row.tails().getFirst().wide().from();
+      Length last = row.tails().getLast().wide().from();
+      Point base = DovetailMeasures.base(sides, view, row);
+      Length step = last.minus(first).dividedBy(steps, RoundingMode.HALF_EVEN);
+      String said = chain(steps, step, last.minus(first));
+      wanted.said(view, across, base.with(across, first), base.with(across, last), said);
+    }
+  }
+
   private void addHoles(Face view, Cut.Holes holes) {
     Point first = holes.centres().getFirst();
     Point last = holes.centres().getLast();
@@ -129,22 +159,25 @@ final class Measures {
       wanted.place(view, axis, first, axis == holes.along() ? last : first);
     }
     if (holes.count() > 1 && holes.along() != view.axis()) {
-      wanted.said(view, holes.along(), first, last, chain(holes));
+      wanted.said(
+          view,
+          holes.along(),
+          first,
+          last,
+          chain(holes.count() - 1, holes.step(), holes.step().times(holes.count() - 1L)));
     }
   }
 
   /** Equal steps and what they come to; where rounded steps do not add up, the total holds. */
-  private String chain(Cut.Holes holes) {
-    Length total = holes.step().times(holes.count() - 1L);
-    if (holes.count() == 2) {
+  private String chain(int steps, Length step, Length total) {
+    if (steps == 1) {
       return format.format(total);
     }
-    Length printed = format.rounded(holes.step()).times(holes.count() - 1L);
-    boolean addsUp = printed.equals(format.rounded(total));
+    boolean addsUp = format.rounded(step).times(steps).equals(format.rounded(total));
     return words.say(
         addsUp ? "part.chain" : "part.chain-rounded",
-        holes.count() - 1,
-        format.format(holes.step()),
+        steps,
+        format.format(step),
         format.format(total));
   }
 }

@@ -14,12 +14,15 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Contour;
 import storyrod.geometry.Face;
+import storyrod.geometry.Range;
 import storyrod.geometry.Segment;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /**
@@ -155,6 +158,11 @@ final class PartDrawing {
         case Slanted.Slope s -> addStretch(s.first().x(), s.second().x(), features);
         case Slanted.Housing h ->
             features.addAll(List.of(h.removed().x().from(), h.removed().x().to()));
+        case Dovetails d -> addStretch(d.end().x().from(), d.end().x().to(), features);
+        case SplineSlot s -> {
+          Range reach = s.along() == Axis.X ? s.run() : s.profile().extent(Axis.X);
+          addStretch(reach.from(), reach.to(), features);
+        }
         case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
         case Cut.Shaped s -> addShape(s.contour(), features);
         case Cut.Roundover r -> {}
@@ -162,6 +170,8 @@ final class PartDrawing {
           features.add(t.tenon().x().from());
           features.add(t.tenon().x().to());
         }
+        case Cut.Comb c ->
+            c.boxes().forEach(each -> features.addAll(List.of(each.x().from(), each.x().to())));
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case Cut.PocketHoles p ->
             p.centres()

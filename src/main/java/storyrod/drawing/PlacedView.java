@@ -14,7 +14,9 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /**
  * One view in its place, third angle: what is seen from the right stands on the right. The front
@@ -144,7 +146,13 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     if (cut instanceof Slanted.Slope slope) {
       return profile(slope);
     }
-    if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover) {
+    if (cut instanceof SplineSlot slot) {
+      return SplineNotes.home(flat, slot);
+    }
+    if (cut instanceof Dovetails dovetails) {
+      return DovetailNotes.home(flat, dovetails);
+    }
+    if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover || cut instanceof Cut.Comb) {
       return Face.FRONT;
     }
     Optional<Range> thick =

@@ -1,13 +1,18 @@
 package storyrod.drawing;
 
+import java.util.Comparator;
 import java.util.List;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
+import storyrod.geometry.Range;
 import storyrod.piece.Cut;
 import storyrod.piece.Cut.InPlace.Bore;
+import storyrod.piece.Dovetails;
+import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Cuts of a part in the frame into which it is turned. */
 record TurnedCuts(Turn turn) {
@@ -19,6 +24,7 @@ record TurnedCuts(Turn turn) {
     return switch (cut) {
       case Cut.Trench trench -> turned(trench);
       case Cut.Tenon tenon -> turned(tenon);
+      case Cut.Comb comb -> turned(comb);
       case Cut.Shaped shaped -> turned(shaped);
       case Cut.Roundover roundover -> turned(roundover);
       case Cut.Holes holes -> turned(holes);
@@ -26,6 +32,8 @@ record TurnedCuts(Turn turn) {
       case Cut.InPlace inPlace -> turned(inPlace);
       case Slanted.Slope slope -> turned(slope);
       case Slanted.Housing housing -> turned(housing);
+      case Dovetails dovetails -> turned(dovetails);
+      case SplineSlot slot -> turned(slot);
     };
   }
 
@@ -48,6 +56,53 @@ record TurnedCuts(Turn turn) {
         turn.turned(tenon.tenon()),
         tenon.forWhat(),
         tenon.at());
+  }
+
+  private Dovetails turned(Dovetails row) {
+    Axis across = turn.turned(row.across());
+    List<Tail> tails = row.tails().stream().map(tail -> turned(tail, turn.old(across))).toList();
+    return new Dovetails(
+        row.term(),
+        turn.turned(row.from()),
+        turn.turned(row.wide()),
+        across,
+        turn.turned(row.end()),
+        turn.old(across).sign() < 0 ? tails.reversed() : tails,
+        row.slope(),
+        row.forWhat(),
+        row.at());
+  }
+
+  private Tail turned(Tail tail, Face old) {
+    return new Tail(turn.turned(tail.narrow(), old), turn.turned(tail.wide(), old));
+  }
+
+  private SplineSlot turned(SplineSlot slot) {
+    Axis along = turn.turned(slot.along());
+    return new SplineSlot(
+        turn.turned(slot.from()),
+        slot.profile().mapped(along, turn::turned),
+        turn.turned(slot.run(), turn.old(along)),
+        slot.thickness(),
+        slot.depth(),
+        slot.forWhat(),
+        slot.at());
+  }
+
+  private Cut.Comb turned(Cut.Comb comb) {
+    Axis along = turn.turned(comb.along());
+    return new Cut.Comb(
+        comb.term(),
+        turn.turned(comb.from()),
+        turn.turned(comb.end()),
+        along,
+        comb.boxes().stream()
+            .map(each -> turn.turned(each).on(along))
+            .sorted(Comparator.comparing(Range::from))
+            .toList(),
+        comb.finger(),
+        comb.forWhat(),
+        comb.at());
   }
 
   private Cut.Shaped turned(Cut.Shaped shaped) {

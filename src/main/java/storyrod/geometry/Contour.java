@@ -54,6 +54,15 @@ public record Contour(Axis normal, List<Segment> segments) {
             new Line(fourth, first)));
   }
 
+  /** The polygon through some corners of one plane. */
+  public static Contour of(Axis normal, List<Point> corners) {
+    List<Segment> sides = new ArrayList<>();
+    for (int i = 0; i < corners.size(); i++) {
+      sides.add(new Line(corners.get(i), corners.get((i + 1) % corners.size())));
+    }
+    return new Contour(normal, sides);
+  }
+
   /** The first axis of its plane. */
   public Axis across() {
     return normal == Axis.X ? Axis.Y : Axis.X;

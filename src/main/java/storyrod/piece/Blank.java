@@ -1,7 +1,7 @@
 package storyrod.piece;
 
-import storyrod.description.Description.PartEntry;
 import storyrod.description.Description.StockEntry;
+import storyrod.description.PartEntry;
 import storyrod.description.Span;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;

@@ -20,6 +20,7 @@ public sealed interface Cut
     permits Slanted,
         Cut.Trench,
         Cut.Tenon,
+        Cut.Comb,
         Cut.Shaped,
         Cut.Roundover,
         Cut.Holes,
@@ -36,6 +37,24 @@ public sealed interface Cut
 
   /** Where the description asks for it. */
   Span at();
+
+  /** Whether it is a place into which another part goes and where it finds its hold. */
+  default boolean takesIn() {
+    return switch (this) {
+      case Trench trench -> true;
+      case Comb comb -> true;
+      case Slanted.Housing housing -> true;
+      case Dovetails dovetails -> true;
+      case Tenon tenon -> false;
+      case Shaped shaped -> false;
+      case Roundover roundover -> false;
+      case Holes holes -> false;
+      case InPlace inPlace -> false;
+      case PocketHoles pockets -> false;
+      case Slanted.Slope slope -> false;
+      case SplineSlot slot -> false;
+    };
+  }
 
   /** The boxes that it takes away; none for round holes. They may overlap. */
   default List<Box> boxes() {
@@ -119,6 +138,40 @@ public sealed interface Cut
     /** How much is cut away at one side of it; zero where it is flush. */
     public Length shoulder(Face face) {
       return end.at(face).minus(tenon.at(face)).abs();
+    }
+  }
+
+  /**
+   * An end of a part cut to fingers, with sockets between them for those of another part.
+   *
+   * @param from the face of the end
+   * @param end the whole end as long as the fingers
+   * @param along the axis along which fingers and sockets lie in turn
+   * @param sockets what is cut away along it, in order; the last may be narrower
+   * @param finger the width of a finger and of a socket
+   */
+  record Comb(
+      String term,
+      Face from,
+      Box end,
+      Axis along,
+      List<Range> sockets,
+      Length finger,
+      Optional<String> forWhat,
+      Span at)
+      implements Cut {
+    public Comb {
+      sockets = List.copyOf(sockets);
+    }
+
+    /** How long the fingers are. */
+    public Length length() {
+      return end.size(from.axis());
+    }
+
+    @Override
+    public List<Box> boxes() {
+      return sockets.stream().map(socket -> end.with(along, socket)).toList();
     }
   }
 

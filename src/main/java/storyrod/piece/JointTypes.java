@@ -2,14 +2,17 @@ package storyrod.piece;
 
 import java.util.List;
 import storyrod.description.EntryType;
+import storyrod.piece.joint.BoxJoint;
 import storyrod.piece.joint.Brads;
 import storyrod.piece.joint.Bridle;
 import storyrod.piece.joint.Butt;
 import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
+import storyrod.piece.joint.Dovetail;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
 import storyrod.piece.joint.HalfLap;
+import storyrod.piece.joint.Mitre;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
 import storyrod.piece.joint.Screws;
@@ -21,14 +24,17 @@ import storyrod.piece.joint.Tongue;
 public final class JointTypes {
   public static final List<JointType> ALL =
       List.of(
+          new BoxJoint(),
           new Brads(),
           new Bridle(),
           new Butt(),
           new CrossLap(),
           new Dado(),
+          new Dovetail(),
           new FastenedTop(),
           new Groove(),
           new HalfLap(),
+          new Mitre(),
           new PocketScrews(),
           new Rabbet(),
           new Screws(),

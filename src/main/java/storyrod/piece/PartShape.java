@@ -20,7 +20,8 @@ import storyrod.measure.Length;
  */
 final class PartShape {
   /**
-   * Points between the ends of arcs are compared to 0.02 mm: mirror images may differ by a tick.
+   * Points between the ends of arcs, and tails, are compared to 0.02 mm: mirror images may differ
+   * by a tick.
    */
   private static final long ROUGH = Length.TICKS_PER_MM / 50;
 
@@ -106,11 +107,14 @@ final class PartShape {
         case Cut.Trench trench -> cuts.add("trench" + box(trench.removed(), flips));
         case Cut.Tenon tenon ->
             cuts.add("tenon" + box(tenon.end(), flips) + box(tenon.tenon(), flips));
+        case Cut.Comb comb -> comb.boxes().forEach(each -> cuts.add("trench" + box(each, flips)));
         case Cut.Holes holes -> holes.centres().forEach(c -> cuts.add(hole(holes, c, flips)));
         case Cut.PocketHoles pockets ->
             pockets.centres().forEach(c -> cuts.add(pocket(pockets, c, flips)));
         case Slanted.Slope slope -> cuts.add(slope(slope, flips));
         case Slanted.Housing housing -> cuts.add(housing(housing, flips));
+        case Dovetails dovetails -> cuts.add(dovetails(dovetails, flips));
+        case SplineSlot slot -> cuts.add(spline(slot, flips));
         case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
       }
     }
@@ -148,6 +152,42 @@ final class PartShape {
             housing.depth().ticks());
   }
 
+  private String dovetails(Dovetails dovetails, boolean[] flips) {
+    int across = axes.indexOf(dovetails.across());
+    List<String> tails =
+        dovetails.tails().stream()
+            .map(
+                tail ->
+                    roughly(across, tail.narrow(), flips)
+                        + " "
+                        + roughly(across, tail.wide(), flips))
+            .sorted()
+            .toList();
+    return "dovetails %s %s%s %s"
+        .formatted(
+            face(dovetails.from(), flips),
+            face(dovetails.wide(), flips),
+            box(dovetails.end(), flips),
+            tails);
+  }
+
+  private String roughly(int axis, Range range, boolean[] flips) {
+    long from = Math.floorDiv(place(axis, range.from(), flips) + ROUGH / 2, ROUGH);
+    long to = Math.floorDiv(place(axis, range.to(), flips) + ROUGH / 2, ROUGH);
+    return Math.min(from, to) + ":" + Math.max(from, to);
+  }
+
+  private String spline(SplineSlot slot, boolean[] flips) {
+    int along = axes.indexOf(slot.along());
+    List<String> corners =
+        slot.profile().segments().stream()
+            .map(side -> places(side.from(), slot.along(), flips, ROUGH))
+            .sorted()
+            .toList();
+    return "spline %s %d:%s %s"
+        .formatted(face(slot.from(), flips), along, roughly(along, slot.run(), flips), corners);
+  }
+
   private String ends(int axis, Range range, boolean[] flips) {
     long from = place(axis, range.from(), flips);
     long to = place(axis, range.to(), flips);
@@ -167,10 +207,12 @@ final class PartShape {
     List<String> segments = new ArrayList<>();
     for (Segment segment : shaped.contour().segments()) {
       String middle =
-          segment instanceof Segment.Arc arc ? places(arc.through(), shaped, flips, ROUGH) : "";
+          segment instanceof Segment.Arc arc
+              ? places(arc.through(), shaped.from().axis(), flips, ROUGH)
+              : "";
       List<String> ends =
           Stream.of(segment.from(), segment.to())
-              .map(end -> places(end, shaped, flips, 1))
+              .map(end -> places(end, shaped.from().axis(), flips, 1))
               .sorted()
               .toList();
       segments.add(ends.get(0) + " (" + middle + ") " + ends.get(1));
@@ -180,10 +222,10 @@ final class PartShape {
     return "shaped " + shaped.inside() + through + ": " + String.join(", ", segments);
   }
 
-  private String places(Point point, Cut.Shaped shaped, boolean[] flips, long step) {
+  private String places(Point point, Axis normal, boolean[] flips, long step) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < 3; i++) {
-      if (axes.get(i) != shaped.from().axis()) {
+      if (axes.get(i) != normal) {
         long at = place(i, point.on(axes.get(i)), flips);
         text.append(step > 1 ? " ~" : " ").append(Math.floorDiv(at + step / 2, step));
       }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import storyrod.description.Description;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.PartEntry;
 import storyrod.description.Description.StockKind;
+import storyrod.description.PartEntry;
 import storyrod.measure.Length;
 
 /**
@@ -90,8 +90,13 @@ public record Piece(
         && staves(part).map(count -> count > 1).orElse(blankWidth(part).isLongerThan(widest));
   }
 
-  /** The width of a stave when it is milled: an even share of the blank, rounded up. */
+  /**
+   * The width of a stave when its edges are jointed: an even share of the blank, rounded up, and of
+   * what is ripped off the panel when it has been glued up.
+   */
   public Length staveWidth(Part part) {
-    return blankWidth(part).dividedBy(staves(part).orElse(1), RoundingMode.CEILING);
+    int count = staves(part).orElse(1);
+    Length ripped = count > 1 ? description.shop().extraWidth() : Length.ZERO;
+    return blankWidth(part).plus(ripped).dividedBy(count, RoundingMode.CEILING);
   }
 }

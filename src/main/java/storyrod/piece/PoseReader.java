@@ -1,10 +1,10 @@
 package storyrod.piece;
 
 import java.util.Optional;
-import storyrod.description.Description.PartEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
 import storyrod.description.Entry;
+import storyrod.description.PartEntry;
 import storyrod.description.PointAt;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Point;

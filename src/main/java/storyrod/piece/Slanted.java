@@ -14,7 +14,8 @@ import storyrod.measure.Angle;
 import storyrod.measure.Length;
 
 /** A cut with walls at an angle to the part's faces, which no box shows. */
-public sealed interface Slanted extends Cut {
+public sealed interface Slanted extends Cut
+    permits Slanted.Slope, Slanted.Housing, Dovetails, SplineSlot {
   /**
    * The edge where two faces meet, taken off along a plane: a taper, a bevelled or mitred end, a
    * chamfer.

@@ -9,7 +9,10 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.geometry.Segment;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
+import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** A cut's exact geometry for {@code plan.json}, every length in whole micrometres. */
 final class CutJson {
@@ -25,10 +28,13 @@ final class CutJson {
       case Cut.Shaped shaped -> put(json, shaped);
       case Cut.Roundover roundover -> put(json, roundover);
       case Cut.Tenon tenon -> put(json, tenon);
+      case Cut.Comb comb -> put(json, comb);
       case Cut.Holes holes -> put(json, holes);
       case Cut.PocketHoles holes -> put(json, holes);
       case Slanted.Slope slope -> put(json, slope);
       case Slanted.Housing housing -> put(json, housing);
+      case Dovetails dovetails -> put(json, dovetails);
+      case SplineSlot slot -> put(json, slot);
       case Cut.InPlace inPlace -> put(json, inPlace);
     }
     return json;
@@ -48,6 +54,13 @@ final class CutJson {
     json.put("length_um", tenon.length().toMicrometres());
     json.put("tenon_um", box(tenon.tenon()));
     json.put("removed_um", tenon.boxes().stream().map(CutJson::box).toList());
+  }
+
+  private static void put(Map<String, Object> json, Cut.Comb comb) {
+    json.put("kind", "comb");
+    json.put("length_um", comb.length().toMicrometres());
+    json.put("finger_um", comb.finger().toMicrometres());
+    json.put("removed_um", comb.boxes().stream().map(CutJson::box).toList());
   }
 
   private static void put(Map<String, Object> json, Cut.Shaped shaped) {
@@ -110,6 +123,31 @@ final class CutJson {
     json.put("bottom_um", range(housing.bottom()));
     json.put("run_um", range(housing.run()));
     json.put("removed_um", box(housing.removed()));
+  }
+
+  private static void put(Map<String, Object> json, Dovetails dovetails) {
+    json.put("kind", "dovetails");
+    json.put("towards", dovetails.wide().word());
+    json.put("across", dovetails.across().word());
+    json.put("slope", "1:" + dovetails.slopeWord());
+    json.put("end_um", box(dovetails.end()));
+    json.put("tails_um", dovetails.tails().stream().map(CutJson::tail).toList());
+  }
+
+  private static Map<String, Object> tail(Tail tail) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("narrow", range(tail.narrow()));
+    json.put("wide", range(tail.wide()));
+    return json;
+  }
+
+  private static void put(Map<String, Object> json, SplineSlot slot) {
+    json.put("kind", "spline-slot");
+    json.put("thickness_um", slot.thickness().toMicrometres());
+    json.put("depth_um", slot.depth().toMicrometres());
+    json.put("along", slot.along().word());
+    json.put("run_um", range(slot.run()));
+    json.put("path", slot.profile().segments().stream().map(CutJson::segment).toList());
   }
 
   private static void put(Map<String, Object> json, Cut.InPlace inPlace) {

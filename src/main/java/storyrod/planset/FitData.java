@@ -20,6 +20,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** The values of a step that fits parts: what comes in, to what, and how it lies there. */
 final class FitData {
@@ -28,13 +29,15 @@ final class FitData {
 
   private final Piece piece;
   private final PartPhrases phrases;
+  private final Lying lying;
   private final HardwareData hardware;
   private final Nesting nesting;
   private final Map<String, String> levels;
   private final Map<String, String> drawers;
 
-  FitData(Piece piece, PartPhrases phrases) {
+  FitData(Piece piece, PartPhrases phrases, Lying lying) {
     this.piece = piece;
+    this.lying = lying;
     this.phrases = phrases;
     this.hardware = new HardwareData(piece, phrases);
     this.nesting = Nesting.of(piece);
@@ -60,7 +63,20 @@ final class FitData {
 
     /** The parts that the moving ones are joined to, in the order of the joints. */
     List<String> meeting() {
-      return joints.stream()
+      return meeting(joints);
+    }
+
+    List<Joint> glued() {
+      return joints.stream().filter(Joint::glued).toList();
+    }
+
+    /** The parts that they are glued to. */
+    List<String> gluedTo() {
+      return meeting(glued());
+    }
+
+    private List<String> meeting(List<Joint> some) {
+      return some.stream()
           .flatMap(joint -> Stream.of(joint.first(), joint.second()))
           .filter(part -> !parts.contains(part))
           .distinct()
@@ -71,6 +87,7 @@ final class FitData {
   Map<String, Object> of(Step step) {
     Moving moving = Moving.of(step);
     Map<String, Object> data = new LinkedHashMap<>(way(moving));
+    data.putAll(lying(step));
     data.putAll(place(moving));
     data.putAll(held(moving));
     data.put("frontLater", hasFrontLater(moving.parts()));
@@ -85,11 +102,20 @@ final class FitData {
     boolean inPiece = level.equals(Nesting.PIECE);
     return Map.of(
         "moving", phrases.units(moving.parts(), level),
-        "turned", inPiece && !step.standing().isEmpty(),
         "base", phrases.units(moving.laidReady(), level),
         "onto", phrases.units(moving.meeting(), level),
+        "gluedTo", phrases.units(moving.gluedTo(), level),
         "from", step.enters().map(face -> face.opposite().word()).orElse("top"),
         "inPiece", inPiece);
+  }
+
+  /** Whether what stands is laid down for it, and stays so. */
+  private Map<String, Object> lying(Step step) {
+    boolean inPiece = level(step.operations().getFirst().target()).equals(Nesting.PIECE);
+    return Map.of(
+        "lies", inPiece ? lying.on(step) : "",
+        "liesAlready", inPiece && lying.isAlready(step),
+        "staysLying", inPiece && lying.stays(step));
   }
 
   /** Where it comes to lie. */
@@ -105,8 +131,11 @@ final class FitData {
   private Map<String, Object> held(Moving moving) {
     Step step = moving.step();
     return Map.of(
-        "glueTerms", glueTerms(moving.joints()),
-        "jointCount", moving.joints().stream().filter(Joint::glued).count(),
+        "glueTerms", glueTerms(moving.glued()),
+        "acrossGrain", moving.joints().stream().anyMatch(new AcrossGrain(piece)::isDry),
+        "jointCount", moving.glued().size(),
+        "mitred", moving.joints().stream().anyMatch(joint -> isCut(joint, Slanted.Slope.class)),
+        "splined", splined(moving.joints()),
         "pullHolds", pullHolds(step),
         "hangers", hangers(moving.parts()),
         "fastenerCount",
@@ -150,13 +179,29 @@ final class FitData {
     return !part.pose().isTurned() || part.pose().about() == face.axis();
   }
 
-  private List<Map<String, Object>> glueTerms(List<Joint> joints) {
+  /** Whether splines of these joints lie in a frame or in a case, where they cannot go in first. */
+  private String splined(List<Joint> joints) {
+    return joints.stream()
+        .filter(joint -> isCut(joint, SplineSlot.class))
+        .map(joint -> piece.part(joint.first()))
+        .map(part -> part.cuts().stream().anyMatch(cut -> isInFrame(cut, part)) ? "frame" : "case")
+        .findFirst()
+        .orElse("");
+  }
+
+  private static boolean isInFrame(Cut cut, Part part) {
+    return cut instanceof SplineSlot slot && slot.isInFrame(part);
+  }
+
+  /** Whether a joint itself made a cut of some kind in its first part. */
+  private boolean isCut(Joint joint, Class<? extends Cut> kind) {
+    return piece.part(joint.first()).cuts().stream()
+        .anyMatch(cut -> kind.isInstance(cut) && cut.at().equals(joint.at()));
+  }
+
+  private List<Map<String, Object>> glueTerms(List<Joint> glued) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    for (Joint joint : joints) {
-      if (joint.glued()) {
-        takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum));
-      }
-    }
+    glued.forEach(joint -> takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum)));
     List<Map<String, Object>> terms = new ArrayList<>();
     counts.forEach((term, count) -> terms.add(Map.of("term", term, "count", count)));
     return terms;
@@ -165,7 +210,7 @@ final class FitData {
   /** The word for the cut that takes in a joint's first part, if there is one. */
   private Optional<String> takenIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
-        .filter(cut -> cut instanceof Cut.Trench || cut instanceof Slanted.Housing)
+        .filter(Cut::takesIn)
         .filter(cut -> cut.isFor(joint.first()))
         .map(Cut::term)
         .findFirst();

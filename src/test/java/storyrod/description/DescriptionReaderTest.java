@@ -18,7 +18,7 @@ class DescriptionReaderTest {
 
   @Test
   void partRunsWhereItsFormulasSay() {
-    Description.PartEntry bottom = BENCH.part("bottom").orElseThrow();
+    PartEntry bottom = BENCH.part("bottom").orElseThrow();
     assertEquals(
         new Range(Length.inch(23, 32), Length.inch(105, 2).minus(Length.inch(23, 32))),
         bottom.x().value());
@@ -26,9 +26,9 @@ class DescriptionReaderTest {
 
   @Test
   void partOfAnAssemblyHasItsFullNameAndTheNearestMeaningOfNames() {
-    Description.PartEntry face = BENCH.part("drawer.face").orElseThrow();
+    PartEntry face = BENCH.part("drawer.face").orElseThrow();
     assertEquals("Drawer front", face.title());
-    Description.PartEntry right = BENCH.part("drawer.right-side").orElseThrow();
+    PartEntry right = BENCH.part("drawer.right-side").orElseThrow();
     assertEquals(BENCH.part("drawer.left-side").orElseThrow().y().value(), right.y().value());
   }
 

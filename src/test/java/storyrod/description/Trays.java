@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
-import storyrod.description.Description.PartEntry;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 

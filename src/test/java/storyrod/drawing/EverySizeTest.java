@@ -13,8 +13,10 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Whoever makes a part finds every size of every cut in its drawing. */
 class EverySizeTest {
@@ -65,6 +67,17 @@ class EverySizeTest {
         }
         lengths.add(h.step().times(h.count() - 1L));
       }
+      case Cut.Comb c -> addRange(c.sockets().getFirst(), part.box().on(c.along()), lengths);
+      case Dovetails d -> {
+        Range first = d.tails().getFirst().wide();
+        lengths.add(first.length());
+        addPlace(first, part.box().on(d.across()), lengths);
+        lengths.add(d.tails().getLast().wide().from().minus(first.from()));
+        lengths.add(d.baseline());
+        lengths.add(d.length());
+        words.add("slope 1:" + d.slopeWord());
+      }
+      case SplineSlot s -> words.add("spline slot");
       case Slanted.Slope s -> {}
       case Slanted.Housing h -> {}
       case Cut.InPlace i -> {}

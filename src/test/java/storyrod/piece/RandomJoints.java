@@ -81,15 +81,39 @@ final class RandomJoints {
 
   static final List<Maker> ALL =
       List.of(
+          RandomJoints::boxJoint,
           RandomJoints::bridle,
           RandomJoints::crossLap,
           RandomJoints::dado,
+          RandomJoints::dovetail,
           RandomJoints::halfLap,
+          RandomJoints::mitre,
           RandomJoints::slidingLid,
           RandomJoints::tenon,
           RandomJoints::tongue);
 
   private RandomJoints() {}
+
+  private static Sample boxJoint(Random random) {
+    boolean atTheBack = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: ply18, x: 0 to 18, y: 0 to 400, z: 0 to %s, grain: y}
+          rail: {stock: ash, x: post.right + GAP to 300, y: %s, z: 0 to post.top, grain: x}
+        joints:
+          - box-joint: {end: rail.left, into: post, %s, starts: %s, glue: yes}
+        """
+            .formatted(
+                mm(random, 60, 150),
+                atTheBack ? "380 to 400" : "0 to 20",
+                random.nextBoolean()
+                    ? "finger: " + mm(random, 5, 29)
+                    : "fingers: " + (3 + random.nextInt(12)),
+                random.nextBoolean() ? "end" : "into"),
+        Face.RIGHT,
+        atTheBack ? Face.BACK : Face.FRONT);
+  }
 
   private static Sample bridle(Random random) {
     boolean corner = random.nextBoolean();
@@ -147,6 +171,27 @@ final class RandomJoints {
         Face.TOP);
   }
 
+  private static Sample dovetail(Random random) {
+    boolean lapped = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: odd, x: 0 to 30, y: 0 to 400, z: 0 to 150, grain: y}
+          rail: {stock: ash, x: post.right + GAP to 300, y: 380 to 400, z: %s to %s, grain: x}
+        joints:
+          - dovetail: {end: rail.left, into: post, tails: %d, slope: %s, pin: %s, half-pin: %s%s}
+        """
+            .formatted(
+                mm(random, 0, 20),
+                mm(random, 110, 150),
+                1 + random.nextInt(3),
+                mm(random, 5, 9),
+                mm(random, 2, 12),
+                mm(random, 2, 12),
+                lapped ? ", lap: " + mm(random, 3, 20) : ""),
+        Face.BACK);
+  }
+
   private static Sample halfLap(Random random) {
     boolean corner = random.nextBoolean();
     boolean onTop = random.nextBoolean();
@@ -170,6 +215,36 @@ final class RandomJoints {
             lies,
             Face.RIGHT);
     return corner ? sample.alsoFree(Face.BACK) : sample;
+  }
+
+  private static Sample mitre(Random random) {
+    String wide = mm(random, 20, 90);
+    boolean flat = random.nextBoolean();
+    Sample frame =
+        new Sample(
+            """
+            parts:
+              post: {stock: ash, x: 0 to %s, y: 0 to 400, z: 0 to 20, grain: y}
+              rail: {stock: ash, x: post.right + GAP to 300, y: 400 - %s to 400, z: 0 to 20, grain: x}
+            joints:
+              - mitre: {end: rail.left, into: post, glue: yes}
+            """
+                .formatted(wide, wide),
+            Face.RIGHT,
+            Face.BACK);
+    Sample box =
+        new Sample(
+            """
+            parts:
+              post: {stock: ash, x: 0 to 20, y: 0 to 400, z: 0 to %s, grain: y}
+              rail: {stock: ash, x: post.right + GAP to 300, y: 380 to 400, z: 0 to %s, grain: x}
+            joints:
+              - mitre: {end: rail.left, into: post, glue: yes}
+            """
+                .formatted(wide, wide),
+            Face.RIGHT,
+            Face.BACK);
+    return (flat ? frame : box).alsoFree(Face.BOTTOM).alsoFree(Face.TOP);
   }
 
   /** The groove runs right through but for its end behind the lid, 0.8 mm away. */

@@ -13,6 +13,7 @@ public final class Rules {
           new KeptBeforeJoints(),
           new CutAfterSizing(),
           new MortiseBeforeTenon(),
+          new TailsBeforePins(),
           new DrillAfterSizing(),
           new SandAfterMachining(),
           new SizeBeforeFitting(),

@@ -149,7 +149,7 @@ public final class SlidingLid implements JointType {
     Box end = meeting.first().box().with(meeting.axis(), reach);
     return Optional.of(
         new Cut.Tenon(
-            "tongue",
+            "lid tongue",
             meeting.face(),
             end,
             end.with(meeting.first().thickness(), Cheeks.across(meeting)),

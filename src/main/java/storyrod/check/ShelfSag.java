@@ -1,0 +1,181 @@
+package storyrod.check;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import storyrod.description.Diagnostic;
+import storyrod.description.Located;
+import storyrod.description.PartEntry;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.measure.Rational;
+import storyrod.piece.Joint;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.wood.Beam;
+import storyrod.wood.Beam.Ends;
+import storyrod.wood.Beam.Strip;
+import storyrod.wood.Mass;
+import storyrod.wood.StockWood;
+
+/** A shelf that bends more under its load than the eye forgives. */
+final class ShelfSag implements Check {
+  /** 0.02 in for each foot of span. */
+  private static final double LIMIT = 0.02 / 12;
+
+  private static final double GRAVITY = 9.80665;
+  private static final Length NEAR = Length.mm(1);
+
+  @Override
+  public String code() {
+    return "shelf-sag";
+  }
+
+  @Override
+  public Explanation explanation() {
+    return new Explanation(
+        "A part that lies flat and has a `load` bends by no more than 0.02 in for each foot of its"
+            + " span when it is loaded; in time half as much again is added.",
+        "Beam theory with the modulus of the Wood Handbook or of the stock; the limit and the"
+            + " addition are common practice.",
+        "The ends are taken to lie on their supports without being held, which is on the safe side."
+            + " A strip glued along the front counts; one along the back does not.");
+  }
+
+  @Override
+  public List<Diagnostic> findings(Piece piece) {
+    return piece.parts().stream()
+        .flatMap(part -> load(piece, part).stream().flatMap(load -> finding(piece, part, load)))
+        .toList();
+  }
+
+  private static Optional<Located<Rational>> load(Piece piece, Part part) {
+    boolean liesFlat = part.thickness() == Axis.Z && !part.pose().isTurned();
+    return piece.description().part(part.name()).flatMap(PartEntry::load).filter(l -> liesFlat);
+  }
+
+  private Stream<Diagnostic> finding(Piece piece, Part shelf, Located<Rational> load) {
+    OptionalDouble modulus = StockWood.modulus(shelf.stock());
+    if (modulus.isEmpty()) {
+      return Stream.of(unknown(shelf, load));
+    }
+    Span span = span(piece, shelf);
+    Beam beam =
+        new Beam(
+            modulus.getAsDouble(),
+            shelf.finishedWidth().toMm(),
+            shelf.finishedThickness().toMm(),
+            edging(piece, shelf));
+    double own = Mass.density(shelf.stock()).orElse(0.0);
+    double mass = load.value().toDouble() + Mass.kg(shelf.box().volumeMm3(), own);
+    double perMetre = mass * GRAVITY / (shelf.finishedLength().toMm() / 1000);
+    double sag = beam.deflection(span.longestMm(), perMetre, span.ends());
+    return sag > span.longestMm() * LIMIT
+        ? Stream.of(sags(piece, shelf, load, span, sag))
+        : Stream.empty();
+  }
+
+  /** The longest stretch between two supports. */
+  private record Span(double longestMm, Ends ends) {}
+
+  /** Between the faces that its ends meet or rest at, and the parts under it. */
+  private static Span span(Piece piece, Part shelf) {
+    Axis along = shelf.length();
+    Range whole = shelf.shoulder().on(along);
+    List<Length> between =
+        piece.parts().stream()
+            .filter(part -> isUnder(part, shelf))
+            .map(part -> part.bounds().on(along).middle())
+            .filter(at -> at.isLongerThan(whole.from()) && at.isShorterThan(whole.to()))
+            .sorted()
+            .toList();
+    Length from = whole.from();
+    Length longest = Length.ZERO;
+    for (Length at : Stream.concat(between.stream(), Stream.of(whole.to())).toList()) {
+      longest = longest.max(at.minus(from));
+      from = at;
+    }
+    return new Span(longest.toMm(), between.isEmpty() ? Ends.SIMPLE : Ends.TWO_SPANS);
+  }
+
+  /** A part that stands under the shelf and runs across it. */
+  private static boolean isUnder(Part part, Part shelf) {
+    Box box = part.bounds();
+    boolean touches = box.at(Face.TOP).minus(shelf.box().at(Face.BOTTOM)).abs().isShorterThan(NEAR);
+    Axis along = shelf.length();
+    Axis across = shelf.width();
+    boolean isAcross =
+        box.on(across).overlaps(shelf.box().on(across))
+            && box.on(along).overlaps(shelf.box().on(along))
+            && box.size(across).times(2).isLongerThan(shelf.finishedWidth());
+    return touches && isAcross && box.size(along).isShorterThan(shelf.finishedWidth());
+  }
+
+  /** A strip that is glued along the front or upright under it. */
+  private static Strip edging(Piece piece, Part shelf) {
+    for (Joint joint : piece.joints()) {
+      if (joint.glued() && List.of(joint.first(), joint.second()).contains(shelf.name())) {
+        String name = joint.first().equals(shelf.name()) ? joint.second() : joint.first();
+        Part strip = piece.part(name);
+        OptionalDouble modulus = StockWood.modulus(strip.stock());
+        if (runsAlong(strip, shelf) && modulus.isPresent()) {
+          return new Strip(
+              modulus.getAsDouble(),
+              strip.box().size(shelf.width()).toMm(),
+              strip.box().size(Axis.Z).toMm());
+        }
+      }
+    }
+    return Strip.NONE;
+  }
+
+  /** Along the whole shelf, before its front edge and flush with its top. */
+  private static boolean runsAlong(Part strip, Part shelf) {
+    boolean isLong =
+        strip.length() == shelf.length()
+            && !strip
+                .finishedLength()
+                .plus(NEAR)
+                .isShorterThan(shelf.shoulder().size(shelf.length()));
+    boolean isFlush =
+        strip.box().at(Face.TOP).minus(shelf.box().at(Face.TOP)).abs().isShorterThan(NEAR);
+    return isLong
+        && isFlush
+        && !strip.box().on(shelf.width()).overlaps(shelf.box().on(shelf.width()));
+  }
+
+  private Diagnostic unknown(Part shelf, Located<Rational> load) {
+    return Diagnostic.advice(
+            "unknown-modulus",
+            load.at(),
+            "how far %s bends is not known: there is no modulus of elasticity for '%s'"
+                .formatted(shelf.name(), shelf.stock().species()))
+        .also(shelf.stock().at(), shelf.stock().name() + " is defined here")
+        .hint("add `modulus:` in MPa to the stock, from the mill's data sheet");
+  }
+
+  private Diagnostic sags(Piece piece, Part shelf, Located<Rational> load, Span span, double sag) {
+    Seasons print = new Seasons(piece);
+    double limit = span.longestMm() * LIMIT;
+    return Diagnostic.warning(
+            code(),
+            load.at(),
+            "%s bends by %s under %s kg over a span of %s, and by %s in time; %s would pass"
+                .formatted(
+                    shelf.name(),
+                    print.print(sag),
+                    String.format(Locale.ROOT, "%.0f", load.value().toDouble()),
+                    print.print(span.longestMm()),
+                    print.print(sag * Beam.CREEP),
+                    print.print(limit)))
+        .also(shelf.at(), shelf.name() + " is defined here")
+        .hint(
+            "make it %s thick, shorter, or stiffen it with a strip on edge along the front"
+                .formatted(print.print(shelf.finishedThickness().toMm() * Math.cbrt(sag / limit))));
+  }
+}

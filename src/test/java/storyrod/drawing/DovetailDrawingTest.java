@@ -1,0 +1,58 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import storyrod.drawing.Drawing.Dimension;
+import storyrod.piece.DovetailTest;
+import storyrod.piece.Mark;
+import storyrod.piece.Piece;
+import storyrod.piece.Pieces;
+
+/** What the drawings of dovetailed boards say; the sizes are worked by hand. */
+class DovetailDrawingTest {
+  private static Drawing drawing(String body, String part) {
+    Piece piece = Pieces.of(body);
+    Mark mark = piece.mark(piece.part(part).mark());
+    return PartDrawing.draw(mark, piece, WindowBench.PART_AREA);
+  }
+
+  private static List<String> dimensions(Drawing drawing) {
+    return Clean.dimensions(drawing).stream().map(Dimension::text).sorted().toList();
+  }
+
+  /** Overall 300 x 100 x 20; half pin 10, tail 35, to the next tail 45, baseline 30. */
+  @Test
+  void tailsAreSetOutOnTheFace() {
+    Drawing drawing = drawing(DovetailTest.CORNER, "tail-board");
+    assertEquals(List.of("10", "100", "20", "30", "300", "35", "45"), dimensions(drawing));
+    assertTrue(Clean.notes(drawing).contains("2 tails for A, slope 1:6"), Clean.notes(drawing));
+  }
+
+  /** Overall 400 x 100 x 30; the same row on the end, baseline 20. */
+  @Test
+  void pinsAreSetOutOnTheEnd() {
+    Drawing drawing = drawing(DovetailTest.CORNER, "pin-board");
+    assertEquals(List.of("10", "100", "20", "30", "35", "400", "45"), dimensions(drawing));
+    assertTrue(
+        Clean.notes(drawing).contains("pins for 2 tails of B, slope 1:6"), Clean.notes(drawing));
+  }
+
+  /** Sockets 24 deep of 30, with a lap of 6. */
+  @Test
+  void halfBlindSocketsHaveTheirDepthOnTheEnd() {
+    String blind = DovetailTest.CORNER.replace("glue", "lap: 6, glue");
+    assertEquals(
+        List.of("10", "100", "20", "24", "30", "35", "400", "45"),
+        dimensions(drawing(blind, "pin-board")));
+  }
+
+  /** Three tails of 20 with pins of 10: from the first to the last 60 in two steps of 30. */
+  @Test
+  void spacingIsAChain() {
+    String three = DovetailTest.CORNER.replace("tails: 2", "tails: 3");
+    assertTrue(dimensions(drawing(three, "tail-board")).contains("2 × 30 (= 60)"));
+  }
+}

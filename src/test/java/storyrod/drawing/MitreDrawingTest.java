@@ -1,0 +1,48 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import storyrod.drawing.Drawing.Dimension;
+import storyrod.piece.Mark;
+import storyrod.piece.MitreTest;
+import storyrod.piece.Piece;
+import storyrod.piece.Pieces;
+
+/** What the drawings of mitred parts say; the sizes are worked by hand. */
+class MitreDrawingTest {
+  private static Drawing drawing(String body, String part) {
+    Piece piece = Pieces.of(body);
+    Mark mark = piece.mark(piece.part(part).mark());
+    return PartDrawing.draw(mark, piece, WindowBench.PART_AREA);
+  }
+
+  private static List<String> dimensions(Drawing drawing) {
+    return Clean.dimensions(drawing).stream().map(Dimension::text).sorted().toList();
+  }
+
+  /** Overall 300 x 50 x 20; a spline of 6 in the middle of 20 lies 7 from the face. */
+  @Test
+  void frameShowsWhereTheSlotLiesInTheThickness() {
+    Drawing drawing = drawing(MitreTest.splined(MitreTest.FRAME), "rail");
+    assertEquals(List.of("20", "300", "50", "6", "7"), dimensions(drawing));
+    String notes = Clean.notes(drawing);
+    assertTrue(notes.contains("end mitred 45° from square"), notes);
+    assertTrue(notes.contains("6 spline slot, 8 deep, square to the mitre"), notes);
+  }
+
+  /**
+   * Overall 300 x 60 x 20, long side 300. The middle of the slot lies a third of 20 x root 2 = 9.43
+   * along the mitre, its nearer corner 3 before it: 6.43/root 2 = 4.5 from the inner face.
+   */
+  @Test
+  void caseShowsWhereTheSlotLiesOnTheMitre() {
+    Drawing drawing = drawing(MitreTest.splined(MitreTest.CASE), "front");
+    assertEquals(List.of("20", "300", "300", "4.5", "60"), dimensions(drawing));
+    assertTrue(
+        Clean.notes(drawing).contains("6 spline slot, 8 deep, square to the mitre"),
+        Clean.notes(drawing));
+  }
+}
