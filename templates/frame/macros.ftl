@@ -6,7 +6,7 @@
 <#macro findings><table class="list">
 <tbody>
 <#list notes.findings as finding>
-<tr><td class="mark">${finding.severity}</td><td>${finding.message}.<#list finding.hints as hint> ${hint}.</#list></td><td class="last quiet">${finding.code}</td></tr>
+<tr><td class="mark">${finding.severity}</td><td class="last">${finding.message}.<#list finding.hints as hint> ${hint}.</#list></td></tr>
 </#list>
 </tbody></table></#macro>
 <#-- A list without what it has already. -->

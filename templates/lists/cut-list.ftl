@@ -1,11 +1,14 @@
-<#-- The cut list. Gets: cutList.rows (mark, part, count, stock, finished and rough: length, width,
+<#-- The cut list. Gets: breaks.cutList, pages of rows (mark, part, count, stock, finished and rough: length, width,
      thickness; grain, blankOf, note); units. -->
 <#import "/frame/macros.ftl" as frame>
+<#list breaks.cutList as rows>
 <div class="section">
 <@frame.head say('cutlist.title')/>
+<#if rows?is_first>
 <h1 id="cut-list">${say('cutlist.title')}</h1>
 <p class="lead">${say('cutlist.lead', units)}</p>
-<table class="list cut-list<#if cutList.rows?size gt 30> long</#if>">
+</#if>
+<table class="list cut-list">
 <thead>
 <tr><th class="none"></th><th class="none"></th><th class="none"></th><th class="group" colspan="3">${say('cutlist.finished')}</th><th class="group" colspan="3">${say('cutlist.rough')}</th><th class="none"></th><th class="none"></th></tr>
 <tr><th>${say('column.mark')}</th><th>${say('column.part')}</th><th class="figure">${say('column.count')}</th>
@@ -14,7 +17,7 @@
 <th class="gap">${say('column.stock')}</th><th class="last">${say('column.grain')}</th></tr>
 </thead>
 <tbody>
-<#list cutList.rows as row>
+<#list rows as row>
 <tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td class="name"><#if row.note?has_content><p>${row.part}</p><p class="quiet blank-note">${row.note}</p><#else>${row.part}</#if></td><td class="figure">${row.count}</td>
 <td class="figure gap">${row.finished.length}</td><td class="figure">${row.finished.width}</td><td class="figure">${row.finished.thickness}</td>
 <#if row.blankOf?has_content><td class="gap quiet blank-of" colspan="3">${say('cutlist.blank-of', row.blankOf)}</td>
@@ -24,3 +27,4 @@
 </tbody>
 </table>
 </div>
+</#list>

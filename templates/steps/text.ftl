@@ -11,7 +11,8 @@
   <#if n?matches(".*(s|x|ch|sh)")><#return n + "es"></#if>
   <#return n + "s">
 </#function>
-<#assign numbers = ["no", "one", "two", "three", "four", "five", "six"]>
+<#-- Numbers up to twelve in words, above in figures. -->
+<#assign numbers = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"]>
 <#function number count><#return (count < numbers?size)?then(numbers[count], count?string)></#function>
 <#function joined list>
   <#if list?size == 0><#return ""></#if>
@@ -25,19 +26,20 @@
   <#if all?size gt 2 && all?last - all?first == all?size - 1><#return all?first + " to " + all?last></#if>
   <#return joined(all?map(n -> n?string))>
 </#function>
+<#function placed p noun><#return (place(p) + " " + noun)?trim></#function>
 <#-- A part in a title: the left side, the feet, drawer 2, drawers 1 to 3. -->
 <#function plain p>
   <#if p.numbers?size gt 0 && !p.numbers?seq_contains(0)>
     <#return ((p.count gt 1)?then(plural(p.title?uncap_first), p.title?uncap_first)) + " " + counted(p)>
   </#if>
-  <#if p.count gt 1><#return "the " + plural(p.title?uncap_first)></#if>
+  <#if p.count gt 1><#return "the " + placed(p, plural(p.title?uncap_first))></#if>
   <#if p.title?matches(".* \\d+")><#return (place(p) + " " + p.title?uncap_first)?trim></#if>
-  <#return "the " + (place(p) + " " + p.title?uncap_first)?trim>
+  <#return "the " + placed(p, p.title?uncap_first)>
 </#function>
 <#-- A part in a sentence, with its mark: the left side (A), the two partitions (C). -->
 <#function full p>
   <#local mark = (p.mark == "")?then("", " (" + p.mark + ")")>
-  <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + plural(p.title?uncap_first) + mark></#if>
+  <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + placed(p, plural(p.title?uncap_first)) + mark></#if>
   <#return plain(p) + mark>
 </#function>
 <#-- What goes by one name in two sizes is named once: the drawer fronts. -->
@@ -58,7 +60,8 @@
 <#function pick list one many><#return (total(list) == 1)?then(one, many)></#function>
 <#function has trait><#return traits?seq_contains(trait)></#function>
 <#function many noun count><#return (count == 1)?then(noun, plural(noun))></#function>
-<#macro title text># ${text?cap_first}
+<#-- What is built more than once is told before what is done to it: Drawer 2: glue the box front. -->
+<#macro title text># ${(inUnits?size == 1 && !has("fit-front"))?then(plains(inUnits)?remove_beginning("the ")?cap_first + ": " + text?uncap_first, text?cap_first)}
 </#macro>
 <#macro say text>- ${text?cap_first}
 </#macro>
@@ -268,7 +271,9 @@
     <@say "Mark out " + fulls(parts) + " from the part drawings, with the centres of the roundings."/>
     <@say "Drill the roundings first, on a backing board, with a bit of twice their radius."/>
     <@say "Saw out the waste between the holes just inside the line, and work back to the line."/>
-    <@say "Ease the edges where a hand goes in."/>
+    <#if cut.forHand>
+      <@say "Ease the edges where a hand goes in."/>
+    </#if>
   <#elseif has("cut-roundover")>
     <@title "Round over the edges" + inParts()/>
     <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
@@ -313,7 +318,7 @@
     <@say "Set the cutter to " + cut.size + " wide" + (cut.depth == "")?then("", " and " + cut.depth + " deep") + "."/>
     <@say "Cut a trial mortise in an offcut and keep it: the tenons are fitted to it."/>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
     </#list>
     <#if cut.depth == "">
       <@say "Cut from both faces to the middle, with the guide on the same side, so that neither face breaks out."/>
@@ -449,7 +454,7 @@
       <@say "Try the part that goes into it: it should slide in by hand without play."/>
     </#if>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
     </#list>
     <#if has("cut-rabbet")>
       <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
@@ -521,7 +526,7 @@
   <#return (item.drivenFrom?size == 1)?then(" " + words["drive." + item.drivenFrom?first], "")>
 </#function>
 
-<#assign lying = (turned!false) && words["lie." + (from!"")]??>
+<#assign lying = (lies!"") != "">
 
 <#macro driving>
   <#list hardware as each>
@@ -535,7 +540,7 @@
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
-      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + "."/>
+      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
     <#elseif each.kind == "plug">
       <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
     <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
@@ -586,8 +591,10 @@
 </#macro>
 
 <#macro turning>
-  <#if lying>
-    <@say "Lay what is together on its " + words["lie." + from] + ", on a blanket."/>
+  <#if lying && liesAlready>
+    <@say "It still lies on its " + lies + "."/>
+  <#elseif lying>
+    <@say "Lay what is together on its " + lies + ", on a blanket."/>
   </#if>
 </#macro>
 
@@ -599,7 +606,9 @@
 </#macro>
 
 <#macro standing>
-  <#if lying>
+  <#if lying && staysLying>
+    <@say "Leave it on its " + lies + " for the next step."/>
+  <#elseif lying>
     <@say "Stand it up again."/>
   </#if>
 </#macro>
@@ -646,9 +655,6 @@
     </#if>
   <#else>
     <@say "Set " + fulls(moving) + " back in place."/>
-  </#if>
-  <#if splined == "case">
-    <@say "With the mitres closed, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
   </#if>
   <@aligning/>
 </#macro>
@@ -754,6 +760,9 @@
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
     <#elseif has("fit-glue") && mitred>
       <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
+      <#if splined == "case">
+        <@say "Under the clamp, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
+      </#if>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
       <#if laps?filter(t -> t.term != "box joint")?size gt 0>
@@ -793,6 +802,9 @@
     <#if has("fit-panel")>
       <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
     <#else>
+    <#if acrossGrain>
+      <@say "Use no glue in the groove, or only over a few inches in the middle: the wood that lies across it has to be free to swell and shrink."/>
+    </#if>
     <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
     </#if>
     <@aligning/>
@@ -806,7 +818,7 @@
 <#function ontoWords>
   <#if onto?size == 0><#return ""></#if>
   <#if onto?size gt 2><#return " in place"></#if>
-  <#return " to " + plains(onto)>
+  <#return " to " + plains((gluedTo?size gt 0)?then(gluedTo, onto))>
 </#function>
 
 <#macro testing>
@@ -836,7 +848,7 @@
       <@title "Mount the drawer slides"/>
       <@say "Part the members of each slide as its maker's sheet says."/>
       <#if lineGiven>
-        <@say "Draw a line along every part listed, at the height given for it: on the drawer up from its lower edge, in the case up from the face that the part stands on."/>
+        <@say "Draw a line along every part listed, at the height given for it, and from where it is given."/>
         <@say "Set the case members with their middle on the lines, " + offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges") + ", and mark their front holes."/>
         <@say "Set the drawer members with their middle on the lines of the drawer sides, their front ends flush with the front of the drawer box."/>
       <#else>
@@ -846,7 +858,7 @@
       <#break>
     <#case "under-slide">
       <@title "Mount the drawer slides"/>
-      <@say "Draw a level line for the underside of the runners in the case" + underGiven?then(", at the height given for each part up from the face it stands on", "") + "."/>
+      <@say "Draw a level line for the underside of the runners in the case" + underGiven?then(", at the height given for each part, and from where it is given", "") + "."/>
       <@say "Set the runners on the lines, their front ends where the slide's maker says, behind the front edge, and mark their holes."/>
       <@say "Screw the catches under the front corners of the drawer boxes, and drill the holes for the hooks into their backs as the maker's sheet shows."/>
       <#break>
@@ -918,8 +930,8 @@
 <#list said as each>
 <@say "Note: " + each/>
 </#list>
-<#if inUnits?size gt 0 && !has("fit-front")>
-<@say "Do this for " + plains(inUnits) + (total(inUnits) gt 1)?then(", which are alike.", ".")/>
+<#if total(inUnits) gt 1 && !has("fit-front")>
+<@say "Do this for " + plains(inUnits) + ", which are alike."/>
 </#if>
 <#switch verb>
   <#case "mill"><@milling/><#break>

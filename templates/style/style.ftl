@@ -44,6 +44,7 @@ h1, .cover-name, .step-title, td.name { word-wrap: break-word; }
 table.cut-list td.name { max-width: 38mm; }
 table.cut-list td p { margin-bottom: 0; }
 table.cut-list td.blank-of { text-align: center; }
+.kept-together { white-space: nowrap; }
 .fraction { display: inline-block; white-space: nowrap; }
 .thin { font-size: 70%; }
 .over { font-size: 70%; vertical-align: 0.32em; line-height: 1; }
@@ -64,7 +65,7 @@ table.list .last { padding-right: 0; }
 td.mark { font-weight: 700; white-space: nowrap; }
 tr.total td { font-weight: 700; border-bottom: none; }
 
-/* A table longer than a page repeats its head. */
+/* A table longer than a page repeats its head; the cut list is split before. */
 table.long { -fs-table-paginate: paginate; }
 
 /* Cover. */

@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
@@ -11,17 +12,21 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /**
- * Tells which parts have a broad face that looks at another part of what they are built into, and
- * so is hard to sand later. Small faces and what goes in last do not count.
+ * Tells which parts have a broad face that looks at another part of what they are built into, be it
+ * a sub-assembly or what that goes into, and so is hard to sand later. Small faces and what goes in
+ * last do not count.
  */
 public final class Insides {
   private static final Length FAR = Length.inches(1000);
 
-  /** In mm²; a smaller face is soon sanded at any time (common practice). */
-  private static final double SMALL = 20_000;
+  /** In mm²; a smaller face, of a foot or a block, is soon sanded at any time. */
+  private static final double SMALL = 10_000;
 
   /** How much of a face has to be faced: a quarter, which the rails of an open case reach. */
   private static final double COVERED = 0.25;
+
+  /** How much of it may be glued to others: less than the back of a face frame is. */
+  private static final double GLUED = 0.2;
 
   private final List<Unit> units;
   private final Late late;
@@ -37,10 +42,30 @@ public final class Insides {
 
   /** The broad faces of a part that are hard to sand once it is built in. */
   public List<Face> faces(Part part) {
-    return units.stream()
-        .filter(unit -> unit.parts().equals(List.of(part)) && isBuiltIn(unit))
-        .flatMap(unit -> Stream.of(-1, 1).filter(sign -> isFaced(part, unit.level(), sign)))
+    List<Part> others = others(part);
+    return Stream.of(-1, 1)
         .map(sign -> Face.of(part.thickness(), sign))
+        .filter(face -> isFaced(part, face, others))
+        .toList();
+  }
+
+  /** What stands round a part on each level into which it is built for good, inner ones first. */
+  private List<Part> others(Part part) {
+    List<Part> others = new ArrayList<>();
+    for (Unit unit : units.stream().filter(unit -> unit.has(part.name())).toList()) {
+      if (!isBuiltIn(unit)) {
+        break;
+      }
+      others.addAll(others(unit));
+    }
+    return others;
+  }
+
+  private List<Part> others(Unit unit) {
+    return units.stream()
+        .filter(other -> other.level().equals(unit.level()) && !other.equals(unit))
+        .filter(this::isBuiltIn)
+        .flatMap(other -> other.parts().stream())
         .toList();
   }
 
@@ -48,23 +73,13 @@ public final class Insides {
     return !late.isLoose(unit) && !late.isTop(unit) && !late.isFront(unit);
   }
 
-  private boolean isFaced(Part part, String level, int sign) {
-    Axis through = part.thickness();
+  private static boolean isFaced(Part part, Face face, List<Part> others) {
+    Axis through = face.axis();
     double area = area(part.box(), through);
-    Face face = Face.of(through, sign);
     Box before = before(part, face);
-    List<Part> others = others(part, level);
     double hidden = area(others.stream().filter(other -> lies(other, part, face)), before, through);
     double faced = area(others.stream().filter(other -> !lies(other, part, face)), before, through);
-    return area >= SMALL && hidden < area / 2 && faced >= COVERED * area;
-  }
-
-  private List<Part> others(Part part, String level) {
-    return units.stream()
-        .filter(unit -> unit.level().equals(level) && isBuiltIn(unit))
-        .flatMap(unit -> unit.parts().stream())
-        .filter(other -> !other.equals(part))
-        .toList();
+    return area >= SMALL && hidden < GLUED * area && faced >= COVERED * area;
   }
 
   private static double area(Stream<Part> parts, Box before, Axis through) {

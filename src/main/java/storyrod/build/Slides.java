@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
@@ -23,6 +24,7 @@ import storyrod.piece.Piece;
  */
 final class Slides {
   private static final Face LOWER = Face.BOTTOM;
+  private static final Face UPPER = Face.TOP;
   private static final Face FRONT = Face.FRONT;
 
   private final Piece piece;
@@ -85,15 +87,34 @@ final class Slides {
   }
 
   private List<Setting> heights(Part side, Part wall) {
-    Length low = side.box().at(LOWER).minus(wall.shoulder().at(LOWER));
+    Optional<Part> floor = floor(side, wall);
+    Length from = floor.map(part -> part.box().at(UPPER)).orElse(wall.shoulder().at(LOWER));
+    Length low = side.box().at(LOWER).minus(from);
+    String where = floor.map(part -> "floor." + part.mark()).orElse("case");
     if (item.kind() == ItemKind.UNDER_SLIDE) {
       Length under = item.sizes().bottomClearance().orElse(Length.ZERO);
-      return List.of(new Setting("slide-under-case", shown(wall), low.minus(under)));
+      return List.of(new Setting("slide-under-" + where, shown(wall), low.minus(under)));
     }
     Length half = side.box().size(LOWER.axis()).dividedBy(2, RoundingMode.HALF_EVEN);
     return List.of(
         new Setting("slide-line-drawer", shown(side), half),
-        new Setting("slide-line-case", shown(wall), low.plus(half)));
+        new Setting("slide-line-" + where, shown(wall), low.plus(half)));
+  }
+
+  /** The part under a drawer on which a rule can be stood against the wall, if they are joined. */
+  private Optional<Part> floor(Part side, Part wall) {
+    return piece.joints().stream()
+        .filter(joint -> joint.first().equals(wall.name()) || joint.second().equals(wall.name()))
+        .map(joint -> joint.first().equals(wall.name()) ? joint.second() : joint.first())
+        .map(piece::part)
+        .filter(part -> part.thickness() == UPPER.axis())
+        .filter(part -> !side.box().at(LOWER).isShorterThan(part.box().at(UPPER)))
+        .filter(part -> Stream.of(Axis.X, Axis.Y).allMatch(axis -> isUnder(part, side, axis)))
+        .max(Comparator.comparing(part -> part.box().at(UPPER)));
+  }
+
+  private static boolean isUnder(Part part, Part side, Axis axis) {
+    return part.box().on(axis).overlaps(side.box().on(axis));
   }
 
   private Optional<String> shown(Part part) {

@@ -11,11 +11,12 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.rule.Job;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 
-/** Finds where a level's first rectangle of four parts closes: there its diagonals are compared. */
+/** Finds where a level's first rectangle of four units closes: there its diagonals are compared. */
 final class Squares {
   private final Job job;
   private final Map<String, Setting> byOperation = new LinkedHashMap<>();
@@ -41,19 +42,18 @@ final class Squares {
   }
 
   private Optional<Setting> rectangle(Placing placing) {
-    boolean leans = job.piece().parts().stream().anyMatch(part -> part.pose().isTurned());
-    if (placing.unit().parts().size() > 1 || leans) {
+    if (job.piece().parts().stream().anyMatch(part -> part.pose().isTurned())) {
       return Optional.empty();
     }
-    Part last = placing.unit().parts().getFirst();
-    List<String> arms = neighbours(last.name()).filter(placing.standing()::contains).toList();
-    for (String one : arms) {
-      for (String two : arms.subList(arms.indexOf(one) + 1, arms.size())) {
+    Unit last = placing.unit();
+    List<Unit> standing = job.before(placing);
+    List<Unit> arms = standing.stream().filter(unit -> meet(last, unit)).toList();
+    for (Unit one : arms) {
+      for (Unit two : arms.subList(arms.indexOf(one) + 1, arms.size())) {
         Optional<Setting> found =
-            neighbours(one)
-                .filter(far -> placing.standing().contains(far))
-                .filter(far -> neighbours(two).anyMatch(far::equals))
-                .flatMap(far -> diagonal(last, part(far), part(one), part(two)).stream())
+            standing.stream()
+                .filter(far -> far != one && far != two && meet(one, far) && meet(two, far))
+                .flatMap(far -> diagonal(last, far, one, two).stream())
                 .findFirst();
         if (found.isPresent()) {
           return found;
@@ -63,33 +63,48 @@ final class Squares {
     return Optional.empty();
   }
 
-  private Optional<Setting> diagonal(Part last, Part far, Part one, Part two) {
-    return apart(last.shoulder(), far.shoulder())
+  private static Optional<Setting> diagonal(Unit last, Unit far, Unit one, Unit two) {
+    List<Box> flat = List.of(shoulder(last), shoulder(far));
+    List<Box> upright = List.of(shoulder(one), shoulder(two));
+    return apart(flat.getFirst(), flat.getLast())
         .flatMap(
             high ->
-                apart(one.shoulder(), two.shoulder())
+                apart(upright.getFirst(), upright.getLast())
                     .filter(wide -> wide != high)
-                    .filter(wide -> hasCorners(List.of(last, far), List.of(one, two), wide, high))
-                    .map(wide -> setting(List.of(last, far, one, two), wide, high)));
+                    .filter(wide -> hasCorners(flat, upright, wide, high))
+                    .map(wide -> setting(joined(flat, upright), wide, high)));
   }
 
-  /** Whether two opposite parts reach from corner to corner, so that a tape can be held there. */
-  private static boolean hasCorners(List<Part> flat, List<Part> upright, Axis wide, Axis high) {
-    List<Part> all = Stream.concat(flat.stream(), upright.stream()).toList();
-    return flat.stream().allMatch(part -> part.box().size(wide).equals(span(all, wide)))
-        || upright.stream().allMatch(part -> part.box().size(high).equals(span(all, high)));
+  /** Whether two opposite sides reach from corner to corner, so that a tape can be held there. */
+  private static boolean hasCorners(List<Box> flat, List<Box> upright, Axis wide, Axis high) {
+    List<Box> all = joined(flat, upright);
+    return flat.stream().allMatch(box -> box.size(wide).equals(span(all, wide)))
+        || upright.stream().allMatch(box -> box.size(high).equals(span(all, high)));
   }
 
-  private static Setting setting(List<Part> parts, Axis wide, Axis high) {
+  private static List<Box> joined(List<Box> flat, List<Box> upright) {
+    return Stream.concat(flat.stream(), upright.stream()).toList();
+  }
+
+  private static Setting setting(List<Box> all, Axis wide, Axis high) {
     return new Setting(
-        "diagonal", Optional.empty(), Settings.diagonal(span(parts, wide), span(parts, high)));
+        "diagonal", Optional.empty(), Settings.diagonal(span(all, wide), span(all, high)));
   }
 
-  private static Length span(List<Part> parts, Axis axis) {
-    Length from =
-        parts.stream().map(part -> part.bounds().on(axis).from()).reduce(Length::min).get();
-    Length to = parts.stream().map(part -> part.bounds().on(axis).to()).reduce(Length::max).get();
-    return to.minus(from);
+  /** The box round a unit, without what goes into other parts. */
+  private static Box shoulder(Unit unit) {
+    List<Box> all = unit.parts().stream().map(Part::shoulder).toList();
+    return new Box(range(all, Axis.X), range(all, Axis.Y), range(all, Axis.Z));
+  }
+
+  private static Range range(List<Box> all, Axis axis) {
+    Length from = all.stream().map(box -> box.on(axis).from()).reduce(Length::min).orElseThrow();
+    Length to = all.stream().map(box -> box.on(axis).to()).reduce(Length::max).orElseThrow();
+    return new Range(from, to);
+  }
+
+  private static Length span(List<Box> all, Axis axis) {
+    return range(all, axis).length();
   }
 
   private static Optional<Axis> apart(Box one, Box other) {
@@ -98,15 +113,12 @@ final class Squares {
         .findFirst();
   }
 
-  private Stream<String> neighbours(String part) {
+  private boolean meet(Unit one, Unit other) {
     return job.piece().joints().stream()
         .filter(Joint::holding)
-        .filter(joint -> joint.first().equals(part) || joint.second().equals(part))
-        .map(joint -> joint.first().equals(part) ? joint.second() : joint.first())
-        .distinct();
-  }
-
-  private Part part(String name) {
-    return job.piece().part(name);
+        .anyMatch(
+            joint ->
+                one.has(joint.first()) && other.has(joint.second())
+                    || one.has(joint.second()) && other.has(joint.first()));
   }
 }

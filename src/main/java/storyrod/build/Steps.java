@@ -121,10 +121,21 @@ final class Steps {
     return List.copyOf(words);
   }
 
+  /** Whether a long part comes in, or what comes in has to meet the ends of two that are long. */
   private boolean needsHelper(List<Operation> operations) {
-    return operations.stream()
-        .flatMap(operation -> operation.parts().stream())
-        .anyMatch(part -> job.piece().part(part).finishedLength().isLongerThan(LONG));
+    List<String> comeIn = operations.stream().flatMap(each -> each.parts().stream()).toList();
+    long met =
+        operations.stream()
+            .flatMap(operation -> operation.joints().stream())
+            .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+            .distinct()
+            .filter(part -> !comeIn.contains(part) && isLong(part))
+            .count();
+    return met > 1 || comeIn.stream().anyMatch(this::isLong);
+  }
+
+  private boolean isLong(String part) {
+    return job.piece().part(part).finishedLength().isLongerThan(LONG);
   }
 
   private static String turnedKey(List<Operation> operations) {

@@ -38,14 +38,14 @@ public final class Traits {
     this.loose = Nesting.of(piece).loose();
   }
 
-  /** The traits of an operation, the one that names it best first. */
+  /** The traits of an operation; of fittings and mountings the one that names it best first. */
   public List<String> of(Operation operation) {
     return switch (operation.verb()) {
       case MILL -> List.of(milling(part(operation)));
-      case BLANK -> List.of("blank-" + stuff(part(operation)));
+      case BLANK -> levelled("blank-" + stuff(part(operation)), part(operation));
       case KEEP -> List.of("keep-" + board(operation).method().word());
       case REJOIN -> List.of("rejoin");
-      case SIZE -> List.of(sizing(part(operation)));
+      case SIZE -> levelled(sizing(part(operation)), part(operation));
       case CUT, DRILL -> operation.cuts().stream().map(this::cutting).distinct().toList();
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
@@ -82,6 +82,15 @@ public final class Traits {
     }
     boolean rejoined = piece.keptBoard(part.name()).filter(KeptBoard::isSawn).isPresent();
     return rejoined ? "size-rejoined" : "size-" + stuff(part);
+  }
+
+  /** A panel goes through the planer, or is levelled by hand where it is too wide for that. */
+  private List<String> levelled(String trait, Part part) {
+    if (!trait.endsWith("-panel")) {
+      return List.of(trait);
+    }
+    boolean isTooWide = part.finishedWidth().isLongerThan(piece.description().shop().planerWidth());
+    return List.of(isTooWide ? "level-panel" : "plane-panel", trait);
   }
 
   private String stuff(Part part) {

@@ -78,8 +78,13 @@ public record Piece(
     return description.part(part.name()).flatMap(PartEntry::staves);
   }
 
-  /** The width of a stave when it is milled: an even share of the blank, rounded up. */
+  /**
+   * The width of a stave when its edges are jointed: an even share of the blank, rounded up, and of
+   * what is ripped off the panel when it has been glued up.
+   */
   public Length staveWidth(Part part) {
-    return blankWidth(part).dividedBy(staves(part).orElse(1), RoundingMode.CEILING);
+    int count = staves(part).orElse(1);
+    Length ripped = count > 1 ? description.shop().extraWidth() : Length.ZERO;
+    return blankWidth(part).plus(ripped).dividedBy(count, RoundingMode.CEILING);
   }
 }

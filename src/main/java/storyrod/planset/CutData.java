@@ -15,6 +15,7 @@ import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
@@ -25,6 +26,9 @@ import storyrod.words.Words;
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
 record CutData(Piece piece, PartPhrases phrases) {
   private static final String FENCE = "fence-";
+
+  /** Narrower than this, no hand goes in (common practice). */
+  private static final Length FINGERS = Length.inches(1);
 
   Map<String, Object> of(Step step) {
     Operation first = step.operations().getFirst();
@@ -42,6 +46,7 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("forOne", isForOne(cut));
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
+    data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
     data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
     data.put("tailLength", cut instanceof Dovetails dovetails ? format(dovetails.length()) : "");
     data.put("tailLap", cut instanceof Dovetails dovetails && isLapped(dovetails));
@@ -50,6 +55,19 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
+  }
+
+  /** Whether an opening takes the fingers of a hand. */
+  private static boolean isForHand(Operation operation) {
+    return operation.cuts().stream()
+        .filter(Cut.Shaped.class::isInstance)
+        .map(Cut.Shaped.class::cast)
+        .anyMatch(
+            cut ->
+                cut.inside()
+                    && cut.contour().axes().stream()
+                        .noneMatch(
+                            axis -> cut.contour().extent(axis).length().isShorterThan(FINGERS)));
   }
 
   /** Whether the tails end inside the part that takes them. */
@@ -129,13 +147,43 @@ record CutData(Piece piece, PartPhrases phrases) {
                     "value", format(setting.value())));
       }
     }
-    Map<List<Map<String, Object>>, List<String>> alike = new LinkedHashMap<>();
+    Map<Fence, List<String>> alike = new LinkedHashMap<>();
     byPart.forEach(
-        (part, values) -> alike.computeIfAbsent(values, v -> new ArrayList<>()).add(part));
+        (part, values) ->
+            alike.computeIfAbsent(fence(part, byPart), fence -> new ArrayList<>()).add(part));
     List<Map<String, Object>> fences = new ArrayList<>();
     alike.forEach(
-        (values, parts) -> fences.add(Map.of("parts", phrases.parts(parts), "values", values)));
+        (fence, parts) ->
+            fences.add(
+                Map.of(
+                    "parts", phrases.parts(parts),
+                    "values", fence.values(),
+                    "asDrawn", !fence.drawn().isEmpty())));
     return fences;
+  }
+
+  /**
+   * What a fence is set to.
+   *
+   * @param drawn the mark on whose drawing the edges are named, if its parts are turned otherwise
+   */
+  private record Fence(List<Map<String, Object>> values, String drawn) {}
+
+  /** Parts of one mark that differ only in the edges' names are told as the one that is drawn. */
+  private Fence fence(String part, Map<String, List<Map<String, Object>>> byPart) {
+    Mark mark = piece.mark(piece.part(part).mark());
+    List<List<Map<String, Object>>> all =
+        mark.parts().stream().filter(byPart::containsKey).map(byPart::get).toList();
+    List<Map<String, Object>> drawn = byPart.get(mark.shown().name());
+    boolean isTurned =
+        drawn != null
+            && all.stream().distinct().count() > 1
+            && all.stream().map(CutData::distances).distinct().count() == 1;
+    return isTurned ? new Fence(drawn, mark.mark()) : new Fence(byPart.get(part), "");
+  }
+
+  private static List<String> distances(List<Map<String, Object>> values) {
+    return values.stream().map(each -> (String) each.get("value")).sorted().toList();
   }
 
   private String format(Length length) {

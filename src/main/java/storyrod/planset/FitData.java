@@ -29,13 +29,15 @@ final class FitData {
 
   private final Piece piece;
   private final PartPhrases phrases;
+  private final Lying lying;
   private final HardwareData hardware;
   private final Nesting nesting;
   private final Map<String, String> levels;
   private final Map<String, String> drawers;
 
-  FitData(Piece piece, PartPhrases phrases) {
+  FitData(Piece piece, PartPhrases phrases, Lying lying) {
     this.piece = piece;
+    this.lying = lying;
     this.phrases = phrases;
     this.hardware = new HardwareData(piece, phrases);
     this.nesting = Nesting.of(piece);
@@ -61,7 +63,20 @@ final class FitData {
 
     /** The parts that the moving ones are joined to, in the order of the joints. */
     List<String> meeting() {
-      return joints.stream()
+      return meeting(joints);
+    }
+
+    List<Joint> glued() {
+      return joints.stream().filter(Joint::glued).toList();
+    }
+
+    /** The parts that they are glued to. */
+    List<String> gluedTo() {
+      return meeting(glued());
+    }
+
+    private List<String> meeting(List<Joint> some) {
+      return some.stream()
           .flatMap(joint -> Stream.of(joint.first(), joint.second()))
           .filter(part -> !parts.contains(part))
           .distinct()
@@ -72,6 +87,7 @@ final class FitData {
   Map<String, Object> of(Step step) {
     Moving moving = Moving.of(step);
     Map<String, Object> data = new LinkedHashMap<>(way(moving));
+    data.putAll(lying(step));
     data.putAll(place(moving));
     data.putAll(held(moving));
     data.put("frontLater", hasFrontLater(moving.parts()));
@@ -86,11 +102,20 @@ final class FitData {
     boolean inPiece = level.equals(Nesting.PIECE);
     return Map.of(
         "moving", phrases.units(moving.parts(), level),
-        "turned", inPiece && !step.standing().isEmpty(),
         "base", phrases.units(moving.laidReady(), level),
         "onto", phrases.units(moving.meeting(), level),
+        "gluedTo", phrases.units(moving.gluedTo(), level),
         "from", step.enters().map(face -> face.opposite().word()).orElse("top"),
         "inPiece", inPiece);
+  }
+
+  /** Whether what stands is laid down for it, and stays so. */
+  private Map<String, Object> lying(Step step) {
+    boolean inPiece = level(step.operations().getFirst().target()).equals(Nesting.PIECE);
+    return Map.of(
+        "lies", inPiece ? lying.on(step) : "",
+        "liesAlready", inPiece && lying.isAlready(step),
+        "staysLying", inPiece && lying.stays(step));
   }
 
   /** Where it comes to lie. */
@@ -106,10 +131,11 @@ final class FitData {
   private Map<String, Object> held(Moving moving) {
     Step step = moving.step();
     return Map.of(
-        "glueTerms", glueTerms(moving.joints()),
+        "glueTerms", glueTerms(moving.glued()),
+        "acrossGrain", moving.joints().stream().anyMatch(new AcrossGrain(piece)::isDry),
+        "jointCount", moving.glued().size(),
         "mitred", moving.joints().stream().anyMatch(joint -> isCut(joint, Slanted.Slope.class)),
         "splined", splined(moving.joints()),
-        "jointCount", moving.joints().stream().filter(Joint::glued).count(),
         "pullHolds", pullHolds(step),
         "hangers", hangers(moving.parts()));
   }
@@ -171,13 +197,9 @@ final class FitData {
         .anyMatch(cut -> kind.isInstance(cut) && cut.at().equals(joint.at()));
   }
 
-  private List<Map<String, Object>> glueTerms(List<Joint> joints) {
+  private List<Map<String, Object>> glueTerms(List<Joint> glued) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    for (Joint joint : joints) {
-      if (joint.glued()) {
-        takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum));
-      }
-    }
+    glued.forEach(joint -> takenIn(joint).ifPresent(term -> counts.merge(term, 1, Integer::sum)));
     List<Map<String, Object>> terms = new ArrayList<>();
     counts.forEach((term, count) -> terms.add(Map.of("term", term, "count", count)));
     return terms;

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Pilots;
 import storyrod.description.Description.ItemEntry;
+import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Piece;
@@ -23,7 +25,8 @@ record HardwareData(Piece piece, PartPhrases phrases) {
       item.put("title", piece.item(each.item()).map(ItemEntry::title).orElse(each.item()));
       item.put("count", each.count());
       List<Joint> joints = joints(step, each.item());
-      item.put("drivenFrom", drivenFrom(joints));
+      item.put(
+          "drivenFrom", Stream.concat(drivenFrom(joints), peggedFrom(joints)).distinct().toList());
       item.put("through", phrases.parts(drivenThrough(joints)));
       item.put("joints", joints.size());
       item.put("piloted", joints.stream().anyMatch(j -> !Pilots.of(piece, j).isEmpty()));
@@ -43,12 +46,18 @@ record HardwareData(Piece piece, PartPhrases phrases) {
     return joints.stream().flatMap(each -> each.driven().stream()).map(Joint.Driven::part).toList();
   }
 
-  private static List<String> drivenFrom(List<Joint> joints) {
+  private static Stream<String> drivenFrom(List<Joint> joints) {
+    return joints.stream().flatMap(joint -> joint.driven().stream()).map(d -> d.face().word());
+  }
+
+  /** The faces in which the blind holes for pegs through unglued joints open. */
+  private Stream<String> peggedFrom(List<Joint> joints) {
     return joints.stream()
-        .flatMap(joint -> joint.driven().stream())
-        .map(driven -> driven.face().word())
-        .distinct()
-        .toList();
+        .filter(new AcrossGrain(piece)::isDry)
+        .flatMap(joint -> piece.part(joint.second()).cuts().stream())
+        .flatMap(cut -> cut instanceof Cut.Holes holes ? Stream.of(holes) : Stream.empty())
+        .filter(holes -> !holes.through())
+        .map(holes -> holes.from().word());
   }
 
   /** Brads go in when screws hold the parts still. */

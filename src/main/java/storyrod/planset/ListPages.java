@@ -1,13 +1,18 @@
 package storyrod.planset;
 
+import java.util.ArrayList;
 import java.util.List;
+import storyrod.planset.CutList.Row;
 import storyrod.planset.TableHeights.Cell;
 
 /**
  * Where the lists behind the cut list begin a page, so that a table's head stays with its rows. A
  * list longer than a page breaks between rows.
+ *
+ * @param cutList the rows of the cut list, page by page
  */
-public record ListPages(boolean boards, boolean sheets, boolean items, boolean hardware) {
+public record ListPages(
+    List<List<Row>> cutList, boolean boards, boolean sheets, boolean items, boolean hardware) {
   private static final double H1 = TableHeights.ABOVE_H1_MM;
   private static final double H2 = TableHeights.ABOVE_H2_MM;
   private static final double TOP_MM = 1;
@@ -15,13 +20,19 @@ public record ListPages(boolean boards, boolean sheets, boolean items, boolean h
   private static final double STOCK_SHARE = 0.2;
   private static final double NAME_SHARE = 0.4;
   private static final double MARKS_SHARE = 0.28;
+  private static final double HEAD_MM = 2 * TableHeights.ROW_MM;
+  private static final int FEWEST_ROWS = 3;
 
   static ListPages of(Lengths lengths) {
     Shopping shopping = lengths.shopping();
     double width = lengths.paper().textWidthMm();
+    List<List<Row>> cutList = cutList(lengths, width);
+    double last = TOP_MM + (cutList.size() == 1 ? title(lengths, width) : 0);
     PageBreaks breaks =
-        new PageBreaks(lengths.paper().roomMm(), cutList(lengths.cutList(), lengths, width));
+        new PageBreaks(
+            lengths.paper().roomMm(), last + HEAD_MM + heightMm(cutList.getLast(), width));
     return new ListPages(
+        cutList,
         breaks.before(boards(shopping, width), H1),
         !shopping.sheets().isEmpty() && breaks.before(sheets(shopping, width), H2),
         breaks.before(items(shopping, width), H2),
@@ -33,17 +44,37 @@ public record ListPages(boolean boards, boolean sheets, boolean items, boolean h
   record Lengths(
       Paper paper, CutList cutList, Shopping shopping, HardwareList hardware, String lead) {}
 
-  private static double cutList(CutList list, Lengths lengths, double width) {
-    return TOP_MM
-        + TableHeights.H1_MM
-        + TableHeights.lead(lengths.lead(), width)
-        + 2 * TableHeights.ROW_MM
-        + TableHeights.rows(
-            list.rows(),
-            row ->
-                List.of(
-                    new Cell(row.part() + " " + row.note(), PART_SHARE * width),
-                    new Cell(row.stock(), STOCK_SHARE * width)));
+  /** The rows that a page has room for, and no page with a row or two alone. */
+  private static List<List<Row>> cutList(Lengths lengths, double width) {
+    double room = lengths.paper().roomMm() - TOP_MM - HEAD_MM;
+    double left = room - title(lengths, width);
+    List<List<Row>> pages = new ArrayList<>(List.of(new ArrayList<>()));
+    for (Row row : lengths.cutList().rows()) {
+      double height = heightMm(List.of(row), width);
+      if (height > left && !pages.getLast().isEmpty()) {
+        pages.add(new ArrayList<>());
+        left = room;
+      }
+      pages.getLast().add(row);
+      left -= height;
+    }
+    while (pages.size() > 1 && pages.getLast().size() < FEWEST_ROWS) {
+      pages.getLast().addFirst(pages.get(pages.size() - 2).removeLast());
+    }
+    return pages.stream().map(List::copyOf).toList();
+  }
+
+  private static double title(Lengths lengths, double width) {
+    return TableHeights.H1_MM + TableHeights.lead(lengths.lead(), width);
+  }
+
+  private static double heightMm(List<Row> rows, double width) {
+    return TableHeights.rows(
+        rows,
+        row ->
+            List.of(
+                new Cell(row.part() + " " + row.note(), PART_SHARE * width),
+                new Cell(row.stock(), STOCK_SHARE * width)));
   }
 
   private static double boards(Shopping shopping, double width) {

@@ -18,11 +18,14 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
   public record Caution(String text, String steps) {}
 
   /** A finding as a sentence, with its hints. */
-  public record Finding(String severity, String message, List<String> hints, String code) {}
+  public record Finding(String severity, String message, List<String> hints) {}
 
   static Notes of(PlanSet set, StepPages steps, Texts texts) {
     return new Notes(
-        cautions(steps), set.findings().stream().map(each -> finding(each, texts)).toList());
+        cautions(steps),
+        set.findings().stream()
+            .map(each -> finding(each, new ReaderNames(set.piece(), texts), texts))
+            .toList());
   }
 
   private static List<Caution> cautions(StepPages steps) {
@@ -59,12 +62,11 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
     return String.join(", ", ranges);
   }
 
-  private static Finding finding(Diagnostic finding, Texts texts) {
+  private static Finding finding(Diagnostic finding, ReaderNames names, Texts texts) {
     String key = finding.severity() == Severity.WARNING ? "finding.warning" : "finding.advice";
     return new Finding(
         texts.say(key),
-        Texts.capital(finding.message()),
-        finding.hints().stream().map(Texts::capital).toList(),
-        finding.code());
+        Texts.capital(names.in(finding.message())),
+        finding.hints().stream().map(names::in).map(Texts::capital).toList());
   }
 }

@@ -7,13 +7,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import storyrod.build.Levels;
 import storyrod.description.Description.AssemblyEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -82,15 +86,35 @@ record PartPhrases(Piece piece) {
     return phrases;
   }
 
-  /** Those of some sub-assemblies whose titles end in a number that tells them apart. */
-  List<Map<String, Object>> numbered(Collection<String> assemblies) {
+  /**
+   * Those of some sub-assemblies whose titles end in a number that tells them apart; of one alone
+   * its title, if the piece has another with parts of the same titles.
+   */
+  List<Map<String, Object>> toldApart(Collection<String> names) {
+    List<String> assemblies =
+        names.stream().filter(piece.description().assemblies()::containsKey).toList();
+    boolean isOneOfMany = assemblies.size() == 1 && hasTwin(assemblies.getFirst());
     return titled(
         assemblies.stream()
-            .flatMap(
-                name -> Optional.ofNullable(piece.description().assemblies().get(name)).stream())
-            .map(AssemblyEntry::title)
-            .filter(title -> NUMBERED.matcher(title).matches())
+            .map(name -> assembly(name).title())
+            .filter(title -> isOneOfMany || NUMBERED.matcher(title).matches())
             .toList());
+  }
+
+  private boolean hasTwin(String assembly) {
+    Map<String, List<String>> units = Nesting.of(piece).units();
+    Set<String> titles = titles(units.getOrDefault(assembly, List.of()));
+    return !titles.isEmpty()
+        && units.entrySet().stream()
+            .filter(other -> !other.getKey().equals(assembly))
+            .anyMatch(other -> titles(other.getValue()).equals(titles));
+  }
+
+  private Set<String> titles(List<String> units) {
+    return piece.parts().stream()
+        .filter(part -> units.contains(part.name()))
+        .map(Part::title)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /** Sub-assemblies by their titles; those told apart only by a number at the end together. */
@@ -122,7 +146,8 @@ record PartPhrases(Piece piece) {
     Part first = alike.getFirst();
     boolean isOneTitle = alike.stream().map(Part::title).distinct().count() == 1;
     String title = isOneTitle ? first.title() : common(first);
-    List<String> places = alike.size() == 1 ? places(first) : List.of();
+    List<String> places = new ArrayList<>(places(first));
+    alike.forEach(part -> places.retainAll(places(part)));
     return phrase(title, first.mark(), alike.size(), places);
   }
 

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.SvgWriter;
 import storyrod.piece.Mark;
-import storyrod.piece.Piece;
 import storyrod.stock.StockPlan.SheetPlan;
 import storyrod.words.Words;
 
@@ -19,19 +18,19 @@ import storyrod.words.Words;
  * lays out the PDF; a program that formats in other threads then should not have such a default.
  */
 public final class PlanSetWriter {
-  private final Function<Piece, Wording> wording;
+  private final Function<PlanSet, Wording> wording;
   private final Words words;
   private final Templates templates = Templates.SHARED;
 
   /** A writer in one language. */
   public PlanSetWriter(Words words) {
     this.words = words;
-    this.wording = piece -> new StepWriter(piece, words, templates)::write;
+    this.wording = set -> new StepWriter(set.piece(), words, templates, set.build().steps())::write;
   }
 
   PlanSetWriter(Wording wording, Words words) {
     this.words = words;
-    this.wording = piece -> wording;
+    this.wording = set -> wording;
   }
 
   /**
@@ -50,7 +49,7 @@ public final class PlanSetWriter {
    */
   public Map<String, byte[]> write(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), words);
-    Pages pages = Pages.of(set, texts, wording.apply(set.piece()));
+    Pages pages = Pages.of(set, texts, wording.apply(set));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
     files.put("drawings/exploded.svg", svg(set.drawings().exploded()));

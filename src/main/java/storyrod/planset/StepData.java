@@ -23,13 +23,13 @@ final class StepData {
   private final HardwareData hardware;
   private final FitData fit;
 
-  StepData(Piece piece, Words words) {
+  StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
     this.words = words;
     this.traits = new Traits(piece);
     this.phrases = new PartPhrases(piece);
     this.hardware = new HardwareData(piece, phrases);
-    this.fit = new FitData(piece, phrases);
+    this.fit = new FitData(piece, phrases, new Lying(words, steps));
   }
 
   Map<String, Object> of(Step step) {
@@ -45,7 +45,7 @@ final class StepData {
     data.put("hardware", hardware.of(step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
-    data.put("inUnits", phrases.numbered(fit.builtIn(step)));
+    data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.putAll(given(step));
     data.putAll(ofVerb(step));
     return data;

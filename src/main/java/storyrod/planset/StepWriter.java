@@ -30,10 +30,19 @@ final class StepWriter {
   private final StepData data;
 
   StepWriter(Piece piece, Words words, Templates templates) {
+    this(piece, words, templates, List.of());
+  }
+
+  /**
+   * A writer that knows what is done before and after a step.
+   *
+   * @param steps all steps in order
+   */
+  StepWriter(Piece piece, Words words, Templates templates, List<Step> steps) {
     this.piece = piece;
     this.words = words;
     this.templates = templates;
-    this.data = new StepData(piece, words);
+    this.data = new StepData(piece, words, steps);
   }
 
   StepText write(Step step) {
@@ -109,11 +118,19 @@ final class StepWriter {
         name, part.mark(), piece.description().format().formatWithUnit((Length) key.get(3)));
   }
 
+  /** A setting's words; what stands behind a point in its key is the mark that they name. */
+  private String name(Setting setting) {
+    String[] key = setting.key().split("\\.", 2);
+    return key.length == 1
+        ? words.say("setting." + key[0])
+        : words.say("setting." + key[0], key[1]);
+  }
+
   private SettingText text(Setting setting) {
     LengthFormat format = piece.description().format();
     LengthFormat figures = setting.key().endsWith("-diameter") ? format.forBits() : format;
     return new SettingText(
-        words.say("setting." + setting.key()),
+        name(setting),
         setting.part().map(part -> piece.part(part).mark()).orElse(""),
         setting
             .angle()

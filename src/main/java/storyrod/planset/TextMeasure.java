@@ -26,8 +26,8 @@ record TextMeasure(PdfFonts font, double sizePt, double lineHeight) {
     double space = widthMm(" ");
     int lines = 1;
     double at = 0;
-    for (String word : text.split(" ")) {
-      double width = widthMm(word);
+    for (String word : Together.bound(text).split(" ")) {
+      double width = widthMm(Together.unbound(word));
       if (at > 0 && at + space + width > widthMm) {
         lines++;
         at = 0;

@@ -49,18 +49,18 @@ final class TextRuns {
 
   private void prepare(Text node) {
     String text = node.getData();
-    Matcher fraction = FRACTION.matcher(text);
-    boolean hasFraction = fraction.find();
-    if (!hasFraction && isAlone(node) && text.codePoints().allMatch(TextRuns::inRoboto)) {
+    Matcher kept = Together.PATTERN.matcher(text);
+    boolean hasKept = kept.find();
+    if (!hasKept && isAlone(node) && text.codePoints().allMatch(TextRuns::inRoboto)) {
       return;
     }
     Node parent = node.getParentNode();
     int done = 0;
-    while (hasFraction) {
-      glyphs(text.substring(done, fraction.start()), parent, node);
-      parent.insertBefore(fraction(fraction), node);
-      done = fraction.end();
-      hasFraction = fraction.find();
+    while (hasKept) {
+      glyphs(text.substring(done, kept.start()), parent, node);
+      parent.insertBefore(kept(kept.group()), node);
+      done = kept.end();
+      hasKept = kept.find();
     }
     glyphs(text.substring(done), parent, node);
     parent.removeChild(node);
@@ -69,6 +69,21 @@ final class TextRuns {
   private static boolean isAlone(Text node) {
     return node.getPreviousSibling() == null && node.getNextSibling() == null
         || node.getData().isBlank();
+  }
+
+  private Element kept(String text) {
+    Element whole = span("kept-together");
+    Node end = whole.appendChild(document.createTextNode(""));
+    Matcher fraction = FRACTION.matcher(text);
+    int done = 0;
+    while (fraction.find()) {
+      glyphs(text.substring(done, fraction.start()), whole, end);
+      whole.insertBefore(fraction(fraction), end);
+      done = fraction.end();
+    }
+    glyphs(text.substring(done), whole, end);
+    whole.removeChild(end);
+    return whole;
   }
 
   private Element fraction(Matcher found) {

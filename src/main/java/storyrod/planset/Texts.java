@@ -66,6 +66,11 @@ record Texts(LengthFormat format, Words words) {
     return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
   }
 
+  static String uncapital(String text) {
+    int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
+    return text.substring(0, first).toLowerCase(java.util.Locale.ROOT) + text.substring(first);
+  }
+
   static String decimal(Rational value, int places) {
     return new BigDecimal(value.numerator())
         .divide(new BigDecimal(value.denominator()), places, RoundingMode.HALF_UP)

@@ -41,11 +41,11 @@ class SlidesTest {
   }
 
   @Test
-  void lineRunsAlongTheMiddleOfTheDrawersSideAndUpFromWhereTheWallStands() {
+  void lineRunsAlongTheMiddleOfTheDrawersSideAndUpFromTheFloorBesideIt() {
     assertEquals(
         List.of(
             setting("slide-line-drawer", "drawer.side", Length.mm(50)),
-            setting("slide-line-case", "wall", Length.mm(70))),
+            setting("slide-line-floor.B", "wall", Length.mm(70))),
         settings(0));
   }
 

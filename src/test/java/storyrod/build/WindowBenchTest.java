@@ -137,7 +137,7 @@ class WindowBenchTest {
     Piece piece = piece(withoutOrder());
     Step slides = step("mount slide");
     Length half = settings(slides, "slide-line-drawer").getFirst().value();
-    Length up = settings(slides, "slide-line-case").getFirst().value();
+    Length up = settings(slides, "slide-line-floor.B").getFirst().value();
     Box side = piece.part("drawer.left-side").box();
     assertEquals(side.size(Axis.Z), half.times(2));
     assertEquals(side.at(Face.BOTTOM).plus(half), piece.part("bottom").box().at(Face.TOP).plus(up));

@@ -24,7 +24,7 @@ class UsedOrderTest {
       """
       project: Box
       units: inch
-      sizes: {width: 10, depth: 8, height: 4}
+      sizes: {width: 10, depth: 5, height: 4}
       stock:
         wood: {kind: solid, species: "ash, white", thickness: 1/2}
       parts:
@@ -46,7 +46,7 @@ class UsedOrderTest {
       stock:
         ash: {kind: solid, species: "ash, white", thickness: 3/4}
       parts:
-        base: {stock: ash, x: 0 to 40, y: 0 to 9, z: 0 - ash.thickness to 0, grain: x}
+        base: {stock: ash, x: 0 to 40, y: 0 to 6, z: 0 - ash.thickness to 0, grain: x}
       """;
 
   private static final String TWO =

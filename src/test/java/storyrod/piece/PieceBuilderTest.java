@@ -172,6 +172,22 @@ class PieceBuilderTest {
         List.of(Length.mm(150), Length.mm(250)), pilot.centres().stream().map(p -> p.x()).toList());
   }
 
+  /** A 40 mm screw through 18 mm of side, of which the dado takes 6, reaches 28 into the bottom. */
+  @Test
+  void pilotHoleInAHousedEndStartsAtThatEnd() {
+    Piece piece =
+        Pieces.of(
+            SIDES
+                + """
+                joints:
+                  - dado: {end: bottom.left, into: left-side, depth: 6}
+                  - screws: {through: left-side.left, into: bottom, count: 2, screw: screw}
+                """);
+    Cut.Holes pilot = (Cut.Holes) piece.part("bottom").cuts().getFirst();
+    assertEquals(Length.mm(28), pilot.depth());
+    assertEquals(Length.mm(12), pilot.centres().getFirst().x());
+  }
+
   /** Two 4 mm shanks: a flat head is about 2 x shank wide (head column of the screw chart). */
   @Test
   void screwsAreCountersunkUnlessTheMakerSaysNo() {

@@ -135,6 +135,30 @@ class TurnedPartsTest {
     assertEquals(2, piece.part("rail").solid().bores().size());
   }
 
+  /** A 40 mm screw through 18 mm of seat, of which the leg's end takes 6: 40 - 12 from that end. */
+  @Test
+  void pilotHolesInAHousedLegStartAtItsEnd() {
+    Piece piece =
+        Pieces.of(
+            SEAT
+                + ENDS
+                + "joints:\n"
+                + "  - dado: {end: left.top, into: seat, depth: 6}\n"
+                + "  - screws: {through: seat.top, into: left, count: 2, screw: screw}\n");
+    Cut.InPlace bored =
+        (Cut.InPlace)
+            piece.part("left").cuts().stream()
+                .filter(Cut.InPlace.class::isInstance)
+                .findFirst()
+                .orElseThrow();
+    assertEquals(28, bored.depth().toMm(), 1e-3);
+    Cut.InPlace.Bore bore = bored.bores().getFirst();
+    double length = bore.end().toMm().distance(bore.mouth().toMm());
+    assertEquals(28, length, 1e-3);
+    double mouth = piece.part("left").pose().point(bore.mouth().toMm()).getZ();
+    assertEquals(406, mouth, 1e-3);
+  }
+
   @Test
   void squareEndUnderASeatIsToldToBeBevelled() {
     var faults = Pieces.faultsOf(SEAT + "joints:\n  - butt: {end: left.top, to: seat}\n");

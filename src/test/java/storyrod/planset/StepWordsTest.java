@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import storyrod.build.BuildPlan.Step;
 import storyrod.build.Planner;
 import storyrod.build.Verb;
 import storyrod.description.DescriptionReader;
@@ -29,11 +30,15 @@ import storyrod.words.Words;
 class StepWordsTest {
   private static List<StepText> sideboard;
   private static List<StepText> table;
+  private static List<StepText> bench;
+  private static List<StepText> bookcase;
 
   @BeforeAll
   static void write() throws IOException {
     sideboard = steps("sideboard");
     table = steps("dining-table");
+    bench = steps("window-bench");
+    bookcase = steps("bookcase");
   }
 
   private static List<StepText> steps(String project) throws IOException {
@@ -45,10 +50,9 @@ class StepWordsTest {
             .read(new SourceText(file.toString(), Files.readString(file)), diagnostics)
             .flatMap(description -> PieceBuilder.build(description, diagnostics))
             .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
-    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates());
-    return Planner.plan(piece, diagnostics).orElseThrow().steps().stream()
-        .map(writer::write)
-        .toList();
+    List<Step> steps = Planner.plan(piece, diagnostics).orElseThrow().steps();
+    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), steps);
+    return steps.stream().map(writer::write).toList();
   }
 
   private static Library.Found beside(String path, SourceText from) {
@@ -108,7 +112,7 @@ class StepWordsTest {
   @Test
   void glueStaysOutOfTheGrooveThatAPanelMovesIn() {
     assertSays(
-        titled(sideboard, "Glue the door rails to the left door stile"),
+        titled(sideboard, "Left door: glue the door rails to the left door stile"),
         "Brush a thin coat of glue into the grooves and on the ends that go in; in a groove only"
             + " where they sit.");
   }
@@ -131,5 +135,110 @@ class StepWordsTest {
     assertFalse(
         step.settings().contains(new SettingText("Overhang at the left", "", "6 1/4 in")),
         step::toString);
+  }
+
+  @Test
+  void titleNamesOnlyWhatIsGlued() {
+    titled(sideboard, "Left door: glue the right door stile to the door rails");
+  }
+
+  @Test
+  void breadboardEndStaysFreeOfGlueAndIsPeggedFromBelow() {
+    for (String side : List.of("left", "right")) {
+      StepText step = titled(table, "Fasten the " + side + " breadboard end to the slab");
+      assertSays(
+          step,
+          "Use no glue in the groove, or only over a few inches in the middle: the wood that lies"
+              + " across it has to be free to swell and shrink.");
+      assertSays(step, "Drive in the three quarter-inch oak pegs from below.");
+    }
+  }
+
+  @Test
+  void partsOfInnerLevelsAreSandedBeforeTheyFaceEachOther() {
+    assertSays(
+        titled(table, "Sand the inside faces"),
+        "Sand the face that will look inwards on A × 4, B × 2 and C × 2, along the grain, up to"
+            + " grit 220.");
+  }
+
+  @Test
+  void pieceIsLaidDownOnceForStepsInARow() {
+    StepText left = titled(bookcase, "Glue the left side strip to the left side");
+    assertSays(left, "Lay what is together on its back, on a blanket.");
+    assertEquals("Leave it on its back for the next step.", left.sentences().getLast());
+    StepText right = titled(bookcase, "Glue the right side strip to the right side");
+    assertEquals("It still lies on its back.", right.sentences().getFirst());
+    List<String> all = bookcase.stream().flatMap(step -> step.sentences().stream()).toList();
+    assertEquals(1, all.stream().filter("Stand it up again."::equals).count());
+  }
+
+  @Test
+  void fourEqualLegsTakeOneSettingOfTheGuide() {
+    List<String> guided =
+        titled(table, "Cut the mortises in the legs").sentences().stream()
+            .filter(sentence -> sentence.startsWith("For "))
+            .toList();
+    assertEquals(
+        List.of(
+            "For the four legs (A), set the guide to 17/32 in from the left edge, then from the"
+                + " front edge, as the part is drawn."),
+        guided);
+  }
+
+  /** The frame is 52 in by 30 in: its diagonal is 60.03 in. */
+  @Test
+  void lastJointOfATableFrameIsSquaredByTwoPeople() {
+    StepText last = titled(table, "Glue the right end to the long aprons");
+    assertSays(
+        last,
+        "Measure both diagonals from outer corner to outer corner: each should be 60 1/32 in.");
+    assertTrue(last.cautions().getFirst().startsWith("Have a helper"), last::toString);
+  }
+
+  @Test
+  void panelTooWideForThePlanerAsksForNone() {
+    List<String> tools = titled(table, "Plane the slab and cut it to size").tools();
+    assertFalse(tools.contains("planer"), tools::toString);
+    assertTrue(tools.contains("hand plane, wide drum sander, or router on a sled"));
+  }
+
+  @Test
+  void everyStepOfASideboardHasItsOwnTitle() {
+    List<String> titles = sideboard.stream().map(StepText::title).toList();
+    assertEquals(titles.stream().distinct().toList(), titles);
+    titled(sideboard, "Upper drawer: glue the box front to the left drawer side");
+    titled(sideboard, "Fix the drawer front of the upper drawer");
+  }
+
+  @Test
+  void noHandGoesIntoASlotForAPeg() {
+    assertTrue(
+        table.stream()
+            .flatMap(step -> step.sentences().stream())
+            .noneMatch(sentence -> sentence.contains("where a hand goes in")));
+  }
+
+  @Test
+  void someOfTheFeetAreToldByTheirPlace() {
+    assertSays(
+        titled(bench, "Glue the feet to the bottom"),
+        "Mark the place of the two back feet (G) on the bottom (B): 3/4 in from the back edge to"
+            + " the nearer side.");
+  }
+
+  @Test
+  void numbersUpToTwelveAreWords() {
+    assertSays(
+        titled(sideboard, "Screw the stretchers to the sides and the partitions"),
+        "Drive the eight screws from above.");
+  }
+
+  @Test
+  void heightOfASlideSaysFromWhatItIsTaken() {
+    assertTrue(
+        titled(bench, "Mount the drawer slides")
+            .settings()
+            .contains(new SettingText("Line up from the top of B", "C", "5 1/4 in")));
   }
 }

@@ -67,7 +67,7 @@ public record Job(
   }
 
   /** The units of the same level that stand when one has been placed, without itself. */
-  List<Unit> before(Placing placing) {
+  public List<Unit> before(Placing placing) {
     return placings.subList(0, placings.indexOf(placing)).stream()
         .map(Placing::unit)
         .filter(unit -> unit.level().equals(placing.unit().level()))

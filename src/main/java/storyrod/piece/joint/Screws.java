@@ -65,11 +65,10 @@ public final class Screws extends DrivenThrough {
   }
 
   private static JointEffect drilled(Meeting meeting, Joint joint, ItemEntry screw) {
-    Length sunk = Plugs.depth(meeting);
-    Length bite =
-        screw.length().orElseThrow().minus(meeting.first().box().size(meeting.axis())).plus(sunk);
+    Length passed = passed(meeting, housed(meeting, meeting.touched())).minus(Plugs.depth(meeting));
+    Length bite = screw.length().orElseThrow().minus(passed);
     if (!bite.isPositive()) {
-      return new JointEffect(List.of(), joint, List.of(tooShort(meeting, screw)));
+      return new JointEffect(List.of(), joint, List.of(tooShort(meeting, screw, passed)));
     }
     ScrewHoles holes = ScrewHoles.forShank(screw.diameter().orElseThrow());
     List<CutIn> cuts = new ArrayList<>();
@@ -79,6 +78,17 @@ public final class Screws extends DrivenThrough {
       cuts.add(pilot(meeting, line, holes, bite));
     }
     return new JointEffect(cuts, joint, faults(meeting, bite, screw));
+  }
+
+  /** How far the second part's end, touched at a face, sits in the first, along its own axis. */
+  static Length housed(Meeting meeting, Face end) {
+    Blank second = meeting.second();
+    return second.box().at(end).minus(second.shoulder().at(end)).abs();
+  }
+
+  /** The wood of the first part between a screw's head and an end that is housed so deep. */
+  static Length passed(Meeting meeting, Length housed) {
+    return meeting.first().box().size(meeting.axis()).minus(housed);
   }
 
   /** Where the rows lie across the contact. */
@@ -204,7 +214,7 @@ public final class Screws extends DrivenThrough {
     return faults;
   }
 
-  static Diagnostic tooShort(Meeting meeting, ItemEntry screw) {
+  static Diagnostic tooShort(Meeting meeting, ItemEntry screw, Length passed) {
     return Diagnostic.error(
             "screw-too-short",
             meeting.entry().at("screw"),
@@ -213,7 +223,7 @@ public final class Screws extends DrivenThrough {
                     screw.name(),
                     meeting.print(screw.length().orElseThrow()),
                     meeting.first().name(),
-                    meeting.print(meeting.first().box().size(meeting.axis()))))
+                    meeting.print(passed)))
         .also(screw.at(), screw.name() + " is defined here")
         .hint("take a longer screw, or drive it through the thinner part");
   }

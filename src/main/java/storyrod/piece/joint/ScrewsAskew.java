@@ -42,9 +42,10 @@ final class ScrewsAskew {
     if (!meeting.contact().size(meeting.axis()).isZero()) {
       return failed(slantedEnd());
     }
-    Length bite = screw.length().orElseThrow().minus(meeting.first().box().size(meeting.axis()));
+    Length passed = Screws.passed(meeting, housed());
+    Length bite = screw.length().orElseThrow().minus(passed);
     if (!bite.isPositive()) {
-      return failed(Screws.tooShort(meeting, screw));
+      return failed(Screws.tooShort(meeting, screw, passed));
     }
     ScrewHoles holes = ScrewHoles.forShank(screw.diameter().orElseThrow());
     CutIn clearance = Screws.clearance(meeting, holes, screw);
@@ -60,7 +61,8 @@ final class ScrewsAskew {
   }
 
   private Cut.InPlace pilots(Cut.Holes clearance, ScrewHoles holes, Length bite) {
-    Length surface = meeting.contact().at(meeting.face());
+    Length surface =
+        meeting.contact().at(meeting.face()).minus(housed().times(meeting.face().sign()));
     Vector3D inwards = askew.seenBySecond(meeting.face().normal());
     List<Bore> bores = new ArrayList<>();
     for (Point centre : clearance.centres()) {
@@ -70,13 +72,23 @@ final class ScrewsAskew {
     }
     return new Cut.InPlace(
         "pilot hole",
-        Face.nearest(askew.intoSecond().negate()),
+        touched(),
         bores,
         holes.pilot(meeting.second().stock()),
         bite,
         meeting.first().name(),
         Optional.of(screw.name()),
         meeting.entry().at());
+  }
+
+  private Face touched() {
+    return Face.nearest(askew.intoSecond().negate());
+  }
+
+  /** How deep the second part's end sits in the first, square to where they meet. */
+  private Length housed() {
+    double cosine = -askew.intoSecond().dot(touched().normal());
+    return Length.nearest(Screws.housed(meeting, touched()).toMm() * cosine);
   }
 
   private boolean breaksOut(Cut.InPlace pilots) {

@@ -1,0 +1,47 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+class TogetherTest {
+  private static final TextMeasure MEASURE = new TextMeasure(PdfFonts.REGULAR, 10, 1.4);
+
+  private static String shown(String text) {
+    return Together.bound(text).replace('\u00A0', '_');
+  }
+
+  @Test
+  void numberAndUnitStayTogether() {
+    assertEquals("set it to 17/32_in from the edge", shown("set it to 17/32 in from the edge"));
+    assertEquals("a stop at 1_3/16_in deep", shown("a stop at 1 3/16 in deep"));
+    assertEquals("10.5_mm from it, then 60_mm.", shown("10.5 mm from it, then 60 mm."));
+    assertEquals("a board 1_3/4 thick", shown("a board 1 3/4 thick"));
+  }
+
+  @Test
+  void markAndCountStayTogether() {
+    assertEquals("A_×_2, AB_×_12 and C", shown("A × 2, AB × 12 and C"));
+  }
+
+  @Test
+  void otherNumbersBreakAsWords() {
+    assertEquals("drive the 36 screws", shown("drive the 36 screws"));
+    assertEquals("step 12 inside", shown("step 12 inside"));
+    assertEquals("70 × 35 × 29_1/2_in", shown("70 × 35 × 29 1/2 in"));
+  }
+
+  /** Two words fit on a line; where the second may not leave the third, it goes down with it. */
+  @Test
+  void heightCountsWhatMovesToTheNextLine() {
+    String text = "mmmmm 3 mm";
+    double wide = 0.1;
+    while (MEASURE.heightMm("mmmmm 3", wide) > MEASURE.lineMm() * 1.5) {
+      wide += 0.1;
+    }
+    assertEquals(2 * MEASURE.lineMm(), MEASURE.heightMm(text, wide), 1e-9);
+    String longer = text + " mmmmm";
+    assertTrue(MEASURE.heightMm(longer, wide) > 2 * MEASURE.lineMm());
+  }
+}
