@@ -343,6 +343,10 @@
     <@title "Cut the peg slots" + inParts()/>
     <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under the tongue."/>
     <@say "Clear out what is between with a chisel, along the grain of the wood beside it, until a peg slides from end to end: " + cut.length + " over all."/>
+  <#elseif has("cut-screw-slot")>
+    <@title "Cut the screw slots" + inParts()/>
+    <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under it."/>
+    <@say "Clear out what is between with a chisel or a small saw until a screw slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-fastener-slot")>
     <@title "Cut the slots for the top fasteners" + inParts()/>
     <@say "Mark the middle of each slot on " + fulls(parts) + " from the part drawings."/>
@@ -549,6 +553,9 @@
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
+  <#if has("fit-slotted")>
+    <@say "Where a screw goes through a slot, set it in the middle with a washer under its head, and turn it only until the head lies on it: the part it holds has to move."/>
+  </#if>
 </#macro>
 
 <#macro flushing>

@@ -153,6 +153,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
+    if (operation.joints().stream().anyMatch(this::isSlotted)) {
+      traits.add("fit-slotted");
+    }
     if (operation.joints().stream().anyMatch(Joint::slides)) {
       traits.add("fit-lid");
     }
@@ -170,6 +173,17 @@ public final class Traits {
 
   private static boolean needsClamps(Joint joint) {
     return joint.glued() && joint.driven().isEmpty();
+  }
+
+  /** Whether its fasteners go through slots, in which they let a part move. */
+  private boolean isSlotted(Joint joint) {
+    return joint
+        .driven()
+        .map(driven -> piece.part(driven.part()))
+        .filter(
+            part ->
+                part.cuts(Slots.class).stream().anyMatch(slots -> slots.at().equals(joint.at())))
+        .isPresent();
   }
 
   private String alone(Operation operation) {

@@ -38,6 +38,7 @@ public final class Screws extends DrivenThrough {
                   "Whether their heads are sunk flush; yes if not said, no for pocket screws."),
               Plugs.PLUG,
               Plugs.DEPTH,
+              SlottedHoles.SLOTTED,
               ROWS,
               JointKeys.GLUE));
 
@@ -54,9 +55,10 @@ public final class Screws extends DrivenThrough {
         || screw.flatMap(ItemEntry::diameter).isEmpty()) {
       return new JointEffect(List.of(), joint, List.of(sizeless(meeting)));
     }
-    List<Diagnostic> plugFaults = Plugs.faults(meeting, screw.get());
-    if (!plugFaults.isEmpty()) {
-      return new JointEffect(List.of(), joint, plugFaults);
+    List<Diagnostic> headFaults = new ArrayList<>(Plugs.faults(meeting, screw.get()));
+    headFaults.addAll(SlottedHoles.faults(meeting));
+    if (!headFaults.isEmpty()) {
+      return new JointEffect(List.of(), joint, headFaults);
     }
     return meeting
         .askew()
@@ -73,7 +75,9 @@ public final class Screws extends DrivenThrough {
     ScrewHoles holes = ScrewHoles.forShank(screw.diameter().orElseThrow());
     List<CutIn> cuts = new ArrayList<>();
     for (Length line : lines(meeting)) {
-      cuts.add(clearance(meeting, line, holes, screw));
+      Cut.Holes clearance = clearance(meeting, line, holes, screw);
+      SlottedHoles.of(meeting, clearance)
+          .forEach(cut -> cuts.add(new CutIn(meeting.first().name(), cut)));
       Plugs.item(meeting).ifPresent(plug -> cuts.add(counterbore(meeting, line, plug)));
       cuts.add(pilot(meeting, line, holes, bite));
     }
@@ -99,10 +103,13 @@ public final class Screws extends DrivenThrough {
 
   static CutIn clearance(Meeting meeting, ScrewHoles holes, ItemEntry screw) {
     Axis across = Axis.other(meeting.longerAxis(), meeting.axis());
-    return clearance(meeting, meeting.spread(across, 1).getFirst(), holes, screw);
+    return new CutIn(
+        meeting.first().name(),
+        clearance(meeting, meeting.spread(across, 1).getFirst(), holes, screw));
   }
 
-  private static CutIn clearance(Meeting meeting, Length line, ScrewHoles holes, ItemEntry screw) {
+  private static Cut.Holes clearance(
+      Meeting meeting, Length line, ScrewHoles holes, ItemEntry screw) {
     Face entered = meeting.face().opposite();
     Blank first = meeting.first();
     Cut.Holes row =
@@ -115,8 +122,7 @@ public final class Screws extends DrivenThrough {
             holes.clearance(),
             first.box().size(meeting.axis()),
             true);
-    return new CutIn(
-        first.name(), isCountersunk(meeting, screw) ? row.countersunk(head(screw)) : row);
+    return isCountersunk(meeting, screw) ? row.countersunk(head(screw)) : row;
   }
 
   private static CutIn counterbore(Meeting meeting, Length line, ItemEntry plug) {
@@ -136,7 +142,10 @@ public final class Screws extends DrivenThrough {
 
   /** A proud head would lift whatever lies on it; a pocket screw's flat underside stays on top. */
   static boolean isCountersunk(Meeting meeting, ItemEntry screw) {
-    boolean isUsual = screw.kind() != ItemKind.POCKET_SCREW && Plugs.item(meeting).isEmpty();
+    boolean isUsual =
+        screw.kind() != ItemKind.POCKET_SCREW
+            && Plugs.item(meeting).isEmpty()
+            && !meeting.entry().has("slotted");
     return meeting.entry().yes("countersink", isUsual);
   }
 
