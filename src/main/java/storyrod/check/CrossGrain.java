@@ -120,6 +120,7 @@ final class CrossGrain implements Check {
     return switch (cut) {
       case Cut.Holes holes -> holes.centres();
       case Cut.PocketHoles holes -> holes.centres();
+      case Slots slots -> slots.centres();
       default -> List.of();
     };
   }

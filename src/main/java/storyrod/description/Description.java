@@ -207,11 +207,6 @@ public record Description(
     public boolean isTopFastener() {
       return this == TOP_FASTENER || this == ROTATING_FASTENER || this == BUTTON;
     }
-
-    /** Whether it lies in both parts of a joint and is driven from neither. */
-    public boolean isInsert() {
-      return this == DOWEL || this == BISCUIT || this == LOOSE_TENON;
-    }
   }
 
   /**
