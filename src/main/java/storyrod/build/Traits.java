@@ -15,6 +15,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
@@ -103,6 +104,7 @@ public final class Traits {
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
+      case Slots slots -> "cut-" + slots.term().replace(' ', '-');
       case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
       case SplineSlot slot -> "cut-spline-slot";
       case Cut.InPlace inPlace -> "drill-hole";
@@ -112,6 +114,9 @@ public final class Traits {
   private String drilling(Cut.Holes holes) {
     boolean isCup =
         holes.forWhat().map(piece::kind).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+    if (holes.term().equals("dowel hole")) {
+      return "drill-dowel-hole";
+    }
     return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
   }
 
@@ -140,6 +145,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
+    if (operation.joints().stream().anyMatch(this::isSlotted)) {
+      traits.add("fit-slotted");
+    }
     if (operation.joints().stream().anyMatch(Joint::slides)) {
       traits.add("fit-lid");
     }
@@ -157,6 +165,17 @@ public final class Traits {
 
   private static boolean needsClamps(Joint joint) {
     return joint.glued() && joint.driven().isEmpty();
+  }
+
+  /** Whether its fasteners go through slots, in which they let a part move. */
+  private boolean isSlotted(Joint joint) {
+    return joint
+        .driven()
+        .map(driven -> piece.part(driven.part()))
+        .filter(
+            part ->
+                part.cuts(Slots.class).stream().anyMatch(slots -> slots.at().equals(joint.at())))
+        .isPresent();
   }
 
   private String alone(Operation operation) {

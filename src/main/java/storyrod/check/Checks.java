@@ -10,7 +10,11 @@ import storyrod.piece.Piece;
 public final class Checks {
   public static final List<Check> ALL =
       List.of(
+          new BiscuitSize(),
+          new BoresMeet(),
           new BradLength(),
+          new BradPlaces(),
+          new BreadboardFixed(),
           new BreaksOut(),
           new BridleThickness(),
           new CrossGrain(),
@@ -21,6 +25,7 @@ public final class Checks {
           new DovetailLap(),
           new DovetailPins(),
           new DovetailSlope(),
+          new DowelSize(),
           new DrawerRoom(),
           new EmptySpace(),
           new FingerDivision(),
@@ -35,6 +40,7 @@ public final class Checks {
           new LidRoom(),
           new LidWay(),
           new LoosePart(),
+          new LooseTenonSize(),
           new MortiseWall(),
           new MortisesMeet(),
           new NearMiss(),
@@ -43,6 +49,8 @@ public final class Checks {
           new PartsOverlap(),
           new PinRows(),
           new PlainMitre(),
+          new PlugDepth(),
+          new PocketScrewFit(),
           new RoundedRow(),
           new ScrewLength(),
           new SheetInSlot(),
@@ -59,6 +67,7 @@ public final class Checks {
           new TooWideForCrosscut(),
           new TooWideForJointer(),
           new TooWideForPlaner(),
+          new TopTravel(),
           new UnknownDensity());
 
   private Checks() {}
