@@ -56,9 +56,10 @@ final class TippingOver implements Check {
             piece.description().about().project().at(),
             "the piece is %s high and %s, but nothing ties it to the wall"
                 .formatted(piece.description().format().formatWithUnit(height), why))
+        .hint("tie it to the wall: children climb on drawers")
+        .hint("add an item of kind `anti-tip-strap` and name under `hardware:` the part it holds")
         .hint(
-            "add an item of kind `anti-tip-strap` and name under `hardware:` the part it holds;"
-                + " children climb on drawers");
+            "what hangs on the wall is described there: let its `z` begin at its height over the floor");
   }
 
   private static boolean opens(Piece piece, HardwareEntry entry) {

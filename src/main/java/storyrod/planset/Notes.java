@@ -9,6 +9,9 @@ import storyrod.description.Severity;
 
 /** What to know before starting, and the findings worth telling the reader. */
 public record Notes(List<Caution> cautions, List<Finding> findings) {
+  /** Hints with such a mark tell what to write in the description, which the reader has not. */
+  private static final String WORD_OF_THE_LANGUAGE = "`";
+
   public Notes {
     cautions = List.copyOf(cautions);
     findings = List.copyOf(findings);
@@ -22,10 +25,12 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
 
   static Notes of(PlanSet set, StepPages steps, Texts texts) {
     return new Notes(
-        cautions(steps),
-        set.findings().stream()
-            .map(each -> finding(each, new ReaderNames(set.piece(), texts), texts))
-            .toList());
+        cautions(steps), findings(set.findings(), new ReaderNames(set.piece(), texts), texts));
+  }
+
+  /** The findings, each told once: those of equal parts are the same sentence to a reader. */
+  static List<Finding> findings(List<Diagnostic> found, ReaderNames names, Texts texts) {
+    return found.stream().map(each -> finding(each, names, texts)).distinct().toList();
   }
 
   private static List<Caution> cautions(StepPages steps) {
@@ -67,6 +72,10 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
     return new Finding(
         texts.say(key),
         Texts.capital(names.in(finding.message())),
-        finding.hints().stream().map(names::in).map(Texts::capital).toList());
+        finding.hints().stream()
+            .filter(hint -> !hint.contains(WORD_OF_THE_LANGUAGE))
+            .map(names::in)
+            .map(Texts::capital)
+            .toList());
   }
 }
