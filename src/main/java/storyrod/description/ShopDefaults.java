@@ -28,12 +28,12 @@ record ShopDefaults(Unit unit) {
         machines(shop));
   }
 
-  private static ShopMachines machines(Entry shop) {
+  private ShopMachines machines(Entry shop) {
     return new ShopMachines(
         shop.findLength("jointer-width"),
         shop.findLength("drum-sander-width"),
         shop.findLength("crosscut"),
-        shop.findLength("shortest").orElse(ShopMachines.USUAL.shortest()),
+        shop.findLength("shortest").orElseGet(() -> in(ShopMachines.USUAL.shortest(), 300)),
         shop.list("without", String.class));
   }
 

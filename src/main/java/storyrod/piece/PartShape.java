@@ -68,14 +68,25 @@ final class PartShape {
   }
 
   private String least(boolean mirrored) {
-    List<String> ways = new ArrayList<>();
+    return head()
+        + Collections.min(
+            flips(mirrored).stream().map(flips -> String.join("; ", lines(flips))).toList());
+  }
+
+  /** What is cut, line by line, in each of the four ways in which the part can lie. */
+  List<List<String>> ways(boolean mirrored) {
+    return flips(isOddFrame() != mirrored).stream().map(this::lines).toList();
+  }
+
+  private static List<boolean[]> flips(boolean mirrored) {
+    List<boolean[]> ways = new ArrayList<>();
     for (int turn = 0; turn < 4; turn++) {
       boolean flipU = turn == 1 || turn == 2;
       boolean flipV = turn == 1 || turn == 3;
       boolean flipW = (turn == 2 || turn == 3) != mirrored;
-      ways.add(written(new boolean[] {flipU, flipV, flipW}));
+      ways.add(new boolean[] {flipU, flipV, flipW});
     }
-    return head() + Collections.min(ways);
+    return ways;
   }
 
   private String head() {
@@ -87,7 +98,7 @@ final class PartShape {
             part.finishedThickness().ticks());
   }
 
-  private String written(boolean[] flips) {
+  private List<String> lines(boolean[] flips) {
     List<String> cuts = new ArrayList<>();
     for (Cut cut : part.cuts()) {
       switch (cut) {
@@ -105,10 +116,17 @@ final class PartShape {
         case Dovetails dovetails -> cuts.add(dovetails(dovetails, flips));
         case SplineSlot slot -> cuts.add(spline(slot, flips));
         case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
+        case Slots slots ->
+            slots
+                .centres()
+                .forEach(
+                    c ->
+                        cuts.add(
+                            "slot" + slots.form() + slots.through() + box(slots.around(c), flips)));
       }
     }
     Collections.sort(cuts);
-    return String.join("; ", cuts);
+    return cuts;
   }
 
   private String box(Box box, boolean[] flips) {
@@ -132,7 +150,7 @@ final class PartShape {
 
   private String housing(Slanted.Housing housing, boolean[] flips) {
     int across = axes.indexOf(housing.across());
-    return "housing %s %d:%s %s %d"
+    return "housing %s across%d %s %s %d"
         .formatted(
             face(housing.from(), flips),
             across,
@@ -216,7 +234,7 @@ final class PartShape {
     for (int i = 0; i < 3; i++) {
       if (axes.get(i) != normal) {
         long at = place(i, point.on(axes.get(i)), flips);
-        text.append(' ').append(Math.floorDiv(at + step / 2, step));
+        text.append(step > 1 ? " ~" : " ").append(Math.floorDiv(at + step / 2, step));
       }
     }
     return text.toString();

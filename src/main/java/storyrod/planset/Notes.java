@@ -9,9 +9,6 @@ import storyrod.description.Severity;
 
 /** What to know before starting, and the findings worth telling the reader. */
 public record Notes(List<Caution> cautions, List<Finding> findings) {
-  /** Hints with such a mark tell what to write in the description, which the reader has not. */
-  private static final String WORD_OF_THE_LANGUAGE = "`";
-
   public Notes {
     cautions = List.copyOf(cautions);
     findings = List.copyOf(findings);
@@ -72,10 +69,6 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
     return new Finding(
         texts.say(key),
         Texts.capital(names.in(finding.message())),
-        finding.hints().stream()
-            .filter(hint -> !hint.contains(WORD_OF_THE_LANGUAGE))
-            .map(names::in)
-            .map(Texts::capital)
-            .toList());
+        finding.hints().stream().map(names::in).map(Texts::capital).toList());
   }
 }

@@ -26,14 +26,12 @@ class NotesTest {
   private static final Texts TEXTS = new Texts(PIECE.description().format(), Words.ENGLISH);
 
   private static Diagnostic sag(String part) {
-    return Diagnostic.warning("shelf-sag", Sample.AT, part + " bends")
-        .hint("make it thicker")
-        .hint("write `load: 10 kg`");
+    return Diagnostic.warning("shelf-sag", Sample.AT, part + " bends").hint("make it thicker");
   }
 
-  /** Slats share a mark, and what to write in a description is not for who builds by the plan. */
+  /** Slats share a mark: to who builds by the plan it is the same sentence. */
   @Test
-  void equalPartsAreToldOnceAndWithoutWordsOfTheLanguage() {
+  void equalPartsAreToldOnce() {
     List<Diagnostic> found = List.of(sag("slat-1"), sag("slat-2"));
     assertEquals(
         List.of(new Finding("Warning", "The slat (A) bends", List.of("Make it thicker"))),
