@@ -7,7 +7,6 @@ import java.util.Set;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
-import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
@@ -16,6 +15,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
@@ -24,9 +24,6 @@ import storyrod.words.Words;
  * these the tables give times, tools and cautions, and the templates choose sentences.
  */
 public final class Traits {
-  /** Wider than this a board is glued up from narrower ones (common practice). */
-  private static final Length WIDEST_BOARD = Length.inches(8);
-
   private final Piece piece;
   private final Set<String> fronts;
   private final Set<String> loose;
@@ -60,11 +57,7 @@ public final class Traits {
   }
 
   public static boolean isPanel(Piece piece, Part part) {
-    if (piece.staves(part).isPresent()) {
-      return !isSheet(part) && piece.staves(part).get() > 1;
-    }
-    Length widest = WIDEST_BOARD.min(piece.description().shop().planerWidth());
-    return !isSheet(part) && piece.blankWidth(part).isLongerThan(widest);
+    return piece.isPanel(part);
   }
 
   public static boolean isSheet(Part part) {
@@ -111,6 +104,7 @@ public final class Traits {
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
+      case Slots slots -> "cut-" + slots.term().replace(' ', '-');
       case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
       case SplineSlot slot -> "cut-spline-slot";
       case Cut.InPlace inPlace -> "drill-hole";
@@ -120,6 +114,9 @@ public final class Traits {
   private String drilling(Cut.Holes holes) {
     boolean isCup =
         holes.forWhat().map(piece::kind).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+    if (holes.term().equals("dowel hole")) {
+      return "drill-dowel-hole";
+    }
     return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
   }
 
@@ -148,6 +145,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
+    if (operation.joints().stream().anyMatch(this::isSlotted)) {
+      traits.add("fit-slotted");
+    }
     if (operation.joints().stream().anyMatch(Joint::slides)) {
       traits.add("fit-lid");
     }
@@ -165,6 +165,17 @@ public final class Traits {
 
   private static boolean needsClamps(Joint joint) {
     return joint.glued() && joint.driven().isEmpty();
+  }
+
+  /** Whether its fasteners go through slots, in which they let a part move. */
+  private boolean isSlotted(Joint joint) {
+    return joint
+        .driven()
+        .map(driven -> piece.part(driven.part()))
+        .filter(
+            part ->
+                part.cuts(Slots.class).stream().anyMatch(slots -> slots.at().equals(joint.at())))
+        .isPresent();
   }
 
   private String alone(Operation operation) {

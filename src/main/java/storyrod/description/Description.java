@@ -180,6 +180,16 @@ public record Description(
     /** A hinge with two leaves that are let into the edges of door and case. */
     BUTT_HINGE,
     SHELF_PIN,
+    /** A round peg, glued into both parts of a joint. */
+    DOWEL,
+    /** A flat oval of pressed beech, glued into a slot of both parts. */
+    BISCUIT,
+    /** A tenon of its own, glued into a mortise of both parts. */
+    LOOSE_TENON,
+    /** A plug of wood over a sunk screw. */
+    PLUG,
+    /** A wooden block whose tongue slides in a slot of the rail. */
+    BUTTON,
     FOOT,
     LEVELLING_FOOT,
     /** What ties a piece to the wall. */
@@ -195,7 +205,7 @@ public record Description(
     }
 
     public boolean isTopFastener() {
-      return this == TOP_FASTENER || this == ROTATING_FASTENER;
+      return this == TOP_FASTENER || this == ROTATING_FASTENER || this == BUTTON;
     }
   }
 
@@ -253,9 +263,27 @@ public record Description(
     }
   }
 
-  /** The finish: what, how often, and whether it has been tried on this wood. */
+  /**
+   * The finish: what, how often, and whether it has been tried on this wood.
+   *
+   * @param how it is put on, a word of {@link #HOW}
+   */
   public record FinishEntry(
-      Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {}
+      Span at,
+      String product,
+      int coats,
+      int dryHours,
+      int sandTo,
+      Optional<String> triedOn,
+      Optional<String> how) {
+    public static final List<String> HOW = List.of("wiped", "brushed", "sprayed");
+
+    /** A finish that is put on as its label says. */
+    public FinishEntry(
+        Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {
+      this(at, product, coats, dryHours, sandTo, triedOn, Optional.empty());
+    }
+  }
 
   public Optional<PartEntry> part(String name) {
     return parts.stream().filter(part -> part.name().equals(name)).findFirst();

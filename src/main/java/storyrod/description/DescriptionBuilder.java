@@ -253,7 +253,13 @@ final class DescriptionBuilder {
         entry.findLength("cup-edge"),
         entry.findLength("leaf-width"),
         entry.findLength("leaf-thickness"),
-        entry.findLength("centres"));
+        entry.findLength("centres"),
+        entry.findLength("width"),
+        entry.findLength("thickness"),
+        entry.findLength("tongue"),
+        entry.findLength("tongue-thickness"),
+        entry.findLength("travel"),
+        entry.findLength("slot-depth"));
   }
 
   private static int count(Entry entry, String key, int otherwise) {
@@ -279,6 +285,7 @@ final class DescriptionBuilder {
         count(entry, "coats", 3),
         count(entry, "dry-hours", 24),
         count(entry, "sand-to", 180),
-        entry.find("tried-on", String.class));
+        entry.find("tried-on", String.class),
+        entry.find("how", String.class));
   }
 }

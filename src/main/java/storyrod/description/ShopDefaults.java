@@ -30,13 +30,20 @@ record ShopDefaults(Unit unit) {
         machines(shop));
   }
 
-  private static ShopMachines machines(Entry shop) {
+  private ShopMachines machines(Entry shop) {
     return new ShopMachines(
         shop.findLength("jointer-width"),
         shop.findLength("drum-sander-width"),
         shop.findLength("crosscut"),
-        shop.findLength("shortest").orElse(ShopMachines.USUAL.shortest()),
+        shop.findLength("shortest").orElseGet(this::shortest),
         shop.list("without", String.class));
+  }
+
+  private Length shortest() {
+    return switch (unit) {
+      case INCH -> ShopMachines.USUAL.shortest();
+      case MM -> Length.mm(300);
+    };
   }
 
   private Length edgeTrim() {

@@ -65,14 +65,25 @@ final class PartShape {
   }
 
   private String least(boolean mirrored) {
-    List<String> ways = new ArrayList<>();
+    return head()
+        + Collections.min(
+            flips(mirrored).stream().map(flips -> String.join("; ", lines(flips))).toList());
+  }
+
+  /** What is cut, line by line, in each of the four ways in which the part can lie. */
+  List<List<String>> ways(boolean mirrored) {
+    return flips(isOddFrame() != mirrored).stream().map(this::lines).toList();
+  }
+
+  private static List<boolean[]> flips(boolean mirrored) {
+    List<boolean[]> ways = new ArrayList<>();
     for (int turn = 0; turn < 4; turn++) {
       boolean flipU = turn == 1 || turn == 2;
       boolean flipV = turn == 1 || turn == 3;
       boolean flipW = (turn == 2 || turn == 3) != mirrored;
-      ways.add(written(new boolean[] {flipU, flipV, flipW}));
+      ways.add(new boolean[] {flipU, flipV, flipW});
     }
-    return head() + Collections.min(ways);
+    return ways;
   }
 
   private String head() {
@@ -84,7 +95,7 @@ final class PartShape {
             part.finishedThickness().ticks());
   }
 
-  private String written(boolean[] flips) {
+  private List<String> lines(boolean[] flips) {
     List<String> cuts = new ArrayList<>();
     for (Cut cut : part.cuts()) {
       switch (cut) {
@@ -102,10 +113,17 @@ final class PartShape {
         case Dovetails dovetails -> cuts.add(dovetails(dovetails, flips));
         case SplineSlot slot -> cuts.add(spline(slot, flips));
         case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
+        case Slots slots ->
+            slots
+                .centres()
+                .forEach(
+                    c ->
+                        cuts.add(
+                            "slot" + slots.form() + slots.through() + box(slots.around(c), flips)));
       }
     }
     Collections.sort(cuts);
-    return String.join("; ", cuts);
+    return cuts;
   }
 
   private String box(Box box, boolean[] flips) {
@@ -127,7 +145,7 @@ final class PartShape {
 
   private String housing(Slanted.Housing housing, boolean[] flips) {
     int across = axes.indexOf(housing.across());
-    return "housing %s %d:%s %s %d"
+    return "housing %s across%d %s %s %d"
         .formatted(
             face(housing.from(), flips),
             across,
@@ -255,10 +273,10 @@ final class PartShape {
     return axis + ((face.sign() > 0) != flips[axis] ? "+" : "-");
   }
 
-  /** The distance from the corner that the flips make the first. */
+  /** The distance in ticks from the corner that the flips make the first, in steps of 0.02 mm. */
   private long place(int axis, Length at, boolean[] flips) {
     var range = part.box().on(axes.get(axis));
     Length off = flips[axis] ? range.to().minus(at) : at.minus(range.from());
-    return Math.floorDiv(off.ticks() + ROUGH / 2, ROUGH);
+    return Math.floorDiv(off.ticks() + ROUGH / 2, ROUGH) * ROUGH;
   }
 }

@@ -137,9 +137,7 @@ final class FitData {
         "mitred", moving.joints().stream().anyMatch(joint -> isCut(joint, Slanted.Slope.class)),
         "splined", splined(moving.joints()),
         "pullHolds", pullHolds(step),
-        "hangers", hangers(moving.parts()),
-        "fastenerCount",
-            hardware.count(step, "top-fastener") + hardware.count(step, "rotating-fastener"));
+        "hangers", hangers(moving.parts()));
   }
 
   /** What is built on: the piece, or a sub-assembly; a front is fixed to its drawer. */
