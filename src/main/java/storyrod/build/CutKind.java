@@ -7,9 +7,12 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Part;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -51,14 +54,14 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
           new CutKind(Verb.CUT, roundover.term(), roundover.radius(), Length.ZERO);
       case Cut.Tenon tenon ->
           new CutKind(Verb.CUT, tenon.term(), tenon.tenon().size(part.thickness()), tenon.length());
-      case Cut.Comb comb -> new CutKind(Verb.CUT, comb.term(), comb.finger(), comb.length());
+      case Comb comb -> new CutKind(Verb.CUT, comb.term(), comb.finger(), comb.length());
       case Cut.Holes holes ->
           new CutKind(
               Verb.DRILL,
               holes.term(),
               holes.diameter(),
               holes.through() ? Length.ZERO : holes.depth());
-      case Cut.PocketHoles pocket ->
+      case PocketHoles pocket ->
           new CutKind(Verb.DRILL, pocket.term(), part.finishedThickness(), Length.ZERO);
       case Slanted.Slope slope -> new CutKind(Verb.CUT, slope.term(), slope.drop(), slope.run());
       case Slanted.Housing housing ->
@@ -69,7 +72,7 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
       case Dovetails dovetails ->
           new CutKind(Verb.CUT, dovetails.term(), dovetails.widening(), dovetails.baseline());
       case SplineSlot slot -> new CutKind(Verb.CUT, slot.term(), slot.thickness(), slot.depth());
-      case Cut.InPlace inPlace ->
+      case InPlace inPlace ->
           new CutKind(Verb.DRILL, inPlace.term(), inPlace.diameter(), inPlace.depth());
     };
   }

@@ -8,9 +8,12 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Part;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -46,15 +49,15 @@ public final class Passing {
       case Slanted.Housing housing -> true;
       case Cut.Trench trench -> false;
       case Cut.Tenon tenon -> false;
-      case Cut.Comb comb -> false;
+      case Comb comb -> false;
       case Cut.Shaped shaped -> false;
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;
-      case Cut.PocketHoles pockets -> false;
+      case PocketHoles pockets -> false;
       case Slots slots -> false;
       case Dovetails dovetails -> false;
       case SplineSlot slot -> false;
-      case Cut.InPlace inPlace -> false;
+      case InPlace inPlace -> false;
     };
   }
 

@@ -3,6 +3,7 @@ package storyrod.build;
 import java.util.List;
 import java.util.stream.Stream;
 import storyrod.piece.Cut;
+import storyrod.piece.InPlace;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -34,7 +35,7 @@ public final class Pilots {
   }
 
   private static boolean isFor(Cut cut, Joint joint) {
-    return (cut instanceof Cut.Holes || cut instanceof Cut.InPlace)
+    return (cut instanceof Cut.Holes || cut instanceof InPlace)
         && cut.at().equals(joint.at())
         && joint.fasteners().stream()
             .anyMatch(each -> cut.forWhat().filter(each.item()::equals).isPresent());

@@ -12,12 +12,15 @@ import storyrod.build.rule.Job;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -251,15 +254,15 @@ final class Settings {
       case Cut.Shaped shaped -> "width";
       case Cut.Roundover roundover -> "radius";
       case Cut.Tenon tenon -> "thickness";
-      case Cut.Comb comb -> "width";
+      case Comb comb -> "width";
       case Cut.Holes holes -> "diameter";
-      case Cut.PocketHoles pocket -> "stock";
+      case PocketHoles pocket -> "stock";
       case Slanted.Slope slope -> throw new IllegalStateException("bug: a slope has no width");
       case Slanted.Housing housing -> "width";
       case Slots slots -> "width";
       case Dovetails dovetails -> throw new IllegalStateException("bug: dovetails have no width");
       case SplineSlot slot -> "width";
-      case Cut.InPlace inPlace -> "diameter";
+      case InPlace inPlace -> "diameter";
     };
   }
 

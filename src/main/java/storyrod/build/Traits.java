@@ -7,13 +7,16 @@ import java.util.Set;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Joint;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -100,14 +103,14 @@ public final class Traits {
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
       case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
-      case Cut.Comb comb -> trench(comb.term().replace(' ', '-'));
-      case Cut.PocketHoles pocket -> "drill-pocket-hole";
+      case Comb comb -> trench(comb.term().replace(' ', '-'));
+      case PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
       case Slots slots -> "cut-" + slots.term().replace(' ', '-');
       case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
       case SplineSlot slot -> "cut-spline-slot";
-      case Cut.InPlace inPlace -> "drill-hole";
+      case InPlace inPlace -> "drill-hole";
     };
   }
 

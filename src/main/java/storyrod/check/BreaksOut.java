@@ -14,6 +14,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Carving;
 import storyrod.piece.Cut;
 import storyrod.piece.Drilling;
+import storyrod.piece.InPlace;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
@@ -55,7 +56,7 @@ final class BreaksOut implements Check {
 
   private List<Diagnostic> findings(Part part) {
     List<Cut> shaping = part.cuts().stream().filter(BreaksOut::shapes).toList();
-    boolean leans = part.cuts().stream().anyMatch(Cut.InPlace.class::isInstance);
+    boolean leans = part.cuts().stream().anyMatch(InPlace.class::isInstance);
     if (shaping.isEmpty() && !leans) {
       return List.of();
     }
@@ -77,7 +78,7 @@ final class BreaksOut implements Check {
     if (cut instanceof Cut.Holes holes) {
       return Drilling.of(holes).stream().map(each -> new Bore(each, holes.through(), 0)).toList();
     }
-    if (cut instanceof Cut.InPlace inPlace) {
+    if (cut instanceof InPlace inPlace) {
       return Drilling.of(inPlace).stream().map(each -> new Bore(each, false, SKIN.toMm())).toList();
     }
     return List.of();

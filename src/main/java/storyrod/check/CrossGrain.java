@@ -17,6 +17,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slots;
 
 /** Solid wood that is held fast across its grain by something that does not move with it. */
@@ -129,7 +130,7 @@ final class CrossGrain implements Check {
   private static List<Point> centres(Cut cut) {
     return switch (cut) {
       case Cut.Holes holes -> holes.centres();
-      case Cut.PocketHoles holes -> holes.centres();
+      case PocketHoles holes -> holes.centres();
       case Slots slots -> slots.centres();
       default -> List.of();
     };

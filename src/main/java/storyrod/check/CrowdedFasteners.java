@@ -6,10 +6,13 @@ import java.util.stream.Stream;
 import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -63,22 +66,22 @@ final class CrowdedFasteners implements Check {
       case Cut.Shaped shaped -> Stream.empty();
       case Cut.Roundover roundover -> Stream.empty();
       case Cut.Tenon tenon -> Stream.empty();
-      case Cut.Comb comb -> Stream.empty();
+      case Comb comb -> Stream.empty();
       case Cut.Holes holes when holes.count() > 1 -> Stream.of(new Row(holes.step().abs(), SCREWS));
       case Cut.Holes holes -> Stream.empty();
-      case Cut.PocketHoles pockets when pockets.centres().size() > 1 ->
+      case PocketHoles pockets when pockets.centres().size() > 1 ->
           Stream.of(new Row(apart(pockets), POCKET_SCREWS));
-      case Cut.PocketHoles pockets -> Stream.empty();
+      case PocketHoles pockets -> Stream.empty();
       case Slanted.Slope slope -> Stream.empty();
       case Slanted.Housing housing -> Stream.empty();
       case Slots slots -> Stream.empty();
       case Dovetails dovetails -> Stream.empty();
       case SplineSlot slot -> Stream.empty();
-      case Cut.InPlace inPlace -> Stream.empty();
+      case InPlace inPlace -> Stream.empty();
     };
   }
 
-  private static Length apart(Cut.PocketHoles pockets) {
+  private static Length apart(PocketHoles pockets) {
     Axis along = Axis.other(pockets.from().axis(), pockets.end().axis());
     return pockets.centres().get(1).on(along).minus(pockets.centres().get(0).on(along)).abs();
   }

@@ -8,6 +8,7 @@ import storyrod.description.Diagnostic;
 import storyrod.description.Span;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -37,7 +38,7 @@ final class FingerDivision implements Check {
     Set<Span> seen = new LinkedHashSet<>();
     for (Part part : piece.parts()) {
       for (Cut cut : part.cuts()) {
-        if (cut instanceof Cut.Comb comb && seen.add(comb.at()) && isUneven(part, comb)) {
+        if (cut instanceof Comb comb && seen.add(comb.at()) && isUneven(part, comb)) {
           found.add(uneven(piece.description().format(), part, comb));
         }
       }
@@ -45,16 +46,16 @@ final class FingerDivision implements Check {
     return found;
   }
 
-  private static Length rest(Part part, Cut.Comb comb) {
+  private static Length rest(Part part, Comb comb) {
     return new Length(part.box().size(comb.along()).ticks() % comb.finger().ticks());
   }
 
-  private static boolean isUneven(Part part, Cut.Comb comb) {
+  private static boolean isUneven(Part part, Comb comb) {
     Length rest = rest(part, comb);
     return rest.isLongerThan(NOTHING) && comb.finger().minus(rest).isLongerThan(NOTHING);
   }
 
-  private Diagnostic uneven(LengthFormat format, Part part, Cut.Comb comb) {
+  private Diagnostic uneven(LengthFormat format, Part part, Comb comb) {
     Length rest = rest(part, comb);
     Length wide = part.box().size(comb.along());
     long whole = wide.ticks() / comb.finger().ticks();

@@ -5,6 +5,7 @@ import java.util.List;
 import storyrod.description.Diagnostic;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -30,7 +31,7 @@ final class FingerWidth implements Check {
     List<Diagnostic> found = new ArrayList<>();
     for (Part part : piece.parts()) {
       for (Cut cut : part.cuts()) {
-        if (cut instanceof Cut.Comb comb) {
+        if (cut instanceof Comb comb) {
           check(piece.description().format(), part, comb, found);
         }
       }
@@ -38,7 +39,7 @@ final class FingerWidth implements Check {
     return found;
   }
 
-  private void check(LengthFormat format, Part part, Cut.Comb comb, List<Diagnostic> found) {
+  private void check(LengthFormat format, Part part, Comb comb, List<Diagnostic> found) {
     Length thick = part.finishedThickness();
     boolean isNarrow = comb.finger().times(2).isShorterThan(thick);
     if (isNarrow || comb.finger().isLongerThan(thick.times(2))) {

@@ -12,9 +12,9 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
-import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 
 /** A pocket screw of another length than its stock asks for, or too near to an edge. */
 final class PocketScrewFit implements Check {
@@ -59,12 +59,12 @@ final class PocketScrewFit implements Check {
         .flatMap(
             part ->
                 part.cuts().stream()
-                    .filter(Cut.PocketHoles.class::isInstance)
-                    .flatMap(cut -> findings(piece, part, (Cut.PocketHoles) cut)))
+                    .filter(PocketHoles.class::isInstance)
+                    .flatMap(cut -> findings(piece, part, (PocketHoles) cut)))
         .toList();
   }
 
-  private Stream<Diagnostic> findings(Piece piece, Part part, Cut.PocketHoles pockets) {
+  private Stream<Diagnostic> findings(Piece piece, Part part, PocketHoles pockets) {
     LengthFormat format = piece.description().format();
     List<Diagnostic> found = new ArrayList<>();
     Length thick = part.box().size(pockets.from().axis());
@@ -109,7 +109,7 @@ final class PocketScrewFit implements Check {
         .orElseThrow();
   }
 
-  private static Length toEdge(Part part, Cut.PocketHoles pockets) {
+  private static Length toEdge(Part part, PocketHoles pockets) {
     Axis across = Axis.other(pockets.from().axis(), pockets.end().axis());
     Range whole = part.box().on(across);
     return pockets.centres().stream()

@@ -12,8 +12,11 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -41,15 +44,15 @@ final class Bores {
       case Cut.Shaped shaped -> {}
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> {}
-      case Cut.Comb comb -> {}
+      case Comb comb -> {}
       case Cut.Holes holes -> addHoles(view, holes, elements);
-      case Cut.PocketHoles pockets -> addPockets(view, pockets, elements);
+      case PocketHoles pockets -> addPockets(view, pockets, elements);
       case Slanted.Slope slope -> {}
       case Dovetails dovetails -> {}
       case SplineSlot slot -> {}
       case Slanted.Housing housing -> {}
       case Slots slots -> SlotLines.add(view, slots, elements);
-      case Cut.InPlace inPlace ->
+      case InPlace inPlace ->
           inPlace.bores().forEach(bore -> addCentre(view.at(bore.mouth()), 0, elements));
     }
   }
@@ -88,7 +91,7 @@ final class Bores {
     }
   }
 
-  private static void addPockets(PlacedView view, Cut.PocketHoles cut, List<Element> elements) {
+  private static void addPockets(PlacedView view, PocketHoles cut, List<Element> elements) {
     double factor = view.ruler().factor();
     boolean level = cut.end().axis() == view.across();
     double wide = cut.diameter().toMm() * factor / 2;
@@ -116,7 +119,7 @@ final class Bores {
   }
 
   /** Where the axis of a pocket hole meets the face it is drilled from. */
-  static Point mouth(FlatPart flat, Cut.PocketHoles cut, Point leaves) {
+  static Point mouth(FlatPart flat, PocketHoles cut, Point leaves) {
     Axis axis = cut.end().axis();
     Length in = fromEnd(flat, cut.angleDegrees());
     return leaves.with(axis, flat.box().at(cut.end()).minus(in.times(cut.end().sign())));

@@ -7,7 +7,7 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
-import storyrod.piece.Cut;
+import storyrod.piece.Comb;
 import storyrod.words.Words;
 
 /** What is said of the fingers at an end, and where the note may point. */
@@ -15,7 +15,7 @@ final class CombNotes {
   private CombNotes() {}
 
   /** How many sockets there are, how wide, how far apart and how long. */
-  static String said(String named, Cut.Comb comb, Words words, LengthFormat format) {
+  static String said(String named, Comb comb, Words words, LengthFormat format) {
     return words.say(
         "part.sockets",
         named,
@@ -25,7 +25,7 @@ final class CombNotes {
   }
 
   /** The middle of each socket. */
-  static List<Point> tips(Cut.Comb comb) {
+  static List<Point> tips(Comb comb) {
     return comb.boxes().stream().map(CombNotes::middle).toList();
   }
 

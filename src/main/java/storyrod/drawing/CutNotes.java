@@ -15,10 +15,13 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -79,19 +82,19 @@ final class CutNotes {
         switch (cut) {
           case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
           case Cut.Tenon t -> new Equal(t, 1, List.of(Tenons.middle(t)), 0);
-          case Cut.Comb c -> new Equal(c, 1, CombNotes.tips(c), 0);
+          case Comb c -> new Equal(c, 1, CombNotes.tips(c), 0);
           case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
           case Cut.Shaped s -> throw curve(s);
           case Cut.Roundover r -> throw curve(r);
-          case Cut.PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
+          case PocketHoles p -> new Equal(p, p.centres().size(), mouths(p), 0);
           case Slanted.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
           case Dovetails d -> new Equal(d, 1, DovetailNotes.tips(d), 0);
           case SplineSlot s -> new Equal(s, 1, SplineNotes.tips(s), 0);
           case Slanted.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
           case Slots s -> new Equal(s, s.count(), s.centres(), s.width().toMm() / 2);
-          case Cut.InPlace i ->
+          case InPlace i ->
               new Equal(
-                  i, i.bores().size(), i.bores().stream().map(Cut.InPlace.Bore::mouth).toList(), 0);
+                  i, i.bores().size(), i.bores().stream().map(InPlace.Bore::mouth).toList(), 0);
         };
     notes.merge(view + said(cut, 1), one, Equal::and);
   }
@@ -100,18 +103,18 @@ final class CutNotes {
     return switch (cut) {
       case Cut.Trench t -> trench(t, count);
       case Cut.Tenon t -> tenon(t, count);
-      case Cut.Comb c -> CombNotes.said(cutFor(c, count), c, words, piece.description().format());
+      case Comb c -> CombNotes.said(cutFor(c, count), c, words, piece.description().format());
       case Cut.Holes h -> holes(h, count);
       case Cut.Shaped s -> throw curve(s);
       case Cut.Roundover r -> throw curve(r);
-      case Cut.PocketHoles p -> pockets(p, count);
+      case PocketHoles p -> pockets(p, count);
       case Slanted.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
       case Dovetails d -> new DovetailNotes(words).said(d, forWhat(d).orElse(""));
       case SplineSlot s -> new SplineNotes(piece.description().format(), words).said(s);
       case Slanted.Housing h ->
           words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
       case Slots s -> slots(s, count);
-      case Cut.InPlace i -> inPlace(i, count);
+      case InPlace i -> inPlace(i, count);
     };
   }
 
@@ -198,7 +201,7 @@ final class CutNotes {
     return farFace ? words.say("part.far-face", sunk) : sunk;
   }
 
-  private String pockets(Cut.PocketHoles pockets, int count) {
+  private String pockets(PocketHoles pockets, int count) {
     String round =
         words.say(
             "part.slanted",
@@ -210,7 +213,7 @@ final class CutNotes {
         : words.say("part.this-face", round);
   }
 
-  private String inPlace(Cut.InPlace cut, int count) {
+  private String inPlace(InPlace cut, int count) {
     String round = words.say("part.round", bits().format(cut.diameter()));
     String named = words.say("part.named", round, term(cut, count));
     String said = words.say("part.in-place", named, mark(cut.through()).orElse(cut.through()));
@@ -266,7 +269,7 @@ final class CutNotes {
     return piece.description().format().forBits();
   }
 
-  private List<Point> mouths(Cut.PocketHoles pockets) {
+  private List<Point> mouths(PocketHoles pockets) {
     return pockets.centres().stream().map(centre -> Bores.mouth(flat, pockets, centre)).toList();
   }
 

@@ -6,9 +6,12 @@ import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Part;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -85,15 +88,15 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.Shaped shaped -> 0;
       case Cut.Roundover roundover -> roundover.edges().size();
       case Cut.Tenon tenon -> 0;
-      case Cut.Comb comb -> 0;
+      case Comb comb -> 0;
       case Cut.Holes holes -> holes.count() * (holes.through() ? 1 : 2);
-      case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
+      case PocketHoles pockets -> pockets.centres().size() * 2;
       case Slanted.Slope slope -> 1;
       case Slanted.Housing housing -> 4;
       case Slots slots -> slots.count() * (slots.through() ? 1 : 3);
       case Dovetails dovetails -> 0;
       case SplineSlot slot -> 0;
-      case Cut.InPlace inPlace -> 0;
+      case InPlace inPlace -> 0;
     };
   }
 }

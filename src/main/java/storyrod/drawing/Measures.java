@@ -10,8 +10,11 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -64,9 +67,9 @@ final class Measures {
       case Cut.Shaped shaped -> addShaped(view, shaped);
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> addTenon(view, tenon);
-      case Cut.Comb comb -> addComb(view, comb);
+      case Comb comb -> addComb(view, comb);
       case Cut.Holes holes -> addRow(view, holes.along(), holes.centres(), holes.step());
-      case Cut.PocketHoles pockets -> {
+      case PocketHoles pockets -> {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
         pockets.centres().forEach(centre -> wanted.place(view, across, centre, centre));
       }
@@ -75,7 +78,7 @@ final class Measures {
       case Slots slots -> addRow(view, slots.along(), slots.centres(), slots.step());
       case Dovetails dovetails -> addDovetails(view, dovetails);
       case SplineSlot slot -> new SplineMeasures(flat, wanted).add(slot);
-      case Cut.InPlace inPlace -> {}
+      case InPlace inPlace -> {}
     }
   }
 
@@ -131,7 +134,7 @@ final class Measures {
   }
 
   /** The first socket, and the last where it is narrower; the note tells of those between. */
-  private void addComb(Face view, Cut.Comb comb) {
+  private void addComb(Face view, Comb comb) {
     List<Box> sockets = comb.boxes();
     addTrench(view, sockets.getFirst());
     Box last = sockets.getLast();

@@ -17,10 +17,13 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.geometry.Segment;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -171,17 +174,17 @@ final class PartDrawing {
           Range reach = s.along() == Axis.X ? s.run() : s.profile().extent(Axis.X);
           addStretch(reach.from(), reach.to(), features);
         }
-        case Cut.InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
+        case InPlace i -> i.bores().forEach(bore -> features.add(bore.mouth().x()));
         case Cut.Shaped s -> addShape(s.contour(), features);
         case Cut.Roundover r -> {}
         case Cut.Tenon t -> {
           features.add(t.tenon().x().from());
           features.add(t.tenon().x().to());
         }
-        case Cut.Comb c ->
+        case Comb c ->
             c.boxes().forEach(each -> features.addAll(List.of(each.x().from(), each.x().to())));
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
-        case Cut.PocketHoles p ->
+        case PocketHoles p ->
             p.centres()
                 .forEach(
                     centre -> {

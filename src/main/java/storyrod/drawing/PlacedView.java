@@ -13,6 +13,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
@@ -152,7 +153,7 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     if (cut instanceof Dovetails dovetails) {
       return DovetailNotes.home(flat, dovetails);
     }
-    if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover || cut instanceof Cut.Comb) {
+    if (cut instanceof Cut.Shaped || cut instanceof Cut.Roundover || cut instanceof Comb) {
       return Face.FRONT;
     }
     Optional<Range> thick =

@@ -7,10 +7,13 @@ import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
-import storyrod.piece.Cut.InPlace.Bore;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Dovetails.Tail;
+import storyrod.piece.InPlace;
+import storyrod.piece.InPlace.Bore;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -25,12 +28,12 @@ record TurnedCuts(Turn turn) {
     return switch (cut) {
       case Cut.Trench trench -> turned(trench);
       case Cut.Tenon tenon -> turned(tenon);
-      case Cut.Comb comb -> turned(comb);
+      case Comb comb -> turned(comb);
       case Cut.Shaped shaped -> turned(shaped);
       case Cut.Roundover roundover -> turned(roundover);
       case Cut.Holes holes -> turned(holes);
-      case Cut.PocketHoles pockets -> turned(pockets);
-      case Cut.InPlace inPlace -> turned(inPlace);
+      case PocketHoles pockets -> turned(pockets);
+      case InPlace inPlace -> turned(inPlace);
       case Slanted.Slope slope -> turned(slope);
       case Slanted.Housing housing -> turned(housing);
       case Slots slots -> turned(slots);
@@ -91,9 +94,9 @@ record TurnedCuts(Turn turn) {
         slot.at());
   }
 
-  private Cut.Comb turned(Cut.Comb comb) {
+  private Comb turned(Comb comb) {
     Axis along = turn.turned(comb.along());
-    return new Cut.Comb(
+    return new Comb(
         comb.term(),
         turn.turned(comb.from()),
         turn.turned(comb.end()),
@@ -142,8 +145,8 @@ record TurnedCuts(Turn turn) {
         slope.at());
   }
 
-  private Cut.InPlace turned(Cut.InPlace inPlace) {
-    return new Cut.InPlace(
+  private InPlace turned(InPlace inPlace) {
+    return new InPlace(
         inPlace.term(),
         turn.turned(inPlace.from()),
         inPlace.bores().stream().map(this::turned).toList(),
@@ -158,8 +161,8 @@ record TurnedCuts(Turn turn) {
     return new Bore(turn.turned(bore.mouth()), turn.turned(bore.end()));
   }
 
-  private Cut.PocketHoles turned(Cut.PocketHoles pockets) {
-    return new Cut.PocketHoles(
+  private PocketHoles turned(PocketHoles pockets) {
+    return new PocketHoles(
         pockets.term(),
         turn.turned(pockets.from()),
         turn.turned(pockets.end()),

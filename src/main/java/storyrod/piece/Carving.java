@@ -31,18 +31,18 @@ public final class Carving {
       switch (cut) {
         case Cut.Trench trench -> trenches.addAll(trench.boxes());
         case Cut.Tenon tenon -> trenches.addAll(tenon.boxes());
-        case Cut.Comb comb -> trenches.addAll(comb.boxes());
+        case Comb comb -> trenches.addAll(comb.boxes());
         case Cut.Shaped shaped ->
             solid = shaped.inside() ? cut(solid, box, shaped, fineness) : solid;
         case Cut.Roundover roundover -> {}
         case Cut.Holes holes -> bores.addAll(Drilling.of(holes));
-        case Cut.PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));
+        case PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));
         case Slanted.Slope slope -> slopes.add(slope);
         case Slanted.Housing housing -> housings.add(housing.solid());
         case Slots slots -> housings.addAll(slots.solids(fineness));
         case Dovetails dovetails -> housings.addAll(dovetails.solids());
         case SplineSlot slot -> housings.add(slot.solid());
-        case Cut.InPlace inPlace -> bores.addAll(Drilling.of(inPlace));
+        case InPlace inPlace -> bores.addAll(Drilling.of(inPlace));
       }
     }
     solid = solid.minus(trenches).without(housings);

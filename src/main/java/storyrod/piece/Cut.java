@@ -21,12 +21,12 @@ public sealed interface Cut
         Slots,
         Cut.Trench,
         Cut.Tenon,
-        Cut.Comb,
+        Comb,
         Cut.Shaped,
         Cut.Roundover,
         Cut.Holes,
-        Cut.InPlace,
-        Cut.PocketHoles {
+        InPlace,
+        PocketHoles {
   /** The trade's word for it: dado, groove, rabbet, notch, cutout, hole, pocket hole. */
   String term();
 
@@ -140,40 +140,6 @@ public sealed interface Cut
     /** How much is cut away at one side of it; zero where it is flush. */
     public Length shoulder(Face face) {
       return end.at(face).minus(tenon.at(face)).abs();
-    }
-  }
-
-  /**
-   * An end of a part cut to fingers, with sockets between them for those of another part.
-   *
-   * @param from the face of the end
-   * @param end the whole end as long as the fingers
-   * @param along the axis along which fingers and sockets lie in turn
-   * @param sockets what is cut away along it, in order; the last may be narrower
-   * @param finger the width of a finger and of a socket
-   */
-  record Comb(
-      String term,
-      Face from,
-      Box end,
-      Axis along,
-      List<Range> sockets,
-      Length finger,
-      Optional<String> forWhat,
-      Span at)
-      implements Cut {
-    public Comb {
-      sockets = List.copyOf(sockets);
-    }
-
-    /** How long the fingers are. */
-    public Length length() {
-      return end.size(from.axis());
-    }
-
-    @Override
-    public List<Box> boxes() {
-      return sockets.stream().map(socket -> end.with(along, socket)).toList();
     }
   }
 
@@ -300,56 +266,6 @@ public sealed interface Cut
     /** The centres on the face, in order. */
     public List<Point> centres() {
       return IntStream.range(0, count).mapToObj(i -> first.moved(along, step.times(i))).toList();
-    }
-  }
-
-  /**
-   * Holes bored once the parts stand together, through holes of another part, at an angle that no
-   * drawing has to give.
-   *
-   * @param from the face in which the mouths lie, or the nearest to it
-   * @param through the full name of the part through which they are bored
-   */
-  record InPlace(
-      String term,
-      Face from,
-      List<Bore> bores,
-      Length diameter,
-      Length depth,
-      String through,
-      Optional<String> forWhat,
-      Span at)
-      implements Cut {
-    public InPlace {
-      bores = List.copyOf(bores);
-    }
-
-    /** The axis of one bore, from the centre of its mouth to its bottom. */
-    public record Bore(Point mouth, Point end) {}
-  }
-
-  /**
-   * Slanted holes from a face towards an end, for pocket screws, drilled with a jig and a stepped
-   * bit.
-   *
-   * @param end the end of the part at which the screws leave
-   * @param centres where each hole's axis leaves the end, at the middle of the thickness
-   * @param diameter the wide step's diameter
-   * @param angleDegrees the angle between the hole and the face
-   */
-  record PocketHoles(
-      String term,
-      Face from,
-      Face end,
-      List<Point> centres,
-      Length diameter,
-      Length pilot,
-      int angleDegrees,
-      Optional<String> forWhat,
-      Span at)
-      implements Cut {
-    public PocketHoles {
-      centres = List.copyOf(centres);
     }
   }
 }

@@ -36,7 +36,7 @@ public final class Drilling {
    *
    * @param box the part's box, of which the mouths lie on one face
    */
-  static List<Cylinder> of(Cut.PocketHoles pockets, Box box) {
+  static List<Cylinder> of(PocketHoles pockets, Box box) {
     List<Cylinder> bores = new ArrayList<>();
     for (Point exit : pockets.centres()) {
       bores.addAll(pocket(pockets, exit, box.at(pockets.from())));
@@ -45,7 +45,7 @@ public final class Drilling {
   }
 
   /** The bores that are made in place, in the frame in which the part is made. */
-  public static List<Cylinder> of(Cut.InPlace cut) {
+  public static List<Cylinder> of(InPlace cut) {
     double radius = cut.diameter().toMm() / 2;
     return cut.bores().stream()
         .map(
@@ -56,7 +56,7 @@ public final class Drilling {
         .toList();
   }
 
-  private static List<Cylinder> pocket(Cut.PocketHoles pockets, Point exit, Length surface) {
+  private static List<Cylinder> pocket(PocketHoles pockets, Point exit, Length surface) {
     double angle = StrictMath.toRadians(pockets.angleDegrees());
     Vector3D towardsEnd = unit(pockets.end().axis()).multiply(pockets.end().sign());
     Vector3D along =

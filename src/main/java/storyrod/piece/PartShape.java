@@ -104,15 +104,15 @@ final class PartShape {
         case Cut.Trench trench -> cuts.add("trench" + box(trench.removed(), flips));
         case Cut.Tenon tenon ->
             cuts.add("tenon" + box(tenon.end(), flips) + box(tenon.tenon(), flips));
-        case Cut.Comb comb -> comb.boxes().forEach(each -> cuts.add("trench" + box(each, flips)));
+        case Comb comb -> comb.boxes().forEach(each -> cuts.add("trench" + box(each, flips)));
         case Cut.Holes holes -> holes.centres().forEach(c -> cuts.add(hole(holes, c, flips)));
-        case Cut.PocketHoles pockets ->
+        case PocketHoles pockets ->
             pockets.centres().forEach(c -> cuts.add(pocket(pockets, c, flips)));
         case Slanted.Slope slope -> cuts.add(slope(slope, flips));
         case Slanted.Housing housing -> cuts.add(housing(housing, flips));
         case Dovetails dovetails -> cuts.add(dovetails(dovetails, flips));
         case SplineSlot slot -> cuts.add(spline(slot, flips));
-        case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
+        case InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
         case Slots slots ->
             slots
                 .centres()
@@ -188,7 +188,7 @@ final class PartShape {
   }
 
   /** Where they lie is found when they are bored, so it makes no other part. */
-  private String inPlace(Cut.InPlace cut, boolean[] flips) {
+  private String inPlace(InPlace cut, boolean[] flips) {
     return "in place %s x%d d%d"
         .formatted(face(cut.from(), flips), cut.bores().size(), cut.diameter().ticks());
   }
@@ -258,7 +258,7 @@ final class PartShape {
         .toString();
   }
 
-  private String pocket(Cut.PocketHoles pockets, Point centre, boolean[] flips) {
+  private String pocket(PocketHoles pockets, Point centre, boolean[] flips) {
     StringBuilder text =
         new StringBuilder(
             "pocket " + face(pockets.from(), flips) + " " + face(pockets.end(), flips));

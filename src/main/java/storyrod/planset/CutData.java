@@ -13,11 +13,14 @@ import storyrod.build.Traits;
 import storyrod.build.Verb;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -84,15 +87,15 @@ record CutData(Piece piece, PartPhrases phrases) {
       case Slanted.Housing housing -> housing.lean().toString();
       case Cut.Trench trench -> "";
       case Cut.Tenon tenon -> "";
-      case Cut.Comb comb -> "";
+      case Comb comb -> "";
       case Cut.Holes holes -> "";
       case Cut.Shaped shaped -> "";
       case Cut.Roundover roundover -> "";
-      case Cut.PocketHoles pockets -> pockets.angleDegrees() + "°";
+      case PocketHoles pockets -> pockets.angleDegrees() + "°";
       case Slots slots -> "";
       case Dovetails dovetails -> dovetails.angle().toString();
       case SplineSlot slot -> "45°";
-      case Cut.InPlace inPlace -> "";
+      case InPlace inPlace -> "";
     };
   }
 

@@ -9,9 +9,12 @@ import storyrod.geometry.Edge;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.geometry.Segment;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Dovetails.Tail;
+import storyrod.piece.InPlace;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -30,15 +33,15 @@ final class CutJson {
       case Cut.Shaped shaped -> put(json, shaped);
       case Cut.Roundover roundover -> put(json, roundover);
       case Cut.Tenon tenon -> put(json, tenon);
-      case Cut.Comb comb -> put(json, comb);
+      case Comb comb -> put(json, comb);
       case Cut.Holes holes -> put(json, holes);
-      case Cut.PocketHoles holes -> put(json, holes);
+      case PocketHoles holes -> put(json, holes);
       case Slanted.Slope slope -> put(json, slope);
       case Slanted.Housing housing -> put(json, housing);
       case Slots slots -> put(json, slots);
       case Dovetails dovetails -> put(json, dovetails);
       case SplineSlot slot -> put(json, slot);
-      case Cut.InPlace inPlace -> put(json, inPlace);
+      case InPlace inPlace -> put(json, inPlace);
     }
     return json;
   }
@@ -59,7 +62,7 @@ final class CutJson {
     json.put("removed_um", tenon.boxes().stream().map(CutJson::box).toList());
   }
 
-  private static void put(Map<String, Object> json, Cut.Comb comb) {
+  private static void put(Map<String, Object> json, Comb comb) {
     json.put("kind", "comb");
     json.put("length_um", comb.length().toMicrometres());
     json.put("finger_um", comb.finger().toMicrometres());
@@ -99,7 +102,7 @@ final class CutJson {
     json.put("centres_um", points(holes.centres()));
   }
 
-  private static void put(Map<String, Object> json, Cut.PocketHoles holes) {
+  private static void put(Map<String, Object> json, PocketHoles holes) {
     json.put("kind", "pocket-holes");
     json.put("end", holes.end().word());
     json.put("diameter_um", holes.diameter().toMicrometres());
@@ -164,13 +167,13 @@ final class CutJson {
     json.put("path", slot.profile().segments().stream().map(CutJson::segment).toList());
   }
 
-  private static void put(Map<String, Object> json, Cut.InPlace inPlace) {
+  private static void put(Map<String, Object> json, InPlace inPlace) {
     json.put("kind", "bored-in-place");
     json.put("through", inPlace.through());
     json.put("diameter_um", inPlace.diameter().toMicrometres());
     json.put("depth_um", inPlace.depth().toMicrometres());
-    json.put("mouths_um", points(inPlace.bores().stream().map(Cut.InPlace.Bore::mouth).toList()));
-    json.put("ends_um", points(inPlace.bores().stream().map(Cut.InPlace.Bore::end).toList()));
+    json.put("mouths_um", points(inPlace.bores().stream().map(InPlace.Bore::mouth).toList()));
+    json.put("ends_um", points(inPlace.bores().stream().map(InPlace.Bore::end).toList()));
   }
 
   static Map<String, Object> box(Box box) {

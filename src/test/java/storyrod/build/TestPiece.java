@@ -35,6 +35,7 @@ import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 
 /** Builds small pieces for tests, with joints worked out by hand-sized rules; measures in mm. */
 final class TestPiece {
@@ -285,7 +286,7 @@ final class TestPiece {
         .get(name)
         .cuts
         .add(
-            new Cut.PocketHoles(
+            new PocketHoles(
                 "pocket hole",
                 from,
                 end,

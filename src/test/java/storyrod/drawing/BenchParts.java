@@ -34,6 +34,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.PocketHoles;
 
 /** Hand-made parts of an invented bench that cover each kind of cut; sizes in 1/64 in. */
 final class BenchParts {
@@ -111,7 +112,7 @@ final class BenchParts {
   }
 
   static Cut pockets(Face from, Face end, Point... centres) {
-    return new Cut.PocketHoles(
+    return new PocketHoles(
         "pocket hole",
         from,
         end,

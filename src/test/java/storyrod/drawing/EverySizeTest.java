@@ -12,9 +12,12 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Part;
+import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
@@ -68,7 +71,7 @@ class EverySizeTest {
         }
         lengths.add(h.step().times(h.count() - 1L));
       }
-      case Cut.Comb c -> addRange(c.sockets().getFirst(), part.box().on(c.along()), lengths);
+      case Comb c -> addRange(c.sockets().getFirst(), part.box().on(c.along()), lengths);
       case Dovetails d -> {
         Range first = d.tails().getFirst().wide();
         lengths.add(first.length());
@@ -81,7 +84,7 @@ class EverySizeTest {
       case SplineSlot s -> words.add("spline slot");
       case Slanted.Slope s -> {}
       case Slanted.Housing h -> {}
-      case Cut.InPlace i -> {}
+      case InPlace i -> {}
       case Slots s -> {
         for (Axis axis : Axis.values()) {
           if (axis != s.from().axis()) {
@@ -101,7 +104,7 @@ class EverySizeTest {
       }
       case Cut.Roundover r ->
           words.add("R " + sample.format().forBits().format(r.radius()) + " roundover");
-      case Cut.PocketHoles p -> {
+      case PocketHoles p -> {
         Axis across = Axis.other(p.from().axis(), p.end().axis());
         for (Point centre : p.centres()) {
           Length at = centre.on(across);

@@ -21,8 +21,8 @@ class BoxJointTest {
         - box-joint: {end: front.left, into: side, finger: 10, glue: yes}
       """;
 
-  private static Cut.Comb comb(Piece piece, String part) {
-    return (Cut.Comb) piece.part(part).cuts().getFirst();
+  private static Comb comb(Piece piece, String part) {
+    return (Comb) piece.part(part).cuts().getFirst();
   }
 
   /**

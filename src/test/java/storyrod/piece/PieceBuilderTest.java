@@ -242,7 +242,7 @@ class PieceBuilderTest {
                 joints:
                   - pocket-screws: {end: bottom.left, into: left-side, from: bottom, count: 2, screw: pocket}
                 """);
-    Cut.PocketHoles pockets = (Cut.PocketHoles) piece.part("bottom").cuts().getFirst();
+    PocketHoles pockets = (PocketHoles) piece.part("bottom").cuts().getFirst();
     assertEquals(
         List.of(Length.mm(109), Length.mm(109)),
         pockets.centres().stream().map(p -> p.z()).toList());

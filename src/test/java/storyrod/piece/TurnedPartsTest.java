@@ -121,15 +121,15 @@ class TurnedPartsTest {
             SEAT
                 + ENDS
                 + "joints:\n  - screws: {through: left.left, into: rail, count: 2, screw: screw}\n");
-    Cut.InPlace bored =
-        (Cut.InPlace)
+    InPlace bored =
+        (InPlace)
             piece.part("rail").cuts().stream()
-                .filter(Cut.InPlace.class::isInstance)
+                .filter(InPlace.class::isInstance)
                 .findFirst()
                 .orElseThrow();
     assertEquals("left", bored.through());
     assertEquals(Length.mm(20), bored.depth());
-    Cut.InPlace.Bore bore = bored.bores().getFirst();
+    InPlace.Bore bore = bored.bores().getFirst();
     assertEquals(20 * COS, bore.end().x().minus(bore.mouth().x()).toMm(), 1e-3);
     assertEquals(20 * SIN, bore.mouth().z().minus(bore.end().z()).abs().toMm(), 1e-3);
     assertEquals(2, piece.part("rail").solid().bores().size());
@@ -145,14 +145,14 @@ class TurnedPartsTest {
                 + "joints:\n"
                 + "  - dado: {end: left.top, into: seat, depth: 6}\n"
                 + "  - screws: {through: seat.top, into: left, count: 2, screw: screw}\n");
-    Cut.InPlace bored =
-        (Cut.InPlace)
+    InPlace bored =
+        (InPlace)
             piece.part("left").cuts().stream()
-                .filter(Cut.InPlace.class::isInstance)
+                .filter(InPlace.class::isInstance)
                 .findFirst()
                 .orElseThrow();
     assertEquals(28, bored.depth().toMm(), 1e-3);
-    Cut.InPlace.Bore bore = bored.bores().getFirst();
+    InPlace.Bore bore = bored.bores().getFirst();
     double length = bore.end().toMm().distance(bore.mouth().toMm());
     assertEquals(28, length, 1e-3);
     double mouth = piece.part("left").pose().point(bore.mouth().toMm()).getZ();

@@ -17,7 +17,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Blank;
-import storyrod.piece.Cut;
+import storyrod.piece.Comb;
 import storyrod.piece.Extension;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
@@ -153,7 +153,7 @@ public final class BoxJoint implements JointType {
     Blank other = part == meeting.first() ? meeting.second() : meeting.first();
     return new CutIn(
         part.name(),
-        new Cut.Comb(
+        new Comb(
             "box joint",
             from,
             end,

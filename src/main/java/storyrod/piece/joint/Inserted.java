@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
-import storyrod.description.Entry;
 import storyrod.description.EntryType;
 import storyrod.description.Key;
 import storyrod.description.ValueType;
@@ -98,7 +97,7 @@ abstract class Inserted implements JointType {
     return words;
   }
 
-  private static String key(ItemKind kind) {
+  static String key(ItemKind kind) {
     return kind == ItemKind.LOOSE_TENON ? "tenon" : word(kind);
   }
 
@@ -112,7 +111,7 @@ abstract class Inserted implements JointType {
     List<Diagnostic> faults =
         new ArrayList<>(JointKeys.squareOnly(meeting, "write `screws`, or `butt` with glue"));
     faults.addAll(itemFaults(meeting, item));
-    faults.addAll(countFaults(meeting));
+    faults.addAll(InsertFaults.count(meeting));
     if (faults.isEmpty()) {
       faults.addAll(depthFaults(meeting, item));
       faults.addAll(placeFaults(meeting, item));
@@ -225,17 +224,6 @@ abstract class Inserted implements JointType {
                 .hint("add %s to the item".formatted(String.join(" and ", missing))));
   }
 
-  private static List<Diagnostic> countFaults(Meeting meeting) {
-    Entry entry = meeting.entry();
-    if (entry.has("count") || entry.has("spacing")) {
-      return List.of();
-    }
-    return List.of(
-        Diagnostic.error(
-                "insert-count", entry.at(), "these %s have no number".formatted(entry.kind()))
-            .hint("say `count`, or `spacing`, or both"));
-  }
-
   private List<Diagnostic> depthFaults(Meeting meeting, ItemEntry item) {
     List<Diagnostic> faults = new ArrayList<>();
     for (boolean inSecond : new boolean[] {false, true}) {
@@ -243,81 +231,26 @@ abstract class Inserted implements JointType {
       Length depth = depth(meeting, item, inSecond);
       Length have = part.box().size(meeting.axis());
       if (!depth.isPositive()) {
-        faults.add(nothingLeft(meeting, item, part));
+        faults.add(InsertFaults.nothingLeft(meeting, item, part));
       } else if (!depth.isShorterThan(have)) {
-        faults.add(breaksOut(meeting, item, part, depth));
+        faults.add(
+            InsertFaults.breaksOut(meeting, item, part, depth, words.keys().contains(DEPTH_INTO)));
       }
     }
     return faults;
-  }
-
-  private Diagnostic nothingLeft(Meeting meeting, ItemEntry item, Blank part) {
-    return Diagnostic.error(
-            "insert-breaks-out",
-            meeting.entry().at("depth-into"),
-            "nothing of %s is left to lie in %s".formatted(item.name(), part.name()))
-        .hint("let it go less deep into the other part, or give it more room");
-  }
-
-  private Diagnostic breaksOut(Meeting meeting, ItemEntry item, Blank part, Length depth) {
-    return Diagnostic.error(
-            "insert-breaks-out",
-            meeting.entry().at(key(kind)),
-            "the %s for %s would be %s deep in %s, which is only %s there"
-                .formatted(
-                    kind == ItemKind.DOWEL ? "hole" : "slot",
-                    item.name(),
-                    meeting.print(depth),
-                    part.name(),
-                    meeting.print(part.box().size(meeting.axis()))))
-        .also(part.at(), part.name() + " is defined here")
-        .hint(
-            words.keys().contains(DEPTH_INTO)
-                ? "take a shorter one, or say with `depth-into` how deep it lies in each"
-                : "take a smaller one");
   }
 
   private List<Diagnostic> placeFaults(Meeting meeting, ItemEntry item) {
     Axis along = meeting.longerAxis();
     Length row = step(meeting).times(count(meeting) - 1L).plus(alongRow(item));
     List<Diagnostic> faults = new ArrayList<>();
-    check(meeting, row, along, "a row").ifPresent(faults::add);
-    check(meeting, acrossRow(item), Axis.other(along, meeting.axis()), "a hole or slot")
+    InsertFaults.tooLong(meeting, row, along, "a row").ifPresent(faults::add);
+    InsertFaults.tooLong(
+            meeting, acrossRow(item), Axis.other(along, meeting.axis()), "a hole or slot")
         .ifPresent(faults::add);
     if (count(meeting) > 1 && step(meeting).isShorterThan(alongRow(item))) {
-      faults.add(
-          Diagnostic.error(
-                  "insert-outside",
-                  meeting.entry().at(),
-                  "%s, each %s long with its room, run into each other at a spacing of %s"
-                      .formatted(
-                          meeting.entry().kind(),
-                          meeting.print(alongRow(item)),
-                          meeting.print(step(meeting))))
-              .hint("take fewer, or a wider spacing"));
+      faults.add(InsertFaults.crowded(meeting, alongRow(item), step(meeting)));
     }
     return faults;
-  }
-
-  private Optional<Diagnostic> check(Meeting meeting, Length needed, Axis axis, String what) {
-    Length have = meeting.contact().size(axis);
-    if (!needed.isLongerThan(have)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Diagnostic.error(
-                "insert-outside",
-                meeting.entry().at(),
-                "%s of %s needs %s on %s, but %s and %s meet only over %s"
-                    .formatted(
-                        what,
-                        meeting.entry().kind(),
-                        meeting.print(needed),
-                        axis.word(),
-                        meeting.first().name(),
-                        meeting.second().name(),
-                        meeting.print(have)))
-            .also(meeting.first().at(), meeting.first().name() + " is defined here")
-            .hint("take a smaller size, fewer of them or a closer spacing"));
   }
 }

@@ -20,6 +20,7 @@ import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.JointType;
 import storyrod.piece.Meeting;
+import storyrod.piece.PocketHoles;
 
 /**
  * Screws driven through slanted holes in the end of one part into another.
@@ -85,7 +86,7 @@ public final class PocketScrews implements JointType {
                         .with(along, at))
             .toList();
     Length shank = meeting.item("screw").flatMap(ItemEntry::diameter).orElse(Length.inch(11, 64));
-    return new Cut.PocketHoles(
+    return new PocketHoles(
         "pocket hole",
         from,
         meeting.face(),

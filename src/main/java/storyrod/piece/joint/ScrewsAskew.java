@@ -13,7 +13,8 @@ import storyrod.geometry.Point;
 import storyrod.measure.Length;
 import storyrod.piece.Askew;
 import storyrod.piece.Cut;
-import storyrod.piece.Cut.InPlace.Bore;
+import storyrod.piece.InPlace;
+import storyrod.piece.InPlace.Bore;
 import storyrod.piece.Joint;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
@@ -49,7 +50,7 @@ final class ScrewsAskew {
     }
     ScrewHoles holes = ScrewHoles.forShank(screw.diameter().orElseThrow());
     CutIn clearance = Screws.clearance(meeting, holes, screw);
-    Cut.InPlace pilots = pilots((Cut.Holes) clearance.cut(), holes, bite);
+    InPlace pilots = pilots((Cut.Holes) clearance.cut(), holes, bite);
     return breaksOut(pilots)
         ? failed(breaking(bite))
         : new JointEffect(
@@ -60,7 +61,7 @@ final class ScrewsAskew {
     return new JointEffect(List.of(), joint, List.of(fault));
   }
 
-  private Cut.InPlace pilots(Cut.Holes clearance, ScrewHoles holes, Length bite) {
+  private InPlace pilots(Cut.Holes clearance, ScrewHoles holes, Length bite) {
     Length surface =
         meeting.contact().at(meeting.face()).minus(housed().times(meeting.face().sign()));
     Vector3D inwards = askew.seenBySecond(meeting.face().normal());
@@ -70,7 +71,7 @@ final class ScrewsAskew {
       Vector3D end = mouth.add(inwards.multiply(bite.toMm()));
       bores.add(new Bore(Askew.nearest(mouth), Askew.nearest(end)));
     }
-    return new Cut.InPlace(
+    return new InPlace(
         "pilot hole",
         touched(),
         bores,
@@ -91,7 +92,7 @@ final class ScrewsAskew {
     return Length.nearest(Screws.housed(meeting, touched()).toMm() * cosine);
   }
 
-  private boolean breaksOut(Cut.InPlace pilots) {
+  private boolean breaksOut(InPlace pilots) {
     Box box = meeting.second().box();
     return pilots.bores().stream()
         .anyMatch(
