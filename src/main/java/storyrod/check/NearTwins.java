@@ -75,7 +75,8 @@ final class NearTwins implements Check {
   }
 
   private static Optional<Length> off(Part one, Part two, boolean mirrored) {
-    return Likeness.of(one, two, mirrored, LIMIT).filter(off -> off.isLongerThan(NOTHING));
+    return Likeness.of(one, two, mirrored, LIMIT)
+        .filter(off -> off.isLongerThan(NOTHING) && off.isShorterThan(LIMIT));
   }
 
   private Diagnostic finding(Piece piece, Part one, Part two, String what, Length off) {

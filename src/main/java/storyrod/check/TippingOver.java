@@ -21,12 +21,14 @@ final class TippingOver implements Check {
 
   private static final int SHALLOW = 3;
 
+  private static final String TIE = "tie it to the wall: children climb on drawers";
   private static final String STRAP =
-      "add an item of kind `anti-tip-strap` and name under `hardware:` the part it holds; children"
-          + " climb on drawers";
+      "add an item of kind `anti-tip-strap` and name under `hardware:` the part it holds";
+  private static final String HUNG =
+      "what hangs on the wall is described there: let its `z` begin at its height over the floor";
   private static final String WHILE_EMPTY =
-      "it stands by its own weight while it is empty, but add an item of kind `anti-tip-strap` all"
-          + " the same where children may be";
+      "it stands by its own weight while it is empty; tie it to the wall all the same where children"
+          + " may be";
 
   @Override
   public String code() {
@@ -87,8 +89,8 @@ final class TippingOver implements Check {
             .formatted(piece.description().format().formatWithUnit(height), why);
     Span at = piece.description().about().project().at();
     return opens && stands
-        ? Diagnostic.advice(code(), at, message).hint(WHILE_EMPTY)
-        : Diagnostic.warning(code(), at, message).hint(STRAP);
+        ? Diagnostic.advice(code(), at, message).hint(WHILE_EMPTY).hint(STRAP)
+        : Diagnostic.warning(code(), at, message).hint(TIE).hint(STRAP).hint(HUNG);
   }
 
   private static ItemKind kind(Piece piece, HardwareEntry entry) {

@@ -102,9 +102,9 @@ final class SupplySections {
               Key.optional("edge-trim", ALLOWANCE, "Cut off each edge of a sheet first.")
                   .standard("1/4 in", "6 mm"),
               Key.optional("extra-length", ALLOWANCE, "What a rough part is longer.")
-                  .standard("1 in"),
+                  .standard("1 in", "25 mm"),
               Key.optional("extra-width", ALLOWANCE, "What a rough part is wider.")
-                  .standard("1/4 in"),
+                  .standard("1/4 in", "6 mm"),
               Key.optional("planer-width", LENGTH, "The widest board that the planer takes.")
                   .standard("13 in"),
               Key.optional(
