@@ -19,19 +19,24 @@ import storyrod.measure.Length;
  * corner, the part turned so that its key comes first among the four ways in which its box can lie.
  */
 final class PartShape {
-  /** Places are compared to 0.02 mm: rounded to ticks, mirror images may differ by one. */
+  /** Keys compare places to 0.02 mm: rounded to ticks, mirror images may differ by one. */
   private static final long ROUGH = Length.TICKS_PER_MM / 50;
+
+  /** Rounds where no multiple of five ticks lies, as those of 1/128 in and 0.05 mm do. */
+  private static final long HALF = ROUGH / 2 + 2;
 
   private final Part part;
   private final List<Axis> axes;
+  private final boolean isExact;
 
   PartShape(Part part) {
-    this(part, List.of(part.length(), part.width(), part.thickness()));
+    this(part, List.of(part.length(), part.width(), part.thickness()), false);
   }
 
-  private PartShape(Part part, List<Axis> axes) {
+  private PartShape(Part part, List<Axis> axes, boolean isExact) {
     this.part = part;
     this.axes = axes;
+    this.isExact = isExact;
   }
 
   /** The key of the part as it is. */
@@ -53,7 +58,8 @@ final class PartShape {
     if (!turns) {
       return key;
     }
-    PartShape onItsSide = new PartShape(part, List.of(axes.get(0), axes.get(2), axes.get(1)));
+    PartShape onItsSide =
+        new PartShape(part, List.of(axes.get(0), axes.get(2), axes.get(1)), isExact);
     String other = onItsSide.least(onItsSide.isOddFrame() != mirrored);
     return key.compareTo(other) < 0 ? key : other;
   }
@@ -70,9 +76,10 @@ final class PartShape {
             flips(mirrored).stream().map(flips -> String.join("; ", lines(flips))).toList());
   }
 
-  /** What is cut, line by line, in each of the four ways in which the part can lie. */
+  /** What is cut, line by line, to the tick, in each of the four ways in which it can lie. */
   List<List<String>> ways(boolean mirrored) {
-    return flips(isOddFrame() != mirrored).stream().map(this::lines).toList();
+    PartShape exact = new PartShape(part, axes, true);
+    return flips(isOddFrame() != mirrored).stream().map(exact::lines).toList();
   }
 
   private static List<boolean[]> flips(boolean mirrored) {
@@ -159,22 +166,26 @@ final class PartShape {
     List<String> tails =
         dovetails.tails().stream()
             .map(
-                tail -> ends(across, tail.narrow(), flips) + " " + ends(across, tail.wide(), flips))
+                tail ->
+                    " "
+                        + ends(across, tail.narrow(), flips)
+                        + " "
+                        + ends(across, tail.wide(), flips))
             .sorted()
             .toList();
-    return "dovetails %s %s%s %s"
+    return "dovetails %s %s%s%s"
         .formatted(
             face(dovetails.from(), flips),
             face(dovetails.wide(), flips),
             box(dovetails.end(), flips),
-            tails);
+            String.join(",", tails));
   }
 
   private String spline(SplineSlot slot, boolean[] flips) {
     int along = axes.indexOf(slot.along());
     List<String> corners =
         slot.profile().segments().stream()
-            .map(side -> places(side.from(), slot.along(), flips))
+            .map(side -> places(side.from(), slot.along(), flips).replace(" ", " ~"))
             .sorted()
             .toList();
     return "spline %s %d:%s %s"
@@ -201,7 +212,7 @@ final class PartShape {
     for (Segment segment : shaped.contour().segments()) {
       String middle =
           segment instanceof Segment.Arc arc
-              ? places(arc.through(), shaped.from().axis(), flips)
+              ? places(arc.through(), shaped.from().axis(), flips).replace(" ", " ~")
               : "";
       List<String> ends =
           Stream.of(segment.from(), segment.to())
@@ -273,10 +284,10 @@ final class PartShape {
     return axis + ((face.sign() > 0) != flips[axis] ? "+" : "-");
   }
 
-  /** The distance in ticks from the corner that the flips make the first, in steps of 0.02 mm. */
+  /** The distance in ticks from the corner that the flips make the first. */
   private long place(int axis, Length at, boolean[] flips) {
     var range = part.box().on(axes.get(axis));
     Length off = flips[axis] ? range.to().minus(at) : at.minus(range.from());
-    return Math.floorDiv(off.ticks() + ROUGH / 2, ROUGH) * ROUGH;
+    return isExact ? off.ticks() : Math.floorDiv(off.ticks() + HALF, ROUGH) * ROUGH;
   }
 }
