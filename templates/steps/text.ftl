@@ -410,7 +410,7 @@
     <#list fences as fence>
       <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
     </#list>
-    <@say "Run the edge named along the fence" + cut.stops?then(", and stop where the part drawing shows a stop; square the end of the groove with a chisel", "") + "."/>
+    <@runStopped/>
   <#elseif has("cut-tongue")>
     <@title "Cut the tongues" + onParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
@@ -437,8 +437,18 @@
     <#if has("cut-rabbet")>
       <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
     <#else>
-      <@say "Run the edge named along the fence" + cut.stops?then(", and stop where the part drawing shows a stop", "") + "."/>
+      <@runStopped/>
     </#if>
+  </#if>
+</#macro>
+
+<#-- A groove that ends inside the part runs from stop to stop. -->
+<#macro runStopped>
+  <#if cut.stops>
+    <@say "Where the part drawing shows that it ends inside the part, clamp a stop to the fence for that end."/>
+    <@say "Run the edge named along the fence, from stop to stop, and square those ends with a chisel."/>
+  <#else>
+    <@say "Run the edge named along the fence."/>
   </#if>
 </#macro>
 
