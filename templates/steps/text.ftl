@@ -279,6 +279,11 @@
     <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
     <@say "Round the edges of " + fulls(parts) + " that the part drawings name: across the end grain first, then along it."/>
     <@say "Take the shape in two or three passes, the last one very light."/>
+  <#elseif has("cut-edge-notch")>
+    <@title "Cut the notches along the edges" + ofParts()/>
+    <@say "Screw a board of scrap to the fence, so that the cutter may run into it, and set the cutter to a depth of " + cut.depth + "."/>
+    <@say "Set the fence by an offcut of the same thickness until the notch is " + cut.size + " wide; take it in several passes, the edge last."/>
+    <@say "Run the edge that the part drawing shows along the fence: " + letters() + "."/>
   <#elseif has("cut-notch") || has("cut-cutout") || has("cut-other")>
     <@title "Cut the " + noun + inParts()/>
     <@say "Mark out " + fulls(parts) + " from the part drawings."/>
@@ -326,6 +331,32 @@
       <@say "Cut to the depth in several passes, and stop at the lines."/>
     </#if>
     <@say "Clear out the chips and square the ends with the chisel."/>
+  <#elseif has("cut-round-ended-mortise")>
+    <@title "Rout the mortises for the loose tenons" + inParts()/>
+    <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
+    <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
+    <@say "Set the guide so that the bit runs along the line of the part drawing, and keep it on the face that is seen, on both parts of a joint."/>
+    <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
+    <@say "Write one number on the two mortises of each joint."/>
+  <#elseif has("cut-biscuit-slot")>
+    <@title "Cut the biscuit slots" + inParts()/>
+    <@say "Hold the parts that meet in their place and strike the middle of each biscuit across both, as the part drawings give it: " + letters() + "."/>
+    <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep, and its fence so that the slot lies where the part drawing shows it."/>
+    <@say "Rest the fence on the face that is seen, on both parts of a joint, so that these faces come out flush."/>
+    <@say "Line the joiner's mark up with each line, press its fence down flat, and plunge to the stop: the part drawings show how many slots each part has."/>
+  <#elseif has("cut-peg-slot")>
+    <@title "Cut the peg slots" + inParts()/>
+    <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under the tongue."/>
+    <@say "Clear out what is between with a chisel, along the grain of the wood beside it, until a peg slides from end to end: " + cut.length + " over all."/>
+  <#elseif has("cut-screw-slot")>
+    <@title "Cut the screw slots" + inParts()/>
+    <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under it."/>
+    <@say "Clear out what is between with a chisel or a small saw until a screw slides from end to end: " + cut.length + " over all."/>
+  <#elseif has("cut-fastener-slot")>
+    <@title "Cut the slots for the top fasteners" + inParts()/>
+    <@say "Mark the middle of each slot on " + fulls(parts) + " from the part drawings."/>
+    <@say "Cut each slot " + cut.size + " wide, " + cut.depth + " deep and " + cut.length + " long, with a biscuit joiner or a router and edge guide run along the upper edge."/>
+    <@say "Try a fastener: its tongue should slide in without force, and from end to end."/>
   <#elseif has("cut-tenon")>
     <@title "Cut the tenons" + onParts()/>
     <@say "Mark out the tenons on " + fulls(parts) + " from the part drawings."/>
@@ -423,7 +454,7 @@
     <#else>
       <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
     </#if>
-    <@say "Cut a trial " + cut.term + " in an offcut of the same thickness."/>
+    <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness."/>
     <#if has("cut-rabbet")>
       <@say "Try the part that goes into it: its face should lie flush with the end."/>
     <#elseif cut.takes == "item">
@@ -461,7 +492,8 @@
     <@say "Clear the chips out of every hole."/>
   <#else>
     <#assign cup = cut.forKind == "concealed-hinge">
-    <#assign holes = cup?then("hinge cups", (cut.forKind == "")?then("holes", words["kind." + cut.forKind] + " holes"))>
+    <#assign named = {"peg hole": "peg holes", "fastener recess": "recesses for the top fasteners", "counterbore": "counterbores"}>
+    <#assign holes = named[cut.term]!(cup?then("hinge cups", (cut.forKind == "")?then("holes", words["kind." + cut.forKind] + " holes")))>
     <#assign bit = cup?then("Forstner", "brad-point")>
     <@title "Drill the " + holes + inParts()/>
     <#if cut.depth == "">
@@ -474,10 +506,17 @@
       <@say "Try the depth in an offcut of the door's thickness: the cup must lie flush, and the point of the bit must not come through."/>
       <@say "Work at a drill press, against a fence, so that every cup has the same distance from the edge."/>
     </#if>
+    <#if has("drill-dowel-hole")>
+      <@say "Lay the parts that meet beside each other as they will be joined, faces that are seen the same way, and strike each hole's line across both."/>
+      <@say "Set the jig by the face that is seen, on both parts of a joint, and line it up with each line: " + letters() + "."/>
+      <@say "Bore to the stop, and clear the chips out of every hole: what is left in it keeps the joint from closing."/>
+      <@say "Try a dowel by hand: it should go in with light taps, and come out again."/>
+    <#else>
     <#if total(parts) gt 1>
       <@say "Mark out the holes from one and the same end of every part."/>
     </#if>
     <@say "Drill " + fulls(parts) + " as the part drawings show."/>
+    </#if>
     <#if cut.forKind == "shelf-pin" && total(parts) gt 1>
       <@say "Lay facing parts side by side and see that the rows agree."/>
     </#if>
@@ -521,10 +560,23 @@
     </#if>
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
       <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
-    <#elseif each.kind != "top-fastener" && each.kind != "rotating-fastener">
+    <#elseif each.kind == "plug">
+      <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
+    <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
+      <#if !has("fit-glue")><@say "Set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in dry, half in each part."/></#if>
+    <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
+  <#if has("fit-slotted")>
+    <@say "Where a screw goes through a slot, set it in the middle with a washer under its head, and turn it only until the head lies on it: the part it holds has to move."/>
+  </#if>
+</#macro>
+
+<#macro flushing>
+  <#if has("fit-plug")>
+    <@say "Once the glue is dry, saw the plugs off just proud and pare them flush, from the edge that the grain runs up from."/>
+  </#if>
 </#macro>
 
 <#-- Two of a kind by name; more than that by their marks. -->
@@ -583,6 +635,9 @@
   </#if>
 </#macro>
 
+<#-- What lies in both parts of a joint. -->
+<#assign inserts = hardware?filter(h -> ["dowel", "biscuit", "loose-tenon"]?seq_contains(h.kind))>
+
 <#macro glueing>
   <@turning/>
   <#if base?size gt 0>
@@ -605,11 +660,17 @@
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
     <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), "") + "."/>
+  <#elseif inserts?size gt 0>
+    <#list inserts as each>
+      <#assign room = (each.kind == "dowel")?then("holes", (each.kind == "biscuit")?then("slots", "mortises"))>
+      <@say "Run glue round the walls of the " + room + " of one part, and set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in it."/>
+      <@say "Put glue into the " + room + " of the other part" + (each?is_last)?then(" and a thin coat on the faces that meet", "") + (each.kind == "biscuit")?then("; go on at once, for a biscuit swells and grips in minutes", "") + "."/>
+    </#list>
   <#elseif !mitred>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>
-  <#if glueTerms?size gt 0>
-    <#if dovetails?size == glueTerms?size>
+  <#if glueTerms?size gt 0 || inserts?size gt 0>
+    <#if glueTerms?size gt 0 && dovetails?size == glueTerms?size>
       <@say "Drive " + fulls(moving) + " home with a mallet and a block across the tails, both ends by turns."/>
     <#else>
       <@say "Push " + fulls(moving) + " home."/>
@@ -620,23 +681,37 @@
   <@aligning/>
 </#macro>
 
+<#function countedOf kind>
+  <#local count = 0>
+  <#list hardware as h><#if h.kind == kind><#local count = count + h.count></#if></#list>
+  <#return number(count) + " " + many(words["kind." + kind], count)>
+</#function>
+
 <#macro fitting>
   <#assign rotating = has("fit-rotating-fastener")>
-  <#if has("fit-top-fastener") || rotating>
+  <#if has("fit-top-fastener") || has("fit-button") || rotating>
     <@title "Fasten " + plains(moving)/>
+    <#if rotating>
+      <@say "Screw the " + countedOf("rotating-fastener") + " into their recesses in the rails, just so tight that they still turn."/>
+    </#if>
     <#if overhung>
       <@say "Lay " + fulls(moving) + " in place with the overhangs listed with this step."/>
     <#else>
       <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
     </#if>
     <#if rotating>
-      <@say "Turn the " + number(fastenerCount) + " top fasteners so that each stands square to the rail: as it turns, the top can swell and shrink."/>
-    <#else>
-      <@say "Hook the " + number(fastenerCount) + " top fasteners into their slots."/>
+      <@say "Turn each so that it stands square to the rail: as it turns, the top can swell and shrink."/>
+    </#if>
+    <#if has("fit-button")>
+      <@say "Cut the " + countedOf("button") + " from an offcut, their grain along the tongue, and see that each tongue slides in its slot by hand."/>
+      <@say "Push the tongues into their slots, and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
+    </#if>
+    <#if has("fit-top-fastener")>
+      <@say "Hook the " + countedOf("top-fastener") + " into their slots."/>
       <@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/>
     </#if>
     <@say "Reach in from below and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
-    <@say "Drive one screw through each fastener, and do not force it tight."/>
+    <@say "Drive one screw up into the top through each of them, and do not force it tight."/>
   <#elseif has("fit-front")>
     <@title "Fix " + plains(moving) + (inUnits?size gt 0)?then(" of " + plains(inUnits), "")/>
     <#if total(moving) gt 1>
@@ -710,6 +785,8 @@
       <#if splined == "case">
         <@say "Under the clamp, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
       </#if>
+    <#elseif has("fit-glue") && crate>
+      <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
       <#if laps?filter(t -> t.term != "box joint")?size gt 0>
@@ -719,8 +796,9 @@
     <@squaring/>
     <@say "Wipe off the glue that comes out with a damp cloth, before it skins over."/>
     <#if wait != "">
-      <@say (has("fit-glue"))?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
+      <@say (has("fit-glue") && !crate)?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
     </#if>
+    <@flushing/>
     <@standing/>
   <#elseif has("fit-first") && hardware?size == 0 && base?size == 0 && onto?size == 0>
     <@title "Set up " + plains(moving)/>
@@ -756,6 +834,7 @@
     <@aligning/>
     <@driving/>
     <@squaring/>
+    <@flushing/>
     <@standing/>
   </#if>
 </#macro>

@@ -11,6 +11,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /**
@@ -18,9 +19,9 @@ import storyrod.piece.SplineSlot;
  *
  * @param verb CUT or DRILL
  * @param term the trade's word for the cut
- * @param size a trench's width, a tenon's thickness, a hole's diameter or a roundover's radius; for
- *     pocket holes the part's thickness; for dovetails how much a tail widens at each side; for a
- *     slope what it takes at its end; zero for what is cut along a path
+ * @param size a trench's width, a tenon's or a slot's thickness, a hole's diameter or a roundover's
+ *     radius; for pocket holes the part's thickness; for dovetails how much a tail widens at each
+ *     side; for a slope what it takes at its end; zero for what is cut along a path
  * @param depth how deep, or how long a tenon is; zero where it goes right through; for a slope how
  *     far it runs
  */
@@ -30,8 +31,12 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
   private static final List<String> AFTER_ALL_OTHERS =
       List.of("slot", Cut.Shaped.OUTLINE, "roundover");
 
+  /** In the middle of a hole the point of a wide bit would find no wood. */
+  private static final String WIDE_FIRST = "counterbore";
+
   private static final Comparator<CutKind> ORDER =
       Comparator.comparing(CutKind::verb)
+          .thenComparing(kind -> !kind.term().equals(WIDE_FIRST))
           .thenComparing(kind -> AFTER_ALL_OTHERS.indexOf(kind.term()))
           .thenComparing(CutKind::term)
           .thenComparing(CutKind::size)
@@ -58,6 +63,9 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
       case Slanted.Slope slope -> new CutKind(Verb.CUT, slope.term(), slope.drop(), slope.run());
       case Slanted.Housing housing ->
           new CutKind(Verb.CUT, housing.term(), housing.mouth().length(), housing.depth());
+      case Slots slots ->
+          new CutKind(
+              Verb.CUT, slots.term(), slots.width(), slots.through() ? Length.ZERO : slots.depth());
       case Dovetails dovetails ->
           new CutKind(Verb.CUT, dovetails.term(), dovetails.widening(), dovetails.baseline());
       case SplineSlot slot -> new CutKind(Verb.CUT, slot.term(), slot.thickness(), slot.depth());

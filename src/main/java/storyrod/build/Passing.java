@@ -12,6 +12,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /**
@@ -50,6 +51,7 @@ public final class Passing {
       case Cut.Roundover roundover -> false;
       case Cut.Holes holes -> false;
       case Cut.PocketHoles pockets -> false;
+      case Slots slots -> false;
       case Dovetails dovetails -> false;
       case SplineSlot slot -> false;
       case Cut.InPlace inPlace -> false;

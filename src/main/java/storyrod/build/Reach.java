@@ -112,7 +112,8 @@ public final class Reach {
 
   private int blockedFaces(List<Part> parts, int mover, int other) {
     if (!Passing.isNeeded(parts.get(mover), parts.get(other))) {
-      return blockedFaces(wood.get(mover), wood.get(other));
+      return blockedFaces(wood.get(mover), wood.get(other))
+          | Pegged.blocked(parts.get(mover), parts.get(other)).stream().mapToInt(Reach::bit).sum();
     }
     int faces = 0;
     for (Face face : Face.values()) {

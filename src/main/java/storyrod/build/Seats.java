@@ -71,7 +71,9 @@ public final class Seats {
 
   /** Whether this joint, or another of the same two parts, is a slot. */
   private boolean isHeldInPlace(Joint joint) {
-    return takes(joint.second(), joint.first()) || takes(joint.first(), joint.second());
+    return takes(joint.second(), joint.first())
+        || takes(joint.first(), joint.second())
+        || Pegged.isPegged(piece.part(joint.first()), piece.part(joint.second()));
   }
 
   private boolean takes(String part, String other) {

@@ -19,11 +19,13 @@ import storyrod.piece.KeptBoard;
 import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
-  private static final List<String> FENCED = List.of("dado", "groove", "stopped groove", "lid groove", "mortise");
+  private static final List<String> FENCED =
+      List.of("dado", "groove", "stopped groove", "lid groove", "mortise");
   private final Job job;
   private final Squares squares;
 
@@ -115,6 +117,9 @@ final class Settings {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
     countersink(cuts).ifPresent(settings::add);
+    if (cuts.getFirst() instanceof Slots slots) {
+      settings.add(new Setting("slot-length", Optional.empty(), slots.length()));
+    }
     if (cuts.getFirst() instanceof Slanted.Housing housing) {
       settings.add(Setting.of("lean-angle", housing.lean()));
     }
@@ -252,6 +257,7 @@ final class Settings {
       case Cut.PocketHoles pocket -> "stock";
       case Slanted.Slope slope -> throw new IllegalStateException("bug: a slope has no width");
       case Slanted.Housing housing -> "width";
+      case Slots slots -> "width";
       case Dovetails dovetails -> throw new IllegalStateException("bug: dovetails have no width");
       case SplineSlot slot -> "width";
       case Cut.InPlace inPlace -> "diameter";

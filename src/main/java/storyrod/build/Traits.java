@@ -16,6 +16,7 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
@@ -45,7 +46,7 @@ public final class Traits {
       case KEEP -> List.of("keep-" + board(operation).method().word());
       case REJOIN -> List.of("rejoin");
       case SIZE -> levelled(sizing(part(operation)), part(operation));
-      case CUT, DRILL -> operation.cuts().stream().map(this::cutting).distinct().toList();
+      case CUT, DRILL -> cutting(part(operation), operation.cuts());
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
       case MOUNT -> List.of("mount-" + kind(operation.target()));
@@ -100,6 +101,20 @@ public final class Traits {
     return piece.keptBoard(operation.target()).orElseThrow();
   }
 
+  private List<String> cutting(Part part, List<Cut> cuts) {
+    boolean runs = cuts.stream().allMatch(cut -> runsAlongAnEdge(part, cut));
+    return runs ? List.of("cut-edge-notch") : cuts.stream().map(this::cutting).distinct().toList();
+  }
+
+  /** A notch that leaves some thickness all along an edge is cut as a rabbet is. */
+  private static boolean runsAlongAnEdge(Part part, Cut cut) {
+    return cut instanceof Cut.Trench notch
+        && notch.term().equals("notch")
+        && !CutKind.isStopped(part, notch)
+        && notch.removed().on(part.length()).equals(part.box().on(part.length()))
+        && notch.depth().isShorterThan(part.box().size(notch.from().axis()));
+  }
+
   private String cutting(Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
@@ -111,6 +126,7 @@ public final class Traits {
       case Cut.PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
+      case Slots slots -> "cut-" + slots.term().replace(' ', '-');
       case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
       case SplineSlot slot -> "cut-spline-slot";
       case Cut.InPlace inPlace -> "drill-hole";
@@ -120,6 +136,9 @@ public final class Traits {
   private String drilling(Cut.Holes holes) {
     boolean isCup =
         holes.forWhat().map(piece::kind).filter(ItemKind.CONCEALED_HINGE::equals).isPresent();
+    if (holes.term().equals("dowel hole")) {
+      return "drill-dowel-hole";
+    }
     return isCup ? "drill-cup" : holes.through() ? "drill-through" : "drill-hole";
   }
 
@@ -148,6 +167,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
+    if (operation.joints().stream().anyMatch(this::isSlotted)) {
+      traits.add("fit-slotted");
+    }
     if (operation.joints().stream().anyMatch(Joint::slides)) {
       traits.add("fit-lid");
     }
@@ -165,6 +187,17 @@ public final class Traits {
 
   private static boolean needsClamps(Joint joint) {
     return joint.glued() && joint.driven().isEmpty();
+  }
+
+  /** Whether its fasteners go through slots, in which they let a part move. */
+  private boolean isSlotted(Joint joint) {
+    return joint
+        .driven()
+        .map(driven -> piece.part(driven.part()))
+        .filter(
+            part ->
+                part.cuts(Slots.class).stream().anyMatch(slots -> slots.at().equals(joint.at())))
+        .isPresent();
   }
 
   private String alone(Operation operation) {

@@ -17,6 +17,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slots;
 
 /** Solid wood that is held fast across its grain by something that does not move with it. */
 final class CrossGrain implements Check {
@@ -67,7 +68,14 @@ final class CrossGrain implements Check {
     List<ItemKind> kinds = joint.fasteners().stream().map(each -> piece.kind(each.item())).toList();
     return joint.glued()
         || kinds.stream().anyMatch(RIGID::contains)
-            && kinds.stream().noneMatch(ItemKind::isTopFastener);
+            && kinds.stream().noneMatch(ItemKind::isTopFastener)
+            && !isSlotted(piece, joint);
+  }
+
+  private static boolean isSlotted(Piece piece, Joint joint) {
+    return Stream.of(joint.first(), joint.second())
+        .flatMap(part -> piece.part(part).cuts(Slots.class).stream())
+        .anyMatch(slots -> slots.at().equals(joint.at()));
   }
 
   /** A part, held by a joint to another over a range of an axis across its grain. */

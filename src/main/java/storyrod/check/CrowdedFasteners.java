@@ -11,6 +11,7 @@ import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /** Screws of one joint that stand so close that the wood between them splits. */
@@ -70,6 +71,7 @@ final class CrowdedFasteners implements Check {
       case Cut.PocketHoles pockets -> Stream.empty();
       case Slanted.Slope slope -> Stream.empty();
       case Slanted.Housing housing -> Stream.empty();
+      case Slots slots -> Stream.empty();
       case Dovetails dovetails -> Stream.empty();
       case SplineSlot slot -> Stream.empty();
       case Cut.InPlace inPlace -> Stream.empty();

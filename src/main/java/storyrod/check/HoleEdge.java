@@ -43,7 +43,9 @@ final class HoleEdge implements Check {
     List<Cut.Holes> rows = part.cuts(Cut.Holes.class);
     for (int i = 0; i < rows.size(); i++) {
       Cut.Holes row = rows.get(i);
-      nearEdge(piece, part, row).ifPresent(found::add);
+      if (!row.term().equals(Cut.Holes.OPEN_RECESS)) {
+        nearEdge(piece, part, row).ifPresent(found::add);
+      }
       part.cuts(Cut.Trench.class).stream()
           .filter(trench -> halfInside(part, row, trench))
           .forEach(trench -> found.add(inSlot(part, row, trench)));

@@ -180,6 +180,16 @@ public record Description(
     /** A hinge with two leaves that are let into the edges of door and case. */
     BUTT_HINGE,
     SHELF_PIN,
+    /** A round peg, glued into both parts of a joint. */
+    DOWEL,
+    /** A flat oval of pressed beech, glued into a slot of both parts. */
+    BISCUIT,
+    /** A tenon of its own, glued into a mortise of both parts. */
+    LOOSE_TENON,
+    /** A plug of wood over a sunk screw. */
+    PLUG,
+    /** A wooden block whose tongue slides in a slot of the rail. */
+    BUTTON,
     FOOT,
     LEVELLING_FOOT,
     /** What ties a piece to the wall. */
@@ -195,7 +205,12 @@ public record Description(
     }
 
     public boolean isTopFastener() {
-      return this == TOP_FASTENER || this == ROTATING_FASTENER;
+      return this == TOP_FASTENER || this == ROTATING_FASTENER || this == BUTTON;
+    }
+
+    /** Whether it lies in both parts of a joint and is driven from neither. */
+    public boolean isInsert() {
+      return this == DOWEL || this == BISCUIT || this == LOOSE_TENON;
     }
   }
 

@@ -253,7 +253,13 @@ final class DescriptionBuilder {
         entry.findLength("cup-edge"),
         entry.findLength("leaf-width"),
         entry.findLength("leaf-thickness"),
-        entry.findLength("centres"));
+        entry.findLength("centres"),
+        entry.findLength("width"),
+        entry.findLength("thickness"),
+        entry.findLength("tongue"),
+        entry.findLength("tongue-thickness"),
+        entry.findLength("travel"),
+        entry.findLength("slot-depth"));
   }
 
   private static int count(Entry entry, String key, int otherwise) {

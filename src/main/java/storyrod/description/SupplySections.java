@@ -60,7 +60,8 @@ final class SupplySections {
               Key.required("kind", Choice.of(ItemKind.values()), "What it is."),
               Key.optional("title", TEXT, "Its name for a reader."),
               Key.optional("length", LENGTH, "How long it is."),
-              Key.optional("diameter", LENGTH, "A screw's shank or a pin's body."),
+              Key.optional(
+                  "diameter", LENGTH, "A screw's shank, the body of a pin, dowel or plug."),
               Key.optional("side-clearance", LENGTH, "What a slide needs beside the drawer."),
               Key.optional("bottom-clearance", LENGTH, "What it needs under the drawer's sides."),
               Key.optional("notch", LENGTH, "From the lower edge of the sides up to the bottom."),
@@ -70,6 +71,12 @@ final class SupplySections {
               Key.optional("leaf-width", LENGTH, "How wide a butt hinge's leaf is."),
               Key.optional("leaf-thickness", LENGTH, "How deep that leaf is let in."),
               Key.optional("centres", LENGTH, "Between the two holes of a pull."),
+              Key.optional("width", LENGTH, "How wide a loose tenon, biscuit or button is."),
+              Key.optional("thickness", LENGTH, "How thick it is, or how deep it is let in."),
+              Key.optional("tongue", LENGTH, "How far a fastener reaches into its slot."),
+              Key.optional("tongue-thickness", LENGTH, "How thick that tongue is."),
+              Key.optional("slot-depth", LENGTH, "How deep the slot for a biscuit is."),
+              Key.optional("travel", LENGTH, "How far in all the top can move on a fastener."),
               Key.optional("pack", new Count(1), "How many come in a pack.").standard("1"),
               Key.optional("price", new Amount(), "The price of a pack.")));
 

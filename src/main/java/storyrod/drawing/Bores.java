@@ -15,6 +15,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /** Draws round holes and pocket holes in the view from which they are drilled. */
@@ -47,6 +48,7 @@ final class Bores {
       case Dovetails dovetails -> {}
       case SplineSlot slot -> {}
       case Slanted.Housing housing -> {}
+      case Slots slots -> SlotLines.add(view, slots, elements);
       case Cut.InPlace inPlace ->
           inPlace.bores().forEach(bore -> addCentre(view.at(bore.mouth()), 0, elements));
     }
@@ -75,7 +77,7 @@ final class Bores {
   }
 
   /** A cross, of which a small hole shows only the ends so that it reads as a hole. */
-  private static void addCentre(At at, double radius, List<Element> elements) {
+  static void addCentre(At at, double radius, List<Element> elements) {
     double inner = radius < WIDE_ENOUGH ? radius + 0.15 : 0;
     double outer = radius + 0.75;
     for (int sign : new int[] {-1, 1}) {

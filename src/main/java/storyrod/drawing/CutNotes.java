@@ -19,6 +19,7 @@ import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
@@ -50,8 +51,7 @@ final class CutNotes {
     }
 
     Equal and(Equal other) {
-      return new Equal(
-          both(cuts, other.cuts), count + other.count, both(tips, other.tips), rimMm);
+      return new Equal(both(cuts, other.cuts), count + other.count, both(tips, other.tips), rimMm);
     }
 
     private static <T> List<T> both(List<T> some, List<T> others) {
@@ -97,6 +97,7 @@ final class CutNotes {
           case Dovetails d -> new Equal(d, 1, DovetailNotes.tips(d), 0);
           case SplineSlot s -> new Equal(s, 1, SplineNotes.tips(s), 0);
           case Slanted.Housing h -> new Equal(h, 1, TrenchTips.along(view, h.removed()), 0);
+          case Slots s -> new Equal(s, s.count(), s.centres(), s.width().toMm() / 2);
           case Cut.InPlace i ->
               new Equal(
                   i, i.bores().size(), i.bores().stream().map(Cut.InPlace.Bore::mouth).toList(), 0);
@@ -118,6 +119,7 @@ final class CutNotes {
       case SplineSlot s -> new SplineNotes(piece.description().format(), words).said(s);
       case Slanted.Housing h ->
           words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
+      case Slots s -> slots(s, count);
       case Cut.InPlace i -> inPlace(i, count);
     };
   }
@@ -190,6 +192,16 @@ final class CutNotes {
         holes.through() ? words.say("part.through", named) : deep(named, holes, holes.depth());
     String deep = countersunk(through, holes);
     return forWhat(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
+  }
+
+  /** Width and length, and how the ends are; the depth is that in the middle. */
+  private String slots(Slots slots, int count) {
+    LengthFormat format = piece.description().format();
+    String size =
+        words.say("size.two", format.format(slots.width()), format.format(slots.length()));
+    String form = slots.form().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String named = words.say("part." + form, words.say("part.sized", size, cutFor(slots, count)));
+    return slots.through() ? words.say("part.through", named) : deep(named, slots, slots.depth());
   }
 
   private String countersunk(String said, Cut.Holes holes) {

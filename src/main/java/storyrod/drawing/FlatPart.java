@@ -10,6 +10,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /**
@@ -89,6 +90,7 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
       case Cut.PocketHoles pockets -> pockets.centres().size() * 2;
       case Slanted.Slope slope -> 1;
       case Slanted.Housing housing -> 4;
+      case Slots slots -> slots.count() * (slots.through() ? 1 : 3);
       case Dovetails dovetails -> 0;
       case SplineSlot slot -> 0;
       case Cut.InPlace inPlace -> 0;

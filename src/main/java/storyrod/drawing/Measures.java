@@ -13,6 +13,7 @@ import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
@@ -64,13 +65,14 @@ final class Measures {
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> addTenon(view, tenon);
       case Cut.Comb comb -> addComb(view, comb);
-      case Cut.Holes holes -> addHoles(view, holes);
+      case Cut.Holes holes -> addRow(view, holes.along(), holes.centres(), holes.step());
       case Cut.PocketHoles pockets -> {
         Axis across = pockets.end().axis() == Axis.X ? Axis.Z : Axis.X;
         pockets.centres().forEach(centre -> wanted.place(view, across, centre, centre));
       }
       case Slanted.Slope slope -> new SlopeMeasures(flat, wanted).add(view, slope);
       case Slanted.Housing housing -> addHousing(view, housing);
+      case Slots slots -> addRow(view, slots.along(), slots.centres(), slots.step());
       case Dovetails dovetails -> addDovetails(view, dovetails);
       case SplineSlot slot -> new SplineMeasures(flat, wanted).add(slot);
       case Cut.InPlace inPlace -> {}
@@ -152,19 +154,16 @@ final class Measures {
     }
   }
 
-  private void addHoles(Face view, Cut.Holes holes) {
-    Point first = holes.centres().getFirst();
-    Point last = holes.centres().getLast();
+  /** A row of equal cuts by their middles; their sizes stand in the note. */
+  private void addRow(Face view, Axis along, List<Point> centres, Length step) {
+    Point first = centres.getFirst();
+    Point last = centres.getLast();
     for (Axis axis : DimensionSides.inPlane(view)) {
-      wanted.place(view, axis, first, axis == holes.along() ? last : first);
+      wanted.place(view, axis, first, axis == along ? last : first);
     }
-    if (holes.count() > 1 && holes.along() != view.axis()) {
-      wanted.said(
-          view,
-          holes.along(),
-          first,
-          last,
-          chain(holes.count() - 1, holes.step(), holes.step().times(holes.count() - 1L)));
+    int steps = centres.size() - 1;
+    if (steps > 0 && along != view.axis()) {
+      wanted.said(view, along, first, last, chain(steps, step, step.times(steps)));
     }
   }
 

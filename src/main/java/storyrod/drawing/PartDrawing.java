@@ -22,6 +22,7 @@ import storyrod.piece.Dovetails;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
@@ -158,6 +159,13 @@ final class PartDrawing {
         case Slanted.Slope s -> addStretch(s.first().x(), s.second().x(), features);
         case Slanted.Housing h ->
             features.addAll(List.of(h.removed().x().from(), h.removed().x().to()));
+        case Slots s ->
+            s.centres()
+                .forEach(
+                    centre -> {
+                      features.add(s.around(centre).x().from());
+                      features.add(s.around(centre).x().to());
+                    });
         case Dovetails d -> addStretch(d.end().x().from(), d.end().x().to(), features);
         case SplineSlot s -> {
           Range reach = s.along() == Axis.X ? s.run() : s.profile().extent(Axis.X);

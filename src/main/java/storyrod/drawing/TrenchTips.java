@@ -47,8 +47,6 @@ final class TrenchTips {
   }
 
   private static Length at(Range range, int twelfths) {
-    return range
-        .from()
-        .plus(range.length().times(twelfths).dividedBy(12, RoundingMode.FLOOR));
+    return range.from().plus(range.length().times(twelfths).dividedBy(12, RoundingMode.FLOOR));
   }
 }

@@ -12,6 +12,7 @@ import storyrod.piece.Cut.InPlace.Bore;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /** Cuts of a part in the frame into which it is turned. */
@@ -32,6 +33,7 @@ record TurnedCuts(Turn turn) {
       case Cut.InPlace inPlace -> turned(inPlace);
       case Slanted.Slope slope -> turned(slope);
       case Slanted.Housing housing -> turned(housing);
+      case Slots slots -> turned(slots);
       case Dovetails dovetails -> turned(dovetails);
       case SplineSlot slot -> turned(slot);
     };
@@ -202,5 +204,22 @@ record TurnedCuts(Turn turn) {
         holes.countersink(),
         holes.forWhat(),
         holes.at());
+  }
+
+  private Slots turned(Slots slots) {
+    Axis along = turn.turned(slots.along());
+    boolean against = (turn.old(along).sign() < 0) != slots.step().isNegative();
+    return new Slots(
+        slots.term(),
+        slots.form(),
+        turn.turned(slots.from()),
+        turn.turned(against ? slots.centres().getLast() : slots.centres().getFirst()),
+        along,
+        slots.step().abs(),
+        slots.count(),
+        slots.size(),
+        slots.through(),
+        slots.forWhat(),
+        slots.at());
   }
 }

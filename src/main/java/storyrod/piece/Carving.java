@@ -39,6 +39,7 @@ public final class Carving {
         case Cut.PocketHoles pockets -> bores.addAll(Drilling.of(pockets, box));
         case Slanted.Slope slope -> slopes.add(slope);
         case Slanted.Housing housing -> housings.add(housing.solid());
+        case Slots slots -> housings.addAll(slots.solids(fineness));
         case Dovetails dovetails -> housings.addAll(dovetails.solids());
         case SplineSlot slot -> housings.add(slot.solid());
         case Cut.InPlace inPlace -> bores.addAll(Drilling.of(inPlace));

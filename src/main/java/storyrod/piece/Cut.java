@@ -18,6 +18,7 @@ import storyrod.measure.Length;
 /** Machining on one part, in the frame of the piece. The set of cuts is closed. */
 public sealed interface Cut
     permits Slanted,
+        Slots,
         Cut.Trench,
         Cut.Tenon,
         Cut.Comb,
@@ -53,10 +54,11 @@ public sealed interface Cut
       case PocketHoles pockets -> false;
       case Slanted.Slope slope -> false;
       case SplineSlot slot -> false;
+      case Slots slots -> false;
     };
   }
 
-  /** The boxes that it takes away; none for round holes. They may overlap. */
+  /** The boxes that it takes away; none for holes and slots with round ends. They may overlap. */
   default List<Box> boxes() {
     return List.of();
   }
@@ -236,6 +238,9 @@ public sealed interface Cut
       Optional<String> forWhat,
       Span at)
       implements Cut {
+    /** The word for a recess that is open at an edge on purpose. */
+    public static final String OPEN_RECESS = "fastener recess";
+
     /** Holes without a countersink. */
     public Holes(
         String term,
@@ -268,6 +273,23 @@ public sealed interface Cut
     public Holes countersunk(Length head) {
       return new Holes(
           term, from, first, along, step, count, diameter, depth, through, head, forWhat, at);
+    }
+
+    /** The same holes for an item. */
+    public Holes forItem(String item) {
+      return new Holes(
+          term,
+          from,
+          first,
+          along,
+          step,
+          count,
+          diameter,
+          depth,
+          through,
+          countersink,
+          Optional.of(item),
+          at);
     }
 
     /** The diameter of the opening in the face, which a countersink makes wider. */

@@ -2,6 +2,7 @@ package storyrod.piece;
 
 import java.util.List;
 import storyrod.description.EntryType;
+import storyrod.piece.joint.Biscuits;
 import storyrod.piece.joint.BoxJoint;
 import storyrod.piece.joint.Brads;
 import storyrod.piece.joint.Bridle;
@@ -9,9 +10,11 @@ import storyrod.piece.joint.Butt;
 import storyrod.piece.joint.CrossLap;
 import storyrod.piece.joint.Dado;
 import storyrod.piece.joint.Dovetail;
+import storyrod.piece.joint.Dowels;
 import storyrod.piece.joint.FastenedTop;
 import storyrod.piece.joint.Groove;
 import storyrod.piece.joint.HalfLap;
+import storyrod.piece.joint.LooseTenon;
 import storyrod.piece.joint.Mitre;
 import storyrod.piece.joint.PocketScrews;
 import storyrod.piece.joint.Rabbet;
@@ -24,6 +27,7 @@ import storyrod.piece.joint.Tongue;
 public final class JointTypes {
   public static final List<JointType> ALL =
       List.of(
+          new Biscuits(),
           new BoxJoint(),
           new Brads(),
           new Bridle(),
@@ -31,9 +35,11 @@ public final class JointTypes {
           new CrossLap(),
           new Dado(),
           new Dovetail(),
+          new Dowels(),
           new FastenedTop(),
           new Groove(),
           new HalfLap(),
+          new LooseTenon(),
           new Mitre(),
           new PocketScrews(),
           new Rabbet(),

@@ -105,6 +105,13 @@ final class PartShape {
         case Dovetails dovetails -> cuts.add(dovetails(dovetails, flips));
         case SplineSlot slot -> cuts.add(spline(slot, flips));
         case Cut.InPlace inPlace -> cuts.add(inPlace(inPlace, flips));
+        case Slots slots ->
+            slots
+                .centres()
+                .forEach(
+                    c ->
+                        cuts.add(
+                            "slot" + slots.form() + slots.through() + box(slots.around(c), flips)));
       }
     }
     Collections.sort(cuts);

@@ -19,6 +19,7 @@ import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
@@ -39,7 +40,9 @@ record CutData(Piece piece, PartPhrases phrases) {
     LengthFormat bits = kind.verb() == Verb.DRILL ? format.forBits() : format;
     data.put("size", bits.formatWithUnit(kind.size()));
     data.put("depth", kind.depth().isPositive() ? format(kind.depth()) : "");
+    data.put("length", cut instanceof Slots slots ? format(slots.length()) : "");
     data.put("forKind", forKind(cut));
+    data.put("forTitle", forTitle(cut));
     data.put("forOne", isForOne(cut));
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
@@ -86,6 +89,7 @@ record CutData(Piece piece, PartPhrases phrases) {
       case Cut.Shaped shaped -> "";
       case Cut.Roundover roundover -> "";
       case Cut.PocketHoles pockets -> pockets.angleDegrees() + "°";
+      case Slots slots -> "";
       case Dovetails dovetails -> dovetails.angle().toString();
       case SplineSlot slot -> "45°";
       case Cut.InPlace inPlace -> "";
@@ -117,6 +121,13 @@ record CutData(Piece piece, PartPhrases phrases) {
     Part part = piece.part(operation.target());
     return Cut.only(Cut.Trench.class, operation.cuts()).stream()
         .anyMatch(trench -> CutKind.isStopped(part, trench));
+  }
+
+  private String forTitle(Cut cut) {
+    return cut.forWhat()
+        .flatMap(item -> Optional.ofNullable(piece.description().items().get(item)))
+        .map(item -> item.title())
+        .orElse("");
   }
 
   private String forKind(Cut cut) {

@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import storyrod.geometry.Box;
 import storyrod.geometry.Edge;
@@ -12,6 +13,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Dovetails.Tail;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /** A cut's exact geometry for {@code plan.json}, every length in whole micrometres. */
@@ -33,6 +35,7 @@ final class CutJson {
       case Cut.PocketHoles holes -> put(json, holes);
       case Slanted.Slope slope -> put(json, slope);
       case Slanted.Housing housing -> put(json, housing);
+      case Slots slots -> put(json, slots);
       case Dovetails dovetails -> put(json, dovetails);
       case SplineSlot slot -> put(json, slot);
       case Cut.InPlace inPlace -> put(json, inPlace);
@@ -123,6 +126,17 @@ final class CutJson {
     json.put("bottom_um", range(housing.bottom()));
     json.put("run_um", range(housing.run()));
     json.put("removed_um", box(housing.removed()));
+  }
+
+  private static void put(Map<String, Object> json, Slots slots) {
+    json.put("kind", "slots");
+    json.put("form", slots.form().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.put("along", slots.along().word());
+    json.put("length_um", slots.length().toMicrometres());
+    json.put("width_um", slots.width().toMicrometres());
+    json.put("depth_um", slots.depth().toMicrometres());
+    json.put("through", slots.through());
+    json.put("centres_um", points(slots.centres()));
   }
 
   private static void put(Map<String, Object> json, Dovetails dovetails) {

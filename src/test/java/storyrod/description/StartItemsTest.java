@@ -73,8 +73,28 @@ class StartItemsTest {
       case BUTT_HINGE ->
           List.of(item.length(), item.sizes().leafWidth(), item.sizes().leafThickness());
       case PULL -> List.of(item.sizes().centres());
-      case SHELF_PIN, ROTATING_FASTENER -> List.of(item.diameter());
-      case TOP_FASTENER, KNOB, CATCH, FOOT, LEVELLING_FOOT, ANTI_TIP_STRAP, OTHER -> List.of();
+      case SHELF_PIN, PLUG -> List.of(item.diameter());
+      case ROTATING_FASTENER ->
+          List.of(item.diameter(), item.sizes().thickness(), item.sizes().travel());
+      case TOP_FASTENER ->
+          List.of(item.sizes().width(), item.sizes().tongue(), item.sizes().travel());
+      case BUTTON ->
+          List.of(
+              item.length(),
+              item.sizes().width(),
+              item.sizes().thickness(),
+              item.sizes().tongue(),
+              item.sizes().tongueThickness(),
+              item.sizes().travel());
+      case DOWEL -> List.of(item.diameter(), item.length());
+      case BISCUIT ->
+          List.of(
+              item.length(),
+              item.sizes().width(),
+              item.sizes().thickness(),
+              item.sizes().slotDepth());
+      case LOOSE_TENON -> List.of(item.length(), item.sizes().width(), item.sizes().thickness());
+      case KNOB, CATCH, FOOT, LEVELLING_FOOT, ANTI_TIP_STRAP, OTHER -> List.of();
     };
   }
 

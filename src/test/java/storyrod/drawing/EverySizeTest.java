@@ -16,6 +16,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /** Whoever makes a part finds every size of every cut in its drawing. */
@@ -81,6 +82,18 @@ class EverySizeTest {
       case Slanted.Slope s -> {}
       case Slanted.Housing h -> {}
       case Cut.InPlace i -> {}
+      case Slots s -> {
+        for (Axis axis : Axis.values()) {
+          if (axis != s.from().axis()) {
+            Length first = s.centres().getFirst().on(axis);
+            Length last = s.centres().getLast().on(axis);
+            addPlace(new Range(first.min(last), first.max(last)), part.box().on(axis), lengths);
+          }
+        }
+        words.add(sample.format().format(s.width()) + " × " + sample.format().format(s.length()));
+        words.add(s.through() ? "through" : sample.format().format(s.depth()) + " deep");
+        lengths.add(s.step().times(s.count() - 1L));
+      }
       case Cut.Shaped s -> {
         for (Axis axis : s.contour().axes()) {
           addRange(s.contour().extent(axis), part.box().on(axis), lengths);

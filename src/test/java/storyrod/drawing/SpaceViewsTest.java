@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -19,6 +20,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Location;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Planner;
+import storyrod.description.Diagnostics;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;
@@ -30,6 +33,7 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
+import storyrod.piece.Pieces;
 
 final class SpaceViewsTest {
   private static final Size PAGE = new Size(180, 215);
@@ -146,6 +150,46 @@ final class SpaceViewsTest {
     }
     double stretcher = explosion.offsets().get("front-stretcher").getZ();
     assertTrue(explosion.offsets().get("top").getZ() > stretcher);
+  }
+
+  /**
+   * A box that stands loose on a stand: what is set up first stays, and a lid goes with its box.
+   */
+  @Test
+  void whatIsSetUpFirstStaysAndALidStartsFromItsBox() {
+    Piece stood =
+        Pieces.of(
+            """
+            assemblies:
+              stand:
+                parts:
+                  left: {stock: ash, x: 0 to 20, y: 0 to 100, z: 0 to 200, grain: z}
+                  right: {stock: ash, x: 280 to 300, y: 0 to 100, z: 0 to 200, grain: z}
+                  rail: {stock: ash, x: left.right to right.left, y: 40 to 60, z: 150 to 200, grain: x}
+                joints:
+                  - butt: {end: rail.left, to: left, glue: yes}
+                  - butt: {end: rail.right, to: right, glue: yes}
+              box:
+                parts:
+                  front: {stock: ply18, x: 0 to 300, y: 0 to 18, z: 200 to 290, grain: x}
+                  back: {stock: ply18, x: 0 to 300, y: 82 to 100, z: 200 to 290, grain: x}
+                  end: {stock: ply18, x: 0 to 18, y: front.back to back.front, z: 200 to 290, grain: y}
+                joints:
+                  - butt: {end: end.front, to: front, glue: yes}
+                  - butt: {end: end.back, to: back, glue: yes}
+            parts:
+              lid: {stock: ply6, x: box.end.right to 300, y: box.front.back to box.back.front, z: 270 to 276, grain: x}
+            joints:
+              - sliding-lid: {end: lid.front, into: box.front, depth: 6, opens: right}
+              - sliding-lid: {end: lid.back, into: box.back, depth: 6, opens: right}
+            finish: {product: oil}
+            """);
+    BuildPlan order = Planner.plan(stood, new Diagnostics()).orElseThrow();
+    Map<String, Vector3D> offsets = Explosion.of(stood, order, View.USUAL).offsets();
+    assertEquals(0, offsets.get("stand.left").getZ(), 1e-9);
+    assertTrue(offsets.get("box.front").getZ() > 0, offsets::toString);
+    assertEquals(offsets.get("box.front").getZ(), offsets.get("lid").getZ(), 1e-9);
+    assertTrue(offsets.get("lid").getX() > 0, offsets::toString);
   }
 
   @Test

@@ -1,7 +1,7 @@
 package storyrod.piece.joint;
 
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.Entry;
 import storyrod.description.FaceRef;
 import storyrod.description.Key;
@@ -32,7 +32,10 @@ abstract class DrivenThrough implements JointType {
     return JointKeys.fastened(
         meeting,
         true,
-        List.of(new ItemCount(entry.text(itemKey), entry.count("count") * rows(entry))),
+        Stream.of(Optional.of(entry.text(itemKey)), entry.find("plug", String.class))
+            .flatMap(Optional::stream)
+            .map(item -> new ItemCount(item, entry.count("count") * rows(entry)))
+            .toList(),
         Optional.of(new Joint.Driven(through.part(), through.face())));
   }
 

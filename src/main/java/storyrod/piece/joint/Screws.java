@@ -36,6 +36,9 @@ public final class Screws extends DrivenThrough {
                   "countersink",
                   new ValueType.YesNo(),
                   "Whether their heads are sunk flush; yes if not said, no for pocket screws."),
+              Plugs.PLUG,
+              Plugs.DEPTH,
+              SlottedHoles.SLOTTED,
               ROWS,
               JointKeys.GLUE));
 
@@ -52,6 +55,11 @@ public final class Screws extends DrivenThrough {
         || screw.flatMap(ItemEntry::diameter).isEmpty()) {
       return new JointEffect(List.of(), joint, List.of(sizeless(meeting)));
     }
+    List<Diagnostic> headFaults = new ArrayList<>(Plugs.faults(meeting, screw.get()));
+    headFaults.addAll(SlottedHoles.faults(meeting));
+    if (!headFaults.isEmpty()) {
+      return new JointEffect(List.of(), joint, headFaults);
+    }
     return meeting
         .askew()
         .map(askew -> new ScrewsAskew(meeting, askew, joint, screw.get()).effect())
@@ -59,7 +67,7 @@ public final class Screws extends DrivenThrough {
   }
 
   private static JointEffect drilled(Meeting meeting, Joint joint, ItemEntry screw) {
-    Length passed = passed(meeting, housed(meeting, meeting.touched()));
+    Length passed = passed(meeting, housed(meeting, meeting.touched())).minus(Plugs.depth(meeting));
     Length bite = screw.length().orElseThrow().minus(passed);
     if (!bite.isPositive()) {
       return new JointEffect(List.of(), joint, List.of(tooShort(meeting, screw, passed)));
@@ -67,7 +75,10 @@ public final class Screws extends DrivenThrough {
     ScrewHoles holes = ScrewHoles.forShank(screw.diameter().orElseThrow());
     List<CutIn> cuts = new ArrayList<>();
     for (Length line : lines(meeting)) {
-      cuts.add(clearance(meeting, line, holes, screw));
+      Cut.Holes clearance = clearance(meeting, line, holes, screw);
+      SlottedHoles.of(meeting, clearance)
+          .forEach(cut -> cuts.add(new CutIn(meeting.first().name(), cut)));
+      Plugs.item(meeting).ifPresent(plug -> cuts.add(counterbore(meeting, line, plug)));
       cuts.add(pilot(meeting, line, holes, bite));
     }
     return new JointEffect(cuts, joint, faults(meeting, bite, screw));
@@ -92,10 +103,13 @@ public final class Screws extends DrivenThrough {
 
   static CutIn clearance(Meeting meeting, ScrewHoles holes, ItemEntry screw) {
     Axis across = Axis.other(meeting.longerAxis(), meeting.axis());
-    return clearance(meeting, meeting.spread(across, 1).getFirst(), holes, screw);
+    return new CutIn(
+        meeting.first().name(),
+        clearance(meeting, meeting.spread(across, 1).getFirst(), holes, screw));
   }
 
-  private static CutIn clearance(Meeting meeting, Length line, ScrewHoles holes, ItemEntry screw) {
+  private static Cut.Holes clearance(
+      Meeting meeting, Length line, ScrewHoles holes, ItemEntry screw) {
     Face entered = meeting.face().opposite();
     Blank first = meeting.first();
     Cut.Holes row =
@@ -108,17 +122,35 @@ public final class Screws extends DrivenThrough {
             holes.clearance(),
             first.box().size(meeting.axis()),
             true);
-    return new CutIn(
-        first.name(), isCountersunk(meeting, screw) ? row.countersunk(head(screw)) : row);
+    return isCountersunk(meeting, screw) ? row.countersunk(head(screw)) : row;
+  }
+
+  private static CutIn counterbore(Meeting meeting, Length line, ItemEntry plug) {
+    Face entered = meeting.face().opposite();
+    Cut.Holes row =
+        row(
+            meeting,
+            line,
+            "counterbore",
+            entered,
+            meeting.first().box().at(entered),
+            plug.diameter().orElseThrow(),
+            Plugs.depth(meeting),
+            false);
+    return new CutIn(meeting.first().name(), row.forItem(plug.name()));
   }
 
   /** A proud head would lift whatever lies on it; a pocket screw's flat underside stays on top. */
   static boolean isCountersunk(Meeting meeting, ItemEntry screw) {
-    return meeting.entry().yes("countersink", screw.kind() != ItemKind.POCKET_SCREW);
+    boolean isUsual =
+        screw.kind() != ItemKind.POCKET_SCREW
+            && Plugs.item(meeting).isEmpty()
+            && !meeting.entry().has("slotted");
+    return meeting.entry().yes("countersink", isUsual);
   }
 
   /** A flat head is about twice as wide as the shank, by the head column of the screw chart. */
-  private static Length head(ItemEntry screw) {
+  static Length head(ItemEntry screw) {
     return screw.diameter().orElseThrow().times(2);
   }
 

@@ -26,7 +26,6 @@ import storyrod.piece.Meeting;
  * part. A panel or another tongue may lie in the same groove.
  */
 public final class Tongue implements JointType {
-  private static final int USUAL_PEGS = 3;
   private static final EntryType WORDS =
       new EntryType(
           "tongue",
@@ -42,8 +41,13 @@ public final class Tongue implements JointType {
               Key.optional(
                   "peg",
                   new ValueType.ItemName(),
-                  "The pegs that hold it, where it is not glued; their holes are cuts."),
+                  "The pegs that hold it, where it is not glued; without `peg-from` their holes are"
+                      + " cuts."),
               Key.optional("pegs", new ValueType.Count(1), "How many pegs, 3 if not said."),
+              TonguePegs.FROM,
+              TonguePegs.EDGE,
+              TonguePegs.PLAY,
+              TonguePegs.DEPTH,
               JointKeys.GLUE));
 
   @Override
@@ -62,12 +66,19 @@ public final class Tongue implements JointType {
     List<Diagnostic> faults = new ArrayList<>(Cheeks.faults(meeting));
     faults.addAll(meeting.depthFaults("depth", entry.length("depth")));
     faults.addAll(JointKeys.roomFaults(meeting));
+    faults.addAll(TonguePegs.faults(meeting));
     List<CutIn> cuts = new ArrayList<>();
     if (faults.isEmpty()) {
       Box slot = slot(meeting);
       faults.addAll(edgeFaults(meeting, slot));
       cuts.add(new CutIn(meeting.second().name(), groove(meeting, slot)));
-      cuts.add(new CutIn(meeting.first().name(), Cheeks.cut(meeting, tongue(meeting, slot))));
+      Box tongue = tongue(meeting, slot);
+      cuts.add(new CutIn(meeting.first().name(), Cheeks.cut(meeting, tongue)));
+      if (entry.has("peg-from")) {
+        TonguePegs pegs = new TonguePegs(meeting, tongue);
+        faults.addAll(pegs.placeFaults());
+        cuts.addAll(faults.isEmpty() ? pegs.cuts() : List.of());
+      }
     }
     return new JointEffect(cuts, joint(meeting), faults);
   }
@@ -76,7 +87,7 @@ public final class Tongue implements JointType {
     Entry entry = meeting.entry();
     List<ItemCount> pegs =
         entry.find("peg", String.class).stream()
-            .map(peg -> new ItemCount(peg, entry.find("pegs", Integer.class).orElse(USUAL_PEGS)))
+            .map(peg -> new ItemCount(peg, TonguePegs.count(entry)))
             .toList();
     boolean holds = entry.yes("glue", false) || !pegs.isEmpty();
     return JointKeys.fastened(meeting, holds, pegs, Optional.empty());

@@ -1,0 +1,117 @@
+package storyrod.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Diagnostic;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** A pocket screw of another length than its stock asks for, or too near to an edge. */
+final class PocketScrewFit implements Check {
+  /** The wide step's radius, and as much wood beside it. */
+  private static final Length FROM_EDGE = Length.inch(3, 8);
+
+  private static final List<Usual> USUAL =
+      List.of(
+          new Usual(Length.inch(1, 2), Length.inches(1)),
+          new Usual(Length.inch(3, 4), Length.inch(5, 4)),
+          new Usual(Length.inches(1), Length.inch(3, 2)),
+          new Usual(Length.inch(11, 8), Length.inches(2)),
+          new Usual(Length.inch(3, 2), Length.inch(5, 2)));
+
+  /** Metric stock and screws go with those in inches. */
+  private static final Length ROUNDING = Length.inch(1, 8);
+
+  /** The length of the screw for a thickness. */
+  private record Usual(Length thickness, Length screw) {}
+
+  @Override
+  public String code() {
+    return "pocket-screw-fit";
+  }
+
+  @Override
+  public Explanation explanation() {
+    return new Explanation(
+        "Pocket screws are 1 in long for stock of 1/2 in, 1 1/4 in for 3/4 in, 1 1/2 in for 1 in,"
+            + " 2 in for 1 3/8 in and 2 1/2 in for 1 1/2 in, to within 1/8 in, and stand at least"
+            + " 3/8 in from the edge.",
+        "Common practice, from memory.",
+        "Stock between these is held to the nearest. Screws of one joint are held against each"
+            + " other by crowded-fasteners.");
+  }
+
+  @Override
+  public List<Diagnostic> findings(Piece piece) {
+    return piece.parts().stream()
+        .flatMap(
+            part ->
+                part.cuts().stream()
+                    .filter(Cut.PocketHoles.class::isInstance)
+                    .flatMap(cut -> findings(piece, part, (Cut.PocketHoles) cut)))
+        .toList();
+  }
+
+  private Stream<Diagnostic> findings(Piece piece, Part part, Cut.PocketHoles pockets) {
+    LengthFormat format = piece.description().format();
+    List<Diagnostic> found = new ArrayList<>();
+    Length thick = part.box().size(pockets.from().axis());
+    Optional<Length> length =
+        pockets.forWhat().map(piece.description().items()::get).flatMap(ItemEntry::length);
+    Length wanted = usual(thick);
+    if (length.filter(each -> each.minus(wanted).abs().isLongerThan(ROUNDING)).isPresent()) {
+      found.add(
+          Diagnostic.warning(
+                  code(),
+                  pockets.at(),
+                  "%s is %s long in stock %s thick"
+                      .formatted(
+                          pockets.forWhat().orElseThrow(),
+                          format.formatWithUnit(length.orElseThrow()),
+                          format.formatWithUnit(thick)))
+              .also(part.at(), part.name() + " is defined here")
+              .hint(
+                  "%s is usual there: a longer one comes out, a shorter one hardly holds"
+                      .formatted(format.formatWithUnit(wanted))));
+    }
+    Length edge = toEdge(part, pockets);
+    if (edge.isShorterThan(FROM_EDGE)) {
+      found.add(
+          Diagnostic.warning(
+                  code(),
+                  pockets.at(),
+                  "a pocket hole lies only %s from the edge of %s"
+                      .formatted(format.formatWithUnit(edge), part.name()))
+              .also(part.at(), part.name() + " is defined here")
+              .hint(
+                  "leave %s or more: take fewer, or a wider part"
+                      .formatted(format.formatWithUnit(FROM_EDGE))));
+    }
+    return found.stream();
+  }
+
+  private static Length usual(Length thick) {
+    return USUAL.stream()
+        .min(Comparator.comparing(each -> each.thickness().minus(thick).abs()))
+        .map(Usual::screw)
+        .orElseThrow();
+  }
+
+  private static Length toEdge(Part part, Cut.PocketHoles pockets) {
+    Axis across = Axis.other(pockets.from().axis(), pockets.end().axis());
+    Range whole = part.box().on(across);
+    return pockets.centres().stream()
+        .map(at -> at.on(across).minus(whole.from()).min(whole.to().minus(at.on(across))))
+        .reduce(Length::min)
+        .orElseThrow();
+  }
+}
