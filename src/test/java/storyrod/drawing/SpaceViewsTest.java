@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,6 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
-import storyrod.piece.Pieces;
 
 final class SpaceViewsTest {
   private static final Size PAGE = new Size(180, 215);
@@ -157,36 +157,10 @@ final class SpaceViewsTest {
    */
   @Test
   void whatIsSetUpFirstStaysAndALidStartsFromItsBox() {
-    Piece stood =
-        Pieces.of(
-            """
-            assemblies:
-              stand:
-                parts:
-                  left: {stock: ash, x: 0 to 20, y: 0 to 100, z: 0 to 200, grain: z}
-                  right: {stock: ash, x: 280 to 300, y: 0 to 100, z: 0 to 200, grain: z}
-                  rail: {stock: ash, x: left.right to right.left, y: 40 to 60, z: 150 to 200, grain: x}
-                joints:
-                  - butt: {end: rail.left, to: left, glue: yes}
-                  - butt: {end: rail.right, to: right, glue: yes}
-              box:
-                parts:
-                  front: {stock: ply18, x: 0 to 300, y: 0 to 18, z: 200 to 290, grain: x}
-                  back: {stock: ply18, x: 0 to 300, y: 82 to 100, z: 200 to 290, grain: x}
-                  end: {stock: ply18, x: 0 to 18, y: front.back to back.front, z: 200 to 290, grain: y}
-                joints:
-                  - butt: {end: end.front, to: front, glue: yes}
-                  - butt: {end: end.back, to: back, glue: yes}
-            parts:
-              lid: {stock: ply6, x: box.end.right to 300, y: box.front.back to box.back.front, z: 270 to 276, grain: x}
-            joints:
-              - sliding-lid: {end: lid.front, into: box.front, depth: 6, opens: right}
-              - sliding-lid: {end: lid.back, into: box.back, depth: 6, opens: right}
-            finish: {product: oil}
-            """);
+    Piece stood = WindowBench.piece(Path.of("projects/sewing-box/project.yaml"));
     BuildPlan order = Planner.plan(stood, new Diagnostics()).orElseThrow();
     Map<String, Vector3D> offsets = Explosion.of(stood, order, View.USUAL).offsets();
-    assertEquals(0, offsets.get("stand.left").getZ(), 1e-9);
+    assertEquals(0, offsets.get("stand.left-end.rail").getZ(), 1e-9);
     assertTrue(offsets.get("box.front").getZ() > 0, offsets::toString);
     assertEquals(offsets.get("box.front").getZ(), offsets.get("lid").getZ(), 1e-9);
     assertTrue(offsets.get("lid").getX() > 0, offsets::toString);

@@ -47,16 +47,12 @@ class StoppedGrooveTest {
     String leaning =
         """
         parts:
-          side: {stock: ash, x: 0 to 20, y: 0 to 300, z: 0 to 300, grain: z}
-          shelf:
-            stock: ply6
-            x: side.right to 200
-            y: 50 to 250
-            z: 100 to 106
-            grain: x
-            turn: {about: y, by: 5, at: {x: side.right, z: 100}}
+          seat: {stock: ply18, x: 0 to 500, y: 0 to 300, z: 400 to 418, grain: x}
+          leg: {stock: ash, x: 80 to 100, y: 20 to 280, z: 0 to 400, grain: z, turn: {about: y, by: 10, at: {x: leg.right, z: 400}}}
+        cuts:
+          - bevel: {end: leg.top, to: seat.bottom}
         joints:
-          - groove: {end: shelf.left, into: side, depth: 6, stopped: yes}
+          - groove: {end: leg.top, into: seat, depth: 6, stopped: yes}
         """;
     List<String> codes = Pieces.faultsOf(leaning).stream().map(Diagnostic::code).toList();
     assertEquals(List.of("joint-askew"), codes);

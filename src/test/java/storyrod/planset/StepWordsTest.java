@@ -44,17 +44,21 @@ class StepWordsTest {
   }
 
   private static List<StepText> steps(String project) throws IOException {
-    Path file = Path.of("projects", project, "project.yaml");
     Diagnostics diagnostics = new Diagnostics();
-    Vocabulary words = new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
-    Piece piece =
-        new DescriptionReader(words, Printable::has, StepWordsTest::beside)
-            .read(new SourceText(file.toString(), Files.readString(file)), diagnostics)
-            .flatMap(description -> PieceBuilder.build(description, diagnostics))
-            .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
+    Piece piece = piece(project);
     List<Step> steps = Planner.plan(piece, diagnostics).orElseThrow().steps();
     StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), steps);
     return steps.stream().map(writer::write).toList();
+  }
+
+  private static Piece piece(String project) throws IOException {
+    Path file = Path.of("projects", project, "project.yaml");
+    Diagnostics diagnostics = new Diagnostics();
+    Vocabulary words = new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
+    return new DescriptionReader(words, Printable::has, StepWordsTest::beside)
+        .read(new SourceText(file.toString(), Files.readString(file)), diagnostics)
+        .flatMap(description -> PieceBuilder.build(description, diagnostics))
+        .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
   }
 
   private static Library.Found beside(String path, SourceText from) {
@@ -102,6 +106,14 @@ class StepWordsTest {
     assertEquals(
         "Run the edge named along the fence.",
         titled(box, "Cut the grooves in the front and the back").sentences().getLast());
+  }
+
+  @Test
+  void quarterSawnStockIsNamedSoWhereItIsBought() throws IOException {
+    Piece piece = piece("sewing-box");
+    Texts texts = new Texts(piece.description().format(), Words.ENGLISH);
+    assertEquals("Black cherry 1/2, quarter-sawn", texts.stock(piece.part("lid").stock()));
+    assertEquals("Black cherry 1/2", texts.stock(piece.part("box.back").stock()));
   }
 
   @Test
