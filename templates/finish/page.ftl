@@ -1,4 +1,4 @@
-<#-- The finish and the findings worth telling. Gets: finish, none or one (product, coats, dryHours,
+<#-- The finish and the findings worth telling. Gets: finish, none or one (product, how, coats, dryHours,
      sandTo, triedOn, woods, area, oily: whether its rags can catch fire); notes.findings (severity, message, hints, code); end.findingsFirst, whether
      the findings stand on the page of the contents; end.finishFollows, whether this goes on below the
      last step. -->
@@ -17,6 +17,7 @@
 <table class="list">
 <tbody>
 <tr><td>${say('finish.product')}</td><td>${f.product}</td></tr>
+<#if f.how?has_content><tr><td>${say('finish.how')}</td><td>${say('finish.how.' + f.how)}</td></tr></#if>
 <tr><td>${say('finish.area')}</td><td>${f.area}</td></tr>
 <tr><td>${say('finish.sand')}</td><td>${say('finish.grit', f.sandTo)}</td></tr>
 <tr><td>${say('finish.coats')}</td><td>${f.coats}</td></tr>

@@ -1,6 +1,6 @@
 <#-- The language's reference as one HTML page that needs no other file.
      Gets: chapters (lines by name), kinds, joints, cuts (each: id, name, summary, places, keys,
-     example), verbs, subAssemblies (each: name, about, groups, text). -->
+     example), verbs, tradeItems (by kind: name, title), woods, sheets (names), subAssemblies (each: name, about, groups, text). -->
 <#macro words text><#list text?split("`") as piece><#if piece?item_parity == "even"><code>${piece}</code><#else>${piece}</#if></#list></#macro>
 <#macro lines all>
 <pre><#list all as line>${line.code}<#if line.remark?has_content><i>${line.remark}</i></#if>
@@ -59,6 +59,7 @@
 <li><a href="#repeats">Repeats</a></li>
 <li><a href="#options">Options</a></li>
 <li><a href="#files">Shared files</a></li>
+<li><a href="#known">Hardware and woods that are known</a></li>
 <li><a href="#messages">When something is wrong</a></li>
 </ol>
 <p class="group">Sections</p>
@@ -106,7 +107,7 @@
 
 <section id="formulas">
 <h2>Formulas</h2>
-<p>Wherever a length or a number is asked for, a formula may stand: <code>+ - * /</code>, parentheses, <code>min</code> and <code>max</code>, with names of sizes and numbers in it. Plus and minus stand between spaces, since a hyphen may belong to a name. A length times a length is no length, and the tool says so; a length divided by a length is a number. Names can be used before the line that gives them a value.</p>
+<p>Wherever a length or a number is asked for, a formula may stand: <code>+ - * /</code>, parentheses, <code>min</code> and <code>max</code>, and <code>round-up</code>, which makes a number whole, with names of sizes and numbers in it. Plus and minus stand between spaces, since a hyphen may belong to a name. A length times a length is no length, and the tool says so; a length divided by a length is a number. Names can be used before the line that gives them a value.</p>
 <@lines chapters["formulas"]/>
 </section>
 
@@ -114,6 +115,7 @@
 <h2>Where parts are</h2>
 <p>All parts stand in one frame: <b>x</b> runs from left to right, <b>y</b> from front to back, <b>z</b> upwards. A part says on each axis from where to where it runs. Every part has the faces <code>left</code>, <code>right</code>, <code>front</code>, <code>back</code>, <code>bottom</code> and <code>top</code>, and a face is a place that others can start from: <code>side.right</code> is the x at which the side ends. A part of an assembly is reached through its name: <code>frame.left-stile.right</code>.</p>
 <@lines chapters["places"]/>
+<p>The floor is at z = 0. What hangs on the wall begins at its height over the floor, such as <code>z: 54 to 84</code>; then it is not taken for a piece that can tip over.</p>
 <p>On one axis, and no other, a part is as thick as its stock. <code>grain</code> names the axis of its length. Parts end shoulder to shoulder: a joint adds what goes into the other part by itself.</p>
 </section>
 
@@ -158,7 +160,22 @@
 <@lines chapters["shop"]/>
 <p><code>hardware.yaml</code> there:</p>
 <@lines chapters["hardware"]/>
-<p>An item of the project itself comes before one of the same name in a file. Items in common trade sizes, such as screws and slides, come with the tool and need no line at all.</p>
+<p>An item of the project itself comes before one of the same name in a file. Items in common trade sizes, such as screws and slides, <a href="#known">come with the tool</a> and need no line at all.</p>
+</section>
+
+<section id="known">
+<h2>Hardware and woods that are known</h2>
+<p>These items come with the tool: write the name wherever an item is asked for. They have no price and no pack; an item of your own with the same name comes before them.</p>
+<table class="keys">
+<thead><tr><th>Kind</th><th>Names</th></tr></thead>
+<tbody>
+<#list tradeItems as kind, items>
+<tr><td class="key"><code>${kind}</code></td><td><#list items as item><code title="${item.title}">${item.name}</code><#sep>, </#list></td></tr>
+</#list>
+</tbody>
+</table>
+<p>Numbers in a name are joined by hyphens: <code>wood-screw-8-1-1-4</code> is a #8 x 1 1/4 in, <code>wood-screw-3-5-by-16-mm</code> a 3.5 x 16 mm.</p>
+<p>Weight, movement and stiffness are known of these woods, in either order of the words, such as <code>"oak, white"</code> or <code>white oak</code>, and without or by what stands in parentheses, such as <code>hard maple</code>: <#list woods as wood><code>${wood}</code><#sep>; </#list>. Of these sheets too: <#list sheets as sheet><code>${sheet}</code><#sep>, </#list>. Any other may be used; give its <a href="#stock"><code>density</code>, <code>movement</code> and <code>modulus</code></a> where you know them.</p>
 </section>
 
 <section id="messages">
@@ -193,6 +210,7 @@
 <section id="sub-assemblies">
 <h2>Sub-assemblies</h2>
 <p class="lead">Descriptions that come with the tool, to be used in yours, or to be copied and changed.</p>
+<p>Their sizes are in inches, in a project in mm too: a groove of <code>3/8</code> is then printed as 9.5 mm. Give round sizes of your own by <code>with</code>, such as <code>groove: 10</code>; a bare number there is in the unit of your project.</p>
 </section>
 <#list subAssemblies as page>
 <section id="use-${page.name}">

@@ -845,11 +845,20 @@
   <#return " to " + plains((gluedTo?size gt 0)?then(gluedTo, onto))>
 </#function>
 
+<#function putting how>
+  <#switch how>
+    <#case "wiped"><#return "Wipe"><#break>
+    <#case "brushed"><#return "Brush"><#break>
+    <#case "sprayed"><#return "Spray"><#break>
+    <#default><#return "Put">
+  </#switch>
+</#function>
+
 <#macro testing>
   <@title "Try the finish on an offcut"/>
   <@say "Take an offcut of every wood and sheet that is finished."/>
   <@say "Sand it as you will sand the piece" + ((finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
-  <@say "Put on " + finish.product + " as the label says, every coat, and let each dry."/>
+  <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry."/>
   <@say "Go on with the next steps meanwhile."/>
   <@say "Finish the piece only when you like the colour and the feel of the offcut."/>
 </#macro>
@@ -857,7 +866,7 @@
 <#macro finishing>
   <@title "Finish the piece"/>
   <@say "Sand the outside" + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
-  <@say "Put a thin, even coat of " + finish.product + " on every part, inside and outside, loose parts and undersides too."/>
+  <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every part, inside and outside, loose parts and undersides too."/>
   <@say "Let it dry for " + finish.dry + ((finish.coats gt 1)?then(" after each coat", "")) + ", or as long as the label says."/>
   <#if finish.coats gt 1>
     <@say "Rub each dry coat down lightly before the next; it takes " + number(finish.coats) + " in all."/>

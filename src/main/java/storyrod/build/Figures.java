@@ -63,6 +63,11 @@ public final class Figures {
     return List.copyOf(times.keySet());
   }
 
+  /** All tools that the table of tools knows, in its order. */
+  List<String> allTools() {
+    return tools.values().stream().flatMap(List::stream).map(row -> row.get(1)).distinct().toList();
+  }
+
   private int time(String trait, int column) {
     List<List<String>> rows = times.get(trait);
     if (rows == null) {
@@ -78,7 +83,7 @@ public final class Figures {
     return List.copyOf(keys);
   }
 
-  private static Map<String, List<List<String>>> read(String file) {
+  static Map<String, List<List<String>>> read(String file) {
     Map<String, List<List<String>>> rows = new LinkedHashMap<>();
     try (InputStream in = Figures.class.getResourceAsStream(file)) {
       if (in == null) {

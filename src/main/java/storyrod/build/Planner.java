@@ -126,6 +126,7 @@ public final class Planner {
       return Optional.empty();
     }
     List<Step> steps = new Steps(job).of(batches);
+    diagnostics.addAll(new MissingTools(piece).among(steps));
     return Optional.of(new BuildPlan(steps, needs));
   }
 

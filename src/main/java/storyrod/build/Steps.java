@@ -27,6 +27,7 @@ final class Steps {
   private final Traits traits;
   private final Settings settings;
   private final Weight weight;
+  private final Circumstances circumstances;
   private final Map<String, Placing> placings;
 
   Steps(Job job) {
@@ -34,6 +35,7 @@ final class Steps {
     this.traits = new Traits(job.piece());
     this.settings = new Settings(job);
     this.weight = new Weight(job.piece());
+    this.circumstances = new Circumstances(job.piece());
     this.placings = job.placings().stream().collect(Collectors.toMap(Placing::name, p -> p));
   }
 
@@ -79,7 +81,9 @@ final class Steps {
 
   private Step step(int number, List<Task> batch) {
     List<Operation> operations = batch.stream().map(Task::operation).toList();
-    List<String> words = traits(operations);
+    List<String> said = said(batch);
+    List<String> words = new ArrayList<>(traits(operations));
+    operations.forEach(each -> words.addAll(circumstances.of(each, said)));
     List<String> comeNew = newParts(operations);
     return new Step(
         number,
@@ -92,7 +96,7 @@ final class Steps {
         Figures.STANDARD.tools(words),
         Figures.STANDARD.cautions(words),
         settings.of(operations),
-        said(batch),
+        said,
         Figures.STANDARD.setUp(words) + operations.stream().mapToInt(Operation::minutes).sum(),
         operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0));
   }

@@ -7,7 +7,6 @@ import java.util.Set;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
-import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
@@ -25,9 +24,6 @@ import storyrod.words.Words;
  * these the tables give times, tools and cautions, and the templates choose sentences.
  */
 public final class Traits {
-  /** Wider than this a board is glued up from narrower ones (common practice). */
-  private static final Length WIDEST_BOARD = Length.inches(8);
-
   private final Piece piece;
   private final Set<String> fronts;
   private final Set<String> loose;
@@ -61,11 +57,7 @@ public final class Traits {
   }
 
   public static boolean isPanel(Piece piece, Part part) {
-    if (piece.staves(part).isPresent()) {
-      return !isSheet(part) && piece.staves(part).get() > 1;
-    }
-    Length widest = WIDEST_BOARD.min(piece.description().shop().planerWidth());
-    return !isSheet(part) && piece.blankWidth(part).isLongerThan(widest);
+    return piece.isPanel(part);
   }
 
   public static boolean isSheet(Part part) {

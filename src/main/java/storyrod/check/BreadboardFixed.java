@@ -29,11 +29,12 @@ final class BreadboardFixed implements Check {
   @Override
   public Explanation explanation() {
     return new Explanation(
-        "A board across the end of a slab of solid wood wider than 6 in (150 mm) is fixed in the"
-            + " middle only: its tongue is not glued over its whole length, and pegs away from the"
-            + " middle go through slots. Else the slab splits as it gets narrower.",
+        "A board that lies across the end of a slab of solid wood wider than 6 in (150 mm), on a"
+            + " tongue, is pegged in round holes in the middle only; pegs away from the middle go"
+            + " through slots. Else the slab splits as it gets narrower.",
         "Common practice.",
-        "It does not work out how far the slab moves, and takes a slot to be long enough.");
+        "It does not work out how far the slab moves, and takes a slot to be long enough. An end"
+            + " that is glued on is the matter of cross-grain.");
   }
 
   @Override
@@ -45,14 +46,8 @@ final class BreadboardFixed implements Check {
     Part slab = piece.part(joint.first());
     Part end = piece.part(joint.second());
     Optional<Cut.Tenon> tongue = tongue(slab, end, joint);
-    if (tongue.isEmpty() || !isAcross(slab, end)) {
+    if (joint.glued() || tongue.isEmpty() || !isAcross(slab, end)) {
       return Optional.empty();
-    }
-    if (joint.glued()) {
-      return Optional.of(
-          told(slab, end, joint, "is glued to it over its whole width")
-              .hint(
-                  "leave `glue` out, and hold it by pegs: round holes in the middle, slots outside"));
     }
     return fixedPeg(slab, end, tongue.get())
         .map(

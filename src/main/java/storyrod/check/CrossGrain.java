@@ -107,6 +107,7 @@ final class CrossGrain implements Check {
             .flatMap(part -> part.cuts().stream())
             .filter(cut -> cut.at().equals(joint.at()))
             .flatMap(cut -> centres(cut).stream())
+            .filter(centre -> lies(centre, joint))
             .map(centre -> centre.on(axis))
             .sorted()
             .toList();
@@ -116,10 +117,20 @@ final class CrossGrain implements Check {
         : new Range(screws.getFirst(), screws.getLast());
   }
 
+  /**
+   * Joints of repeated parts share a line; only screws where the two parts touch are this one's.
+   */
+  private static boolean lies(Point centre, Joint joint) {
+    return Stream.of(Axis.values())
+        .filter(axis -> axis != joint.firstFace().axis())
+        .allMatch(axis -> joint.contact().on(axis).contains(centre.on(axis)));
+  }
+
   private static List<Point> centres(Cut cut) {
     return switch (cut) {
       case Cut.Holes holes -> holes.centres();
       case Cut.PocketHoles holes -> holes.centres();
+      case Slots slots -> slots.centres();
       default -> List.of();
     };
   }

@@ -9,8 +9,7 @@ import storyrod.piece.Piece;
 
 /** The parts that slides serve: those of the drawers, and those of what the drawers run in. */
 record HungParts(List<Part> hung, List<Part> others, List<Part> all) {
-  static HungParts of(Piece piece, HardwareEntry entry) {
-    Nesting nesting = Nesting.of(piece);
+  static HungParts of(Piece piece, Nesting nesting, HardwareEntry entry) {
     List<String> served = entry.parts().stream().map(Located::value).toList();
     List<Part> all = served.stream().map(piece::part).toList();
     boolean isKnown = served.stream().anyMatch(part -> nesting.isHung(part, served));

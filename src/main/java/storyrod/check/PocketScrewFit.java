@@ -11,6 +11,7 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.measure.Unit;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -18,7 +19,9 @@ import storyrod.piece.Piece;
 /** A pocket screw of another length than its stock asks for, or too near to an edge. */
 final class PocketScrewFit implements Check {
   /** The wide step's radius, and as much wood beside it. */
-  private static final Length FROM_EDGE = Length.inch(3, 8);
+  private static Length fromEdge(LengthFormat format) {
+    return format.unit() == Unit.INCH ? Length.inch(3, 8) : Length.mm(9);
+  }
 
   private static final List<Usual> USUAL =
       List.of(
@@ -44,7 +47,7 @@ final class PocketScrewFit implements Check {
     return new Explanation(
         "Pocket screws are 1 in long for stock of 1/2 in, 1 1/4 in for 3/4 in, 1 1/2 in for 1 in,"
             + " 2 in for 1 3/8 in and 2 1/2 in for 1 1/2 in, to within 1/8 in, and stand at least"
-            + " 3/8 in from the edge.",
+            + " 3/8 in (9 mm) from the edge.",
         "Common practice, from memory.",
         "Stock between these is held to the nearest. Screws of one joint are held against each"
             + " other by crowded-fasteners.");
@@ -84,7 +87,7 @@ final class PocketScrewFit implements Check {
                       .formatted(format.formatWithUnit(wanted))));
     }
     Length edge = toEdge(part, pockets);
-    if (edge.isShorterThan(FROM_EDGE)) {
+    if (edge.isShorterThan(fromEdge(format))) {
       found.add(
           Diagnostic.warning(
                   code(),
@@ -94,7 +97,7 @@ final class PocketScrewFit implements Check {
               .also(part.at(), part.name() + " is defined here")
               .hint(
                   "leave %s or more: take fewer, or a wider part"
-                      .formatted(format.formatWithUnit(FROM_EDGE))));
+                      .formatted(format.formatWithUnit(fromEdge(format)))));
     }
     return found.stream();
   }

@@ -126,9 +126,8 @@ final class SheetInSlot implements Check {
                                 format.formatWithUnit(slots.getFirst().width()),
                                 slots.size(),
                                 range(nominal, tolerance)))
-                    .hint(
-                        "measure the sheet before you cut the first slot, and write `measured:` to"
-                            + " the stock"));
+                    .hint("measure the sheet before you cut the first slot")
+                    .hint("write what it measures to the stock as `measured:`"));
   }
 
   private static String range(double nominal, Tolerance tolerance) {

@@ -14,6 +14,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
+import storyrod.measure.Unit;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -27,6 +28,9 @@ import storyrod.wood.StockWood;
 final class ShelfSag implements Check {
   /** 0.02 in for each foot of span. */
   private static final double LIMIT = 0.02 / 12;
+
+  /** The pound avoirdupois is 0.45359237 kg exactly (international agreement of 1959). */
+  private static final double KG_PER_POUND = 0.45359237;
 
   private static final double GRAVITY = 9.80665;
   private static final Length NEAR = Length.mm(1);
@@ -149,6 +153,12 @@ final class ShelfSag implements Check {
         && !strip.box().on(shelf.width()).overlaps(shelf.box().on(shelf.width()));
   }
 
+  private static String load(Piece piece, double kg) {
+    return piece.description().format().unit() == Unit.INCH
+        ? String.format(Locale.ROOT, "%.0f lb", kg / KG_PER_POUND)
+        : String.format(Locale.ROOT, "%.0f kg", kg);
+  }
+
   private Diagnostic unknown(Part shelf, Located<Rational> load) {
     return Diagnostic.advice(
             "unknown-modulus",
@@ -165,11 +175,11 @@ final class ShelfSag implements Check {
     return Diagnostic.warning(
             code(),
             load.at(),
-            "%s bends by %s under %s kg over a span of %s, and by %s in time; %s would pass"
+            "%s bends by %s under %s over a span of %s, and by %s in time; %s would pass"
                 .formatted(
                     shelf.name(),
                     print.print(sag),
-                    String.format(Locale.ROOT, "%.0f", load.value().toDouble()),
+                    load(piece, load.value().toDouble()),
                     print.print(span.longestMm()),
                     print.print(sag * Beam.CREEP),
                     print.print(limit)))

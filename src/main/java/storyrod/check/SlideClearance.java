@@ -11,6 +11,7 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -38,18 +39,19 @@ final class SlideClearance implements Check {
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
+    Nesting nesting = Nesting.of(piece);
     List<Diagnostic> found = new ArrayList<>();
     for (HardwareEntry entry : piece.description().hardware()) {
       ItemEntry item = piece.description().items().get(entry.item().value());
       if (item.kind().isSlide() && item.sideClearance().isPresent()) {
-        check(piece, entry, found);
+        found.addAll(findings(piece, entry, HungParts.of(piece, nesting, entry)));
       }
     }
     return found;
   }
 
-  private void check(Piece piece, HardwareEntry entry, List<Diagnostic> found) {
-    HungParts hung = HungParts.of(piece, entry);
+  private List<Diagnostic> findings(Piece piece, HardwareEntry entry, HungParts hung) {
+    List<Diagnostic> found = new ArrayList<>();
     for (Part side : hung.hung()) {
       Length needed = needed(piece, entry, side);
       for (Part post : hung.others()) {
@@ -58,6 +60,7 @@ final class SlideClearance implements Check {
             .ifPresent(gap -> found.add(finding(piece, entry, new Sides(side, post), gap)));
       }
     }
+    return found;
   }
 
   /** An under-mounted slide reaches from the case to the inside of the drawer's side. */

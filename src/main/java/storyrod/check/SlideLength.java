@@ -8,6 +8,7 @@ import storyrod.description.Diagnostic;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -28,11 +29,12 @@ final class SlideLength implements Check {
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
+    Nesting nesting = Nesting.of(piece);
     List<Diagnostic> found = new ArrayList<>();
     for (HardwareEntry entry : piece.description().hardware()) {
       ItemEntry item = piece.description().items().get(entry.item().value());
       if (item.kind().isSlide() && item.length().isPresent()) {
-        HungParts.of(piece, entry).hung().stream()
+        HungParts.of(piece, nesting, entry).hung().stream()
             .filter(side -> side.thickness() == Axis.X)
             .filter(side -> item.length().get().isLongerThan(side.box().size(Axis.Y)))
             .forEach(side -> found.add(finding(piece, entry, side)));

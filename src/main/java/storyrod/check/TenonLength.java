@@ -4,6 +4,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import storyrod.description.Diagnostic;
+import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
@@ -55,9 +56,33 @@ final class TenonLength implements Check {
                           format.formatWithUnit(thereOf(tenon, into))))
               .also(into.at(), into.name() + " is defined here")
               .hint(
-                  "make it at least %s long (common practice)"
-                      .formatted(format.formatWithUnit(least))));
+                  "make it at least %s long (common practice)%s"
+                      .formatted(format.formatWithUnit(least), room(tenon, into))));
     }
+  }
+
+  /** Where another mortise comes from the side, a longer tenon alone would run into it. */
+  private static String room(Cut.Tenon tenon, Part into) {
+    boolean meetsAnother =
+        into.cuts(Cut.Trench.class).stream()
+            .anyMatch(
+                cut ->
+                    cut.term().equals("mortise")
+                        && cut.from().axis() != tenon.from().axis()
+                        && cut.removed().on(into.length()).overlaps(at(tenon, into)));
+    return meetsAnother
+        ? "; another mortise comes from the side there, so take thicker wood for %s or set the two"
+                .formatted(into.name())
+            + " further out"
+        : "";
+  }
+
+  private static Range at(Cut.Tenon tenon, Part into) {
+    return into.cuts(Cut.Trench.class).stream()
+        .filter(cut -> cut.at().equals(tenon.at()) && cut.from().axis() == tenon.from().axis())
+        .map(cut -> cut.removed().on(into.length()))
+        .findFirst()
+        .orElseGet(() -> into.shoulder().on(into.length()));
   }
 
   private static Length least(Cut.Tenon tenon, Part into, boolean isInch) {

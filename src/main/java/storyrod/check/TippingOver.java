@@ -1,9 +1,11 @@
 package storyrod.check;
 
 import java.util.List;
+import java.util.Optional;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.Span;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
@@ -19,6 +21,15 @@ final class TippingOver implements Check {
 
   private static final int SHALLOW = 3;
 
+  private static final String TIE = "tie it to the wall: children climb on drawers";
+  private static final String STRAP =
+      "add an item of kind `anti-tip-strap` and name under `hardware:` the part it holds";
+  private static final String HUNG =
+      "what hangs on the wall is described there: let its `z` begin at its height over the floor";
+  private static final String WHILE_EMPTY =
+      "it stands by its own weight while it is empty; tie it to the wall all the same where children"
+          + " may be";
+
   @Override
   public String code() {
     return "tipping-over";
@@ -29,7 +40,8 @@ final class TippingOver implements Check {
     return new Explanation(
         "A piece with drawers or doors that is 27 in (686 mm) or higher, or one over 1 "
             + "m that is three times as high as deep, is tied to the wall: open drawers and a"
-            + " climbing child tip it.",
+            + " climbing child tip it. It is no more than advice where the static balance"
+            + " holds, and silent where that is found wanting.",
         "The height is from ASTM F2057-23, which 16 CFR 1261 makes law for clothing "
             + "storage in the US; the rest is our own, from memory.",
         "It is no test after that standard, and a piece that it lets pass can still " + "tip.");
@@ -37,37 +49,48 @@ final class TippingOver implements Check {
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
-    if (piece.parts().isEmpty() || hangsOnTheWall(piece) || has(piece, ItemKind.ANTI_TIP_STRAP)) {
+    if (piece.parts().isEmpty() || hangsOnTheWall(piece) || isTied(piece)) {
+      return List.of();
+    }
+    Optional<Standing> standing = Standing.of(piece);
+    if (standing.isPresent() && !standing.get().stands()) {
       return List.of();
     }
     Length height = size(piece, Axis.Z);
-    boolean opens = piece.description().hardware().stream().anyMatch(e -> opens(piece, e));
     boolean isTall =
         height.isLongerThan(TALL) && !height.isShorterThan(size(piece, Axis.Y).times(SHALLOW));
-    return (opens && !height.isShorterThan(STORAGE)) || isTall
-        ? List.of(finding(piece, height, opens))
+    return (opens(piece) && isAsHighAsTheRuleSays(piece)) || isTall
+        ? List.of(finding(piece, height, standing.isPresent()))
         : List.of();
   }
 
-  private Diagnostic finding(Piece piece, Length height, boolean opens) {
+  /** Whether a piece is so high that the rule for clothing storage may hold for it. */
+  static boolean isAsHighAsTheRuleSays(Piece piece) {
+    return !size(piece, Axis.Z).isShorterThan(STORAGE);
+  }
+
+  /** Whether anything ties it to the wall. */
+  static boolean isTied(Piece piece) {
+    return piece.description().hardware().stream()
+        .anyMatch(entry -> kind(piece, entry) == ItemKind.ANTI_TIP_STRAP);
+  }
+
+  private static boolean opens(Piece piece) {
+    return piece.description().hardware().stream()
+        .map(entry -> kind(piece, entry))
+        .anyMatch(kind -> kind.isSlide() || kind.isHinge());
+  }
+
+  private Diagnostic finding(Piece piece, Length height, boolean stands) {
+    boolean opens = opens(piece);
     String why = opens ? "has drawers or doors" : "is three times as high as deep or more";
-    return Diagnostic.warning(
-            code(),
-            piece.description().about().project().at(),
-            "the piece is %s high and %s, but nothing ties it to the wall"
-                .formatted(piece.description().format().formatWithUnit(height), why))
-        .hint(
-            "add an item of kind `anti-tip-strap` and name under `hardware:` the part it holds;"
-                + " children climb on drawers");
-  }
-
-  private static boolean opens(Piece piece, HardwareEntry entry) {
-    ItemKind kind = kind(piece, entry);
-    return kind.isSlide() || kind.isHinge();
-  }
-
-  private static boolean has(Piece piece, ItemKind kind) {
-    return piece.description().hardware().stream().anyMatch(e -> kind(piece, e) == kind);
+    String message =
+        "the piece is %s high and %s, but nothing ties it to the wall"
+            .formatted(piece.description().format().formatWithUnit(height), why);
+    Span at = piece.description().about().project().at();
+    return opens && stands
+        ? Diagnostic.advice(code(), at, message).hint(WHILE_EMPTY).hint(STRAP)
+        : Diagnostic.warning(code(), at, message).hint(TIE).hint(STRAP).hint(HUNG);
   }
 
   private static ItemKind kind(Piece piece, HardwareEntry entry) {
@@ -75,7 +98,7 @@ final class TippingOver implements Check {
   }
 
   /** Its lowest part is above the floor, which is at 0. */
-  private static boolean hangsOnTheWall(Piece piece) {
+  static boolean hangsOnTheWall(Piece piece) {
     return low(piece, Axis.Z).isPositive();
   }
 

@@ -18,8 +18,9 @@ final class TooWideForPlaner implements Check {
   @Override
   public Explanation explanation() {
     return new Explanation(
-        "A solid part wider than the shop's planer cannot be run through it after a " + "glue-up.",
-        "Follows from the shop's machines.",
+        "A solid part wider than the shop's planer cannot be run through it after a glue-up. The"
+            + " hint names what remains by what the shop has.",
+        "Follows from the shop's machines; the ways round it are common practice.",
         "It reads the planer's width from the description, or takes 13 in.");
   }
 
@@ -31,11 +32,13 @@ final class TooWideForPlaner implements Check {
         .filter(part -> part.stock().kind() == StockKind.SOLID)
         .filter(part -> piece.keptAs(part.name()).isEmpty())
         .filter(part -> part.finishedWidth().isLongerThan(planer))
-        .map(part -> finding(part, planer, piece.description().format()))
+        .map(part -> finding(piece, part, planer))
         .toList();
   }
 
-  private Diagnostic finding(Part part, Length planer, LengthFormat format) {
+  private Diagnostic finding(Piece piece, Part part, Length planer) {
+    LengthFormat format = piece.description().format();
+    Routes routes = new Routes(piece);
     return Diagnostic.advice(
             code(),
             part.at(),
@@ -45,7 +48,7 @@ final class TooWideForPlaner implements Check {
                     format.formatWithUnit(part.finishedWidth()),
                     format.formatWithUnit(planer)))
         .hint(
-            "plane staves to thickness before the glue-up and level the seams by hand, with a wide"
-                + " drum sander, or with a router on a sled");
+            "plane staves to thickness before the glue-up and level the seams "
+                + Routes.oneOf(routes.levelling(part.finishedWidth())));
   }
 }

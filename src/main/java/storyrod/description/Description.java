@@ -207,11 +207,6 @@ public record Description(
     public boolean isTopFastener() {
       return this == TOP_FASTENER || this == ROTATING_FASTENER || this == BUTTON;
     }
-
-    /** Whether it lies in both parts of a joint and is driven from neither. */
-    public boolean isInsert() {
-      return this == DOWEL || this == BISCUIT || this == LOOSE_TENON;
-    }
   }
 
   /**
@@ -268,9 +263,27 @@ public record Description(
     }
   }
 
-  /** The finish: what, how often, and whether it has been tried on this wood. */
+  /**
+   * The finish: what, how often, and whether it has been tried on this wood.
+   *
+   * @param how it is put on, a word of {@link #HOW}
+   */
   public record FinishEntry(
-      Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {}
+      Span at,
+      String product,
+      int coats,
+      int dryHours,
+      int sandTo,
+      Optional<String> triedOn,
+      Optional<String> how) {
+    public static final List<String> HOW = List.of("wiped", "brushed", "sprayed");
+
+    /** A finish that is put on as its label says. */
+    public FinishEntry(
+        Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {
+      this(at, product, coats, dryHours, sandTo, triedOn, Optional.empty());
+    }
+  }
 
   public Optional<PartEntry> part(String name) {
     return parts.stream().filter(part -> part.name().equals(name)).findFirst();

@@ -285,6 +285,7 @@ final class DescriptionBuilder {
         count(entry, "coats", 3),
         count(entry, "dry-hours", 24),
         count(entry, "sand-to", 180),
-        entry.find("tried-on", String.class));
+        entry.find("tried-on", String.class),
+        entry.find("how", String.class));
   }
 }

@@ -5,21 +5,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import storyrod.geometry.Face;
+import storyrod.geometry.Turn;
 import storyrod.measure.Length;
 
 /**
  * One entry as read: its kind, its place, and its values by key, each of the Java type that {@link
  * ValueType} names. A value that is asked for must be among the kind's keys.
+ *
+ * @param turn how the frame in which it was written lies in that of the piece; its values are
+ *     placed already, and only what holds if nothing is said has to ask for it
  */
-public record Entry(String kind, Span at, Map<String, Located<?>> values) {
+public record Entry(String kind, Span at, Map<String, Located<?>> values, Turn turn) {
   public Entry {
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+  }
+
+  /** An entry in the frame in which it was written. */
+  Entry(String kind, Span at, Map<String, Located<?>> values) {
+    this(kind, at, values, Turn.NONE);
+  }
+
+  /** Where the face looks in the piece that has this name where the entry was written. */
+  public Face placed(Face own) {
+    return turn.of(own);
   }
 
   Entry with(String key, Entry value) {
     Map<String, Located<?>> more = new LinkedHashMap<>(values);
     more.put(key, new Located<>(value, value.at()));
-    return new Entry(kind, at, more);
+    return new Entry(kind, at, more, turn);
   }
 
   public boolean has(String key) {

@@ -36,7 +36,7 @@ final class EntryPlacer {
     turnRow(entry, placed);
     turnAngle(entry, placed);
     placeAlong(entry, placed);
-    return new Entry(entry.kind(), entry.at(), placed);
+    return new Entry(entry.kind(), entry.at(), placed, placement.turn());
   }
 
   private String key(String key, Object value) {

@@ -183,7 +183,7 @@ final class FormulaParser {
           at.from(),
           scanner.at(),
           "round-up takes one number, found " + arguments.size(),
-          "write one of them, as in `round-up(depth / 5)`");
+          "write one of them, as in `round-up(depth / widest)`");
     }
     return call;
   }

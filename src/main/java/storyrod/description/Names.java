@@ -200,7 +200,21 @@ final class Names {
         Nearest.to(name, own)
             .or(() -> Nearest.to(name, StartSet.names()))
             .map(Names::meant)
-            .orElseGet(() -> listed(own)));
+            .orElseGet(() -> ofTheTool(name, own)));
+  }
+
+  /** Items that come with the tool and have in their names what was written; else how they run. */
+  private static String ofTheTool(String name, List<String> own) {
+    List<String> alike = StartSet.alike(name);
+    if (!alike.isEmpty()) {
+      return alike.size() == 1
+          ? meant(alike.getFirst())
+          : "with the tool come " + String.join(", ", alike.stream().limit(MOST_LISTED).toList());
+    }
+    String described = own.isEmpty() ? "" : listed(own) + "; ";
+    return described
+        + "describe it under `items:`, or take one that comes with the tool, named by kind and size"
+        + " as `wood-screw-8-1-1-4` is; `storyrod reference` lists them";
   }
 
   /** One of a few words. */

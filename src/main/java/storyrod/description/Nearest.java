@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
-final class Nearest {
+public final class Nearest {
   private static final int LONGEST = 60;
   private static final int MOST_SEEN = 1000;
   private static final int MOST_TRIED = 500;
@@ -13,7 +13,7 @@ final class Nearest {
   private Nearest() {}
 
   /** The nearest of some words, if one is near enough to be a slip of the finger. */
-  static Optional<String> to(String word, Collection<String> words) {
+  public static Optional<String> to(String word, Collection<String> words) {
     int allowed = Math.min(3, (word.length() + 1) / 3);
     return words.stream()
         .limit(MOST_SEEN)

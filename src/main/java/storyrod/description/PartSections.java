@@ -50,10 +50,11 @@ final class PartSections {
               Key.required("count", new Count(0), "How many; none is possible."),
               Key.optional("along", new AxisName(), "The axis along which they follow each other."),
               Key.optional("over", RANGE, "The space that they share."),
-              Key.optional("gap", ALLOWANCE, "Between two that share the space, nothing if left"),
+              Key.optional("gap", ALLOWANCE, "What is left free between two that share the space."),
               Key.optional("shorter-by", ALLOWANCE, "What each is shorter than the one before."),
               Key.optional("longer-by", ALLOWANCE, "What each is longer than the one before."),
-              Key.optional("size", LENGTH, "Their own size, with equal gaps before and after each"),
+              Key.optional(
+                  "size", LENGTH, "Their own size, with equal gaps before and after each."),
               Key.optional("first", new LengthValue(true), "Where the first one begins."),
               Key.optional("step", LENGTH, "From where one begins to where the next begins."),
               Key.optional(

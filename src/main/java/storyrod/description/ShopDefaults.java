@@ -8,8 +8,6 @@ import storyrod.measure.Unit;
 /** What a shop is taken to be where its description says nothing; all common practice. */
 record ShopDefaults(Unit unit) {
   private static final Length KERF = Length.inch(1, 8);
-  private static final Length EXTRA_LENGTH = Length.inches(1);
-  private static final Length EXTRA_WIDTH = Length.inch(1, 4);
   private static final Length PLANER_WIDTH = Length.inches(13);
   private static final int WASTE_PERCENT = 20;
   private static final int CLAMPS = 6;
@@ -20,9 +18,9 @@ record ShopDefaults(Unit unit) {
             () -> new Entry("shop", Span.startOf(new SourceText("", "")), new LinkedHashMap<>()));
     return new ShopEntry(
         shop.findLength("kerf").orElse(KERF),
-        shop.findLength("edge-trim").orElseGet(this::edgeTrim),
-        shop.findLength("extra-length").orElse(EXTRA_LENGTH),
-        shop.findLength("extra-width").orElse(EXTRA_WIDTH),
+        shop.findLength("edge-trim").orElseGet(() -> in(Length.inch(1, 4), 6)),
+        shop.findLength("extra-length").orElseGet(() -> in(Length.inches(1), 25)),
+        shop.findLength("extra-width").orElseGet(() -> in(Length.inch(1, 4), 6)),
         shop.findLength("planer-width").orElse(PLANER_WIDTH),
         shop.find("waste-percent", Integer.class).orElse(WASTE_PERCENT),
         shop.find("clamps", Integer.class).orElse(CLAMPS),
@@ -30,19 +28,19 @@ record ShopDefaults(Unit unit) {
         machines(shop));
   }
 
-  private static ShopMachines machines(Entry shop) {
+  private ShopMachines machines(Entry shop) {
     return new ShopMachines(
         shop.findLength("jointer-width"),
         shop.findLength("drum-sander-width"),
         shop.findLength("crosscut"),
-        shop.findLength("shortest").orElse(ShopMachines.USUAL.shortest()),
+        shop.findLength("shortest").orElseGet(() -> in(ShopMachines.USUAL.shortest(), 300)),
         shop.list("without", String.class));
   }
 
-  private Length edgeTrim() {
+  private Length in(Length inches, int millimetres) {
     return switch (unit) {
-      case INCH -> Length.inch(1, 4);
-      case MM -> Length.mm(6);
+      case INCH -> inches;
+      case MM -> Length.mm(millimetres);
     };
   }
 }

@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import storyrod.measure.Length;
 
@@ -26,5 +27,15 @@ public record ShopMachines(
 
   public ShopMachines {
     without = List.copyOf(without);
+  }
+
+  /** Whether a tool is among those that the shop does not have; spaces and hyphens aside. */
+  public boolean lacks(String tool) {
+    return without.stream().anyMatch(each -> letters(each.value()).equals(letters(tool)));
+  }
+
+  /** A tool's name by its letters only: {@code Band saw} and {@code band-saw} are one tool. */
+  public static String letters(String tool) {
+    return tool.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "");
   }
 }

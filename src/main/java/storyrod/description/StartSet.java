@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import storyrod.description.Node.Mapping;
@@ -31,8 +32,21 @@ final class StartSet {
     }
   }
 
+  static List<Member> members() {
+    return ITEMS.members();
+  }
+
   static List<String> names() {
     return ITEMS.members().stream().map(member -> member.key().text()).toList();
+  }
+
+  /** The names that end in a word as it was written, else those that have it in them. */
+  static List<String> alike(String written) {
+    String word = written.replace('/', '-').replace(' ', '-').toLowerCase(Locale.ROOT);
+    List<String> ends = names().stream().filter(name -> name.endsWith("-" + word)).toList();
+    return ends.isEmpty()
+        ? names().stream().filter(name -> ("-" + name).contains("-" + word)).toList()
+        : ends;
   }
 
   /** An item, known from then on in the whole project. */

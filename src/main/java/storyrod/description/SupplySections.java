@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.List;
+import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
@@ -86,6 +87,7 @@ final class SupplySections {
           "What the piece is finished with.",
           List.of(
               Key.required("product", TEXT, "What is put on."),
+              Key.optional("how", new Choice(FinishEntry.HOW), "How it is put on."),
               Key.optional("coats", new Count(1), "How many coats.").standard("3"),
               Key.optional("dry-hours", new Count(0), "Hours between coats.").standard("24"),
               Key.optional("sand-to", new Count(1), "The last grit before it.").standard("180"),
@@ -100,9 +102,9 @@ final class SupplySections {
               Key.optional("edge-trim", ALLOWANCE, "Cut off each edge of a sheet first.")
                   .standard("1/4 in", "6 mm"),
               Key.optional("extra-length", ALLOWANCE, "What a rough part is longer.")
-                  .standard("1 in"),
+                  .standard("1 in", "25 mm"),
               Key.optional("extra-width", ALLOWANCE, "What a rough part is wider.")
-                  .standard("1/4 in"),
+                  .standard("1/4 in", "6 mm"),
               Key.optional("planer-width", LENGTH, "The widest board that the planer takes.")
                   .standard("13 in"),
               Key.optional(
@@ -121,7 +123,7 @@ final class SupplySections {
                   "drum-sander-width", LENGTH, "The widest board that the drum sander takes."),
               Key.optional("crosscut", LENGTH, "The widest board that is crosscut in one go."),
               Key.optional("shortest", LENGTH, "The shortest board for jointer and planer.")
-                  .standard("12 in"),
+                  .standard("12 in", "300 mm"),
               Key.optional(
                   "without",
                   new OneOrMore(TEXT),

@@ -9,6 +9,7 @@ import storyrod.description.Assembly.Frame;
 import storyrod.description.Cell.Derivation;
 import storyrod.description.Cell.Side;
 import storyrod.description.Cell.Use;
+import storyrod.description.Expression.Stretch;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Scope.Instance;
@@ -85,7 +86,7 @@ final class Uses {
         place.isPresent()
             ? rounded(from, at, Side.WHOLE)
             : Cell.of(from, at, outside, Value.length(Rational.ZERO));
-    return new Ends(start, after(to, at, start, extentOf(inside, own)));
+    return new Ends(start, after(to, at, start, extentOf(inside, own, entry)));
   }
 
   private void needsExtent(Scope inside, Axis own, Scalar at) {
@@ -138,11 +139,26 @@ final class Uses {
             List.of(from, extent), have -> have.getFirst().plus(Assembly.rounded(have.getLast()))));
   }
 
-  /** What the description itself says of its extent. */
-  private static Cell extentOf(Scope inside, Axis own) {
+  /** What the description itself says of its extent; a fault where it is asked for and unsaid. */
+  private Cell extentOf(Scope inside, Axis own, Mapping entry) {
     String name = extent(own);
-    return Optional.ofNullable(inside.values().get(name))
-        .orElseGet(() -> Cell.broken(name, Span.startOf(new SourceText("", "")), inside));
+    Cell said = inside.values().get(name);
+    if (said != null) {
+      return said;
+    }
+    return entry.get("use").orElse(entry) instanceof Scalar use && !inside.isUnread()
+        ? Cell.length(name, use, outside, new Derivation(List.of(), have -> unsaid(use, own)))
+        : Cell.broken(name, entry.at(), inside);
+  }
+
+  private static Rational unsaid(Scalar use, Axis own) throws FormulaFault {
+    throw new FormulaFault(
+        "no-extent",
+        new Stretch(0, use.text().length()),
+        "%s has no size '%s', so nothing says how far it reaches on its own %s"
+            .formatted(Quote.of(use.text()), extent(own), own.word()),
+        "give it that size: by it a mirrored or turned sub-assembly is placed, and its far face is"
+            + " found");
   }
 
   /** The sizes that say how far it reaches are needed to place it, before its other names. */

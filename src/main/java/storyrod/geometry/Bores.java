@@ -87,10 +87,13 @@ final class Bores {
     collect(node.getPlus(), bore, below(stretch, -start, -slope), wood);
   }
 
-  /** The part of a stretch where {@code start + slope * t} is negative. */
+  /**
+   * The part of a stretch where {@code start + slope * t} is negative; all of it where the axis
+   * lies in the plane, for there may be wood on both of its sides.
+   */
   private static Stretch below(Stretch stretch, double start, double slope) {
     if (Math.abs(slope) < 1e-12) {
-      return start < 0 ? stretch : new Stretch(0, 0);
+      return start < ON_ONE_LINE_MM ? stretch : new Stretch(0, 0);
     }
     double zero = -start / slope;
     return slope > 0

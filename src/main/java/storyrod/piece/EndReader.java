@@ -201,8 +201,9 @@ final class EndReader {
     Vector3D at;
     Vector3D normal;
     if (level.isPresent()) {
-      at = Vector3D.of(0, 0, level.get().toMm());
-      normal = Face.TOP.normal();
+      Face up = entry.placed(Face.TOP);
+      at = Face.of(up.axis(), 1).normal().multiply(level.get().toMm());
+      normal = up.normal();
     } else {
       FaceRef to = entry.face("to");
       Blank other = blanks.get(to.part());

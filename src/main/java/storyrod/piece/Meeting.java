@@ -4,6 +4,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
@@ -50,6 +51,15 @@ public record Meeting(
     return face.opposite();
   }
 
+  /** Of some faces, by their names where the joint was written, the one that lies on an axis. */
+  public Face onAxis(Axis axis, Face... own) {
+    return Stream.of(own)
+        .map(entry::placed)
+        .filter(face -> face.axis() == axis)
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("bug: no such face lies on " + axis));
+  }
+
   public Optional<ItemEntry> item(String key) {
     return entry.find(key, String.class).map(items::item);
   }
@@ -78,9 +88,13 @@ public record Meeting(
     return at;
   }
 
-  /** The contact's longer axis, along which fasteners are spread. */
+  /** The contact's longer axis, along which fasteners are spread; the first of two equal ones. */
   public Axis longerAxis() {
-    List<Axis> both = List.of(Axis.values()).stream().filter(each -> each != axis()).toList();
+    List<Axis> both =
+        Stream.of(Face.RIGHT, Face.BACK, Face.TOP)
+            .map(face -> entry.placed(face).axis())
+            .filter(each -> each != axis())
+            .toList();
     Axis one = both.getFirst();
     Axis two = both.getLast();
     return contact.size(one).isShorterThan(contact.size(two)) ? two : one;

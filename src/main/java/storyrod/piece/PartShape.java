@@ -19,10 +19,7 @@ import storyrod.measure.Length;
  * corner, the part turned so that its key comes first among the four ways in which its box can lie.
  */
 final class PartShape {
-  /**
-   * Points between the ends of arcs, and tails, are compared to 0.02 mm: mirror images may differ
-   * by a tick.
-   */
+  /** Places are compared to 0.02 mm: rounded to ticks, mirror images may differ by one. */
   private static final long ROUGH = Length.TICKS_PER_MM / 50;
 
   private final Part part;
@@ -68,14 +65,25 @@ final class PartShape {
   }
 
   private String least(boolean mirrored) {
-    List<String> ways = new ArrayList<>();
+    return head()
+        + Collections.min(
+            flips(mirrored).stream().map(flips -> String.join("; ", lines(flips))).toList());
+  }
+
+  /** What is cut, line by line, in each of the four ways in which the part can lie. */
+  List<List<String>> ways(boolean mirrored) {
+    return flips(isOddFrame() != mirrored).stream().map(this::lines).toList();
+  }
+
+  private static List<boolean[]> flips(boolean mirrored) {
+    List<boolean[]> ways = new ArrayList<>();
     for (int turn = 0; turn < 4; turn++) {
       boolean flipU = turn == 1 || turn == 2;
       boolean flipV = turn == 1 || turn == 3;
       boolean flipW = (turn == 2 || turn == 3) != mirrored;
-      ways.add(written(new boolean[] {flipU, flipV, flipW}));
+      ways.add(new boolean[] {flipU, flipV, flipW});
     }
-    return head() + Collections.min(ways);
+    return ways;
   }
 
   private String head() {
@@ -87,7 +95,7 @@ final class PartShape {
             part.finishedThickness().ticks());
   }
 
-  private String written(boolean[] flips) {
+  private List<String> lines(boolean[] flips) {
     List<String> cuts = new ArrayList<>();
     for (Cut cut : part.cuts()) {
       switch (cut) {
@@ -115,15 +123,13 @@ final class PartShape {
       }
     }
     Collections.sort(cuts);
-    return String.join("; ", cuts);
+    return cuts;
   }
 
   private String box(Box box, boolean[] flips) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < 3; i++) {
-      long from = place(i, box.on(axes.get(i)).from(), flips);
-      long to = place(i, box.on(axes.get(i)).to(), flips);
-      text.append(' ').append(Math.min(from, to)).append(':').append(Math.max(from, to));
+      text.append(' ').append(ends(i, box.on(axes.get(i)), flips));
     }
     return text.toString();
   }
@@ -139,7 +145,7 @@ final class PartShape {
 
   private String housing(Slanted.Housing housing, boolean[] flips) {
     int across = axes.indexOf(housing.across());
-    return "housing %s %d:%s %s %d"
+    return "housing %s across%d %s %s %d"
         .formatted(
             face(housing.from(), flips),
             across,
@@ -153,10 +159,7 @@ final class PartShape {
     List<String> tails =
         dovetails.tails().stream()
             .map(
-                tail ->
-                    roughly(across, tail.narrow(), flips)
-                        + " "
-                        + roughly(across, tail.wide(), flips))
+                tail -> ends(across, tail.narrow(), flips) + " " + ends(across, tail.wide(), flips))
             .sorted()
             .toList();
     return "dovetails %s %s%s %s"
@@ -167,21 +170,15 @@ final class PartShape {
             tails);
   }
 
-  private String roughly(int axis, Range range, boolean[] flips) {
-    long from = Math.floorDiv(place(axis, range.from(), flips) + ROUGH / 2, ROUGH);
-    long to = Math.floorDiv(place(axis, range.to(), flips) + ROUGH / 2, ROUGH);
-    return Math.min(from, to) + ":" + Math.max(from, to);
-  }
-
   private String spline(SplineSlot slot, boolean[] flips) {
     int along = axes.indexOf(slot.along());
     List<String> corners =
         slot.profile().segments().stream()
-            .map(side -> places(side.from(), slot.along(), flips, ROUGH))
+            .map(side -> places(side.from(), slot.along(), flips))
             .sorted()
             .toList();
     return "spline %s %d:%s %s"
-        .formatted(face(slot.from(), flips), along, roughly(along, slot.run(), flips), corners);
+        .formatted(face(slot.from(), flips), along, ends(along, slot.run(), flips), corners);
   }
 
   private String ends(int axis, Range range, boolean[] flips) {
@@ -204,11 +201,11 @@ final class PartShape {
     for (Segment segment : shaped.contour().segments()) {
       String middle =
           segment instanceof Segment.Arc arc
-              ? places(arc.through(), shaped.from().axis(), flips, ROUGH)
+              ? places(arc.through(), shaped.from().axis(), flips)
               : "";
       List<String> ends =
           Stream.of(segment.from(), segment.to())
-              .map(end -> places(end, shaped.from().axis(), flips, 1))
+              .map(end -> places(end, shaped.from().axis(), flips))
               .sorted()
               .toList();
       segments.add(ends.get(0) + " (" + middle + ") " + ends.get(1));
@@ -218,12 +215,11 @@ final class PartShape {
     return "shaped " + shaped.inside() + through + ": " + String.join(", ", segments);
   }
 
-  private String places(Point point, Axis normal, boolean[] flips, long step) {
+  private String places(Point point, Axis normal, boolean[] flips) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < 3; i++) {
       if (axes.get(i) != normal) {
-        long at = place(i, point.on(axes.get(i)), flips);
-        text.append(' ').append(Math.floorDiv(at + step / 2, step));
+        text.append(' ').append(place(i, point.on(axes.get(i)), flips));
       }
     }
     return text.toString();
@@ -277,9 +273,10 @@ final class PartShape {
     return axis + ((face.sign() > 0) != flips[axis] ? "+" : "-");
   }
 
-  /** The distance in ticks from the corner that the flips make the first. */
+  /** The distance in ticks from the corner that the flips make the first, in steps of 0.02 mm. */
   private long place(int axis, Length at, boolean[] flips) {
     var range = part.box().on(axes.get(axis));
-    return (flips[axis] ? range.to().minus(at) : at.minus(range.from())).ticks();
+    Length off = flips[axis] ? range.to().minus(at) : at.minus(range.from());
+    return Math.floorDiv(off.ticks() + ROUGH / 2, ROUGH) * ROUGH;
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import storyrod.description.Description;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
+import storyrod.description.Description.StockKind;
 import storyrod.description.PartEntry;
 import storyrod.measure.Length;
 
@@ -21,6 +22,9 @@ public record Piece(
     List<Mark> marks,
     List<Joint> joints,
     List<KeptCutout> kept) {
+  /** Wider than this a board is glued up from narrower ones (common practice). */
+  private static final Length WIDEST_BOARD = Length.inches(8);
+
   public Piece {
     kept = List.copyOf(kept);
     parts = List.copyOf(parts);
@@ -76,6 +80,14 @@ public record Piece(
   /** How many staves a part is glued up from, where its description says so. */
   public Optional<Integer> staves(Part part) {
     return description.part(part.name()).flatMap(PartEntry::staves);
+  }
+
+  /** Whether a part is glued up from several boards. */
+  public boolean isPanel(Part part) {
+    boolean isSolid = part.stock().kind() == StockKind.SOLID;
+    Length widest = WIDEST_BOARD.min(description.shop().planerWidth());
+    return isSolid
+        && staves(part).map(count -> count > 1).orElse(blankWidth(part).isLongerThan(widest));
   }
 
   /**

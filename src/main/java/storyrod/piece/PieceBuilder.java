@@ -38,6 +38,7 @@ import storyrod.piece.JointEffect.CutIn;
 public final class PieceBuilder {
   private final Description description;
   private final Diagnostics diagnostics;
+  private final Map<String, String> assemblyOf;
   private final Map<String, Blank> blanks = new LinkedHashMap<>();
   private final Map<String, List<Cut>> cuts = new LinkedHashMap<>();
   private final List<Joint> joints = new ArrayList<>();
@@ -46,6 +47,7 @@ public final class PieceBuilder {
   private PieceBuilder(Description description, Diagnostics diagnostics) {
     this.description = description;
     this.diagnostics = diagnostics;
+    this.assemblyOf = assemblyOf(description);
   }
 
   /** The piece, or nothing if a joint or a cut is at fault; all such faults are reported. */
@@ -264,7 +266,7 @@ public final class PieceBuilder {
         blank.entry().title(),
         "",
         false,
-        assemblyOf(blank.name()),
+        Optional.ofNullable(assemblyOf.get(blank.name())),
         blank.stock(),
         blank.shoulder(),
         blank.box(),
@@ -277,10 +279,11 @@ public final class PieceBuilder {
         blank.at());
   }
 
-  private Optional<String> assemblyOf(String part) {
-    return description.assemblies().values().stream()
-        .filter(assembly -> assembly.parts().contains(part))
-        .map(AssemblyEntry::name)
-        .findFirst();
+  private static Map<String, String> assemblyOf(Description description) {
+    Map<String, String> assemblies = new LinkedHashMap<>();
+    for (AssemblyEntry assembly : description.assemblies().values()) {
+      assembly.parts().forEach(part -> assemblies.put(part, assembly.name()));
+    }
+    return assemblies;
   }
 }

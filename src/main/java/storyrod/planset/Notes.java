@@ -22,10 +22,12 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
 
   static Notes of(PlanSet set, StepPages steps, Texts texts) {
     return new Notes(
-        cautions(steps),
-        set.findings().stream()
-            .map(each -> finding(each, new ReaderNames(set.piece(), texts), texts))
-            .toList());
+        cautions(steps), findings(set.findings(), new ReaderNames(set.piece(), texts), texts));
+  }
+
+  /** The findings, each told once: those of equal parts are the same sentence to a reader. */
+  static List<Finding> findings(List<Diagnostic> found, ReaderNames names, Texts texts) {
+    return found.stream().map(each -> finding(each, names, texts)).distinct().toList();
   }
 
   private static List<Caution> cautions(StepPages steps) {

@@ -144,6 +144,7 @@ record Pages(
   private Map<String, Object> finish(FinishEntry entry) {
     Map<String, Object> finish = new LinkedHashMap<>();
     finish.put("product", Texts.capital(entry.product()));
+    finish.put("how", entry.how().orElse(""));
     finish.put("coats", entry.coats());
     finish.put("dryHours", entry.dryHours());
     finish.put("sandTo", entry.sandTo());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.description.EntryType;
 import storyrod.description.Examples;
@@ -11,8 +12,13 @@ import storyrod.description.Key;
 import storyrod.description.Kinds;
 import storyrod.description.Meaning;
 import storyrod.description.SourceText;
+import storyrod.description.TradeItem;
 import storyrod.description.ValueType;
 import storyrod.description.Vocabulary;
+import storyrod.wood.SheetMaterial;
+import storyrod.wood.SheetMaterials;
+import storyrod.wood.Species;
+import storyrod.wood.SpeciesTable;
 
 /**
  * The page from which the language can be learnt, made from the lists that the reader reads by:
@@ -55,8 +61,17 @@ public final class Reference {
     data.put("cuts", reference.kinds(CUT));
     data.put("shapes", reference.kinds(SHAPE));
     data.put("verbs", vocabulary.operations());
+    data.put("tradeItems", tradeItems());
+    data.put("woods", SpeciesTable.all().stream().map(Species::name).toList());
+    data.put("sheets", SheetMaterials.all().stream().map(SheetMaterial::name).toList());
     data.put("subAssemblies", sources.subAssemblies().stream().map(ShippedPage::of).toList());
     return Templates.SHARED.render("reference/page.ftl", data);
+  }
+
+  /** The items that come with the tool, by their kinds. */
+  private static Map<String, List<TradeItem>> tradeItems() {
+    return TradeItem.all().stream()
+        .collect(Collectors.groupingBy(TradeItem::kind, LinkedHashMap::new, Collectors.toList()));
   }
 
   /** A kind of entry; the places are where it is written. */

@@ -99,6 +99,7 @@ final class StepData {
     Map<String, Object> data = new LinkedHashMap<>();
     Optional<FinishEntry> finish = piece.description().finish();
     data.put("product", finish.map(FinishEntry::product).orElse(""));
+    data.put("how", finish.flatMap(FinishEntry::how).orElse(""));
     data.put("coats", finish.map(FinishEntry::coats).orElse(0));
     data.put("sandTo", finish.map(FinishEntry::sandTo).orElse(0));
     data.put("dry", new Durations(words).spoken(finish.map(FinishEntry::dryHours).orElse(0) * 60));

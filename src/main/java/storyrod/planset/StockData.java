@@ -11,9 +11,6 @@ import storyrod.piece.Piece;
 
 /** The values of a step that mills parts or cuts them to size: their stock and its limits. */
 record StockData(Piece piece, PartPhrases phrases) {
-  /** Shorter than this a board is not safe in a jointer or planer (common practice). */
-  private static final Length SHORTEST = Length.inches(12);
-
   Map<String, Object> of(Step step) {
     Part part = piece.part(step.operations().getFirst().target());
     List<String> names = step.targets();
@@ -42,7 +39,8 @@ record StockData(Piece piece, PartPhrases phrases) {
   }
 
   private boolean isShort(String name) {
-    return piece.part(name).finishedLength().isShorterThan(SHORTEST);
+    Length shortest = piece.description().shop().machines().shortest();
+    return piece.part(name).finishedLength().isShorterThan(shortest);
   }
 
   private boolean isTooWide(String name) {

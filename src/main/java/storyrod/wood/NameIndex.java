@@ -12,7 +12,8 @@ import java.util.Set;
 
 /**
  * Finds entries by name without regard to case. {@code ash, white} is also found as {@code white
- * ash}, and {@code maple, sugar (hard)} also without what stands in parentheses.
+ * ash}, and {@code maple, sugar (hard)} also without what stands in parentheses, or by it: {@code
+ * hard maple}.
  */
 final class NameIndex<T> {
   private static final int SUGGESTIONS = 3;
@@ -63,7 +64,9 @@ final class NameIndex<T> {
   private static Set<String> forms(String name) {
     Set<String> forms = new LinkedHashSet<>();
     String full = plain(name);
-    for (String form : List.of(full, full.replaceAll(" \\([^)]*\\)", ""))) {
+    String bare = full.replaceAll(" \\([^)]*\\)", "");
+    String other = full.replaceAll(", .*\\(([^)]*)\\)", ", $1");
+    for (String form : List.of(full, bare, other)) {
       forms.add(form);
       int comma = form.indexOf(", ");
       if (comma > 0) {

@@ -91,7 +91,7 @@ class TenonChecksTest {
       """
       parts:
         stile: {stock: ash, x: 0 to 60, y: 0 to 20, z: 0 to 400, grain: z}
-        rail: {stock: ash, x: stile.right to 300, y: 0 to 20, z: 340 to 400, grain: x}
+        rail: {stock: ash, x: stile.right to 400, y: 0 to 20, z: 340 to 400, grain: x}
       joints:
         - tongue: {end: rail.left, into: stile, depth: 10, thickness: 6, glue: yes}
       """;
@@ -152,7 +152,7 @@ class TenonChecksTest {
     Diagnostics diagnostics = new Diagnostics();
     Checks.run(Pieces.of(body), diagnostics);
     return diagnostics.sorted().stream()
-        .filter(found -> !found.code().equals("unknown-density"))
+        .filter(found -> !List.of("too-short-to-mill", "unknown-density").contains(found.code()))
         .toList();
   }
 

@@ -144,6 +144,17 @@ final class SolidTest {
   }
 
   @Test
+  void boreInThePlaneOfAFaceFurtherAlongTakesItsWood() {
+    Cylinder bore = new Cylinder(Vector3D.of(0, 9, 10), Vector3D.of(1, 0, 0), 2, 20);
+    for (Vector3D side : List.of(Vector3D.ZERO, Vector3D.of(0, 0, 10))) {
+      Solid notch = Solid.of(box(90, 100, 0, 18, 0, 10)).moved(side);
+      Solid solid = Solid.of(box(0, 100, 0, 18, 0, 20)).minus(notch).bored(List.of(bore));
+      double wood = 100 * 18 * 20 - 10 * 18 * 10;
+      assertEquals(wood - Math.PI * 4 * 20, solid.volumeMm3(), SMALL, () -> "notch at " + side);
+    }
+  }
+
+  @Test
   void boreThatRunsOutTakesOnlyWhatIsWood() {
     Cylinder bore = new Cylinder(Vector3D.of(50, 0, 50), Vector3D.of(0, 1, 0), 4, 30);
     Solid solid =

@@ -33,8 +33,13 @@ public final class Pieces {
     return diagnostics.sorted();
   }
 
+  /** The whole description of such a piece. */
+  static String text(String body) {
+    return HEAD + body;
+  }
+
   private static Optional<Piece> build(String body, Diagnostics diagnostics) {
-    SourceText source = new SourceText("test.yaml", HEAD + body);
+    SourceText source = new SourceText("test.yaml", text(body));
     Vocabulary vocabulary =
         new Vocabulary(JointTypes.words(), CutTypes.words(), List.of("fit", "drill"));
     Optional<Description> description = new DescriptionReader(vocabulary).read(source, diagnostics);

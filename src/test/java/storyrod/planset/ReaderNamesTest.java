@@ -25,6 +25,12 @@ class ReaderNamesTest {
   }
 
   @Test
+  void aStockAtTheHeadGoesByItsWoodAndThickness() {
+    assertEquals("White ash 20 goes into slots", NAMES.in("ash goes into slots"));
+    assertEquals("sand the ash", NAMES.in("sand the ash"));
+  }
+
+  @Test
   void commonWordsAndKeysStayAsTheyAre() {
     assertEquals("sand the top", NAMES.in("sand the top"));
     assertEquals("write `end-board: ...`", NAMES.in("write `end-board: ...`"));

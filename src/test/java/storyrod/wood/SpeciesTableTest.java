@@ -65,6 +65,12 @@ class SpeciesTableTest {
     assertEquals("maple, sugar (hard)", SpeciesTable.find("sugar maple").orElseThrow().name());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"maple, hard", "Hard maple"})
+  void aNameIsFoundByWhatStandsInParentheses(String name) {
+    assertEquals("maple, sugar (hard)", SpeciesTable.find(name).orElseThrow().name());
+  }
+
   @Test
   void anUnknownWoodHasNoPropertiesAndSimilarNamesAreOffered() {
     assertEquals(Optional.empty(), SpeciesTable.find("wite ash"));

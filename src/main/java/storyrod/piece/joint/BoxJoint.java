@@ -109,6 +109,7 @@ public final class BoxJoint implements JointType {
     int number =
         count.orElseGet(
             () -> (int) Math.ceilDiv(whole.length().ticks(), Math.max(1, finger.ticks())));
+    Face low = meeting.onAxis(along(meeting), Face.BOTTOM, Face.FRONT, Face.LEFT);
     List<Length> ends =
         IntStream.rangeClosed(0, number)
             .mapToObj(
@@ -116,10 +117,11 @@ public final class BoxJoint implements JointType {
                     count.isPresent()
                         ? whole.length().times(i).dividedBy(number, RoundingMode.HALF_EVEN)
                         : finger.times(i).min(whole.length()))
-            .map(whole.from()::plus)
+            .map(off -> whole.end(low.sign()).minus(off.times(low.sign())))
             .toList();
     return IntStream.range(0, number)
-        .mapToObj(i -> new Range(ends.get(i), ends.get(i + 1)))
+        .mapToObj(
+            i -> new Range(ends.get(i).min(ends.get(i + 1)), ends.get(i).max(ends.get(i + 1))))
         .toList();
   }
 

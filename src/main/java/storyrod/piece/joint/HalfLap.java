@@ -84,7 +84,7 @@ public final class HalfLap implements JointType {
       return Optional.empty();
     }
     Axis across = Axis.other(meeting.axis(), along);
-    Face shown = Face.of(across, across == Axis.Y ? -1 : 1);
+    Face shown = meeting.onAxis(across, Face.TOP, Face.FRONT, Face.RIGHT);
     return Stream.of(shown, shown.opposite())
         .filter(
             face ->

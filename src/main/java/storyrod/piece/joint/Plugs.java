@@ -60,7 +60,7 @@ final class Plugs {
     if (plug.diameter().get().isShorterThan(Screws.head(screw))) {
       return List.of(tooNarrow(meeting, plug, screw));
     }
-    Length have = meeting.first().box().size(meeting.axis());
+    Length have = Screws.passed(meeting, Screws.housed(meeting, meeting.touched()));
     return depth(meeting).isShorterThan(have) ? List.of() : List.of(tooDeep(meeting, have));
   }
 

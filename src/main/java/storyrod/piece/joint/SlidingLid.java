@@ -121,8 +121,13 @@ public final class SlidingLid implements JointType {
         .with(
             meeting.axis(),
             meeting.contact().on(meeting.axis()).extended(meeting.face().sign(), deep))
-        .with(meeting.first().thickness(), edge(meeting).extended(1, room))
+        .with(meeting.first().thickness(), edge(meeting).extended(above(meeting), room))
         .with(run, along);
+  }
+
+  /** The side of the lid on which the groove is wider than its edge. */
+  private static int above(Meeting meeting) {
+    return meeting.onAxis(meeting.first().thickness(), Face.TOP, Face.BACK, Face.RIGHT).sign();
   }
 
   private static Cut grooveCut(Meeting meeting, Box groove) {

@@ -19,8 +19,8 @@ final class SlottedHoles {
       Key.optional(
           "slotted",
           new ValueType.LengthValue(false),
-          "How much longer than wide their clearance holes are, across the grain of what they hold,"
-              + " so that it can move; the screws then have washers.");
+          "How much longer than wide their clearance holes are, across the grain of the wood they"
+              + " hold, so that it can move; the screws then have washers.");
 
   private SlottedHoles() {}
 
@@ -29,16 +29,18 @@ final class SlottedHoles {
     if (!meeting.entry().has("slotted")) {
       return List.of();
     }
+    if (isStill(meeting)) {
+      return List.of();
+    }
     Blank held = meeting.second();
-    boolean moves = held.stock().kind() == StockKind.SOLID && width(held) != meeting.axis();
-    if (!moves || meeting.askew().isPresent()) {
+    if (width(held) == meeting.axis() || meeting.askew().isPresent()) {
       return List.of(
           Diagnostic.error(
                   "slots-for-nothing",
                   meeting.entry().at("slotted"),
                   "%s does not move across its grain along this joint".formatted(held.name()))
               .also(held.at(), held.name() + " is defined here")
-              .hint("leave `slotted` out; it is for solid wood, with the grain along the face"));
+              .hint("leave `slotted` out; it is for wood with its grain along the face"));
     }
     return meeting.entry().has("plug") || meeting.entry().yes("countersink", false)
         ? List.of(
@@ -50,6 +52,11 @@ final class SlottedHoles {
         : List.of();
   }
 
+  /** A sheet does not move: its holes stay round, so that wood and sheet can be options. */
+  private static boolean isStill(Meeting meeting) {
+    return meeting.second().stock().kind() == StockKind.SHEET;
+  }
+
   private static Axis width(Blank part) {
     return Axis.other(part.length(), part.thickness());
   }
@@ -59,6 +66,7 @@ final class SlottedHoles {
     return meeting
         .entry()
         .findLength("slotted")
+        .filter(longer -> !isStill(meeting))
         .map(longer -> row.centres().stream().map(at -> slot(meeting, row, at, longer)).toList())
         .orElseGet(() -> List.of(row));
   }

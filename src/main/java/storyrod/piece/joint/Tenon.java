@@ -117,10 +117,8 @@ public final class Tenon implements JointType {
   }
 
   private static Length shoulder(Meeting meeting, int side) {
-    Optional<Length> top =
-        width(meeting) == Axis.Z && side > 0
-            ? meeting.entry().findLength("top-shoulder")
-            : Optional.empty();
+    boolean isTop = Face.of(width(meeting), side) == meeting.entry().placed(Face.TOP);
+    Optional<Length> top = isTop ? meeting.entry().findLength("top-shoulder") : Optional.empty();
     return top.or(() -> meeting.entry().findLength("shoulder"))
         .orElse(isInch(meeting) ? Length.inch(1, 4) : Length.mm(6));
   }
@@ -183,7 +181,7 @@ public final class Tenon implements JointType {
 
   private static List<Diagnostic> shoulderFaults(Meeting meeting) {
     Entry entry = meeting.entry();
-    if (entry.has("top-shoulder") && width(meeting) != Axis.Z) {
+    if (entry.has("top-shoulder") && width(meeting) != entry.placed(Face.TOP).axis()) {
       return List.of(
           Diagnostic.error(
                   "tenon-shoulders",

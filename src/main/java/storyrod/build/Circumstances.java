@@ -1,0 +1,94 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import storyrod.description.Description.FinishEntry;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.StockEntry;
+import storyrod.description.Description.StockKind;
+import storyrod.piece.Cut;
+import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Piece;
+
+/**
+ * What the materials and means of an operation ask for beside the work itself, as traits: by these
+ * the tables give tools and cautions.
+ */
+final class Circumstances {
+  private static final Pattern GLUED_BOARD =
+      words("mdf|hdf|medium density .*|particle ?board|chipboard|fib(?:re|er)board|hardboard|osb");
+  private static final Pattern INSTANT_GLUE =
+      words("cyanoacrylate|instant glue|super ?glue|ca glue");
+  private static final Pattern CORD =
+      words("cords?|cables?|grommets?|wiring|power sockets?|outlets?|lamps?");
+
+  private final Piece piece;
+
+  Circumstances(Piece piece) {
+    this.piece = piece;
+  }
+
+  private static Pattern words(String words) {
+    return Pattern.compile(
+        "\\b(?:" + words + ")\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+  }
+
+  /** The traits of an operation and of what the maker says of it. */
+  List<String> of(Operation operation, List<String> said) {
+    List<String> traits = new ArrayList<>();
+    if (makesDust(operation.verb())) {
+      if (stocks(operation).anyMatch(stock -> stock.figures().spalted())) {
+        traits.add("spalted");
+      }
+      if (stocks(operation).anyMatch(Circumstances::isGluedBoard)) {
+        traits.add("board-dust");
+      }
+    }
+    if (texts(operation, said).anyMatch(text -> INSTANT_GLUE.matcher(text).find())) {
+      traits.add("instant-glue");
+    }
+    if (texts(operation, said).anyMatch(text -> CORD.matcher(text).find())) {
+      traits.add("cord");
+    }
+    application(operation.verb()).ifPresent(traits::add);
+    return List.copyOf(traits);
+  }
+
+  private static boolean makesDust(Verb verb) {
+    return switch (verb) {
+      case MILL, BLANK, KEEP, SIZE, CUT, DRILL, SAND, FINISH -> true;
+      case REJOIN, FIT, MOUNT, TEST -> false;
+    };
+  }
+
+  private Stream<StockEntry> stocks(Operation operation) {
+    return operation.parts().stream().map(part -> piece.part(part).stock());
+  }
+
+  private static boolean isGluedBoard(StockEntry stock) {
+    return stock.kind() == StockKind.SHEET && GLUED_BOARD.matcher(stock.species()).find();
+  }
+
+  /** The names of what it makes room for or uses, and the maker's words. */
+  private Stream<String> texts(Operation operation, List<String> said) {
+    Stream<String> items =
+        Stream.concat(
+                operation.cuts().stream().map(Cut::forWhat).flatMap(Optional::stream),
+                operation.hardware().stream().map(ItemCount::item))
+            .flatMap(name -> piece.item(name).stream())
+            .map(ItemEntry::title);
+    return Stream.concat(items, said.stream());
+  }
+
+  private Optional<String> application(Verb verb) {
+    Optional<String> how = piece.description().finish().flatMap(FinishEntry::how);
+    return switch (verb) {
+      case TEST, FINISH ->
+          Optional.of(how.map(word -> "by-" + word).orElse(verb.word() + "-by-any"));
+      default -> Optional.empty();
+    };
+  }
+}
