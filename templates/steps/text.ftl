@@ -279,6 +279,11 @@
     <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
     <@say "Round the edges of " + fulls(parts) + " that the part drawings name: across the end grain first, then along it."/>
     <@say "Take the shape in two or three passes, the last one very light."/>
+  <#elseif has("cut-edge-notch")>
+    <@title "Cut the notches along the edges" + ofParts()/>
+    <@say "Screw a board of scrap to the fence, so that the cutter may run into it, and set the cutter to a depth of " + cut.depth + "."/>
+    <@say "Set the fence by an offcut of the same thickness until the notch is " + cut.size + " wide; take it in several passes, the edge last."/>
+    <@say "Run the edge that the part drawing shows along the fence: " + letters() + "."/>
   <#elseif has("cut-notch") || has("cut-cutout") || has("cut-other")>
     <@title "Cut the " + noun + inParts()/>
     <@say "Mark out " + fulls(parts) + " from the part drawings."/>
@@ -436,7 +441,7 @@
     <#list fences as fence>
       <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
     </#list>
-    <@say "Run the edge named along the fence" + cut.stops?then(", and stop where the part drawing shows a stop; square the end of the groove with a chisel", "") + "."/>
+    <@runStopped/>
   <#elseif has("cut-tongue")>
     <@title "Cut the tongues" + onParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
@@ -449,7 +454,7 @@
     <#else>
       <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
     </#if>
-    <@say "Cut a trial " + cut.term + " in an offcut of the same thickness."/>
+    <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness."/>
     <#if has("cut-rabbet")>
       <@say "Try the part that goes into it: its face should lie flush with the end."/>
     <#elseif cut.takes == "item">
@@ -463,8 +468,18 @@
     <#if has("cut-rabbet")>
       <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
     <#else>
-      <@say "Run the edge named along the fence" + cut.stops?then(", and stop where the part drawing shows a stop", "") + "."/>
+      <@runStopped/>
     </#if>
+  </#if>
+</#macro>
+
+<#-- A groove that ends inside the part runs from stop to stop. -->
+<#macro runStopped>
+  <#if cut.stops>
+    <@say "Where the part drawing shows that it ends inside the part, clamp a stop to the fence for that end."/>
+    <@say "Run the edge named along the fence, from stop to stop, and square those ends with a chisel."/>
+  <#else>
+    <@say "Run the edge named along the fence."/>
   </#if>
 </#macro>
 
@@ -770,6 +785,8 @@
       <#if splined == "case">
         <@say "Under the clamp, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
       </#if>
+    <#elseif has("fit-glue") && crate>
+      <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
       <@say "Clamp across every glued joint, just hard enough to close it."/>
       <#if laps?filter(t -> t.term != "box joint")?size gt 0>
@@ -779,7 +796,7 @@
     <@squaring/>
     <@say "Wipe off the glue that comes out with a damp cloth, before it skins over."/>
     <#if wait != "">
-      <@say (has("fit-glue"))?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
+      <@say (has("fit-glue") && !crate)?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
     </#if>
     <@flushing/>
     <@standing/>

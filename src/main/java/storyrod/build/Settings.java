@@ -27,7 +27,8 @@ import storyrod.piece.SplineSlot;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
-  private static final List<String> FENCED = List.of("dado", "groove", "lid groove", "mortise");
+  private static final List<String> FENCED =
+      List.of("dado", "groove", "stopped groove", "lid groove", "mortise");
   private final Job job;
   private final Squares squares;
 

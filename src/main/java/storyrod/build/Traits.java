@@ -45,7 +45,7 @@ public final class Traits {
       case KEEP -> List.of("keep-" + board(operation).method().word());
       case REJOIN -> List.of("rejoin");
       case SIZE -> levelled(sizing(part(operation)), part(operation));
-      case CUT, DRILL -> operation.cuts().stream().map(this::cutting).distinct().toList();
+      case CUT, DRILL -> cutting(part(operation), operation.cuts());
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
       case MOUNT -> List.of("mount-" + kind(operation.target()));
@@ -94,6 +94,20 @@ public final class Traits {
 
   private KeptBoard board(Operation operation) {
     return piece.keptBoard(operation.target()).orElseThrow();
+  }
+
+  private List<String> cutting(Part part, List<Cut> cuts) {
+    boolean runs = cuts.stream().allMatch(cut -> runsAlongAnEdge(part, cut));
+    return runs ? List.of("cut-edge-notch") : cuts.stream().map(this::cutting).distinct().toList();
+  }
+
+  /** A notch that leaves some thickness all along an edge is cut as a rabbet is. */
+  private static boolean runsAlongAnEdge(Part part, Cut cut) {
+    return cut instanceof Cut.Trench notch
+        && notch.term().equals("notch")
+        && !CutKind.isStopped(part, notch)
+        && notch.removed().on(part.length()).equals(part.box().on(part.length()))
+        && notch.depth().isShorterThan(part.box().size(notch.from().axis()));
   }
 
   private String cutting(Cut cut) {

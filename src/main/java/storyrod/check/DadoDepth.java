@@ -11,7 +11,8 @@ import storyrod.piece.Piece;
 
 /** A dado, groove or rabbet that leaves too little wood behind it, or holds too little. */
 final class DadoDepth implements Check {
-  private static final List<String> SLOTS = List.of("dado", "groove", "lid groove", "rabbet");
+  private static final List<String> SLOTS =
+      List.of("dado", "groove", "stopped groove", "lid groove", "rabbet");
 
   @Override
   public String code() {

@@ -37,7 +37,7 @@ final class SheetInSlot implements Check {
             + " far it can be off.",
         "Tolerances after EN 315, PS 1-19, ANSI A208.2 and ANSI/HPVA HP-1 (the last from memory); the"
             + " fit is common practice.",
-        "It takes one sheet to be as thick all over.");
+        "It takes one sheet to be as thick all over, and leaves out lids, which have room to slide.");
   }
 
   @Override
@@ -66,11 +66,12 @@ final class SheetInSlot implements Check {
     }
   }
 
-  /** Whether a sheet lies in a slot with its whole thickness. */
+  /** Whether a sheet is to lie in a slot with its whole thickness and without play. */
   private static boolean fills(Part part, Cut.Trench trench) {
     Box removed = trench.removed();
     return part.stock().kind() == StockKind.SHEET
         && !part.pose().isTurned()
+        && !trench.term().equals("lid groove")
         && trench.from().axis() != part.thickness()
         && !removed.size(part.thickness()).isShorterThan(part.finishedThickness());
   }

@@ -12,7 +12,6 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
-import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Comb;
@@ -48,12 +47,18 @@ final class CutNotes {
    */
   record CutNote(Face view, String words, List<Point> tips, double rimMm) {}
 
-  /** Equal cuts, the first standing for all. */
-  private record Equal(Cut cut, int count, List<Point> tips, double rimMm) {
+  /** Equal cuts. */
+  private record Equal(List<Cut> cuts, int count, List<Point> tips, double rimMm) {
+    Equal(Cut cut, int count, List<Point> tips, double rimMm) {
+      this(List.of(cut), count, tips, rimMm);
+    }
+
     Equal and(Equal other) {
-      List<Point> all = new ArrayList<>(tips);
-      all.addAll(other.tips);
-      return new Equal(cut, count + other.count, all, rimMm);
+      return new Equal(both(cuts, other.cuts), count + other.count, both(tips, other.tips), rimMm);
+    }
+
+    private static <T> List<T> both(List<T> some, List<T> others) {
+      return Stream.concat(some.stream(), others.stream()).toList();
     }
   }
 
@@ -71,16 +76,20 @@ final class CutNotes {
   }
 
   private CutNote counted(Equal equal) {
-    String said = said(equal.cut, equal.count);
+    Cut first = equal.cuts.getFirst();
+    String said =
+        first instanceof Cut.Tenon tenon
+            ? forParts(tenon(tenon, equal.count), equal.cuts)
+            : said(first, equal.count);
     String counted = equal.count == 1 ? said : words.say("part.times", equal.count, said);
-    return new CutNote(PlacedView.home(flat, equal.cut), counted, equal.tips, equal.rimMm);
+    return new CutNote(PlacedView.home(flat, first), counted, equal.tips, equal.rimMm);
   }
 
   private void add(Cut cut) {
     Face view = PlacedView.home(flat, cut);
     Equal one =
         switch (cut) {
-          case Cut.Trench t -> new Equal(t, 1, tips(view, t), 0);
+          case Cut.Trench t -> new Equal(t, 1, TrenchTips.of(flat, view, t), 0);
           case Cut.Tenon t -> new Equal(t, 1, List.of(Tenons.middle(t)), 0);
           case Comb c -> new Equal(c, 1, CombNotes.tips(c), 0);
           case Cut.Holes h -> new Equal(h, h.count(), h.centres(), h.mouth().toMm() / 2);
@@ -90,7 +99,7 @@ final class CutNotes {
           case Slanted.Slope s -> new Equal(s, 1, SlantedNotes.tips(flat, s), 0);
           case Dovetails d -> new Equal(d, 1, DovetailNotes.tips(d), 0);
           case SplineSlot s -> new Equal(s, 1, SplineNotes.tips(s), 0);
-          case Slanted.Housing h -> new Equal(h, 1, along(view, h.removed()), 0);
+          case Slanted.Housing h -> new Equal(h, 1, TrenchTips.along(view, h.removed()), 0);
           case Slots s -> new Equal(s, s.count(), s.centres(), s.width().toMm() / 2);
           case InPlace i ->
               new Equal(
@@ -130,7 +139,10 @@ final class CutNotes {
     return deep(said, trench, trench.depth());
   }
 
-  /** Thickness, width unless it is as wide as the part, and length. */
+  /**
+   * Thickness, width unless it is as wide as the part, and length; equal ones on opposite ends show
+   * as one, whatever they go into.
+   */
   private String tenon(Cut.Tenon tenon, int count) {
     LengthFormat format = piece.description().format();
     Box box = tenon.tenon();
@@ -142,12 +154,15 @@ final class CutNotes {
         isWhole
             ? words.say("size.two", thick, length)
             : words.say("size.three", thick, format.format(box.size(width)), length);
-    return words.say("part.sized", size, cutFor(tenon, count));
+    return words.say("part.sized", size, term(tenon, count));
   }
 
   private String cutFor(Cut cut, int count) {
-    String term = sized(cut, term(cut, count));
-    return forWhat(cut).map(what -> words.say("part.for", term, what)).orElse(term);
+    return forParts(sized(cut, term(cut, count)), List.of(cut));
+  }
+
+  private String forParts(String said, List<Cut> cuts) {
+    return forWhat(cuts).map(what -> words.say("part.for", said, what)).orElse(said);
   }
 
   /** A mortise is named by its width and its length. */
@@ -236,14 +251,22 @@ final class CutNotes {
 
   /** The mark of the part that goes in, or the title of the item. */
   private Optional<String> forWhat(Cut cut) {
-    List<String> also = cut instanceof Cut.Trench trench ? trench.alsoFor() : List.of();
+    return forWhat(List.of(cut));
+  }
+
+  private Optional<String> forWhat(List<Cut> cuts) {
     List<String> names =
-        Stream.concat(cut.forWhat().stream(), also.stream()).map(this::titled).distinct().toList();
+        cuts.stream().flatMap(CutNotes::served).map(this::titled).distinct().toList();
     if (names.size() < 2) {
       return names.stream().findFirst();
     }
     String others = String.join(", ", names.subList(0, names.size() - 1));
     return Optional.of(words.say("part.and", others, names.getLast()));
+  }
+
+  private static Stream<String> served(Cut cut) {
+    List<String> also = cut instanceof Cut.Trench trench ? trench.alsoFor() : List.of();
+    return Stream.concat(cut.forWhat().stream(), also.stream());
   }
 
   private String titled(String name) {
@@ -271,42 +294,5 @@ final class CutNotes {
 
   private List<Point> mouths(PocketHoles pockets) {
     return pockets.centres().stream().map(centre -> Bores.mouth(flat, pockets, centre)).toList();
-  }
-
-  /** Points in the middle of a trench, along it, outside every other trench if there are any. */
-  private List<Point> tips(Face view, Cut.Trench trench) {
-    List<Point> all = along(view, trench.removed());
-    List<Box> others =
-        flat.trenches().stream().filter(each -> each != trench).map(Cut.Trench::removed).toList();
-    List<Point> alone =
-        all.stream()
-            .filter(tip -> others.stream().noneMatch(other -> covers(view, other, tip)))
-            .toList();
-    return alone.isEmpty() ? all : alone;
-  }
-
-  private static boolean covers(Face view, Box box, Point tip) {
-    return DimensionSides.inPlane(view).stream()
-        .allMatch(axis -> box.on(axis).contains(tip.on(axis)));
-  }
-
-  private static List<Point> along(Face view, Box removed) {
-    List<Axis> axes = DimensionSides.inPlane(view);
-    Axis run =
-        removed.size(axes.get(0)).isLongerThan(removed.size(axes.get(1)))
-            ? axes.get(0)
-            : axes.get(1);
-    Point middle = new Point(at(removed.x(), 6), at(removed.y(), 6), at(removed.z(), 6));
-    List<Point> tips = new ArrayList<>();
-    for (int twelfths : new int[] {6, 3, 9, 1, 11}) {
-      tips.add(middle.with(run, at(removed.on(run), twelfths)));
-    }
-    return tips;
-  }
-
-  private static Length at(Range range, int twelfths) {
-    return range
-        .from()
-        .plus(range.length().times(twelfths).dividedBy(12, java.math.RoundingMode.FLOOR));
   }
 }

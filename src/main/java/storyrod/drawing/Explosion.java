@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan;
 import storyrod.drawing.Contacts.Out;
@@ -21,7 +22,7 @@ import storyrod.piece.Piece;
  *       they and the loose parts are units.
  *   <li>Units are taken in the order in which they are fitted. The first stays; each later group
  *       moves out against the direction in which it went in, starting from the place of what it is
- *       joined to, if all of that has moved alike.
+ *       joined to, if all of that has moved alike, or of the one unit that all of that belongs to.
  *   <li>It passes all that left before it on the same way, and goes on until it is nearly clear, on
  *       the paper, of everything that stands already; if it never is, it stops where it overlaps
  *       least.
@@ -37,6 +38,10 @@ final class Explosion {
   private final Clearance clearance;
   private final double diagonal;
   private final Map<String, Vector3D> offsets = new LinkedHashMap<>();
+
+  /** How far each part has been moved together with its unit, of those opened together. */
+  private final Map<String, Vector3D> shifts = new LinkedHashMap<>();
+
   private final List<Path> paths = new ArrayList<>();
 
   /** The groups that have been moved so far, of those that are opened together. */
@@ -70,6 +75,7 @@ final class Explosion {
   private void open(List<Group> groups) {
     List<String> placed = new ArrayList<>();
     gone.clear();
+    piece.parts().forEach(part -> shifts.put(part.name(), Vector3D.ZERO));
     for (Group group : groups) {
       if (!placed.isEmpty()) {
         moveOut(group, placed);
@@ -86,7 +92,7 @@ final class Explosion {
     double from = beyond(group) + LEAST_SHARE * diagonal;
     Clearance.Moving moving = new Clearance.Moving(ways, placed);
     double distance = clearance.distance(moving, offsets, from, from + MOST_SHARE * diagonal);
-    ways.forEach((part, way) -> offsets.merge(part, way.multiply(distance), Vector3D::add));
+    ways.forEach((part, way) -> move(part, way.multiply(distance)));
     for (List<String> unit : units) {
       Vector3D shift = ways.get(unit.getFirst()).multiply(distance);
       paths.addAll(contacts.paths(new Out(unit, group.out(), shift), placed, offsets));
@@ -94,14 +100,23 @@ final class Explosion {
   }
 
   private void shift(Group group, Vector3D by) {
-    group.parts().forEach(part -> offsets.merge(part, by, Vector3D::add));
+    group.parts().forEach(part -> move(part, by));
+  }
+
+  private void move(String part, Vector3D by) {
+    offsets.merge(part, by, Vector3D::add);
+    shifts.merge(part, by, Vector3D::add);
   }
 
   /** The offset of all that the group is joined to, if it is one and the same. */
   private Vector3D commonOffset(Group group, List<String> placed) {
-    List<Vector3D> theirs =
-        contacts.neighbours(group.parts(), placed).stream().map(offsets::get).distinct().toList();
-    return theirs.size() == 1 ? theirs.getFirst() : Vector3D.ZERO;
+    List<String> neighbours = contacts.neighbours(group.parts(), placed);
+    return common(neighbours, offsets).or(() -> common(neighbours, shifts)).orElse(Vector3D.ZERO);
+  }
+
+  private static Optional<Vector3D> common(List<String> parts, Map<String, Vector3D> by) {
+    List<Vector3D> theirs = parts.stream().map(by::get).distinct().toList();
+    return theirs.size() == 1 ? Optional.of(theirs.getFirst()) : Optional.empty();
   }
 
   /** How far the group must go to be past all that left before it on the same way. */

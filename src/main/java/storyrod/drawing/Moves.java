@@ -83,7 +83,15 @@ final class Moves {
         return new Entry(step.number(), moves, out(unit, step));
       }
     }
-    return new Entry(NEVER, true, outByJoints(unit));
+    return setUp(unit).orElseGet(() -> new Entry(NEVER, true, outByJoints(unit)));
+  }
+
+  /** What is only set up, for others to come to it, stands from that step on. */
+  private Optional<Entry> setUp(Unit unit) {
+    return plan.steps().stream()
+        .filter(step -> step.standing().isEmpty() && step.newParts().containsAll(unit.parts()))
+        .reduce((earlier, later) -> later)
+        .map(step -> new Entry(step.number(), false, outByJoints(unit)));
   }
 
   private static boolean staysIn(List<String> scope, Step step) {

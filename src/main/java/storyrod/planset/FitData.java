@@ -134,6 +134,7 @@ final class FitData {
         "glueTerms", glueTerms(moving.glued()),
         "acrossGrain", moving.joints().stream().anyMatch(new AcrossGrain(piece)::isDry),
         "jointCount", moving.glued().size(),
+        "crate", moving.glued().stream().allMatch(this::isLappedOnEdge),
         "mitred", moving.joints().stream().anyMatch(joint -> isCut(joint, Slanted.Slope.class)),
         "splined", splined(moving.joints()),
         "pullHolds", pullHolds(step),
@@ -212,6 +213,14 @@ final class FitData {
         .filter(cut -> cut.isFor(joint.first()))
         .map(Cut::term)
         .findFirst();
+  }
+
+  /** Whether thin parts on edge cross, so that their slots hold them and no clamp could. */
+  private boolean isLappedOnEdge(Joint joint) {
+    Part first = piece.part(joint.first());
+    return first.cuts().stream()
+        .filter(cut -> cut.term().equals("cross-lap") && cut.at().equals(joint.at()))
+        .anyMatch(cut -> cut.from().axis() != first.thickness());
   }
 
   /** Whether all that comes in meets several parts with one and the same face. */

@@ -27,9 +27,10 @@ record Texts(LengthFormat format, Words words) {
     return format.formatWithUnit(length);
   }
 
-  /** A stock by its wood and thickness: {@code White ash 3/4}. */
+  /** A stock by its wood and thickness: {@code White ash 3/4}, and that it is quarter-sawn. */
   String stock(StockEntry stock) {
-    return species(stock) + " " + length(stock.thickness().value());
+    String named = species(stock) + " " + length(stock.thickness().value());
+    return stock.figures().quarterSawn() ? words.say("stock.quarter", named) : named;
   }
 
   /** A wood's name as spoken, at the head of a line: {@code White ash}. */

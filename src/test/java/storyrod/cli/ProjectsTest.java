@@ -37,20 +37,6 @@ class ProjectsTest {
   /** Test projects that are wrong on purpose; tests of their own say how. */
   private static final List<String> WRONG = List.of("window-bench-glued-too-early");
 
-  /** Words of the language that no project uses yet. */
-  private static final Set<String> NOT_YET =
-      Set.of(
-          "joint biscuits",
-          "joint box-joint",
-          "joint bridle",
-          "joint cross-lap",
-          "joint dovetail",
-          "joint dowels",
-          "joint half-lap",
-          "joint loose-tenon",
-          "joint mitre",
-          "joint sliding-lid");
-
   static List<Path> projects() {
     return Stream.of(OWN, Shell.PROJECTS)
         .flatMap(folder -> folders(folder).stream())
@@ -117,7 +103,7 @@ class ProjectsTest {
     for (Path project : folders(OWN)) {
       unused.removeAll(used(project));
     }
-    assertEquals(NOT_YET, unused, "what no project uses, and what none is expected to use yet");
+    assertEquals(Set.of(), unused, "what no project uses");
   }
 
   private static List<String> words() {

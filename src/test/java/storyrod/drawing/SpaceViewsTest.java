@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -19,6 +21,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Location;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Planner;
+import storyrod.description.Diagnostics;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;
@@ -146,6 +150,20 @@ final class SpaceViewsTest {
     }
     double stretcher = explosion.offsets().get("front-stretcher").getZ();
     assertTrue(explosion.offsets().get("top").getZ() > stretcher);
+  }
+
+  /**
+   * A box that stands loose on a stand: what is set up first stays, and a lid goes with its box.
+   */
+  @Test
+  void whatIsSetUpFirstStaysAndALidStartsFromItsBox() {
+    Piece stood = WindowBench.piece(Path.of("projects/sewing-box/project.yaml"));
+    BuildPlan order = Planner.plan(stood, new Diagnostics()).orElseThrow();
+    Map<String, Vector3D> offsets = Explosion.of(stood, order, View.USUAL).offsets();
+    assertEquals(0, offsets.get("stand.left-end.rail").getZ(), 1e-9);
+    assertTrue(offsets.get("box.front").getZ() > 0, offsets::toString);
+    assertEquals(offsets.get("box.front").getZ(), offsets.get("lid").getZ(), 1e-9);
+    assertTrue(offsets.get("lid").getX() > 0, offsets::toString);
   }
 
   @Test

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
+import storyrod.piece.Pieces;
 
 /** What the drawings of rails, legs and stiles say; the sizes are worked by hand. */
 class TenonDrawingTest {
@@ -56,6 +57,28 @@ class TenonDrawingTest {
     Drawing stile = drawing("panel-door", "left-stile");
     assertEquals(1, Clean.notes(stile).split("groove", -1).length - 1);
     assertTrue(Clean.notes(stile).contains("groove for B, C and D, 3/8 deep"), Clean.notes(stile));
+  }
+
+  /** The sides differ, so that their marks do; one tongue hides the other in the view. */
+  @Test
+  void equalTonguesIntoUnlikePartsShareANoteAndLeaveRoomForTheOthers() {
+    Piece piece =
+        Pieces.of(
+            """
+            parts:
+              left: {stock: ash, x: 0 to 20, y: 0 to 200, z: 0 to 90, grain: y}
+              right: {stock: ash, x: 150 to 170, y: 0 to 200, z: 0 to 95, grain: y}
+              lid: {stock: ash, x: left.right to right.left, y: 0 to 200, z: 60 to 80, grain: y}
+            joints:
+              - sliding-lid: {end: lid.left, into: left, depth: 6, opens: front, thickness: 6, setback: 0, from: bottom}
+              - sliding-lid: {end: lid.right, into: right, depth: 6, opens: front, thickness: 6, setback: 0, from: bottom}
+            cuts:
+              - holes: {in: lid.top, at: {x: 85, y: 30}, diameter: 4, through: yes}
+            """);
+    Mark lid = piece.mark(piece.part("lid").mark());
+    String notes = Clean.notes(PartDrawing.draw(lid, piece, WindowBench.PART_AREA));
+    assertTrue(notes.contains("2× 6 × 6.8 lid tongues for A and B"), notes);
+    assertTrue(notes.contains("Ø 4, through"), notes);
   }
 
   @Test

@@ -59,6 +59,15 @@ class BridleTest {
     assertEquals(11_667, open.removed().y().from().toMicrometres());
   }
 
+  /** A third of 20 mm is no whole number of ticks; a leg turned end for end is the same part. */
+  @Test
+  void bothCheeksAreEqualWhereAThirdIsRounded() {
+    Piece piece = Pieces.of(FRAME.replace("odd", "ash").replace("y: 0 to 30", "y: 0 to 20"));
+    List<Cut> cheeks = piece.part("rail").cuts();
+    assertEquals(2, cheeks.size());
+    assertEquals(((Cut.Trench) cheeks.getFirst()).depth(), ((Cut.Trench) cheeks.getLast()).depth());
+  }
+
   @Test
   void faultsAreTold() {
     assertCodes(List.of("bridle-too-thick"), FRAME.replace("glue", "thickness: 30, glue"));

@@ -32,6 +32,7 @@ class StepWordsTest {
   private static List<StepText> table;
   private static List<StepText> bench;
   private static List<StepText> bookcase;
+  private static List<StepText> box;
 
   @BeforeAll
   static void write() throws IOException {
@@ -39,20 +40,25 @@ class StepWordsTest {
     table = steps("dining-table");
     bench = steps("window-bench");
     bookcase = steps("bookcase");
+    box = steps("sewing-box");
   }
 
   private static List<StepText> steps(String project) throws IOException {
-    Path file = Path.of("projects", project, "project.yaml");
     Diagnostics diagnostics = new Diagnostics();
-    Vocabulary words = new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
-    Piece piece =
-        new DescriptionReader(words, Printable::has, StepWordsTest::beside)
-            .read(new SourceText(file.toString(), Files.readString(file)), diagnostics)
-            .flatMap(description -> PieceBuilder.build(description, diagnostics))
-            .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
+    Piece piece = piece(project);
     List<Step> steps = Planner.plan(piece, diagnostics).orElseThrow().steps();
     StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), steps);
     return steps.stream().map(writer::write).toList();
+  }
+
+  private static Piece piece(String project) throws IOException {
+    Path file = Path.of("projects", project, "project.yaml");
+    Diagnostics diagnostics = new Diagnostics();
+    Vocabulary words = new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
+    return new DescriptionReader(words, Printable::has, StepWordsTest::beside)
+        .read(new SourceText(file.toString(), Files.readString(file)), diagnostics)
+        .flatMap(description -> PieceBuilder.build(description, diagnostics))
+        .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
   }
 
   private static Library.Found beside(String path, SourceText from) {
@@ -75,6 +81,54 @@ class StepWordsTest {
 
   private static void assertSays(StepText step, String sentence) {
     assertTrue(step.sentences().contains(sentence), step::toString);
+  }
+
+  /** A notch all along an edge, not through: no work for a jigsaw. */
+  @Test
+  void notchAlongAnEdgeIsCutLikeARabbet() {
+    StepText step =
+        titled(
+            box,
+            "Cut the notches along the edges of the long frame pieces and the short frame pieces");
+    assertEquals(List.of("table saw", "dado set"), step.tools());
+  }
+
+  /** A cutter in the table saw cannot start and stop inside a board. */
+  @Test
+  void groovesThatEndInsideABoardAreRouted() {
+    StepText step = titled(box, "Cut the stopped grooves in the left end and the right end");
+    assertEquals(
+        List.of("router table with a fence", "straight or spiral bit", "chisel"), step.tools());
+    assertEquals(
+        "Run the edge named along the fence, from stop to stop, and square those ends with a"
+            + " chisel.",
+        step.sentences().getLast());
+    assertEquals(
+        "Run the edge named along the fence.",
+        titled(box, "Cut the grooves in the front and the back").sentences().getLast());
+  }
+
+  @Test
+  void quarterSawnStockIsNamedSoWhereItIsBought() throws IOException {
+    Piece piece = piece("sewing-box");
+    Texts texts = new Texts(piece.description().format(), Words.ENGLISH);
+    assertEquals("Black cherry 1/2, quarter-sawn", texts.stock(piece.part("lid").stock()));
+    assertEquals("Black cherry 1/2", texts.stock(piece.part("box.back").stock()));
+  }
+
+  @Test
+  void bothCheeksOfABridleAreOneStep() {
+    assertEquals(
+        1, box.stream().filter(step -> step.title().startsWith("Cut the bridle cheeks")).count());
+  }
+
+  @Test
+  void crateOfDividersNeedsNoClamps() {
+    StepText step = titled(box, "Glue the short dividers to the long dividers");
+    assertTrue(step.sentences().stream().noneMatch(s -> s.contains("clamps on")), step::toString);
+    assertTrue(
+        step.sentences().stream().anyMatch(s -> s.startsWith("Press the slots into each other")),
+        step::toString);
   }
 
   @Test

@@ -76,7 +76,7 @@ public final class Bridle implements JointType {
     return Axis.other(meeting.axis(), meeting.second().length());
   }
 
-  /** Where the tongue lies between the two cheeks of the open mortise. */
+  /** Where the tongue lies between the two cheeks of the open mortise, which are equal. */
   private static Range tongue(Meeting meeting) {
     Range shared = meeting.contact().on(across(meeting));
     Length thick =
@@ -84,9 +84,10 @@ public final class Bridle implements JointType {
             .entry()
             .findLength("thickness")
             .orElseGet(() -> shared.length().dividedBy(3, RoundingMode.HALF_EVEN));
-    Length from =
-        shared.from().plus(shared.length().minus(thick).dividedBy(2, RoundingMode.HALF_EVEN));
-    return thick.isShorterThan(shared.length()) ? new Range(from, from.plus(thick)) : shared;
+    Length cheek = shared.length().minus(thick).dividedBy(2, RoundingMode.HALF_EVEN);
+    return thick.isShorterThan(shared.length())
+        ? new Range(shared.from().plus(cheek), shared.to().minus(cheek))
+        : shared;
   }
 
   private static List<CutIn> cuts(Meeting meeting, Range tongue) {

@@ -35,6 +35,16 @@ abstract class Slotted implements JointType {
   /** What else must hold for this kind of slot. */
   abstract List<Diagnostic> placeFaults(Meeting meeting, Box slot);
 
+  /** The trade's word for the slot. */
+  String term(Entry entry) {
+    return words.name();
+  }
+
+  /** What the slot takes away, where both parts are square. */
+  Box slot(Meeting meeting) {
+    return meeting.slot(meeting.entry().length("depth"));
+  }
+
   @Override
   public EntryType words() {
     return words;
@@ -60,10 +70,10 @@ abstract class Slotted implements JointType {
       return new JointEffect(
           List.of(), JointKeys.plain(meeting, glued), List.of(wideFace(meeting)));
     }
-    Box slot = meeting.slot(entry.length("depth"));
+    Box slot = slot(meeting);
     Cut cut =
         new Cut.Trench(
-            words.name(),
+            term(entry),
             meeting.touched(),
             slot,
             entry.length("depth"),
