@@ -25,6 +25,10 @@ final class EmptySpace implements Check {
   private static final Length HAND = Length.mm(60);
 
   private static final Length LEAST = Length.mm(75);
+
+  /** What a shallow drawer in a plinth takes, with its gaps. */
+  private static final Length LEAST_IN_PLINTH = Length.mm(100);
+
   private static final double LEAST_LITRES = 8;
 
   @Override
@@ -37,7 +41,8 @@ final class EmptySpace implements Check {
     return new Explanation(
         "Looks for spaces of 75 mm (3 in) or more each way and 8 litres or more that a fist, 60"
             + " mm wide, cannot reach: a drawer, a shelf or a lid could make use of them. Doors and"
-            + " lids count as open, a drawer as full, the floor as closed.",
+            + " lids count as open, a drawer as full, the floor as closed. A"
+            + " space on the floor counts from 100 mm of height on, for a drawer in the plinth.",
         "Our own thresholds.",
         "It sees parts as the boxes round them, and tells one large box of each space; a wall"
             + " behind a piece without a back counts as open.");
@@ -49,12 +54,19 @@ final class EmptySpace implements Check {
       return List.of();
     }
     return Voids.among(solids(piece), HAND).stream()
-        .filter(EmptySpace::isOfUse)
+        .filter(space -> isOfUse(space, isOnFloor(piece, space)))
         .map(space -> finding(piece, space))
         .toList();
   }
 
-  private static boolean isOfUse(Box space) {
+  private static boolean isOnFloor(Piece piece, Box space) {
+    return space.at(Face.BOTTOM).equals(around(piece.parts()).at(Face.BOTTOM));
+  }
+
+  private static boolean isOfUse(Box space, boolean isOnFloor) {
+    if (isOnFloor && space.size(Axis.Z).isShorterThan(LEAST_IN_PLINTH)) {
+      return false;
+    }
     boolean isWide = Stream.of(Axis.values()).noneMatch(a -> space.size(a).isShorterThan(LEAST));
     return isWide && space.volumeMm3() / 1e6 >= LEAST_LITRES;
   }
@@ -110,7 +122,10 @@ final class EmptySpace implements Check {
                     away(piece, space, Axis.X),
                     away(piece, space, Axis.Y),
                     away(piece, space, Axis.Z)))
-        .hint("a drawer, a shelf behind a door or a lid could use it")
+        .hint(
+            isOnFloor(piece, space)
+                ? "a shallow drawer in the plinth could use it"
+                : "a drawer, a shelf behind a door or a lid could use it")
         .hint(
             "in the description it is `x: %s`, `y: %s`, `z: %s`"
                 .formatted(
