@@ -89,6 +89,7 @@ final class RandomJoints {
           RandomJoints::halfLap,
           RandomJoints::mitre,
           RandomJoints::slidingLid,
+          RandomJoints::stoppedDado,
           RandomJoints::tenon,
           RandomJoints::tongue);
 
@@ -169,6 +170,26 @@ final class RandomJoints {
         Face.RIGHT,
         Face.BOTTOM,
         Face.TOP);
+  }
+
+  private static Sample stoppedDado(Random random) {
+    boolean below = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: odd, x: 0 to 30, y: 0 to 400, z: 0 to %s, grain: y}
+          rail: {stock: ply18, x: post.right + GAP to 300, y: %s, z: 0 to post.top, grain: x}
+        joints:
+          - dado: {end: rail.left, into: post, depth: %s, stop: %s, edge: %s}
+        """
+            .formatted(
+                mm(random, 80, 200),
+                between(mm(random, 1, 381), 18),
+                mm(random, 1, 29),
+                mm(random, 1, 40),
+                below ? "bottom" : "top"),
+        Face.RIGHT,
+        below ? Face.TOP : Face.BOTTOM);
   }
 
   private static Sample dovetail(Random random) {
