@@ -3,7 +3,13 @@
   The words of one step. Lines that start with "# " are the title, with "- " one sentence each.
   What comes in: the values that StepWriter names. Only this file turns them into English.
 -->
+<#-- A size or a remark behind a name stays as it is: oak pegs 1/4 in, butt hinges, brass. -->
 <#function plural noun>
+  <#local sized = noun?matches("^(\\S.*?)((?:, | #?\\d).*)$")>
+  <#if sized><#return pluralWord(sized?groups[1]) + sized?groups[2]></#if>
+  <#return pluralWord(noun)>
+</#function>
+<#function pluralWord noun>
   <#local n = noun>
   <#if n?ends_with("foot")><#return n?remove_ending("foot") + "feet"></#if>
   <#if n?ends_with("shelf")><#return n?remove_ending("shelf") + "shelves"></#if>

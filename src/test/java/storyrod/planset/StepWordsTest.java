@@ -144,6 +144,13 @@ class StepWordsTest {
   }
 
   @Test
+  void sizeBehindAnItemsNameStaysAsItIsForMany() {
+    assertSays(
+        titled(table, "Fasten the right breadboard end to the slab"),
+        "Drive in the three oak pegs 1/4 in from below.");
+  }
+
+  @Test
   void frontsAreToldApartInTheContents() {
     titled(sideboard, "Fix the drawer front of drawer 1");
     titled(sideboard, "Fix the drawer front of drawer 2");
@@ -204,7 +211,7 @@ class StepWordsTest {
           step,
           "Use no glue in the groove, or only over a few inches in the middle: the wood that lies"
               + " across it has to be free to swell and shrink.");
-      assertSays(step, "Drive in the three quarter-inch oak pegs from below.");
+      assertSays(step, "Drive in the three oak pegs 1/4 in from below.");
     }
   }
 
