@@ -1,5 +1,6 @@
 package storyrod.check;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,6 +12,7 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.measure.Rational;
 import storyrod.measure.Unit;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
@@ -35,6 +37,9 @@ final class PocketScrewFit implements Check {
   /** How much of a screw lies in the narrow step that the jig leaves before the end. */
   private static final Length IN_NARROW_STEP = Length.mm(14);
 
+  /** The cosine of the 15° at which the jig drills. */
+  private static final Rational COS_15 = Rational.of(966, 1000);
+
   /** Metric stock and screws go with those in inches. */
   private static final Length ROUNDING = Length.inch(1, 8);
 
@@ -52,7 +57,7 @@ final class PocketScrewFit implements Check {
         "Pocket screws are 1 in long for stock of 1/2 in, 1 1/4 in for 3/4 in, 1 1/2 in for 1 in,"
             + " 2 in for 1 3/8 in and 2 1/2 in for 1 1/2 in, to within 1/8 in, and stand at least"
             + " 3/8 in (9 mm) from the edge. They do not come out of the part they are driven into:"
-            + " all but 14 mm of their length reaches into it.",
+            + " all but 14 mm of their length reaches into it, at 15°.",
         "Common practice, from memory.",
         "Stock between these is held to the nearest. Screws of one joint are held against each"
             + " other by crowded-fasteners.");
@@ -101,7 +106,7 @@ final class PocketScrewFit implements Check {
 
   /** How far a screw goes beyond the end: all but what lies in the narrow step of its hole. */
   private static Length reach(Length screw) {
-    return screw.minus(IN_NARROW_STEP).max(Length.ZERO);
+    return screw.minus(IN_NARROW_STEP).max(Length.ZERO).times(COS_15, RoundingMode.HALF_EVEN);
   }
 
   private Stream<Diagnostic> findings(Piece piece, Part part, PocketHoles pockets) {
