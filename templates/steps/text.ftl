@@ -448,6 +448,16 @@
       <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
     </#list>
     <@runStopped/>
+  <#elseif has("cut-stopped-dado")>
+    <@title "Rout the " + noun + inParts()/>
+    <@say "Set the router to " + cut.depth + " deep. A bit narrower than " + cut.size + " cuts to that width in two passes, with the guide moved."/>
+    <@say "Cut a trial dado in an offcut of the same thickness and try the part that goes into it: it should slide in by hand without play."/>
+    <#list fences as fence>
+      <@say "On " + fulls(fence.parts) + ", strike the near side of each dado " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
+    </#list>
+    <@say "Strike the line where the part drawing shows that each dado ends, clamp a straight guide across the part, and a stop on the guide so that the bit ends at that line."/>
+    <@say "Rout from the open edge up to the stop, to the depth in two or three passes."/>
+    <@say "Square each end with a chisel; or leave it round, and ease the notched corner of the part that goes in until it fits."/>
   <#elseif has("cut-tongue")>
     <@title "Cut the tongues" + onParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>

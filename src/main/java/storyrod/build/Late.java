@@ -13,13 +13,32 @@ import storyrod.piece.Piece;
  * Which units come when the finish is on.
  *
  * @param loose those that only lie or hang in the piece, by name
+ * @param sliding those of the loose ones that run in a groove to their place, by name
  * @param tops those that only top fasteners hold, by name
  * @param drawers the drawer of each front, by the front's name
  */
-public record Late(Set<String> loose, Set<String> tops, Map<String, String> drawers) {
+public record Late(
+    Set<String> loose, Set<String> sliding, Set<String> tops, Map<String, String> drawers) {
   static Late of(Piece piece) {
     Nesting nesting = Nesting.of(piece);
-    return new Late(nesting.loose(), tops(piece, nesting), Fronts.byDrawer(piece, nesting));
+    return new Late(
+        nesting.loose(),
+        sliding(piece, nesting),
+        tops(piece, nesting),
+        Fronts.byDrawer(piece, nesting));
+  }
+
+  private static Set<String> sliding(Piece piece, Nesting nesting) {
+    Set<String> sliding = new TreeSet<>();
+    piece.joints().stream()
+        .filter(Joint::slides)
+        .forEach(
+            joint ->
+                nesting.loose().stream()
+                    .filter(unit -> nesting.isIn(joint.first(), unit))
+                    .filter(unit -> !nesting.isIn(joint.second(), unit))
+                    .forEach(sliding::add));
+    return sliding;
   }
 
   /** The units that only top fasteners hold, each on what stands below it. */
@@ -52,14 +71,17 @@ public record Late(Set<String> loose, Set<String> tops, Map<String, String> draw
   }
 
   /**
-   * What leaves first when the piece is taken apart: what lies loose, then the fronts of all
-   * drawers, then the drawers, then a top, then the rest.
+   * What leaves first when the piece is taken apart: a lid that slides, then what else lies loose,
+   * then the fronts of all drawers, then the drawers, then a top, then the rest.
    */
   int rank(Unit unit) {
-    if (isLoose(unit)) {
-      return drawers.containsValue(unit.name()) ? 2 : 0;
+    if (isSliding(unit)) {
+      return 0;
     }
-    return isFront(unit) ? 1 : isTop(unit) ? 3 : 4;
+    if (isLoose(unit)) {
+      return drawers.containsValue(unit.name()) ? 3 : 1;
+    }
+    return isFront(unit) ? 2 : isTop(unit) ? 4 : 5;
   }
 
   public boolean isFront(Unit unit) {
@@ -68,6 +90,11 @@ public record Late(Set<String> loose, Set<String> tops, Map<String, String> draw
 
   public boolean isLoose(Unit unit) {
     return loose.contains(unit.name());
+  }
+
+  /** Whether a unit runs in grooves, as a sliding lid does. */
+  public boolean isSliding(Unit unit) {
+    return sliding.contains(unit.name());
   }
 
   public boolean isTop(Unit unit) {

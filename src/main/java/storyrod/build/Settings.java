@@ -28,7 +28,7 @@ import storyrod.piece.SplineSlot;
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
   private static final List<String> FENCED =
-      List.of("dado", "groove", "stopped groove", "lid groove", "mortise");
+      List.of("dado", "stopped dado", "groove", "stopped groove", "lid groove", "mortise");
   private final Job job;
   private final Squares squares;
 

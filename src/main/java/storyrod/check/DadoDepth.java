@@ -12,7 +12,7 @@ import storyrod.piece.Piece;
 /** A dado, groove or rabbet that leaves too little wood behind it, or holds too little. */
 final class DadoDepth implements Check {
   private static final List<String> SLOTS =
-      List.of("dado", "groove", "stopped groove", "lid groove", "rabbet");
+      List.of("dado", "stopped dado", "groove", "stopped groove", "lid groove", "rabbet");
 
   @Override
   public String code() {

@@ -99,21 +99,39 @@ final class EmptySpace implements Check {
   }
 
   private Diagnostic finding(Piece piece, Box space) {
-    LengthFormat format = piece.description().format();
     return Diagnostic.advice(
             code(),
             piece.description().about().project().at(),
-            "a space of %s x %s x %s (wide, deep, high) is closed off: x %s to %s, y %s to %s, z %s to %s"
+            "a space of %s x %s x %s (wide, deep, high) is closed off: %s from the left, %s from the front, %s above the floor"
                 .formatted(
-                    format.formatWithUnit(space.size(Axis.X)),
-                    format.formatWithUnit(space.size(Axis.Y)),
-                    format.formatWithUnit(space.size(Axis.Z)),
-                    format.format(space.x().from()),
-                    format.format(space.x().to()),
-                    format.format(space.y().from()),
-                    format.format(space.y().to()),
-                    format.format(space.z().from()),
-                    format.format(space.z().to())))
-        .hint("a drawer, a shelf behind a door or a lid could use it");
+                    print(piece, space.size(Axis.X)),
+                    print(piece, space.size(Axis.Y)),
+                    print(piece, space.size(Axis.Z)),
+                    away(piece, space, Axis.X),
+                    away(piece, space, Axis.Y),
+                    away(piece, space, Axis.Z)))
+        .hint("a drawer, a shelf behind a door or a lid could use it")
+        .hint(
+            "in the description it is `x: %s`, `y: %s`, `z: %s`"
+                .formatted(
+                    printed(piece, space.x()),
+                    printed(piece, space.y()),
+                    printed(piece, space.z())));
+  }
+
+  /** How far a space begins and ends from the outside of the piece. */
+  private static String away(Piece piece, Box space, Axis axis) {
+    Length outside = around(piece.parts()).on(axis).from();
+    Range range = space.on(axis);
+    return printed(piece, new Range(range.from().minus(outside), range.to().minus(outside)));
+  }
+
+  private static String printed(Piece piece, Range range) {
+    LengthFormat format = piece.description().format();
+    return format.format(range.from()) + " to " + format.format(range.to());
+  }
+
+  private static String print(Piece piece, Length length) {
+    return piece.description().format().formatWithUnit(length);
   }
 }

@@ -31,6 +31,7 @@ final class FinishUntried implements Check {
   private Diagnostic finding(FinishEntry finish) {
     return Diagnostic.warning(
             code(), finish.at(), finish.product() + " has not been tried on this wood")
-        .hint("try it on an offcut, then add `tried-on:` with the wood");
+        .hint("try it on an offcut")
+        .hint("then add `tried-on:` with the wood");
   }
 }

@@ -82,11 +82,15 @@ final class StaticBalance implements Check {
             .formatted(tips ? "tips" : "hardly stands", when, ratio);
     Diagnostic finding =
         tips ? Diagnostic.warning(code(), at, message) : Diagnostic.advice(code(), at, message);
-    return Optional.of(finding.hint(wayOut(piece, standing, balance)));
+    return Optional.of(
+        finding
+            .hint(wayOut(piece, standing, balance))
+            .hint(
+                "add an item of kind `anti-tip-strap` and name under `hardware:` the part it holds"));
   }
 
   private static String wayOut(Piece piece, Standing standing, Balance balance) {
-    String anchor = "tie it to the wall with an item of kind `anti-tip-strap` under `hardware:`";
+    String anchor = "tie it to the wall";
     double behind = standing.backMm() - BALLAST_FROM_BACK_MM;
     if (behind <= 0) {
       return anchor + "; no ballast can hold it, for it has no depth behind its front feet";

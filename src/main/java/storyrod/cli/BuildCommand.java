@@ -13,7 +13,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import storyrod.description.DiagnosticPrinter;
 import storyrod.description.Diagnostics;
 import storyrod.planset.PlanSet;
 import storyrod.planset.PlanSetWriter;
@@ -50,7 +49,7 @@ final class BuildCommand implements Callable<Integer> {
         file.read(diagnostics)
             .flatMap(source -> Pipeline.planSet(source, option.name(), diagnostics));
     PrintWriter err = spec.commandLine().getErr();
-    err.print(DiagnosticPrinter.print(diagnostics.bySeverity()));
+    err.print(ToldOnce.print(diagnostics.bySeverity()));
     err.flush();
     if (planSet.isEmpty()) {
       return 1;

@@ -13,7 +13,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import storyrod.check.Check;
 import storyrod.check.Checks;
-import storyrod.description.DiagnosticPrinter;
 import storyrod.description.Diagnostics;
 
 /** Says what is wrong with a project, or what a check is about; writes nothing. */
@@ -51,7 +50,7 @@ final class CheckCommand implements Callable<Integer> {
     ProjectFile.at(subject.project)
         .read(diagnostics)
         .ifPresent(source -> Pipeline.plan(source, option.name(), diagnostics));
-    print(DiagnosticPrinter.print(diagnostics.bySeverity()));
+    print(ToldOnce.print(diagnostics.bySeverity()));
     return diagnostics.hasErrors() ? 1 : 0;
   }
 

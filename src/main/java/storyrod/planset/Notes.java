@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import storyrod.description.Diagnostic;
 import storyrod.description.Severity;
 
 /** What to know before starting, and the findings worth telling the reader. */
 public record Notes(List<Caution> cautions, List<Finding> findings) {
+  private static final Pattern WRITTEN =
+      Pattern.compile("`|^(?:write|name|give|add) .* (?:item|stock|description|project)\\b");
+
   public Notes {
     cautions = List.copyOf(cautions);
     findings = List.copyOf(findings);
@@ -17,7 +21,7 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
   /** A caution with the numbers of the steps that it comes up in. */
   public record Caution(String text, String steps) {}
 
-  /** A finding as a sentence, with its hints. */
+  /** A finding as a sentence, with what the shop can do about it. */
   public record Finding(String severity, String message, List<String> hints) {}
 
   static Notes of(PlanSet set, StepPages steps, Texts texts) {
@@ -69,6 +73,15 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
     return new Finding(
         texts.say(key),
         Texts.capital(names.in(finding.message())),
-        finding.hints().stream().map(names::in).map(Texts::capital).toList());
+        finding.hints().stream()
+            .filter(hint -> !isForTheDescription(hint))
+            .map(names::in)
+            .map(Texts::capital)
+            .toList());
+  }
+
+  /** Whether a hint says what to write into the description, which the reader may never see. */
+  private static boolean isForTheDescription(String hint) {
+    return WRITTEN.matcher(hint).find();
   }
 }

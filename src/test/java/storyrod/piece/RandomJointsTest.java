@@ -104,7 +104,7 @@ class RandomJointsTest {
   void everyJointHasAMaker() {
     assertEquals(
         JointTypes.words().stream().map(EntryType::name).toList(),
-        makers().stream().map(Maker::kind).sorted().toList());
+        makers().stream().map(Maker::kind).distinct().sorted().toList());
   }
 
   @ParameterizedTest

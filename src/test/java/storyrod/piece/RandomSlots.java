@@ -11,6 +11,7 @@ final class RandomSlots {
   static final List<Maker> ALL =
       List.of(
           new Maker("dado", RandomSlots::dado),
+          new Maker("dado", RandomSlots::stoppedDado),
           new Maker("groove", RandomSlots::groove),
           new Maker("rabbet", RandomSlots::rabbet),
           new Maker("sliding-lid", RandomSlots::slidingLid));
@@ -97,5 +98,25 @@ final class RandomSlots {
         Face.BOTTOM,
         Face.TOP,
         atTheBack ? Face.BACK : Face.FRONT);
+  }
+
+  private static Sample stoppedDado(Random random) {
+    boolean below = random.nextBoolean();
+    return new Sample(
+        """
+        parts:
+          post: {stock: odd, x: 0 to 30, y: 0 to 400, z: 0 to %s, grain: y}
+          rail: {stock: ply18, x: post.right + GAP to 300, y: %s, z: 0 to post.top, grain: x}
+        joints:
+          - dado: {end: rail.left, into: post, depth: %s, stop: %s, edge: %s}
+        """
+            .formatted(
+                RandomJoints.mm(random, 80, 200),
+                RandomJoints.between(RandomJoints.mm(random, 1, 381), 18),
+                RandomJoints.mm(random, 1, 29),
+                RandomJoints.mm(random, 1, 40),
+                below ? "bottom" : "top"),
+        Face.RIGHT,
+        below ? Face.TOP : Face.BOTTOM);
   }
 }

@@ -37,4 +37,16 @@ class NotesTest {
         List.of(new Finding("Warning", "The slat (A) bends", List.of("Make it thicker"))),
         Notes.findings(found, new ReaderNames(PIECE, TEXTS), TEXTS));
   }
+
+  @Test
+  void whatToWriteIntoTheDescriptionIsLeftToTheMaker() {
+    Diagnostic sheet =
+        Diagnostic.advice("sheet-in-slot", Sample.AT, "slat-1 goes into a slot")
+            .hint("measure the sheet before you cut the first slot")
+            .hint("write what it measures to the stock as `measured:`")
+            .hint("add the density to the item");
+    assertEquals(
+        List.of("Measure the sheet before you cut the first slot"),
+        Notes.findings(List.of(sheet), new ReaderNames(PIECE, TEXTS), TEXTS).getFirst().hints());
+  }
 }

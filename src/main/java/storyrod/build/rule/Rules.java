@@ -27,6 +27,7 @@ public final class Rules {
           new GlueBeforeFinish(),
           new MachineBeforeFinish(),
           new TopAfterFinish(),
+          new LidAfterBox(),
           new MountAfterFinish(),
           new MountOnStandingParts(),
           new HangerBeforeHung(),

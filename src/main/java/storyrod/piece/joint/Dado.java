@@ -1,19 +1,66 @@
 package storyrod.piece.joint;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.Diagnostic;
+import storyrod.description.Entry;
 import storyrod.geometry.Box;
+import storyrod.piece.JointEffect;
+import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.Meeting;
 
 /** A slot across the grain, or across a sheet, that takes the end of another part. */
 public final class Dado extends Slotted {
   public Dado() {
-    super("dado", "The end of one part sits in a slot across another.");
+    super(
+        "dado",
+        "The end of one part sits in a slot across another.",
+        StoppedDado.STOP,
+        StoppedDado.EDGE);
+  }
+
+  @Override
+  public JointEffect effect(Meeting meeting) {
+    boolean leans = StoppedDado.isMeant(meeting.entry()) && meeting.askew().isPresent();
+    return leans
+        ? new JointEffect(
+            List.of(),
+            JointKeys.plain(meeting, meeting.entry().yes("glue", false)),
+            JointKeys.squareOnly(meeting, "let the dado run through: leave `stop` out"))
+        : super.effect(meeting);
+  }
+
+  @Override
+  String term(Entry entry) {
+    return StoppedDado.isMeant(entry) ? "stopped dado" : "dado";
+  }
+
+  @Override
+  Box slot(Meeting meeting) {
+    return stopped(meeting).map(StoppedDado::slot).orElseGet(() -> super.slot(meeting));
+  }
+
+  @Override
+  List<CutIn> cutsInFirst(Meeting meeting) {
+    return stopped(meeting).flatMap(StoppedDado::notch).stream().toList();
+  }
+
+  /** The dado as it stops, if it is meant to and can. */
+  private static Optional<StoppedDado> stopped(Meeting meeting) {
+    return Optional.of(new StoppedDado(meeting))
+        .filter(each -> StoppedDado.isMeant(meeting.entry()) && each.fits());
   }
 
   @Override
   List<Diagnostic> placeFaults(Meeting meeting, Box slot) {
-    return openSlotFaults(meeting, slot);
+    Stream<Diagnostic> stopFaults =
+        StoppedDado.isMeant(meeting.entry())
+            ? new StoppedDado(meeting).faults().stream()
+            : Stream.of(meeting.entry())
+                .filter(entry -> entry.has("edge"))
+                .map(StoppedDado::noStop);
+    return Stream.concat(openSlotFaults(meeting, slot).stream(), stopFaults).toList();
   }
 
   static List<Diagnostic> openSlotFaults(Meeting meeting, Box slot) {

@@ -1,5 +1,6 @@
 package storyrod.piece.joint;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -45,6 +46,11 @@ abstract class Slotted implements JointType {
     return meeting.slot(meeting.entry().length("depth"));
   }
 
+  /** What is cut in the part that goes in, where both parts are square. */
+  List<CutIn> cutsInFirst(Meeting meeting) {
+    return List.of();
+  }
+
   @Override
   public EntryType words() {
     return words;
@@ -87,8 +93,9 @@ abstract class Slotted implements JointType {
             .flatMap(List::stream)
             .toList();
     boolean glued = entry.yes("glue", false);
-    return new JointEffect(
-        List.of(new CutIn(meeting.second().name(), cut)), JointKeys.plain(meeting, glued), faults);
+    List<CutIn> cuts = new ArrayList<>(cutsInFirst(meeting));
+    cuts.add(new CutIn(meeting.second().name(), cut));
+    return new JointEffect(cuts, JointKeys.plain(meeting, glued), faults);
   }
 
   /** A slot takes an end or an edge; a wide face in it is mostly a joint the wrong way round. */

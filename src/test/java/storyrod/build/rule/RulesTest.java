@@ -11,10 +11,16 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Need;
+import storyrod.build.Operation;
+import storyrod.build.Planner;
 import storyrod.build.SamplePieces;
 import storyrod.description.Diagnostic;
+import storyrod.description.Diagnostics;
+import storyrod.piece.Piece;
+import storyrod.piece.Pieces;
 
 class RulesTest {
   private static final BuildPlan BENCH = SamplePieces.benchPlan();
@@ -56,6 +62,53 @@ class RulesTest {
     assertEquals(
         "`" + after + "` comes before `" + before + "`, but " + Rules.named(key).reason(),
         faults.getFirst().message());
+  }
+
+  private static final String LID_BOX =
+      """
+      parts:
+        lid: {stock: ply6, x: 18 to 150, y: 0 to 182, z: 70 to 76, grain: y}
+        left: {stock: ply18, x: 0 to 18, y: 0 to 200, z: 0 to 90, grain: y}
+        right: {stock: ply18, x: 150 to 168, y: 0 to 200, z: 0 to 90, grain: y}
+        back: {stock: ply18, x: 18 to 150, y: 182 to 200, z: 0 to 90, grain: x}
+      joints:
+        - sliding-lid: {end: lid.left, into: left, depth: 6, opens: front}
+        - sliding-lid: {end: lid.right, into: right, depth: 6, opens: front}
+        - butt: {end: back.left, to: left, glue: yes}
+        - butt: {end: back.right, to: right, glue: yes}
+      """;
+
+  /** Even where nothing holds the parts that the lid slides in: they are as loose as it is. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void slidingLidWaitsForItsBox(boolean isGlued) {
+    Piece box = Pieces.of(isGlued ? LID_BOX : LID_BOX.replaceAll("(?m)^.*butt.*\\n", ""));
+    BuildPlan plan = Planner.plan(box, new Diagnostics()).orElseThrow();
+    List<String> fitted =
+        plan.steps().stream()
+            .flatMap(step -> step.operations().stream())
+            .map(Operation::name)
+            .filter(name -> name.startsWith("fit "))
+            .toList();
+    assertEquals("fit lid", fitted.getLast());
+    for (String part : List.of("left", "right")) {
+      assertTrue(plan.needs().contains(new Need("fit " + part, "fit lid", "lid-after-box")), part);
+    }
+  }
+
+  @Test
+  void slidingLidBeforeItsBoxIsABreach() {
+    String order =
+        """
+        build:
+          - stage: Box
+            order: [fit left, fit lid, fit right]
+        """;
+    Diagnostics diagnostics = new Diagnostics();
+    Planner.plan(Pieces.of(LID_BOX + order), diagnostics);
+    assertEquals(
+        List.of("`fit lid` comes before `fit right`, but " + Rules.named("lid-after-box").reason()),
+        diagnostics.sorted().stream().map(Diagnostic::message).toList());
   }
 
   @Test
