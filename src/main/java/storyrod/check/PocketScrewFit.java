@@ -1,5 +1,6 @@
 package storyrod.check;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,7 +12,9 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.measure.Rational;
 import storyrod.measure.Unit;
+import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
@@ -31,6 +34,12 @@ final class PocketScrewFit implements Check {
           new Usual(Length.inch(11, 8), Length.inches(2)),
           new Usual(Length.inch(3, 2), Length.inch(5, 2)));
 
+  /** How much of a screw lies in the narrow step that the jig leaves before the end. */
+  private static final Length IN_NARROW_STEP = Length.mm(14);
+
+  /** The cosine of the 15° at which the jig drills. */
+  private static final Rational COS_15 = Rational.of(966, 1000);
+
   /** Metric stock and screws go with those in inches. */
   private static final Length ROUNDING = Length.inch(1, 8);
 
@@ -47,7 +56,8 @@ final class PocketScrewFit implements Check {
     return new Explanation(
         "Pocket screws are 1 in long for stock of 1/2 in, 1 1/4 in for 3/4 in, 1 1/2 in for 1 in,"
             + " 2 in for 1 3/8 in and 2 1/2 in for 1 1/2 in, to within 1/8 in, and stand at least"
-            + " 3/8 in (9 mm) from the edge.",
+            + " 3/8 in (9 mm) from the edge. They do not come out of the part they are driven into:"
+            + " all but 14 mm of their length reaches into it, at 15°.",
         "Common practice, from memory.",
         "Stock between these is held to the nearest. Screws of one joint are held against each"
             + " other by crowded-fasteners.");
@@ -55,13 +65,48 @@ final class PocketScrewFit implements Check {
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
-    return piece.parts().stream()
-        .flatMap(
-            part ->
-                part.cuts().stream()
-                    .filter(PocketHoles.class::isInstance)
-                    .flatMap(cut -> findings(piece, part, (PocketHoles) cut)))
+    Stream<Diagnostic> inFirst =
+        piece.parts().stream()
+            .flatMap(
+                part ->
+                    part.cuts().stream()
+                        .filter(PocketHoles.class::isInstance)
+                        .flatMap(cut -> findings(piece, part, (PocketHoles) cut)));
+    return Stream.concat(inFirst, piece.joints().stream().flatMap(joint -> out(piece, joint)))
         .toList();
+  }
+
+  /** Screws whose points would come out of the part they are driven into. */
+  private Stream<Diagnostic> out(Piece piece, Joint joint) {
+    LengthFormat format = piece.description().format();
+    Part into = piece.part(joint.second());
+    Length have = into.box().size(joint.entry().axis());
+    return piece.part(joint.first()).cuts().stream()
+        .filter(cut -> cut instanceof PocketHoles && cut.at().equals(joint.at()))
+        .flatMap(cut -> cut.forWhat().map(piece.description().items()::get).stream())
+        .filter(screw -> screw.length().filter(each -> comesOut(each, have)).isPresent())
+        .map(
+            screw ->
+                Diagnostic.warning(
+                        code(),
+                        joint.at(),
+                        "%s reaches about %s into %s, which is only %s thick there"
+                            .formatted(
+                                screw.name(),
+                                format.formatWithUnit(reach(screw.length().orElseThrow())),
+                                into.name(),
+                                format.formatWithUnit(have)))
+                    .also(into.at(), into.name() + " is defined here")
+                    .hint("take a thicker part, or another joint"));
+  }
+
+  private static boolean comesOut(Length screw, Length have) {
+    return !reach(screw).isShorterThan(have);
+  }
+
+  /** How far a screw goes beyond the end: all but what lies in the narrow step of its hole. */
+  private static Length reach(Length screw) {
+    return screw.minus(IN_NARROW_STEP).max(Length.ZERO).times(COS_15, RoundingMode.HALF_EVEN);
   }
 
   private Stream<Diagnostic> findings(Piece piece, Part part, PocketHoles pockets) {

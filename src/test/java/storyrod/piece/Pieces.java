@@ -53,6 +53,7 @@ public final class Pieces {
       stock:
         ply18: {kind: sheet, species: birch plywood, thickness: 18, measured: 18, sheet: 2440 x 1220, density: 680}
         ply6: {kind: sheet, species: birch plywood, thickness: 6, measured: 6, sheet: 1525 x 1525, density: 680}
+        strip: {kind: sheet, species: birch plywood, thickness: 2, measured: 2, sheet: 1525 x 1525, density: 680}
         ash: {kind: solid, species: "ash, white", thickness: 20, bought-as: 25}
         odd: {kind: solid, species: moonwood, thickness: 30, bought-as: 40}
       items:

@@ -100,10 +100,7 @@ public final class Dovetail implements JointType {
   }
 
   private static TailLayout layout(Meeting meeting) {
-    return new TailLayout(
-        meeting,
-        length(meeting.entry(), meeting.second()),
-        meeting.first().box().on(across(meeting)));
+    return new TailLayout(meeting, length(meeting.entry(), meeting.second()), across(meeting));
   }
 
   private static List<CutIn> cuts(Meeting meeting, Face outside, TailLayout layout) {

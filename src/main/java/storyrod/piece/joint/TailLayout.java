@@ -4,12 +4,15 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.Key;
 import storyrod.description.ValueType;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
@@ -23,9 +26,9 @@ import storyrod.wood.SpeciesTable;
  * a half pin at each edge, all given at the end of the tails, where pins are thin.
  *
  * @param length how long the tails are
- * @param width the stretch over which they stand
+ * @param across the axis along which they stand over the whole width of their part
  */
-record TailLayout(Meeting meeting, Length length, Range width) {
+record TailLayout(Meeting meeting, Length length, Axis across) {
   static final Key TAILS =
       Key.required("tails", new ValueType.Count(1), "How many tails, all equally wide.");
   static final Key SLOPE =
@@ -67,6 +70,10 @@ record TailLayout(Meeting meeting, Length length, Range width) {
         .orElse(ELSE);
   }
 
+  private Range width() {
+    return meeting.first().box().on(across);
+  }
+
   private int count() {
     return entry().expect("tails", Integer.class);
   }
@@ -91,7 +98,7 @@ record TailLayout(Meeting meeting, Length length, Range width) {
 
   /** What pins leave for all tails. */
   private Length forTails() {
-    return width.length().minus(pin().times(count() - 1L)).minus(halfPin().times(2));
+    return width().length().minus(pin().times(count() - 1L)).minus(halfPin().times(2));
   }
 
   private Length tail() {
@@ -103,9 +110,30 @@ record TailLayout(Meeting meeting, Length length, Range width) {
     return length.times(Rational.ONE.dividedBy(slope()), RoundingMode.HALF_EVEN);
   }
 
+  /**
+   * What rounding leaves is in the last half pin of the joint as it was written, so that one turned
+   * or mirrored is the same to the tick.
+   */
   List<Tail> tails() {
+    boolean isTurned =
+        Stream.of(Face.RIGHT, Face.BACK, Face.TOP)
+            .map(entry()::placed)
+            .anyMatch(face -> face.axis() == across && face.sign() < 0);
+    return isTurned ? upwards().reversed().stream().map(this::opposite).toList() : upwards();
+  }
+
+  private Tail opposite(Tail tail) {
+    return new Tail(opposite(tail.narrow()), opposite(tail.wide()));
+  }
+
+  private Range opposite(Range range) {
+    Length both = width().from().plus(width().to());
+    return new Range(both.minus(range.to()), both.minus(range.from()));
+  }
+
+  private List<Tail> upwards() {
     List<Tail> tails = new ArrayList<>();
-    Length at = width.from().plus(halfPin());
+    Length at = width().from().plus(halfPin());
     for (int i = 0; i < count(); i++) {
       Range wide = new Range(at, at.plus(tail()));
       Range narrow = new Range(wide.from().plus(narrowing()), wide.to().minus(narrowing()));
@@ -136,7 +164,7 @@ record TailLayout(Meeting meeting, Length length, Range width) {
                     count() == 1 ? "" : "s",
                     pins,
                     meeting.print(halfPin()),
-                    meeting.print(width.length()),
+                    meeting.print(width().length()),
                     meeting.print(narrowing())))
         .also(meeting.first().at(), meeting.first().name() + " is defined here")
         .hint(
