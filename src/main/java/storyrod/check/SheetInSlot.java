@@ -13,6 +13,7 @@ import storyrod.description.Located;
 import storyrod.geometry.Box;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.measure.Unit;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -22,6 +23,7 @@ import storyrod.wood.SheetTolerances.Tolerance;
 /** Sheets that are thinner or thicker than the slots that are cut for them. */
 final class SheetInSlot implements Check {
   private static final Length LOOSE = Length.micrometres(300);
+  private static final double MM_PER_INCH = 25.4;
   private static final Length TIGHT = Length.micrometres(50);
 
   @Override
@@ -125,17 +127,23 @@ final class SheetInSlot implements Check {
                                 stock.name(),
                                 format.formatWithUnit(slots.getFirst().width()),
                                 slots.size(),
-                                range(nominal, tolerance)))
+                                range(format, nominal, tolerance)))
                     .hint("measure the sheet before you cut the first slot")
                     .hint("write what it measures to the stock as `measured:`"));
   }
 
-  private static String range(double nominal, Tolerance tolerance) {
-    return String.format(
-        Locale.ROOT,
-        "from %.1f to %.1f mm thick (%s)",
-        nominal - tolerance.minus(),
-        nominal + tolerance.plus(),
-        tolerance.source());
+  /** From where to where such sheets come: in decimals, as a calliper shows it. */
+  private static String range(LengthFormat format, double nominal, Tolerance tolerance) {
+    double thin = nominal - tolerance.minus();
+    double thick = nominal + tolerance.plus();
+    return format.unit() == Unit.INCH
+        ? String.format(
+            Locale.ROOT,
+            "from %.3f to %.3f in thick (%s)",
+            thin / MM_PER_INCH,
+            thick / MM_PER_INCH,
+            tolerance.source())
+        : String.format(
+            Locale.ROOT, "from %.1f to %.1f mm thick (%s)", thin, thick, tolerance.source());
   }
 }
