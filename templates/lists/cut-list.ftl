@@ -1,5 +1,5 @@
 <#-- The cut list. Gets: breaks.cutList, pages of rows (mark, part, count, stock, finished and rough: length, width,
-     thickness; grain, blankOf, note); units. -->
+     thickness; grain, blankOf, note); units. A long name of a stock may take two lines. -->
 <#import "/frame/macros.ftl" as frame>
 <#list breaks.cutList as rows>
 <div class="section">
@@ -22,7 +22,7 @@
 <td class="figure gap">${row.finished.length}</td><td class="figure">${row.finished.width}</td><td class="figure">${row.finished.thickness}</td>
 <#if row.blankOf?has_content><td class="gap quiet blank-of" colspan="3">${say('cutlist.blank-of', row.blankOf)}</td>
 <#else><td class="figure gap">${row.rough.length}</td><td class="figure">${row.rough.width}</td><td class="figure">${row.rough.thickness}</td></#if>
-<td class="gap kept">${row.stock}</td><td class="last kept">${row.grain}</td></tr>
+<td class="gap<#if row.stock?length lt 28> kept</#if>">${row.stock}</td><td class="last kept">${row.grain}</td></tr>
 </#list>
 </tbody>
 </table>

@@ -3,6 +3,8 @@ package storyrod.planset;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.regex.MatchResult;
 import org.junit.jupiter.api.Test;
 
 class TogetherTest {
@@ -23,6 +25,14 @@ class TogetherTest {
   @Test
   void markAndCountStayTogether() {
     assertEquals("A_×_2, AB_×_12 and C", shown("A × 2, AB × 12 and C"));
+  }
+
+  @Test
+  void stopBehindThemStaysWithThem() {
+    var kept = Together.PATTERN.matcher("in the list: Q × 2 and R × 2. Then 8 mm, at 1 3/4;");
+    assertEquals(
+        List.of("Q × 2", "R × 2.", "8 mm,", "1 3/4;"),
+        kept.results().map(MatchResult::group).toList());
   }
 
   @Test
