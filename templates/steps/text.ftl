@@ -337,6 +337,11 @@
       <@say "Cut to the depth in several passes, and stop at the lines."/>
     </#if>
     <@say "Clear out the chips and square the ends with the chisel."/>
+  <#elseif has("cut-haunch-socket")>
+    <@title "Cut the haunch sockets" + inParts()/>
+    <@say "Carry the lines of each mortise on as far as the part drawings of " + fulls(parts) + " show: a socket is as wide as its mortise and begins at its end."/>
+    <@say "Saw down beside both lines where the socket is open at the end, and chisel out what is between; or cut it with the router, the guide as for the mortise."/>
+    <@say "Level the bottom " + cut.depth + " deep all over, so that the haunch reaches it when the shoulder closes."/>
   <#elseif has("cut-round-ended-mortise")>
     <@title "Rout the mortises for the loose tenons" + inParts()/>
     <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
@@ -369,7 +374,13 @@
     <@say "Cut the shoulders first, all of them against one stop, " + cut.depth + " from the end."/>
     <@say "Saw the cheeks on an offcut of the same thickness until its tenon goes into the trial mortise by hand without play, about " + cut.size + " thick."/>
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
+    <#if has("cut-haunch")>
+      <@say "At the edge where the drawing shows a haunch, saw along the tenon only down to the line of the haunch, then across to it, so that the haunch stays."/>
+    </#if>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
+    <#if has("cut-haunch")>
+      <@say "Take a shaving off the end of a haunch that keeps its shoulder from closing."/>
+    </#if>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>

@@ -32,6 +32,8 @@ public final class Checks {
           new FingerWidth(),
           new FinishUntried(),
           new GapCloses(),
+          new HaunchInGroove(),
+          new HaunchSize(),
           new HingeCount(),
           new HingeCup(),
           new HoleEdge(),
