@@ -339,8 +339,8 @@
     <@say "Clear out the chips and square the ends with the chisel."/>
   <#elseif has("cut-haunch-socket")>
     <@title "Cut the haunch sockets" + inParts()/>
-    <@say "Carry the lines of each mortise on as far as the part drawings of " + fulls(parts) + " show: a socket is as wide as its mortise and begins at its end."/>
-    <@say "Saw down beside both lines where the socket is open at the end, and chisel out what is between; or cut it with the router, the guide as for the mortise."/>
+    <@say "Carry the side lines of the mortises on as far as the part drawings of " + fulls(parts) + " show: a socket is as wide as its mortise and begins at its end."/>
+    <@say "Where a socket is open at the end, saw down inside both lines and chisel out what is between; else chop it as the mortise, or rout it with the guide set the same."/>
     <@say "Level the bottom " + cut.depth + " deep all over, so that the haunch reaches it when the shoulder closes."/>
   <#elseif has("cut-round-ended-mortise")>
     <@title "Rout the mortises for the loose tenons" + inParts()/>

@@ -66,7 +66,7 @@ final class HaunchInGroove implements Check {
     return Diagnostic.warning(
             code(),
             tenon.at(),
-            "the haunch of %s goes %s into the %s in %s, which is %s deep: a hole of %s stays"
+            "the haunch of %s goes %s into the %s in %s, which is %s deep: a hole %s deep stays below it"
                 .formatted(
                     part.name(),
                     format.formatWithUnit(deep),
