@@ -32,6 +32,7 @@ public final class Checks {
           new FingerWidth(),
           new FinishUntried(),
           new GapCloses(),
+          new GrainRunsOn(),
           new HaunchInGroove(),
           new HaunchSize(),
           new HingeCount(),
