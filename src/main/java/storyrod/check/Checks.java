@@ -33,6 +33,8 @@ public final class Checks {
           new FinishUntried(),
           new GapCloses(),
           new GrainRunsOn(),
+          new HaunchInGroove(),
+          new HaunchSize(),
           new HingeCount(),
           new HingeCup(),
           new HoleEdge(),
