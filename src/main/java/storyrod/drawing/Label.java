@@ -58,6 +58,19 @@ record Label(List<Line> lines) {
     return List.of();
   }
 
+  /** The first label that fits level, else the first that fits upwards. */
+  static List<Element> placeLevel(List<Label> labels, Bounds room) {
+    for (boolean level : new boolean[] {true, false}) {
+      for (Label label : labels) {
+        Slot slot = new Slot(label, room, level);
+        if (slot.takes(0, 0)) {
+          return slot.texts(0, 0);
+        }
+      }
+    }
+    return List.of();
+  }
+
   private double width() {
     return lines.stream()
         .mapToDouble(line -> TextSetting.of(line.style(), line.text()).width())
