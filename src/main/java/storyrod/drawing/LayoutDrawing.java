@@ -39,6 +39,7 @@ public final class LayoutDrawing {
   private final double across;
   private final double beside;
   private final CutNumbers numbers;
+  private final LaidLabels labels;
   private final Paper paper = new Paper();
   private final List<Laid> unlabelled = new ArrayList<>();
 
@@ -48,6 +49,7 @@ public final class LayoutDrawing {
     this.factor = plot.factor;
     this.across = plot.across;
     this.beside = plot.beside;
+    this.labels = new LaidLabels(sheet.lengthsOnly(), format, words);
     double right = mm(sheet.length()) + EDGE;
     this.numbers =
         new CutNumbers(paper, new Bounds(0, 0, right + beside, down(sheet.width()) + EDGE));
@@ -195,34 +197,12 @@ public final class LayoutDrawing {
     elements.add(new Drawing.Area(Tone.PALE, List.of(ring(part.area()))));
     elements.addAll(outline(part.area(), Role.THIN));
     Optional<Boolean> grain = part.grained() ? Optional.of(!part.turned()) : Optional.empty();
-    List<Element> label =
-        sheet.lengthsOnly()
-            ? Label.placeLevel(labels(part), bounds(part.area()))
-            : Label.place(labels(part), bounds(part.area()), grain);
+    List<Element> label = labels.place(part, bounds(part.area()), grain);
     elements.addAll(label);
     if (label.isEmpty()) {
       unlabelled.add(part);
     }
     add(new Group(part.id(), part.title(), elements));
-  }
-
-  /** What may be written on a part, fullest first. */
-  private List<Label> labels(Laid part) {
-    Area area = part.area();
-    Length length = part.turned() ? area.width() : area.length();
-    Length width = part.turned() ? area.length() : area.width();
-    String size =
-        sheet.lengthsOnly()
-            ? format.format(length)
-            : words.say("layout.size", format.format(length), format.format(width));
-    Label mark = Label.of(TextStyle.TITLE, part.mark());
-    Label full = mark.and(TextStyle.NOTE, part.title()).and(TextStyle.SMALL, size);
-    return List.of(
-        sheet.lengthsOnly() ? mark.and(TextStyle.SMALL, (part.title() + " " + size).strip()) : full,
-        mark.and(TextStyle.SMALL, size),
-        mark,
-        Label.of(TextStyle.MARK, part.mark()),
-        Label.of(TextStyle.SMALL, part.mark()));
   }
 
   private void addOverall(At corner) {

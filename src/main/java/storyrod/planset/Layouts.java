@@ -65,6 +65,11 @@ public record Layouts(List<Stock> stocks) {
       PageBreaks breaks = new PageBreaks(paper.roomMm(), titleMm);
       return new Print(texts, paper, titleMm, breaks, drawings);
     }
+
+    /** What stands above a sheet at the head of its page: only the first has the title there. */
+    private double aboveMm() {
+      return breaks.atMm() == titleMm ? titleMm : 0;
+    }
   }
 
   static Layouts of(PlanSet set, Texts texts, Paper paper) {
@@ -143,7 +148,7 @@ public record Layouts(List<Stock> stocks) {
         sheet.piece().lengthsOnly() ? List.of() : columns(cuts(sheet.piece(), print.texts()));
     double below = sheet.piece().lengthsOnly() ? BELOW_BAR_MM : BELOW_MM + tableMm(columns);
     double beside = headingsMm(isFirst, heading) + below;
-    double room = print.paper().roomMm() - print.titleMm() - beside;
+    double room = print.paper().roomMm() - print.aboveMm() - beside;
     String name = stock.drawingName(sheet);
     DrawingBox box =
         DrawingBox.within(

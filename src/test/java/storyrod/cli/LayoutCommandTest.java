@@ -90,7 +90,8 @@ class LayoutCommandTest {
   void theCutsListedGiveEveryPart() {
     Map<String, byte[]> files = files(PARTS, STOCK);
     Map<String, List<Map<String, String>>> sheets =
-        rows(files.get("cuts.csv")).stream().collect(Collectors.groupingBy(row -> row.get("layout")));
+        rows(files.get("cuts.csv")).stream()
+            .collect(Collectors.groupingBy(row -> row.get("layout")));
     List<String> given = new ArrayList<>();
     sheets.forEach((layout, cuts) -> given.addAll(marksGiven(cuts)));
     List<String> placed =
@@ -121,7 +122,9 @@ class LayoutCommandTest {
   @Test
   void sheetsThatAreAlikeAreDrawnOnceWithTheirNumber() {
     Map<String, byte[]> files =
-        files("item,width,height,quantity\npanel,2400,1200,5\n", STOCK.replace("10,10,10,10", "0,0,0,0"));
+        files(
+            "item,width,height,quantity\npanel,2400,1200,5\n",
+            STOCK.replace("10,10,10,10", "0,0,0,0"));
     assertEquals(
         Set.of("cuts.csv", "drawings/layout-1-1.svg", "layouts.pdf", "parts.csv"), files.keySet());
     assertEquals("5", rows(files.get("parts.csv")).getFirst().get("copies"));
@@ -153,7 +156,8 @@ class LayoutCommandTest {
   @Test
   void theSummaryHasARowForEachInstance() {
     Path summary = folder.resolve("summary.csv");
-    String parts = "instance,item,width,height,quantity\nA,panel,2000,1000,3\n\"B, 2\",top,600,400,2\n";
+    String parts =
+        "instance,item,width,height,quantity\nA,panel,2000,1000,3\n\"B, 2\",top,600,400,2\n";
     Shell shell = layout(parts, STOCK, "--summary", summary.toString());
     assertEquals(0, shell.code(), shell.toString());
     List<String> lines = Shell.read(summary).lines().toList();
