@@ -171,11 +171,20 @@ class StepWordsTest {
   }
 
   @Test
+  void glueForTonguesStaysOutOfTheRestOfTheirGroove() throws IOException {
+    List<StepText> door = steps("../src/test/resources/projects/panel-door");
+    String said =
+        "Brush a thin coat of glue into the grooves and on the ends that go in; in a groove only"
+            + " where they sit.";
+    assertTrue(door.stream().anyMatch(step -> step.sentences().contains(said)), door::toString);
+  }
+
+  @Test
   void glueStaysOutOfTheGrooveThatAPanelMovesIn() {
     assertSays(
         titled(sideboard, "Left door: glue the door rails to the left door stile"),
-        "Brush a thin coat of glue into the grooves and on the ends that go in; in a groove only"
-            + " where they sit.");
+        "Brush a thin coat of glue into the mortises and on the tenons that go in; in a groove only"
+            + " where the haunches sit.");
   }
 
   @Test
