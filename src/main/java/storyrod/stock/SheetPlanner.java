@@ -7,20 +7,25 @@ import storyrod.description.Description.PriceUnit;
 import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.ShopEntry;
+import storyrod.layout.Budget;
+import storyrod.layout.LayoutJob;
+import storyrod.layout.LayoutJob.Blank;
+import storyrod.layout.LayoutJob.Least;
+import storyrod.layout.LayoutJob.Stock;
+import storyrod.layout.LayoutJob.Trim;
+import storyrod.layout.LayoutPlan;
+import storyrod.layout.LayoutPlan.Sawn;
+import storyrod.layout.LayoutPlan.Spot;
+import storyrod.layout.Layouts;
+import storyrod.measure.Length;
 import storyrod.measure.Rational;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
-import storyrod.stock.CutSequence.Sawing;
-import storyrod.stock.CutSequence.Spot;
-import storyrod.stock.LayoutReplay.Wanted;
-import storyrod.stock.SheetProblem.Rectangle;
-import storyrod.stock.SheetProblem.Sheet;
-import storyrod.stock.SheetProblem.Trim;
 import storyrod.stock.StockPlan.Placed;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
 
-/** Lays the parts of one sheet stock out, and has the saw run over the result before it is used. */
+/** Lays the parts of one sheet stock out. */
 final class SheetPlanner {
   private final StockEntry stock;
   private final SheetSize size;
@@ -38,65 +43,58 @@ final class SheetPlanner {
 
   /** The parts that no sheet of this stock can give. */
   List<Part> tooLarge() {
-    SheetProblem problem = problem();
-    return parts.stream().filter(part -> !problem.fits(rectangle(part))).toList();
+    return parts.stream().filter(part -> !fits(part)).toList();
   }
 
-  SheetPlan plan(Effort effort) {
-    SheetProblem problem = problem();
-    LayoutEngine.Result result = LayoutEngine.solve(problem, effort);
-    List<SheetLayout> sheets =
-        result.sheets().stream()
-            .map(tree -> layout(CutSequence.of(tree, result.sizes(), problem.sheet())))
-            .toList();
-    check(sheets);
-    return new SheetPlan(stock, sheets, result.lowerBound(), cost(sheets.size()));
+  private boolean fits(Part part) {
+    Length length = part.finishedLength();
+    Length width = piece.blankWidth(part);
+    return fits(length, width) || !stock.grained() && fits(width, length);
   }
 
-  private SheetProblem problem() {
-    Sheet sheet =
-        new Sheet(
-            size.length().ticks(),
-            size.width().ticks(),
-            shop.kerf().ticks(),
-            Trim.all(shop.edgeTrim().ticks()));
-    return new SheetProblem(sheet, parts.stream().map(this::rectangle).toList());
+  private boolean fits(Length length, Length width) {
+    Length trim = shop.edgeTrim().times(2);
+    return !length.plus(trim).isLongerThan(size.length())
+        && !width.plus(trim).isLongerThan(size.width());
   }
 
-  private Rectangle rectangle(Part part) {
-    return new Rectangle(
-        part.finishedLength().ticks(), piece.blankWidth(part).ticks(), !stock.grained());
+  SheetPlan plan(Budget budget) {
+    LayoutPlan plan = Layouts.plan(job(), budget);
+    List<SheetLayout> sheets = plan.pieces().stream().map(this::layout).toList();
+    return new SheetPlan(stock, sheets, Math.toIntExact(plan.lowerBound()), cost(sheets.size()));
   }
 
-  private SheetLayout layout(Sawing sawing) {
+  private LayoutJob job() {
+    Stock sheet =
+        new Stock(
+            stock.name(),
+            size.length(),
+            size.width(),
+            Stock.UNLIMITED,
+            1,
+            Trim.all(shop.edgeTrim()),
+            List.of());
+    List<Blank> blanks = parts.stream().map(this::blank).toList();
+    return new LayoutJob(blanks, List.of(sheet), shop.kerf(), Least.PIECES);
+  }
+
+  private Blank blank(Part part) {
+    return new Blank(
+        part.name(), part.finishedLength(), piece.blankWidth(part), 1, !stock.grained());
+  }
+
+  private SheetLayout layout(Sawn sawn) {
     return new SheetLayout(
         size.length(),
         size.width(),
-        sawing.spots().stream().map(this::placed).toList(),
-        sawing.cuts(),
-        sawing.offcuts());
+        sawn.spots().stream().map(this::placed).toList(),
+        sawn.cuts(),
+        sawn.offcuts());
   }
 
   private Placed placed(Spot spot) {
-    Part part = parts.get(spot.part());
+    Part part = parts.get(spot.blank());
     return new Placed(part.mark(), part.name(), spot.area(), spot.turned());
-  }
-
-  private void check(List<SheetLayout> sheets) {
-    List<Wanted> wanted =
-        parts.stream()
-            .map(
-                part ->
-                    new Wanted(
-                        part.name(),
-                        part.finishedLength(),
-                        piece.blankWidth(part),
-                        !stock.grained()))
-            .toList();
-    List<String> faults = LayoutReplay.faults(sheets, shop.kerf(), wanted);
-    if (!faults.isEmpty()) {
-      throw new IllegalStateException("bug: layout of " + stock.name() + ": " + faults);
-    }
   }
 
   private Optional<Rational> cost(int sheets) {

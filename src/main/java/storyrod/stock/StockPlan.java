@@ -3,6 +3,8 @@ package storyrod.stock;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.StockEntry;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 
@@ -70,25 +72,8 @@ public record StockPlan(
     }
   }
 
-  /** A rectangle of a sheet. */
-  public record Area(Length x, Length y, Length length, Length width) {}
-
   /** A part's blank on a sheet; {@code turned} if its own length runs across the sheet's. */
   public record Placed(String mark, String part, Area area, boolean turned) {}
-
-  /**
-   * A cut right across the piece of the sheet that is left, one kerf wide.
-   *
-   * @param alongLength whether the saw runs along the sheet's length
-   * @param at the side of the kerf nearer the sheet's corner, as x or y; below zero where a trim is
-   *     narrower than the blade
-   * @param from where the cut starts along its own direction
-   * @param to where it ends
-   * @param fence the distance from the piece's own edge to the kerf, for the saw's fence: from the
-   *     near edge, but from the far edge where a near edge is trimmed
-   */
-  public record SawCut(
-      int number, boolean alongLength, Length at, Length from, Length to, Length fence) {}
 
   /**
    * An item of hardware.

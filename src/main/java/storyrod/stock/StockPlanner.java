@@ -9,6 +9,7 @@ import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
+import storyrod.layout.Budget;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Part;
@@ -17,6 +18,9 @@ import storyrod.stock.StockPlan.SheetPlan;
 
 /** Plans what the parts are sawn from and what has to be bought. */
 public final class StockPlanner {
+  /** How hard to look for each layout: half a second of search where the bound is not reached. */
+  private static final Budget SEARCH = Budget.ofSteps(Budget.STEPS_A_SECOND / 2);
+
   private final Piece piece;
   private final Description description;
   private final Diagnostics diagnostics;
@@ -48,7 +52,7 @@ public final class StockPlanner {
 
   private StockPlan plan(List<SheetPlanner> planners) {
     RoughSizes rough = new RoughSizes(piece);
-    List<SheetPlan> layouts = planners.stream().map(each -> each.plan(Effort.USUAL)).toList();
+    List<SheetPlan> layouts = planners.stream().map(each -> each.plan(SEARCH)).toList();
     return new StockPlan(rough.parts(), rough.boards(), layouts, HardwareNeeds.of(piece));
   }
 

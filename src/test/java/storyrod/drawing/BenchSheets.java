@@ -1,10 +1,10 @@
 package storyrod.drawing;
 
 import java.util.List;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
-import storyrod.stock.StockPlan.Area;
 import storyrod.stock.StockPlan.Placed;
-import storyrod.stock.StockPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 
 /** A hand-made layout of a sheet of 96 x 48 in with a kerf of 1/8 in, trimmed by 1/4 in. */

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.StockKind;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 import storyrod.piece.Piece;
@@ -61,10 +63,10 @@ final class SampleStock {
             new StockPlan.Placed("A", "left-side", area(0, Sample.TALL), false),
             new StockPlan.Placed("A", "right-side", area(29, Sample.TALL), false),
             new StockPlan.Placed("B", "bottom", area(58, Length.inches(37)), false));
-    List<StockPlan.SawCut> cuts = new ArrayList<>();
+    List<SawCut> cuts = new ArrayList<>();
     for (int i = 1; i <= 7; i++) {
       cuts.add(
-          new StockPlan.SawCut(
+          new SawCut(
               i,
               i % 3 == 1,
               Length.inches(5 * i),
@@ -77,12 +79,10 @@ final class SampleStock {
         Length.inches(48),
         placed,
         cuts,
-        List.of(
-            new StockPlan.Area(
-                Length.ZERO, Length.inches(16), Length.inches(96), Length.inches(32))));
+        List.of(new Area(Length.ZERO, Length.inches(16), Length.inches(96), Length.inches(32))));
   }
 
-  private static StockPlan.Area area(long x, Length length) {
-    return new StockPlan.Area(Length.inches(x), Length.ZERO, length, Sample.DEEP);
+  private static Area area(long x, Length length) {
+    return new Area(Length.inches(x), Length.ZERO, length, Sample.DEEP);
   }
 }

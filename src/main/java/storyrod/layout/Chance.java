@@ -1,4 +1,4 @@
-package storyrod.stock;
+package storyrod.layout;
 
 /** Numbers that look like chance and are the same for the same seed (xorshift, Marsaglia 2003). */
 final class Chance {
@@ -18,7 +18,7 @@ final class Chance {
 
   /** A whole number from 0 up to but not including a bound. */
   int below(int bound) {
-    return (int) ((next() >>> 33) % bound);
+    return (int) ((next() >>> 33) * bound >>> 31);
   }
 
   /** True once in so many times. */

@@ -1,23 +1,22 @@
-package storyrod.stock;
+package storyrod.layout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static storyrod.stock.Layouts.part;
-import static storyrod.stock.Layouts.sheet;
+import static storyrod.layout.Jobs.part;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import storyrod.stock.SheetProblem.Rectangle;
+import storyrod.layout.LayoutJob.Blank;
 
 class LayoutBoundsTest {
   @Test
   void partsOverHalfBothWaysNeedASheetEach() {
-    List<Rectangle> parts = Collections.nCopies(5, part(501, 251, true));
+    List<Blank> parts = Collections.nCopies(5, part(501, 251, true));
     assertEquals(5, bound(0, parts));
-    assertEquals(2, LayoutBounds.byArea(sizes(0, parts)));
+    assertEquals(2, bounds(0, parts).byArea());
   }
 
   @Test
@@ -35,15 +34,15 @@ class LayoutBoundsTest {
   @Test
   void aPartThatMayTurnIsCountedInItsSmallerPosition() {
     // Lying they are over half the width; turned, three stand side by side.
-    List<Rectangle> lying = Collections.nCopies(3, part(480, 320, false));
-    List<Rectangle> turnable = Collections.nCopies(3, part(480, 320, true));
+    List<Blank> lying = Collections.nCopies(3, part(480, 320, false));
+    List<Blank> turnable = Collections.nCopies(3, part(480, 320, true));
     assertEquals(2, bound(0, lying));
     assertEquals(1, bound(0, turnable));
   }
 
   @Test
   void kerfCountsInTheBound() {
-    List<Rectangle> halves = Collections.nCopies(2, part(500, 500, false));
+    List<Blank> halves = Collections.nCopies(2, part(500, 500, false));
     assertEquals(1, bound(0, halves));
     assertEquals(2, bound(0.5, halves));
   }
@@ -72,11 +71,11 @@ class LayoutBoundsTest {
     return sizes.stream().mapToLong(Long::longValue).toArray();
   }
 
-  private static int bound(double kerf, List<Rectangle> parts) {
-    return LayoutBounds.best(sizes(kerf, parts));
+  private static long bound(double kerf, List<Blank> parts) {
+    return bounds(kerf, parts).best();
   }
 
-  private static Enlarged sizes(double kerf, List<Rectangle> parts) {
-    return new Enlarged(new SheetProblem(sheet(1000, 500, kerf, 0), parts));
+  private static LayoutBounds bounds(double kerf, List<Blank> parts) {
+    return new LayoutBounds(new Enlarged(Jobs.job(kerf, Jobs.sheet(1000, 500, 0), parts)));
   }
 }

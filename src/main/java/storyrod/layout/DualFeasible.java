@@ -1,4 +1,4 @@
-package storyrod.stock;
+package storyrod.layout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,7 +11,8 @@ import java.util.stream.LongStream;
  * Dual feasible functions of one direction of a sheet: they change sizes so that whatever fits side
  * by side before still fits side by side after. A bound on changed sizes is then a bound on the
  * true ones. The families are those of Fekete and Schepers (2001) and of Carlier, Clautiaux and
- * Moukrim (2007).
+ * Moukrim (2007). All of them are superadditive, so a size changed as if it were a part's is the
+ * changed capacity of a shorter piece of stock.
  *
  * @param size the changed size of a size between 0 and the capacity
  * @param capacity the changed capacity
@@ -19,7 +20,7 @@ import java.util.stream.LongStream;
 record DualFeasible(LongUnaryOperator size, long capacity) {
   private static final int MOST_SIZES = 40;
   private static final int MOST_PARTS_PER_UNIT = 8;
-  private static final long MOST_UNITS = 1L << 24;
+  private static final long MOST_UNITS = 1L << 22;
 
   /** The functions worth trying for some sizes, the plain one first. */
   static List<DualFeasible> forSizes(long capacity, long[] sizes) {
