@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,10 +55,14 @@ public final class Replay {
   }
 
   private void play(Step step) {
-    for (Operation operation : step.operations()) {
+    List<Operation> readyFirst =
+        step.operations().stream()
+            .sorted(Comparator.comparing(each -> isMoving(each, step)))
+            .toList();
+    for (Operation operation : readyFirst) {
       if (operation.verb() == Verb.FIT) {
         List<String> there =
-            standing.computeIfAbsent(levels.get(operation.target()), level -> new ArrayList<>());
+            standing.computeIfAbsent(level(operation.target()), level -> new ArrayList<>());
         if (!there.isEmpty() && !step.cautions().contains("tilt")) {
           bring(step, operation, there);
           moves++;
@@ -65,6 +70,22 @@ public final class Replay {
         there.addAll(operation.parts());
       }
     }
+  }
+
+  /** What a unit is put into; one of a group, into the smallest group that has it. */
+  private String level(String unit) {
+    return plan.steps().stream()
+        .flatMap(step -> step.operations().stream())
+        .map(Operation::target)
+        .filter(
+            group ->
+                group.length() > unit.length() && ("+" + group + "+").contains("+" + unit + "+"))
+        .min(Comparator.comparingInt(String::length))
+        .orElseGet(() -> levels.get(Groups.first(unit)));
+  }
+
+  private static boolean isMoving(Operation operation, Step step) {
+    return step.movingParts().containsAll(operation.parts());
   }
 
   private void bring(Step step, Operation operation, List<String> there) {
