@@ -337,6 +337,11 @@
       <@say "Cut to the depth in several passes, and stop at the lines."/>
     </#if>
     <@say "Clear out the chips and square the ends with the chisel."/>
+  <#elseif has("cut-haunch-socket")>
+    <@title "Cut the haunch sockets" + inParts()/>
+    <@say "Carry the side lines of the mortises on as far as the part drawings of " + fulls(parts) + " show: a socket is as wide as its mortise and begins at its end."/>
+    <@say "Where a socket is open at the end, saw down inside both lines and chisel out what is between; else chop it as the mortise, or rout it with the guide set the same."/>
+    <@say "Level the bottom " + cut.depth + " deep all over, so that the haunch reaches it when the shoulder closes."/>
   <#elseif has("cut-round-ended-mortise")>
     <@title "Rout the mortises for the loose tenons" + inParts()/>
     <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
@@ -369,7 +374,13 @@
     <@say "Cut the shoulders first, all of them against one stop, " + cut.depth + " from the end."/>
     <@say "Saw the cheeks on an offcut of the same thickness until its tenon goes into the trial mortise by hand without play, about " + cut.size + " thick."/>
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
+    <#if has("cut-haunch")>
+      <@say "At the edge where the drawing shows a haunch, saw along the tenon only down to the line of the haunch, then across to it, so that the haunch stays."/>
+    </#if>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
+    <#if has("cut-haunch")>
+      <@say "Take a shaving off the end of a haunch that keeps its shoulder from closing."/>
+    </#if>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
@@ -680,7 +691,7 @@
   <#elseif laps?size gt 0 && laps?size == glueTerms?size>
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
-    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), "") + "."/>
+    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), haunchInGroove?then("; in a groove only where " + (jointCount == 1)?then("the haunch sits", "the haunches sit"), "")) + "."/>
   <#elseif inserts?size gt 0>
     <#list inserts as each>
       <#assign room = (each.kind == "dowel")?then("holes", (each.kind == "biscuit")?then("slots", "mortises"))>

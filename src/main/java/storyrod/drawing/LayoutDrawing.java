@@ -13,13 +13,13 @@ import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.Piece;
-import storyrod.stock.StockPlan.Area;
 import storyrod.stock.StockPlan.Placed;
-import storyrod.stock.StockPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.words.Words;
 

@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -170,6 +171,7 @@ final class FitData {
     Step step = moving.step();
     return Map.of(
         "glueTerms", glueTerms(moving.glued()),
+        "haunchInGroove", moving.glued().stream().anyMatch(this::isHaunchedInGroove),
         "acrossGrain", moving.joints().stream().anyMatch(new AcrossGrain(piece)::isDry),
         "jointCount", moving.glued().size(),
         "crate", moving.glued().stream().allMatch(this::isLappedOnEdge),
@@ -246,11 +248,21 @@ final class FitData {
 
   /** The word for the cut that takes in a joint's first part, if there is one. */
   private Optional<String> takenIn(Joint joint) {
+    return takingIn(joint).map(Cut::term).findFirst();
+  }
+
+  /** The cuts that take in a joint's first part, those of the joint itself first. */
+  private Stream<Cut> takingIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
         .filter(Cut::takesIn)
         .filter(cut -> cut.isFor(joint.first()))
-        .map(Cut::term)
-        .findFirst();
+        .sorted(Comparator.comparing(cut -> !cut.at().equals(joint.at())));
+  }
+
+  /** Whether a groove, in which a panel may have to move, takes in the haunch of a tenon. */
+  private boolean isHaunchedInGroove(Joint joint) {
+    return takenIn(joint).filter("mortise"::equals).isPresent()
+        && takingIn(joint).anyMatch(cut -> cut.term().equals("groove"));
   }
 
   /** Whether thin parts on edge cross, so that their slots hold them and no clamp could. */

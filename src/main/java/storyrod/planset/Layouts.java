@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import storyrod.drawing.Drawing;
-import storyrod.stock.StockPlan.SawCut;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
 

@@ -7,15 +7,15 @@ import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
 import storyrod.description.About;
 import storyrod.description.Diagnostic;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
-import storyrod.stock.StockPlan.Area;
 import storyrod.stock.StockPlan.HardwareNeed;
 import storyrod.stock.StockPlan.Placed;
-import storyrod.stock.StockPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
 

@@ -171,12 +171,21 @@ class StepWordsTest {
   }
 
   @Test
+  void glueForTonguesStaysOutOfTheRestOfTheirGroove() throws IOException {
+    List<StepText> door = steps("../src/test/resources/projects/panel-door");
+    String said =
+        "Brush a thin coat of glue into the grooves and on the ends that go in; in a groove only"
+            + " where they sit.";
+    assertTrue(door.stream().anyMatch(step -> step.sentences().contains(said)), door::toString);
+  }
+
+  @Test
   void glueStaysOutOfTheGrooveThatAPanelMovesIn() {
     StepText door = titled(sideboard, "Glue up the left door");
     assertSays(
         door,
-        "Brush a thin coat of glue into the grooves and on the ends that go in; in a groove only"
-            + " where they sit.");
+        "Brush a thin coat of glue into the mortises and on the tenons that go in; in a groove only"
+            + " where the haunches sit.");
     assertTrue(
         door.sentences().stream().anyMatch(s -> s.matches("Slide the .* without glue\\.")),
         door::toString);
