@@ -55,9 +55,6 @@ final class PatternSearch implements Search.Way {
     Found found = best;
     while (steps.taken() < end && !steps.over()) {
       Found next = dive();
-      if (Boolean.getBoolean("talk")) {
-        System.err.println("dive " + next.value() + " at " + steps.taken());
-      }
       found = next.isComplete() && next.value() < found.value() ? next : found;
       if (found.value() <= bound) {
         return found;
@@ -82,9 +79,6 @@ final class PatternSearch implements Search.Way {
       until = steps.taken() + MOST_STEPS;
       generate(MOST_TURNS);
       solved = true;
-      if (Boolean.getBoolean("talk")) {
-        System.err.println("lp " + master.total() + " steps " + steps.taken());
-      }
     }
     until = Long.MAX_VALUE;
     while (!bench.isComplete() && !steps.over()) {
