@@ -33,9 +33,7 @@ record LaidLabels(boolean lengthsOnly, LengthFormat format, Words words) {
             mark.beside(TextStyle.SMALL, size),
             Label.of(TextStyle.SMALL, part.mark()).beside(TextStyle.SMALL, size));
     boolean isBroad = room.width() >= room.height();
-    return block.isEmpty()
-        ? Label.placeRow(withMarks(part, row), room, isBroad, grain)
-        : block;
+    return block.isEmpty() ? Label.placeRow(withMarks(part, row), room, isBroad, grain) : block;
   }
 
   private String size(Laid part) {

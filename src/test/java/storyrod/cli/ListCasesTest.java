@@ -52,7 +52,8 @@ class ListCasesTest {
     Shell.write(out.resolve("earlier.txt"), "an earlier one");
     Map<String, byte[]> before = Shell.files(folder);
     Shell shell = Shell.run(command(given, out, summary));
-    String said = (shell.out() + shell.err()).replace(given + "/", "").replace(out.toString(), "out");
+    String said =
+        (shell.out() + shell.err()).replace(given + "/", "").replace(out.toString(), "out");
     assertFalse(NOT_FOR_PERSONS.matcher(said).find(), said);
     assertEquals(!given.getFileName().toString().startsWith("fine-"), shell.code() == 1, said);
     if (said.contains("error: ") && !said.contains("has no room")) {
