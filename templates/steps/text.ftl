@@ -671,8 +671,13 @@
     <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
   </#if>
   <@marking/>
-  <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
-  <@say "Take " + pick(moving, "it", "them") + " off again."/>
+  <#if tiers?size gt 1>
+    <@say "Put it together dry, first " + tiers?map(t -> fulls(t.moving))?join(", then ") + ", and see that every joint closes."/>
+    <@say "Take it apart again, and lay the parts in this order beside the clamps: there is no time to look for them once the glue is on."/>
+  <#else>
+    <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
+    <@say "Take " + pick(moving, "it", "them") + " off again."/>
+  </#if>
   <#if mitred>
     <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
     <#if splined == "frame">
@@ -696,15 +701,17 @@
   <#elseif !mitred>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>
-  <#if glueTerms?size gt 0 || inserts?size gt 0>
-    <#if glueTerms?size gt 0 && dovetails?size == glueTerms?size>
-      <@say "Drive " + fulls(moving) + " home with a mallet and a block across the tails, both ends by turns."/>
+  <#list tiers as t>
+    <#if !t.glued>
+      <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue."/>
+    <#elseif glueTerms?size == 0 && inserts?size == 0>
+      <@say "Set " + fulls(t.moving) + " back in place."/>
+    <#elseif glueTerms?size gt 0 && dovetails?size == glueTerms?size>
+      <@say "Drive " + fulls(t.moving) + " home with a mallet and a block across the tails, both ends by turns."/>
     <#else>
-      <@say "Push " + fulls(moving) + " home."/>
+      <@say "Push " + fulls(t.moving) + " home."/>
     </#if>
-  <#else>
-    <@say "Set " + fulls(moving) + " back in place."/>
-  </#if>
+  </#list>
   <@aligning/>
 </#macro>
 
@@ -802,7 +809,11 @@
       <@say "Bring " + fulls(moving) + " in " + homeFrom() + " and set " + pick(moving, "it", "them") + " down."/>
     </#if>
   <#elseif has("fit-glue") || has("fit-glue-held")>
-    <@title "Glue " + plains(moving) + ontoWords()/>
+    <#if whole?size gt 0 && tiers?size gt 1>
+# Glue up ${plains(whole)}
+    <#else>
+      <@title "Glue " + plains(gluing) + ontoWords()/>
+    </#if>
     <@glueing/>
     <@driving/>
     <#if has("fit-glue") && laidOn>
