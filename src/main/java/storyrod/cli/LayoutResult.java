@@ -14,8 +14,8 @@ record LayoutResult(ListedJob listed, LayoutPlan plan, double seconds) {
   }
 
   /**
-   * The row of the summary: pieces and cost are empty where the stock does not give all parts, a
-   * cost where no costs are listed.
+   * The row of the summary: pieces, cost and bound are empty where the stock does not give all
+   * parts, the cost also where no costs are listed.
    */
   String row() {
     return String.join(
@@ -23,7 +23,7 @@ record LayoutResult(ListedJob listed, LayoutPlan plan, double seconds) {
         quoted(listed.name()),
         isComplete() ? Integer.toString(plan.pieces().size()) : "",
         isComplete() && listed.costPlaces() >= 0 ? money(cost()) : "",
-        inUnits(plan.lowerBound()),
+        isComplete() ? inUnits(plan.lowerBound()) : "",
         plan.proved() ? "1" : "0",
         String.format(Locale.ROOT, "%.3f", seconds));
   }

@@ -109,6 +109,7 @@ public final class LayoutDrawing {
     add(new Drawing.Area(Tone.HATCH, waste()));
     sheet.offcuts().forEach(this::addOffcut);
     sheet.parts().forEach(this::addPart);
+    sheet.defects().forEach(this::addDefect);
     outline(new Area(Length.ZERO, Length.ZERO, sheet.length(), sheet.width()), Role.VISIBLE)
         .forEach(this::add);
   }
@@ -182,6 +183,14 @@ public final class LayoutDrawing {
             Label.of(TextStyle.SMALL, words.say("layout.offcut-word")).and(TextStyle.SMALL, size),
             Label.of(TextStyle.SMALL, size));
     Label.place(labels, bounds(offcut), Optional.empty()).forEach(this::add);
+  }
+
+  /** A bad place is crossed out. */
+  private void addDefect(Area defect) {
+    List<At> corners = ring(defect);
+    outline(defect, Role.THIN).forEach(this::add);
+    add(new Line(Role.THIN, List.of(corners.get(0), corners.get(2))));
+    add(new Line(Role.THIN, List.of(corners.get(1), corners.get(3))));
   }
 
   private Bounds bounds(Area area) {

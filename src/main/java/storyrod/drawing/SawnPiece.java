@@ -16,6 +16,7 @@ import storyrod.words.Words;
  *
  * @param lengthsOnly whether its width and those of its parts say nothing
  * @param cuts in the order in which they are made
+ * @param defects bad places, over which no part lies
  */
 public record SawnPiece(
     Length length,
@@ -24,11 +25,13 @@ public record SawnPiece(
     Length kerf,
     List<Laid> parts,
     List<SawCut> cuts,
-    List<Area> offcuts) {
+    List<Area> offcuts,
+    List<Area> defects) {
   public SawnPiece {
     parts = List.copyOf(parts);
     cuts = List.copyOf(cuts);
     offcuts = List.copyOf(offcuts);
+    defects = List.copyOf(defects);
   }
 
   /**
@@ -42,7 +45,7 @@ public record SawnPiece(
   public record Laid(
       String id, String mark, String title, Area area, boolean turned, boolean grained) {}
 
-  /** A sheet of a piece of furniture. */
+  /** A sheet or a board for a piece of furniture. */
   public static SawnPiece of(SheetLayout sheet, Piece piece) {
     return new SawnPiece(
         sheet.length(),
@@ -51,12 +54,23 @@ public record SawnPiece(
         piece.description().shop().kerf(),
         sheet.placed().stream().map(placed -> laid(placed, piece)).toList(),
         sheet.cuts(),
-        sheet.offcuts());
+        sheet.offcuts(),
+        sheet.onHand().map(name -> defects(name, piece)).orElse(List.of()));
+  }
+
+  private static List<Area> defects(String onHand, Piece piece) {
+    return piece.description().onHand().stream()
+        .filter(entry -> entry.name().equals(onHand))
+        .flatMap(entry -> entry.defects().stream())
+        .map(
+            each ->
+                new Area(each.x().from(), each.y().from(), each.x().length(), each.y().length()))
+        .toList();
   }
 
   private static Laid laid(Placed placed, Piece piece) {
     return new Laid(
-        placed.part(),
+        placed.stave().map(stave -> placed.part() + "-stave-" + stave).orElse(placed.part()),
         placed.mark(),
         title(placed, piece),
         placed.area(),
@@ -66,7 +80,12 @@ public record SawnPiece(
 
   /** The part's title, with the marks of what is cut out of its blank. */
   private static String title(Placed placed, Piece piece) {
-    String title = piece.mark(placed.mark()).title();
+    String whole = piece.mark(placed.mark()).title();
+    String title =
+        placed
+            .stave()
+            .map(stave -> Words.ENGLISH.say("layout.stave", whole, stave))
+            .orElse(whole);
     return piece
         .keptBoard(placed.part())
         .map(board -> Words.ENGLISH.say("layout.with", title, marks(board, piece)))
@@ -94,6 +113,6 @@ public record SawnPiece(
                         part.turned(),
                         part.grained()))
             .toList();
-    return new SawnPiece(length, width, lengthsOnly, kerf, unnamed, cuts, offcuts);
+    return new SawnPiece(length, width, lengthsOnly, kerf, unnamed, cuts, offcuts, defects);
   }
 }

@@ -106,7 +106,7 @@ final class RuinAndRecreate implements Search.Way {
   /** Sets the goal to less than the best, and takes sheets away until it can be met. */
   private void begin() {
     bench.load(best);
-    limit = best.isComplete() ? best.value() - 1 : Long.MAX_VALUE;
+    limit = best.isComplete() ? Math.max(0, best.value() - 1) : Long.MAX_VALUE;
     while (bench.value > limit) {
       bench.close(leastUsed());
     }

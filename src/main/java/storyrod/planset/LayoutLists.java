@@ -78,7 +78,7 @@ final class LayoutLists {
     row.add(stock.drawingName(sheet));
     row.add(sheet.numbers().size());
     row.add(step.cut().number());
-    row.add(Layouts.from(step, texts));
+    row.add(Layouts.from(stock, step, texts));
     row.add(Layouts.direction(step, texts));
     row.add(number(step.cut().fence()));
     row.addAll(result(step.gives(), step));

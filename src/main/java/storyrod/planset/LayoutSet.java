@@ -56,7 +56,8 @@ public record LayoutSet(
                 job.kerf(),
                 parts,
                 sawn.cuts(),
-                sawn.offcuts()));
+                sawn.offcuts(),
+                from.defects()));
       }
     }
     return pieces;

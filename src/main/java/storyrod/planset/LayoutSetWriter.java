@@ -71,6 +71,7 @@ public final class LayoutSetWriter {
     int count = sheets.stream().mapToInt(sheet -> sheet.numbers().size()).sum();
     return new SawnStock(
         Integer.toString(index + 1),
+        set.lengthsOnly() ? "length" : "sheet",
         stock.name(),
         ListPage.size(set, stock.length(), stock.width(), texts),
         texts.say("list.stock-used", ListPage.counted(set, count, texts)),

@@ -1,16 +1,16 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing;
-import storyrod.drawing.SawnPiece;
 import storyrod.planset.CutReplay.Result;
 import storyrod.planset.CutReplay.Step;
 import storyrod.planset.SawnStock.Alike;
-import storyrod.stock.StockPlan.SheetPlan;
+import storyrod.words.Words;
 
 /** The layouts of sheets and lengths, one entry for each stock. */
 public record Layouts(List<Stock> stocks) {
@@ -101,34 +101,18 @@ public record Layouts(List<Stock> stocks) {
   }
 
   private static List<SawnStock> stocks(PlanSet set, Texts texts) {
-    return set.stock().layouts().stream()
-        .filter(plan -> !plan.sheets().isEmpty())
-        .map(plan -> stock(set, plan, texts))
-        .toList();
-  }
-
-  private static SawnStock stock(PlanSet set, SheetPlan plan, Texts texts) {
-    return new SawnStock(
-        plan.stock().name(),
-        texts.stock(plan.stock()),
-        Shopping.size(plan.stock(), texts),
-        bound(plan, texts),
-        SawnStock.alike(
-            plan.sheets().stream().map(sheet -> SawnPiece.of(sheet, set.piece())).toList()));
+    return ProjectStocks.of(set, texts).stream().map(ProjectStocks::stock).toList();
   }
 
   /** The drawings of the sheets that are shown, by the names that the pages use for them. */
   static Map<String, Drawing> drawings(PlanSet set) {
-    Map<String, Drawing> drawings = new java.util.LinkedHashMap<>();
-    Texts texts = new Texts(set.piece().description().format(), storyrod.words.Words.ENGLISH);
-    for (SawnStock stock : stocks(set, texts)) {
-      List<Drawing> all = set.drawings().layouts().getOrDefault(stock.name(), List.of());
-      if (all.size() != stock.count()) {
-        throw new IllegalStateException("bug: no drawing for each sheet of " + stock.name());
-      }
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
+    for (ProjectStocks each : ProjectStocks.of(set, texts)) {
+      SawnStock stock = each.stock();
       stock
           .sheets()
-          .forEach(sheet -> drawings.put(stock.drawingName(sheet), all.get(sheet.first() - 1)));
+          .forEach(sheet -> drawings.put(stock.drawingName(sheet), each.drawing(set, sheet)));
     }
     return drawings;
   }
@@ -145,7 +129,7 @@ public record Layouts(List<Stock> stocks) {
     boolean isFirst = sheet == stock.sheets().getFirst();
     String heading = stock.count() > 1 ? heading(stock, sheet, print.texts()) : "";
     List<List<Cut>> columns =
-        sheet.piece().lengthsOnly() ? List.of() : columns(cuts(sheet.piece(), print.texts()));
+        sheet.piece().lengthsOnly() ? List.of() : columns(cuts(stock, sheet, print.texts()));
     double below = sheet.piece().lengthsOnly() ? BELOW_BAR_MM : BELOW_MM + tableMm(columns);
     double beside = headingsMm(isFirst, heading) + below;
     double room = print.paper().roomMm() - print.aboveMm() - beside;
@@ -162,7 +146,7 @@ public record Layouts(List<Stock> stocks) {
   }
 
   private static String heading(SawnStock stock, Alike sheet, Texts texts) {
-    String what = sheet.piece().lengthsOnly() ? "layout.length" : "layout.sheet";
+    String what = "layout." + stock.noun();
     return texts.say(sheet.numbers().size() == 1 ? what : what + "s", sheet.range(), stock.count());
   }
 
@@ -176,14 +160,14 @@ public record Layouts(List<Stock> stocks) {
     return rows * TableHeights.ROW_MM;
   }
 
-  private static List<Cut> cuts(SawnPiece sheet, Texts texts) {
-    return CutReplay.of(sheet).stream().map(step -> cut(step, texts)).toList();
+  private static List<Cut> cuts(SawnStock stock, Alike sheet, Texts texts) {
+    return CutReplay.of(sheet.piece()).stream().map(step -> cut(stock, step, texts)).toList();
   }
 
-  private static Cut cut(Step step, Texts texts) {
+  private static Cut cut(SawnStock stock, Step step, Texts texts) {
     return new Cut(
         step.cut().number(),
-        from(step, texts),
+        from(stock, step, texts),
         direction(step, texts),
         texts.length(step.cut().fence()),
         Stream.concat(step.gives().stream(), step.leaves().stream())
@@ -192,8 +176,10 @@ public record Layouts(List<Stock> stocks) {
   }
 
   /** The piece in hand, in words. */
-  static String from(Step step, Texts texts) {
-    return step.of() == 0 ? texts.say("layout.whole") : texts.say("layout.piece", step.of());
+  static String from(SawnStock stock, Step step, Texts texts) {
+    return step.of() == 0
+        ? texts.say("layout.whole." + stock.noun())
+        : texts.say("layout.piece", step.of());
   }
 
   static String direction(Step step, Texts texts) {
@@ -216,13 +202,5 @@ public record Layouts(List<Stock> stocks) {
       columns.add(cuts.subList(from, Math.min(from + height, cuts.size())));
     }
     return columns;
-  }
-
-  private static String bound(SheetPlan plan, Texts texts) {
-    int sheets = plan.sheets().size();
-    if (sheets == plan.lowerBound()) {
-      return texts.say(sheets == 1 ? "layout.one-is-fewest" : "layout.fewest", sheets);
-    }
-    return texts.say("layout.at-least", sheets, plan.lowerBound());
   }
 }

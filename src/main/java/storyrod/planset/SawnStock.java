@@ -11,9 +11,11 @@ import storyrod.drawing.SawnPiece;
  * The pieces of one stock, those that look the same shown once.
  *
  * @param name for the names of drawings
+ * @param noun the key of what its pieces are called: sheet, board or length
  * @param bound a sentence on how few there could be
  */
-record SawnStock(String name, String title, String size, String bound, List<Alike> sheets) {
+record SawnStock(
+    String name, String noun, String title, String size, String bound, List<Alike> sheets) {
   SawnStock {
     sheets = List.copyOf(sheets);
   }
