@@ -108,6 +108,16 @@ final class Bench {
     return Arrays.asList(sheets).indexOf(sheet);
   }
 
+  /** Puts a sheet with a pattern of parts that are out on the bench. */
+  void use(Pattern pattern) {
+    int at = open(pattern.kind());
+    sheets[at].tree.copyFrom(pattern.tree());
+    int[] counts = pattern.counts();
+    for (int type = 0; type < counts.length; type++) {
+      out[type] -= counts[type];
+    }
+  }
+
   /** Takes a sheet off the bench; its parts are out. */
   void close(OpenSheet sheet) {
     sheet.touch();

@@ -26,6 +26,9 @@ final class FirstLayout {
   private final Enlarged sizes;
   private Found best = Found.NOTHING;
 
+  /** The place of the sheet opened last. */
+  private int opened;
+
   private FirstLayout(Bench bench, Merit merit) {
     this.bench = bench;
     this.merit = merit;
@@ -88,14 +91,14 @@ final class FirstLayout {
 
   private void fillAll(int[] parts, int[] kinds) {
     for (int part : parts) {
-      while (bench.out[part] > 0 && (insert(part, 0) || open(part, kinds))) {
+      while (bench.out[part] > 0 && (insert(part, 0, bench.sheets.length) || open(part, kinds))) {
         continue;
       }
     }
   }
 
-  private boolean insert(int part, int from) {
-    boolean inserted = bench.fit.insert(part, bench.sheets, from, bench.sheets.length);
+  private boolean insert(int part, int from, int to) {
+    boolean inserted = bench.fit.insert(part, bench.sheets, from, to);
     bench.out[part] -= inserted ? 1 : 0;
     return inserted;
   }
@@ -105,11 +108,11 @@ final class FirstLayout {
     for (int kind : kinds) {
       if (sizes.kinds.get(kind).holds(sizes.types.get(part))
           && bench.mayOpen(kind, Long.MAX_VALUE)) {
-        int sheet = bench.open(kind);
-        if (insert(part, sheet)) {
+        opened = bench.open(kind);
+        if (insert(part, opened, opened + 1)) {
           return true;
         }
-        bench.close(bench.sheets[sheet]);
+        bench.close(bench.sheets[opened]);
       }
     }
     return false;
@@ -118,13 +121,23 @@ final class FirstLayout {
   private void fillEach(int[] parts, int[] kinds) {
     for (int first : parts) {
       while (bench.out[first] > 0 && open(first, kinds)) {
-        int sheet = bench.sheets.length - 1;
         for (int part : parts) {
-          while (bench.out[part] > 0 && insert(part, sheet)) {
+          while (bench.out[part] > 0 && insert(part, opened, opened + 1)) {
             continue;
           }
         }
+        repeat(bench.sheets[opened]);
       }
+    }
+  }
+
+  /** Cuts a sheet again as often as its parts are wanted. */
+  private void repeat(OpenSheet sheet) {
+    CutTree tree = new CutTree();
+    tree.copyFrom(sheet.tree);
+    Pattern same = Pattern.of(sheet.kind, tree, sizes.types.size());
+    while (same.isWithin(bench.out) && bench.mayOpen(same.kind(), Long.MAX_VALUE)) {
+      bench.use(same);
     }
   }
 }

@@ -48,7 +48,7 @@ final class PerfectSheets implements Search.Way {
         break;
       }
       do {
-        use(best);
+        bench.use(best);
         used++;
       } while (isOfUse(best));
     }
@@ -90,14 +90,5 @@ final class PerfectSheets implements Search.Way {
       usedUp += counts[i] > 0 && bench.out[i] == times * counts[i] ? 1 : 0;
     }
     return usedUp / (double) types;
-  }
-
-  private void use(Pattern pattern) {
-    int at = bench.open(pattern.kind());
-    bench.sheets[at].tree.copyFrom(pattern.tree());
-    int[] counts = pattern.counts();
-    for (int i = 0; i < counts.length; i++) {
-      bench.out[i] -= counts[i];
-    }
   }
 }
