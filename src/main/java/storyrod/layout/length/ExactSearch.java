@@ -3,12 +3,12 @@ package storyrod.layout.length;
 import java.util.List;
 
 /**
- * Looks for a layout at a given price among all patterns that can be part of one, and knows if there
- * is none.
+ * Looks for a layout at a given price among all patterns that can be part of one, and knows if
+ * there is none.
  *
  * <p>Whole-numbered duals leave a gap between the price wanted and what the relaxation says; a
- * pattern whose reduced price is above the gap is in no such layout (as in Baldacci, Christofides and
- * Mingozzi 2008). Where few enough are left, {@link Branching} searches them.
+ * pattern whose reduced price is above the gap is in no such layout (as in Baldacci, Christofides
+ * and Mingozzi 2008). Where few enough are left, {@link Branching} searches them.
  */
 final class ExactSearch {
   private static final int MOST_PATTERNS = 30_000;
