@@ -33,7 +33,7 @@ record Hollows(Piece piece) {
 
   /** Cuts whose filling is glued in, and would be in the way of a drill or a screw. */
   private static final Set<String> HOUSING =
-      Set.of("mortise", "open mortise", "dado", "stopped dado");
+      Set.of("mortise", "open mortise", "haunch socket", "dado", "stopped dado");
 
   /** Two hollows of one part that run into each other, and how deep. */
   record Pair(Hollow one, Hollow other, Length deep) {

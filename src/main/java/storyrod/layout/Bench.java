@@ -2,7 +2,9 @@ package storyrod.layout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import storyrod.layout.Enlarged.Kind;
 
 /** The state of a search: the sheets in work, the parts that are out, and what to go back to. */
@@ -64,6 +66,15 @@ final class Bench {
     System.arraycopy(found.out(), 0, out, 0, out.length);
     value = found.value();
     keep();
+  }
+
+  /** All types, the largest first. */
+  int[] byArea() {
+    return IntStream.range(0, areas.length)
+        .boxed()
+        .sorted(Comparator.comparingLong(type -> -areas[type]))
+        .mapToInt(type -> type)
+        .toArray();
   }
 
   long areaOut() {

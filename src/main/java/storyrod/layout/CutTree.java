@@ -223,8 +223,28 @@ final class CutTree {
     nodes[node + REST] = size(node, axis);
   }
 
+  /** Cuts a strip right across from a node's free rest and says which node it is. */
+  int strip(int node, int along) {
+    int axis = axis(node);
+    int strip = addAlong(axis, 1 - axis, along, size(node, 1 - axis));
+    append(node, strip);
+    nodes[node + REST] -= along;
+    return strip;
+  }
+
+  /** Tidies a strip up that has got all its parts; without any it is no strip. */
+  void finish(int strip) {
+    if (first(strip) == NONE) {
+      nodes[up(strip) + REST] += size(strip, axis(up(strip)));
+      replace(up(strip), strip, NONE);
+      drop(strip);
+    } else {
+      dissolve(strip);
+    }
+  }
+
   /** Puts a part at the start of a node's free rest; see {@link #place(int, int, boolean)}. */
-  void place(int node, int part, int length, int width, boolean turned, boolean newStrip) {
+  int place(int node, int part, int length, int width, boolean turned, boolean newStrip) {
     int leaf = add(0, length, width);
     nodes[leaf + PART] = part;
     nodes[leaf + REST] = 0;
@@ -234,6 +254,7 @@ final class CutTree {
     parts++;
     used += (long) length * width;
     place(node, leaf, newStrip);
+    return leaf;
   }
 
   /**
@@ -294,6 +315,16 @@ final class CutTree {
   private void replaceOne(int node, int child, int by) {
     nodes[by + NEXT] = NONE;
     replace(node, child, by);
+  }
+
+  /** Takes one part of a type out. */
+  void removeOne(int type) {
+    for (int node = 0; node < end; node += STRIDE) {
+      if (exists(node) && nodes[node + PART] == type) {
+        remove(node, new int[type + 1]);
+        return;
+      }
+    }
   }
 
   /** Takes a piece with all its parts out, counts them, and draws the free space together. */

@@ -22,17 +22,19 @@ final class FirstLayout {
           type -> type.length() + type.width());
 
   private final Bench bench;
+  private final Merit merit;
   private final Enlarged sizes;
   private Found best = Found.NOTHING;
 
-  private FirstLayout(Bench bench) {
+  private FirstLayout(Bench bench, Merit merit) {
     this.bench = bench;
+    this.merit = merit;
     this.sizes = bench.sizes;
   }
 
   /** The best of some orders and rules; the search may end once it has one. */
-  static Found of(Bench bench, StepCount steps) {
-    return new FirstLayout(bench).tryAll(steps);
+  static Found of(Bench bench, Merit merit, StepCount steps) {
+    return new FirstLayout(bench, merit).tryAll(steps);
   }
 
   private Found tryAll(StepCount steps) {
@@ -79,7 +81,7 @@ final class FirstLayout {
       fillAll(parts, kinds);
     }
     Found found = bench.found();
-    if (found.isBetterThan(best, sizes)) {
+    if (merit.isBetter(found, best)) {
       best = found;
     }
   }

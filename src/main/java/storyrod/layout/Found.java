@@ -18,21 +18,4 @@ record Found(List<Laid> sheets, int[] out, long value) {
   boolean isComplete() {
     return value < Long.MAX_VALUE && Arrays.stream(out).allMatch(each -> each == 0);
   }
-
-  private long areaOut(Enlarged sizes) {
-    long area = 0;
-    for (int i = 0; i < out.length; i++) {
-      area += out[i] * sizes.types.get(i).area();
-    }
-    return area;
-  }
-
-  /** Whether this has less left out, or takes less and leaves no more out. */
-  boolean isBetterThan(Found other, Enlarged sizes) {
-    if (value == Long.MAX_VALUE || other.value == Long.MAX_VALUE) {
-      return value < other.value;
-    }
-    long less = other.areaOut(sizes) - areaOut(sizes);
-    return less > 0 || less == 0 && value < other.value;
-  }
 }

@@ -11,7 +11,7 @@ import storyrod.layout.Enlarged.Type;
  * Gardeyn and Wauters (2022); a step that is no worse than the layout some steps ago is kept (late
  * acceptance, Burke and Bykov 2017).
  */
-final class RuinAndRecreate {
+final class RuinAndRecreate implements Search.Way {
   private static final int MEMORY = Integer.getInteger("rr.memory", 200);
   private static final int MOST_PIECES = Integer.getInteger("rr.pieces", 4);
   private static final int ONE_SKIPPED_IN = Integer.getInteger("rr.skip", 30);
@@ -19,6 +19,7 @@ final class RuinAndRecreate {
 
   private final Bench bench;
   private final StepCount steps;
+  private final long bound;
   private final Type[] types;
   private final Kind[] kinds;
   private final double unit;
@@ -26,47 +27,90 @@ final class RuinAndRecreate {
   private final double[] keys;
   private int[] order = new int[16];
   private double[] orderKeys = new double[16];
-  private Found best;
+  private Found best = Found.NOTHING;
   private long limit;
   private double cost;
   private int round;
+  private int from;
   long rounds;
 
-  RuinAndRecreate(Bench bench, StepCount steps, Found start) {
+  /**
+   * @param bound the least any layout takes; a layout that takes no more is not bettered
+   */
+  RuinAndRecreate(Bench bench, long bound, StepCount steps) {
     this.bench = bench;
+    this.bound = bound;
     this.steps = steps;
     this.types = bench.sizes.types.toArray(Type[]::new);
     this.kinds = bench.sizes.kinds.toArray(Kind[]::new);
     this.unit = 1.0 / Arrays.stream(kinds).mapToLong(Kind::area).max().orElse(1);
     this.keys = new double[types.length];
-    this.best = start;
-    begin();
   }
 
-  Found best() {
-    return best;
-  }
-
-  /** Goes on until a value is reached or the steps are spent. */
-  void run(long target, long until) {
-    while ((best.value() > target || !best.isComplete())
-        && steps.taken() < until
-        && !steps.over()) {
-      round();
-      if (bench.isComplete()) {
-        best = bench.found();
-        begin();
-      }
+  @Override
+  public Found look(Found from, long mostSteps) {
+    if (best.value() > from.value() || !best.isComplete()) {
+      best = from;
+      begin();
     }
+    long until = steps.taken() + mostSteps;
+    while ((best.value() > bound || !best.isComplete()) && reach(until)) {
+      best = bench.found();
+      begin();
+    }
+    return best.isComplete() ? best : bench.found();
+  }
+
+  /** Takes a complete layout to be changed by {@link #change}. */
+  void hold(Found found, int skipOneIn) {
+    bench.load(found);
+    limit = found.value();
+    bench.fit.skip(skipOneIn);
+  }
+
+  /** Takes pieces apart and puts their parts back, on stock that takes no more. */
+  void change() {
+    rounds++;
+    steps.look(20);
+    ruin();
+    recreate();
+  }
+
+  /**
+   * Looks for a complete layout that takes no more than a limit from the bench's present state.
+   *
+   * @param frozen how many sheets at the start stay as they are
+   */
+  boolean aim(long most, int frozen, long until) {
+    limit = most;
+    from = frozen;
+    start();
+    boolean reached = bench.isComplete() || reach(until);
+    from = 0;
+    return reached;
+  }
+
+  private boolean reach(long until) {
+    while (!bench.isComplete()) {
+      if (steps.taken() >= until || steps.over()) {
+        return false;
+      }
+      round();
+    }
+    return true;
   }
 
   /** Sets the goal to less than the best, and takes sheets away until it can be met. */
   private void begin() {
     bench.load(best);
-    limit = best.isComplete() ? best.value() - 1 : Long.MAX_VALUE;
+    limit = best.isComplete() ? Math.max(0, best.value() - 1) : Long.MAX_VALUE;
     while (bench.value > limit) {
       bench.close(leastUsed());
     }
+    start();
+  }
+
+  private void start() {
     bench.keep();
     bench.fit.skip(ONE_SKIPPED_IN);
     cost = cost();
@@ -99,10 +143,7 @@ final class RuinAndRecreate {
   }
 
   private void round() {
-    rounds++;
-    steps.look(20);
-    ruin();
-    recreate();
+    change();
     double after = cost();
     round = (round + 1) % MEMORY;
     if (after <= cost || after <= memory[round]) {
@@ -115,19 +156,26 @@ final class RuinAndRecreate {
   }
 
   private void ruin() {
+    if (from >= bench.sheets.length) {
+      return;
+    }
     int pieces = 1 + bench.chance.below(MOST_PIECES);
     for (int i = 0; i < pieces; i++) {
-      OpenSheet sheet = bench.sheets[bench.chance.below(bench.sheets.length)];
+      OpenSheet sheet = anySheet();
       if (sheet.kind != OpenSheet.CLOSED && sheet.tree.parts() > 0) {
         ruin(sheet);
       }
     }
     if (kinds.length > 1 && bench.chance.onceIn(8)) {
-      OpenSheet sheet = bench.sheets[bench.chance.below(bench.sheets.length)];
+      OpenSheet sheet = anySheet();
       if (sheet.kind != OpenSheet.CLOSED) {
         bench.close(sheet);
       }
     }
+  }
+
+  private OpenSheet anySheet() {
+    return bench.sheets[from + bench.chance.below(bench.sheets.length - from)];
   }
 
   private void ruin(OpenSheet sheet) {

@@ -198,6 +198,7 @@ final class PlanJson {
 
   private static Map<String, Object> sheet(SheetLayout sheet) {
     Map<String, Object> json = new LinkedHashMap<>();
+    sheet.onHand().ifPresent(name -> json.put("on_hand", name));
     json.put("length_um", sheet.length().toMicrometres());
     json.put("width_um", sheet.width().toMicrometres());
     json.put("placed", sheet.placed().stream().map(PlanJson::placed).toList());
