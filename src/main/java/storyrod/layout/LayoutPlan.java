@@ -5,20 +5,37 @@ import storyrod.layout.LayoutJob.Area;
 import storyrod.measure.Length;
 
 /**
- * Layouts that give every blank of a job.
+ * Layouts that give the blanks of a job.
  *
  * @param pieces in the order in which they are sawn
+ * @param missing blanks that the stock does not give, because none takes them or there is too
+ *     little; as a rule none
  * @param value what they take: pieces or cost, as the job asks
- * @param lowerBound the least that any layout can take
+ * @param lowerBound the least that any layout of all the blanks which fit can take
  */
-public record LayoutPlan(List<Sawn> pieces, long value, long lowerBound) {
+public record LayoutPlan(List<Sawn> pieces, List<Missing> missing, long value, long lowerBound) {
   public LayoutPlan {
     pieces = List.copyOf(pieces);
+    missing = List.copyOf(missing);
   }
 
-  public boolean proved() {
-    return value == lowerBound;
+  /** A plan that gives every blank. */
+  public LayoutPlan(List<Sawn> pieces, long value, long lowerBound) {
+    this(pieces, List.of(), value, lowerBound);
   }
+
+  /** Whether every blank is there and no layout takes less. */
+  public boolean proved() {
+    return missing.isEmpty() && value == lowerBound;
+  }
+
+  /**
+   * Equal blanks that are not there.
+   *
+   * @param blank its place in the job's blanks
+   * @param fits whether some stock is large enough, were there more of it
+   */
+  public record Missing(int blank, int count, boolean fits) {}
 
   /**
    * One piece of stock and what the saw does to it.

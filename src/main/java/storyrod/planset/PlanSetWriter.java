@@ -10,7 +10,6 @@ import storyrod.drawing.Drawing;
 import storyrod.drawing.GeneralSheet;
 import storyrod.drawing.SvgWriter;
 import storyrod.piece.Mark;
-import storyrod.stock.StockPlan.SheetPlan;
 import storyrod.words.Words;
 
 /**
@@ -128,15 +127,7 @@ public final class PlanSetWriter {
     set.drawings().templates().stream()
         .flatMap(sheets -> sheets.tiles().stream())
         .forEach(tile -> drawings.put(tile.drawing().name(), tile.drawing()));
-    set.stock().layouts().forEach(plan -> putLayouts(set, plan, drawings));
+    drawings.putAll(Layouts.drawings(set));
     return drawings;
-  }
-
-  private static void putLayouts(PlanSet set, SheetPlan plan, Map<String, Drawing> drawings) {
-    int number = 1;
-    for (Drawing drawing :
-        set.drawings().layouts().getOrDefault(plan.stock().name(), java.util.List.of())) {
-      drawings.put(Layouts.drawingName(plan, number++), drawing);
-    }
   }
 }
