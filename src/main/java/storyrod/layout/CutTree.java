@@ -1,38 +1,12 @@
 package storyrod.layout;
 
-import java.util.Arrays;
-
 /**
  * One piece of stock being laid out, in enlarged sizes: a tree of pieces. Each piece is a part, or
  * pieces that follow each other along one axis with the free rest behind them; their own pieces
- * follow each other along the other axis. The tree lies in one array of numbers, so that a copy is
+ * follow each other along the other axis. All of it lies in one array of numbers, so that a copy is
  * quick and nothing is thrown away in the search.
  */
-final class CutTree {
-  static final int NONE = -1;
-
-  /** Stands for a part where a defect leaves a piece of no use. */
-  static final int USELESS = -2;
-
-  static final int ROOT = 0;
-
-  private static final int UP = 0;
-  private static final int FIRST = 1;
-  private static final int NEXT = 2;
-  private static final int SIZE = 3;
-  private static final int REST = 5;
-  private static final int PART = 6;
-  private static final int FLAGS = 7;
-  private static final int STRIDE = 8;
-
-  private static final int ACROSS = 1;
-  private static final int TURNED = 2;
-  private static final int FIXED = 4;
-  private static final int GONE = -3;
-
-  private int[] nodes = new int[16 * STRIDE];
-  private int end;
-  private int spare = NONE;
+final class CutTree extends CutNodes {
   private int parts;
   private long used;
 
@@ -65,136 +39,6 @@ final class CutTree {
   /** The area of all parts. */
   long used() {
     return used;
-  }
-
-  /** One past the last place of a node; nodes are {@link #step} apart, some of them gone. */
-  int end() {
-    return end;
-  }
-
-  int step() {
-    return STRIDE;
-  }
-
-  boolean exists(int node) {
-    return nodes[node + UP] != GONE;
-  }
-
-  boolean isPart(int node) {
-    return nodes[node + PART] != NONE;
-  }
-
-  boolean isUseless(int node) {
-    return nodes[node + PART] == USELESS;
-  }
-
-  boolean isTurned(int node) {
-    return (nodes[node + FLAGS] & TURNED) != 0;
-  }
-
-  boolean isFixed(int node) {
-    return (nodes[node + FLAGS] & FIXED) != 0;
-  }
-
-  int part(int node) {
-    return nodes[node + PART];
-  }
-
-  int up(int node) {
-    return nodes[node + UP];
-  }
-
-  int first(int node) {
-    return nodes[node + FIRST];
-  }
-
-  int next(int node) {
-    return nodes[node + NEXT];
-  }
-
-  /** The axis along which a node's pieces follow each other: 0 for x, 1 for y. */
-  int axis(int node) {
-    return nodes[node + FLAGS] & ACROSS;
-  }
-
-  int size(int node, int axis) {
-    return nodes[node + SIZE + axis];
-  }
-
-  /** How much along a node's axis is free. */
-  int rest(int node) {
-    return nodes[node + REST];
-  }
-
-  private int add(int axis, int length, int width) {
-    int node = spare;
-    if (node == NONE) {
-      node = end;
-      end += STRIDE;
-      if (end > nodes.length) {
-        nodes = Arrays.copyOf(nodes, 2 * nodes.length);
-      }
-    } else {
-      spare = nodes[node + NEXT];
-    }
-    nodes[node + UP] = NONE;
-    nodes[node + FIRST] = NONE;
-    nodes[node + NEXT] = NONE;
-    nodes[node + SIZE] = length;
-    nodes[node + SIZE + 1] = width;
-    nodes[node + REST] = axis == 0 ? length : width;
-    nodes[node + PART] = NONE;
-    nodes[node + FLAGS] = axis;
-    return node;
-  }
-
-  /** A node by its size along an axis and across it. */
-  private int addAlong(int axis, int itsAxis, int along, int across) {
-    return axis == 0 ? add(itsAxis, along, across) : add(itsAxis, across, along);
-  }
-
-  private void drop(int node) {
-    nodes[node + UP] = GONE;
-    nodes[node + NEXT] = spare;
-    spare = node;
-  }
-
-  private void append(int node, int child) {
-    nodes[child + UP] = node;
-    nodes[child + NEXT] = NONE;
-    int last = nodes[node + FIRST];
-    if (last == NONE) {
-      nodes[node + FIRST] = child;
-      return;
-    }
-    while (nodes[last + NEXT] != NONE) {
-      last = nodes[last + NEXT];
-    }
-    nodes[last + NEXT] = child;
-  }
-
-  /** Puts other nodes, a chain, in the place of a child. */
-  private void replace(int node, int child, int chain) {
-    int after = nodes[child + NEXT];
-    int first = chain == NONE ? after : chain;
-    if (nodes[node + FIRST] == child) {
-      nodes[node + FIRST] = first;
-    } else {
-      int before = nodes[node + FIRST];
-      while (nodes[before + NEXT] != child) {
-        before = nodes[before + NEXT];
-      }
-      nodes[before + NEXT] = first;
-    }
-    if (chain != NONE) {
-      int last = chain;
-      nodes[last + UP] = node;
-      while (nodes[last + NEXT] != NONE) {
-        last = nodes[last + NEXT];
-        nodes[last + UP] = node;
-      }
-      nodes[last + NEXT] = after;
-    }
   }
 
   /** Cuts an empty fixed node in two fixed nodes at a distance along an axis. */
@@ -310,11 +154,6 @@ final class CutTree {
       nodes[piece + REST] += by;
       piece = next;
     }
-  }
-
-  private void replaceOne(int node, int child, int by) {
-    nodes[by + NEXT] = NONE;
-    replace(node, child, by);
   }
 
   /** Takes one part of a type out. */

@@ -46,10 +46,6 @@ final class OpenSheet {
     known = false;
   }
 
-  boolean isTouched() {
-    return touched;
-  }
-
   /** Makes the present state the one to go back to. */
   void keep() {
     touched = false;
