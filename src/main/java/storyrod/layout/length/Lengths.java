@@ -61,7 +61,8 @@ public final class Lengths {
     if (!incumbent.isThere()) {
       return withoutSome(bars);
     }
-    List<Pattern> tidy = new Offcuts(bars, tidyingMeter(meter.stepsLeft())).longest(incumbent.patterns());
+    List<Pattern> tidy =
+        new Offcuts(bars, tidyingMeter(meter.stepsLeft())).longest(incumbent.patterns());
     long bound = measured.hasNarrowDefects() ? narrowBound(incumbent) : incumbent.bound();
     return plan(tidy, new int[bars.kinds()], bound);
   }
