@@ -127,6 +127,7 @@ table.block td { padding: 0.8mm 1mm 0.6mm 1.6mm; vertical-align: top; border-lef
 td.block-scale { white-space: nowrap; }
 table.block td.first { border-left: none; }
 td.block-part { width: 33mm; }
+td.block-general { width: 50mm; }
 td.block-stock { width: 31mm; }
 td.block-grain { width: 20mm; }
 td.block-date { width: 18mm; }
