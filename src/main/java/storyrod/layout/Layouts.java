@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.List;
 import storyrod.layout.LayoutPlan.Missing;
 import storyrod.layout.LayoutPlan.Sawn;
+import storyrod.layout.length.Lengths;
 
 /**
  * Lays out jobs of any kind; every plan is sawn again by {@link LayoutReplay} before it is told.
@@ -37,7 +38,7 @@ public final class Layouts {
    * equal plans, and more steps never a worse one.
    */
   public static LayoutPlan plan(LayoutJob job, Budget budget) {
-    LayoutPlan plan = new Layouts(job).plan(budget);
+    LayoutPlan plan = Lengths.fits(job) ? Lengths.plan(job, budget) : new Layouts(job).plan(budget);
     List<String> faults = LayoutReplay.faults(job, plan);
     if (!faults.isEmpty()) {
       throw new IllegalStateException("bug: layouts that cannot be sawn: " + faults);
