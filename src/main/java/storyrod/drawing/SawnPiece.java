@@ -82,10 +82,7 @@ public record SawnPiece(
   private static String title(Placed placed, Piece piece) {
     String whole = piece.mark(placed.mark()).title();
     String title =
-        placed
-            .stave()
-            .map(stave -> Words.ENGLISH.say("layout.stave", whole, stave))
-            .orElse(whole);
+        placed.stave().map(stave -> Words.ENGLISH.say("layout.stave", whole, stave)).orElse(whole);
     return piece
         .keptBoard(placed.part())
         .map(board -> Words.ENGLISH.say("layout.with", title, marks(board, piece)))

@@ -27,9 +27,7 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
     for (SheetPlan plan : set.stock().layouts()) {
       Map<Optional<String>, List<Integer>> groups = new LinkedHashMap<>();
       for (int i = 0; i < plan.sheets().size(); i++) {
-        groups
-            .computeIfAbsent(plan.sheets().get(i).onHand(), name -> new ArrayList<>())
-            .add(i);
+        groups.computeIfAbsent(plan.sheets().get(i).onHand(), name -> new ArrayList<>()).add(i);
       }
       groups.forEach((onHand, places) -> all.add(of(set, plan, onHand, places, texts)));
     }
@@ -37,25 +35,20 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
   }
 
   private static ProjectStocks of(
-      PlanSet set,
-      SheetPlan plan,
-      Optional<String> onHand,
-      List<Integer> places,
-      Texts texts) {
+      PlanSet set, SheetPlan plan, Optional<String> onHand, List<Integer> places, Texts texts) {
     StockEntry entry = plan.stock();
     SheetLayout first = plan.sheets().get(places.getFirst());
     String noun = entry.kind() == StockKind.SHEET ? "sheet" : "board";
     List<SawnPiece> pieces =
-        places.stream()
-            .map(place -> SawnPiece.of(plan.sheets().get(place), set.piece()))
-            .toList();
+        places.stream().map(place -> SawnPiece.of(plan.sheets().get(place), set.piece())).toList();
     String title = texts.stock(entry);
     SawnStock stock =
         new SawnStock(
             entry.name() + onHand.map(name -> "-" + name).orElse(""),
             noun,
             onHand.map(name -> texts.say("layout.on-hand", title, name)).orElse(title),
-            texts.say("size.two", texts.length(first.length()), texts.lengthWithUnit(first.width())),
+            texts.say(
+                "size.two", texts.length(first.length()), texts.lengthWithUnit(first.width())),
             onHand.isPresent()
                 ? texts.say("layout.from-hand." + noun, pieces.size())
                 : bound(plan, noun, texts) + missing(plan, texts),
@@ -66,8 +59,7 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
   private static String bound(SheetPlan plan, String noun, Texts texts) {
     int count = plan.bought();
     if (count == plan.lowerBound()) {
-      return texts.say(
-          (count == 1 ? "layout.one-is-fewest." : "layout.fewest.") + noun, count);
+      return texts.say((count == 1 ? "layout.one-is-fewest." : "layout.fewest.") + noun, count);
     }
     return texts.say("layout.at-least." + noun, count, plan.lowerBound());
   }

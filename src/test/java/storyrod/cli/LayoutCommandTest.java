@@ -230,12 +230,12 @@ class LayoutCommandTest {
     Path summary = folder.resolve("s.csv");
     Shell shell =
         layout(
-        "item,width,height\npanel,900,600\n",
-        stock,
-        "--least",
-        "cost",
-        "--summary",
-        summary.toString());
+            "item,width,height\npanel,900,600\n",
+            stock,
+            "--least",
+            "cost",
+            "--summary",
+            summary.toString());
     assertEquals(0, shell.code(), shell.toString());
     assertTrue(Shell.read(summary).contains("\n,1,0.00,0.00,1,"), Shell.read(summary));
   }

@@ -153,7 +153,8 @@ final class Branching {
     priceLeft -= set.price(pattern);
     barMisfits();
     simplex.right(rows.right(wanted, left));
-    boolean found = Arrays.stream(wanted).allMatch(count -> count == 0) && priceLeft >= 0 || explore();
+    boolean found =
+        Arrays.stream(wanted).allMatch(count -> count == 0) && priceLeft >= 0 || explore();
     if (!found) {
       fixed.removeLast();
       System.arraycopy(wantedBefore, 0, wanted, 0, wanted.length);

@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
 
 /**
  * The least price of pieces that together hold what all parts are worth, where each piece holds a
- * worth that no pattern of it exceeds. For one kind of stock this is the bound of Farley (1990), for
- * any worth that parts may have; for several it is a small knapsack problem, solved exactly or, if
- * that takes long, with its last piece taken in part.
+ * worth that no pattern of it exceeds. For one kind of stock this is the bound of Farley (1990),
+ * for any worth that parts may have; for several it is a small knapsack problem, solved exactly or,
+ * if that takes long, with its last piece taken in part.
  */
 final class CoverBound {
   private static final int MOST_NODES = 20_000;
@@ -82,7 +82,9 @@ final class CoverBound {
       return Math.ceilDiv(part * price, whole);
     }
     BigInteger[] quotient =
-        BigInteger.valueOf(part).multiply(BigInteger.valueOf(price)).divideAndRemainder(BigInteger.valueOf(whole));
+        BigInteger.valueOf(part)
+            .multiply(BigInteger.valueOf(price))
+            .divideAndRemainder(BigInteger.valueOf(whole));
     return quotient[0].longValueExact() + (quotient[1].signum() > 0 ? 1 : 0);
   }
 }

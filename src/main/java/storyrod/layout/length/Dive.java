@@ -6,8 +6,8 @@ import java.util.SplittableRandom;
 
 /**
  * Rounds the relaxation step by step: what it uses whole is fixed, else its most used pattern, and
- * the rest is priced again (diving as in Vanderbeck 2011; the residual problems as in Scheithauer and
- * Terno 1995). At every step the greedy methods try to finish.
+ * the rest is priced again (diving as in Vanderbeck 2011; the residual problems as in Scheithauer
+ * and Terno 1995). At every step the greedy methods try to finish.
  */
 final class Dive {
   private static final double NEARLY_ONE = 1 - 1e-3;
@@ -42,7 +42,7 @@ final class Dive {
 
   /** Offers what it finds on the way; gives up where nothing better than the incumbent is left. */
   void run(Meter meter) {
-    while (!meter.isEnded() && !incumbent.isProved()) {
+    while (!meter.isEnded() && !incumbent.isSettled()) {
       generation.reset(wanted, left);
       generation.run(meter);
       long least = bars.price(fixed) + generation.roundedValue();

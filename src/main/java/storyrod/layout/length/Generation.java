@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Column generation of Gilmore and Gomory (1961): the linear relaxation over patterns, whose columns
- * come from a knapsack problem. Its bound is worked out in whole numbers from rounded duals, by what
- * each kind of stock really holds of them, so it needs no trust in floating point.
+ * Column generation of Gilmore and Gomory (1961): the linear relaxation over patterns, whose
+ * columns come from a knapsack problem. Its bound is worked out in whole numbers from rounded
+ * duals, by what each kind of stock really holds of them, so it needs no trust in floating point.
  *
  * <p>At first a part may stand in for the next smaller size, which keeps the duals in order and
  * brings them home in a third of the time (dual cuts of Valério de Carvalho 2005).
@@ -71,7 +71,9 @@ final class Generation {
     reset(bars.wanted(), bars.available());
   }
 
-  /** Sets the parts still wanted and the stock still left; patterns that give too much are barred. */
+  /**
+   * Sets the parts still wanted and the stock still left; patterns that give too much are barred.
+   */
   void reset(int[] newWanted, int[] newLeft) {
     wanted = newWanted.clone();
     left = newLeft.clone();

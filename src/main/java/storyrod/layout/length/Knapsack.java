@@ -36,7 +36,10 @@ final class Knapsack {
     long most = Math.max(FEWEST_STEPS, MOST_CELLS / Math.max(1, sizes.length));
     step = Math.ceilDiv(widest + 1, most);
     steps = Math.toIntExact(widest / step);
-    coarse = Arrays.stream(sizes).mapToInt(size -> Math.toIntExact(Math.min(size / step, steps + 1))).toArray();
+    coarse =
+        Arrays.stream(sizes)
+            .mapToInt(size -> Math.toIntExact(Math.min(size / step, steps + 1)))
+            .toArray();
     table = new long[sizes.length + 1][steps + 1];
   }
 

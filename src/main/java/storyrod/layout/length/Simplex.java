@@ -3,9 +3,10 @@ package storyrod.layout.length;
 import java.util.Arrays;
 
 /**
- * The revised simplex method with an explicit inverse, for a few hundred rows: least cost of columns
- * that cover a right side. Columns may join, and costs and right side may change, between runs; a
- * basis that no longer covers is mended by the negatives of its columns at a forbidding cost.
+ * The revised simplex method with an explicit inverse, for a few hundred rows: least cost of
+ * columns that cover a right side. Columns may join, and costs and right side may change, between
+ * runs; a basis that no longer covers is mended by the negatives of its columns at a forbidding
+ * cost.
  */
 final class Simplex {
   private static final double TOLERANCE = 1e-9;

@@ -51,7 +51,8 @@ final class SizeBounds {
         Arrays.stream(bars.sizes())
             .flatMap(
                 size ->
-                    Arrays.stream(new long[] {size, capacity - size, capacity - size + 1, size + 1}))
+                    Arrays.stream(
+                        new long[] {size, capacity - size, capacity - size + 1, size + 1}))
             .filter(size -> size > 0 && 2 * size <= capacity)
             .sorted()
             .distinct()
