@@ -660,8 +660,10 @@
     <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
   </#if>
   <@marking/>
-  <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
-  <@say "Take " + pick(moving, "it", "them") + " off again."/>
+  <#if !triedDry>
+    <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
+    <@say "Take " + pick(moving, "it", "them") + " off again."/>
+  </#if>
   <#if mitred>
     <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
     <#if splined == "frame">
@@ -689,12 +691,43 @@
     <#if glueTerms?size gt 0 && dovetails?size == glueTerms?size>
       <@say "Drive " + fulls(moving) + " home with a mallet and a block across the tails, both ends by turns."/>
     <#else>
-      <@say "Push " + fulls(moving) + " home."/>
+      <@say "Push " + fulls(moving) + " home" + (triedDry && inPiece)?then(", " + homeFrom(), "") + "."/>
     </#if>
   <#else>
-    <@say "Set " + fulls(moving) + " back in place."/>
+    <@say "Set " + fulls(moving) + triedDry?then(" in place" + inPiece?then(", " + homeFrom(), ""), " back in place") + "."/>
   </#if>
   <@aligning/>
+</#macro>
+
+<#macro trying>
+  <#assign slides = tried.kind?ends_with("slide")>
+  <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
+  <@hanging tried/>
+  <#if slides && tried.screws gt 0>
+    <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the front and the back screw of each member only."/>
+  </#if>
+  <#if slides>
+    <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>
+    <@say "Set " + pick(hung, "its front", "each front") + " in its opening on thin shims: where the gap is too narrow, plane the edge now, while it is bare."/>
+  <#else>
+    <@say "Hang " + plains(hung) + " with one or two screws in each hinge, and close " + pick(hung, "it", "them") + " on thin shims."/>
+    <@say "Where the gap is too narrow, plane the edge of the door now, while it is bare; where it leans, pare a mortise or shift a plate."/>
+  </#if>
+  <@say "Take all of it off again, and keep the screws and hinges or slides of each door and drawer together, marked with its place."?replace("hinges or slides of each door and drawer", slides?then("slides of each drawer", "hinges of each door"))/>
+</#macro>
+
+<#-- Edges that run on across a joint. -->
+<#macro shaping>
+  <@cutting/>
+  <@say "They run on across the joints: do it all in one go, now that the glue is hard, and go slowly where the grain turns."/>
+</#macro>
+
+<#macro dryFitting>
+  <@title "Put " + (together?size == 0)?then("the piece", plains(together)) + " together dry"/>
+  <@say "Put " + letters() + " together without glue, in the order of the steps that follow."/>
+  <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
+  <@say "See that " + pick(together, "it lies", "each lies") + " flat, and that the two diagonals of what is square agree."?replace("each lies flat", (together?size == 0)?then("all stands square and nothing rocks", "each lies flat"))/>
+  <@say "Write the same number on both sides of each joint, and take it all apart again."/>
 </#macro>
 
 <#function countedOf kind>
@@ -761,6 +794,9 @@
       <@say "Hold " + pick(moving, fulls(moving), "each of them") + " open in its opening and set the arms of its hinges on their plates, the upper one first."/>
       <@say "Close it with care and look at the gap all round."/>
       <@say "Turn the screws of the hinges to shift it sideways, up and down, and in and out, until the gap is even and it closes flush."/>
+    <#elseif tried>
+      <@say "Hold " + pick(moving, fulls(moving), "each of them") + " open in its opening and drive one screw into the second leaf of each hinge."/>
+      <@say "Close it and look at the gap; when it is as it was on trial, drive the other screws."/>
     <#else>
       <@say "Wedge " + pick(moving, fulls(moving), "each of them") + " in its opening on thin shims, so that the gap is even all round."/>
       <@say "Open it, prop it, and drive one screw into the second leaf of each hinge."/>
@@ -889,12 +925,10 @@
   </#if>
 </#macro>
 
-<#macro mounting>
-  <#assign item = hardware[0]>
-  <#assign noun = many(words["kind." + item.kind], item.count)>
+<#-- How what hangs doors and drawers is set out, whether on trial or for good. -->
+<#macro hanging item>
   <#switch item.kind>
     <#case "slide">
-      <@title "Mount the drawer slides"/>
       <@say "Part the members of each slide as its maker's sheet says."/>
       <#if lineGiven>
         <@say "Draw a line along every part listed, at the height given for it, and from where it is given."/>
@@ -906,24 +940,51 @@
       </#if>
       <#break>
     <#case "under-slide">
-      <@title "Mount the drawer slides"/>
       <@say "Draw a level line for the underside of the runners in the case" + underGiven?then(", at the height given for each part, and from where it is given", "") + "."/>
       <@say "Set the runners on the lines, their front ends where the slide's maker says, behind the front edge, and mark their holes."/>
       <@say "Screw the catches under the front corners of the drawer boxes, and drill the holes for the hooks into their backs as the maker's sheet shows."/>
       <#break>
     <#case "concealed-hinge">
-      <@title "Mount the " + noun/>
       <@say "Press a cup into each of its holes, its arm square to the edge of the door."/>
       <@say "Hold the door beside its place, open, and mark the middle of each arm on the case."/>
       <@say "Set the plates on these marks, as far behind the front edge as the hinge's maker says for a door that lies on, half on, or in the case."/>
       <#break>
     <#case "butt-hinge">
-      <@title "Mount the " + noun/>
       <@say "Set each hinge out from the end of the door by about its own length, and mark round one leaf with a knife on the door's edge."/>
       <@say "Chisel the mortise to the thickness of the leaf, in thin slices from the middle to the lines."/>
       <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step", "") + ", and screw one leaf to the door."/>
       <@say "Hold the door in its opening on shims, and mark the other leaf on the case."/>
       <@say "Chisel that mortise too, and drill its pilot holes; its screws go in when the door is hung."/>
+      <#break>
+  </#switch>
+</#macro>
+
+<#macro mounting>
+  <#assign item = hardware[0]>
+  <#assign noun = many(words["kind." + item.kind], item.count)>
+  <#if has("mount-again")>
+    <#assign slides = item.kind?ends_with("slide")>
+    <@title "Put the " + slides?then("drawer slides", noun) + " back"/>
+    <#if slides>
+      <@say "Set each member back where it was on trial, and drive the " + number(tried.screws) + " screws into their holes."/>
+    <#elseif item.kind == "butt-hinge">
+      <@say "Set each hinge back into its mortise in the door and drive its screws; those of the other leaf go in when the door is hung."/>
+    <#else>
+      <@say "Press each cup back into its hole and screw each plate back to its marks."/>
+    </#if>
+    <@say "See that every screw bites; where one turns freely, glue a sliver of wood into its hole first."/>
+    <#return>
+  </#if>
+  <#switch item.kind>
+    <#case "slide">
+    <#case "under-slide">
+      <@title "Mount the drawer slides"/>
+      <@hanging item/>
+      <#break>
+    <#case "concealed-hinge">
+    <#case "butt-hinge">
+      <@title "Mount the " + noun/>
+      <@hanging item/>
       <#break>
     <#case "knob">
       <@title "Mount the " + noun/>
@@ -990,6 +1051,9 @@
   <#case "rejoin"><@rejoining/><#break>
   <#case "cut"><@cutting/><#break>
   <#case "drill"><@drilling/><#break>
+  <#case "dry-fit"><@dryFitting/><#break>
+  <#case "trim"><@shaping/><#break>
+  <#case "trial-fit"><@trying/><#break>
   <#case "sand"><@sanding/><#break>
   <#case "fit"><@fitting/><#break>
   <#case "mount"><@mounting/><#break>

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
+import storyrod.build.DryFits;
 import storyrod.build.Late;
 import storyrod.build.Operation;
 import storyrod.build.Placing;
@@ -12,6 +13,7 @@ import storyrod.build.Traits;
 import storyrod.build.Unit;
 import storyrod.build.Verb;
 import storyrod.description.Description.ItemKind;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -74,6 +76,22 @@ public record Job(
         .toList();
   }
 
+  /** Whether a unit goes into a sub-assembly that is one unit of a dry fit. */
+  boolean isBuiltIntoDry(Unit unit, Operation dry) {
+    String level = unit.level();
+    boolean isInside =
+        DryFits.target(Unit.PIECE).equals(dry.target()) || nesting().isIn(level, dry.target());
+    return isInside
+        && !level.equals(Unit.PIECE)
+        && !level.equals(dry.target())
+        && !isLate(unit)
+        && dry.parts().containsAll(unit.partNames());
+  }
+
+  private Nesting nesting() {
+    return Nesting.of(piece);
+  }
+
   /** What an operation mounts. */
   ItemKind kind(Operation mount) {
     return piece.kind(mount.target());
@@ -88,7 +106,7 @@ public record Job(
 
   /** Whether a unit waits for the finish. */
   public boolean isLate(Unit unit) {
-    return late.isLoose(unit) || late.isTop(unit) || late.isFront(unit);
+    return late.isLate(unit);
   }
 
   static String fit(Placing placing) {
