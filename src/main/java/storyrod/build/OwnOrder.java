@@ -49,6 +49,11 @@ final class OwnOrder {
     return faulty;
   }
 
+  /** Where an operation stands in an order, if it does. */
+  List<Span> placesOf(String operation) {
+    return Optional.ofNullable(entries.entry(operation)).map(OrderEntry::at).stream().toList();
+  }
+
   /** The units that each order fits, by level, in its order. */
   Map<String, List<List<String>>> fits(Map<String, List<Unit>> levels) {
     Map<String, List<List<String>>> fits = new LinkedHashMap<>();

@@ -15,7 +15,6 @@ import storyrod.build.rule.Rules;
 import storyrod.build.rule.TailsBeforePins;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
-import storyrod.description.Span;
 import storyrod.piece.Piece;
 
 /**
@@ -122,28 +121,12 @@ public final class Planner {
     chain(scheduler, tasks, groups);
     List<List<Task>> batches = scheduler.batches();
     if (batches.stream().mapToInt(List::size).sum() < tasks.size()) {
-      reportCircle(tasks, batches);
+      diagnostics.add(new NoOrder(piece, tasks, own).diagnostic(scheduler.circle()));
       return Optional.empty();
     }
     List<Step> steps = new Steps(job).of(batches);
     diagnostics.addAll(new MissingTools(piece).among(steps));
     return Optional.of(new BuildPlan(steps, needs));
-  }
-
-  private void reportCircle(List<Task> tasks, List<List<Task>> batches) {
-    List<String> left =
-        tasks.stream()
-            .filter(task -> batches.stream().noneMatch(batch -> batch.contains(task)))
-            .map(Task::name)
-            .distinct()
-            .toList();
-    diagnostics.add(
-        Diagnostic.error(
-                "no-order",
-                Span.startOf(piece.description().source()),
-                "no order of work is possible: these wait for each other: "
-                    + String.join(", ", left))
-            .hint("join one of these parts another way, or leave a joint between them out"));
   }
 
   private Scheduler schedule(List<Task> tasks, List<Need> needs, OwnOrder own) {
@@ -156,8 +139,9 @@ public final class Planner {
             link(
                 scheduler,
                 meant(byName.get(need.before()), op -> meansFirst(need, op)),
-                meant(byName.get(need.after()), op -> meansLater(need, op))));
-    own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later));
+                meant(byName.get(need.after()), op -> meansLater(need, op)),
+                need.rule()));
+    own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later, Link.OWN));
     return scheduler;
   }
 
@@ -176,7 +160,8 @@ public final class Planner {
     tasks.forEach(task -> byName.put(task.name(), task));
     for (List<List<Placing>> level : groups.byLevel().values()) {
       for (int i = 1; i < level.size(); i++) {
-        link(scheduler, tasks(byName, level.get(i - 1)), tasks(byName, level.get(i)));
+        link(
+            scheduler, tasks(byName, level.get(i - 1)), tasks(byName, level.get(i)), Link.GEOMETRY);
       }
     }
   }
@@ -185,8 +170,10 @@ public final class Planner {
     return group.stream().map(placing -> byName.get(placing.name())).toList();
   }
 
-  private static void link(Scheduler scheduler, List<Task> earlier, List<Task> later) {
-    earlier.forEach(one -> later.forEach(two -> scheduler.before(one.index(), two.index())));
+  private static void link(
+      Scheduler scheduler, List<Task> earlier, List<Task> later, String cause) {
+    earlier.forEach(
+        one -> later.forEach(two -> scheduler.put(new Link(one.index(), two.index(), cause))));
   }
 
   private Map<String, Assembler.Order> orders(Map<String, List<List<String>>> own) {
