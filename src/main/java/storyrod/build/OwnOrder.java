@@ -16,6 +16,7 @@ import storyrod.build.rule.PanelBeforeFrameCloses;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
 import storyrod.description.OrderEntry;
+import storyrod.description.Severity;
 import storyrod.description.Span;
 import storyrod.description.StageEntry;
 import storyrod.piece.Piece;
@@ -145,7 +146,7 @@ final class OwnOrder {
 
   /** A fault in an order that comes along several times is told once. */
   private void report(Diagnostic diagnostic) {
-    faulty = true;
+    faulty |= diagnostic.severity() == Severity.ERROR;
     if (told.add(
         diagnostic.at().source().file()
             + diagnostic.at().start()
