@@ -1,6 +1,7 @@
 <#ftl output_format="plainText">
 <#--
-  The words of one step. Lines that start with "# " are the title, with "- " one sentence each.
+  The words of one step. Lines that start with "# " are the title, with "! " a caution, with "- " one
+  sentence each.
   What comes in: the values that StepWriter names. Only this file turns them into English.
 -->
 <#-- A size or a remark behind a name stays as it is: oak pegs 1/4 in, butt hinges, brass. -->
@@ -1036,6 +1037,10 @@
   </#if>
 </#macro>
 
+<#-- What hangs on one line of glue until something else is on. -->
+<#list careful as c>
+! Handle with care until step ${c.step}: ${fulls(c.held)} ${pick(c.held, "is", "are each")} held by one line of glue until ${fulls(c.stiffener)} ${pick(c.stiffener, "is", "are")} on. Do not turn the piece over, lean on ${pick(c.held, "it", "them")} or lift by ${pick(c.held, "it", "them")}.
+</#list>
 <#-- The maker's own words first: they bear on what follows. -->
 <#list said as each>
 <@say "Note: " + each/>

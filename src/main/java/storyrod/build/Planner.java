@@ -12,6 +12,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.MortiseBeforeTenon;
 import storyrod.build.rule.Rules;
+import storyrod.build.rule.StiffBeforeTurning;
 import storyrod.build.rule.TailsBeforePins;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
@@ -57,7 +58,7 @@ public final class Planner {
     }
     OwnOrder own = new OwnOrder(piece, job(free), diagnostics);
     if (own.isEmpty()) {
-      return finished(free, own);
+      return finished(stiffened(free, own), own);
     }
     return own.isKnown() ? owned(own, free) : Optional.empty();
   }
@@ -112,11 +113,32 @@ public final class Planner {
     return fits;
   }
 
+  /** An order in which nothing weak is turned over, if there is one; else the one given. */
+  private Map<String, Assembler.Order> stiffened(
+      Map<String, Assembler.Order> orders, OwnOrder own) {
+    Job job = job(orders);
+    if (Rules.needs(job).stream().allMatch(need -> isKept(need, job))) {
+      return orders;
+    }
+    Map<String, Assembler.Order> stiffened = orders(settledFits(orders, own));
+    boolean isComplete = stiffened.values().stream().allMatch(Assembler.Order::isComplete);
+    return isComplete ? stiffened : orders;
+  }
+
+  /** Whether an order of fitting turns nothing that is still weak; other rules made it. */
+  private static boolean isKept(Need need, Job job) {
+    if (!need.rule().equals(StiffBeforeTurning.KEY)) {
+      return true;
+    }
+    List<String> fits = job.placings().stream().map(Placing::name).toList();
+    return fits.indexOf(need.before()) < fits.indexOf(need.after());
+  }
+
   private Optional<BuildPlan> finished(Map<String, Assembler.Order> orders, OwnOrder own) {
     Job job = job(orders);
     FitGroups groups = new FitGroups(job.placings(), late);
     List<Task> tasks = own.marked(Tasks.of(job, groups));
-    List<Need> needs = Rules.needs(job);
+    List<Need> needs = Rules.needs(job).stream().filter(need -> isKept(need, job)).toList();
     Scheduler scheduler = schedule(tasks, needs, own);
     chain(scheduler, tasks, groups);
     List<List<Task>> batches = scheduler.batches();

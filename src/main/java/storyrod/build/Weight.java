@@ -45,7 +45,12 @@ final class Weight {
   }
 
   boolean isHeavy(List<String> parts) {
-    return parts.stream().map(piece::part).mapToDouble(this::kg).sum() > ONE_PERSON_KG;
+    return kg(parts) > ONE_PERSON_KG;
+  }
+
+  /** What parts weigh together, by their boxes. */
+  double kg(List<String> parts) {
+    return parts.stream().map(piece::part).mapToDouble(this::kg).sum();
   }
 
   private Part part(Operation operation) {

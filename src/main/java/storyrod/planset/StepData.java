@@ -23,6 +23,7 @@ final class StepData {
   private final HardwareData hardware;
   private final FitData fit;
   private final TrialData trials;
+  private final CareData care;
 
   StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
@@ -31,6 +32,7 @@ final class StepData {
     this.phrases = new PartPhrases(piece);
     this.hardware = new HardwareData(piece, phrases);
     this.fit = new FitData(piece, phrases, new Lying(words, steps));
+    this.care = new CareData(piece, phrases, steps);
     this.trials = new TrialData(piece, phrases, steps);
   }
 
@@ -47,6 +49,7 @@ final class StepData {
     data.put("hardware", hardware.of(step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
+    data.put("careful", care.of(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.putAll(given(step));
     data.putAll(ofVerb(step));

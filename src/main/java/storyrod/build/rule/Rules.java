@@ -25,6 +25,7 @@ public final class Rules {
           new AssemblyBeforeFitting(),
           new PanelBeforeFrameCloses(),
           new WayIn(),
+          new StiffBeforeTurning(),
           new TrimAfterAssembly(),
           new TrimBeforeFitting(),
           new TrialOnStandingParts(),
