@@ -690,7 +690,7 @@
   </#if>
   <#if glueTerms?size gt 0 || inserts?size gt 0>
     <#if glueTerms?size gt 0 && dovetails?size == glueTerms?size>
-      <@say "Drive " + fulls(moving) + " home with a mallet and a block across the tails, both ends by turns."/>
+      <@say "Drive " + fulls(moving) + " home with a mallet and a block across the tails" + (jointCount gt 1)?then(", both ends by turns", "") + "."/>
     <#else>
       <@say "Push " + fulls(moving) + " home" + (triedDry && inPiece)?then(", " + homeFrom(), "") + "."/>
     </#if>
@@ -856,6 +856,7 @@
   <#elseif has("fit-first") && hardware?size == 0 && base?size == 0 && onto?size == 0>
     <@title "Set up " + plains(moving)/>
     <@say "Set " + fulls(moving) + " upright on a level place and see that " + pick(moving, "it does", "they do") + " not rock."/>
+    <@say "Where a leg is short, slide a thin wedge under it, and take as much off the other legs as the wedge is thick there."/>
   <#elseif has("fit-lid")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>

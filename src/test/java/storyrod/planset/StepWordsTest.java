@@ -178,6 +178,21 @@ class StepWordsTest {
   }
 
   @Test
+  void whatHangsOnOneLineOfGlueIsHandledWithCareUntilItIsFirm() {
+    String until = "Handle with care until step ";
+    StepText sides = titled(sideboard, "Glue the right side to the bottom");
+    assertTrue(sides.cautions().getFirst().startsWith(until), sides::toString);
+    assertTrue(
+        sides.cautions().getFirst().contains("until the two stretchers (D) are on"),
+        sides::toString);
+    for (String after : List.of("Screw the left cleat to the bottom", "Fasten the back in place")) {
+      assertTrue(
+          titled(sideboard, after).cautions().stream().noneMatch(each -> each.startsWith(until)),
+          after);
+    }
+  }
+
+  @Test
   void glueStaysOutOfTheGrooveThatAPanelMovesIn() {
     assertSays(
         titled(sideboard, "Left door: glue the door rails to the left door stile"),
