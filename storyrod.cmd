@@ -25,7 +25,9 @@ if defined STALE (
   type nul > "%HERE%target\built"
 )
 
-"%JDK%\bin\java" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Djava.awt.headless=true -jar "%HERE%target\storyrod-0.1.jar" %*
+set "QUICK=-XX:TieredStopAtLevel=1"
+if "%~1"=="layout" set "QUICK="
+"%JDK%\bin\java" %QUICK% -XX:+UseSerialGC -Djava.awt.headless=true -jar "%HERE%target\storyrod-0.1.jar" %*
 exit /b %ERRORLEVEL%
 
 :try

@@ -338,6 +338,11 @@
       <@say "Cut to the depth in several passes, and stop at the lines."/>
     </#if>
     <@say "Clear out the chips and square the ends with the chisel."/>
+  <#elseif has("cut-haunch-socket")>
+    <@title "Cut the haunch sockets" + inParts()/>
+    <@say "Carry the side lines of the mortises on as far as the part drawings of " + fulls(parts) + " show: a socket is as wide as its mortise and begins at its end."/>
+    <@say "Where a socket is open at the end, saw down inside both lines and chisel out what is between; else chop it as the mortise, or rout it with the guide set the same."/>
+    <@say "Level the bottom " + cut.depth + " deep all over, so that the haunch reaches it when the shoulder closes."/>
   <#elseif has("cut-round-ended-mortise")>
     <@title "Rout the mortises for the loose tenons" + inParts()/>
     <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
@@ -370,7 +375,13 @@
     <@say "Cut the shoulders first, all of them against one stop, " + cut.depth + " from the end."/>
     <@say "Saw the cheeks on an offcut of the same thickness until its tenon goes into the trial mortise by hand without play, about " + cut.size + " thick."/>
     <@say "Saw the cheeks of all tenons a little thick, then the edges."/>
+    <#if has("cut-haunch")>
+      <@say "At the edge where the drawing shows a haunch, saw along the tenon only down to the line of the haunch, then across to it, so that the haunch stays."/>
+    </#if>
     <@say "Pare each tenon to its own mortise, and write one number on both."/>
+    <#if has("cut-haunch")>
+      <@say "Take a shaving off the end of a haunch that keeps its shoulder from closing."/>
+    </#if>
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
@@ -661,7 +672,10 @@
     <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
   </#if>
   <@marking/>
-  <#if !triedDry>
+  <#if tiers?size gt 1>
+    <@say "Put it together dry, first " + tiers?map(t -> fulls(t.moving))?join(", then ") + ", and see that every joint closes."/>
+    <@say "Take it apart again, and lay the parts in this order beside the clamps: there is no time to look for them once the glue is on."/>
+  <#elseif !triedDry>
     <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
     <@say "Take " + pick(moving, "it", "them") + " off again."/>
   </#if>
@@ -678,7 +692,7 @@
   <#elseif laps?size gt 0 && laps?size == glueTerms?size>
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
-    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), "") + "."/>
+    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), haunchInGroove?then("; in a groove only where " + (jointCount == 1)?then("the haunch sits", "the haunches sit"), "")) + "."/>
   <#elseif inserts?size gt 0>
     <#list inserts as each>
       <#assign room = (each.kind == "dowel")?then("holes", (each.kind == "biscuit")?then("slots", "mortises"))>
@@ -688,15 +702,17 @@
   <#elseif !mitred>
     <@say "Brush a thin coat of glue on the faces that meet."/>
   </#if>
-  <#if glueTerms?size gt 0 || inserts?size gt 0>
-    <#if glueTerms?size gt 0 && dovetails?size == glueTerms?size>
-      <@say "Drive " + fulls(moving) + " home with a mallet and a block across the tails" + (jointCount gt 1)?then(", both ends by turns", "") + "."/>
+  <#list tiers as t>
+    <#if !t.glued>
+      <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue."/>
+    <#elseif glueTerms?size == 0 && inserts?size == 0>
+      <@say "Set " + fulls(t.moving) + triedDry?then(" in place" + inPiece?then(", " + homeFrom(), ""), " back in place") + "."/>
+    <#elseif glueTerms?size gt 0 && dovetails?size == glueTerms?size>
+      <@say "Drive " + fulls(t.moving) + " home with a mallet and a block across the tails" + (jointCount gt 1)?then(", both ends by turns", "") + "."/>
     <#else>
-      <@say "Push " + fulls(moving) + " home" + (triedDry && inPiece)?then(", " + homeFrom(), "") + "."/>
+      <@say "Push " + fulls(t.moving) + " home" + (triedDry && inPiece)?then(", " + homeFrom(), "") + "."/>
     </#if>
-  <#else>
-    <@say "Set " + fulls(moving) + triedDry?then(" in place" + inPiece?then(", " + homeFrom(), ""), " back in place") + "."/>
-  </#if>
+  </#list>
   <@aligning/>
 </#macro>
 
@@ -828,7 +844,11 @@
       <@say "Bring " + fulls(moving) + " in " + homeFrom() + " and set " + pick(moving, "it", "them") + " down."/>
     </#if>
   <#elseif has("fit-glue") || has("fit-glue-held")>
-    <@title "Glue " + plains(moving) + ontoWords()/>
+    <#if whole?size gt 0 && tiers?size gt 1>
+# Glue up ${plains(whole)}
+    <#else>
+      <@title "Glue " + plains(gluing) + ontoWords()/>
+    </#if>
     <@glueing/>
     <@driving/>
     <#if has("fit-glue") && laidOn>

@@ -20,6 +20,7 @@ class ArchitectureTest {
           "wood",
           "piece",
           "check",
+          "layout",
           "stock",
           "build",
           "drawing",

@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.geometry.Face;
@@ -89,6 +90,32 @@ public record BuildPlan(List<Step> steps, List<Need> needs) {
      */
     public List<String> movingParts() {
       return newParts.stream().filter(part -> !laidReady().contains(part)).toList();
+    }
+
+    /**
+     * What comes to what stands or lies ready, in the order in which it comes: in each tier, what
+     * is joined to parts of the tier before.
+     */
+    public List<List<Operation>> tiers() {
+      List<List<Operation>> tiers = new ArrayList<>();
+      for (Operation each : operations) {
+        if (each.verb() == Verb.FIT && !(standing.isEmpty() && each.joints().isEmpty())) {
+          int tier = tier(each, tiers);
+          if (tier == tiers.size()) {
+            tiers.add(new ArrayList<>());
+          }
+          tiers.get(tier).add(each);
+        }
+      }
+      return tiers;
+    }
+
+    private static int tier(Operation operation, List<List<Operation>> tiers) {
+      int tier = tiers.size();
+      while (tier > 0 && tiers.get(tier - 1).stream().noneMatch(operation::meets)) {
+        tier--;
+      }
+      return tier;
     }
 
     private List<String> laidReady() {

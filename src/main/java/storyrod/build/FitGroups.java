@@ -8,17 +8,20 @@ import java.util.stream.Collectors;
 import storyrod.piece.Joint;
 
 /**
- * Which units are put in place in one step: the first with the one that joins it, equal ones that
- * come the same way into the same parts, and equal sub-assemblies side by side.
+ * Which units are put in place in one step: what makes one glue-up, else the first with the one
+ * that joins it, equal ones that come the same way into the same parts, and equal sub-assemblies
+ * side by side.
  */
 final class FitGroups {
   private static final int MOST = 4;
   private final Late late;
+  private final GlueUps glueUps;
   private final Map<String, Map<String, String>> units = new LinkedHashMap<>();
   private final Map<String, List<List<Placing>>> byLevel = new LinkedHashMap<>();
 
-  FitGroups(List<Placing> placings, Late late) {
+  FitGroups(List<Placing> placings, Late late, GlueUps glueUps) {
     this.late = late;
+    this.glueUps = glueUps;
     placings.forEach(this::note);
     Map<String, List<Placing>> levels =
         placings.stream()
@@ -68,14 +71,21 @@ final class FitGroups {
 
   private List<List<Placing>> groups(List<Placing> order) {
     List<List<Placing>> groups = new ArrayList<>();
-    for (Placing placing : order) {
-      if (!groups.isEmpty() && goesWith(placing, groups.getLast())) {
-        groups.getLast().add(placing);
-      } else {
-        groups.add(new ArrayList<>(List.of(placing)));
-      }
+    for (int i = 0; i < order.size(); i += groups.getLast().size()) {
+      int gluedUp = glueUps.length(order, i);
+      groups.add(gluedUp > 1 ? order.subList(i, i + gluedUp) : alike(order, i));
     }
     return groups;
+  }
+
+  private List<Placing> alike(List<Placing> order, int from) {
+    int to = from + 1;
+    while (to < order.size()
+        && goesWith(order.get(to), order.subList(from, to))
+        && glueUps.length(order, to) < 2) {
+      to++;
+    }
+    return order.subList(from, to);
   }
 
   /** The units that a unit is joined to. */

@@ -32,6 +32,13 @@ public record Operation(
     hardware = List.copyOf(hardware);
   }
 
+  /** Whether it joins its parts to those of another one. */
+  boolean meets(Operation other) {
+    return joints.stream()
+        .anyMatch(
+            joint -> other.parts.contains(joint.first()) || other.parts.contains(joint.second()));
+  }
+
   /** The same, taking other times. */
   Operation lasting(int newMinutes, int newWaitMinutes) {
     return new Operation(verb, target, parts, cuts, joints, hardware, newMinutes, newWaitMinutes);

@@ -55,6 +55,22 @@ final class OwnOrder {
     return Optional.ofNullable(entries.entry(operation)).map(OrderEntry::at).stream().toList();
   }
 
+  /** Whether two units may change places: no order names them, or one names both in one stage. */
+  boolean mayChange(Unit one, Unit other) {
+    return entries.sequences().stream()
+        .allMatch(
+            order -> {
+              int at = order.indexOf(one.fitName());
+              int next = order.indexOf(other.fitName());
+              return at < 0 && next < 0
+                  || at >= 0 && next == at + 1 && isOneStage(order.get(at), order.get(next));
+            });
+  }
+
+  private boolean isOneStage(String one, String other) {
+    return entries.stage(one).equals(entries.stage(other));
+  }
+
   /** The units that each order fits, by level, in its order. */
   Map<String, List<List<String>>> fits(Map<String, List<Unit>> levels) {
     Map<String, List<List<String>>> fits = new LinkedHashMap<>();

@@ -22,7 +22,8 @@ import storyrod.piece.Piece;
  * Finds an order of work for a piece.
  *
  * <ol>
- *   <li>For each sub-assembly and for the piece, the order in which units go together, by geometry.
+ *   <li>For each sub-assembly and for the piece, the order in which units go together, by geometry;
+ *       what can only go in as a group becomes a sub-assembly.
  *   <li>All operations, and what the rules put before what.
  *   <li>The maker's own order held against that.
  *   <li>A list of steps that keeps all of it and batches what is alike.
@@ -33,8 +34,9 @@ public final class Planner {
   private final Diagnostics diagnostics;
   private final Reach reach;
   private final Late late;
-  private final Map<String, List<Unit>> levels;
   private final Assembler assembler;
+  private final GlueUps glueUps;
+  private Map<String, List<Unit>> levels;
 
   private Planner(Piece piece, Diagnostics diagnostics) {
     this.piece = piece;
@@ -43,6 +45,7 @@ public final class Planner {
     this.levels = Levels.of(piece);
     this.late = Late.of(piece);
     this.assembler = new Assembler(reach, piece.joints(), late);
+    this.glueUps = new GlueUps(piece.description().shop().clamps());
   }
 
   /** The plan; none if the piece cannot be put together or the maker's order breaks a rule. */
@@ -51,7 +54,7 @@ public final class Planner {
   }
 
   private Optional<BuildPlan> plan() {
-    Map<String, Assembler.Order> free = orders(Map.of());
+    Map<String, Assembler.Order> free = inGroups(orders(Map.of()));
     free.values().stream().filter(order -> !order.isComplete()).forEach(this::reportStuck);
     if (!free.values().stream().allMatch(Assembler.Order::isComplete)) {
       return Optional.empty();
@@ -61,6 +64,33 @@ public final class Planner {
       return finished(stiffened(free, own), own);
     }
     return own.isKnown() ? owned(own, free) : Optional.empty();
+  }
+
+  /** Where units are stuck, those that go together first become a unit of a level of their own. */
+  private Map<String, Assembler.Order> inGroups(Map<String, Assembler.Order> orders) {
+    Groups groups = new Groups(reach, piece.joints());
+    for (Map.Entry<String, Assembler.Order> each : orders.entrySet()) {
+      if (!each.getValue().isComplete()) {
+        Optional<Unit> group = groups.among(each.getValue().stuck());
+        if (group.isPresent()) {
+          levels = with(group.get(), each.getKey());
+          return inGroups(orders(Map.of()));
+        }
+      }
+    }
+    return orders;
+  }
+
+  private Map<String, List<Unit>> with(Unit group, String level) {
+    Map<String, List<Unit>> grouped = new LinkedHashMap<>();
+    levels.forEach(
+        (name, units) -> {
+          if (name.equals(level)) {
+            grouped.put(group.name(), Groups.inside(units, group));
+          }
+          grouped.put(name, name.equals(level) ? Groups.grouped(units, group) : units);
+        });
+    return grouped;
   }
 
   private Optional<BuildPlan> owned(OwnOrder own, Map<String, Assembler.Order> free) {
@@ -98,7 +128,7 @@ public final class Planner {
         job.placings().stream()
             .collect(Collectors.toMap(Placing::name, placing -> placing.unit().level()));
     Map<String, List<List<String>>> fits = new LinkedHashMap<>();
-    List<Task> tasks = own.marked(Tasks.of(job, new FitGroups(job.placings(), late)));
+    List<Task> tasks = own.marked(Tasks.of(job, fitGroups(job)));
     for (List<Task> batch : schedule(tasks, Rules.needs(job), own).batches()) {
       batch.stream()
           .map(Task::operation)
@@ -135,8 +165,8 @@ public final class Planner {
   }
 
   private Optional<BuildPlan> finished(Map<String, Assembler.Order> orders, OwnOrder own) {
-    Job job = job(orders);
-    FitGroups groups = new FitGroups(job.placings(), late);
+    Job job = job(begun(orders, own));
+    FitGroups groups = fitGroups(job);
     List<Task> tasks = own.marked(Tasks.of(job, groups));
     List<Need> needs = Rules.needs(job).stream().filter(need -> isKept(need, job)).toList();
     Scheduler scheduler = schedule(tasks, needs, own);
@@ -149,6 +179,19 @@ public final class Planner {
     List<Step> steps = new Steps(job).of(batches);
     diagnostics.addAll(new MissingTools(piece).among(steps));
     return Optional.of(new BuildPlan(steps, needs));
+  }
+
+  private FitGroups fitGroups(Job job) {
+    return new FitGroups(job.placings(), late, glueUps);
+  }
+
+  private Map<String, Assembler.Order> begun(Map<String, Assembler.Order> orders, OwnOrder own) {
+    Beginning beginning = new Beginning(reach, glueUps, own::mayChange);
+    Map<String, Assembler.Order> begun = new LinkedHashMap<>();
+    orders.forEach(
+        (level, order) ->
+            begun.put(level, new Assembler.Order(beginning.of(order.placings()), order.stuck())));
+    return begun;
   }
 
   private Scheduler schedule(List<Task> tasks, List<Need> needs, OwnOrder own) {
@@ -185,6 +228,14 @@ public final class Planner {
         link(
             scheduler, tasks(byName, level.get(i - 1)), tasks(byName, level.get(i)), Link.GEOMETRY);
       }
+      level.forEach(group -> chainEach(scheduler, tasks(byName, group)));
+    }
+  }
+
+  /** Keeps the order of a group of which a maker's order takes some into a stage of its own. */
+  private static void chainEach(Scheduler scheduler, List<Task> group) {
+    for (int i = 1; i < group.size(); i++) {
+      link(scheduler, group.subList(i - 1, i), group.subList(i, i + 1), Link.GEOMETRY);
     }
   }
 
@@ -195,7 +246,15 @@ public final class Planner {
   private static void link(
       Scheduler scheduler, List<Task> earlier, List<Task> later, String cause) {
     earlier.forEach(
-        one -> later.forEach(two -> scheduler.put(new Link(one.index(), two.index(), cause))));
+        one ->
+            later.stream()
+                .filter(two -> !isOneFitting(one, two))
+                .forEach(two -> scheduler.put(new Link(one.index(), two.index(), cause))));
+  }
+
+  /** Within a step that fits parts, they come in the order in which they are told. */
+  private static boolean isOneFitting(Task one, Task two) {
+    return one.operation().verb() == Verb.FIT && one.batch().equals(two.batch());
   }
 
   private Map<String, Assembler.Order> orders(Map<String, List<List<String>>> own) {

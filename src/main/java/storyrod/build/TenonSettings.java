@@ -10,6 +10,7 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Haunch;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -39,10 +40,23 @@ final class TenonSettings {
         Stream.of(
             new Setting("tenon-thickness", Optional.empty(), tenon.tenon().size(part.thickness())),
             new Setting("tenon-length", Optional.empty(), tenon.length()));
-    return Stream.of(both, sides(tenon, part.thickness()), sides(tenon, width))
+    return Stream.of(
+            both,
+            sides(tenon, part.thickness()),
+            tenon.haunch().map(each -> haunched(tenon, each)).orElseGet(() -> sides(tenon, width)))
         .flatMap(each -> each)
         .filter(setting -> setting.value().isPositive())
         .toList();
+  }
+
+  /** What comes off at the one edge, and the haunch that stays at the other. */
+  private Stream<Setting> haunched(Cut.Tenon tenon, Haunch haunch) {
+    Face plain = haunch.side().opposite();
+    Optional<String> name = Optional.of(part.name());
+    return Stream.of(
+        new Setting("shoulder-" + plain.word(), name, tenon.shoulder(plain)),
+        new Setting("haunch-" + haunch.side().word(), name, haunch.width()),
+        new Setting("haunch-length", name, haunch.box().size(tenon.from().axis())));
   }
 
   /** What comes off at two opposite sides, said once where it is the same. */

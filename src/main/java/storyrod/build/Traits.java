@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
@@ -100,7 +101,15 @@ public final class Traits {
 
   private List<String> cutting(Part part, List<Cut> cuts) {
     boolean runs = cuts.stream().allMatch(cut -> runsAlongAnEdge(part, cut));
-    return runs ? List.of("cut-edge-notch") : cuts.stream().map(this::cutting).distinct().toList();
+    if (runs) {
+      return List.of("cut-edge-notch");
+    }
+    boolean haunched =
+        Cut.only(Cut.Tenon.class, cuts).stream().anyMatch(t -> t.haunch().isPresent());
+    return Stream.concat(
+            cuts.stream().map(this::cutting), haunched ? Stream.of("cut-haunch") : Stream.empty())
+        .distinct()
+        .toList();
   }
 
   /** A notch that leaves some thickness all along an edge is cut as a rabbet is. */

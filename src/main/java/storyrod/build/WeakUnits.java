@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -42,29 +43,55 @@ public final class WeakUnits {
   }
 
   /**
-   * What is weak for a while, by its place in an order.
+   * What is weak for a while; all by their places in an order.
    *
+   * @param from what it is joined to, or itself
    * @param until what makes it firm
    */
-  public record Weak(int from, int until) {}
+  public record Weak(int unit, int from, int until) {}
 
   /** All that is weak in an order of one level, and becomes firm later. */
   public List<Weak> in(List<Fitted> order) {
     List<Weak> weak = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
-      if (isWeak(order.get(i))) {
-        int from = i;
-        stiffener(order, i).ifPresent(until -> weak.add(new Weak(from, until)));
-      }
+      int unit = i;
+      joined(order, unit).flatMap(from -> weak(order, unit, from)).ifPresent(weak::add);
     }
     return List.copyOf(weak);
   }
 
-  private boolean isWeak(Fitted fitted) {
-    return !fitted.closes().isEmpty()
-        && fitted.closes().stream().allMatch(this::isGlueAlone)
-        && weight.kg(fitted.parts()) >= LIGHT_KG
-        && !isFirm(fitted.parts(), fitted.closes());
+  /**
+   * Where in an order a unit is first joined to another: as it comes, or when the next one does.
+   */
+  private static Optional<Integer> joined(List<Fitted> order, int unit) {
+    return IntStream.range(unit, order.size())
+        .boxed()
+        .filter(i -> !touching(order.get(i), order.get(unit)).isEmpty())
+        .findFirst();
+  }
+
+  private static List<Joint> touching(Fitted fitted, Fitted unit) {
+    return fitted.closes().stream()
+        .filter(
+            joint -> unit.parts().contains(joint.first()) || unit.parts().contains(joint.second()))
+        .toList();
+  }
+
+  private Optional<Weak> weak(List<Fitted> order, int unit, int from) {
+    Fitted held = order.get(unit);
+    List<Joint> holding = new ArrayList<>(touching(order.get(from), held));
+    if (weight.kg(held.parts()) < LIGHT_KG
+        || !holding.stream().allMatch(this::isGlueAlone)
+        || isFirm(held.parts(), holding)) {
+      return Optional.empty();
+    }
+    for (int i = from + 1; i < order.size(); i++) {
+      holding.addAll(touching(order.get(i), held));
+      if (isFirm(held.parts(), holding)) {
+        return Optional.of(new Weak(unit, from, i));
+      }
+    }
+    return Optional.empty();
   }
 
   private boolean isGlueAlone(Joint joint) {
@@ -79,22 +106,6 @@ public final class WeakUnits {
   /** Whether a cut makes a joint that holds by its shape too. */
   private static boolean locks(Cut cut) {
     return cut instanceof Cut.Tenon || cut instanceof Dovetails || cut instanceof Comb;
-  }
-
-  private Optional<Integer> stiffener(List<Fitted> order, int weak) {
-    Fitted held = order.get(weak);
-    List<Joint> holding = new ArrayList<>(held.closes());
-    for (int i = weak + 1; i < order.size(); i++) {
-      order.get(i).closes().stream()
-          .filter(
-              joint ->
-                  held.parts().contains(joint.first()) || held.parts().contains(joint.second()))
-          .forEach(holding::add);
-      if (isFirm(held.parts(), holding)) {
-        return Optional.of(i);
-      }
-    }
-    return Optional.empty();
   }
 
   /** Whether joints hold parts over enough of their two larger extents. */

@@ -1,22 +1,17 @@
 package storyrod.check;
 
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
+import storyrod.check.Hollow.Use;
+import storyrod.check.Hollows.Pair;
 import storyrod.description.Diagnostic;
-import storyrod.geometry.Axis;
-import storyrod.geometry.Box;
-import storyrod.geometry.Face;
-import storyrod.geometry.Point;
-import storyrod.geometry.Range;
-import storyrod.measure.Length;
-import storyrod.piece.Cut;
-import storyrod.piece.Part;
 import storyrod.piece.Piece;
-import storyrod.piece.Slots;
 
-/** Holes for dowels, slots and mortises of one part that run into each other inside it. */
+/** Holes for dowels and slots of one part that run into each other, or into a place for a part. */
 final class BoresMeet implements Check {
+  private static final Set<Use> PLACES = EnumSet.of(Use.HOUSED, Use.TAKEN, Use.TENON);
+
   @Override
   public String code() {
     return "bores-meet";
@@ -25,86 +20,34 @@ final class BoresMeet implements Check {
   @Override
   public Explanation explanation() {
     return new Explanation(
-        "Holes for dowels, slots for biscuits and mortises that are cut from different faces of a"
-            + " part stay clear of each other, or what lies in them collides.",
-        "Follows from the description.",
-        "A hole counts as the box round it. Two plain mortises are the matter of mortises-meet.");
+        "Holes for dowels, slots for biscuits and loose tenons stay clear of each other and of the"
+            + " mortises, dadoes, grooves and laps for other parts, or what lies in them collides.",
+        "Follows from the description; what runs less than 1/64 in into each other is let through.",
+        "Two plain mortises are the matter of mortises-meet, holes along one axis that of"
+            + " hole-edge. Dovetails and leaning slots are not looked at.");
   }
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
-    return piece.parts().stream().flatMap(part -> findings(piece, part).stream()).toList();
+    return new Hollows(piece)
+        .meeting(BoresMeet::concerns, Hollows.LEAST)
+        .map(pair -> told(piece, pair))
+        .toList();
   }
 
-  private record Bore(Cut cut, Box box) {
-    boolean isPlainMortise() {
-      return cut instanceof Cut.Trench;
+  private static boolean concerns(Hollow insert, Hollow other) {
+    if (insert.use() != Use.INSERT || insert.isBeside(other)) {
+      return false;
     }
+    return other.use() == Use.INSERT
+        ? insert.cut().from() != other.cut().from()
+        : PLACES.contains(other.use())
+            && !other.isMeantBy(insert)
+            && !other.isOpenAtMouthOf(insert);
   }
 
-  private List<Diagnostic> findings(Piece piece, Part part) {
-    List<Diagnostic> found = new ArrayList<>();
-    List<Bore> bores = part.cuts().stream().flatMap(BoresMeet::bores).toList();
-    for (int i = 0; i < bores.size(); i++) {
-      for (Bore other : bores.subList(i + 1, bores.size())) {
-        Bore one = bores.get(i);
-        if (isOurs(one, other) && found.stream().noneMatch(f -> f.at().equals(other.cut.at()))) {
-          one.box
-              .shared(other.box)
-              .ifPresent(both -> found.add(meet(piece, part, List.of(one, other), both)));
-        }
-      }
-    }
-    return found;
-  }
-
-  private static boolean isOurs(Bore one, Bore other) {
-    boolean isMortises = one.isPlainMortise() && other.isPlainMortise();
-    return !isMortises && one.cut.from() != other.cut.from();
-  }
-
-  private static Stream<Bore> bores(Cut cut) {
-    if (cut instanceof Slots slots && !slots.through()) {
-      return slots.centres().stream().map(at -> new Bore(cut, slots.around(at)));
-    }
-    if (cut instanceof Cut.Trench trench && trench.term().equals("mortise")) {
-      return Stream.of(new Bore(cut, trench.removed()));
-    }
-    return cut instanceof Cut.Holes holes && holes.term().equals("dowel hole")
-        ? holes.centres().stream().map(at -> new Bore(cut, around(holes, at)))
-        : Stream.empty();
-  }
-
-  private static Box around(Cut.Holes holes, Point centre) {
-    Face from = holes.from();
-    Length radius = new Length(holes.diameter().ticks() / 2);
-    Length mouth = centre.on(from.axis());
-    Length bottom = mouth.minus(holes.depth().times(from.sign()));
-    return new Box(about(centre.x(), radius), about(centre.y(), radius), about(centre.z(), radius))
-        .with(from.axis(), new Range(mouth.min(bottom), mouth.max(bottom)));
-  }
-
-  private static Range about(Length middle, Length radius) {
-    return new Range(middle.minus(radius), middle.plus(radius));
-  }
-
-  private Diagnostic meet(Piece piece, Part part, List<Bore> two, Box both) {
-    Cut later = two.getLast().cut;
-    Cut earlier = two.getFirst().cut;
-    Length by = Stream.of(Axis.values()).map(both::size).reduce(Length::min).orElseThrow();
-    return Diagnostic.error(
-            code(),
-            later.at(),
-            "the %s for %s and the %s for %s run %s into each other inside %s"
-                .formatted(
-                    later.term(),
-                    later.forWhat().orElse("this"),
-                    earlier.term(),
-                    earlier.forWhat().orElse("another"),
-                    piece.description().format().formatWithUnit(by),
-                    part.name()))
-        .also(earlier.at(), "the other is asked for here")
-        .also(part.at(), part.name() + " is defined here")
+  private Diagnostic told(Piece piece, Pair pair) {
+    return pair.told(Diagnostic.error(code(), pair.at(), pair.message(piece)))
         .hint("let one of them go less deep, or move it out of the way of the other");
   }
 }

@@ -30,7 +30,7 @@ final class HoleEdge implements Check {
             + "before the part's edge and before the next hole, and a slot lies clear of it "
             + "or takes all of it. Two holes that run into each other are an error.",
         "Common practice.",
-        "Holes from two faces that meet inside a part are not looked at.");
+        "Holes that meet at an angle are the matter of bores-meet, screw-meets and hole-meets.");
   }
 
   @Override

@@ -14,6 +14,9 @@ import storyrod.piece.Piece;
 
 /** A mortise, or a groove for a tongue, with so little wood beside it that it may split off. */
 final class MortiseWall implements Check {
+  /** The wall beside a socket is that of its mortise; at the end it may be open. */
+  private static final List<String> WITHOUT_WALLS = List.of("lid groove", Cut.Trench.HAUNCH_SOCKET);
+
   @Override
   public String code() {
     return "mortise-wall";
@@ -37,7 +40,7 @@ final class MortiseWall implements Check {
 
   private Stream<Diagnostic> walls(Piece piece, Part part, Cut cut) {
     if (!(cut instanceof Cut.Trench trench)
-        || trench.term().equals("lid groove")
+        || WITHOUT_WALLS.contains(trench.term())
         || !takesInTenon(piece, part, trench)) {
       return Stream.empty();
     }

@@ -30,8 +30,11 @@ final class PartsOverlap implements Check {
         "The solids of all parts, joints and cuts applied, share no space; a tenon in "
             + "its mortise is no overlap.",
         "Follows from the description.",
-        "Round bores and roundovers are left out. Where slanted faces lie on each "
-            + "other, what rounding leaves is let through: up to 0.03 mm.");
+        "What lies in a bore is taken as clear of it up to half a hundredth of the bore's radius,"
+            + " and curved outlines as flat facets, up to 0.1 mm off. Where slanted faces lie on"
+            + " each other, what rounding leaves is let through: up to 0.03 mm. Edges that are"
+            + " rounded count as sharp. Dowels and other items are no parts: their joint bores as"
+            + " deep as they are long.");
   }
 
   @Override
@@ -42,7 +45,7 @@ final class PartsOverlap implements Check {
         Part one = piece.parts().get(i);
         Part two = piece.parts().get(j);
         if (one.bounds().overlaps(two.bounds())) {
-          double shared = one.placed().sharedVolumeMm3(two.placed());
+          double shared = sharedMm3(one, two);
           if (shared > negligibleMm3(one, two)) {
             found.add(overlap(piece, one, two, shared));
           }
@@ -50,6 +53,15 @@ final class PartsOverlap implements Check {
       }
     }
     return found;
+  }
+
+  /** What two parts share, but for what lies in a bore of the other one. */
+  private static double sharedMm3(Part one, Part two) {
+    double shared = one.placed().sharedVolumeMm3(two.placed());
+    boolean isBored = !one.solid().bores().isEmpty() || !two.solid().bores().isEmpty();
+    return shared > NOTHING_MM3 && isBored
+        ? one.placed().hollowed().sharedVolumeMm3(two.placed().hollowed())
+        : shared;
   }
 
   /** Where a part leans, what rounding leaves over the broadest side on which the two may lie. */

@@ -25,7 +25,8 @@ final class TenonCutAway implements Check {
             + "their shoulder there is at least as deep as the groove. Two tenons on one end "
             + "cut each other away. A tongue may lose what the groove in its own part takes.",
         "Follows from the description.",
-        "Only box-shaped cuts are held against a tenon.");
+        "It looks at box-shaped cuts; holes in a tenon are the matter of screw-meets and"
+            + " hole-meets.");
   }
 
   @Override

@@ -15,6 +15,7 @@ import picocli.CommandLine.ScopeType;
       BuildCommand.class,
       CheckCommand.class,
       CompareCommand.class,
+      LayoutCommand.class,
       ReferenceCommand.class,
       SchemaCommand.class,
       StartCommand.class

@@ -13,12 +13,20 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A folder that holds one plan set. All files are first written aside and only then moved into
- * place one by one: what was there stays as it was unless the whole set is ready. A disk that fails
- * during the moves themselves can leave a mixed set; another run mends it.
+ * A folder that holds one plan set, or the layouts of a list. All files are first written aside and
+ * only then moved into place one by one: what was there stays as it was unless the whole set is
+ * ready. A disk that fails during the moves themselves can leave a mixed set; another run mends it.
+ *
+ * @param drawings a pattern for the names of its drawings; those of an earlier run that are not
+ *     there any more are taken out
  */
-record OutputFolder(Path folder) {
+record OutputFolder(Path folder, String drawings) {
   private static final String DRAWINGS = "drawings";
+
+  /** The folder of a plan set. */
+  OutputFolder(Path folder) {
+    this(folder, "part-[A-Z]+\\.svg");
+  }
 
   void replace(Map<String, byte[]> files) throws IOException {
     requireFolders();
@@ -48,9 +56,9 @@ record OutputFolder(Path folder) {
 
   /** Finds what could not be replaced before anything is. */
   private void requireFiles(Set<String> names) throws IOException {
-    Path drawings = folder.resolve(DRAWINGS);
-    if (Files.exists(drawings) && !Files.isDirectory(drawings)) {
-      throw new FileAlreadyExistsException(drawings.toString());
+    Path there = folder.resolve(DRAWINGS);
+    if (Files.exists(there) && !Files.isDirectory(there)) {
+      throw new FileAlreadyExistsException(there.toString());
     }
     for (String name : names) {
       if (Files.isDirectory(folder.resolve(name))) {
@@ -65,7 +73,7 @@ record OutputFolder(Path folder) {
       Files.createDirectories(target.getParent());
       Files.move(fresh.resolve(name), target, StandardCopyOption.REPLACE_EXISTING);
     }
-    for (Path old : drawings()) {
+    for (Path old : oldDrawings()) {
       if (!files.containsKey(DRAWINGS + "/" + old.getFileName())) {
         Files.delete(old);
       }
@@ -73,14 +81,13 @@ record OutputFolder(Path folder) {
   }
 
   /** The drawings of parts in the folder, of this run and of earlier ones. */
-  private List<Path> drawings() throws IOException {
-    Path drawings = folder.resolve(DRAWINGS);
-    if (!Files.isDirectory(drawings)) {
+  private List<Path> oldDrawings() throws IOException {
+    Path there = folder.resolve(DRAWINGS);
+    if (!Files.isDirectory(there)) {
       return List.of();
     }
-    try (Stream<Path> all = Files.list(drawings)) {
-      return all.filter(path -> path.getFileName().toString().matches("part-[A-Z]+\\.svg"))
-          .toList();
+    try (Stream<Path> all = Files.list(there)) {
+      return all.filter(path -> path.getFileName().toString().matches(drawings)).toList();
     }
   }
 

@@ -49,6 +49,7 @@ final class Checks {
 
   private void check() {
     block.inside().entries("stock").forEach(new StockCheck(context, text)::check);
+    block.inside().entries("on-hand").forEach(new OnHandCheck(context)::check);
     if (text.get("hardware").orElse(text) instanceof Sequence hardware) {
       hardware.items().forEach(this::screws);
     }

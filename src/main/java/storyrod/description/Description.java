@@ -30,6 +30,7 @@ public record Description(
     Optional<FinishEntry> finish,
     ShopEntry shop,
     ClimateEntry climate,
+    List<OnHandEntry> onHand,
     List<StageEntry> build,
     Map<String, String> options) {
   public Description {
@@ -42,10 +43,11 @@ public record Description(
     joints = List.copyOf(joints);
     cuts = List.copyOf(cuts);
     hardware = List.copyOf(hardware);
+    onHand = List.copyOf(onHand);
     build = List.copyOf(build);
   }
 
-  /** A description without options, of a piece for the usual room. */
+  /** A description without options, of a piece for the usual room, with nothing on hand. */
   public Description(
       SourceText source,
       About about,
@@ -76,6 +78,7 @@ public record Description(
         finish,
         shop,
         ClimateEntry.USUAL,
+        List.of(),
         build,
         Map.of());
   }

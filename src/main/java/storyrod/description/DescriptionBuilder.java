@@ -7,14 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import storyrod.description.Description.AssemblyEntry;
-import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.Price;
-import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
-import storyrod.description.Description.StockKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
@@ -47,12 +43,10 @@ final class DescriptionBuilder {
         assemblies(),
         items(),
         connections("hardware").stream().map(DescriptionBuilder::hardware).toList(),
-        project.find("finish", Entry.class).map(DescriptionBuilder::finish),
+        project.find("finish", Entry.class).map(Supplies::finish),
         new ShopDefaults(unit).shop(project.find("shop", Entry.class)),
-        project
-            .find("climate", Entry.class)
-            .map(DescriptionBuilder::climate)
-            .orElse(ClimateEntry.USUAL),
+        project.find("climate", Entry.class).map(Supplies::climate).orElse(ClimateEntry.USUAL),
+        Supplies.onHand(project),
         Stages.of(root),
         options());
   }
@@ -87,7 +81,7 @@ final class DescriptionBuilder {
             block ->
                 block
                     .stocks()
-                    .forEach((name, entry) -> made.putIfAbsent(name, stock(name, entry))));
+                    .forEach((name, entry) -> made.putIfAbsent(name, Supplies.stock(name, entry))));
     return made;
   }
 
@@ -116,36 +110,7 @@ final class DescriptionBuilder {
     return options;
   }
 
-  private static StockEntry stock(String name, Entry entry) {
-    return new StockEntry(
-        name,
-        entry.at(),
-        word(StockKind.class, entry),
-        entry.text("species"),
-        entry.located("thickness", Length.class),
-        entry.findLength("bought-as"),
-        entry.find("sheet", SheetSize.class),
-        entry.find("price", Price.class),
-        entry.findLocated("density", Rational.class),
-        entry.yes("grained", true),
-        new StockFigures(
-            entry.find("modulus", Rational.class),
-            entry.find("movement", Rational.class),
-            entry.find("sawn", String.class).filter("quarter"::equals).isPresent(),
-            entry.findLocated("measured", Length.class),
-            entry.yes("spalted", false)));
-  }
-
-  private static ClimateEntry climate(Entry entry) {
-    return new ClimateEntry(
-        entry.find("room", String.class).orElse(ClimateEntry.USUAL.room()),
-        entry.find("dry-celsius", Rational.class),
-        entry.find("dry-humidity", Rational.class),
-        entry.find("damp-celsius", Rational.class),
-        entry.find("damp-humidity", Rational.class));
-  }
-
-  private static <T extends Enum<T>> T word(Class<T> type, Entry entry) {
+  static <T extends Enum<T>> T word(Class<T> type, Entry entry) {
     String name = entry.text("kind").toUpperCase(java.util.Locale.ROOT).replace('-', '_');
     return Enum.valueOf(type, name);
   }
@@ -189,6 +154,7 @@ final class DescriptionBuilder {
         entry.find("turn", Entry.class),
         entry.list("outline"),
         entry.find("staves", Integer.class),
+        entry.findLocated("match", String.class),
         entry.findLocated("load", Rational.class),
         entry.find("say", String.class));
   }
@@ -262,7 +228,7 @@ final class DescriptionBuilder {
         entry.findLength("slot-depth"));
   }
 
-  private static int count(Entry entry, String key, int otherwise) {
+  static int count(Entry entry, String key, int otherwise) {
     return entry.find(key, Integer.class).orElse(otherwise);
   }
 
@@ -275,17 +241,5 @@ final class DescriptionBuilder {
         entry.find("screw", String.class),
         count(entry, "screws-each", 0),
         entry.find("say", String.class));
-  }
-
-  /** Three coats, a day apart, on wood sanded to 180: common practice for wiped varnish. */
-  private static FinishEntry finish(Entry entry) {
-    return new FinishEntry(
-        entry.at(),
-        entry.text("product"),
-        count(entry, "coats", 3),
-        count(entry, "dry-hours", 24),
-        count(entry, "sand-to", 180),
-        entry.find("tried-on", String.class),
-        entry.find("how", String.class));
   }
 }

@@ -14,6 +14,7 @@ import storyrod.measure.Rational;
  * @param grain the axis along which the part's length runs
  * @param outline where it is no plain rectangle across its thickness
  * @param staves how many boards of equal width it is glued up from; none where it is not said
+ * @param match a word that it shares with the parts over which its grain runs on
  * @param load the mass in kg that is spread over it
  * @param at the part's name in the text
  */
@@ -29,6 +30,7 @@ public record PartEntry(
     Optional<Entry> turn,
     List<Entry> outline,
     Optional<Integer> staves,
+    Optional<Located<String>> match,
     Optional<Located<Rational>> load,
     Optional<String> say) {
   public PartEntry {
@@ -57,6 +59,7 @@ public record PartEntry(
         grain,
         Optional.empty(),
         List.of(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         say);

@@ -96,6 +96,12 @@ final class PartSections {
                   "staves",
                   new Count(1),
                   "How many boards of equal width it is glued up from, edge to edge."),
+              Key.optional(
+                  "match",
+                  TEXT,
+                  "A word of your own: parts with the same one are cut from one board or sheet side"
+                      + " by side or end to end, as they lie in the piece, so that the grain runs"
+                      + " on over them."),
               Key.optional("load", new MassValue(), "What it has to carry, spread over it."),
               Key.optional("say", TEXT, "The maker's own words about it.")));
 

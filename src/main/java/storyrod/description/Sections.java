@@ -75,6 +75,10 @@ public final class Sections {
               Key.optional("meets", new Gifts(), "Names for parts outside that it is joined to."),
               Key.optional(
                   "stock", new Named(SupplySections.STOCK), "What its own parts are cut from."),
+              Key.optional(
+                  "on-hand",
+                  new Named(SupplySections.ON_HAND),
+                  "Boards and pieces of sheet that are there already."),
               Key.optional("items", new Named(SupplySections.ITEM), "Hardware that can be used."),
               Key.optional("items-from", new OneOrMore(TEXT), "Files with further items."),
               Key.optional("limits", new Listed(LIMIT), "What must hold."),
@@ -102,6 +106,8 @@ public final class Sections {
       List.of(
           PROJECT,
           SupplySections.STOCK,
+          SupplySections.ON_HAND,
+          SupplySections.DEFECT,
           SupplySections.ITEM,
           PartSections.PART,
           PartSections.TURN,

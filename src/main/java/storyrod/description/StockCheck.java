@@ -36,6 +36,12 @@ final class StockCheck {
                   "solid wood comes in boards and has no sheet size")
               .hint("take `sheet` away, or write `kind: sheet`"));
     }
+    if (sheet && stock.has("boards")) {
+      add(
+          Diagnostic.error(
+                  "stock-kind", stock.at("boards"), "sheets do not come in boards of their own")
+              .hint("give the sheet's size as `sheet`, or write `kind: solid`"));
+    }
     if (sheet && stock.has("bought-as")) {
       add(
           Diagnostic.error(

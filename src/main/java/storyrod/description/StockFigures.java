@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.Optional;
+import storyrod.description.Description.SheetSize;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 
@@ -12,14 +13,17 @@ import storyrod.measure.Rational;
  * @param quarterSawn whether its growth rings stand on the face; else they lie along it
  * @param measured how thick a sheet is by the calliper
  * @param spalted whether the wood is spalted or mouldy
+ * @param board a usual board where it is bought
  */
 public record StockFigures(
     Optional<Rational> modulus,
     Optional<Rational> movement,
     boolean quarterSawn,
     Optional<Located<Length>> measured,
-    boolean spalted) {
+    boolean spalted,
+    Optional<SheetSize> board) {
   /** Nothing beyond the tables; flat-sawn. */
   public static final StockFigures NONE =
-      new StockFigures(Optional.empty(), Optional.empty(), false, Optional.empty(), false);
+      new StockFigures(
+          Optional.empty(), Optional.empty(), false, Optional.empty(), false, Optional.empty());
 }

@@ -9,10 +9,13 @@ import storyrod.description.ValueType.Amount;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Count;
 import storyrod.description.ValueType.LengthValue;
+import storyrod.description.ValueType.Listed;
 import storyrod.description.ValueType.Number;
 import storyrod.description.ValueType.OneOrMore;
 import storyrod.description.ValueType.PriceValue;
+import storyrod.description.ValueType.RangeValue;
 import storyrod.description.ValueType.SheetSizeValue;
+import storyrod.description.ValueType.StockName;
 import storyrod.description.ValueType.Text;
 import storyrod.description.ValueType.YesNo;
 
@@ -20,6 +23,7 @@ import storyrod.description.ValueType.YesNo;
 final class SupplySections {
   private static final Text TEXT = new Text();
   private static final LengthValue LENGTH = new LengthValue(false);
+  private static final RangeValue RANGE = new RangeValue();
   private static final Allowance ALLOWANCE = new Allowance();
 
   public static final EntryType STOCK =
@@ -51,7 +55,33 @@ final class SupplySections {
               Key.optional(
                   "measured", LENGTH, "How thick the sheet is by the calliper, once it is there."),
               Key.optional("spalted", new YesNo(), "Whether the wood is spalted or mouldy.")
-                  .standard("no")));
+                  .standard("no"),
+              Key.optional(
+                  "boards",
+                  new SheetSizeValue(),
+                  "A usual board where it is bought, along the grain x across it.")));
+
+  public static final EntryType DEFECT =
+      new EntryType(
+          "defect",
+          "A knot, a split, a soft or waney place: a rectangle that no part is cut from.",
+          List.of(
+              Key.required("x", RANGE, "From where to where along the grain, from one end."),
+              Key.optional(
+                  "y", RANGE, "From where to where across, from one edge; else the whole width.")));
+
+  public static final EntryType ON_HAND =
+      new EntryType(
+          "on-hand",
+          "Boards of one size, or pieces of a sheet, that are there already.",
+          List.of(
+              Key.required("stock", new StockName(), "What they are."),
+              Key.required("length", LENGTH, "How long one is, along the grain."),
+              Key.required("width", LENGTH, "How wide one is."),
+              Key.optional("count", new Count(1), "How many there are.").standard("1"),
+              Key.optional("price", new Amount(), "What using one of them is counted as."),
+              Key.optional("defects", new Listed(DEFECT), "What no part may be cut from."),
+              Key.optional("say", TEXT, "Where they come from, for the record.")));
 
   public static final EntryType ITEM =
       new EntryType(

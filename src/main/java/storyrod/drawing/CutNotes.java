@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
-import storyrod.geometry.Axis;
-import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;
@@ -28,6 +26,8 @@ import storyrod.words.Words;
 
 /** What a note says of each cut: the trade's word, how many, how deep, and for what. */
 final class CutNotes {
+  private static final List<String> SIZED = List.of("mortise", Cut.Trench.HAUNCH_SOCKET);
+
   private final FlatPart flat;
   private final Piece piece;
   private final Words words;
@@ -139,22 +139,11 @@ final class CutNotes {
     return deep(said, trench, trench.depth());
   }
 
-  /**
-   * Thickness, width unless it is as wide as the part, and length; equal ones on opposite ends show
-   * as one, whatever they go into.
-   */
+  /** Equal ones on opposite ends show as one, whatever they go into. */
   private String tenon(Cut.Tenon tenon, int count) {
-    LengthFormat format = piece.description().format();
-    Box box = tenon.tenon();
-    Axis width = Axis.other(tenon.from().axis(), Axis.Y);
-    boolean isWhole = box.on(width).equals(tenon.end().on(width));
-    String thick = format.format(box.size(Axis.Y));
-    String length = format.format(tenon.length());
-    String size =
-        isWhole
-            ? words.say("size.two", thick, length)
-            : words.say("size.three", thick, format.format(box.size(width)), length);
-    return words.say("part.sized", size, term(tenon, count));
+    String size = Tenons.size(tenon, piece.description().format(), words);
+    String term = tenon.haunch().isPresent() ? "haunched-" + tenon.term() : tenon.term();
+    return words.say("part.sized", size, term(term, count));
   }
 
   private String cutFor(Cut cut, int count) {
@@ -165,9 +154,9 @@ final class CutNotes {
     return forWhat(cuts).map(what -> words.say("part.for", said, what)).orElse(said);
   }
 
-  /** A mortise is named by its width and its length. */
+  /** A mortise, or the socket beside it, is named by its width and its length. */
   private String sized(Cut cut, String term) {
-    if (!(cut instanceof Cut.Trench mortise) || !cut.term().equals("mortise")) {
+    if (!(cut instanceof Cut.Trench mortise) || !SIZED.contains(cut.term())) {
       return term;
     }
     LengthFormat format = piece.description().format();
@@ -243,10 +232,14 @@ final class CutNotes {
   }
 
   private String term(Cut cut, int count) {
-    String key = "cut." + cut.term().replace(' ', '-');
+    return term(cut.term(), count);
+  }
+
+  private String term(String term, int count) {
+    String key = "cut." + term.replace(' ', '-');
     String many = key + ".many";
     String wanted = count > 1 && words.has(many) ? many : key;
-    return words.has(wanted) ? words.say(wanted) : cut.term();
+    return words.has(wanted) ? words.say(wanted) : term;
   }
 
   /** The mark of the part that goes in, or the title of the item. */

@@ -70,7 +70,10 @@ public record Drawings(
     Map<String, List<Drawing>> layouts = new LinkedHashMap<>();
     for (StockPlan.SheetPlan plan : stock.layouts()) {
       List<Drawing> sheets =
-          plan.sheets().stream().map(sheet -> LayoutDrawing.draw(sheet, piece, area)).toList();
+          plan.sheets().stream()
+              .map(sheet -> SawnPiece.of(sheet, piece))
+              .map(sheet -> LayoutDrawing.draw(sheet, piece.description().format(), area))
+              .toList();
       layouts.put(plan.stock().name(), sheets);
     }
     return layouts;

@@ -14,6 +14,7 @@ import storyrod.drawing.Drawing.TextStyle;
 record Label(List<Line> lines) {
   private static final double EDGE = 0.8;
   private static final double LEADING = 1.3;
+  private static final double GAP = 1.6;
   private static final double ARROW_ROOM = 3.6;
   private static final double SHORTEST_ARROW = 7;
   private static final double LONGEST_ARROW = 16;
@@ -22,16 +23,45 @@ record Label(List<Line> lines) {
     lines = List.copyOf(lines);
   }
 
-  /** A line of text in its style. */
-  record Line(TextStyle style, String text) {}
+  /** A line of one text, or of several beside each other. */
+  record Line(List<Run> runs) {
+    Line {
+      runs = List.copyOf(runs);
+    }
 
-  static Label of(TextStyle style, String text) {
-    return new Label(List.of(new Line(style, text)));
+    double width() {
+      return runs.stream().mapToDouble(Run::width).sum() + (runs.size() - 1) * GAP;
+    }
+
+    double sizeMm() {
+      return runs.stream().mapToDouble(run -> run.style.sizeMm()).max().orElse(0);
+    }
   }
 
+  /** A text in its style. */
+  record Run(TextStyle style, String text) {
+    double width() {
+      return TextSetting.of(style, text).width();
+    }
+  }
+
+  static Label of(TextStyle style, String text) {
+    return new Label(List.of(new Line(List.of(new Run(style, text)))));
+  }
+
+  /** A further line. */
   Label and(TextStyle style, String text) {
     List<Line> more = new ArrayList<>(lines);
-    more.add(new Line(style, text));
+    more.add(new Line(List.of(new Run(style, text))));
+    return new Label(more);
+  }
+
+  /** A further text beside the last line. */
+  Label beside(TextStyle style, String text) {
+    List<Line> more = new ArrayList<>(lines);
+    List<Run> runs = new ArrayList<>(more.removeLast().runs);
+    runs.add(new Run(style, text));
+    more.add(new Line(runs));
     return new Label(more);
   }
 
@@ -42,16 +72,30 @@ record Label(List<Line> lines) {
    */
   static List<Element> place(List<Label> labels, Bounds room, Optional<Boolean> grain) {
     for (Label label : labels) {
-      for (boolean level : new boolean[] {true, false}) {
-        Slot slot = new Slot(label, room, level);
-        if (grain.isPresent() && slot.takesArrow(grain.get())) {
-          return slot.withArrow(grain.get());
-        }
+      List<Slot> slots = List.of(new Slot(label, room, true), new Slot(label, room, false));
+      Optional<List<Element>> placed =
+          slots.stream().flatMap(slot -> slot.withArrow(grain).stream()).findFirst();
+      placed = placed.or(() -> slots.stream().flatMap(slot -> slot.alone().stream()).findFirst());
+      if (placed.isPresent()) {
+        return placed.get();
       }
-      for (boolean level : new boolean[] {true, false}) {
+    }
+    return List.of();
+  }
+
+  /**
+   * The first label that fits one way, else the first that fits the other way.
+   *
+   * @param levelFirst whether the one way is level, the other upwards
+   */
+  static List<Element> placeRow(
+      List<Label> labels, Bounds room, boolean levelFirst, Optional<Boolean> grain) {
+    for (boolean level : new boolean[] {levelFirst, !levelFirst}) {
+      for (Label label : labels) {
         Slot slot = new Slot(label, room, level);
-        if (slot.takes(0, 0)) {
-          return slot.texts(0, 0);
+        Optional<List<Element>> placed = slot.withArrow(grain).or(slot::alone);
+        if (placed.isPresent()) {
+          return placed.get();
         }
       }
     }
@@ -59,18 +103,14 @@ record Label(List<Line> lines) {
   }
 
   private double width() {
-    return lines.stream()
-        .mapToDouble(line -> TextSetting.of(line.style(), line.text()).width())
-        .max()
-        .orElse(0);
+    return lines.stream().mapToDouble(Line::width).max().orElse(0);
   }
 
   private double height() {
-    double between =
-        lines.stream().skip(1).mapToDouble(line -> line.style().sizeMm() * LEADING).sum();
+    double between = lines.stream().skip(1).mapToDouble(line -> line.sizeMm() * LEADING).sum();
     return between
-        + lines.getFirst().style().sizeMm() * TextSetting.ASCENT
-        + lines.getLast().style().sizeMm() * TextSetting.DESCENT;
+        + lines.getFirst().sizeMm() * TextSetting.ASCENT
+        + lines.getLast().sizeMm() * TextSetting.DESCENT;
   }
 
   /** A label in a rectangle, level or written upwards. */
@@ -100,7 +140,15 @@ record Label(List<Line> lines) {
       return Math.min(LONGEST_ARROW, free * 0.7);
     }
 
-    List<Element> withArrow(boolean grainAcross) {
+    Optional<List<Element>> alone() {
+      return takes(0, 0) ? Optional.of(texts(0, 0)) : Optional.empty();
+    }
+
+    Optional<List<Element>> withArrow(Optional<Boolean> grain) {
+      return grain.filter(this::takesArrow).map(this::withArrow);
+    }
+
+    private List<Element> withArrow(boolean grainAcross) {
       boolean grainAlong = grainAcross == level;
       List<Element> elements = new ArrayList<>(texts(0, grainAlong ? ARROW_ROOM : 0));
       double half = arrowLength(grainAcross) / 2;
@@ -126,12 +174,20 @@ record Label(List<Line> lines) {
       double down = -(label.height() + below) / 2;
       double step = TextSetting.ASCENT;
       for (Line line : label.lines) {
-        down += line.style().sizeMm() * step;
+        down += line.sizeMm() * step;
         step = LEADING;
-        texts.add(
-            new Text(line.style(), point(-moreAlong / 2, down), Anchor.MIDDLE, level, line.text()));
+        addLine(texts, line, -moreAlong / 2, down);
       }
       return texts;
+    }
+
+    private void addLine(List<Element> texts, Line line, double middle, double down) {
+      double at = middle - line.width() / 2;
+      for (Run run : line.runs) {
+        At place = point(at + run.width() / 2, down);
+        texts.add(new Text(run.style, place, Anchor.MIDDLE, level, run.text));
+        at += run.width() + GAP;
+      }
     }
   }
 }

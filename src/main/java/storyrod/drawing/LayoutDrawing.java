@@ -3,7 +3,6 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
@@ -13,79 +12,116 @@ import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
+import storyrod.drawing.SawnPiece.Laid;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
-import storyrod.piece.KeptBoard;
-import storyrod.piece.Piece;
-import storyrod.stock.StockPlan.Area;
-import storyrod.stock.StockPlan.Placed;
-import storyrod.stock.StockPlan.SawCut;
-import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.words.Words;
 
-/** A sheet to scale with the parts that are sawn from it, its numbered cuts, offcuts and waste. */
-final class LayoutDrawing {
+/**
+ * A piece of stock to scale with the parts that are sawn from it, its numbered cuts, offcuts and
+ * waste. A bar, of which only lengths matter, is as broad as its texts need.
+ */
+public final class LayoutDrawing {
   private static final double TIER = 10;
   private static final double LEFT = TIER + 3.5;
   private static final double TOP = TIER + 3.5;
   private static final double EDGE = 5;
 
-  private final SheetLayout sheet;
-  private final Piece piece;
+  private static final double BAR = 9;
+  private static final double BAR_SIDE = 3;
+
+  private final SawnPiece sheet;
   private final LengthFormat format;
   private final Words words = Words.ENGLISH;
   private final double factor;
+  private final double across;
   private final double beside;
   private final CutNumbers numbers;
+  private final LaidLabels labels;
   private final Paper paper = new Paper();
-  private final List<Placed> unlabelled = new ArrayList<>();
+  private final List<Laid> unlabelled = new ArrayList<>();
 
-  private LayoutDrawing(SheetLayout sheet, Piece piece, Scale scale, Size area) {
+  private LayoutDrawing(SawnPiece sheet, LengthFormat format, Plot plot) {
     this.sheet = sheet;
-    this.piece = piece;
-    this.format = piece.description().format();
-    this.factor = scale.factor();
+    this.format = format;
+    this.factor = plot.factor;
+    this.across = plot.across;
+    this.beside = plot.beside;
+    this.labels = new LaidLabels(sheet.lengthsOnly(), format, words);
     double right = mm(sheet.length()) + EDGE;
-    this.beside = Math.max(0, (area.widthMm() - LEFT - right) / 2);
     this.numbers =
-        new CutNumbers(paper, new Bounds(0, 0, right + beside, mm(sheet.width()) + EDGE));
+        new CutNumbers(paper, new Bounds(0, 0, right + beside, down(sheet.width()) + EDGE));
   }
 
+  /** How lengths along and across a piece become mm on paper, and what is left free beside it. */
+  private record Plot(double factor, double across, double beside) {}
+
   /** The largest drawing of a sheet that an area holds; it is as high as it needs to be. */
-  public static Drawing draw(SheetLayout sheet, Piece piece, Size area) {
-    List<Scale> scales = Scales.forLayouts(piece.description().format().unit());
+  public static Drawing draw(SawnPiece sheet, LengthFormat format, Size area) {
+    List<Scale> scales = Scales.forLayouts(format.unit());
     Scale scale =
         scales.stream()
             .filter(each -> fits(sheet, each, area))
             .findFirst()
             .orElse(scales.getLast());
-    return new LayoutDrawing(sheet, piece, scale, area).drawn(scale, area);
+    double right = sheet.length().toMm() * scale.factor() + EDGE;
+    double beside = Math.max(0, (area.widthMm() - LEFT - right) / 2);
+    Plot plot = new Plot(scale.factor(), scale.factor(), beside);
+    return new LayoutDrawing(sheet, format, plot).drawn(scale, area);
   }
 
-  private static boolean fits(SheetLayout sheet, Scale scale, Size area) {
+  /**
+   * A bar in a row of bars, all to one scale.
+   *
+   * @param longest the length that fills the width
+   */
+  public static Drawing bar(SawnPiece bar, LengthFormat format, Length longest, double widthMm) {
+    double factor = (widthMm - 2 * BAR_SIDE) / longest.toMm();
+    Plot plot = new Plot(factor, BAR / bar.width().toMm(), 0);
+    LayoutDrawing drawing = new LayoutDrawing(bar, format, plot);
+    drawing.addAll();
+    return drawing.moved(BAR_SIDE, 1, new Size(widthMm, BAR + EDGE + 1), Optional.empty());
+  }
+
+  private static boolean fits(SawnPiece sheet, Scale scale, Size area) {
     return sheet.length().toMm() * scale.factor() + LEFT + EDGE <= area.widthMm()
         && sheet.width().toMm() * scale.factor() + TOP + EDGE <= area.heightMm();
   }
 
   private Drawing drawn(Scale scale, Size area) {
     double width = mm(sheet.length());
-    double height = mm(sheet.width());
+    double height = down(sheet.width());
+    addStock();
+    addOverall(new At(width, height));
+    addNumbers();
+    Size size = new Size(Math.max(area.widthMm(), width + LEFT + EDGE), height + TOP + EDGE);
+    return moved(LEFT + beside, TOP, size, Optional.of(scale));
+  }
+
+  private void addAll() {
+    addStock();
+    addNumbers();
+  }
+
+  private void addStock() {
     add(new Drawing.Area(Tone.HATCH, waste()));
     sheet.offcuts().forEach(this::addOffcut);
-    sheet.placed().forEach(this::addPart);
+    sheet.parts().forEach(this::addPart);
+    sheet.defects().forEach(this::addDefect);
     outline(new Area(Length.ZERO, Length.ZERO, sheet.length(), sheet.width()), Role.VISIBLE)
         .forEach(this::add);
-    addOverall(new At(width, height));
+  }
+
+  private void addNumbers() {
     sheet.cuts().forEach(this::addCut);
     unlabelled.forEach(this::addBalloon);
-    double dx = LEFT + beside;
-    List<Element> moved = paper.elements().stream().map(each -> Moved.by(each, dx, TOP)).toList();
-    return new Drawing(
-        "layout",
-        Math.max(area.widthMm(), width + LEFT + EDGE),
-        height + TOP + EDGE,
-        Optional.of(scale),
-        moved);
+  }
+
+  private Drawing moved(double dx, double dy, Size size, Optional<Scale> scale) {
+    List<Element> moved = paper.elements().stream().map(each -> Moved.by(each, dx, dy)).toList();
+    return new Drawing("layout", size.widthMm(), size.heightMm(), scale, moved);
   }
 
   private void add(Element element) {
@@ -96,11 +132,15 @@ final class LayoutDrawing {
     return length.toMm() * factor;
   }
 
+  private double down(Length width) {
+    return width.toMm() * across;
+  }
+
   private List<At> ring(Area area) {
     double left = mm(area.x());
-    double top = mm(area.y());
+    double top = down(area.y());
     double right = mm(area.x().plus(area.length()));
-    double bottom = mm(area.y().plus(area.width()));
+    double bottom = down(area.y().plus(area.width()));
     return List.of(
         new At(left, top), new At(right, top), new At(right, bottom), new At(left, bottom));
   }
@@ -115,14 +155,14 @@ final class LayoutDrawing {
   private List<List<At>> waste() {
     List<List<At>> rings = new ArrayList<>();
     rings.add(ring(new Area(Length.ZERO, Length.ZERO, sheet.length(), sheet.width())));
-    sheet.placed().forEach(placed -> rings.add(ring(placed.area())));
+    sheet.parts().forEach(placed -> rings.add(ring(placed.area())));
     sheet.offcuts().forEach(offcut -> rings.add(ring(offcut)));
     sheet.cuts().forEach(cut -> rings.add(ring(kerf(cut))));
     return rings;
   }
 
   private Area kerf(SawCut cut) {
-    Length kerf = piece.description().shop().kerf();
+    Length kerf = sheet.kerf();
     Length run = cut.to().minus(cut.from());
     return cut.alongLength()
         ? new Area(cut.from(), cut.at(), run, kerf)
@@ -133,13 +173,24 @@ final class LayoutDrawing {
     add(new Drawing.Area(Tone.WHITE, List.of(ring(offcut))));
     outline(offcut, Role.THIN).forEach(this::add);
     String size =
-        words.say("layout.size", format.format(offcut.length()), format.format(offcut.width()));
+        sheet.lengthsOnly()
+            ? format.format(offcut.length())
+            : words.say(
+                "layout.size", format.format(offcut.length()), format.format(offcut.width()));
     List<Label> labels =
         List.of(
             Label.of(TextStyle.SMALL, words.say("layout.offcut", size)),
             Label.of(TextStyle.SMALL, words.say("layout.offcut-word")).and(TextStyle.SMALL, size),
             Label.of(TextStyle.SMALL, size));
     Label.place(labels, bounds(offcut), Optional.empty()).forEach(this::add);
+  }
+
+  /** A bad place is crossed out. */
+  private void addDefect(Area defect) {
+    List<At> corners = ring(defect);
+    outline(defect, Role.THIN).forEach(this::add);
+    add(new Line(Role.THIN, List.of(corners.get(0), corners.get(2))));
+    add(new Line(Role.THIN, List.of(corners.get(1), corners.get(3))));
   }
 
   private Bounds bounds(Area area) {
@@ -150,50 +201,17 @@ final class LayoutDrawing {
     return bounds;
   }
 
-  private void addPart(Placed placed) {
+  private void addPart(Laid part) {
     List<Element> elements = new ArrayList<>();
-    elements.add(new Drawing.Area(Tone.PALE, List.of(ring(placed.area()))));
-    elements.addAll(outline(placed.area(), Role.THIN));
-    boolean grained = piece.part(placed.part()).stock().grained();
-    Optional<Boolean> grain = grained ? Optional.of(!placed.turned()) : Optional.empty();
-    List<Element> label = Label.place(labels(placed), bounds(placed.area()), grain);
+    elements.add(new Drawing.Area(Tone.PALE, List.of(ring(part.area()))));
+    elements.addAll(outline(part.area(), Role.THIN));
+    Optional<Boolean> grain = part.grained() ? Optional.of(!part.turned()) : Optional.empty();
+    List<Element> label = labels.place(part, bounds(part.area()), grain);
     elements.addAll(label);
     if (label.isEmpty()) {
-      unlabelled.add(placed);
+      unlabelled.add(part);
     }
-    add(new Group(placed.part(), piece.mark(placed.mark()).title(), elements));
-  }
-
-  /** What may be written on a part, fullest first. */
-  private List<Label> labels(Placed placed) {
-    String title = title(placed);
-    Area area = placed.area();
-    Length length = placed.turned() ? area.width() : area.length();
-    Length width = placed.turned() ? area.length() : area.width();
-    String size = words.say("layout.size", format.format(length), format.format(width));
-    Label mark = Label.of(TextStyle.TITLE, placed.mark());
-    return List.of(
-        mark.and(TextStyle.NOTE, title).and(TextStyle.SMALL, size),
-        mark.and(TextStyle.SMALL, size),
-        mark,
-        Label.of(TextStyle.MARK, placed.mark()),
-        Label.of(TextStyle.SMALL, placed.mark()));
-  }
-
-  /** The part's title, with the marks of what is cut out of its blank. */
-  private String title(Placed placed) {
-    String title = piece.mark(placed.mark()).title();
-    return piece
-        .keptBoard(placed.part())
-        .map(board -> words.say("layout.with", title, marks(board)))
-        .orElse(title);
-  }
-
-  private String marks(KeptBoard board) {
-    return board.kept().stream()
-        .map(part -> piece.part(part).mark())
-        .distinct()
-        .collect(Collectors.joining(", "));
+    add(new Group(part.id(), part.title(), elements));
   }
 
   private void addOverall(At corner) {
@@ -218,22 +236,26 @@ final class LayoutDrawing {
   /** A ringed number on the cut where the saw leaves it, or as near to there as there is room. */
   private void addCut(SawCut cut) {
     Area kerf = kerf(cut);
-    double middle = mm(cut.at()) + mm(piece.description().shop().kerf()) / 2;
-    double run = mm(cut.to().minus(cut.from()));
-    At start = cut.alongLength() ? new At(mm(kerf.x()), middle) : new At(middle, mm(kerf.y()));
-    At end = cut.alongLength() ? start.plus(run, 0) : start.plus(0, run);
+    double left = mm(kerf.x());
+    double top = down(kerf.y());
+    At start =
+        cut.alongLength()
+            ? new At(left, top + down(kerf.width()) / 2)
+            : new At(left + mm(kerf.length()) / 2, top);
+    At end =
+        cut.alongLength() ? start.plus(mm(kerf.length()), 0) : start.plus(0, down(kerf.width()));
     boolean leavesSheet = cut.to().equals(cut.alongLength() ? sheet.length() : sheet.width());
     numbers.place(cut.number(), new Paper.Stretch(start, end), leavesSheet);
   }
 
   /** A part too small for its mark gets a balloon near by, off the other parts if it can be. */
-  private void addBalloon(Placed placed) {
+  private void addBalloon(Laid placed) {
     Bounds part = bounds(placed.area());
     At tip = new At((part.left() + part.right()) / 2, (part.top() + part.bottom()) / 2);
     double radius = Lowering.BALLOON_RADIUS;
     At best = tip;
     double least = Double.POSITIVE_INFINITY;
-    for (double y = radius; y < mm(sheet.width()) - radius; y += 2) {
+    for (double y = radius; y < down(sheet.width()) - radius; y += 2) {
       for (double x = radius; x < mm(sheet.length()) - radius; x += 2) {
         At centre = new At(x, y);
         double cost = centre.distance(tip) + (liesOnPart(centre) ? 30 : 0);
@@ -249,7 +271,7 @@ final class LayoutDrawing {
 
   private boolean liesOnPart(At centre) {
     double radius = Lowering.BALLOON_RADIUS;
-    return sheet.placed().stream()
+    return sheet.parts().stream()
         .map(placed -> bounds(placed.area()))
         .anyMatch(
             part ->

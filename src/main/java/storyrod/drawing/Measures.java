@@ -116,21 +116,36 @@ final class Measures {
     curves.tops().forEach(top -> wanted.place(view, top.rises(), top.at(), top.at()));
   }
 
-  /** Thickness and width on the end, the length on the face: between equal ones their distance. */
+  /**
+   * Thickness and width on the end, the length on the face: between equal ones their distance. A
+   * haunch, which reaches to the edge, places the tenon by its width.
+   */
   private void addTenon(Face view, Cut.Tenon tenon) {
     for (Axis axis : DimensionSides.inPlane(view)) {
       Range range = tenon.tenon().on(axis);
       if (!flat.full(range, axis)) {
         Point from = sides.corner(view, tenon.tenon()).with(axis, range.from());
         Point to = from.with(axis, range.to());
-        wanted.place(view, axis, from, to);
+        tenon
+            .haunch()
+            .filter(haunch -> haunch.side().axis() == axis)
+            .ifPresentOrElse(
+                haunch -> stretch(view, haunch.box(), axis),
+                () -> wanted.place(view, axis, from, to));
         wanted.stretch(view, axis, from, to);
       }
     }
+    if (!Tenons.isToldByTwin(flat, tenon)) {
+      tenon.haunch().ifPresent(haunch -> stretch(Face.FRONT, haunch.box(), tenon.from().axis()));
+    }
     Axis run = tenon.from().axis();
-    Range length = Tenons.toMeasure(flat, tenon);
-    Point from = sides.corner(Face.FRONT, tenon.tenon()).with(run, length.from());
-    wanted.stretch(Face.FRONT, run, from, from.with(run, length.to()));
+    stretch(Face.FRONT, tenon.tenon().with(run, Tenons.toMeasure(flat, tenon)), run);
+  }
+
+  private void stretch(Face view, Box box, Axis axis) {
+    Range range = box.on(axis);
+    Point from = sides.corner(view, box).with(axis, range.from());
+    wanted.stretch(view, axis, from, from.with(axis, range.to()));
   }
 
   /** The first socket, and the last where it is narrower; the note tells of those between. */

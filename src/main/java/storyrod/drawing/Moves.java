@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Levels;
+import storyrod.build.Operation;
 import storyrod.geometry.Face;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
@@ -25,19 +26,19 @@ final class Moves {
   /** Parts that move as one. */
   record Unit(String name, List<String> parts) {}
 
-  /** Units that were fitted in one step from one side, and that side. */
+  /** Units that were fitted in one tier of a step from one side, and that side. */
   record Group(Face out, List<Unit> units) {
     List<String> parts() {
       return units.stream().flatMap(unit -> unit.parts().stream()).toList();
     }
   }
 
-  /** How a unit came in; what does not move in a step comes before what does. */
-  private record Entry(int step, boolean moves, Face out) implements Comparable<Entry> {
+  /** How a unit came in; what lies ready in a step comes before what moves, tier by tier. */
+  private record Entry(int step, int tier, Face out) implements Comparable<Entry> {
     @Override
     public int compareTo(Entry other) {
       return Comparator.comparingInt(Entry::step)
-          .thenComparing(Entry::moves)
+          .thenComparingInt(Entry::tier)
           .thenComparing(Entry::out)
           .compare(this, other);
     }
@@ -71,7 +72,19 @@ final class Moves {
     }
     List<Group> ordered = new ArrayList<>();
     groups.forEach((entry, each) -> ordered.add(new Group(entry.out(), each)));
+    if (beginsWithAnEnd(List.copyOf(groups.keySet())) && ordered.getFirst().units().size() == 1) {
+      Group end = ordered.removeFirst();
+      ordered.add(1, new Group(ordered.getFirst().out().opposite(), end.units()));
+    }
     return ordered;
+  }
+
+  /** Whether all of a first step comes to one end: then what lies between both ends stays. */
+  private static boolean beginsWithAnEnd(List<Entry> entries) {
+    return entries.size() > 2
+        && entries.getFirst().tier() == 0
+        && entries.get(1).step() == entries.getFirst().step()
+        && entries.get(2).step() == entries.getFirst().step();
   }
 
   /** The first step that brings the unit together with something else of the scope. */
@@ -79,11 +92,10 @@ final class Moves {
     for (Step step : plan.steps()) {
       boolean brings = step.newParts().stream().anyMatch(unit.parts()::contains);
       if (brings && staysIn(scope, step) && meetsOthers(unit, step)) {
-        boolean moves = !step.standing().isEmpty() || comesIn(unit, step);
-        return new Entry(step.number(), moves, out(unit, step));
+        return new Entry(step.number(), tier(unit, step), out(unit, step));
       }
     }
-    return setUp(unit).orElseGet(() -> new Entry(NEVER, true, outByJoints(unit)));
+    return setUp(unit).orElseGet(() -> new Entry(NEVER, 1, outByJoints(unit)));
   }
 
   /** What is only set up, for others to come to it, stands from that step on. */
@@ -91,7 +103,7 @@ final class Moves {
     return plan.steps().stream()
         .filter(step -> step.standing().isEmpty() && step.newParts().containsAll(unit.parts()))
         .reduce((earlier, later) -> later)
-        .map(step -> new Entry(step.number(), false, outByJoints(unit)));
+        .map(step -> new Entry(step.number(), 0, outByJoints(unit)));
   }
 
   private static boolean staysIn(List<String> scope, Step step) {
@@ -104,9 +116,16 @@ final class Moves {
         || unit.parts().size() == 1;
   }
 
-  /** Whether a unit comes to another one that lies ready. */
-  private static boolean comesIn(Unit unit, Step step) {
-    return step.movingParts().stream().anyMatch(unit.parts()::contains);
+  /** The tier of a step in which a unit comes, from 1 on; 0 if it lies ready for others. */
+  private static int tier(Unit unit, Step step) {
+    List<List<Operation>> tiers = step.tiers();
+    for (int i = 0; i < tiers.size(); i++) {
+      if (tiers.get(i).stream()
+          .anyMatch(each -> each.parts().stream().anyMatch(unit.parts()::contains))) {
+        return i + 1;
+      }
+    }
+    return 0;
   }
 
   private Face out(Unit unit, Step step) {

@@ -155,20 +155,10 @@ final class PartDrawing {
     TreeSet<Length> features = new TreeSet<>(List.of(Length.ZERO, flat.size(Axis.X)));
     for (Cut cut : flat.cuts()) {
       switch (cut) {
-        case Cut.Trench t -> {
-          features.add(t.removed().x().from());
-          features.add(t.removed().x().to());
-        }
+        case Cut.Trench t -> addEnds(t.removed(), features);
         case Slanted.Slope s -> addStretch(s.first().x(), s.second().x(), features);
-        case Slanted.Housing h ->
-            features.addAll(List.of(h.removed().x().from(), h.removed().x().to()));
-        case Slots s ->
-            s.centres()
-                .forEach(
-                    centre -> {
-                      features.add(s.around(centre).x().from());
-                      features.add(s.around(centre).x().to());
-                    });
+        case Slanted.Housing h -> addEnds(h.removed(), features);
+        case Slots s -> s.centres().forEach(centre -> addEnds(s.around(centre), features));
         case Dovetails d -> addStretch(d.end().x().from(), d.end().x().to(), features);
         case SplineSlot s -> {
           Range reach = s.along() == Axis.X ? s.run() : s.profile().extent(Axis.X);
@@ -178,11 +168,10 @@ final class PartDrawing {
         case Cut.Shaped s -> addShape(s.contour(), features);
         case Cut.Roundover r -> {}
         case Cut.Tenon t -> {
-          features.add(t.tenon().x().from());
-          features.add(t.tenon().x().to());
+          addEnds(t.tenon(), features);
+          t.haunch().ifPresent(haunch -> addEnds(haunch.box(), features));
         }
-        case Comb c ->
-            c.boxes().forEach(each -> features.addAll(List.of(each.x().from(), each.x().to())));
+        case Comb c -> c.boxes().forEach(each -> addEnds(each, features));
         case Cut.Holes h -> h.centres().forEach(centre -> features.add(centre.x()));
         case PocketHoles p ->
             p.centres()
@@ -194,6 +183,10 @@ final class PartDrawing {
       }
     }
     return features;
+  }
+
+  private static void addEnds(Box box, TreeSet<Length> features) {
+    features.addAll(List.of(box.x().from(), box.x().to()));
   }
 
   private void addShape(Contour contour, TreeSet<Length> features) {

@@ -14,15 +14,16 @@ final class Scales {
           .map(real -> new Scale(1, real))
           .toList();
 
-  /** Between 1:20 and 1:50, for pictures from which nothing is measured. */
+  /** Between 1:10 and 1:50, for pictures from which nothing is measured. */
   private static final List<Scale> BETWEEN =
-      List.of(25, 30, 40).stream().map(real -> new Scale(1, real)).toList();
+      List.of(12, 15, 16, 25, 30, 40).stream().map(real -> new Scale(1, real)).toList();
 
   private Scales() {}
 
   /** The scales of a layout of a sheet, all of whose sizes are written beside it. */
   static List<Scale> forLayouts(Unit unit) {
     return Stream.concat(in(unit).stream(), BETWEEN.stream())
+        .distinct()
         .sorted(Comparator.comparingInt(Scale::real))
         .toList();
   }

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,7 @@ final class StepPicture {
   private final Step step;
   private final Contacts contacts;
   private final List<Part> parts;
-  private final List<List<String>> moving;
+  private final List<List<List<String>>> tiers;
   private final List<String> staying;
   private final Shot shot;
 
@@ -61,8 +62,8 @@ final class StepPicture {
             .distinct()
             .map(piece::part)
             .toList();
-    this.moving = step.enters().isPresent() ? units(movingParts()) : List.of();
-    List<String> out = moving.stream().flatMap(List::stream).toList();
+    this.tiers = step.enters().isPresent() ? tiers(step) : List.of();
+    List<String> out = tiers.stream().flatMap(List::stream).flatMap(List::stream).toList();
     this.staying = parts.stream().map(Part::name).filter(name -> !out.contains(name)).toList();
     this.shot = best();
   }
@@ -91,30 +92,9 @@ final class StepPicture {
     return shot.picture().drawn("step-" + step.number(), shot.notes(), room);
   }
 
-  /** All new parts; where nothing stands yet, only those that the step is done to. */
-  private List<String> movingParts() {
-    if (!step.standing().isEmpty()) {
-      return step.newParts();
-    }
-    List<String> done = step.movingParts().stream().filter(part -> unit(part).isPresent()).toList();
-    return done.size() < step.newParts().size() ? done : List.of();
-  }
-
-  /** What is put in its place of which a part is, or to which it belongs. */
-  private Optional<String> unit(String part) {
-    return step.operations().stream()
-        .map(Operation::target)
-        .filter(target -> part.equals(target) || part.startsWith(target + "."))
-        .findFirst();
-  }
-
-  /** What comes to something else as one, a part or a sub-assembly, moves as one. */
-  private List<List<String>> units(List<String> names) {
-    Map<String, List<String>> units = new LinkedHashMap<>();
-    for (String name : names) {
-      units.computeIfAbsent(unit(name).orElse(name), key -> new ArrayList<>()).add(name);
-    }
-    return List.copyOf(units.values());
+  /** What comes in, tier by tier; what comes to something else as one moves as one. */
+  private static List<List<List<String>>> tiers(Step step) {
+    return step.tiers().stream().map(tier -> tier.stream().map(Operation::parts).toList()).toList();
   }
 
   private Shot best() {
@@ -150,21 +130,43 @@ final class StepPicture {
     return new Shot(picture, new Picture.Notes(trails, ways, marked()), score);
   }
 
+  /** Moves each tier out past the one before it. */
   private List<List<Path>> moveOut(Face to, View view, Map<String, Vector3D> offsets) {
-    if (moving.isEmpty() || staying.isEmpty()) {
+    if (staying.isEmpty()) {
       return List.of();
     }
     double diagonal = Extent.diagonalMm(Extent.around(parts));
-    Map<String, Vector3D> ways = contacts.waysOut(moving, staying, to);
-    Clearance.Moving out = new Clearance.Moving(ways, staying);
-    double distance =
-        new Clearance(parts, view)
-            .distance(out, offsets, LEAST_SHARE * diagonal, MOST_SHARE * diagonal);
-    ways.forEach((part, way) -> offsets.put(part, way.multiply(distance)));
-    return moving.stream()
-        .map(unit -> new Out(unit, to, offsets.get(unit.getFirst())))
-        .map(unit -> contacts.paths(unit, staying, offsets))
-        .toList();
+    Clearance clearance = new Clearance(parts, view);
+    List<List<Path>> paths = new ArrayList<>();
+    List<String> placed = new ArrayList<>(staying);
+    double from = 0;
+    for (List<List<String>> tier : tiers) {
+      Map<String, Vector3D> ways = contacts.waysOut(tier, placed, to);
+      double least = from + LEAST_SHARE * diagonal;
+      from =
+          clearance.distance(
+              new Clearance.Moving(ways, placed), offsets, least, from + MOST_SHARE * diagonal);
+      for (Map.Entry<String, Vector3D> way : ways.entrySet()) {
+        offsets.put(way.getKey(), way.getValue().multiply(from));
+      }
+      tier.forEach(unit -> paths.add(path(unit, to, placed, offsets)));
+      tier.forEach(placed::addAll);
+    }
+    return paths;
+  }
+
+  /** The way of a unit to what it is joined to, as far out as that is drawn. */
+  private List<Path> path(
+      List<String> unit, Face to, List<String> placed, Map<String, Vector3D> offsets) {
+    List<String> met = contacts.neighbours(unit, placed);
+    Vector3D seat =
+        met.stream()
+            .map(offsets::get)
+            .max(Comparator.comparingDouble(Vector3D::norm))
+            .orElse(Vector3D.ZERO);
+    List<String> nearest = met.stream().filter(part -> offsets.get(part).equals(seat)).toList();
+    Out out = new Out(unit, to, offsets.get(unit.getFirst()).subtract(seat));
+    return contacts.paths(out, nearest.isEmpty() ? placed : nearest, offsets);
   }
 
   /** The new parts and what they are joined to. */
@@ -177,10 +179,14 @@ final class StepPicture {
 
   /** The least share that is seen of the outline of any unit among the new parts. */
   private double leastSeen(Picture picture, View view) {
-    return units(step.newParts()).stream()
+    return units().stream()
         .mapToDouble(unit -> picture.seenArea(unit) / Outline.of(solids(unit), view).area())
         .min()
         .orElse(1);
+  }
+
+  private List<List<String>> units() {
+    return step.operations().stream().map(Operation::parts).toList();
   }
 
   private List<Solid> solids(List<String> unit) {

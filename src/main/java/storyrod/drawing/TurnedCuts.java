@@ -11,6 +11,7 @@ import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Dovetails.Tail;
+import storyrod.piece.Haunch;
 import storyrod.piece.InPlace;
 import storyrod.piece.InPlace.Bore;
 import storyrod.piece.PocketHoles;
@@ -59,8 +60,13 @@ record TurnedCuts(Turn turn) {
         turn.turned(tenon.from()),
         turn.turned(tenon.end()),
         turn.turned(tenon.tenon()),
+        tenon.haunch().map(this::turned),
         tenon.forWhat(),
         tenon.at());
+  }
+
+  private Haunch turned(Haunch haunch) {
+    return new Haunch(turn.turned(haunch.side()), turn.turned(haunch.box()));
   }
 
   private Dovetails turned(Dovetails row) {

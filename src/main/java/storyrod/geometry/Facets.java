@@ -2,7 +2,9 @@ package storyrod.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.ConvexVolume;
 import org.apache.commons.geometry.euclidean.threed.EmbeddingPlane;
+import org.apache.commons.geometry.euclidean.threed.Plane;
 import org.apache.commons.geometry.euclidean.threed.Planes;
 import org.apache.commons.geometry.euclidean.threed.RegionBSPTree3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -15,6 +17,8 @@ import storyrod.geometry.Contour.Vertex;
  * between them.
  */
 final class Facets {
+  private static final int SIDES = 32;
+
   private final Contour contour;
   private final Range along;
   private final List<Vertex> vertices;
@@ -37,6 +41,22 @@ final class Facets {
         vertices.stream().map(v -> plane.toSubspace(lifted(v.at(), start))).toList();
     Vector3D way = out.multiply(along.length().toMm());
     return RegionBSPTree3D.from(Planes.extrudeVertexLoop(loop, plane, way, precision), true);
+  }
+
+  /** A prism of {@value #SIDES} sides round a bore, each of which touches it. */
+  static RegionBSPTree3D around(Cylinder bore, Precision.DoubleEquivalence precision) {
+    Vector3D one = bore.direction().orthogonal();
+    Vector3D other = bore.direction().cross(one);
+    List<Plane> walls = new ArrayList<>();
+    walls.add(Planes.fromPointAndNormal(bore.mouth(), bore.direction().negate(), precision));
+    walls.add(Planes.fromPointAndNormal(bore.end(), bore.direction(), precision));
+    for (int side = 0; side < SIDES; side++) {
+      double turn = 2 * StrictMath.PI * side / SIDES;
+      Vector3D out = one.multiply(StrictMath.cos(turn)).add(other.multiply(StrictMath.sin(turn)));
+      Vector3D wall = bore.mouth().add(out.multiply(bore.radiusMm()));
+      walls.add(Planes.fromPointAndNormal(wall, out, precision));
+    }
+    return ConvexVolume.fromBounds(walls).toTree();
   }
 
   List<Seam> seams() {

@@ -113,6 +113,13 @@ public final class Solid {
     return new Solid(left, bores, new Form(false, form.seams()));
   }
 
+  /** The body with its bores cut out of it, each as a prism whose sides touch it all round. */
+  public Solid hollowed() {
+    RegionBSPTree3D left = body.copy();
+    bores.forEach(bore -> left.difference(Facets.around(bore, PRECISION)));
+    return new Solid(left, bores, new Form(false, form.seams()));
+  }
+
   /** The same body with further bores. */
   public Solid bored(List<Cylinder> more) {
     List<Cylinder> all = new ArrayList<>(bores);

@@ -89,6 +89,9 @@ public sealed interface Cut
       List<String> alsoFor,
       Span at)
       implements Cut {
+    /** The word for the shallow place beside a mortise that takes a tenon's haunch. */
+    public static final String HAUNCH_SOCKET = "haunch socket";
+
     public Trench {
       alsoFor = List.copyOf(alsoFor);
     }
@@ -116,9 +119,22 @@ public sealed interface Cut
    * @param from the face of the end
    * @param end the whole end as long as the tenon, before it is cut down
    * @param tenon what is left of it, as long as the end and inside it
+   * @param haunch what stays beside it at one edge, where it is haunched
    */
-  record Tenon(String term, Face from, Box end, Box tenon, Optional<String> forWhat, Span at)
+  record Tenon(
+      String term,
+      Face from,
+      Box end,
+      Box tenon,
+      Optional<Haunch> haunch,
+      Optional<String> forWhat,
+      Span at)
       implements Cut {
+    /** One without a haunch. */
+    public Tenon(String term, Face from, Box end, Box tenon, Optional<String> forWhat, Span at) {
+      this(term, from, end, tenon, Optional.empty(), forWhat, at);
+    }
+
     /** How far it stands out from its shoulders. */
     public Length length() {
       return tenon.size(from.axis());
@@ -129,15 +145,24 @@ public sealed interface Cut
       List<Box> boxes = new ArrayList<>();
       for (Face face : Face.values()) {
         if (face.axis() != from.axis() && shoulder(face).isPositive()) {
-          Length inner = tenon.at(face);
-          boxes.add(
-              end.with(face.axis(), new Range(inner.min(end.at(face)), inner.max(end.at(face)))));
+          boxes.addAll(haunchAt(face).map(each -> each.boxes(this)).orElseGet(() -> beside(face)));
         }
       }
       return boxes;
     }
 
-    /** How much is cut away at one side of it; zero where it is flush. */
+    private List<Box> beside(Face face) {
+      Length inner = tenon.at(face);
+      return List.of(
+          end.with(face.axis(), new Range(inner.min(end.at(face)), inner.max(end.at(face)))));
+    }
+
+    /** The haunch, if it stays at this side. */
+    public Optional<Haunch> haunchAt(Face side) {
+      return haunch.filter(each -> each.side() == side);
+    }
+
+    /** How much it is set in at one side, a haunch beside it or not; zero where it is flush. */
     public Length shoulder(Face face) {
       return end.at(face).minus(tenon.at(face)).abs();
     }

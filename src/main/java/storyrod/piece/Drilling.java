@@ -36,7 +36,7 @@ public final class Drilling {
    *
    * @param box the part's box, of which the mouths lie on one face
    */
-  static List<Cylinder> of(PocketHoles pockets, Box box) {
+  public static List<Cylinder> of(PocketHoles pockets, Box box) {
     List<Cylinder> bores = new ArrayList<>();
     for (Point exit : pockets.centres()) {
       bores.addAll(pocket(pockets, exit, box.at(pockets.from())));
@@ -56,13 +56,26 @@ public final class Drilling {
         .toList();
   }
 
-  private static List<Cylinder> pocket(PocketHoles pockets, Point exit, Length surface) {
+  /** The ways that pocket screws of some length take beyond the end, as thick as their shanks. */
+  public static List<Cylinder> beyond(PocketHoles pockets, Length screw) {
+    double reach = Math.max(0, screw.toMm() - NARROW_STEP_MM);
+    return pockets.centres().stream()
+        .map(exit -> new Cylinder(exit.toMm(), along(pockets), pockets.pilot().toMm() / 2, reach))
+        .toList();
+  }
+
+  /** The direction in which a pocket screw is driven. */
+  private static Vector3D along(PocketHoles pockets) {
     double angle = StrictMath.toRadians(pockets.angleDegrees());
     Vector3D towardsEnd = unit(pockets.end().axis()).multiply(pockets.end().sign());
-    Vector3D along =
-        towardsEnd
-            .multiply(StrictMath.cos(angle))
-            .add(inwards(pockets.from()).multiply(StrictMath.sin(angle)));
+    return towardsEnd
+        .multiply(StrictMath.cos(angle))
+        .add(inwards(pockets.from()).multiply(StrictMath.sin(angle)));
+  }
+
+  private static List<Cylinder> pocket(PocketHoles pockets, Point exit, Length surface) {
+    double angle = StrictMath.toRadians(pockets.angleDegrees());
+    Vector3D along = along(pockets);
     double down = exit.on(pockets.from().axis()).minus(surface).abs().toMm();
     double run = down / StrictMath.sin(angle);
     double wide = Math.max(run - NARROW_STEP_MM, run / 2);

@@ -14,8 +14,18 @@ import java.util.List;
  */
 public record Mark(
     String mark, String title, Part shown, int same, int mirrored, List<String> parts) {
+  /** The alphabet without I and O, which read as figures. */
+  private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+
   public Mark {
     parts = List.copyOf(parts);
+  }
+
+  /** A to Z without I and O, then AA, AB and so on. */
+  public static String letters(int index) {
+    int base = LETTERS.length();
+    String last = LETTERS.substring(index % base, index % base + 1);
+    return index < base ? last : letters(index / base - 1) + last;
   }
 
   public int count() {

@@ -8,9 +8,6 @@ import java.util.function.UnaryOperator;
 
 /** Gives marks: equal parts and mirror images share one, in the order of the description. */
 final class Marker {
-  /** The alphabet without I and O, which read as figures. */
-  private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
-
   private Marker() {}
 
   private record Group(Part shown, List<Part> same, List<Part> mirrored) {}
@@ -38,7 +35,7 @@ final class Marker {
     }
     List<Mark> marks = new ArrayList<>();
     for (Group group : byKey.values()) {
-      marks.add(mark(letters(marks.size()), group));
+      marks.add(mark(Mark.letters(marks.size()), group));
     }
     return marks;
   }
@@ -53,13 +50,6 @@ final class Marker {
         group.same().size(),
         group.mirrored().size(),
         all.stream().map(Part::name).toList());
-  }
-
-  /** A to Z without I and O, then AA, AB and so on. */
-  static String letters(int index) {
-    int base = LETTERS.length();
-    String last = LETTERS.substring(index % base, index % base + 1);
-    return index < base ? last : letters(index / base - 1) + last;
   }
 
   /** What the titles have in common at their end ("Left side", "Right side": "Side"), or all. */

@@ -109,8 +109,7 @@ final class PartShape {
         case Cut.Shaped shaped -> cuts.add(shaped(shaped, flips));
         case Cut.Roundover roundover -> cuts.add(roundover(roundover, flips));
         case Cut.Trench trench -> cuts.add("trench" + box(trench.removed(), flips));
-        case Cut.Tenon tenon ->
-            cuts.add("tenon" + box(tenon.end(), flips) + box(tenon.tenon(), flips));
+        case Cut.Tenon tenon -> cuts.add(tenon(tenon, flips));
         case Comb comb -> comb.boxes().forEach(each -> cuts.add("trench" + box(each, flips)));
         case Cut.Holes holes -> holes.centres().forEach(c -> cuts.add(hole(holes, c, flips)));
         case PocketHoles pockets ->
@@ -131,6 +130,11 @@ final class PartShape {
     }
     Collections.sort(cuts);
     return cuts;
+  }
+
+  private String tenon(Cut.Tenon tenon, boolean[] flips) {
+    String haunch = tenon.haunch().map(each -> " haunch" + box(each.box(), flips)).orElse("");
+    return "tenon" + box(tenon.end(), flips) + box(tenon.tenon(), flips) + haunch;
   }
 
   private String box(Box box, boolean[] flips) {

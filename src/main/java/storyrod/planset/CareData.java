@@ -51,7 +51,7 @@ final class CareData {
       if (from.step() != until.step()) {
         cares.add(
             new Care(
-                from.operation().parts(),
+                fits.get(each.unit()).operation().parts(),
                 from.step().number(),
                 until.step().number(),
                 until.step().movingParts()));

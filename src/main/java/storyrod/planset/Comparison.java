@@ -104,7 +104,7 @@ public record Comparison(List<String> variants, List<Row> rows) {
   }
 
   private static int sheets(Plan plan) {
-    return plan.stock().layouts().stream().mapToInt(each -> each.sheets().size()).sum();
+    return Shopping.sheets(plan.stock()).mapToInt(SheetPlan::bought).sum();
   }
 
   private static Rational boardFeet(Plan plan) {
@@ -118,7 +118,7 @@ public record Comparison(List<String> variants, List<Row> rows) {
     List<Optional<Rational>> costs =
         Stream.of(
                 plan.stock().boards().stream().map(BoardNeed::cost),
-                plan.stock().layouts().stream().map(SheetPlan::cost),
+                Shopping.sheets(plan.stock()).map(SheetPlan::cost),
                 plan.stock().hardware().stream().map(HardwareNeed::cost))
             .flatMap(each -> each)
             .toList();

@@ -59,6 +59,13 @@ final class CutJson {
     json.put("kind", "tenon");
     json.put("length_um", tenon.length().toMicrometres());
     json.put("tenon_um", box(tenon.tenon()));
+    tenon
+        .haunch()
+        .ifPresent(
+            haunch -> {
+              json.put("haunch", haunch.side().word());
+              json.put("haunch_um", box(haunch.box()));
+            });
     json.put("removed_um", tenon.boxes().stream().map(CutJson::box).toList());
   }
 

@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Fronts;
+import storyrod.build.Groups;
 import storyrod.build.Levels;
 import storyrod.build.Operation;
 import storyrod.build.Traits;
@@ -89,6 +91,9 @@ final class FitData {
     Map<String, Object> data = new LinkedHashMap<>(way(moving));
     data.putAll(lying(step));
     data.putAll(place(moving));
+    data.put("tiers", tiers(step));
+    data.put("gluing", gluing(step));
+    data.put("whole", phrases.assemblies(whole(step)));
     data.putAll(held(moving));
     data.put("frontLater", hasFrontLater(moving.parts()));
     data.put("movingSolid", moving.parts().stream().map(piece::part).noneMatch(Traits::isSheet));
@@ -107,6 +112,40 @@ final class FitData {
         "gluedTo", phrases.units(moving.gluedTo(), level),
         "from", step.enters().map(face -> face.opposite().word()).orElse("top"),
         "inPiece", inPiece);
+  }
+
+  /** What comes home one after the other, and whether it has glue. */
+  private List<Map<String, Object>> tiers(Step step) {
+    String level = level(step.operations().getFirst().target());
+    List<Map<String, Object>> tiers = new ArrayList<>();
+    for (List<Operation> tier : step.tiers()) {
+      List<String> parts = tier.stream().flatMap(each -> each.parts().stream()).toList();
+      boolean glued = tier.stream().flatMap(each -> each.joints().stream()).anyMatch(Joint::glued);
+      tiers.add(Map.of("moving", phrases.units(parts, level), "glued", glued));
+    }
+    return tiers;
+  }
+
+  /** What comes in with glue, spoken of in one go. */
+  private List<Map<String, Object>> gluing(Step step) {
+    List<String> parts =
+        step.tiers().stream()
+            .flatMap(List::stream)
+            .filter(each -> each.joints().stream().anyMatch(Joint::glued))
+            .flatMap(each -> each.parts().stream())
+            .toList();
+    return phrases.units(parts, level(step.operations().getFirst().target()));
+  }
+
+  /** The sub-assemblies that the step puts together, each from all its units; else none. */
+  private List<String> whole(Step step) {
+    List<String> targets = step.operations().stream().map(Operation::target).toList();
+    List<String> built = builtIn(step);
+    boolean all =
+        levels.entrySet().stream()
+            .filter(each -> built.contains(each.getValue()))
+            .allMatch(each -> targets.contains(each.getKey()));
+    return all && !built.contains(Nesting.PIECE) ? built : List.of();
   }
 
   /** Whether what stands is laid down for it, and stays so. */
@@ -132,6 +171,7 @@ final class FitData {
     Step step = moving.step();
     return Map.of(
         "glueTerms", glueTerms(moving.glued()),
+        "haunchInGroove", moving.glued().stream().anyMatch(this::isHaunchedInGroove),
         "acrossGrain", moving.joints().stream().anyMatch(new AcrossGrain(piece)::isDry),
         "jointCount", moving.glued().size(),
         "crate", moving.glued().stream().allMatch(this::isLappedOnEdge),
@@ -144,7 +184,7 @@ final class FitData {
   /** What is built on: the piece, or a sub-assembly; a front is fixed to its drawer. */
   private String level(String target) {
     return Optional.ofNullable(drawers.get(target))
-        .orElseGet(() -> levels.getOrDefault(target, Nesting.PIECE));
+        .orElseGet(() -> levels.getOrDefault(Groups.first(target), Nesting.PIECE));
   }
 
   /** The sub-assemblies that a fitting step builds, or whose fronts it fixes. */
@@ -208,11 +248,21 @@ final class FitData {
 
   /** The word for the cut that takes in a joint's first part, if there is one. */
   private Optional<String> takenIn(Joint joint) {
+    return takingIn(joint).map(Cut::term).findFirst();
+  }
+
+  /** The cuts that take in a joint's first part, those of the joint itself first. */
+  private Stream<Cut> takingIn(Joint joint) {
     return piece.part(joint.second()).cuts().stream()
         .filter(Cut::takesIn)
         .filter(cut -> cut.isFor(joint.first()))
-        .map(Cut::term)
-        .findFirst();
+        .sorted(Comparator.comparing(cut -> !cut.at().equals(joint.at())));
+  }
+
+  /** Whether a groove, in which a panel may have to move, takes in the haunch of a tenon. */
+  private boolean isHaunchedInGroove(Joint joint) {
+    return takenIn(joint).filter("mortise"::equals).isPresent()
+        && takingIn(joint).anyMatch(cut -> cut.term().equals("groove"));
   }
 
   /** Whether thin parts on edge cross, so that their slots hold them and no clamp could. */

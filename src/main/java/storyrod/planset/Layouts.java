@@ -1,17 +1,22 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing;
-import storyrod.stock.StockPlan.SawCut;
-import storyrod.stock.StockPlan.SheetLayout;
-import storyrod.stock.StockPlan.SheetPlan;
+import storyrod.planset.CutReplay.Result;
+import storyrod.planset.CutReplay.Step;
+import storyrod.planset.SawnStock.Alike;
+import storyrod.words.Words;
 
-/** The layouts of the sheets, one entry for each sheet stock. */
+/** The layouts of sheets and lengths, one entry for each stock. */
 public record Layouts(List<Stock> stocks) {
-  private static final int COLUMNS = 3;
+  private static final int COLUMNS = 2;
   private static final double BELOW_MM = 4;
+  private static final double BELOW_BAR_MM = 0.5;
   private static final double LEAST_DRAWING_MM = 60;
 
   public Layouts {
@@ -22,85 +27,172 @@ public record Layouts(List<Stock> stocks) {
   public record Stock(String title, String size, String bound, List<Sheet> sheets) {}
 
   /**
-   * One sheet.
+   * One sheet, or several that are alike.
    *
-   * @param cuts the cuts in order, in up to three columns of about the same height
+   * @param first whether it is the first of its stock
+   * @param heading empty where there is only one
+   * @param bar whether only lengths matter, so that several are shown on a page
+   * @param cuts the cuts in order, in columns of about the same height
    * @param breaks whether it begins a page
    */
   public record Sheet(
-      int number, int of, DrawingBox drawing, List<List<Cut>> cuts, boolean breaks) {}
+      boolean first,
+      String heading,
+      boolean bar,
+      DrawingBox drawing,
+      List<List<Cut>> cuts,
+      boolean breaks) {
+    private Sheet onOwnPage(boolean ofFirstStock) {
+      boolean isVeryFirst = first && ofFirstStock;
+      return new Sheet(first, heading, bar, drawing, cuts, bar ? breaks : !isVeryFirst);
+    }
+  }
 
-  /** A cut: its number, its direction in words, and the setting of the fence. */
-  public record Cut(int number, String direction, String fence) {}
+  /**
+   * A cut: its number, from what it is cut, its direction in words, the setting of the fence, and
+   * what falls off.
+   */
+  public record Cut(int number, String of, String direction, String fence, String gives) {}
 
-  static String drawingName(SheetPlan plan, int number) {
-    return "layout-" + plan.stock().name() + "-" + number;
+  /**
+   * How layouts are worded, on what paper, and where their pages begin.
+   *
+   * @param titleMm what stands above the first of them
+   */
+  record Print(
+      Texts texts, Paper paper, double titleMm, PageBreaks breaks, Map<String, Drawing> drawings) {
+    static Print below(double titleMm, Texts texts, Paper paper, Map<String, Drawing> drawings) {
+      PageBreaks breaks = new PageBreaks(paper.roomMm(), titleMm);
+      return new Print(texts, paper, titleMm, breaks, drawings);
+    }
+
+    /** What stands above a sheet at the head of its page: only the first has the title there. */
+    private double aboveMm() {
+      return breaks.atMm() == titleMm ? titleMm : 0;
+    }
   }
 
   static Layouts of(PlanSet set, Texts texts, Paper paper) {
     double lead = TableHeights.lead(texts.say("layouts.lead"), paper.textWidthMm());
     double title = 1 + TableHeights.H1_MM + lead;
-    Sheets on = new Sheets(texts, paper, title, new PageBreaks(paper.roomMm(), title));
+    Print print = Print.below(title, texts, paper, drawings(set));
+    return of(stocks(set, texts), print);
+  }
+
+  static Layouts of(List<SawnStock> stocks, Print print) {
+    return new Layouts(stocks.stream().map(stock -> stock(stock, print)).toList());
+  }
+
+  /** As {@link #of}, but no page shows two sheets; of bars it shows as many as it holds. */
+  static Layouts onOwnPages(List<SawnStock> stocks, Print print) {
+    List<Stock> all = of(stocks, print).stocks();
     return new Layouts(
-        set.stock().layouts().stream()
-            .filter(plan -> !plan.sheets().isEmpty())
-            .map(plan -> stock(set, plan, on))
+        all.stream()
+            .map(
+                stock ->
+                    new Stock(
+                        stock.title(),
+                        stock.size(),
+                        stock.bound(),
+                        stock.sheets().stream()
+                            .map(sheet -> sheet.onOwnPage(stock == all.getFirst()))
+                            .toList()))
             .toList());
   }
 
-  /** How sheets are worded, on what paper, and where their pages begin. */
-  private record Sheets(Texts texts, Paper paper, double titleMm, PageBreaks breaks) {}
-
-  private static Stock stock(PlanSet set, SheetPlan plan, Sheets on) {
-    List<Drawing> drawings = drawings(set, plan);
-    List<Sheet> sheets =
-        IntStream.range(0, plan.sheets().size())
-            .mapToObj(i -> sheet(plan, drawings.get(i), i, on))
-            .toList();
-    Texts texts = on.texts();
-    return new Stock(
-        texts.stock(plan.stock()), Shopping.size(plan.stock(), texts), bound(plan, texts), sheets);
+  private static List<SawnStock> stocks(PlanSet set, Texts texts) {
+    return ProjectStocks.of(set, texts).stream().map(ProjectStocks::stock).toList();
   }
 
-  private static List<Drawing> drawings(PlanSet set, SheetPlan plan) {
-    List<Drawing> drawings = set.drawings().layouts().get(plan.stock().name());
-    if (drawings == null || drawings.size() != plan.sheets().size()) {
-      throw new IllegalStateException("bug: no drawing for each sheet of " + plan.stock().name());
+  /** The drawings of the sheets that are shown, by the names that the pages use for them. */
+  static Map<String, Drawing> drawings(PlanSet set) {
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
+    for (ProjectStocks each : ProjectStocks.of(set, texts)) {
+      SawnStock stock = each.stock();
+      stock
+          .sheets()
+          .forEach(sheet -> drawings.put(stock.drawingName(sheet), each.drawing(set, sheet)));
     }
     return drawings;
   }
 
-  private static Sheet sheet(SheetPlan plan, Drawing drawing, int index, Sheets on) {
-    SheetLayout layout = plan.sheets().get(index);
-    List<List<Cut>> columns =
-        columns(layout.cuts().stream().map(cut -> cut(cut, on.texts())).toList());
-    int of = plan.sheets().size();
-    double beside = headingsMm(index, of) + tableMm(columns);
-    double room = on.paper().roomMm() - on.titleMm() - beside;
-    DrawingBox box =
-        DrawingBox.within(
-            drawingName(plan, index + 1),
-            drawing,
-            on.paper().textWidthMm(),
-            Math.max(room, LEAST_DRAWING_MM));
-    boolean breaks =
-        on.breaks().before(beside + box.heightMm(), index == 0 ? TableHeights.ABOVE_H2_MM : 0);
-    return new Sheet(index + 1, of, box, columns, breaks);
+  private static Stock stock(SawnStock stock, Print print) {
+    List<Sheet> sheets = new ArrayList<>();
+    for (Alike sheet : stock.sheets()) {
+      sheets.add(sheet(stock, sheet, print));
+    }
+    return new Stock(stock.title(), stock.size(), stock.bound(), sheets);
   }
 
-  private static double headingsMm(int index, int of) {
-    return (index == 0 ? TableHeights.H2_MM + TableHeights.LINE_MM : 0)
-        + (of > 1 ? TableHeights.H3_MM : 0);
+  private static Sheet sheet(SawnStock stock, Alike sheet, Print print) {
+    boolean isFirst = sheet == stock.sheets().getFirst();
+    String heading = stock.count() > 1 ? heading(stock, sheet, print.texts()) : "";
+    List<List<Cut>> columns =
+        sheet.piece().lengthsOnly() ? List.of() : columns(cuts(stock, sheet, print.texts()));
+    double below = sheet.piece().lengthsOnly() ? BELOW_BAR_MM : BELOW_MM + tableMm(columns);
+    double beside = headingsMm(isFirst, heading) + below;
+    double room = print.paper().roomMm() - print.aboveMm() - beside;
+    String name = stock.drawingName(sheet);
+    DrawingBox box =
+        DrawingBox.within(
+            name,
+            print.drawings().get(name),
+            print.paper().textWidthMm(),
+            Math.max(room, LEAST_DRAWING_MM));
+    double above = isFirst ? TableHeights.ABOVE_H2_MM : 0;
+    boolean breaks = print.breaks().before(beside + box.heightMm(), above);
+    return new Sheet(isFirst, heading, sheet.piece().lengthsOnly(), box, columns, breaks);
+  }
+
+  private static String heading(SawnStock stock, Alike sheet, Texts texts) {
+    String what = "layout." + stock.noun();
+    return texts.say(sheet.numbers().size() == 1 ? what : what + "s", sheet.range(), stock.count());
+  }
+
+  private static double headingsMm(boolean isFirst, String heading) {
+    return (isFirst ? TableHeights.H2_MM + TableHeights.LINE_MM : 0)
+        + (heading.isEmpty() ? 0 : TableHeights.H3_MM);
   }
 
   private static double tableMm(List<List<Cut>> columns) {
     double rows = columns.stream().mapToInt(column -> column.size() + 1).max().orElse(0);
-    return rows * TableHeights.ROW_MM + BELOW_MM;
+    return rows * TableHeights.ROW_MM;
   }
 
-  private static Cut cut(SawCut cut, Texts texts) {
-    String direction = texts.say(cut.alongLength() ? "layout.along" : "layout.across");
-    return new Cut(cut.number(), direction, texts.length(cut.fence()));
+  private static List<Cut> cuts(SawnStock stock, Alike sheet, Texts texts) {
+    return CutReplay.of(sheet.piece()).stream().map(step -> cut(stock, step, texts)).toList();
+  }
+
+  private static Cut cut(SawnStock stock, Step step, Texts texts) {
+    return new Cut(
+        step.cut().number(),
+        from(stock, step, texts),
+        direction(step, texts),
+        texts.length(step.cut().fence()),
+        Stream.concat(step.gives().stream(), step.leaves().stream())
+            .map(each -> word(each, step, texts))
+            .collect(Collectors.joining(", ")));
+  }
+
+  /** The piece in hand, in words. */
+  static String from(SawnStock stock, Step step, Texts texts) {
+    return step.of() == 0
+        ? texts.say("layout.whole." + stock.noun())
+        : texts.say("layout.piece", step.of());
+  }
+
+  static String direction(Step step, Texts texts) {
+    return texts.say(step.cut().alongLength() ? "layout.along" : "layout.across");
+  }
+
+  static String word(Result result, Step step, Texts texts) {
+    return switch (result.kind()) {
+      case PART -> result.mark();
+      case PIECE -> texts.say("layout.piece", step.cut().number());
+      case OFFCUT -> texts.say("layout.offcut-word");
+      case WASTE -> texts.say("layout.waste");
+    };
   }
 
   private static List<List<Cut>> columns(List<Cut> cuts) {
@@ -110,13 +202,5 @@ public record Layouts(List<Stock> stocks) {
       columns.add(cuts.subList(from, Math.min(from + height, cuts.size())));
     }
     return columns;
-  }
-
-  private static String bound(SheetPlan plan, Texts texts) {
-    int sheets = plan.sheets().size();
-    if (sheets == plan.lowerBound()) {
-      return texts.say(sheets == 1 ? "layout.one-is-fewest" : "layout.fewest", sheets);
-    }
-    return texts.say("layout.at-least", sheets, plan.lowerBound());
   }
 }

@@ -14,6 +14,11 @@ final class PageBreaks {
     this.atMm = atMm % roomMm;
   }
 
+  /** How far down the page is filled so far. */
+  double atMm() {
+    return atMm;
+  }
+
   /**
    * Whether a block begins a page; one higher than a page runs on over more.
    *

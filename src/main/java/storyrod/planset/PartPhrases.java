@@ -86,6 +86,11 @@ record PartPhrases(Piece piece) {
     return phrases;
   }
 
+  /** Sub-assemblies by their titles. */
+  List<Map<String, Object>> assemblies(Collection<String> names) {
+    return titled(names.stream().map(name -> assembly(name).title()).toList());
+  }
+
   /**
    * Those of some sub-assemblies whose titles end in a number that tells them apart; of one alone
    * its title, if the piece has another with parts of the same titles.

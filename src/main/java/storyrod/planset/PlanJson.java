@@ -7,15 +7,15 @@ import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
 import storyrod.description.About;
 import storyrod.description.Diagnostic;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
-import storyrod.stock.StockPlan.Area;
 import storyrod.stock.StockPlan.HardwareNeed;
 import storyrod.stock.StockPlan.Placed;
-import storyrod.stock.StockPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
 
@@ -198,6 +198,7 @@ final class PlanJson {
 
   private static Map<String, Object> sheet(SheetLayout sheet) {
     Map<String, Object> json = new LinkedHashMap<>();
+    sheet.onHand().ifPresent(name -> json.put("on_hand", name));
     json.put("length_um", sheet.length().toMicrometres());
     json.put("width_um", sheet.width().toMicrometres());
     json.put("placed", sheet.placed().stream().map(PlanJson::placed).toList());

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.SvgWriter;
 import storyrod.piece.Mark;
-import storyrod.stock.StockPlan.SheetPlan;
 import storyrod.words.Words;
 
 /**
@@ -106,15 +105,7 @@ public final class PlanSetWriter {
     set.drawings()
         .steps()
         .forEach((step, drawing) -> drawings.put(StepPages.drawingName(step), drawing));
-    set.stock().layouts().forEach(plan -> putLayouts(set, plan, drawings));
+    drawings.putAll(Layouts.drawings(set));
     return drawings;
-  }
-
-  private static void putLayouts(PlanSet set, SheetPlan plan, Map<String, Drawing> drawings) {
-    int number = 1;
-    for (Drawing drawing :
-        set.drawings().layouts().getOrDefault(plan.stock().name(), java.util.List.of())) {
-      drawings.put(Layouts.drawingName(plan, number++), drawing);
-    }
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
+import storyrod.description.Description.StockKind;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 import storyrod.stock.StockPlan;
@@ -42,7 +43,7 @@ public record Shopping(
     List<Rational> known = costs.stream().flatMap(Optional::stream).toList();
     return new Shopping(
         stock.boards().stream().map(need -> board(need, texts)).toList(),
-        stock.layouts().stream().map(plan -> sheet(plan, texts)).toList(),
+        sheets(stock).filter(plan -> plan.bought() > 0).map(plan -> sheet(plan, texts)).toList(),
         stock.hardware().stream().map(need -> item(need, texts)).toList(),
         known.isEmpty() ? "" : texts.money(known.stream().reduce(Rational.ZERO, Rational::plus)),
         known.size() == costs.size());
@@ -51,10 +52,15 @@ public record Shopping(
   private static List<Optional<Rational>> costs(StockPlan stock) {
     return Stream.of(
             stock.boards().stream().map(BoardNeed::cost),
-            stock.layouts().stream().map(SheetPlan::cost),
+            sheets(stock).map(SheetPlan::cost),
             stock.hardware().stream().map(HardwareNeed::cost))
         .flatMap(costs -> costs)
         .toList();
+  }
+
+  /** The layouts of sheets; what boards cost stands with the boards. */
+  static Stream<SheetPlan> sheets(StockPlan stock) {
+    return stock.layouts().stream().filter(plan -> plan.stock().kind() == StockKind.SHEET);
   }
 
   private static Board board(BoardNeed need, Texts texts) {
@@ -80,7 +86,7 @@ public record Shopping(
     return new Sheet(
         texts.stock(plan.stock()),
         size(plan.stock(), texts),
-        plan.sheets().size(),
+        plan.bought(),
         cost(plan.cost(), texts));
   }
 

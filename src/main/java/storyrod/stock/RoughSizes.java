@@ -2,10 +2,7 @@ package storyrod.stock;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.description.Description.Price;
-import storyrod.description.Description.PriceUnit;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.ShopEntry;
@@ -15,6 +12,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan.BoardNeed;
 import storyrod.stock.StockPlan.RoughPart;
+import storyrod.stock.StockPlan.SheetPlan;
 
 /** The sizes to which parts are sawn before they are milled, and the boards that takes. */
 final class RoughSizes {
@@ -57,13 +55,17 @@ final class RoughSizes {
   }
 
   /** The boards of each solid stock in use, in the order of the description. */
-  List<BoardNeed> boards() {
+  List<BoardNeed> boards(List<SheetPlan> layouts) {
     List<BoardNeed> needs = new ArrayList<>();
     for (StockEntry stock : piece.description().stock().values()) {
       Rational net = net(stock);
       if (stock.kind() == StockKind.SOLID && net.signum() > 0) {
-        Rational toBuy = BoardFeet.toBuy(net, shop.wastePercent());
-        needs.add(new BoardNeed(stock, net, toBuy, shop.wastePercent(), cost(stock, toBuy)));
+        needs.add(
+            layouts.stream()
+                .filter(plan -> plan.stock().name().equals(stock.name()))
+                .findFirst()
+                .map(plan -> new BoardUse(piece, plan, net).need())
+                .orElseGet(() -> BoardUse.estimated(stock, net, net, shop.wastePercent())));
       }
     }
     return needs;
@@ -80,13 +82,5 @@ final class RoughSizes {
   private static Rational boardFeet(RoughPart part) {
     return BoardFeet.of(part.length(), part.width(), part.thickness())
         .times(Rational.of(part.count(), 1));
-  }
-
-  private static Optional<Rational> cost(StockEntry stock, Rational boardFeet) {
-    return stock
-        .price()
-        .filter(price -> price.per() == PriceUnit.BOARD_FOOT)
-        .map(Price::amount)
-        .map(boardFeet::times);
   }
 }

@@ -3,8 +3,11 @@ package storyrod.stock;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.StockEntry;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
+import storyrod.piece.Part;
 
 /**
  * What the parts are sawn from and what has to be bought.
@@ -36,33 +39,66 @@ public record StockPlan(
    * The boards of one solid stock.
    *
    * @param net board feet of the rough parts
-   * @param toBuy board feet with the waste that the shop allows for, rounded up to a tenth
-   * @param wastePercent the allowance
+   * @param toBuy board feet to buy: of the boards that the layout takes, where boards have a size;
+   *     else of what the boards on hand do not give, with the waste that the shop allows for,
+   *     rounded up to a tenth
+   * @param wastePercent what the layout wastes in truth, or the allowance
+   * @param boards how many usual boards that is, where they have a size
    */
   public record BoardNeed(
-      StockEntry stock, Rational net, Rational toBuy, int wastePercent, Optional<Rational> cost) {}
+      StockEntry stock,
+      Rational net,
+      Rational toBuy,
+      int wastePercent,
+      Optional<Integer> boards,
+      Optional<Rational> cost) {}
 
   /**
-   * The layout of one sheet stock.
+   * The layout of one stock: sheets, or boards where their sizes are known.
    *
    * @param sheets in the order in which they are cut
-   * @param lowerBound the fewest sheets that any layout can use
+   * @param missing what neither the pieces on hand nor those that can be bought give
+   * @param lowerBound the fewest pieces that have to be bought for any layout
+   * @param cost of what is bought
    */
   public record SheetPlan(
-      StockEntry stock, List<SheetLayout> sheets, int lowerBound, Optional<Rational> cost) {
+      StockEntry stock,
+      List<SheetLayout> sheets,
+      List<Missing> missing,
+      int lowerBound,
+      Optional<Rational> cost) {
     public SheetPlan {
       sheets = List.copyOf(sheets);
+      missing = List.copyOf(missing);
+    }
+
+    /** How many pieces have to be bought. */
+    public int bought() {
+      return (int) sheets.stream().filter(each -> each.onHand().isEmpty()).count();
     }
   }
 
   /**
-   * One sheet: x runs along its length (the face grain), y across, both from one corner of the
-   * whole sheet.
+   * A blank that no piece gives.
    *
+   * @param fits whether some piece is large enough, were there more of it
+   */
+  public record Missing(Part part, Length length, Length width, boolean fits) {}
+
+  /**
+   * One sheet or board: x runs along its length (the face grain), y across, both from one corner of
+   * the whole of it.
+   *
+   * @param onHand the name of what it is, if it is there already
    * @param cuts in the order in which they are made
    */
   public record SheetLayout(
-      Length length, Length width, List<Placed> placed, List<SawCut> cuts, List<Area> offcuts) {
+      Optional<String> onHand,
+      Length length,
+      Length width,
+      List<Placed> placed,
+      List<SawCut> cuts,
+      List<Area> offcuts) {
     public SheetLayout {
       placed = List.copyOf(placed);
       cuts = List.copyOf(cuts);
@@ -70,25 +106,14 @@ public record StockPlan(
     }
   }
 
-  /** A rectangle of a sheet. */
-  public record Area(Length x, Length y, Length length, Length width) {}
-
-  /** A part's blank on a sheet; {@code turned} if its own length runs across the sheet's. */
-  public record Placed(String mark, String part, Area area, boolean turned) {}
-
   /**
-   * A cut right across the piece of the sheet that is left, one kerf wide.
+   * A part's blank on a sheet or board.
    *
-   * @param alongLength whether the saw runs along the sheet's length
-   * @param at the side of the kerf nearer the sheet's corner, as x or y; below zero where a trim is
-   *     narrower than the blade
-   * @param from where the cut starts along its own direction
-   * @param to where it ends
-   * @param fence the distance from the piece's own edge to the kerf, for the saw's fence: from the
-   *     near edge, but from the far edge where a near edge is trimmed
+   * @param stave which of its staves it is, where it is glued up from several
+   * @param turned if its own length runs across the sheet's
    */
-  public record SawCut(
-      int number, boolean alongLength, Length at, Length from, Length to, Length fence) {}
+  public record Placed(
+      String mark, String part, Optional<Integer> stave, Area area, boolean turned) {}
 
   /**
    * An item of hardware.

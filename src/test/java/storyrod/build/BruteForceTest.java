@@ -4,9 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan.Step;
 import storyrod.description.Diagnostics;
@@ -15,7 +19,7 @@ import storyrod.geometry.Face;
 
 /**
  * Random puzzles of a few pieces cut from a small cube, solved a second way: every order of putting
- * them in is tried, and each move is replayed cube by cube on a grid.
+ * them in, singly and in groups, is tried, and each move is replayed cube by cube on a grid.
  */
 class BruteForceTest {
   private static final int SIDE = 3;
@@ -111,53 +115,82 @@ class BruteForceTest {
     return true;
   }
 
-  private static boolean isSolvable(int[][][] owner, List<Integer> standing) {
-    for (int next = 0; next < PIECES; next++) {
-      int piece = next;
+  /** Whether some pieces can be parted, one from the others or group from group, down to single. */
+  private static boolean isSolvable(int[][][] owner, int pieces, boolean inGroups) {
+    if (Integer.bitCount(pieces) == 1) {
+      return true;
+    }
+    for (int some = (pieces - 1) & pieces; some > 0; some = (some - 1) & pieces) {
+      int out = some;
       boolean fits =
-          !standing.contains(next)
-              && (standing.isEmpty()
-                  || List.of(Face.values()).stream()
-                      .anyMatch(way -> leaves(owner, piece, standing, way)));
-      if (fits) {
-        List<Integer> more = new ArrayList<>(standing);
-        more.add(next);
-        if (more.size() == PIECES || isSolvable(owner, more)) {
-          return true;
-        }
+          (inGroups || Integer.bitCount(out) == 1)
+              && List.of(Face.values()).stream()
+                  .anyMatch(way -> leaves(owner, list(out), list(pieces & ~out), way));
+      if (fits && isSolvable(owner, out, inGroups) && isSolvable(owner, pieces & ~out, inGroups)) {
+        return true;
       }
     }
     return false;
   }
 
+  private static List<Integer> list(int pieces) {
+    return IntStream.range(0, PIECES).filter(i -> (pieces >> i & 1) == 1).boxed().toList();
+  }
+
+  private static boolean leaves(
+      int[][][] owner, List<Integer> pieces, List<Integer> standing, Face way) {
+    return pieces.stream().allMatch(piece -> leaves(owner, piece, standing, way));
+  }
+
+  /** Plays the plan again; what has been put together is kept as one set of pieces. */
   private static void assertReplays(int[][][] owner, BuildPlan plan) {
-    List<Integer> standing = new ArrayList<>();
+    Map<String, List<Integer>> built = new LinkedHashMap<>();
     for (Step step : plan.steps()) {
       for (Operation operation : step.operations()) {
         if (operation.verb() == Verb.FIT) {
-          int piece = Integer.parseInt(operation.target().substring(1));
+          List<Integer> moving = pieces(operation);
+          List<Integer> standing =
+              built.computeIfAbsent(level(plan, operation.target()), level -> new ArrayList<>());
           assertTrue(
               standing.isEmpty()
-                  || leaves(owner, piece, standing, step.enters().orElseThrow().opposite()),
+                  || leaves(owner, moving, standing, step.enters().orElseThrow().opposite()),
               () -> operation.name() + " into " + standing);
-          standing.add(piece);
+          standing.addAll(moving);
         }
       }
     }
-    assertEquals(PIECES, standing.size());
+    assertEquals(PIECES, built.get("").size());
+  }
+
+  private static List<Integer> pieces(Operation operation) {
+    return operation.parts().stream().map(part -> Integer.parseInt(part.substring(1))).toList();
+  }
+
+  /** The least group that a unit goes into, by its name. */
+  private static String level(BuildPlan plan, String unit) {
+    return plan.steps().stream()
+        .flatMap(step -> step.operations().stream())
+        .map(Operation::target)
+        .filter(group -> !group.equals(unit) && ("+" + group + "+").contains("+" + unit + "+"))
+        .min(Comparator.comparingInt(String::length))
+        .orElse("");
   }
 
   @Test
   void planExistsExactlyWhereSomeOrderDoesAndReplaysWithoutCollision() {
     Random random = new Random(20261125);
+    int all = (1 << PIECES) - 1;
     int solvable = 0;
-    for (int i = 0; i < 150; i++) {
+    int onlyInGroups = 0;
+    for (int i = 0; i < 250; i++) {
       int[][][] owner = puzzle(random);
       Optional<BuildPlan> plan = Planner.plan(described(owner).piece(), new Diagnostics());
-      assertEquals(isSolvable(owner, List.of()), plan.isPresent(), "puzzle " + i);
+      assertEquals(isSolvable(owner, all, true), plan.isPresent(), "puzzle " + i);
       plan.ifPresent(found -> assertReplays(owner, found));
       solvable += plan.isPresent() ? 1 : 0;
+      onlyInGroups += plan.isPresent() && !isSolvable(owner, all, false) ? 1 : 0;
     }
-    assertTrue(solvable > 10 && solvable < 140, "both kinds must come up: " + solvable);
+    assertTrue(solvable > 10 && solvable < 240, "both kinds must come up: " + solvable);
+    assertTrue(onlyInGroups > 0, "some must need groups");
   }
 }

@@ -78,6 +78,45 @@ class TenonBuildTest {
         settings.stream().map(Setting::value).toList());
   }
 
+  private static final String HAUNCHED =
+      ONE_RAIL.replace("thickness: 7,", "thickness: 7, haunch: top, haunch-width: 24,");
+
+  /** 6 off the lower edge; at the upper one a haunch of 24, as long as the tenon is thick. */
+  @Test
+  void theSawLeavesTheHaunchStanding() {
+    Step step = step(plan(HAUNCHED), "cut rail", "tenon");
+    List<Setting> settings = step.settings();
+    assertEquals(
+        List.of(
+            "tenon-thickness",
+            "tenon-length",
+            "cheek-each",
+            "shoulder-bottom",
+            "haunch-top",
+            "haunch-length"),
+        settings.stream().map(Setting::key).toList());
+    assertEquals(Length.mm(6), settings.get(3).value());
+    assertEquals(Length.mm(24), settings.get(4).value());
+    assertEquals(Length.mm(7), settings.get(5).value());
+  }
+
+  /** Three more minutes for each rail. */
+  @Test
+  void aHaunchTakesTime() {
+    assertEquals(
+        step(plan(ONE_RAIL), "cut rail", "tenon").minutes() + 3,
+        step(plan(HAUNCHED), "cut rail", "tenon").minutes());
+  }
+
+  @Test
+  void socketsAreCutAfterTheirMortisesAndBeforeTheTenons() {
+    BuildPlan plan = plan(HAUNCHED);
+    int mortises = step(plan, "cut left-leg", "mortise").number();
+    int sockets = step(plan, "cut left-leg", "haunch socket").number();
+    int tenons = step(plan, "cut rail", "tenon").number();
+    assertTrue(mortises < sockets && sockets < tenons, mortises + ", " + sockets + ", " + tenons);
+  }
+
   /** The mortise begins 5 + 6.5 mm from either face of the leg's 30. */
   @Test
   void theMortisesGuideIsSetFromTheNearerFace() {

@@ -26,6 +26,37 @@ class TenonChecksTest {
     assertCodes(List.of(), FRAME);
   }
 
+  /** 90 less a shoulder of 6 is 84: half of it is 42; half of the tenon's 25 is 12.5. */
+  @Test
+  void aHaunchWiderThanItsTenonOrDeeperThanHalfOfItIsAWarning() {
+    String haunched =
+        FRAME.replace("glue: yes", "haunch: top, haunch-width: 42, haunch-depth: 12.5, glue: yes");
+    assertCodes(List.of(), haunched);
+    assertCodes(List.of("haunch-size"), haunched.replace("haunch-width: 42", "haunch-width: 42.1"));
+    assertCodes(List.of("haunch-size"), haunched.replace("12.5", "12.6"));
+  }
+
+  /** A groove for a panel of 6 mm, 10 deep, runs past the mortise to the end of the leg. */
+  @Test
+  void aHaunchThatDoesNotFillItsGrooveIsAWarning() {
+    String grooved =
+        FRAME
+            .replace(
+                "joints:\n",
+                """
+                  panel: {stock: ply6, x: leg.right to 350, y: 7 to 13, z: 0 to 300, grain: z}
+                joints:
+                  - groove: {end: panel.left, into: leg, depth: 10, glue: yes}
+                """)
+            .replace(
+                "thickness: 7, glue: yes",
+                "thickness: 6, haunch: top, haunch-depth: 10, glue: yes");
+    assertCodes(List.of(), grooved);
+    assertCodes(
+        List.of("haunch-in-groove"), grooved.replace("haunch-depth: 10", "haunch-depth: 9.9"));
+    assertCodes(List.of(), grooved.replace("haunch-depth: 10", "haunch-depth: 10.1"));
+  }
+
   /** A quarter of 20 mm is 5, a half is 10. */
   @Test
   void aTenonOutsideAQuarterToAHalfOfTheThicknessIsAWarning() {

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Operation;
 import storyrod.description.Diagnostic;
 import storyrod.description.DiagnosticPrinter;
 import storyrod.description.Diagnostics;
@@ -95,11 +96,18 @@ class TablesTest {
   }
 
   @Test
-  void bothLongApronsAreGluedInOneStepBeforeTheOtherEnd() {
+  void bothLongApronsAndTheEndsAreGluedInOneStepOneAfterTheOther() {
     Pipeline.Planned table = planned(project("dining-table"));
     int aprons = step(table, "fit frame.front-apron");
     assertEquals(aprons, step(table, "fit frame.back-apron"));
-    assertEquals(aprons + 1, step(table, "fit frame.right-end"));
+    assertEquals(aprons, step(table, "fit frame.right-end"));
+    List<List<String>> tiers =
+        table.build().steps().get(aprons - 1).tiers().stream()
+            .map(tier -> tier.stream().map(Operation::target).toList())
+            .toList();
+    assertEquals(
+        List.of(List.of("frame.front-apron", "frame.back-apron"), List.of("frame.right-end")),
+        tiers);
   }
 
   @Test

@@ -262,12 +262,12 @@ final class Bench {
   }
 
   private void add(String target, List<String> names, List<String> standing, Face enters) {
-    Operation fit = new Operation(Verb.FIT, target, names, List.of(), List.of(), List.of(), 5, 0);
+    List<Operation> fits = standing.isEmpty() ? toEachOther(names) : List.of(fit(target, names));
     steps.add(
         new Step(
             steps.size() + 1,
             new Stage("fitting", Optional.empty()),
-            List.of(fit),
+            fits,
             names,
             standing,
             Optional.of(enters),
@@ -278,6 +278,25 @@ final class Bench {
             List.of(),
             5,
             0));
+  }
+
+  /** The first comes to the others, which lie ready. */
+  private List<Operation> toEachOther(List<String> names) {
+    List<Operation> fits = new ArrayList<>();
+    names.forEach(name -> fits.add(fit(name, List.of(name))));
+    List<Joint> closed =
+        joints.stream()
+            .filter(joint -> names.contains(joint.first()) && names.contains(joint.second()))
+            .toList();
+    Operation first = fits.getFirst();
+    fits.set(
+        0,
+        new Operation(Verb.FIT, first.target(), first.parts(), List.of(), closed, List.of(), 5, 0));
+    return fits;
+  }
+
+  private static Operation fit(String target, List<String> names) {
+    return new Operation(Verb.FIT, target, names, List.of(), List.of(), List.of(), 5, 0);
   }
 
   private void add(String markAndName, Box box, Box... cuts) {

@@ -1,10 +1,11 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.Optional;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
-import storyrod.stock.StockPlan.Area;
 import storyrod.stock.StockPlan.Placed;
-import storyrod.stock.StockPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 
 /** A hand-made layout of a sheet of 96 x 48 in with a kerf of 1/8 in, trimmed by 1/4 in. */
@@ -13,6 +14,7 @@ final class BenchSheets {
 
   static SheetLayout one() {
     return new SheetLayout(
+        Optional.empty(),
         Length.inches(96),
         Length.inches(48),
         placed(),
@@ -30,12 +32,12 @@ final class BenchSheets {
 
   private static List<Placed> placed() {
     return List.of(
-        new Placed("B", "bottom", area(0.25, 0.25, 51.75, 15.75), false),
-        new Placed("A", "left-side", area(0.25, 16.125, 15.5, 15.75), false),
-        new Placed("H", "panel", area(15.875, 16.125, 30, 17.875), false),
-        new Placed("D", "drawer.left-side", area(46, 16.125, 14, 9), false),
-        new Placed("G", "stretcher", area(60.125, 16.125, 3, 31.625), true),
-        new Placed("K", "post", area(63.25, 16.125, 1.5, 31.625), true));
+        new Placed("B", "bottom", Optional.empty(), area(0.25, 0.25, 51.75, 15.75), false),
+        new Placed("A", "left-side", Optional.empty(), area(0.25, 16.125, 15.5, 15.75), false),
+        new Placed("H", "panel", Optional.empty(), area(15.875, 16.125, 30, 17.875), false),
+        new Placed("D", "drawer.left-side", Optional.empty(), area(46, 16.125, 14, 9), false),
+        new Placed("G", "stretcher", Optional.empty(), area(60.125, 16.125, 3, 31.625), true),
+        new Placed("K", "post", Optional.empty(), area(63.25, 16.125, 1.5, 31.625), true));
   }
 
   private static SawCut cut(int number, boolean along, double at, double from, double to) {

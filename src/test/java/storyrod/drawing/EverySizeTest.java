@@ -52,9 +52,16 @@ class EverySizeTest {
       }
       case Cut.Tenon t -> {
         for (Axis axis : Axis.values()) {
-          addRange(t.tenon().on(axis), part.box().on(axis), lengths);
+          if (t.haunch().filter(each -> each.side().axis() == axis).isPresent()) {
+            lengths.add(t.tenon().size(axis));
+          } else {
+            addRange(t.tenon().on(axis), part.box().on(axis), lengths);
+          }
         }
-        words.add(t.term());
+        t.haunch()
+            .ifPresent(
+                each -> lengths.addAll(List.of(each.width(), each.box().size(t.from().axis()))));
+        words.add(t.haunch().isPresent() ? "haunched " + t.term() : t.term());
       }
       case Cut.Holes h -> {
         for (Axis axis : Axis.values()) {

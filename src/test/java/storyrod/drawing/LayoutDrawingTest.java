@@ -13,7 +13,11 @@ import storyrod.stock.StockPlan.SheetLayout;
 
 class LayoutDrawingTest {
   private static final Drawing DRAWING =
-      LayoutDrawing.draw(BenchSheets.one(), BenchParts.inInches(), new Size(180, 120));
+      draw(BenchSheets.one(), BenchParts.inInches(), new Size(180, 120));
+
+  private static Drawing draw(SheetLayout sheet, Piece piece, Size area) {
+    return LayoutDrawing.draw(SawnPiece.of(sheet, piece), piece.description().format(), area);
+  }
 
   @Test
   void textsLieApartAndOnThePaper() {
@@ -33,7 +37,7 @@ class LayoutDrawingTest {
   void onTheSheetsOfTheBenchEveryCutHasItsNumberAndTextsLieApart() {
     Piece piece = WindowBench.piece();
     for (SheetLayout sheet : WindowBench.sheets(piece)) {
-      Drawing drawing = LayoutDrawing.draw(sheet, piece, WindowBench.LAYOUT_AREA);
+      Drawing drawing = draw(sheet, piece, WindowBench.LAYOUT_AREA);
       assertEquals(List.of(), Clean.textFaults(drawing));
       List<String> texts = Painter.texts(drawing).stream().map(PlacedText::text).toList();
       sheet.cuts().forEach(cut -> assertTrue(texts.contains("" + cut.number()), texts.toString()));
@@ -47,7 +51,7 @@ class LayoutDrawingTest {
     Piece piece = WindowBench.piece();
     Size small = new Size(90, 50);
     for (SheetLayout sheet : WindowBench.sheets(piece)) {
-      Drawing drawing = LayoutDrawing.draw(sheet, piece, small);
+      Drawing drawing = draw(sheet, piece, small);
       assertEquals(List.of(), Clean.textFaults(drawing));
       List<String> texts = Painter.texts(drawing).stream().map(PlacedText::text).toList();
       sheet.cuts().forEach(cut -> assertTrue(texts.contains("" + cut.number()), texts.toString()));
@@ -93,8 +97,7 @@ class LayoutDrawingTest {
 
   @Test
   void twoRunsGiveEqualText() {
-    Drawing again =
-        LayoutDrawing.draw(BenchSheets.one(), BenchParts.inInches(), new Size(180, 120));
+    Drawing again = draw(BenchSheets.one(), BenchParts.inInches(), new Size(180, 120));
     assertEquals(SvgWriter.write(DRAWING), SvgWriter.write(again));
   }
 }

@@ -40,6 +40,10 @@ final class PartDrawings {
       Piece piece = TenonDrawingTest.piece(project);
       piece.marks().forEach(mark -> samples.put(project + " " + mark.mark(), sample(piece, mark)));
     }
+    Piece haunched = HaunchDrawingTest.piece();
+    haunched
+        .marks()
+        .forEach(mark -> samples.put("haunched " + mark.mark(), sample(haunched, mark)));
     return samples;
   }
 

@@ -13,6 +13,8 @@ final class RandomCorners {
           new Maker("box-joint", RandomCorners::boxJoint),
           new Maker("dovetail", RandomCorners::dovetail),
           new Maker("tenon", RandomCorners::tenon),
+          new Maker("tenon", RandomCorners::haunched),
+          new Maker("tenon", RandomCorners::haunchedInAGroove),
           new Maker("tongue", RandomCorners::tongue));
 
   private RandomCorners() {}
@@ -75,6 +77,49 @@ final class RandomCorners {
                 RandomJoints.mm(random, 1, 20),
                 RandomJoints.mm(random, 0, 14)),
         Face.RIGHT);
+  }
+
+  /** A haunch of {@code LONG} at the end of the post, or some way from it. */
+  private static Sample haunched(Random random) {
+    boolean top = random.nextBoolean();
+    String depth = RandomJoints.mm(random, 10, 48.4);
+    return new Sample(
+            """
+            parts:
+              post: {stock: odd, x: 0 to 50, y: 0 to 30, z: 0 to 400, grain: z}
+              rail: {stock: ash, x: post.right + GAP to 300, y: 5 to 25, z: %s, grain: x}
+            joints:
+              - tenon: {end: rail.left, into: post, depth: %s, thickness: %s, shoulder: %s, haunch: %s, haunch-depth: LONG%s}
+            """
+                .formatted(
+                    top ? "330 to 400 - " + random.nextInt(12) : random.nextInt(12) + " to 60",
+                    depth,
+                    RandomJoints.mm(random, 1, 20),
+                    RandomJoints.mm(random, 0, 14),
+                    top ? "top" : "bottom",
+                    random.nextBoolean()
+                        ? ", haunch-width: " + RandomJoints.mm(random, 1, 30)
+                        : ""),
+            Face.RIGHT)
+        .withLength(RandomJoints.mm(random, 1, 9.9), Double.parseDouble(depth));
+  }
+
+  /** A panel lies in the same groove, less deep than the haunch or deeper. */
+  private static Sample haunchedInAGroove(Random random) {
+    String depth = RandomJoints.mm(random, 16, 48.4);
+    return new Sample(
+            """
+            parts:
+              post: {stock: odd, x: 0 to 50, y: 0 to 30, z: 0 to 400, grain: z}
+              rail: {stock: ash, x: post.right + GAP to 300, y: 5 to 25, z: 330 to 400, grain: x}
+              panel: {stock: ply6, x: post.right to 300, y: 12 to 18, z: 100 to 330, grain: z}
+            joints:
+              - groove: {end: panel.left, into: post, depth: %s}
+              - tenon: {end: rail.left, into: post, depth: %s, thickness: 6, haunch: top, haunch-depth: LONG}
+            """
+                .formatted(RandomJoints.mm(random, 4, 15), depth),
+            Face.RIGHT)
+        .withLength(RandomJoints.mm(random, 1, 15.9), Double.parseDouble(depth));
   }
 
   private static Sample tongue(Random random) {

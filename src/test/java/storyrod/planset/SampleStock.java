@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.StockKind;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 import storyrod.piece.Piece;
@@ -39,10 +41,11 @@ final class SampleStock {
                 Rational.of(new BigDecimal("8.53")),
                 Rational.of(new BigDecimal("10.3")),
                 20,
+                Optional.empty(),
                 Optional.of(Rational.of(new BigDecimal("80.34"))))),
         List.of(
             new StockPlan.SheetPlan(
-                Sample.ply(), List.of(sheet()), 1, Optional.of(Rational.of(92, 1)))),
+                Sample.ply(), List.of(sheet()), List.of(), 1, Optional.of(Rational.of(92, 1)))),
         List.of(
             new StockPlan.HardwareNeed(
                 "screw", "Wood screw #8 x 1 3/4 in", 6, 1, 20, Optional.empty()),
@@ -58,13 +61,14 @@ final class SampleStock {
   private static StockPlan.SheetLayout sheet() {
     List<StockPlan.Placed> placed =
         List.of(
-            new StockPlan.Placed("A", "left-side", area(0, Sample.TALL), false),
-            new StockPlan.Placed("A", "right-side", area(29, Sample.TALL), false),
-            new StockPlan.Placed("B", "bottom", area(58, Length.inches(37)), false));
-    List<StockPlan.SawCut> cuts = new ArrayList<>();
+            new StockPlan.Placed("A", "left-side", Optional.empty(), area(0, Sample.TALL), false),
+            new StockPlan.Placed("A", "right-side", Optional.empty(), area(29, Sample.TALL), false),
+            new StockPlan.Placed(
+                "B", "bottom", Optional.empty(), area(58, Length.inches(37)), false));
+    List<SawCut> cuts = new ArrayList<>();
     for (int i = 1; i <= 7; i++) {
       cuts.add(
-          new StockPlan.SawCut(
+          new SawCut(
               i,
               i % 3 == 1,
               Length.inches(5 * i),
@@ -73,16 +77,15 @@ final class SampleStock {
               Length.inch(31 + 9 * i, 2)));
     }
     return new StockPlan.SheetLayout(
+        Optional.empty(),
         Length.inches(96),
         Length.inches(48),
         placed,
         cuts,
-        List.of(
-            new StockPlan.Area(
-                Length.ZERO, Length.inches(16), Length.inches(96), Length.inches(32))));
+        List.of(new Area(Length.ZERO, Length.inches(16), Length.inches(96), Length.inches(32))));
   }
 
-  private static StockPlan.Area area(long x, Length length) {
-    return new StockPlan.Area(Length.inches(x), Length.ZERO, length, Sample.DEEP);
+  private static Area area(long x, Length length) {
+    return new Area(Length.inches(x), Length.ZERO, length, Sample.DEEP);
   }
 }

@@ -34,11 +34,12 @@ class StepWriterTest {
 
   @Test
   void sidesAreGluedToTheBottomByNameAndMark() {
-    StepText text = titled("Glue the left side to the bottom");
-    assertTrue(text.sentences().contains("Push the left side (A) home."), text::toString);
+    StepText text = titled("Glue the bottom and the right side to the left side");
+    List<String> pushed = text.sentences().stream().filter(s -> s.startsWith("Push ")).toList();
+    assertEquals(List.of("Push the bottom (B) home.", "Push the right side (A) home."), pushed);
     assertTrue(
         text.sentences()
-            .contains("Brush a thin coat of glue into the dado and on the end that goes in."),
+            .contains("Brush a thin coat of glue into the dados and on the ends that go in."),
         text::toString);
     assertEquals("1 h", text.waiting());
   }
@@ -47,7 +48,7 @@ class StepWriterTest {
   void equalPartsAreSpokenOfTogether() {
     titled("Glue the feet to the bottom");
     titled("Glue the shelf edges to the shelves");
-    titled("Glue the middle stiles to the top rail");
+    titled("Glue the middle stiles and the bottom rail to the top rail");
   }
 
   @Test
@@ -82,15 +83,20 @@ class StepWriterTest {
 
   @Test
   void partThatNothingHoldsIsMarkedFromBothEndsInOneSentence() {
-    StepText text = titled("Glue the middle stiles to the top rail");
+    StepText text = titled("Glue the middle stiles and the bottom rail to the top rail");
     List<String> marked = text.sentences().stream().filter(s -> s.startsWith("Mark")).toList();
     assertEquals(
         List.of(
             "Mark the place of the two middle stiles (K) on the top rail (I):"
+                + " 14 7/16 in from each end to the nearer side.",
+            "Mark the place of the two middle stiles (K) on the bottom rail (J):"
                 + " 14 7/16 in from each end to the nearer side."),
         marked);
     assertEquals(
-        List.of(new StepText.SettingText("From each end", "I", "14 7/16 in")), text.settings());
+        List.of(
+            new StepText.SettingText("From each end", "I", "14 7/16 in"),
+            new StepText.SettingText("From each end", "J", "14 7/16 in")),
+        text.settings().subList(0, 2));
   }
 
   @Test
@@ -136,7 +142,10 @@ class StepWriterTest {
 
   @Test
   void oneOfTwoPartsOfOneNameIsToldByItsPlace() {
-    titled("Glue the left drawer side to the drawer box front");
+    assertTrue(
+        titled("Glue up the drawer")
+            .sentences()
+            .contains("Lay the left drawer side (N) ready with its joints in reach."));
   }
 
   @Test

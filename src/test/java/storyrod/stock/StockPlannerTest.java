@@ -9,13 +9,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
-import storyrod.stock.StockPlan.Area;
 import storyrod.stock.StockPlan.BoardNeed;
 import storyrod.stock.StockPlan.HardwareNeed;
 import storyrod.stock.StockPlan.RoughPart;
-import storyrod.stock.StockPlan.SawCut;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
 

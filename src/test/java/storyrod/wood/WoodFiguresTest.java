@@ -80,7 +80,8 @@ class WoodFiguresTest {
   }
 
   private static void assertFourDigits(double expected, double found, String id) {
-    assertEquals(expected, found, Math.abs(expected) * 5e-4, id);
+    double digit = Math.pow(10, Math.floor(Math.log10(Math.abs(expected))) - 3);
+    assertEquals(expected, found, 0.501 * digit, id);
   }
 
   @Test

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
-import storyrod.build.DryFits;
 import storyrod.build.Late;
 import storyrod.build.Operation;
 import storyrod.build.Placing;
@@ -13,7 +12,6 @@ import storyrod.build.Traits;
 import storyrod.build.Unit;
 import storyrod.build.Verb;
 import storyrod.description.Description.ItemKind;
-import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -78,18 +76,13 @@ public record Job(
 
   /** Whether a unit goes into a sub-assembly that is one unit of a dry fit. */
   boolean isBuiltIntoDry(Unit unit, Operation dry) {
-    String level = unit.level();
-    boolean isInside =
-        DryFits.target(Unit.PIECE).equals(dry.target()) || nesting().isIn(level, dry.target());
-    return isInside
-        && !level.equals(Unit.PIECE)
-        && !level.equals(dry.target())
-        && !isLate(unit)
-        && dry.parts().containsAll(unit.partNames());
-  }
-
-  private Nesting nesting() {
-    return Nesting.of(piece);
+    return !unit.level().equals(Unit.PIECE)
+        && !unit.level().equals(dry.target())
+        && placings.stream()
+            .map(Placing::unit)
+            .filter(each -> each.level().equals(unit.level()) && !isLate(each))
+            .allMatch(each -> dry.parts().containsAll(each.partNames()))
+        && !isLate(unit);
   }
 
   /** What an operation mounts. */

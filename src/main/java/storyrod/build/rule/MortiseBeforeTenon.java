@@ -15,7 +15,8 @@ import storyrod.piece.Piece;
  */
 public final class MortiseBeforeTenon implements Rule {
   private static final String KEY = "mortise-before-tenon";
-  private static final List<String> TAKING = List.of("mortise", "groove", "lid groove");
+  private static final List<String> TAKING =
+      List.of("mortise", Cut.Trench.HAUNCH_SOCKET, "groove", "lid groove");
 
   @Override
   public String key() {

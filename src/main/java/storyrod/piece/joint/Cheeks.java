@@ -14,6 +14,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Haunch;
 import storyrod.piece.Meeting;
 
 /** Where a tenon or a tongue lies in the thickness of its part, and what can be wrong with that. */
@@ -49,12 +50,18 @@ final class Cheeks {
 
   /** The end of the part cut down to it. */
   static Cut.Tenon cut(Meeting meeting, Box tenon) {
+    return cut(meeting, tenon, Optional.empty());
+  }
+
+  /** The same with a haunch left beside it. */
+  static Cut.Tenon cut(Meeting meeting, Box tenon, Optional<Haunch> haunch) {
     Range reach = tenon.on(meeting.axis());
     return new Cut.Tenon(
         meeting.entry().kind(),
         meeting.face(),
         meeting.first().box().with(meeting.axis(), reach),
         tenon,
+        haunch,
         Optional.of(meeting.second().name()),
         meeting.entry().at());
   }

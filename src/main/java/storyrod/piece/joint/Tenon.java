@@ -17,6 +17,7 @@ import storyrod.measure.Unit;
 import storyrod.piece.Blank;
 import storyrod.piece.Cut;
 import storyrod.piece.Extension;
+import storyrod.piece.Haunch;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.JointType;
@@ -53,6 +54,9 @@ public final class Tenon implements JointType {
                   "top-shoulder",
                   new ValueType.LengthValue(true),
                   "What is cut away at the top edge, where that differs."),
+              TenonHaunch.SIDE,
+              TenonHaunch.DEPTH,
+              TenonHaunch.WIDTH,
               JointKeys.GLUE));
 
   @Override
@@ -80,18 +84,32 @@ public final class Tenon implements JointType {
     List<Diagnostic> faults = new ArrayList<>(Cheeks.faults(meeting));
     faults.addAll(depthFaults(meeting));
     if (faults.isEmpty()) {
+      faults.addAll(haunchFaults(meeting));
+    }
+    if (faults.isEmpty()) {
       faults.addAll(shoulderFaults(meeting));
     }
     List<CutIn> cuts = new ArrayList<>();
     if (faults.isEmpty()) {
       Box tenon = tenon(meeting);
       Cut.Trench mortise = mortise(meeting, tenon);
+      TenonHaunch haunched = new TenonHaunch(meeting);
+      Optional<Haunch> haunch = haunched.beside(tenon);
       faults.addAll(outsideFaults(meeting, mortise));
+      haunch.ifPresent(each -> faults.addAll(haunched.outsideFaults(each)));
       cuts.add(new CutIn(meeting.second().name(), mortise));
-      cuts.add(new CutIn(meeting.first().name(), Cheeks.cut(meeting, tenon)));
+      haunch.ifPresent(each -> cuts.add(new CutIn(meeting.second().name(), haunched.socket(each))));
+      cuts.add(new CutIn(meeting.first().name(), Cheeks.cut(meeting, tenon, haunch)));
     }
     boolean glued = meeting.entry().yes("glue", false);
     return new JointEffect(cuts, JointKeys.plain(meeting, glued), faults);
+  }
+
+  private static List<Diagnostic> haunchFaults(Meeting meeting) {
+    Length reach = reach(meeting.entry(), meeting.second());
+    TenonHaunch haunch = new TenonHaunch(meeting);
+    int side = haunch.isAt(Face.of(width(meeting), 1)) ? 1 : -1;
+    return haunch.faults(reach, plainShoulder(meeting, -side));
   }
 
   private static Box tenon(Meeting meeting) {
@@ -116,7 +134,15 @@ public final class Tenon implements JointType {
     return Axis.other(meeting.axis(), meeting.first().thickness());
   }
 
+  /** How far the tenon is set in at one edge: by its haunch, if that is there. */
   private static Length shoulder(Meeting meeting, int side) {
+    TenonHaunch haunch = new TenonHaunch(meeting);
+    return haunch.isAt(Face.of(width(meeting), side))
+        ? haunch.width(plainShoulder(meeting, -side))
+        : plainShoulder(meeting, side);
+  }
+
+  private static Length plainShoulder(Meeting meeting, int side) {
     boolean isTop = Face.of(width(meeting), side) == meeting.entry().placed(Face.TOP);
     Optional<Length> top = isTop ? meeting.entry().findLength("top-shoulder") : Optional.empty();
     return top.or(() -> meeting.entry().findLength("shoulder"))

@@ -1,0 +1,115 @@
+package storyrod.drawing;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutPlan.SawCut;
+import storyrod.measure.Length;
+import storyrod.piece.KeptBoard;
+import storyrod.piece.Piece;
+import storyrod.stock.StockPlan.Placed;
+import storyrod.stock.StockPlan.SheetLayout;
+import storyrod.words.Words;
+
+/**
+ * A piece of stock and what is sawn from it, as it is shown.
+ *
+ * @param lengthsOnly whether its width and those of its parts say nothing
+ * @param cuts in the order in which they are made
+ * @param defects bad places, over which no part lies
+ */
+public record SawnPiece(
+    Length length,
+    Length width,
+    boolean lengthsOnly,
+    Length kerf,
+    List<Laid> parts,
+    List<SawCut> cuts,
+    List<Area> offcuts,
+    List<Area> defects) {
+  public SawnPiece {
+    parts = List.copyOf(parts);
+    cuts = List.copyOf(cuts);
+    offcuts = List.copyOf(offcuts);
+    defects = List.copyOf(defects);
+  }
+
+  /**
+   * A part where it lies.
+   *
+   * @param id its name among all parts
+   * @param mark the short name that equal parts share
+   * @param turned if its own length runs across the stock's
+   * @param grained whether an arrow shows its grain
+   */
+  public record Laid(
+      String id, String mark, String title, Area area, boolean turned, boolean grained) {}
+
+  /** A sheet or a board for a piece of furniture. */
+  public static SawnPiece of(SheetLayout sheet, Piece piece) {
+    return new SawnPiece(
+        sheet.length(),
+        sheet.width(),
+        false,
+        piece.description().shop().kerf(),
+        sheet.placed().stream().map(placed -> laid(placed, piece)).toList(),
+        sheet.cuts(),
+        sheet.offcuts(),
+        sheet.onHand().map(name -> defects(name, piece)).orElse(List.of()));
+  }
+
+  private static List<Area> defects(String onHand, Piece piece) {
+    return piece.description().onHand().stream()
+        .filter(entry -> entry.name().equals(onHand))
+        .flatMap(entry -> entry.defects().stream())
+        .map(
+            each ->
+                new Area(each.x().from(), each.y().from(), each.x().length(), each.y().length()))
+        .toList();
+  }
+
+  private static Laid laid(Placed placed, Piece piece) {
+    return new Laid(
+        placed.stave().map(stave -> placed.part() + "-stave-" + stave).orElse(placed.part()),
+        placed.mark(),
+        title(placed, piece),
+        placed.area(),
+        placed.turned(),
+        piece.part(placed.part()).stock().grained());
+  }
+
+  /** The part's title, with the marks of what is cut out of its blank. */
+  private static String title(Placed placed, Piece piece) {
+    String whole = piece.mark(placed.mark()).title();
+    String title =
+        placed.stave().map(stave -> Words.ENGLISH.say("layout.stave", whole, stave)).orElse(whole);
+    return piece
+        .keptBoard(placed.part())
+        .map(board -> Words.ENGLISH.say("layout.with", title, marks(board, piece)))
+        .orElse(title);
+  }
+
+  private static String marks(KeptBoard board, Piece piece) {
+    return board.kept().stream()
+        .map(part -> piece.part(part).mark())
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Equal for pieces that look the same, whichever of some equal parts they give. */
+  public SawnPiece withoutNames() {
+    List<Laid> unnamed =
+        parts.stream()
+            .map(
+                part ->
+                    new Laid(
+                        part.mark(),
+                        part.mark(),
+                        part.title(),
+                        part.area(),
+                        part.turned(),
+                        part.grained()))
+            .toList();
+    return new SawnPiece(length, width, lengthsOnly, kerf, unnamed, cuts, offcuts, defects);
+  }
+}
