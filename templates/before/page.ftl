@@ -1,5 +1,5 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
-     Gets: before (pages of cautions in columns: text, steps; contentsFollow); notes (findings); finish; layouts; hardware; parts; steps; units;
+     Gets: before (pages of cautions in columns: text, steps; contentsFollow); notes (findings); finish; layouts; general; hardware; parts; steps; templates; units;
      checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
 <#-- So many entries of the contents stand in a column. -->
@@ -37,6 +37,7 @@
 <@main 'shopping' say('shopping.title')/>
 <#if hardware.rows?has_content><@main 'hardware' say('hardware.title')/></#if>
 <#if layouts.stocks?has_content><@main 'layouts' say('layouts.title')/></#if>
+<#if general.entries?has_content><@main 'general' say('general.title')/></#if>
 <@main 'exploded' say('exploded.title')/>
 <@main 'parts' say('parts.title')/>
 <#list steps.stages as stage>
@@ -45,6 +46,7 @@
 </#list>
 <#if finish?has_content><@main 'finish' say('finish.title')/></#if>
 <#if notes.findings?has_content && !end.findingsFirst><@main 'findings' say('findings.title')/></#if>
+<#if templates.sheets?has_content><@main 'fullsize' say('fullsize.title')/></#if>
 <div<#if !before.contentsFollow> class="section"</#if> id="contents">
 <#if !before.contentsFollow><@frame.head say('before.contents')/></#if>
 <h1<#if before.contentsFollow> class="follows"</#if>>${say('before.contents')}</h1>

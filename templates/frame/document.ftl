@@ -17,9 +17,11 @@
 <#include "/lists/shopping.ftl">
 <#include "/lists/hardware.ftl">
 <#include "/layouts/page.ftl">
+<#include "/general/page.ftl">
 <#include "/exploded/page.ftl">
 <#include "/parts/page.ftl">
 <#include "/steps/page.ftl">
 <#include "/finish/page.ftl">
+<#include "/fullsize/page.ftl">
 </body>
 </html>

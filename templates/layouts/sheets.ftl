@@ -16,10 +16,10 @@
 <div class="picture"><@frame.drawing sheet.drawing/></div>
 <#if sheet.cuts?has_content>
 <table class="columns"><tr>
-<#list sheet.cuts as column><td class="column<#if column?index == 1> end</#if>">
+<#list sheet.cuts as column><td class="column half<#if column?index == 1> end</#if>">
 <@cuts column/></td>
 </#list>
-<#if sheet.cuts?size == 1><td class="column end"></td></#if>
+<#if sheet.cuts?size == 1><td class="column half end"></td></#if>
 </tr></table>
 </#if>
 </div>

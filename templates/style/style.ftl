@@ -110,7 +110,8 @@ table.coats td { height: 7mm; border-bottom: 0.12mm solid #9a9ea1; }
 
 /* Layouts. */
 table.columns { width: 100%; border-collapse: separate; border-spacing: 0; }
-table.columns td.column { vertical-align: top; padding-right: 8mm; width: 50%; }
+table.columns td.column { vertical-align: top; padding-right: 6mm; width: 33.3%; }
+table.columns td.half { padding-right: 8mm; width: 50%; }
 table.columns td.end { padding-right: 0; }
 table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .layout { padding-bottom: 4mm; }
@@ -126,6 +127,7 @@ table.block td { padding: 0.8mm 1mm 0.6mm 1.6mm; vertical-align: top; border-lef
 td.block-scale { white-space: nowrap; }
 table.block td.first { border-left: none; }
 td.block-part { width: 33mm; }
+td.block-general { width: 50mm; }
 td.block-stock { width: 31mm; }
 td.block-grain { width: 20mm; }
 td.block-date { width: 18mm; }

@@ -82,6 +82,7 @@ final class Assembler {
                 .thenComparingInt(Leaving::cost)
                 .thenComparing(each -> !isTurnedFor(each, all))
                 .thenComparing(each -> !next.map(each::isTwinOf).orElse(false))
+                .thenComparing(each -> isMost(each.unit(), standing))
                 .thenComparing(each -> each.unit().parts().size() == 1)
                 .thenComparing(each -> !each.isPanel())
                 .thenComparing(Leaving::isGlued)
@@ -95,6 +96,11 @@ final class Assembler {
         && all.stream()
             .filter(other -> other.unit().marks().equals(leaving.unit().marks()))
             .allMatch(other -> other.cost() == leaving.cost());
+  }
+
+  /** Whether a unit is more than all that would be left: then the rest is better put to it. */
+  private static boolean isMost(Unit unit, List<Unit> standing) {
+    return 2 * unit.volumeMm3() > standing.stream().mapToDouble(Unit::volumeMm3).sum();
   }
 
   private static boolean mayLeave(Unit unit, List<Unit> standing, List<String> own) {

@@ -178,6 +178,7 @@ public final class Planner {
     }
     List<Step> steps = new Steps(job).of(batches);
     diagnostics.addAll(new MissingTools(piece).among(steps));
+    diagnostics.addAll(new DriverReach(job).findings());
     return Optional.of(new BuildPlan(steps, needs));
   }
 
@@ -288,7 +289,7 @@ public final class Planner {
     }
     diagnostics.add(
         fault.hint(
-            "let one of their grooves or dados run out at an edge, leave one part out of the others,"
-                + " or put those that are glued up first in an assembly of their own"));
+            "let one of their grooves or dados run out at an edge, divide one of them, or leave one"
+                + " out"));
   }
 }

@@ -27,10 +27,10 @@ public final class Seats {
   private final List<Part> standing;
   private final Set<String> fronts;
 
-  private Seats(Piece piece, Operation operation, List<String> standing) {
-    this.piece = piece;
+  private Seats(Finder finder, Operation operation, List<String> standing) {
+    this.piece = finder.piece();
     this.operation = operation;
-    this.fronts = Fronts.of(piece);
+    this.fronts = finder.fronts();
     this.standing =
         standing.stream()
             .filter(name -> !operation.parts().contains(name))
@@ -38,18 +38,33 @@ public final class Seats {
             .toList();
   }
 
+  /** Finds the seats of a piece, whose fronts are looked for once. */
+  public static Finder in(Piece piece) {
+    return new Finder(piece, Fronts.of(piece));
+  }
+
   /**
-   * The seats of what a fitting operation puts in place. A whole sub-assembly is set by its flush
-   * sides only, on every axis that has one.
+   * What seats are found with.
+   *
+   * @param fronts the full names of the fronts of drawers
    */
-  public static List<Seat> of(Piece piece, Operation operation, List<String> standing) {
-    Seats seats = new Seats(piece, operation, standing);
+  public record Finder(Piece piece, Set<String> fronts) {
+    /**
+     * The seats of what a fitting operation puts in place. A whole sub-assembly is set by its flush
+     * sides only, on every axis that has one.
+     */
+    public List<Seat> of(Operation operation, List<String> standing) {
+      return new Seats(this, operation, standing).all();
+    }
+  }
+
+  private List<Seat> all() {
     Set<Seat> all = new LinkedHashSet<>();
     operation.joints().stream()
-        .filter(joint -> !seats.isHeldInPlace(joint) && !seats.isShifted(joint))
-        .forEach(joint -> all.addAll(seats.of(joint)));
+        .filter(joint -> !isHeldInPlace(joint) && !isShifted(joint))
+        .forEach(joint -> all.addAll(of(joint)));
     return all.stream()
-        .filter(seat -> operation.parts().size() == 1 || !seats.isSettled(seat, all))
+        .filter(seat -> operation.parts().size() == 1 || !isSettled(seat, all))
         .toList();
   }
 

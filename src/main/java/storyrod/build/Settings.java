@@ -31,8 +31,10 @@ final class Settings {
       List.of("dado", "stopped dado", "groove", "stopped groove", "lid groove", "mortise");
   private final Job job;
   private final Squares squares;
+  private final Seats.Finder seats;
 
   Settings(Job job) {
+    this.seats = Seats.in(job.piece());
     this.job = job;
     this.squares = new Squares(job);
   }
@@ -188,7 +190,7 @@ final class Settings {
   }
 
   private List<Setting> seats(Operation operation, Placing placing) {
-    return Seats.of(job.piece(), operation, placing.standing()).stream()
+    return seats.of(operation, placing.standing()).stream()
         .filter(seat -> seat.distance().isPositive())
         .map(this::setting)
         .toList();

@@ -15,19 +15,25 @@ import storyrod.stock.StockPlan;
  * All drawings of a plan set.
  *
  * @param cover the piece put together
+ * @param general the whole piece, its section, and each drawer and door
  * @param parts one drawing for each mark, in the order of the marks
  * @param blanks for the marks of parts out of which pieces are cut that are kept, their blanks
  * @param layouts for each sheet stock's name, one drawing a sheet
  * @param steps pictures of steps by their number; a step that changes nothing to see has none
+ * @param templates the full-size templates, on sheets of the plan set's paper
  */
 public record Drawings(
     Drawing cover,
+    List<GeneralSheet> general,
     Drawing exploded,
     Map<String, Drawing> parts,
     Map<String, Drawing> blanks,
     Map<String, List<Drawing>> layouts,
-    Map<Integer, Drawing> steps) {
+    Map<Integer, Drawing> steps,
+    List<TemplateSheets> templates) {
   public Drawings {
+    templates = List.copyOf(templates);
+    general = List.copyOf(general);
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     blanks = Collections.unmodifiableMap(new LinkedHashMap<>(blanks));
     layouts = Collections.unmodifiableMap(new LinkedHashMap<>(layouts));
@@ -41,7 +47,7 @@ public record Drawings(
       Map<String, Drawing> parts,
       Map<String, List<Drawing>> layouts,
       Map<Integer, Drawing> steps) {
-    this(cover, exploded, parts, Map.of(), layouts, steps);
+    this(cover, List.of(), exploded, parts, Map.of(), layouts, steps, List.of());
   }
 
   /**
@@ -59,11 +65,13 @@ public record Drawings(
     PartSheets.Sheets parts = PartSheets.draw(piece, rooms);
     return new Drawings(
         whole.getFirst(),
+        GeneralSheets.draw(piece, rooms),
         whole.getLast(),
         parts.parts(),
         parts.blanks(),
         layouts(piece, stock, rooms.layout()),
-        steps(piece, build, rooms));
+        steps(piece, build, rooms),
+        TemplateSheets.draw(piece, rooms.fullSize()));
   }
 
   private static Map<String, List<Drawing>> layouts(Piece piece, StockPlan stock, Size area) {

@@ -6,12 +6,19 @@ import storyrod.drawing.Drawing.At;
 
 /** Lines at 45° that fill an area by the even-odd rule. */
 final class Hatching {
-  private static final double PITCH = 1.8 * 1.4142135623730951;
+  private static final double PITCH = 1.8;
+  private static final double SQRT2 = 1.4142135623730951;
 
   private Hatching() {}
 
   /** Pairs of points in mm; the lines lie on one grid for the whole paper. */
   static List<List<At>> lines(List<List<At>> rings) {
+    return lines(rings, PITCH);
+  }
+
+  /** The same with lines at another distance, in mm. */
+  static List<List<At>> lines(List<List<At>> rings, double pitchMm) {
+    double step = pitchMm * SQRT2;
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (List<At> ring : rings) {
@@ -21,7 +28,7 @@ final class Hatching {
       }
     }
     List<List<At>> lines = new ArrayList<>();
-    for (double sum = (Math.floor(low / PITCH) + 0.5) * PITCH; sum < high; sum += PITCH) {
+    for (double sum = (Math.floor(low / step) + 0.5) * step; sum < high; sum += step) {
       addLines(rings, sum, lines);
     }
     return lines;

@@ -11,7 +11,6 @@ import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.Drawing.TextStyle;
-import storyrod.geometry.Axis;
 
 /**
  * Finds the place of a note: its text free of everything, its leader short, clear of texts and of
@@ -37,17 +36,18 @@ final class NotePlacer {
     this.area = area;
   }
 
+  /** Keeps clear of leaders that stand already. */
+  void keepOff(List<Paper.Stretch> others) {
+    leaders.addAll(others);
+  }
+
   /** Puts a note on the paper; false if there is no room. */
-  boolean place(CutNote note, PlacedView view) {
-    List<At> all =
-        note.tips().stream()
-            .filter(tip -> view.across() != Axis.X || view.ruler().shows(tip.x()))
-            .map(view::at)
-            .toList();
+  boolean place(CutNote note, ViewOnPaper view) {
+    List<At> all = note.tips().stream().filter(view::shows).map(view::at).toList();
     int step = Math.max(1, Math.ceilDiv(all.size(), TIPS));
     List<At> tips =
         IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
-    double rim = note.rimMm() * view.ruler().factor();
+    double rim = note.rimMm() * view.factor();
     Optional<Note> best = best(note.words(), tips, rim);
     best.ifPresent(
         found -> {

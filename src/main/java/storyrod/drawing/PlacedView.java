@@ -25,8 +25,9 @@ import storyrod.piece.SplineSlot;
  *
  * @param offset how far the side that faces the front view lies from the front view's own, in mm
  */
-record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
-  At at(Point point) {
+record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) implements ViewOnPaper {
+  @Override
+  public At at(Point point) {
     double deep = offset + point.y().toMm() * ruler.factor();
     return switch (face) {
       case FRONT -> new At(ruler.mm(point.x()), down(point.z()));
@@ -42,17 +43,18 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) {
     return flat.size(Axis.Z).minus(z).toMm() * ruler.factor();
   }
 
-  /** The axis that runs across the paper. */
-  Axis across() {
-    return face.axis() == Axis.X ? Axis.Y : Axis.X;
+  @Override
+  public double factor() {
+    return ruler.factor();
   }
 
-  /** The axis that runs up or down the paper. */
-  Axis upright() {
-    return Axis.other(face.axis(), across());
+  @Override
+  public boolean shows(Point point) {
+    return across() != Axis.X || ruler.shows(point.x());
   }
 
-  Bounds bounds() {
+  @Override
+  public Bounds bounds() {
     return Bounds.NONE
         .with(at(Point.ORIGIN))
         .with(at(new Point(flat.size(Axis.X), flat.size(Axis.Y), flat.size(Axis.Z))));

@@ -15,6 +15,9 @@ public interface Rooms {
 
   Size layout();
 
+  /** The room for one sheet of a full-size template. */
+  Size fullSize();
+
   /** What stands beside a part's drawing on its page, in mm of the page's height. */
   double besidePartMm(Mark mark);
 
@@ -22,6 +25,9 @@ public interface Rooms {
   default double besideBlankMm(Mark mark) {
     return besidePartMm(mark);
   }
+
+  /** What stands beside a general drawing on its page, in mm of the page's height. */
+  double besideGeneralMm();
 
   /**
    * The room for the pictures of steps, by their number.

@@ -63,6 +63,12 @@ final class SolidView implements Shown {
     this.nearest = united(solid, view, place, each -> depth(each, view) > reach - NEAREST_MM);
   }
 
+  /** All that is covered of a part as it is seen from a face, in mm, its arcs as fine chords. */
+  static Geometry silhouette(FlatPart flat, Face face, Fineness fineness) {
+    Solid solid = Carving.of(flat.box(), flat.cuts(), fineness);
+    return united(solid, view(face), at -> new At(at.x(), -at.y()), each -> true);
+  }
+
   /** A view with axes along those of the flat part; for some faces it is a mirror image. */
   private static View view(Face face) {
     Vector3D out = Extent.direction(face);

@@ -30,22 +30,38 @@ final class Tiers {
   private static final int RESTARTS = 6;
 
   private final Paper paper;
-  private final PlacedView view;
+  private final ViewOnPaper view;
   private final List<Wanted> wanted;
   private final Set<Wanted> stuck = new LinkedHashSet<>();
   private final Map<Side, List<Placed>> placed = new EnumMap<>(Side.class);
 
-  private Tiers(Paper paper, PlacedView view, List<Wanted> wanted) {
+  private Tiers(Paper paper, ViewOnPaper view, List<Wanted> wanted) {
     this.paper = paper;
     this.view = view;
     this.wanted = wanted;
   }
 
   /** Puts a view's dimensions on the paper; false if there is no way. */
-  static boolean place(Paper paper, PlacedView view, List<Wanted> all) {
+  static boolean place(Paper paper, ViewOnPaper view, List<Wanted> all) {
     List<Wanted> own = all.stream().filter(each -> each.view() == view.face()).toList();
     return new Tiers(paper, view, along(own, view.across())).place()
         && new Tiers(paper, view, along(own, view.upright())).place();
+  }
+
+  /** Puts as many of a view's dimensions on the paper as find a place; those that do not. */
+  static List<Wanted> placeMost(Paper paper, ViewOnPaper view, List<Wanted> all) {
+    List<Wanted> left = new ArrayList<>();
+    List<Wanted> own = all.stream().filter(each -> each.view() == view.face()).toList();
+    for (Axis axis : List.of(view.across(), view.upright())) {
+      List<Wanted> some = along(own, axis);
+      Optional<Wanted> stuck = new Tiers(paper, view, some).stuckFor(RESTARTS);
+      while (stuck.isPresent()) {
+        left.add(stuck.get());
+        some = some.stream().filter(each -> !left.contains(each)).toList();
+        stuck = new Tiers(paper, view, some).stuckFor(RESTARTS);
+      }
+    }
+    return left;
   }
 
   private static List<Wanted> along(List<Wanted> all, Axis axis) {
@@ -56,7 +72,7 @@ final class Tiers {
   }
 
   /** Puts a view's dimensions on the paper come what may, each in a tier of its own. */
-  static void force(Paper paper, PlacedView view, List<Wanted> all) {
+  static void force(Paper paper, ViewOnPaper view, List<Wanted> all) {
     for (Side side : Side.values()) {
       int tier = 0;
       for (Wanted each : along(all, view.across())) {
@@ -70,7 +86,7 @@ final class Tiers {
 
   private record Forced(Side side, int tier) {}
 
-  private static int forced(Paper paper, PlacedView view, Wanted each, Forced at) {
+  private static int forced(Paper paper, ViewOnPaper view, Wanted each, Forced at) {
     if (each.view() != view.face() || each.side() != at.side) {
       return at.tier;
     }
@@ -108,18 +124,23 @@ final class Tiers {
 
   /** What got stuck is kept clear of by all others in the next attempt. */
   private boolean place() {
+    return stuckFor(RESTARTS).isEmpty();
+  }
+
+  /** The dimension that stays without a place after some attempts, the paper as it was before. */
+  private Optional<Wanted> stuckFor(int attempts) {
     Paper.State before = paper.state();
-    for (int i = 0; i < RESTARTS; i++) {
+    for (int i = 0; i < attempts; i++) {
       Optional<Wanted> failed = firstThatFails();
       if (failed.isEmpty()) {
-        return true;
+        return failed;
       }
       paper.backTo(before);
-      if (!stuck.add(failed.get())) {
-        return false;
+      if (!stuck.add(failed.get()) || i == attempts - 1) {
+        return failed;
       }
     }
-    return false;
+    return Optional.empty();
   }
 
   private Optional<Wanted> firstThatFails() {

@@ -19,6 +19,7 @@ final class Bench {
   final int[] out;
 
   long value;
+  private final StepCount steps;
   private final Kind[] kinds;
   private final long[] areas;
   private final int[] left;
@@ -29,6 +30,7 @@ final class Bench {
   Bench(Enlarged sizes, Chance chance, StepCount steps) {
     this.sizes = sizes;
     this.chance = chance;
+    this.steps = steps;
     this.fit = new BestFit(sizes, chance, steps);
     kinds = sizes.kinds.toArray(Kind[]::new);
     areas = sizes.types.stream().mapToLong(Enlarged.Type::area).toArray();
@@ -100,6 +102,7 @@ final class Bench {
     sheet.touch();
     sheet.kind = kind;
     Clearing.start(sheet.tree, kinds[kind], chance);
+    steps.look(20 + 300 * kinds[kind].defects().size());
     left[kind]--;
     value += kinds[kind].worth();
     return Arrays.asList(sheets).indexOf(sheet);

@@ -1,7 +1,6 @@
 package storyrod.layout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import storyrod.layout.Enlarged.Kind;
 
@@ -135,28 +134,35 @@ final class PatternSearch implements Search.Way {
     return added;
   }
 
-  /** Uses the pattern of which the linear program wants most, as often as it wholly does. */
+  /** Uses all patterns as often as the linear program wholly does, or else one that it likes. */
   private boolean use() {
     double[] uses = master.uses();
     int best = -1;
     double most = 0;
+    boolean whole = false;
     for (int i = 0; i < uses.length; i++) {
       Pattern pattern = master.patterns().get(i);
+      for (int times = (int) (uses[i] + 1e-6); times > 0; times--) {
+        whole |= useWithin(pattern);
+      }
       double use = uses[i] * (0.8 + 0.4 * bench.chance.part());
       if (use > most && left[pattern.kind()] > 0) {
         most = use;
         best = i;
       }
     }
-    if (best < 0) {
-      return false;
+    if (!whole && best >= 0) {
+      use(master.patterns().get(best));
     }
-    Pattern pattern = master.patterns().get(best);
-    int times = (int) Math.max(1, Math.floor(uses[best] + 1e-6));
-    for (int i = 0; i < times && left[pattern.kind()] > 0; i++) {
+    return whole || best >= 0;
+  }
+
+  private boolean useWithin(Pattern pattern) {
+    boolean possible = left[pattern.kind()] > 0 && pattern.isWithin(wanted);
+    if (possible) {
       use(pattern);
     }
-    return true;
+    return possible;
   }
 
   private void use(Pattern pattern) {
@@ -164,29 +170,24 @@ final class PatternSearch implements Search.Way {
     OpenSheet sheet = bench.sheets[at];
     sheet.tree.copyFrom(pattern.tree());
     left[pattern.kind()]--;
+    boolean dropped = false;
     int[] counts = pattern.counts();
     for (int type = 0; type < counts.length; type++) {
       for (int i = counts[type]; i > wanted[type]; i--) {
         sheet.tree.removeOne(type);
+        dropped = true;
       }
       int taken = Math.min(counts[type], wanted[type]);
       wanted[type] -= taken;
       bench.out[type] -= taken;
     }
-    if (!pattern.isWithin(sum(wanted, counts))) {
-      fill(sheet);
+    if (dropped) {
+      fill(at);
     }
   }
 
-  private static int[] sum(int[] a, int[] b) {
-    int[] sum = new int[a.length];
-    Arrays.setAll(sum, i -> a[i] == 0 ? 0 : a[i] + b[i]);
-    return sum;
-  }
-
   /** Puts other parts where those that were too many lay. */
-  private void fill(OpenSheet sheet) {
-    int at = Arrays.asList(bench.sheets).indexOf(sheet);
+  private void fill(int at) {
     for (int type : bench.byArea()) {
       while (wanted[type] > 0 && bench.fit.insert(type, bench.sheets, at, at + 1)) {
         wanted[type]--;

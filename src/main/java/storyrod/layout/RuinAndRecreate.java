@@ -12,10 +12,15 @@ import storyrod.layout.Enlarged.Type;
  * acceptance, Burke and Bykov 2017).
  */
 final class RuinAndRecreate implements Search.Way {
-  private static final int MEMORY = Integer.getInteger("rr.memory", 200);
-  private static final int MOST_PIECES = Integer.getInteger("rr.pieces", 4);
-  private static final int ONE_SKIPPED_IN = Integer.getInteger("rr.skip", 30);
-  private static final double FREE = Double.parseDouble(System.getProperty("rr.free", "0.02"));
+  private static final int MEMORY = 200;
+  private static final int MOST_PIECES = 4;
+  private static final int ONE_SKIPPED_IN = 30;
+
+  /** What a round costs beside its looks at places, in looks. */
+  private static final int ROUND = 60;
+
+  /** How much of a layout's merit is the worth of its free places, beside the area left out. */
+  private static final double FREE = 0.02;
 
   private final Bench bench;
   private final StepCount steps;
@@ -32,7 +37,6 @@ final class RuinAndRecreate implements Search.Way {
   private double cost;
   private int round;
   private int from;
-  long rounds;
 
   /**
    * @param bound the least any layout takes; a layout that takes no more is not bettered
@@ -70,8 +74,7 @@ final class RuinAndRecreate implements Search.Way {
 
   /** Takes pieces apart and puts their parts back, on stock that takes no more. */
   void change() {
-    rounds++;
-    steps.look(20);
+    steps.look(ROUND);
     ruin();
     recreate();
   }

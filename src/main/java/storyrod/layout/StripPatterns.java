@@ -1,5 +1,6 @@
 package storyrod.layout;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -16,6 +17,7 @@ import storyrod.layout.Enlarged.Type;
  */
 final class StripPatterns {
   private static final int MOST_CELLS = 8_192;
+  private static final int MOST_TIMES_ANEW = 4;
 
   /** A part in one position, by its cells along the strips and across them. */
   private record Position(int type, boolean turned, int along, int across) {}
@@ -28,7 +30,10 @@ final class StripPatterns {
   private final int cellAlong;
   private final int cellAcross;
   private final int along;
-  private final int across;
+  private final int wholeAcross;
+  private final BestFit fit;
+  private int across;
+  private double[] values = new double[0];
 
   private int[] wanted = new int[0];
   private List<Position> positions = List.of();
@@ -47,24 +52,31 @@ final class StripPatterns {
     this.axis = stripsAlong;
     this.steps = steps;
     int wholeAlong = axis == 0 ? kind.length() : kind.width();
-    int wholeAcross = axis == 0 ? kind.width() : kind.length();
+    int width = axis == 0 ? kind.width() : kind.length();
     cellAlong = Math.ceilDiv(wholeAlong, MOST_CELLS);
-    cellAcross = Math.ceilDiv(wholeAcross, MOST_CELLS);
+    cellAcross = Math.ceilDiv(width, MOST_CELLS);
     along = wholeAlong / cellAlong;
-    across = wholeAcross / cellAcross;
+    wholeAcross = width / cellAcross;
+    fit = new BestFit(sizes, new Chance(1), steps);
   }
 
   /**
    * The best value, before what is too much is left out.
    *
-   * @param values what a part of each type is worth
+   * @param each what a part of each type is worth
    * @param most how many of each are wanted
    */
-  double find(double[] values, int[] most) {
-    wanted = most;
+  double find(double[] each, int[] most) {
+    across = wholeAcross;
+    values = each;
+    wanted = most.clone();
+    return find();
+  }
+
+  private double find() {
     positions =
         IntStream.range(0, types.size())
-            .filter(type -> values[type] > 0 && most[type] > 0)
+            .filter(type -> values[type] > 0 && wanted[type] > 0)
             .boxed()
             .flatMap(type -> List.of(position(type, false), position(type, true)).stream())
             .filter(each -> types.get(each.type).allows(each.turned))
@@ -72,7 +84,7 @@ final class StripPatterns {
             .toList();
     lengths = distinct(positions.stream().mapToInt(Position::along).toArray());
     heights = distinct(positions.stream().mapToInt(Position::across).toArray());
-    fillColumns(values);
+    fillColumns();
     fillStrips();
     sheet = new Knapsack(across);
     for (int i = 0; i < heights.length; i++) {
@@ -105,7 +117,7 @@ final class StripPatterns {
     return found.stream().mapToInt(i -> i).toArray();
   }
 
-  private void fillColumns(double[] values) {
+  private void fillColumns() {
     columns = new Knapsack[lengths.length];
     columnPositions = new int[lengths.length][];
     int highest = heights.length == 0 ? 0 : heights[heights.length - 1];
@@ -150,13 +162,17 @@ final class StripPatterns {
   }
 
   private int mostStrips(int strip) {
+    return most(stripParts(strip));
+  }
+
+  private int[] stripParts(int strip) {
     int[] parts = new int[types.size()];
     for (int x = along; strips[strip].last(x) != Knapsack.NOTHING; ) {
       int thing = strips[strip].last(x);
       columnParts(stripColumns[strip][thing], heights[strip], parts);
       x -= strips[strip].size(thing);
     }
-    return most(parts);
+    return parts;
   }
 
   private int[] columnParts(int column, int height, int[] parts) {
@@ -177,17 +193,57 @@ final class StripPatterns {
     return Math.max(1, most);
   }
 
-  /** The pattern that was found, with no part more than is wanted. */
+  /**
+   * The pattern that was found, with no part more than is wanted. Strips of which there are too
+   * many give way to others, found anew for what is left; then parts are put where they still fit.
+   */
   Pattern pattern() {
-    int[] left = wanted.clone();
     CutTree tree = new CutTree();
     tree.clear(kind.length(), kind.width(), 1 - axis);
+    for (int again = 0; again < MOST_TIMES_ANEW && addStrips(tree); again++) {
+      find();
+    }
+    fill(tree);
+    return Pattern.of(kindNumber, tree, types.size());
+  }
+
+  /** Adds the strips that were found, and says whether some were too many. */
+  private boolean addStrips(CutTree tree) {
+    boolean first = true;
+    boolean tooMany = false;
     for (int y = across; sheet.last(y) != Knapsack.NOTHING; ) {
       int strip = sheet.last(y);
-      addStrip(tree, strip, left);
       y -= sheet.size(strip);
+      if (first || isWithin(stripParts(strip))) {
+        addStrip(tree, strip, wanted);
+        across -= heights[strip];
+        first = false;
+      } else {
+        tooMany = true;
+      }
     }
-    return Pattern.of(kindNumber, tree, types.size());
+    return tooMany;
+  }
+
+  private boolean isWithin(int[] parts) {
+    return IntStream.range(0, parts.length).allMatch(i -> parts[i] <= wanted[i]);
+  }
+
+  private void fill(CutTree tree) {
+    OpenSheet[] alone = {new OpenSheet()};
+    alone[0].kind = kindNumber;
+    alone[0].tree = tree;
+    IntStream.range(0, types.size())
+        .filter(type -> wanted[type] > 0 && values[type] > 0)
+        .boxed()
+        .sorted(Comparator.comparingDouble(type -> -values[type] / types.get(type).area()))
+        .forEach(type -> fill(type, alone));
+  }
+
+  private void fill(int type, OpenSheet[] alone) {
+    while (wanted[type] > 0 && fit.insert(type, alone, 0, 1)) {
+      wanted[type]--;
+    }
   }
 
   private void addStrip(CutTree tree, int strip, int[] left) {
@@ -205,7 +261,8 @@ final class StripPatterns {
     for (int y = height; columns[column].last(y) != Knapsack.NOTHING; ) {
       int thing = columns[column].last(y);
       Position position = positions.get(columnPositions[column][thing]);
-      if (left[position.type]-- > 0) {
+      if (left[position.type] > 0) {
+        left[position.type]--;
         Type type = types.get(position.type);
         boolean turned = position.turned;
         tree.place(node, position.type, type.length(turned), type.width(turned), turned, true);

@@ -7,7 +7,6 @@ import storyrod.description.Description;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
-import storyrod.description.PartEntry;
 import storyrod.measure.Length;
 
 /**
@@ -77,9 +76,9 @@ public record Piece(
     return keptBoard(part.name()).map(KeptBoard::blankWidth).orElseGet(part::finishedWidth);
   }
 
-  /** How many staves a part is glued up from, where its description says so. */
+  /** How many staves a part is glued up from, where its description or its boards say so. */
   public Optional<Integer> staves(Part part) {
-    return description.part(part.name()).flatMap(PartEntry::staves);
+    return new Staves(description).of(part, blankWidth(part));
   }
 
   /** Whether a part is glued up from several boards. */

@@ -23,6 +23,7 @@ import storyrod.drawing.Painter;
 /** Puts drawings where the pages have an element of the class {@code drawing}, as vectors. */
 final class DrawingElements implements ReplacedElementFactory {
   private static final double POINTS_PER_MM = 72 / 25.4;
+  private static final double ROUNDED = 1e-3;
   private final Map<String, Drawing> drawings;
 
   DrawingElements(Map<String, Drawing> drawings) {
@@ -88,11 +89,16 @@ final class DrawingElements implements ReplacedElementFactory {
               false,
               false,
               0);
-      double fit = template.getWidth() / (drawing.widthMm() * POINTS_PER_MM);
+      double fit = exact(template.getWidth() / (drawing.widthMm() * POINTS_PER_MM));
       double unit = fit * POINTS_PER_MM / Painter.UNITS_PER_MM;
       graphics.scale(unit, unit);
       Painter.paint(drawing, graphics);
       graphics.dispose();
+    }
+
+    /** A place is rounded to the dots of the layout; what is drawn in it keeps its size. */
+    private static double exact(double fit) {
+      return Math.abs(fit - 1) < ROUNDED ? 1 : fit;
     }
 
     @Override

@@ -91,9 +91,9 @@ final class FitData {
     Map<String, Object> data = new LinkedHashMap<>(way(moving));
     data.putAll(lying(step));
     data.putAll(place(moving));
-    data.put("tiers", tiers(step));
-    data.put("gluing", gluing(step));
-    data.put("whole", phrases.assemblies(whole(step)));
+    data.putAll(
+        new TierData(phrases, levels)
+            .of(step, level(step.operations().getFirst().target()), builtIn(step)));
     data.putAll(held(moving));
     data.put("frontLater", hasFrontLater(moving.parts()));
     data.put("movingSolid", moving.parts().stream().map(piece::part).noneMatch(Traits::isSheet));
@@ -112,40 +112,6 @@ final class FitData {
         "gluedTo", phrases.units(moving.gluedTo(), level),
         "from", step.enters().map(face -> face.opposite().word()).orElse("top"),
         "inPiece", inPiece);
-  }
-
-  /** What comes home one after the other, and whether it has glue. */
-  private List<Map<String, Object>> tiers(Step step) {
-    String level = level(step.operations().getFirst().target());
-    List<Map<String, Object>> tiers = new ArrayList<>();
-    for (List<Operation> tier : step.tiers()) {
-      List<String> parts = tier.stream().flatMap(each -> each.parts().stream()).toList();
-      boolean glued = tier.stream().flatMap(each -> each.joints().stream()).anyMatch(Joint::glued);
-      tiers.add(Map.of("moving", phrases.units(parts, level), "glued", glued));
-    }
-    return tiers;
-  }
-
-  /** What comes in with glue, spoken of in one go. */
-  private List<Map<String, Object>> gluing(Step step) {
-    List<String> parts =
-        step.tiers().stream()
-            .flatMap(List::stream)
-            .filter(each -> each.joints().stream().anyMatch(Joint::glued))
-            .flatMap(each -> each.parts().stream())
-            .toList();
-    return phrases.units(parts, level(step.operations().getFirst().target()));
-  }
-
-  /** The sub-assemblies that the step puts together, each from all its units; else none. */
-  private List<String> whole(Step step) {
-    List<String> targets = step.operations().stream().map(Operation::target).toList();
-    List<String> built = builtIn(step);
-    boolean all =
-        levels.entrySet().stream()
-            .filter(each -> built.contains(each.getValue()))
-            .allMatch(each -> targets.contains(each.getKey()));
-    return all && !built.contains(Nesting.PIECE) ? built : List.of();
   }
 
   /** Whether what stands is laid down for it, and stays so. */

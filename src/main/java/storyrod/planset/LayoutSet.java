@@ -1,7 +1,9 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import storyrod.drawing.SawnPiece;
 import storyrod.drawing.SawnPiece.Laid;
@@ -47,20 +49,34 @@ public record LayoutSet(
     for (Sawn sawn : plan.pieces()) {
       List<Laid> parts = sawn.spots().stream().map(spot -> laid(spot, marks, given)).toList();
       if (sawn.stock() == stock) {
-        Stock from = job.stock().get(stock);
-        pieces.add(
-            new SawnPiece(
-                from.length(),
-                from.width(),
-                lengthsOnly,
-                job.kerf(),
-                parts,
-                sawn.cuts(),
-                sawn.offcuts(),
-                from.defects()));
+        pieces.add(piece(sawn, parts));
       }
     }
-    return pieces;
+    return cutAlike(pieces);
+  }
+
+  private SawnPiece piece(Sawn sawn, List<Laid> parts) {
+    Stock from = job.stock().get(sawn.stock());
+    return new SawnPiece(
+        from.length(),
+        from.width(),
+        lengthsOnly,
+        job.kerf(),
+        parts,
+        sawn.cuts(),
+        sawn.offcuts(),
+        from.defects());
+  }
+
+  /** Of pieces that give the same parts, each is cut as the first of them. */
+  private static List<SawnPiece> cutAlike(List<SawnPiece> pieces) {
+    Map<List<String>, SawnPiece> first = new LinkedHashMap<>();
+    return pieces.stream()
+        .map(
+            piece ->
+                first.computeIfAbsent(
+                    piece.parts().stream().map(Laid::mark).sorted().toList(), marks -> piece))
+        .toList();
   }
 
   private Laid laid(Spot spot, List<String> marks, int[] given) {

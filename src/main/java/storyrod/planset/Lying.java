@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
+import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.words.Words;
 
@@ -15,6 +16,32 @@ record Lying(Words words, List<Step> steps) {
 
   /** The word for the side on which what stands is laid; empty where it stays upright. */
   String on(Step step) {
+    return comesSideways(step) ? between(step) : needed(step);
+  }
+
+  /** What comes in from the left or the right comes as well while the piece lies. */
+  private String between(Step step) {
+    String before = nearest(step, -1);
+    return before.equals(nearest(step, 1)) ? before : "";
+  }
+
+  /** How the piece lies for the next step, before or after, in which that is not left open. */
+  private String nearest(Step from, int by) {
+    Optional<Step> near = step(from.number() + by).filter(other -> isOnePiece(from, other, by));
+    return near.map(each -> comesSideways(each) ? nearest(each, by) : needed(each)).orElse("");
+  }
+
+  private static boolean isOnePiece(Step one, Step other, int by) {
+    Step earlier = by > 0 ? one : other;
+    Step later = by > 0 ? other : one;
+    return other.verb() == Verb.FIT && later.standing().containsAll(earlier.newParts());
+  }
+
+  private static boolean comesSideways(Step step) {
+    return step.enters().filter(way -> way.axis() == Axis.X).isPresent();
+  }
+
+  private String needed(Step step) {
     return step.enters()
         .filter(way -> step.verb() == Verb.FIT && !step.standing().isEmpty())
         .map(Face::opposite)

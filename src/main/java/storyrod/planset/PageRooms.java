@@ -74,6 +74,16 @@ public final class PageRooms implements Rooms {
   }
 
   @Override
+  public Size fullSize() {
+    return FullSizePages.room(paper);
+  }
+
+  @Override
+  public double besideGeneralMm() {
+    return GeneralPages.BESIDE_MM;
+  }
+
+  @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
     List<Packing.Item> items = new ArrayList<>();
     List<Double> beside = new ArrayList<>();

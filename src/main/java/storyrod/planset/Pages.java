@@ -19,6 +19,7 @@ record Pages(
     Layouts layouts,
     HardwareList hardware,
     ListPages breaks,
+    GeneralPages general,
     DrawingBox exploded,
     PartPages parts,
     StepPages steps,
@@ -26,7 +27,8 @@ record Pages(
     Surface surface,
     Notes notes,
     BeforePages before,
-    EndPages end) {
+    EndPages end,
+    FullSizePages templates) {
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
@@ -59,6 +61,7 @@ record Pages(
         ListPages.of(
             new ListPages.Lengths(
                 paper, cutList, shopping, hardware, texts.say("cutlist.lead", print.units()))),
+        GeneralPages.of(set, texts, paper),
         exploded(set, paper),
         PartPages.of(set, texts, paper),
         steps,
@@ -66,7 +69,8 @@ record Pages(
         Surface.of(set.piece(), texts),
         notes,
         BeforePages.of(notes.cautions(), steps, print),
-        EndPages.of(steps, notes, set.piece().description().finish(), paper));
+        EndPages.of(steps, notes, set.piece().description().finish(), paper),
+        FullSizePages.of(set, texts));
   }
 
   /** Words and the paper that they stand on. */
@@ -119,6 +123,7 @@ record Pages(
     data.put("layouts", layouts);
     data.put("hardware", hardware);
     data.put("breaks", breaks);
+    data.put("general", general);
     data.put("exploded", exploded);
     data.put("parts", parts);
     data.put("steps", steps);
@@ -126,6 +131,7 @@ record Pages(
     data.put("notes", notes);
     data.put("before", before);
     data.put("end", end);
+    data.put("templates", templates);
     data.put("checkBar", CheckBar.box());
     return data;
   }

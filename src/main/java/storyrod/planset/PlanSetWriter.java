@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import storyrod.drawing.CutSvg;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.GeneralSheet;
 import storyrod.drawing.SvgWriter;
 import storyrod.piece.Mark;
 import storyrod.words.Words;
@@ -51,6 +53,9 @@ public final class PlanSetWriter {
     Pages pages = Pages.of(set, texts, wording.apply(set));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
+    set.drawings()
+        .general()
+        .forEach(sheet -> files.put("drawings/" + sheet.drawing().name() + ".svg", svg(sheet)));
     files.put("drawings/exploded.svg", svg(set.drawings().exploded()));
     set.piece()
         .marks()
@@ -60,6 +65,13 @@ public final class PlanSetWriter {
         .forEach(
             (mark, drawing) ->
                 files.put("drawings/" + BlankPages.drawingName(mark) + ".svg", svg(drawing)));
+    set.drawings()
+        .templates()
+        .forEach(
+            sheets ->
+                files.put(
+                    "drawings/template-" + sheets.shape().name() + ".svg",
+                    CutSvg.write(sheets.shape()).getBytes(StandardCharsets.UTF_8)));
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
     files.put("hardware.csv", Lists.hardware(pages.shopping()));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
@@ -79,6 +91,10 @@ public final class PlanSetWriter {
     return PlainDigits.with(() -> PdfPages.write(xhtml, drawings(set, pages), about));
   }
 
+  private static byte[] svg(GeneralSheet sheet) {
+    return svg(sheet.drawing());
+  }
+
   private static byte[] svg(Drawing drawing) {
     return SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
   }
@@ -94,6 +110,9 @@ public final class PlanSetWriter {
   private static Map<String, Drawing> drawings(PlanSet set, Pages pages) {
     Map<String, Drawing> drawings = new LinkedHashMap<>();
     drawings.put(Cover.DRAWING, set.drawings().cover());
+    set.drawings()
+        .general()
+        .forEach(sheet -> drawings.put(sheet.drawing().name(), sheet.drawing()));
     drawings.put(Pages.EXPLODED, set.drawings().exploded());
     drawings.put(CheckBar.NAME, CheckBar.drawing(pages.texts()));
     set.drawings()
@@ -105,6 +124,9 @@ public final class PlanSetWriter {
     set.drawings()
         .steps()
         .forEach((step, drawing) -> drawings.put(StepPages.drawingName(step), drawing));
+    set.drawings().templates().stream()
+        .flatMap(sheets -> sheets.tiles().stream())
+        .forEach(tile -> drawings.put(tile.drawing().name(), tile.drawing()));
     drawings.putAll(Layouts.drawings(set));
     return drawings;
   }

@@ -36,9 +36,10 @@ record SeatData(Piece piece, PartPhrases phrases) {
   private record Likeness(How how, String part, String on, Length distance, Object where) {}
 
   List<Map<String, Object>> of(Step step) {
+    Seats.Finder finder = Seats.in(piece);
     List<Seat> seats =
         step.operations().stream()
-            .flatMap(each -> Seats.of(piece, each, standing(step)).stream())
+            .flatMap(each -> finder.of(each, standing(step)).stream())
             .toList();
     List<Group> groups = new ArrayList<>(groups(seats.stream().filter(s -> isMarked(s)).toList()));
     groups.addAll(flush(seats.stream().filter(seat -> seat.how() == How.FLUSH).toList()));

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
 import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
 import storyrod.measure.Length;
@@ -178,6 +179,26 @@ class PlannerTest {
     List<String> sides = List.of("left-side", "right-side");
     assertTrue(steps.stream().anyMatch(s -> s.newParts().equals(feet)));
     assertTrue(steps.stream().anyMatch(s -> s.newParts().containsAll(sides)));
+  }
+
+  /** The small part is brought to the large unit, though that is a sub-assembly. */
+  @Test
+  void railIsScrewedToTheCaseAndNotTheCaseToTheRail() {
+    Piece piece =
+        new TestPiece()
+            .item("screw", "Screw", ItemKind.WOOD_SCREW)
+            .part("rail", "Rail", "A", "ash", 18, 582, 282, 300, 0, 80)
+            .part("case.left", "Left", "B", "ply", 0, 18, 0, 300, 0, 800)
+            .part("case.back", "Back", "C", "ply", 18, 600, 300, 318, 0, 800)
+            .fasten("butt", "case.back", LEFT, "case.left", true, "", 0)
+            .fasten("screws", "rail", BACK, "case.back", false, "screw", 4)
+            .piece();
+    Step last =
+        plan(piece).steps().stream()
+            .filter(s -> s.verb() == Verb.FIT)
+            .reduce((earlier, later) -> later)
+            .orElseThrow();
+    assertEquals(List.of("rail"), last.movingParts());
   }
 
   @Test

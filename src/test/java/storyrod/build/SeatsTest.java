@@ -33,7 +33,7 @@ class SeatsTest {
             List.of(),
             0,
             0);
-    return Seats.of(piece, fit, List.of(standing));
+    return Seats.in(piece).of(fit, List.of(standing));
   }
 
   private static TestPiece with(double... fromTo) {

@@ -30,7 +30,8 @@ import storyrod.words.Words;
 /**
  * Times every stage of a project's plan set, warm, in one process: least, median and most of the
  * counted rounds. Run by {@code mvn -q -Pbenchmark verify}, with the reading of ever larger
- * descriptions and the checks of a large piece behind it; not a test, so no time ever fails one.
+ * descriptions, the checks of a large piece and the build order of ever larger ones behind it; not
+ * a test, so no time ever fails one.
  */
 public final class Benchmark {
   private static final int WARM_UP = 25;
@@ -57,6 +58,7 @@ public final class Benchmark {
     benchmark.print();
     ReadingBenchmark.run();
     CheckBenchmark.run();
+    PlanBenchmark.run();
   }
 
   private void round(SourceText source) {

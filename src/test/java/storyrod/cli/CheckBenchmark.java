@@ -21,7 +21,7 @@ import storyrod.piece.PieceBuilder;
  */
 final class CheckBenchmark {
   private static final int CABINETS = 20;
-  private static final int PARTS = 200;
+  private static final int PARTS_EACH = 10;
   private static final int ROUNDS = 9;
   private static final int SLOWEST = 8;
 
@@ -31,7 +31,7 @@ final class CheckBenchmark {
 
   /** Prints the median of all checks together and of each of the slowest. */
   static void run() {
-    Description description = description();
+    Description description = description(CABINETS);
     System.out.printf(Locale.ROOT, "%n%-24s %8s%n", "checks of 200 parts", "ms");
     print(new Timed("all", median(description, piece -> Checks.run(piece, new Diagnostics()))));
     List<Timed> times = new ArrayList<>();
@@ -60,25 +60,26 @@ final class CheckBenchmark {
     return millis[ROUNDS / 2];
   }
 
-  private static Description description() {
+  /** A wall of so many cabinets, of ten parts each. */
+  static Description description(int cabinets) {
     Diagnostics diagnostics = new Diagnostics();
     Description description =
         Pipeline.reader()
-            .read(new SourceText("wall.yaml", text()), diagnostics)
+            .read(new SourceText("wall.yaml", text(cabinets)), diagnostics)
             .orElseThrow(() -> new IllegalStateException("bug: " + diagnostics.sorted()));
-    if (description.parts().size() != PARTS) {
+    if (description.parts().size() != PARTS_EACH * cabinets) {
       throw new IllegalStateException("bug: read " + description.parts().size() + " parts");
     }
     return description;
   }
 
-  private static String text() {
+  private static String text(int cabinets) {
     StringBuilder parts = new StringBuilder();
     StringBuilder drawers = new StringBuilder();
     StringBuilder joints = new StringBuilder();
     StringBuilder cuts = new StringBuilder();
     StringBuilder hardware = new StringBuilder();
-    for (int i = 0; i < CABINETS; i++) {
+    for (int i = 0; i < cabinets; i++) {
       String left = Integer.toString(600 * i);
       parts.append(PARTS_OF_ONE.replace("%", Integer.toString(i)).replace("LEFT", left));
       drawers.append(DRAWER_OF_ONE.replace("%", Integer.toString(i)).replace("LEFT", left));

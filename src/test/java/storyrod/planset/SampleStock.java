@@ -1,7 +1,6 @@
 package storyrod.planset;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.StockKind;
@@ -65,17 +64,15 @@ final class SampleStock {
             new StockPlan.Placed("A", "right-side", Optional.empty(), area(29, Sample.TALL), false),
             new StockPlan.Placed(
                 "B", "bottom", Optional.empty(), area(58, Length.inches(37)), false));
-    List<SawCut> cuts = new ArrayList<>();
-    for (int i = 1; i <= 7; i++) {
-      cuts.add(
-          new SawCut(
-              i,
-              i % 3 == 1,
-              Length.inches(5 * i),
-              Length.ZERO,
-              Length.inches(48),
-              Length.inch(31 + 9 * i, 2)));
-    }
+    List<SawCut> cuts =
+        List.of(
+            cut(1, true, 124, 768, 124),
+            cut(2, false, 224, 124, 224),
+            cut(3, false, 231, 124, 6),
+            cut(4, false, 456, 124, 224),
+            cut(5, false, 463, 124, 6),
+            cut(6, false, 760, 124, 296),
+            cut(7, true, 127, 768, 2));
     return new StockPlan.SheetLayout(
         Optional.empty(),
         Length.inches(96),
@@ -83,6 +80,12 @@ final class SampleStock {
         placed,
         cuts,
         List.of(new Area(Length.ZERO, Length.inches(16), Length.inches(96), Length.inches(32))));
+  }
+
+  /** A cut that starts at zero, in eighths of an inch. */
+  private static SawCut cut(int number, boolean along, long at, long to, long fence) {
+    return new SawCut(
+        number, along, Length.inch(at, 8), Length.ZERO, Length.inch(to, 8), Length.inch(fence, 8));
   }
 
   private static Area area(long x, Length length) {

@@ -77,8 +77,11 @@ record Bars(long[] sizes, int[] wanted, List<Bar> bars) {
     return Arrays.stream(wanted).sum();
   }
 
-  /** The same job with other parts to give; the stock stays. */
-  Bars withParts(long[] otherSizes, int[] otherWanted) {
-    return new Bars(otherSizes, otherWanted, bars);
+  /** The same job with as much of all stock as wanted. */
+  Bars withoutLimits() {
+    return new Bars(
+        sizes,
+        wanted,
+        bars.stream().map(bar -> new Bar(bar.spans, Integer.MAX_VALUE, bar.price)).toList());
   }
 }

@@ -42,7 +42,7 @@ final class Dive {
 
   /** Offers what it finds on the way; gives up where nothing better than the incumbent is left. */
   void run(Meter meter) {
-    while (!meter.isEnded() && !incumbent.isProved()) {
+    while (!meter.isEnded() && !incumbent.isSettled()) {
       generation.reset(wanted, left);
       generation.run(meter);
       long least = bars.price(fixed) + generation.roundedValue();

@@ -17,10 +17,10 @@ final class ExactSearch {
 
   /** Tries the cheapest price not yet ruled out, and the next, until proved or given up. */
   static void run(Bars bars, Generation generation, Incumbent incumbent, Meter meter) {
-    while (!incumbent.isProved() && bars.hasOneSpanEach()) {
+    while (!incumbent.isSettled() && !meter.isEnded()) {
       long price = incumbent.bound();
       List<Pattern> patterns = generation.within(price, MOST_PATTERNS);
-      if (patterns.isEmpty() || meter.isEnded()) {
+      if (patterns.isEmpty()) {
         return;
       }
       Branching branching = new Branching(bars, patterns, price, meter);

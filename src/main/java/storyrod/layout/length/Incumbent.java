@@ -5,12 +5,19 @@ import java.util.List;
 /** The best layout so far and the best bound so far. */
 final class Incumbent {
   private final Bars bars;
+  private final long goal;
   private List<Pattern> patterns = List.of();
   private long price = Long.MAX_VALUE;
   private long bound;
 
-  Incumbent(Bars bars) {
+  /**
+   * Takes a job and a price that is as good as any.
+   *
+   * @param goal below zero if only the lowest will do
+   */
+  Incumbent(Bars bars, long goal) {
     this.bars = bars;
+    this.goal = goal;
   }
 
   /** Takes complete layouts that are better than the best so far. */
@@ -30,13 +37,10 @@ final class Incumbent {
     return price < Long.MAX_VALUE;
   }
 
-  /** Whether there is a layout and none can be better, or there can be none. */
-  boolean isProved() {
-    return bound >= price || isImpossible();
-  }
-
-  boolean isImpossible() {
-    return bound == Long.MAX_VALUE;
+  /** Whether no layout can be better, or one is good enough, or none can be good enough. */
+  boolean isSettled() {
+    boolean hopeless = bound == Long.MAX_VALUE || goal >= 0 && bound > goal;
+    return bound >= price || price <= goal || hopeless;
   }
 
   long price() {

@@ -44,6 +44,10 @@ final class Meter {
     }
   }
 
+  long stepsLeft() {
+    return Math.max(0, left / OPERATIONS_A_STEP);
+  }
+
   boolean isEnded() {
     return ended || left < 0 || whole.isPresent() && whole.get().isEnded();
   }

@@ -3,6 +3,7 @@ package storyrod.layout.length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What parts are worth in whole numbers, and what each stock can hold of it at most: from this come
@@ -134,16 +135,25 @@ final class Pricing {
     List<Pattern> found = new ArrayList<>();
     boolean all = gap >= 0;
     for (int bar = 0; bar < holds.length && all; bar++) {
+      long least = Math.max(holds[bar], priceInUnits(bar)) - gap;
+      SpanChoices choices = new SpanChoices(bars.bars().get(bar).spans(), knapsack, worth);
       int stock = bar;
-      long span = bars.bars().get(bar).spans()[0];
       all =
           left[bar] == 0
-              || knapsack.each(
-                  span,
-                  Math.max(holds[bar], priceInUnits(bar)) - gap,
-                  sizes -> found.add(Pattern.single(stock, sizes)) && found.size() <= most);
+              || choices.each(
+                  least,
+                  most,
+                  spans -> {
+                    Pattern pattern = new Pattern(stock, spans);
+                    return !isWanted(pattern) || found.add(pattern) && found.size() <= most;
+                  });
     }
     return all ? found : List.of();
+  }
+
+  private boolean isWanted(Pattern pattern) {
+    int[] counts = pattern.counts(wanted.length);
+    return IntStream.range(0, counts.length).allMatch(size -> counts[size] <= wanted[size]);
   }
 
   /** Lowers worths until no stock of which there is enough holds more than its price. */

@@ -4,6 +4,9 @@ import java.util.SplittableRandom;
 
 /** Looks for the cheapest layout and its proof: quick methods first, each only while it pays. */
 final class Solver {
+  /** Where only the lowest price will do. */
+  static final long NO_GOAL = -1;
+
   private static final int MOST_ROWS = 600;
 
   private final Bars bars;
@@ -11,10 +14,10 @@ final class Solver {
   private final Incumbent incumbent;
   private final Greedy greedy;
 
-  Solver(Bars bars, Meter meter) {
+  Solver(Bars bars, Meter meter, long goal) {
     this.bars = bars;
     this.meter = meter;
-    incumbent = new Incumbent(bars);
+    incumbent = new Incumbent(bars, goal);
     greedy = new Greedy(bars, meter);
   }
 
@@ -22,7 +25,7 @@ final class Solver {
   Incumbent run(long seed) {
     incumbent.raiseBound(SizeBounds.best(bars));
     greedy.best(bars.wanted(), bars.available()).ifPresent(incumbent::offer);
-    if (!incumbent.isProved() && bars.kinds() <= MOST_ROWS) {
+    if (!incumbent.isSettled() && bars.kinds() <= MOST_ROWS) {
       generate(new SplittableRandom(seed));
     }
     return incumbent;
@@ -36,13 +39,13 @@ final class Solver {
     incumbent.raiseBound(generation.bound(meter));
     Simplex.Basis basis = generation.basis();
     dive(generation, chance, 0);
-    if (!incumbent.isProved()) {
+    if (!incumbent.isSettled()) {
       generation.restart(basis);
       generation.run(meter);
       basis = generation.basis();
       ExactSearch.run(bars, generation, incumbent, meter);
     }
-    while (!incumbent.isProved() && !meter.isEnded()) {
+    while (!incumbent.isSettled() && !meter.isEnded()) {
       generation.restart(basis);
       dive(generation, chance, 0.5);
     }

@@ -1,0 +1,133 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Tone;
+import storyrod.drawing.Seen.Region;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Solid;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+
+/**
+ * What is seen of several parts from one face, worked out once for all scales. What lies far behind
+ * the foremost plane is toned darker.
+ */
+final class Elevation {
+  /** What lies no deeper than this share of the whole depth counts as in front. */
+  static final int FRONT_SHARE = 5;
+
+  private final Face face;
+  private final Box box;
+  private final List<Part> parts;
+  private final List<Seen> seen;
+
+  private Elevation(Face face, Box box, List<Part> parts, List<Seen> seen) {
+    this.face = face;
+    this.box = box;
+    this.parts = parts;
+    this.seen = seen;
+  }
+
+  static Elevation of(List<Part> parts, Face face) {
+    return of(parts, Map.of(), face);
+  }
+
+  /** The same with other solids in the place of some parts' own, by the parts' names. */
+  static Elevation of(List<Part> parts, Map<String, Solid> cut, Face face) {
+    Scene scene =
+        new Scene(
+            parts.stream()
+                .map(part -> item(part, cut.getOrDefault(part.name(), part.placed())))
+                .toList());
+    Box box = Extent.around(parts);
+    List<Seen> seen = HiddenLines.of(scene, View.at(face)).seen();
+    return new Elevation(face, box, parts, seen);
+  }
+
+  private static Scene.Item item(Part part, Solid solid) {
+    return new Scene.Item(part.name(), solid, Vector3D.ZERO);
+  }
+
+  Face face() {
+    return face;
+  }
+
+  Box box() {
+    return box;
+  }
+
+  List<Part> parts() {
+    return parts;
+  }
+
+  /** The parts that lie in front. */
+  static List<Part> foremost(List<Part> parts, Box box, Face face) {
+    return parts.stream().filter(part -> isForemost(part, box, face)).toList();
+  }
+
+  private static boolean isForemost(Part part, Box box, Face face) {
+    Length behind = box.at(face).minus(part.bounds().at(face)).abs();
+    return !behind.times(FRONT_SHARE).isLongerThan(box.size(face.axis()));
+  }
+
+  /** The largest region that is seen of a part, of which there may be none. */
+  List<Region> regions(String part) {
+    return seen.stream()
+        .filter(each -> each.item().name().equals(part))
+        .flatMap(each -> each.regions().stream())
+        .toList();
+  }
+
+  /** At a place of the paper all its areas, then its lines, a group for each part. */
+  List<Element> elements(Fit fit) {
+    List<Element> elements = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      Tone tone = isForemost(parts.get(i), box, face) ? Tone.TOP : Tone.FRONT;
+      for (Region region : seen.get(i).regions()) {
+        elements.add(new Area(tone, region.rings().stream().map(fit::on).toList()));
+      }
+    }
+    for (int i = 0; i < parts.size(); i++) {
+      List<Element> own = lines(seen.get(i), fit);
+      if (!own.isEmpty()) {
+        String id = face.word() + "-" + Ink.id(parts.get(i));
+        elements.add(new Group(id, parts.get(i).mark() + " " + parts.get(i).title(), own));
+      }
+    }
+    return elements;
+  }
+
+  private static List<Element> lines(Seen each, Fit fit) {
+    List<Element> elements = new ArrayList<>();
+    Ink ink = new Ink(fit);
+    each.lines().mouths().forEach(mouth -> elements.add(mouth(mouth, fit)));
+    each.lines().edges().forEach(stroke -> elements.add(ink.line(Role.THIN, stroke)));
+    each.lines().outlines().forEach(stroke -> elements.add(ink.line(Role.CUT, stroke)));
+    return elements;
+  }
+
+  private static Line mouth(List<At> mouth, Fit fit) {
+    return new Line(Role.THIN, fit.on(mouth));
+  }
+
+  /** The axis across the paper. */
+  Axis across() {
+    return face.axis() == Axis.X ? Axis.Y : Axis.X;
+  }
+
+  /** The axis up the paper. */
+  Axis up() {
+    return Axis.other(face.axis(), across());
+  }
+}

@@ -1,0 +1,213 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.drawing.GeneralDrawing.Plan;
+import storyrod.drawing.GeneralMeasures.Plate;
+import storyrod.drawing.Openings.Block;
+import storyrod.drawing.Seen.Region;
+import storyrod.drawing.Wanted.Side;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.FlatFace;
+import storyrod.measure.LengthFormat;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/** What the general drawings of a piece show, before their scales are known. */
+final class GeneralPlans {
+  /** The letter of the one section. */
+  static final String LETTER = "A";
+
+  private final Piece piece;
+  private final Words words;
+  private final HungUnits units;
+  private final LengthFormat format;
+
+  GeneralPlans(Piece piece, Words words) {
+    this.piece = piece;
+    this.words = words;
+    this.units = HungUnits.of(piece);
+    this.format = piece.description().format();
+  }
+
+  HungUnits units() {
+    return units;
+  }
+
+  /** The whole piece: its views on one drawing or on several, and its section. */
+  record Whole(List<List<Plan>> arrangements, Optional<Plan> section) {}
+
+  Whole whole() {
+    List<Part> parts = piece.parts();
+    List<Part> standing = units.standing();
+    Box box = Extent.around(parts);
+    Optional<Section> section = Section.of(parts);
+    GeneralMeasures measures = measures(box, standing);
+    section.ifPresent(each -> addInside(measures, standing, each));
+    List<Elevation> views =
+        Stream.of(Face.FRONT, Face.TOP, Face.RIGHT)
+            .parallel()
+            .map(face -> Elevation.of(parts, face))
+            .toList();
+    Optional<CuttingPlane> plane = section.map(each -> new CuttingPlane(each.at(), LETTER));
+    List<CutNotes.CutNote> gaps = new FrontGaps(piece, units, words).notes();
+    Look look = new Look(measures.all(), gaps, plane);
+    Plan front = plan("general-front", views.subList(0, 1), look);
+    Plan top = plan("general-top", views.subList(1, 2), look);
+    Plan side = plan("general-side", views.subList(2, 3), look);
+    return new Whole(
+        List.of(
+            List.of(plan("general", views, look)),
+            List.of(plan("general-front-top", views.subList(0, 2), look), side),
+            List.of(front, side, top)),
+        section.map(each -> plan(each, measures)));
+  }
+
+  /** What may stand beside views. */
+  private record Look(
+      List<Wanted> wanted, List<CutNotes.CutNote> notes, Optional<CuttingPlane> plane) {}
+
+  private Plan plan(String name, List<Elevation> views, Look look) {
+    var faces = GeneralDrawing.faces(views);
+    return new Plan(
+        name,
+        views,
+        captions(),
+        look.wanted.stream().filter(each -> faces.contains(each.view())).toList(),
+        look.notes.stream().filter(each -> faces.contains(each.view())).toList(),
+        look.plane,
+        Optional.empty(),
+        List.of());
+  }
+
+  private Map<Face, String> captions() {
+    Map<Face, String> captions = new EnumMap<>(Face.class);
+    for (Face face : List.of(Face.FRONT, Face.TOP, Face.RIGHT)) {
+      captions.put(face, words.say("general.view." + face.word()));
+    }
+    return captions;
+  }
+
+  private GeneralMeasures measures(Box box, List<Part> standing) {
+    GeneralMeasures measures = new GeneralMeasures(box, format);
+    measures.overall(Face.FRONT, Axis.X, Side.ABOVE);
+    measures.overall(Face.FRONT, Axis.Z, Side.LEFT);
+    measures.overall(Face.RIGHT, Axis.Y, Side.BELOW);
+    Plate top = Plate.of(standing, box, Face.TOP);
+    measures.thickness(Face.FRONT, top, Side.LEFT);
+    measures.overhang(Face.FRONT, top, Axis.X, Side.ABOVE);
+    measures.overhang(Face.RIGHT, top, Axis.Y, Side.ABOVE);
+    measures.feet(Face.FRONT, top, Axis.X);
+    measures.feet(Face.RIGHT, top, Axis.Y);
+    for (Face face : List.of(Face.FRONT, Face.RIGHT)) {
+      measures.openings(face, Elevation.foremost(standing, box, face), GeneralMeasures.floor());
+    }
+    List<Part> upper = Elevation.foremost(standing, box, Face.TOP);
+    measures.openings(Face.TOP, upper, EnumSet.noneOf(Side.class));
+    measures.seams(Face.TOP, top.plate(), Axis.X, Side.ABOVE);
+    measures.seams(Face.TOP, top.plate(), Axis.Y, Side.LEFT);
+    return measures;
+  }
+
+  /** The dimensions inside, in a list of their own so that the section shows them. */
+  private void addInside(GeneralMeasures measures, List<Part> standing, Section section) {
+    List<Block> blocks = section.blocks(standing);
+    if (blocks.isEmpty()) {
+      return;
+    }
+    Plate top = Plate.of(standing, Extent.around(standing), Face.TOP);
+    List<Block> body = section.blocks(top.isPlate() ? top.body() : standing);
+    Block plane =
+        (body.isEmpty() ? blocks : body)
+            .stream()
+                .reduce(
+                    (one, other) ->
+                        new Block(one.across().around(other.across()), one.up().around(other.up())))
+                .orElseThrow();
+    List<FlatFace> faces =
+        standing.stream()
+            .filter(part -> section.solids().containsKey(part.name()))
+            .flatMap(part -> section.solids().get(part.name()).faces().stream())
+            .toList();
+    measures.inside(new Openings(blocks, plane, EnumSet.allOf(Side.class)), faces);
+  }
+
+  private Plan plan(Section section, GeneralMeasures measures) {
+    Elevation view = Elevation.of(section.kept(), section.solids(), Face.RIGHT);
+    Map<Face, String> captions = new EnumMap<>(Face.class);
+    captions.put(Face.RIGHT, words.say("general.view.section", LETTER));
+    return new Plan(
+        "general-section",
+        List.of(view),
+        captions,
+        measures.allInside(),
+        List.of(),
+        Optional.empty(),
+        Optional.of(section),
+        List.of());
+  }
+
+  /** A sub-assembly by its full name: overall sizes, its joints named, its parts marked. */
+  Plan unit(String name) {
+    List<Part> parts = units.nesting().parts(name);
+    Box box = Extent.around(parts);
+    boolean flat = box.size(Axis.Y).times(4).isShorterThan(box.size(Axis.X).min(box.size(Axis.Z)));
+    List<Face> faces =
+        flat ? List.of(Face.FRONT, Face.RIGHT) : List.of(Face.FRONT, Face.TOP, Face.RIGHT);
+    List<Elevation> views = faces.stream().map(face -> Elevation.of(parts, face)).toList();
+    GeneralMeasures measures = new GeneralMeasures(box, format);
+    measures.overall(Face.FRONT, Axis.X, Side.ABOVE);
+    measures.overall(Face.FRONT, Axis.Z, Side.LEFT);
+    measures.overall(Face.RIGHT, Axis.Y, Side.BELOW);
+    Plate front = Plate.of(parts, box, Face.FRONT);
+    if (!flat) {
+      measures.overhang(Face.TOP, front, Axis.X, Side.ABOVE);
+      measures.overhang(Face.RIGHT, front, Axis.Z, Side.RIGHT);
+      measures.thickness(Face.RIGHT, front, Side.BELOW);
+      measures.openings(
+          Face.TOP, Elevation.foremost(parts, box, Face.TOP), EnumSet.noneOf(Side.class));
+    }
+    measures.openings(
+        Face.FRONT, Elevation.foremost(parts, box, Face.FRONT), EnumSet.noneOf(Side.class));
+    return new Plan(
+        "general-" + name.replace('.', '-'),
+        views,
+        captions(),
+        measures.all(),
+        new JointNotes(piece, words).of(parts, faces.contains(Face.TOP) ? Face.TOP : Face.FRONT),
+        Optional.empty(),
+        Optional.empty(),
+        balloons(parts, views));
+  }
+
+  /** For each mark the largest region that any view shows of any of its parts. */
+  private static List<GeneralDrawing.Pointer> balloons(List<Part> parts, List<Elevation> views) {
+    Map<String, GeneralDrawing.Pointer> pointers = new LinkedHashMap<>();
+    Map<String, Double> areas = new LinkedHashMap<>();
+    for (Part part : parts) {
+      for (Elevation view : views) {
+        view.regions(part.name()).stream()
+            .max(Comparator.comparingDouble(Region::areaMm2))
+            .filter(region -> region.areaMm2() > areas.getOrDefault(part.mark(), 0.0))
+            .ifPresent(
+                region -> {
+                  areas.put(part.mark(), region.areaMm2());
+                  pointers.put(
+                      part.mark(),
+                      new GeneralDrawing.Pointer(part.mark(), view.face(), Tips.inside(region)));
+                });
+      }
+    }
+    return new ArrayList<>(pointers.values());
+  }
+}

@@ -1,0 +1,258 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Note;
+import storyrod.drawing.Openings.Block;
+import storyrod.drawing.Openings.Opening;
+import storyrod.drawing.Wanted.Side;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.FlatFace;
+import storyrod.geometry.Range;
+import storyrod.geometry.Solid;
+import storyrod.measure.Length;
+import storyrod.piece.Nesting;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** The general drawings of all projects. */
+class GeneralDrawingTest {
+  private static final double THIN_MM = 0.2;
+
+  @TestFactory
+  List<DynamicTest> noTextLiesOnATextOrALineOrOutside() {
+    return AllProjects.each(
+        sample -> {
+          for (GeneralSheet sheet : sample.set().drawings().general()) {
+            assertEquals(List.of(), Clean.faults(sheet.drawing()), sheet.drawing().name());
+          }
+        });
+  }
+
+  @TestFactory
+  List<DynamicTest> noLeaderCrossesALeader() {
+    return AllProjects.each(
+        sample -> {
+          for (GeneralSheet sheet : sample.set().drawings().general()) {
+            List<Paper.Stretch> leaders = leaders(sheet.drawing());
+            for (int i = 0; i < leaders.size(); i++) {
+              for (Paper.Stretch other : leaders.subList(i + 1, leaders.size())) {
+                assertTrue(!leaders.get(i).crosses(other), sheet.drawing().name() + other);
+              }
+            }
+          }
+        });
+  }
+
+  private static List<Paper.Stretch> leaders(Drawing drawing) {
+    List<Paper.Stretch> leaders = new ArrayList<>();
+    for (Element element : Clean.flat(drawing.elements())) {
+      switch (element) {
+        case Balloon b when b.centre().distance(b.tip()) > 1 ->
+            leaders.add(new Paper.Stretch(b.centre(), b.tip()));
+        case Note n -> leaders.add(new Paper.Stretch(n.tip(), n.elbow()));
+        default -> {}
+      }
+    }
+    return leaders;
+  }
+
+  /** First line at least 10 mm off, the next at least 8 mm further (ISO 129-1, from memory). */
+  @TestFactory
+  List<DynamicTest> dimensionsKeepTheirDistanceAndAreTrueToScale() {
+    return AllProjects.each(
+        sample -> {
+          for (GeneralSheet sheet : sample.set().drawings().general()) {
+            double factor = sheet.drawing().scale().orElseThrow().factor();
+            List<Dimension> all = Clean.dimensions(sheet.drawing());
+            for (Dimension one : all) {
+              assertEquals(one.measure().toMm() * factor, span(one)[1] - span(one)[0], 1e-6);
+              assertTrue(Math.min(away(one, one.from()), away(one, one.to())) > 10 - 1e-6);
+              for (Dimension other : all) {
+                double between = Math.abs(one.line() - other.line());
+                boolean clash =
+                    one.alongX() == other.alongX() && between > 1e-6 && overlap(one, other);
+                assertTrue(!clash || between > 8 - 1e-6, one + " and " + other);
+              }
+            }
+          }
+        });
+  }
+
+  private static double away(Dimension dimension, Drawing.At point) {
+    return Math.abs(dimension.line() - (dimension.alongX() ? point.y() : point.x()));
+  }
+
+  private static double[] span(Dimension d) {
+    double from = d.alongX() ? d.from().x() : d.from().y();
+    double to = d.alongX() ? d.to().x() : d.to().y();
+    return new double[] {Math.min(from, to), Math.max(from, to)};
+  }
+
+  private static boolean overlap(Dimension one, Dimension other) {
+    return span(one)[0] < span(other)[1] - 1e-6 && span(other)[0] < span(one)[1] - 1e-6;
+  }
+
+  /** The three sizes of the whole stand on its views, and on those of each sub-assembly. */
+  @TestFactory
+  List<DynamicTest> overallSizesAreGiven() {
+    return AllProjects.each(
+        sample -> {
+          Piece piece = sample.set().piece();
+          List<Dimension> whole = new ArrayList<>();
+          for (GeneralSheet sheet : sample.set().drawings().general()) {
+            if (sheet.units().isEmpty()) {
+              whole.addAll(Clean.dimensions(sheet.drawing()));
+            } else {
+              Box box = Extent.around(Nesting.of(piece).parts(sheet.units().getFirst()));
+              assertSizes(box, Clean.dimensions(sheet.drawing()), sheet.drawing().name());
+            }
+          }
+          assertSizes(Extent.around(piece.parts()), whole, sample.name());
+        });
+  }
+
+  private static void assertSizes(Box box, List<Dimension> given, String name) {
+    for (Axis axis : Axis.values()) {
+      assertTrue(
+          given.stream().anyMatch(d -> d.measure().equals(box.size(axis))), name + " " + axis);
+    }
+  }
+
+  /** Whatever slides and hinges move has a drawing, and every mark in it a balloon. */
+  @TestFactory
+  List<DynamicTest> everyDrawerAndDoorIsDrawnWithAllItsMarks() {
+    return AllProjects.each(
+        sample -> {
+          Piece piece = sample.set().piece();
+          HungUnits units = HungUnits.of(piece);
+          Set<String> drawn = new TreeSet<>();
+          for (GeneralSheet sheet : sample.set().drawings().general()) {
+            drawn.addAll(sheet.units());
+            if (!sheet.units().isEmpty()) {
+              Set<String> marks =
+                  units.nesting().parts(sheet.units().getFirst()).stream()
+                      .map(Part::mark)
+                      .collect(Collectors.toCollection(TreeSet::new));
+              assertEquals(marks, marks(sheet.drawing()), sheet.drawing().name());
+            }
+          }
+          Set<String> hung =
+              units.names().stream()
+                  .filter(unit -> units.nesting().parts(unit).size() > 2)
+                  .collect(Collectors.toSet());
+          assertTrue(drawn.containsAll(hung), () -> hung + " but " + drawn);
+        });
+  }
+
+  private static Set<String> marks(Drawing drawing) {
+    Set<String> marks = new TreeSet<>();
+    for (Element element : Clean.flat(drawing.elements())) {
+      if (element instanceof Balloon balloon) {
+        marks.add(balloon.mark());
+      }
+    }
+    return marks;
+  }
+
+  /** The bench as its maker would measure it: bays, opening, stiles, feet, overhang, reveal. */
+  @Test
+  void theBenchGivesItsOpenings() {
+    Set<String> given = new HashSet<>();
+    StringBuilder notes = new StringBuilder();
+    for (GeneralSheet sheet : AllProjects.named("window-bench").drawings().general()) {
+      if (sheet.units().isEmpty()) {
+        Clean.dimensions(sheet.drawing()).forEach(d -> given.add(d.text()));
+        notes.append(Clean.notes(sheet.drawing()));
+      }
+    }
+    // 54 over the top, 52 1/2 case; drawer opening 16 5/8 x 11 25/32 between stiles of 1 1/2
+    for (String size :
+        List.of("54", "52 1/2", "17 1/2", "18 1/2", "16 5/8", "11 25/32", "1 1/2", "14 7/16")) {
+      assertTrue(given.contains(size), size + " is not in " + given);
+    }
+    assertTrue(notes.toString().contains("gap 1/16 all round"), notes.toString());
+  }
+
+  @Test
+  void anOpeningIsWhatBlocksEnclose() {
+    // a frame of 20 mm members round 200 x 100, with a shelf that leaves gaps of 2 mm at its ends
+    List<Block> blocks =
+        List.of(
+            block(0, 20, 0, 100),
+            block(180, 200, 0, 100),
+            block(20, 180, 0, 20),
+            block(20, 180, 80, 100),
+            block(22, 178, 45, 50));
+    Openings openings = new Openings(blocks, block(0, 200, 0, 100), EnumSet.noneOf(Side.class));
+    assertEquals(
+        List.of(
+            new Opening(range(20, 180), range(20, 45)), new Opening(range(20, 180), range(50, 80))),
+        openings.all());
+    assertEquals(range(0, 20), openings.before(openings.all().getFirst(), true).orElseThrow());
+  }
+
+  @Test
+  void roomOverTheFloorIsAnOpeningOnlyIfTheFloorCloses() {
+    List<Block> table = List.of(block(0, 10, 0, 70), block(90, 100, 0, 70), block(0, 100, 70, 75));
+    Block plane = block(0, 100, 0, 75);
+    assertEquals(List.of(), new Openings(table, plane, EnumSet.noneOf(Side.class)).all());
+    assertEquals(
+        List.of(new Opening(range(10, 90), range(0, 70))),
+        new Openings(table, plane, EnumSet.of(Side.BELOW)).all());
+  }
+
+  private static Block block(long left, long right, long low, long high) {
+    return new Block(range(left, right), range(low, high));
+  }
+
+  private static Range range(long from, long to) {
+    return new Range(Length.mm(from), Length.mm(to));
+  }
+
+  /** What a section hatches is what the plane cuts: a thin slice of the wood, by its volume. */
+  @TestFactory
+  List<DynamicTest> cutFacesHaveTheAreaOfAThinSlice() {
+    return AllProjects.each(
+        sample -> {
+          Section section = Section.of(sample.set().piece().parts()).orElseThrow();
+          Vector3D out = Vector3D.of(1, 0, 0);
+          Vector3D plane = out.multiply(section.at().toMm());
+          double cut = 0;
+          double slices = 0;
+          for (Part part : sample.set().piece().parts()) {
+            for (FlatFace face : section.cutFaces().getOrDefault(part.name(), List.of())) {
+              cut += face.areaMm2();
+            }
+            Solid slab =
+                part.placed()
+                    .trimmed(plane, out)
+                    .trimmed(plane.add(out.multiply(-THIN_MM)), out.negate());
+            slices += volume(slab) / THIN_MM;
+          }
+          assertTrue(cut > 0);
+          assertEquals(slices, cut, 0.005 * cut);
+        });
+  }
+
+  /** By the divergence theorem, from the faces alone. */
+  private static double volume(Solid solid) {
+    return solid.faces().stream().mapToDouble(face -> face.offsetMm() * face.areaMm2()).sum() / 3;
+  }
+}
