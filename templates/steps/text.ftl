@@ -1,6 +1,7 @@
 <#ftl output_format="plainText">
 <#--
-  The words of one step. Lines that start with "# " are the title, with "- " one sentence each.
+  The words of one step. Lines that start with "# " are the title, with "! " a caution, with "- " one
+  sentence each.
   What comes in: the values that StepWriter names. Only this file turns them into English.
 -->
 <#-- A size or a remark behind a name stays as it is: oak pegs 1/4 in, butt hinges, brass. -->
@@ -674,7 +675,7 @@
   <#if tiers?size gt 1>
     <@say "Put it together dry, first " + tiers?map(t -> fulls(t.moving))?join(", then ") + ", and see that every joint closes."/>
     <@say "Take it apart again, and lay the parts in this order beside the clamps: there is no time to look for them once the glue is on."/>
-  <#else>
+  <#elseif !triedDry>
     <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
     <@say "Take " + pick(moving, "it", "them") + " off again."/>
   </#if>
@@ -705,14 +706,45 @@
     <#if !t.glued>
       <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue."/>
     <#elseif glueTerms?size == 0 && inserts?size == 0>
-      <@say "Set " + fulls(t.moving) + " back in place."/>
+      <@say "Set " + fulls(t.moving) + triedDry?then(" in place" + inPiece?then(", " + homeFrom(), ""), " back in place") + "."/>
     <#elseif glueTerms?size gt 0 && dovetails?size == glueTerms?size>
-      <@say "Drive " + fulls(t.moving) + " home with a mallet and a block across the tails, both ends by turns."/>
+      <@say "Drive " + fulls(t.moving) + " home with a mallet and a block across the tails" + (jointCount gt 1)?then(", both ends by turns", "") + "."/>
     <#else>
-      <@say "Push " + fulls(t.moving) + " home."/>
+      <@say "Push " + fulls(t.moving) + " home" + (triedDry && inPiece)?then(", " + homeFrom(), "") + "."/>
     </#if>
   </#list>
   <@aligning/>
+</#macro>
+
+<#macro trying>
+  <#assign slides = tried.kind?ends_with("slide")>
+  <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
+  <@hanging tried/>
+  <#if slides && tried.screws gt 0>
+    <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the front and the back screw of each member only."/>
+  </#if>
+  <#if slides>
+    <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>
+    <@say "Set " + pick(hung, "its front", "each front") + " in its opening on thin shims: where the gap is too narrow, plane the edge now, while it is bare."/>
+  <#else>
+    <@say "Hang " + plains(hung) + " with one or two screws in each hinge, and close " + pick(hung, "it", "them") + " on thin shims."/>
+    <@say "Where the gap is too narrow, plane the edge of the door now, while it is bare; where it leans, pare a mortise or shift a plate."/>
+  </#if>
+  <@say "Take all of it off again, and keep the screws and hinges or slides of each door and drawer together, marked with its place."?replace("hinges or slides of each door and drawer", slides?then("slides of each drawer", "hinges of each door"))/>
+</#macro>
+
+<#-- Edges that run on across a joint. -->
+<#macro shaping>
+  <@cutting/>
+  <@say "They run on across the joints: do it all in one go, now that the glue is hard, and go slowly where the grain turns."/>
+</#macro>
+
+<#macro dryFitting>
+  <@title "Put " + (together?size == 0)?then("the piece", plains(together)) + " together dry"/>
+  <@say "Put " + letters() + " together without glue, in the order of the steps that follow."/>
+  <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
+  <@say "See that " + pick(together, "it lies", "each lies") + " flat, and that the two diagonals of what is square agree."?replace("each lies flat", (together?size == 0)?then("all stands square and nothing rocks", "each lies flat"))/>
+  <@say "Write the same number on both sides of each joint, and take it all apart again."/>
 </#macro>
 
 <#function countedOf kind>
@@ -779,6 +811,9 @@
       <@say "Hold " + pick(moving, fulls(moving), "each of them") + " open in its opening and set the arms of its hinges on their plates, the upper one first."/>
       <@say "Close it with care and look at the gap all round."/>
       <@say "Turn the screws of the hinges to shift it sideways, up and down, and in and out, until the gap is even and it closes flush."/>
+    <#elseif tried>
+      <@say "Hold " + pick(moving, fulls(moving), "each of them") + " open in its opening and drive one screw into the second leaf of each hinge."/>
+      <@say "Close it and look at the gap; when it is as it was on trial, drive the other screws."/>
     <#else>
       <@say "Wedge " + pick(moving, fulls(moving), "each of them") + " in its opening on thin shims, so that the gap is even all round."/>
       <@say "Open it, prop it, and drive one screw into the second leaf of each hinge."/>
@@ -841,6 +876,7 @@
   <#elseif has("fit-first") && hardware?size == 0 && base?size == 0 && onto?size == 0>
     <@title "Set up " + plains(moving)/>
     <@say "Set " + fulls(moving) + " upright on a level place and see that " + pick(moving, "it does", "they do") + " not rock."/>
+    <@say "Where a leg is short, slide a thin wedge under it, and take as much off the other legs as the wedge is thick there."/>
   <#elseif has("fit-lid")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>
@@ -911,12 +947,10 @@
   </#if>
 </#macro>
 
-<#macro mounting>
-  <#assign item = hardware[0]>
-  <#assign noun = many(words["kind." + item.kind], item.count)>
+<#-- How what hangs doors and drawers is set out, whether on trial or for good. -->
+<#macro hanging item>
   <#switch item.kind>
     <#case "slide">
-      <@title "Mount the drawer slides"/>
       <@say "Part the members of each slide as its maker's sheet says."/>
       <#if lineGiven>
         <@say "Draw a line along every part listed, at the height given for it, and from where it is given."/>
@@ -928,24 +962,51 @@
       </#if>
       <#break>
     <#case "under-slide">
-      <@title "Mount the drawer slides"/>
       <@say "Draw a level line for the underside of the runners in the case" + underGiven?then(", at the height given for each part, and from where it is given", "") + "."/>
       <@say "Set the runners on the lines, their front ends where the slide's maker says, behind the front edge, and mark their holes."/>
       <@say "Screw the catches under the front corners of the drawer boxes, and drill the holes for the hooks into their backs as the maker's sheet shows."/>
       <#break>
     <#case "concealed-hinge">
-      <@title "Mount the " + noun/>
       <@say "Press a cup into each of its holes, its arm square to the edge of the door."/>
       <@say "Hold the door beside its place, open, and mark the middle of each arm on the case."/>
       <@say "Set the plates on these marks, as far behind the front edge as the hinge's maker says for a door that lies on, half on, or in the case."/>
       <#break>
     <#case "butt-hinge">
-      <@title "Mount the " + noun/>
       <@say "Set each hinge out from the end of the door by about its own length, and mark round one leaf with a knife on the door's edge."/>
       <@say "Chisel the mortise to the thickness of the leaf, in thin slices from the middle to the lines."/>
       <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step", "") + ", and screw one leaf to the door."/>
       <@say "Hold the door in its opening on shims, and mark the other leaf on the case."/>
       <@say "Chisel that mortise too, and drill its pilot holes; its screws go in when the door is hung."/>
+      <#break>
+  </#switch>
+</#macro>
+
+<#macro mounting>
+  <#assign item = hardware[0]>
+  <#assign noun = many(words["kind." + item.kind], item.count)>
+  <#if has("mount-again")>
+    <#assign slides = item.kind?ends_with("slide")>
+    <@title "Put the " + slides?then("drawer slides", noun) + " back"/>
+    <#if slides>
+      <@say "Set each member back where it was on trial, and drive the " + number(tried.screws) + " screws into their holes."/>
+    <#elseif item.kind == "butt-hinge">
+      <@say "Set each hinge back into its mortise in the door and drive its screws; those of the other leaf go in when the door is hung."/>
+    <#else>
+      <@say "Press each cup back into its hole and screw each plate back to its marks."/>
+    </#if>
+    <@say "See that every screw bites; where one turns freely, glue a sliver of wood into its hole first."/>
+    <#return>
+  </#if>
+  <#switch item.kind>
+    <#case "slide">
+    <#case "under-slide">
+      <@title "Mount the drawer slides"/>
+      <@hanging item/>
+      <#break>
+    <#case "concealed-hinge">
+    <#case "butt-hinge">
+      <@title "Mount the " + noun/>
+      <@hanging item/>
       <#break>
     <#case "knob">
       <@title "Mount the " + noun/>
@@ -997,6 +1058,10 @@
   </#if>
 </#macro>
 
+<#-- What hangs on one line of glue until something else is on. -->
+<#list careful as c>
+! Handle with care until step ${c.step}: ${fulls(c.held)} ${pick(c.held, "is", "are each")} held by one line of glue until ${fulls(c.stiffener)} ${pick(c.stiffener, "is", "are")} on. Do not turn the piece over, lean on ${pick(c.held, "it", "them")} or lift by ${pick(c.held, "it", "them")}.
+</#list>
 <#-- The maker's own words first: they bear on what follows. -->
 <#list said as each>
 <@say "Note: " + each/>
@@ -1012,6 +1077,9 @@
   <#case "rejoin"><@rejoining/><#break>
   <#case "cut"><@cutting/><#break>
   <#case "drill"><@drilling/><#break>
+  <#case "dry-fit"><@dryFitting/><#break>
+  <#case "trim"><@shaping/><#break>
+  <#case "trial-fit"><@trying/><#break>
   <#case "sand"><@sanding/><#break>
   <#case "fit"><@fitting/><#break>
   <#case "mount"><@mounting/><#break>

@@ -59,8 +59,8 @@ final class Circumstances {
 
   private static boolean makesDust(Verb verb) {
     return switch (verb) {
-      case MILL, BLANK, KEEP, SIZE, CUT, DRILL, SAND, FINISH -> true;
-      case REJOIN, FIT, MOUNT, TEST -> false;
+      case MILL, BLANK, KEEP, SIZE, CUT, DRILL, SAND, TRIM, FINISH -> true;
+      case REJOIN, DRY_FIT, FIT, TRIAL_FIT, MOUNT, TEST -> false;
     };
   }
 

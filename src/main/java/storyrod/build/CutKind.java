@@ -31,11 +31,18 @@ import storyrod.piece.SplineSlot;
 public record CutKind(Verb verb, String term, Length size, Length depth)
     implements Comparable<CutKind> {
   /**
-   * The socket of a haunch is cut from its mortise. Curves leave no straight edge to run along a
-   * fence, a rounded edge nothing to measure from.
+   * The socket of a haunch is cut from its mortise. A mitred end is fragile and leaves nothing to
+   * lean on a stop, curves leave no straight edge to run along a fence, a rounded edge nothing to
+   * measure from.
    */
   private static final List<String> AFTER_ALL_OTHERS =
-      List.of(Cut.Trench.HAUNCH_SOCKET, "slot", Cut.Shaped.OUTLINE, "roundover");
+      List.of(
+          Cut.Trench.HAUNCH_SOCKET,
+          "mitre",
+          "spline slot",
+          "slot",
+          Cut.Shaped.OUTLINE,
+          "roundover");
 
   /** In the middle of a hole the point of a wide bit would find no wood. */
   private static final String WIDE_FIRST = "counterbore";

@@ -84,6 +84,11 @@ public record Late(
     return isFront(unit) ? 2 : isTop(unit) ? 4 : 5;
   }
 
+  /** Whether a unit waits for the finish. */
+  public boolean isLate(Unit unit) {
+    return isLoose(unit) || isTop(unit) || isFront(unit);
+  }
+
   public boolean isFront(Unit unit) {
     return drawers.containsKey(unit.name());
   }

@@ -23,11 +23,13 @@ final class Operations {
 
   private final Piece piece;
   private final Traits traits;
+  private final AcrossJoints across;
   private final List<Operation> all = new ArrayList<>();
 
   private Operations(Piece piece) {
     this.piece = piece;
     this.traits = new Traits(piece);
+    this.across = new AcrossJoints(piece);
   }
 
   static List<Operation> of(Piece piece, List<Placing> placings) {
@@ -44,6 +46,7 @@ final class Operations {
     piece.parts().stream().filter(this::isSized).forEach(part -> add(Verb.SIZE, part, List.of()));
     piece.parts().forEach(this::addCuts);
     piece.parts().stream().filter(insides::has).forEach(part -> add(Verb.SAND, part, List.of()));
+    new DryFits(placings, Late.of(piece)).forEach(this::addDryFit);
     placings.forEach(this::addFit);
     piece.description().finish().ifPresent(this::addFinish);
     addMounts();
@@ -52,11 +55,22 @@ final class Operations {
 
   private void addCuts(Part part) {
     Map<CutKind, List<Cut>> kinds = new TreeMap<>();
+    Map<CutKind, List<Cut>> later = new TreeMap<>();
     part.cuts().stream()
         .filter(cut -> !Pilots.isPilot(piece, part, cut) && !isOpening(part, cut))
         .forEach(
-            cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
+            cut ->
+                (across.isShapedLater(part, cut) ? later : kinds)
+                    .computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>())
+                    .add(cut));
     kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
+    later.forEach((kind, cuts) -> add(Verb.TRIM, part, cuts));
+  }
+
+  private void addDryFit(String level, List<Unit> units) {
+    List<String> parts = units.stream().flatMap(unit -> unit.partNames().stream()).toList();
+    Operation one = timed(bare(Verb.DRY_FIT, DryFits.target(level), parts, List.of()));
+    all.add(one.lasting(one.minutes() * units.size(), one.waitMinutes()));
   }
 
   /** A router or a laser leaves a kept piece in its size. */
@@ -142,6 +156,10 @@ final class Operations {
             new Operation(
                 Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), sum(used), 0, 0));
     all.add(one.lasting(one.minutes() * times(item, used), one.waitMinutes()));
+    if (Trials.asksFor(piece, item)) {
+      Operation trial = timed(bare(Verb.TRIAL_FIT, item, one.parts(), List.of()));
+      all.add(trial.lasting(trial.minutes() * times(item, used), trial.waitMinutes()));
+    }
   }
 
   /**

@@ -94,6 +94,8 @@ final class OwnEntries {
               .hint("leave one of the two out"));
     } else if (!isThere && !stage.isBrought()) {
       faults.add(OwnWords.unknown(entry, job));
+    } else if (!isThere && !entry.target().equals(ALL)) {
+      faults.add(OwnWords.leftOut(entry));
     }
   }
 }

@@ -1,9 +1,6 @@
 package storyrod.build;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,17 +13,17 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.PanelBeforeFrameCloses;
-import storyrod.build.rule.Rules;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
 import storyrod.description.OrderEntry;
+import storyrod.description.Severity;
 import storyrod.description.Span;
 import storyrod.description.StageEntry;
 import storyrod.piece.Piece;
 
 /** The maker's own orders, held to the rules of the trade. */
 final class OwnOrder {
-  private static final String CODE = "order-breaks-rule";
+  static final String CODE = "order-breaks-rule";
   private final Piece piece;
   private final Diagnostics diagnostics;
   private final OwnEntries entries;
@@ -51,6 +48,11 @@ final class OwnOrder {
 
   boolean hasFaults() {
     return faulty;
+  }
+
+  /** Where an operation stands in an order, if it does. */
+  List<Span> placesOf(String operation) {
+    return Optional.ofNullable(entries.entry(operation)).map(OrderEntry::at).stream().toList();
   }
 
   /** Whether two units may change places: no order names them, or one names both in one stage. */
@@ -137,7 +139,7 @@ final class OwnOrder {
     return Diagnostic.error(
             CODE,
             early.at(),
-            "`" + early + "` comes before `" + late + "`, but " + Rules.named(rule).reason())
+            "`" + early + "` comes before `" + late + "`, but " + Breaches.why(rule))
         .also(late.at(), "`" + late + "` finds no way in here")
         .hint("move `" + late + "` up, before `" + early + "`");
   }
@@ -149,74 +151,18 @@ final class OwnOrder {
     return Diagnostic.error(
             CODE,
             late.at(),
-            "`" + late + "` cannot come after " + names + ": " + Rules.named(rule).reason())
+            "`" + late + "` cannot come after " + names + ": " + Breaches.why(rule))
         .hint("move `" + late + "` up, or name " + names + " after it in the order");
   }
 
   /** Reports every entry that comes before one that it has to wait for. */
   void checkRules(List<Need> needs) {
-    Map<String, List<Need>> byAfter =
-        needs.stream()
-            .collect(Collectors.groupingBy(Need::after, LinkedHashMap::new, Collectors.toList()));
-    entries
-        .sequences()
-        .forEach(
-            order ->
-                order.forEach(
-                    name ->
-                        breaches(name, order, byAfter)
-                            .forEach(path -> report(breach(name, path)))));
-  }
-
-  /** The paths of needs from later entries to an earlier one, over operations not in the order. */
-  private static List<List<Need>> breaches(
-      String early, List<String> order, Map<String, List<Need>> byAfter) {
-    List<List<Need>> found = new ArrayList<>();
-    Map<String, Boolean> seen = new LinkedHashMap<>();
-    Deque<List<Need>> open = new ArrayDeque<>();
-    byAfter.getOrDefault(early, List.of()).forEach(need -> open.add(List.of(need)));
-    while (!open.isEmpty()) {
-      List<Need> path = open.poll();
-      String before = path.getLast().before();
-      if (seen.put(before, true) != null) {
-        continue;
-      }
-      if (!order.contains(before)) {
-        byAfter.getOrDefault(before, List.of()).forEach(need -> open.add(plus(path, need)));
-      } else if (order.indexOf(before) > order.indexOf(early)) {
-        found.add(path);
-      }
-    }
-    return found;
-  }
-
-  private Diagnostic breach(String early, List<Need> path) {
-    String late = path.getLast().before();
-    String why =
-        path.size() == 1
-            ? Rules.named(path.getFirst().rule()).reason()
-            : path.stream().map(OwnOrder::waits).collect(Collectors.joining(", and "));
-    return Diagnostic.error(
-            CODE,
-            entries.entry(early).at(),
-            "`" + early + "` comes before `" + late + "`, but " + why)
-        .also(entries.entry(late).at(), "`" + late + "` has to come first")
-        .hint("move `" + late + "` up, before `" + early + "`");
-  }
-
-  private static String waits(Need need) {
-    return "`"
-        + need.after()
-        + "` has to wait for `"
-        + need.before()
-        + "` ("
-        + Rules.named(need.rule()).reason()
-        + ")";
+    new Breaches(entries, needs).found().forEach(this::report);
   }
 
   /** A fault in an order that comes along several times is told once. */
   private void report(Diagnostic diagnostic) {
-    faulty = true;
+    faulty |= diagnostic.severity() == Severity.ERROR;
     if (told.add(
         diagnostic.at().source().file()
             + diagnostic.at().start()
@@ -300,11 +246,5 @@ final class OwnOrder {
     return marked.size() < 2
         ? String.join("", marked)
         : String.join(", ", marked.subList(0, marked.size() - 1)) + " and " + marked.getLast();
-  }
-
-  private static <T> List<T> plus(List<T> list, T last) {
-    List<T> longer = new ArrayList<>(list);
-    longer.add(last);
-    return List.copyOf(longer);
   }
 }

@@ -43,6 +43,19 @@ record OwnWords(StageEntry stage, Job job) {
         .hint(hint(entry.verb(), there));
   }
 
+  /** What is said of an entry that a used description brings along for other choices than these. */
+  static Diagnostic leftOut(OrderEntry entry) {
+    return Diagnostic.advice(
+            "unknown-operation",
+            entry.at(),
+            "with these choices there is nothing to "
+                + entry.verb()
+                + " under the name `"
+                + entry.target()
+                + "`, so this entry is left out")
+        .hint("take it out of the order if it is a slip");
+  }
+
   private static String hint(String verb, List<String> there) {
     if (Verb.named(verb).isEmpty()) {
       return "an order is made of the words " + String.join(", ", Verb.words());

@@ -12,10 +12,10 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.MortiseBeforeTenon;
 import storyrod.build.rule.Rules;
+import storyrod.build.rule.StiffBeforeTurning;
 import storyrod.build.rule.TailsBeforePins;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
-import storyrod.description.Span;
 import storyrod.piece.Piece;
 
 /**
@@ -61,7 +61,7 @@ public final class Planner {
     }
     OwnOrder own = new OwnOrder(piece, job(free), diagnostics);
     if (own.isEmpty()) {
-      return finished(free, own);
+      return finished(stiffened(free, own), own);
     }
     return own.isKnown() ? owned(own, free) : Optional.empty();
   }
@@ -143,16 +143,37 @@ public final class Planner {
     return fits;
   }
 
+  /** An order in which nothing weak is turned over, if there is one; else the one given. */
+  private Map<String, Assembler.Order> stiffened(
+      Map<String, Assembler.Order> orders, OwnOrder own) {
+    Job job = job(orders);
+    if (Rules.needs(job).stream().allMatch(need -> isKept(need, job))) {
+      return orders;
+    }
+    Map<String, Assembler.Order> stiffened = orders(settledFits(orders, own));
+    boolean isComplete = stiffened.values().stream().allMatch(Assembler.Order::isComplete);
+    return isComplete ? stiffened : orders;
+  }
+
+  /** Whether an order of fitting turns nothing that is still weak; other rules made it. */
+  private static boolean isKept(Need need, Job job) {
+    if (!need.rule().equals(StiffBeforeTurning.KEY)) {
+      return true;
+    }
+    List<String> fits = job.placings().stream().map(Placing::name).toList();
+    return fits.indexOf(need.before()) < fits.indexOf(need.after());
+  }
+
   private Optional<BuildPlan> finished(Map<String, Assembler.Order> orders, OwnOrder own) {
     Job job = job(begun(orders, own));
     FitGroups groups = fitGroups(job);
     List<Task> tasks = own.marked(Tasks.of(job, groups));
-    List<Need> needs = Rules.needs(job);
+    List<Need> needs = Rules.needs(job).stream().filter(need -> isKept(need, job)).toList();
     Scheduler scheduler = schedule(tasks, needs, own);
     chain(scheduler, tasks, groups);
     List<List<Task>> batches = scheduler.batches();
     if (batches.stream().mapToInt(List::size).sum() < tasks.size()) {
-      reportCircle(tasks, batches);
+      diagnostics.add(new NoOrder(piece, tasks, own).diagnostic(scheduler.circle()));
       return Optional.empty();
     }
     List<Step> steps = new Steps(job).of(batches);
@@ -174,22 +195,6 @@ public final class Planner {
     return begun;
   }
 
-  private void reportCircle(List<Task> tasks, List<List<Task>> batches) {
-    List<String> left =
-        tasks.stream()
-            .filter(task -> batches.stream().noneMatch(batch -> batch.contains(task)))
-            .map(Task::name)
-            .distinct()
-            .toList();
-    diagnostics.add(
-        Diagnostic.error(
-                "no-order",
-                Span.startOf(piece.description().source()),
-                "no order of work is possible: these wait for each other: "
-                    + String.join(", ", left))
-            .hint("join one of these parts another way, or leave a joint between them out"));
-  }
-
   private Scheduler schedule(List<Task> tasks, List<Need> needs, OwnOrder own) {
     Scheduler scheduler = new Scheduler(tasks);
     Map<String, List<Task>> byName =
@@ -200,8 +205,9 @@ public final class Planner {
             link(
                 scheduler,
                 meant(byName.get(need.before()), op -> meansFirst(need, op)),
-                meant(byName.get(need.after()), op -> meansLater(need, op))));
-    own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later));
+                meant(byName.get(need.after()), op -> meansLater(need, op)),
+                need.rule()));
+    own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later, Link.OWN));
     return scheduler;
   }
 
@@ -220,7 +226,8 @@ public final class Planner {
     tasks.forEach(task -> byName.put(task.name(), task));
     for (List<List<Placing>> level : groups.byLevel().values()) {
       for (int i = 1; i < level.size(); i++) {
-        link(scheduler, tasks(byName, level.get(i - 1)), tasks(byName, level.get(i)));
+        link(
+            scheduler, tasks(byName, level.get(i - 1)), tasks(byName, level.get(i)), Link.GEOMETRY);
       }
       level.forEach(group -> chainEach(scheduler, tasks(byName, group)));
     }
@@ -229,7 +236,7 @@ public final class Planner {
   /** Keeps the order of a group of which a maker's order takes some into a stage of its own. */
   private static void chainEach(Scheduler scheduler, List<Task> group) {
     for (int i = 1; i < group.size(); i++) {
-      link(scheduler, group.subList(i - 1, i), group.subList(i, i + 1));
+      link(scheduler, group.subList(i - 1, i), group.subList(i, i + 1), Link.GEOMETRY);
     }
   }
 
@@ -237,12 +244,13 @@ public final class Planner {
     return group.stream().map(placing -> byName.get(placing.name())).toList();
   }
 
-  private static void link(Scheduler scheduler, List<Task> earlier, List<Task> later) {
+  private static void link(
+      Scheduler scheduler, List<Task> earlier, List<Task> later, String cause) {
     earlier.forEach(
         one ->
             later.stream()
                 .filter(two -> !isOneFitting(one, two))
-                .forEach(two -> scheduler.before(one.index(), two.index())));
+                .forEach(two -> scheduler.put(new Link(one.index(), two.index(), cause))));
   }
 
   /** Within a step that fits parts, they come in the order in which they are told. */

@@ -15,6 +15,7 @@ import java.util.Set;
 final class Scheduler {
   private final List<Task> tasks;
   private final List<BitSet> waitsFor = new ArrayList<>();
+  private final List<Link> links = new ArrayList<>();
   private final BitSet done = new BitSet();
 
   Scheduler(List<Task> tasks) {
@@ -22,11 +23,17 @@ final class Scheduler {
     tasks.forEach(task -> waitsFor.add(new BitSet()));
   }
 
-  /** Puts one task before another, by their places in the list. */
-  void before(int earlier, int later) {
-    if (earlier != later) {
-      waitsFor.get(later).set(earlier);
+  /** Puts one task before another. */
+  void put(Link link) {
+    if (link.earlier() != link.later()) {
+      waitsFor.get(link.later()).set(link.earlier());
+      links.add(link);
     }
+  }
+
+  /** The shortest circle of tasks that wait for each other; none if all can be done. */
+  List<Link> circle() {
+    return Link.shortestCircle(links);
   }
 
   /** Batches in order; fewer than all tasks if some wait for each other. */

@@ -52,10 +52,11 @@ final class Settings {
       case KEEP -> kept(operation);
       case REJOIN -> openings(operation);
       case SIZE -> size(part(operation));
-      case CUT, DRILL -> machine(part(operation), operation.cuts());
+      case CUT, DRILL, TRIM -> machine(part(operation), operation.cuts());
       case FIT -> fit(operation);
-      case MOUNT -> mount(operation);
-      case SAND, TEST, FINISH -> List.of();
+      case TRIAL_FIT -> mount(operation);
+      case MOUNT -> isTried(operation) ? List.of() : mount(operation);
+      case SAND, DRY_FIT, TEST, FINISH -> List.of();
     };
   }
 
@@ -238,6 +239,10 @@ final class Settings {
       settings.addAll(new MountHoles(job.piece()).of(entry));
     }
     return settings;
+  }
+
+  private boolean isTried(Operation operation) {
+    return Trials.asksFor(job.piece(), operation.target());
   }
 
   private List<Setting> pilot(Joint joint, Cut cut) {

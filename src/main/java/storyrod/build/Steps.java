@@ -231,9 +231,9 @@ final class Steps {
       case MILL -> said(operation);
       case BLANK -> Traits.isSheet(part(operation)) ? said(operation) : Stream.empty();
       case SIZE -> traits.of(operation).contains("size-sheet") ? said(operation) : Stream.empty();
-      case MOUNT ->
+      case TRIAL_FIT, MOUNT ->
           traits.mounted(operation).stream().map(HardwareEntry::say).flatMap(Optional::stream);
-      case KEEP, REJOIN, CUT, DRILL, SAND, FIT, TEST, FINISH -> Stream.empty();
+      case KEEP, REJOIN, CUT, DRILL, SAND, DRY_FIT, FIT, TRIM, TEST, FINISH -> Stream.empty();
     };
   }
 }

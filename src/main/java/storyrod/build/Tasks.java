@@ -19,6 +19,12 @@ final class Tasks {
   private static final List<String> PHASES =
       List.of("blank", "keep", "rejoin", "size-kept", "size-rejoined");
 
+  /** More than a level has units. */
+  private static final int OF_ONE_LEVEL = 1000;
+
+  private static final int BEFORE_ALL = -1;
+  private static final int LAST_OF_LEVEL = OF_ONE_LEVEL - 1;
+
   private static final int STRAP_LAST = Integer.MAX_VALUE;
 
   private final Job job;
@@ -55,7 +61,10 @@ final class Tasks {
       case SIZE -> sizing(index, operation);
       case CUT, DRILL -> cutting(index, operation);
       case SAND -> task(index, operation, StageKey.JOINTS, kinds.size());
+      case DRY_FIT -> dryFitting(index, operation);
       case FIT -> fitting(index, operation);
+      case TRIM -> trimming(index, operation);
+      case TRIAL_FIT -> task(index, operation, StageKey.ASSEMBLY, LAST_OF_LEVEL, operation.name());
       case TEST -> task(index, operation, StageKey.JOINTS, kinds.size() + 1);
       case FINISH -> task(index, operation, StageKey.FINISHING, 0);
       case MOUNT -> mounting(index, operation);
@@ -149,14 +158,50 @@ final class Tasks {
     int place = groups.number(placing);
     StageKey stage = stage(placing.unit());
     int rank = stage == StageKey.HARDWARE && job.late().isTop(placing.unit()) ? 0 : 2 + place;
-    int level = List.copyOf(groups.byLevel().keySet()).indexOf(placing.unit().level());
+    int level = levels().indexOf(placing.unit().level());
     return new Task(
         index,
         operation,
         stage,
-        stage == StageKey.SUB_ASSEMBLIES ? 1000 * level + place : rank,
+        stage == StageKey.SUB_ASSEMBLIES ? OF_ONE_LEVEL * level + place : rank,
         groups.batch(placing),
         Optional.empty());
+  }
+
+  /** Sub-assemblies of which none is part of another are put together dry in one step. */
+  private Task dryFitting(int index, Operation operation) {
+    String level = operation.target();
+    if (level.equals(Operations.WHOLE)) {
+      return task(index, operation, StageKey.ASSEMBLY, BEFORE_ALL, operation.name());
+    }
+    int depth = depth(level);
+    int rank = depth == 0 ? BEFORE_ALL : OF_ONE_LEVEL * levels().indexOf(level) + BEFORE_ALL;
+    return task(index, operation, StageKey.SUB_ASSEMBLIES, rank, "dry-fit " + depth);
+  }
+
+  /** How many sub-assemblies stand one in the other in a sub-assembly. */
+  private int depth(String level) {
+    return job.placings().stream()
+        .map(Placing::unit)
+        .filter(unit -> unit.level().equals(level) && levels().contains(unit.name()))
+        .mapToInt(unit -> 1 + depth(unit.name()))
+        .max()
+        .orElse(0);
+  }
+
+  private Task trimming(int index, Operation operation) {
+    String level = new AcrossJoints(job.piece()).level(operation.target()).orElseThrow();
+    boolean isInPiece = level.equals(Unit.PIECE);
+    return task(
+        index,
+        operation,
+        isInPiece ? StageKey.ASSEMBLY : StageKey.SUB_ASSEMBLIES,
+        (isInPiece ? 0 : OF_ONE_LEVEL * levels().indexOf(level)) + LAST_OF_LEVEL - 1,
+        "trim " + level + kind(operation));
+  }
+
+  private List<String> levels() {
+    return List.copyOf(groups.byLevel().keySet());
   }
 
   private StageKey stage(Unit unit) {
@@ -167,7 +212,10 @@ final class Tasks {
   }
 
   private static Task task(int index, Operation operation, StageKey stage, int rank) {
-    return new Task(
-        index, operation, stage, rank, operation.verb().word() + " " + rank, Optional.empty());
+    return task(index, operation, stage, rank, operation.verb().word() + " " + rank);
+  }
+
+  private static Task task(int index, Operation operation, StageKey stage, int rank, String batch) {
+    return new Task(index, operation, stage, rank, batch, Optional.empty());
   }
 }

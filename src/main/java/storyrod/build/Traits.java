@@ -46,10 +46,12 @@ public final class Traits {
       case KEEP -> List.of("keep-" + board(operation).method().word());
       case REJOIN -> List.of("rejoin");
       case SIZE -> levelled(sizing(part(operation)), part(operation));
-      case CUT, DRILL -> cutting(part(operation), operation.cuts());
+      case CUT, DRILL, TRIM -> cutting(part(operation), operation.cuts());
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
-      case MOUNT -> List.of("mount-" + kind(operation.target()));
+      case DRY_FIT -> List.of("dry-fit");
+      case TRIAL_FIT -> List.of("trial-" + kind(operation.target()));
+      case MOUNT -> List.of(mounting(operation.target()));
       case TEST -> List.of("test-finish");
       case FINISH -> finishing();
     };
@@ -225,6 +227,10 @@ public final class Traits {
             .map(finish -> finish.product().toLowerCase(Locale.ROOT))
             .anyMatch(product -> product.matches(".*(\\boils?\\b|linseed|tung|danish|stain).*"));
     return isOil ? List.of("finish", "finish-oil") : List.of("finish");
+  }
+
+  private String mounting(String item) {
+    return Trials.asksFor(piece, item) ? "mount-again" : "mount-" + kind(item);
   }
 
   private String kind(String item) {

@@ -23,9 +23,15 @@ public enum Verb {
   DRILL,
   /** Sand a part's faces that cannot be reached later. */
   SAND,
+  /** Put a sub-assembly or the piece together without glue, and take it apart again. */
+  DRY_FIT,
   /** Put a part or a sub-assembly in its place, with glue or without, and fasten it. */
   FIT,
-  /** Fit hardware that no joint brings. */
+  /** Shape a part's edges that run on across a joint, when that is closed. */
+  TRIM,
+  /** Fit on trial what hangs doors and drawers, and take it off for the finish. */
+  TRIAL_FIT,
+  /** Fit hardware that no joint brings, or put it back. */
   MOUNT,
   /** Try the finish on an offcut. */
   TEST,
@@ -33,7 +39,7 @@ public enum Verb {
   FINISH;
 
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   public static List<String> words() {

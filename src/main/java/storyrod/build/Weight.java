@@ -33,6 +33,7 @@ final class Weight {
       case BLANK, SIZE -> comesOffASheet(operation) && sheetKg(part(operation)) > ONE_PERSON_KG;
       case FIT -> isHeavy(operation.parts());
       case MILL, KEEP, REJOIN, CUT, DRILL, SAND, MOUNT, TEST, FINISH -> false;
+      case DRY_FIT, TRIM, TRIAL_FIT -> false;
     };
   }
 
@@ -44,7 +45,12 @@ final class Weight {
   }
 
   boolean isHeavy(List<String> parts) {
-    return parts.stream().map(piece::part).mapToDouble(this::kg).sum() > ONE_PERSON_KG;
+    return kg(parts) > ONE_PERSON_KG;
+  }
+
+  /** What parts weigh together, by their boxes. */
+  double kg(List<String> parts) {
+    return parts.stream().map(piece::part).mapToDouble(this::kg).sum();
   }
 
   private Part part(Operation operation) {

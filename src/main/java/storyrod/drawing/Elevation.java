@@ -27,6 +27,8 @@ final class Elevation {
   /** What lies no deeper than this share of the whole depth counts as in front. */
   static final int FRONT_SHARE = 5;
 
+  private static final double MORE_THAN_GAPS = 0.2;
+
   private final Face face;
   private final Box box;
   private final List<Part> parts;
@@ -67,10 +69,6 @@ final class Elevation {
     return box;
   }
 
-  List<Part> parts() {
-    return parts;
-  }
-
   /** The parts that lie in front. */
   static List<Part> foremost(List<Part> parts, Box box, Face face) {
     return parts.stream().filter(part -> isForemost(part, box, face)).toList();
@@ -81,7 +79,14 @@ final class Elevation {
     return !behind.times(FRONT_SHARE).isLongerThan(box.size(face.axis()));
   }
 
-  /** The largest region that is seen of a part, of which there may be none. */
+  /** Whether more is seen of a part than what shows through gaps. */
+  boolean shows(Part part) {
+    double seenMm2 = regions(part.name()).stream().mapToDouble(Region::areaMm2).sum();
+    Box own = part.bounds();
+    return seenMm2 > MORE_THAN_GAPS * own.size(across()).toMm() * own.size(up()).toMm();
+  }
+
+  /** The regions that are seen of a part, by its name; none of one that is hidden. */
   List<Region> regions(String part) {
     return seen.stream()
         .filter(each -> each.item().name().equals(part))

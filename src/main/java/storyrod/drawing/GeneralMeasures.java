@@ -1,7 +1,6 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -253,9 +252,5 @@ final class GeneralMeasures {
     double there = box.at(plane).toMm() * plane.sign();
     return face.normal().dot(plane.normal()) > SQUARE
         && Math.abs(face.offsetMm() - there) < ON_FACE_MM;
-  }
-
-  static Set<Side> floor() {
-    return EnumSet.of(Side.BELOW);
   }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.drawing.GeneralDrawing.Plan;
 import storyrod.drawing.GeneralMeasures.Plate;
@@ -52,13 +53,13 @@ final class GeneralPlans {
     List<Part> standing = units.standing();
     Box box = Extent.around(parts);
     Optional<Section> section = Section.of(parts);
-    GeneralMeasures measures = measures(box, standing);
-    section.ifPresent(each -> addInside(measures, standing, each));
     List<Elevation> views =
         Stream.of(Face.FRONT, Face.TOP, Face.RIGHT)
             .parallel()
             .map(face -> Elevation.of(parts, face))
             .toList();
+    GeneralMeasures measures = measures(box, views);
+    section.ifPresent(each -> addInside(measures, standing, each));
     Optional<CuttingPlane> plane = section.map(each -> new CuttingPlane(each.at(), LETTER));
     List<CutNotes.CutNote> gaps = new FrontGaps(piece, units, words).notes();
     Look look = new Look(measures.all(), gaps, plane);
@@ -78,7 +79,7 @@ final class GeneralPlans {
       List<Wanted> wanted, List<CutNotes.CutNote> notes, Optional<CuttingPlane> plane) {}
 
   private Plan plan(String name, List<Elevation> views, Look look) {
-    var faces = GeneralDrawing.faces(views);
+    Set<Face> faces = GeneralDrawing.faces(views);
     return new Plan(
         name,
         views,
@@ -98,7 +99,8 @@ final class GeneralPlans {
     return captions;
   }
 
-  private GeneralMeasures measures(Box box, List<Part> standing) {
+  private GeneralMeasures measures(Box box, List<Elevation> views) {
+    List<Part> standing = units.standing();
     GeneralMeasures measures = new GeneralMeasures(box, format);
     measures.overall(Face.FRONT, Axis.X, Side.ABOVE);
     measures.overall(Face.FRONT, Axis.Z, Side.LEFT);
@@ -109,14 +111,19 @@ final class GeneralPlans {
     measures.overhang(Face.RIGHT, top, Axis.Y, Side.ABOVE);
     measures.feet(Face.FRONT, top, Axis.X);
     measures.feet(Face.RIGHT, top, Axis.Y);
-    for (Face face : List.of(Face.FRONT, Face.RIGHT)) {
-      measures.openings(face, Elevation.foremost(standing, box, face), GeneralMeasures.floor());
+    for (Elevation view : views) {
+      List<Part> front =
+          Elevation.foremost(standing, box, view.face()).stream().filter(view::shows).toList();
+      measures.openings(view.face(), front, floor(view.face()));
     }
-    List<Part> upper = Elevation.foremost(standing, box, Face.TOP);
-    measures.openings(Face.TOP, upper, EnumSet.noneOf(Side.class));
     measures.seams(Face.TOP, top.plate(), Axis.X, Side.ABOVE);
     measures.seams(Face.TOP, top.plate(), Axis.Y, Side.LEFT);
     return measures;
+  }
+
+  /** Which side of a view the floor closes. */
+  private static Set<Side> floor(Face face) {
+    return face == Face.TOP ? EnumSet.noneOf(Side.class) : EnumSet.of(Side.BELOW);
   }
 
   /** The dimensions inside, in a list of their own so that the section shows them. */

@@ -6,7 +6,6 @@ import java.util.TreeSet;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Located;
-import storyrod.geometry.Box;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -50,9 +49,5 @@ record HungUnits(Piece piece, Nesting nesting, Set<String> names) {
         .filter(nesting.loose()::contains)
         .filter(unit -> nesting.parts(unit).size() >= LEAST_PARTS)
         .toList();
-  }
-
-  static Box around(List<Part> parts) {
-    return Extent.around(parts);
   }
 }

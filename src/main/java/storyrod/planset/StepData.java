@@ -22,6 +22,8 @@ final class StepData {
   private final PartPhrases phrases;
   private final HardwareData hardware;
   private final FitData fit;
+  private final TrialData trials;
+  private final CareData care;
 
   StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
@@ -30,6 +32,8 @@ final class StepData {
     this.phrases = new PartPhrases(piece);
     this.hardware = new HardwareData(piece, phrases);
     this.fit = new FitData(piece, phrases, new Lying(words, steps));
+    this.care = new CareData(piece, phrases, steps);
+    this.trials = new TrialData(piece, phrases, steps);
   }
 
   Map<String, Object> of(Step step) {
@@ -45,6 +49,7 @@ final class StepData {
     data.put("hardware", hardware.of(step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
+    data.put("careful", care.of(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.putAll(given(step));
     data.putAll(ofVerb(step));
@@ -60,10 +65,12 @@ final class StepData {
         data.putAll(new KeptData(piece, phrases).of(step));
         yield data;
       }
-      case CUT, DRILL -> new CutData(piece, phrases).of(step);
-      case FIT -> fit.of(step);
+      case CUT, DRILL, TRIM -> new CutData(piece, phrases).of(step);
+      case FIT -> fitted(step);
       case SAND -> sanded(step);
-      case MOUNT, TEST, FINISH -> Map.of();
+      case DRY_FIT -> trials.dry(step);
+      case TRIAL_FIT, MOUNT -> trials.hanging(step);
+      case TEST, FINISH -> Map.of();
     };
   }
 
@@ -84,6 +91,13 @@ final class StepData {
             .collect(Collectors.partitioningBy(n -> insides.faces(piece.part(n)).size() == 2));
     return Map.of(
         "bothFaces", phrases.marks(both.get(true)), "oneFace", phrases.marks(both.get(false)));
+  }
+
+  private Map<String, Object> fitted(Step step) {
+    Map<String, Object> data = new LinkedHashMap<>(fit.of(step));
+    data.put("triedDry", trials.isTriedDry(step));
+    data.put("tried", trials.isTried(step.newParts()));
+    return data;
   }
 
   private String value(Step step, String key) {

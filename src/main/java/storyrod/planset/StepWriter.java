@@ -23,6 +23,7 @@ final class StepWriter {
   private static final String PAST = "set-past-";
   private static final String TITLE = "# ";
   private static final String SENTENCE = "- ";
+  private static final String CAUTION = "! ";
 
   private final Piece piece;
   private final Words words;
@@ -52,7 +53,10 @@ final class StepWriter {
     return new StepText(
         starting(lines, TITLE).getFirst(),
         starting(lines, SENTENCE),
-        step.cautions().stream().map(key -> words.say("caution." + key)).toList(),
+        Stream.concat(
+                starting(lines, CAUTION).stream(),
+                step.cautions().stream().map(key -> words.say("caution." + key)))
+            .toList(),
         step.tools().stream().map(key -> words.say("tool." + key)).toList(),
         settings(step),
         durations.brief(step.minutes()),

@@ -63,13 +63,13 @@ final class Shortage {
     return match(missing)
         .flatMap(PartEntry::match)
         .map(word -> "match " + word.value())
-        .orElse(missing.part().name());
+        .orElse(missing.part());
   }
 
   /** The part's entry, if it is too large only with the other parts of its match. */
   private Optional<PartEntry> match(Missing missing) {
     return description
-        .part(missing.part().name())
+        .part(missing.part())
         .filter(entry -> entry.match().isPresent())
         .filter(entry -> fits(missing.length(), missing.width()));
   }
@@ -89,13 +89,13 @@ final class Shortage {
             "match-too-large",
             part.match().orElseThrow().at(),
             "no piece of %s gives %s with all parts of the same match: the largest gives %s"
-                .formatted(stock.name(), missing.part().name(), size(largest)))
+                .formatted(stock.name(), missing.part(), size(largest)))
         .also(stock.at(), "the stock")
         .hint("let the grain run on over fewer of them, or get a larger piece");
   }
 
   private Diagnostic noSheet(Missing missing) {
-    Part part = missing.part();
+    Part part = piece.part(missing.part());
     String message =
         "%s is %s, but a sheet of %s gives at most %s"
             .formatted(
@@ -114,7 +114,7 @@ final class Shortage {
   }
 
   private Diagnostic noBoard(Missing missing) {
-    Part part = missing.part();
+    Part part = piece.part(missing.part());
     String message =
         "%s takes a board of %s in the rough, but those of %s give at most %s"
             .formatted(
@@ -151,7 +151,7 @@ final class Shortage {
   }
 
   private String named(Missing missing) {
-    return missing.part().name() + " " + sizes(missing.length(), missing.width());
+    return missing.part() + " " + sizes(missing.length(), missing.width());
   }
 
   private String size(SheetSize size) {

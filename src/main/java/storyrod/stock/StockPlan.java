@@ -7,7 +7,6 @@ import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
-import storyrod.piece.Part;
 
 /**
  * What the parts are sawn from and what has to be bought.
@@ -83,7 +82,7 @@ public record StockPlan(
    *
    * @param fits whether some piece is large enough, were there more of it
    */
-  public record Missing(Part part, Length length, Length width, boolean fits) {}
+  public record Missing(String part, Length length, Length width, boolean fits) {}
 
   /**
    * One sheet or board: x runs along its length (the face grain), y across, both from one corner of

@@ -35,7 +35,7 @@ class OwnOrderTest {
     assertEquals(4, fault.also().getFirst().at().line());
     assertEquals(
         "`fit left-side` comes before `drill left-side`, but its holes are hard to reach, and to"
-            + " line up, once it is in its place",
+            + " line up, once it is in its place (rule drill-before-fitting)",
         fault.message());
     assertEquals(List.of("move `drill left-side` up, before `fit left-side`"), fault.hints());
   }

@@ -135,7 +135,7 @@ class WindowBenchTest {
   @Test
   void slidesGoOnOneLineOfDrawerAndCase() {
     Piece piece = piece(withoutOrder());
-    Step slides = step("mount slide");
+    Step slides = step("trial-fit slide");
     Length half = settings(slides, "slide-line-drawer").getFirst().value();
     Length up = settings(slides, "slide-line-floor.B").getFirst().value();
     Box side = piece.part("drawer.left-side").box();
@@ -147,7 +147,7 @@ class WindowBenchTest {
   @Test
   void pilotHolesForHardwareNeverComeThroughThePart() {
     Piece piece = piece(withoutOrder());
-    for (String operation : List.of("mount slide", "fit top")) {
+    for (String operation : List.of("trial-fit slide", "fit top")) {
       List<BuildPlan.Setting> depths = settings(step(operation), "pilot-depth");
       assertTrue(!depths.isEmpty(), operation);
       for (BuildPlan.Setting depth : depths) {

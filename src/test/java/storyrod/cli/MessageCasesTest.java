@@ -28,7 +28,6 @@ class MessageCasesTest {
   private static final Set<String> ELSEWHERE =
       Set.of(
           "check-failed", // a bug of ours; ChecksTest
-          "no-order", // only rules that contradict each other lead there
           "no-project", // about files; BadInputTest
           "no-way-in", // PlannerTest
           "not-utf-8", // about files; BadInputTest

@@ -190,6 +190,24 @@ class GeneralDrawingTest {
     assertTrue(notes.toString().contains("gap 1/16 all round"), notes.toString());
   }
 
+  /** The sideboard's shelves stand behind its doors: their edges are no place for a rule. */
+  @Test
+  void nothingIsMeasuredToWhatDoorsHide() {
+    Piece piece = AllProjects.named("sideboard").piece();
+    Range shelf =
+        Extent.around(
+                piece.parts().stream().filter(p -> p.name().startsWith("left-shelf.")).toList())
+            .z();
+    for (GeneralSheet sheet : AllProjects.named("sideboard").drawings().general()) {
+      if (sheet.drawing().name().equals("general-front")) {
+        assertTrue(
+            Clean.dimensions(sheet.drawing()).stream()
+                .filter(d -> !d.alongX())
+                .noneMatch(d -> d.measure().equals(shelf.length())));
+      }
+    }
+  }
+
   @Test
   void anOpeningIsWhatBlocksEnclose() {
     // a frame of 20 mm members round 200 x 100, with a shelf that leaves gaps of 2 mm at its ends

@@ -158,16 +158,38 @@ class StepWordsTest {
 
   @Test
   void leafOnTheCaseIsScrewedOnWhenTheDoorIsHung() {
-    List<String> hinges = titled(sideboard, "Mount the hinges").sentences();
+    List<String> hinges =
+        titled(sideboard, "Fit the hinges and hang the left door and the right door on trial")
+            .sentences();
     assertTrue(
-        hinges.getLast().endsWith("its screws go in when the door is hung."), hinges::toString);
-    assertTrue(hinges.stream().noneMatch(s -> s.contains("24 screws")), hinges::toString);
+        hinges.stream().anyMatch(s -> s.endsWith("its screws go in when the door is hung.")),
+        hinges::toString);
+    assertTrue(hinges.getLast().startsWith("Take all of it off again"), hinges::toString);
+    assertSays(
+        titled(sideboard, "Put the hinges back"),
+        "Set each hinge back into its mortise in the door and drive its screws; those of the other"
+            + " leaf go in when the door is hung.");
     StepText hang = titled(sideboard, "Hang the left door and the right door");
     assertEquals(
         "Hang one after the other: the left door and the right door.", hang.sentences().getFirst());
     assertSays(
         hang,
-        "Wedge each of them in its opening on thin shims, so that the gap is even all round.");
+        "Close it and look at the gap; when it is as it was on trial, drive the other screws.");
+  }
+
+  @Test
+  void whatHangsOnOneLineOfGlueIsHandledWithCareUntilItIsFirm() {
+    String until = "Handle with care until step ";
+    StepText sides = titled(sideboard, "Glue the partitions to the bottom");
+    assertTrue(sides.cautions().getFirst().startsWith(until), sides::toString);
+    assertTrue(
+        sides.cautions().getFirst().contains("until the two stretchers (D) are on"),
+        sides::toString);
+    for (String after : List.of("Screw the left cleat to the bottom", "Fasten the back in place")) {
+      assertTrue(
+          titled(sideboard, after).cautions().stream().noneMatch(each -> each.startsWith(until)),
+          after);
+    }
   }
 
   @Test
@@ -195,7 +217,10 @@ class StepWordsTest {
   void whatStandsFirstIsSetUpAndNotBroughtIn() {
     StepText step = titled(table, "Set up the frame");
     assertEquals(
-        List.of("Set the frame upright on a level place and see that it does not rock."),
+        List.of(
+            "Set the frame upright on a level place and see that it does not rock.",
+            "Where a leg is short, slide a thin wedge under it, and take as much off the other legs"
+                + " as the wedge is thick there."),
         step.sentences());
   }
 
@@ -309,7 +334,7 @@ class StepWordsTest {
   @Test
   void heightOfASlideSaysFromWhatItIsTaken() {
     assertTrue(
-        titled(bench, "Mount the drawer slides")
+        titled(bench, "Fit the drawer slides and hang the drawer on trial")
             .settings()
             .contains(new SettingText("Line up from the top of B", "C", "5 1/4 in")));
   }

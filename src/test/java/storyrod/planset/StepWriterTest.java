@@ -112,7 +112,7 @@ class StepWriterTest {
 
   @Test
   void slidesAreSetByALineOnDrawerAndCase() {
-    StepText text = titled("Mount the drawer slides");
+    StepText text = titled("Fit the drawer slides and hang the drawer on trial");
     assertEquals(
         List.of("N", "C"),
         text.settings().stream().map(StepText.SettingText::mark).limit(2).toList());

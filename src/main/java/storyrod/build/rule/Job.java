@@ -74,6 +74,17 @@ public record Job(
         .toList();
   }
 
+  /** Whether a unit goes into a sub-assembly that is one unit of a dry fit. */
+  boolean isBuiltIntoDry(Unit unit, Operation dry) {
+    return !unit.level().equals(Unit.PIECE)
+        && !unit.level().equals(dry.target())
+        && placings.stream()
+            .map(Placing::unit)
+            .filter(each -> each.level().equals(unit.level()) && !isLate(each))
+            .allMatch(each -> dry.parts().containsAll(each.partNames()))
+        && !isLate(unit);
+  }
+
   /** What an operation mounts. */
   ItemKind kind(Operation mount) {
     return piece.kind(mount.target());
@@ -88,7 +99,7 @@ public record Job(
 
   /** Whether a unit waits for the finish. */
   public boolean isLate(Unit unit) {
-    return late.isLoose(unit) || late.isTop(unit) || late.isFront(unit);
+    return late.isLate(unit);
   }
 
   static String fit(Placing placing) {

@@ -19,7 +19,7 @@ final class MachineBeforeFinish implements Rule {
 
   @Override
   public List<Need> needs(Job job) {
-    return Stream.of(Verb.SIZE, Verb.CUT, Verb.DRILL, Verb.SAND)
+    return Stream.of(Verb.SIZE, Verb.CUT, Verb.DRILL, Verb.SAND, Verb.TRIM)
         .flatMap(job::all)
         .flatMap(earlier -> job.all(Verb.FINISH).map(finish -> need(earlier.name(), finish.name())))
         .distinct()

@@ -60,7 +60,15 @@ class RulesTest {
     List<Diagnostic> faults = SamplePieces.benchFaults(after + "\n" + before);
     assertEquals(1, faults.size(), faults::toString);
     assertEquals(
-        "`" + after + "` comes before `" + before + "`, but " + Rules.named(key).reason(),
+        "`"
+            + after
+            + "` comes before `"
+            + before
+            + "`, but "
+            + Rules.named(key).reason()
+            + " (rule "
+            + key
+            + ")",
         faults.getFirst().message());
   }
 
@@ -107,7 +115,10 @@ class RulesTest {
     Diagnostics diagnostics = new Diagnostics();
     Planner.plan(Pieces.of(LID_BOX + order), diagnostics);
     assertEquals(
-        List.of("`fit lid` comes before `fit right`, but " + Rules.named("lid-after-box").reason()),
+        List.of(
+            "`fit lid` comes before `fit right`, but "
+                + Rules.named("lid-after-box").reason()
+                + " (rule lid-after-box)"),
         diagnostics.sorted().stream().map(Diagnostic::message).toList());
   }
 

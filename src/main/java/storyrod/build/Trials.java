@@ -1,0 +1,51 @@
+package storyrod.build;
+
+import java.util.List;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Located;
+import storyrod.piece.Nesting;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * Which hardware is fitted on trial before the finish goes on: what hangs doors and drawers, for
+ * only then do the gaps show, and an edge that is planed to fit must still be bare.
+ */
+public final class Trials {
+  private final Piece piece;
+  private final Nesting nesting;
+
+  public Trials(Piece piece) {
+    this.piece = piece;
+    this.nesting = Nesting.of(piece);
+  }
+
+  /** Whether an item is fitted, taken off for the finish, and put back. */
+  public static boolean asksFor(Piece piece, String item) {
+    return piece.description().finish().isPresent()
+        && switch (piece.kind(item)) {
+          case SLIDE, UNDER_SLIDE, CONCEALED_HINGE, BUTT_HINGE -> true;
+          case PULL, KNOB, CATCH, ANTI_TIP_STRAP, SHELF_PIN, FOOT, LEVELLING_FOOT, OTHER -> false;
+          case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> false;
+          case DOWEL, BISCUIT, LOOSE_TENON, PLUG, BUTTON -> false;
+        };
+  }
+
+  /** The full names of the doors and drawers that an item hangs. */
+  public List<String> hung(String item) {
+    return piece.description().hardware().stream()
+        .filter(entry -> entry.item().value().equals(item))
+        .map(HardwareEntry::parts)
+        .flatMap(parts -> nesting.hungBy(parts.stream().map(Located::value).toList()).stream())
+        .distinct()
+        .toList();
+  }
+
+  /** The full names of all parts of what an item hangs, fronts included. */
+  public List<String> partsHung(String item) {
+    return hung(item).stream()
+        .flatMap(unit -> nesting.parts(unit).stream())
+        .map(Part::name)
+        .toList();
+  }
+}

@@ -1,0 +1,54 @@
+package storyrod.build.rule;
+
+import java.util.List;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Need;
+import storyrod.build.Operation;
+import storyrod.build.Trials;
+import storyrod.build.Verb;
+
+/** Hinges and slides are lined up on what stands, with the doors and drawers that they hang. */
+final class TrialOnStandingParts implements Rule {
+  @Override
+  public String key() {
+    return "trial-on-standing-parts";
+  }
+
+  @Override
+  public String reason() {
+    return "hinges and slides are fitted on trial when the case stands and what they hang is made";
+  }
+
+  @Override
+  public List<Need> needs(Job job) {
+    Trials trials = new Trials(job.piece());
+    return job.all(Verb.TRIAL_FIT)
+        .flatMap(
+            trial ->
+                Stream.concat(
+                    standing(job, trial), made(job, trial, trials.partsHung(trial.target()))))
+        .distinct()
+        .toList();
+  }
+
+  private Stream<Need> standing(Job job, Operation trial) {
+    return job.placings().stream()
+        .filter(placing -> !job.isLate(placing.unit()))
+        .filter(placing -> placing.unit().partNames().stream().anyMatch(trial.parts()::contains))
+        .map(placing -> need(Job.fit(placing), trial.name()));
+  }
+
+  private Stream<Need> made(Job job, Operation trial, List<String> hung) {
+    Stream<String> worked =
+        Stream.of(Verb.SIZE, Verb.CUT, Verb.DRILL)
+            .flatMap(job::all)
+            .filter(each -> hung.containsAll(each.parts()))
+            .map(Operation::name);
+    Stream<String> together =
+        job.placings().stream()
+            .filter(placing -> !job.isLate(placing.unit()))
+            .filter(placing -> hung.containsAll(placing.unit().partNames()))
+            .map(Job::fit);
+    return Stream.concat(worked, together).map(before -> need(before, trial.name()));
+  }
+}
