@@ -11,6 +11,7 @@ import storyrod.description.Description.StockKind;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.SawnPiece;
 import storyrod.planset.SawnStock.Alike;
+import storyrod.stock.StockPlan.Missing;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
 
@@ -72,7 +73,7 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
             + texts.say(
                 "layout.missing",
                 plan.missing().stream()
-                    .map(each -> each.part().mark())
+                    .map(Missing::mark)
                     .distinct()
                     .collect(Collectors.joining(", ")));
   }

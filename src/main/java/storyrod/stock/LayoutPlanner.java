@@ -69,6 +69,7 @@ final class LayoutPlanner {
 
   private StockPlan.Missing missing(Missing missing) {
     Part part = blanks.get(missing.blank()).part();
-    return new StockPlan.Missing(part.name(), blanks.length(part), blanks.width(part), missing.fits());
+    return new StockPlan.Missing(
+        part.mark(), part.name(), blanks.length(part), blanks.width(part), missing.fits());
   }
 }

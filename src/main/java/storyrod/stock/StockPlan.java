@@ -82,7 +82,7 @@ public record StockPlan(
    *
    * @param fits whether some piece is large enough, were there more of it
    */
-  public record Missing(String part, Length length, Length width, boolean fits) {}
+  public record Missing(String mark, String part, Length length, Length width, boolean fits) {}
 
   /**
    * One sheet or board: x runs along its length (the face grain), y across, both from one corner of
