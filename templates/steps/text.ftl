@@ -673,8 +673,12 @@
   </#if>
   <@marking/>
   <#if tiers?size gt 1>
-    <@say "Put it together dry, first " + tiers?map(t -> fulls(t.moving))?join(", then ") + ", and see that every joint closes."/>
-    <@say "Take it apart again, and lay the parts in this order beside the clamps: there is no time to look for them once the glue is on."/>
+    <#if !triedDry>
+      <@say "Put it together dry, first " + tiers?map(t -> fulls(t.moving))?join(", then ") + ", and see that every joint closes."/>
+      <@say "Take it apart again, and lay the parts in this order beside the clamps: there is no time to look for them once the glue is on."/>
+    <#else>
+      <@say "Lay beside the clamps first " + tiers?map(t -> fulls(t.moving))?join(", then ") + ": there is no time to look for them once the glue is on."/>
+    </#if>
   <#elseif !triedDry>
     <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
     <@say "Take " + pick(moving, "it", "them") + " off again."/>

@@ -25,7 +25,7 @@ record OutputFolder(Path folder, String drawings) {
 
   /** The folder of a plan set. */
   OutputFolder(Path folder) {
-    this(folder, "part-[A-Z]+\\.svg");
+    this(folder, "(part-[A-Z]+|template-[A-Z]+[a-z0-9-]*|general[a-z0-9.-]*)\\.svg");
   }
 
   void replace(Map<String, byte[]> files) throws IOException {

@@ -219,6 +219,9 @@ final class GeneralMeasures {
         }
       }
     }
+    if (from > to) {
+      return;
+    }
     Range stand = new Range(Length.nearest(from), Length.nearest(to));
     Range body = Extent.around(parts).on(axis);
     boolean splayed = body.equals(stand);

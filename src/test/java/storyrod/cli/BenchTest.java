@@ -56,6 +56,12 @@ class BenchTest {
             List.of(
                 "plan-set.pdf",
                 "drawings/exploded.svg",
+                "drawings/general-front-top.svg",
+                "drawings/general-side.svg",
+                "drawings/general-section.svg",
+                "drawings/general-drawer.svg",
+                "drawings/template-A.svg",
+                "drawings/template-C.svg",
                 "cut-list.csv",
                 "hardware.csv",
                 "steps.csv",

@@ -26,7 +26,19 @@ final class TestVocabulary {
       new Vocabulary(
           joints(),
           cuts(),
-          List.of("mill", "size", "cut", "drill", "sand", "fit", "mount", "test", "finish"));
+          List.of(
+              "mill",
+              "size",
+              "cut",
+              "drill",
+              "sand",
+              "fit",
+              "mount",
+              "test",
+              "finish",
+              "dry-fit",
+              "trial-fit",
+              "trim"));
 
   private TestVocabulary() {}
 
