@@ -51,6 +51,33 @@ class ArchitectureTest {
     }
   }
 
+  /** Jobs and plans, then what finds plans, then the way in. */
+  @Test
+  void layoutsHaveOneWayIn() {
+    noClasses()
+        .that()
+        .resideInAPackage("storyrod.layout")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "storyrod.layout.sheet", "storyrod.layout.length", "storyrod.layout.search")
+        .check(CLASSES);
+    noClasses()
+        .that()
+        .resideInAPackage("storyrod.layout.sheet")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("storyrod.layout.length", "storyrod.layout.search")
+        .check(CLASSES);
+    noClasses()
+        .that()
+        .resideInAPackage("storyrod.layout.length")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("storyrod.layout.sheet", "storyrod.layout.search")
+        .check(CLASSES);
+  }
+
   /** Fonts may write the small file without which a machine with no fonts of its own loads none. */
   @Test
   void onlyTheCommandLineTouchesFiles() {

@@ -14,7 +14,7 @@ import storyrod.cli.lists.ListedJob;
 import storyrod.description.DiagnosticPrinter;
 import storyrod.layout.Budget;
 import storyrod.layout.LayoutPlan;
-import storyrod.layout.Layouts;
+import storyrod.layout.search.Layouts;
 import storyrod.measure.LengthFormat;
 import storyrod.planset.LayoutSet;
 import storyrod.planset.LayoutSetWriter;

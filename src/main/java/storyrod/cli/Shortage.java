@@ -13,7 +13,7 @@ import storyrod.layout.LayoutJob.Least;
 import storyrod.layout.LayoutJob.Stock;
 import storyrod.layout.LayoutPlan;
 import storyrod.layout.LayoutPlan.Missing;
-import storyrod.layout.Layouts;
+import storyrod.layout.search.Layouts;
 
 /** Stock that does not give all parts, and how much more of it would. */
 record Shortage(ListedJob listed, List<Missing> missing) {

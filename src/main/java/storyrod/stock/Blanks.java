@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.layout.LayoutJob.Blank;
-import storyrod.layout.Neighbours.Group;
+import storyrod.layout.search.Neighbours.Group;
 import storyrod.measure.Length;
 import storyrod.piece.GrainMatch;
 import storyrod.piece.Part;

@@ -9,7 +9,7 @@ import storyrod.layout.LayoutPlan;
 import storyrod.layout.LayoutPlan.Missing;
 import storyrod.layout.LayoutPlan.Sawn;
 import storyrod.layout.LayoutPlan.Spot;
-import storyrod.layout.Neighbours;
+import storyrod.layout.search.Neighbours;
 import storyrod.measure.Rational;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;

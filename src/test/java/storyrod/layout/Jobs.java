@@ -9,19 +9,19 @@ import storyrod.layout.LayoutJob.Trim;
 import storyrod.measure.Length;
 
 /** Layout jobs for tests, in millimetres. */
-final class Jobs {
+public final class Jobs {
   private Jobs() {}
 
-  static Stock sheet(double length, double width, double trim) {
+  public static Stock sheet(double length, double width, double trim) {
     return stock(length, width, trim, Stock.UNLIMITED, 1);
   }
 
-  static Stock stock(double length, double width, double trim, int available, long cost) {
+  public static Stock stock(double length, double width, double trim, int available, long cost) {
     Trim each = Trim.all(mm(trim));
     return new Stock("sheet", mm(length), mm(width), available, cost, each, List.of());
   }
 
-  static Stock with(Stock stock, List<Area> defects) {
+  public static Stock with(Stock stock, List<Area> defects) {
     return new Stock(
         stock.name(),
         stock.length(),
@@ -32,23 +32,23 @@ final class Jobs {
         defects);
   }
 
-  static Blank part(double length, double width, boolean mayTurn) {
+  public static Blank part(double length, double width, boolean mayTurn) {
     return part(length, width, 1, mayTurn);
   }
 
-  static Blank part(double length, double width, int count, boolean mayTurn) {
+  public static Blank part(double length, double width, int count, boolean mayTurn) {
     return new Blank("part", mm(length), mm(width), count, mayTurn);
   }
 
-  static Area area(double x, double y, double length, double width) {
+  public static Area area(double x, double y, double length, double width) {
     return new Area(mm(x), mm(y), mm(length), mm(width));
   }
 
-  static LayoutJob job(double kerf, Stock stock, List<Blank> blanks) {
+  public static LayoutJob job(double kerf, Stock stock, List<Blank> blanks) {
     return new LayoutJob(blanks, List.of(stock), mm(kerf), Least.PIECES);
   }
 
-  static Length mm(double mm) {
+  public static Length mm(double mm) {
     return Length.nearest(mm);
   }
 }

@@ -1,0 +1,168 @@
+package storyrod.layout.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.IntUnaryOperator;
+import storyrod.layout.LayoutJob;
+import storyrod.layout.LayoutJob.Area;
+import storyrod.layout.LayoutJob.Stock;
+import storyrod.layout.LayoutJob.Trim;
+import storyrod.layout.LayoutPlan.SawCut;
+import storyrod.layout.LayoutPlan.Sawn;
+import storyrod.layout.LayoutPlan.Spot;
+import storyrod.measure.Length;
+
+/**
+ * Turns the tree of one piece of stock into numbered cuts, placed parts and offcuts in true sizes.
+ * The edges are trimmed first; then each piece is cut up from its near edge before its own pieces
+ * are, the broadest first, so that equal fence settings follow each other and what is left stays
+ * together.
+ */
+final class CutSequence {
+  private final Stock stock;
+  private final long unit;
+  private final long kerf;
+  private final CutTree tree;
+  private final IntUnaryOperator blankOf;
+  private final List<SawCut> cuts = new ArrayList<>();
+  private final List<Spot> spots = new ArrayList<>();
+  private final List<Area> offcuts = new ArrayList<>();
+
+  private CutSequence(Enlarged sizes, CutTree tree, Stock stock, IntUnaryOperator blankOf) {
+    this.stock = stock;
+    this.unit = sizes.unit;
+    this.kerf = sizes.kerfTicks;
+    this.tree = tree;
+    this.blankOf = blankOf;
+  }
+
+  /**
+   * What the saw does to a piece of stock.
+   *
+   * @param blankOf gives the blank of which a part of a type is to be one
+   */
+  static Sawn of(Enlarged sizes, Found.Laid laid, LayoutJob job, IntUnaryOperator blankOf) {
+    int number = sizes.kinds.get(laid.kind()).stock();
+    Stock stock = job.stock().get(number);
+    CutSequence sequence = new CutSequence(sizes, laid.tree(), stock, blankOf);
+    sequence.trim();
+    sequence.walk(CutTree.ROOT, stock.trim().left().ticks(), stock.trim().bottom().ticks());
+    sequence.offcuts.sort(Comparator.comparingDouble(CutSequence::minusArea));
+    return new Sawn(number, sequence.spots, sequence.cuts, sequence.offcuts);
+  }
+
+  private static double minusArea(Area area) {
+    return -(double) area.length().ticks() * area.width().ticks();
+  }
+
+  /** Near edges are trimmed with the fence on the far one: the first fence keeps what is good. */
+  private void trim() {
+    Trim trim = stock.trim();
+    long length = stock.length().ticks();
+    long width = stock.width().ticks();
+    long bottom = trim.bottom().ticks();
+    long top = width - trim.top().ticks();
+    long right = length - trim.right().ticks();
+    long left = trim.left().ticks();
+    if (bottom > 0) {
+      cut(true, bottom - kerf, 0, length, width - bottom);
+    }
+    if (top < width) {
+      cut(true, top, 0, length, top - bottom);
+    }
+    if (left > 0) {
+      cut(false, left - kerf, bottom, top, length - left);
+    }
+    if (right < length) {
+      cut(false, right, bottom, top, right - left);
+    }
+  }
+
+  private void cut(boolean alongLength, long at, long from, long to, long fence) {
+    cuts.add(
+        new SawCut(
+            cuts.size() + 1,
+            alongLength,
+            new Length(at),
+            new Length(from),
+            new Length(to),
+            new Length(fence)));
+  }
+
+  /** Cuts a node's piece, whose near corner is at x, y, and then its own pieces. */
+  private void walk(int node, long x, long y) {
+    if (unit * tree.size(node, 0) <= kerf || unit * tree.size(node, 1) <= kerf) {
+      return; // sawdust
+    }
+    if (tree.isPart(node)) {
+      if (!tree.isUseless(node)) {
+        int blank = blankOf.applyAsInt(tree.part(node));
+        spots.add(
+            new Spot(
+                blank, area(x, y, tree.size(node, 0), tree.size(node, 1)), tree.isTurned(node)));
+      }
+      return;
+    }
+    int axis = tree.axis(node);
+    List<Integer> children = children(node, axis);
+    long at = axis == 0 ? x : y;
+    long end = at + unit * tree.size(node, axis);
+    for (int child : children) {
+      long size = unit * tree.size(child, axis);
+      at += size;
+      if (at < end) {
+        // A strip that the blade takes whole has no near edge to set the fence from.
+        cutOff(node, axis == 0 ? y : x, at, size < kerf ? end - kerf - at : size - kerf);
+      }
+    }
+    keep(node, axis == 0 ? at : x, axis == 0 ? y : at);
+    descend(children, axis, x, y);
+  }
+
+  /** The broadest first; pieces beside a defect lie where they do. */
+  private List<Integer> children(int node, int axis) {
+    List<Integer> children = new ArrayList<>();
+    boolean fixed = false;
+    for (int child = tree.first(node); child != CutTree.NONE; child = tree.next(child)) {
+      children.add(child);
+      fixed |= tree.isFixed(child);
+    }
+    if (!fixed) {
+      children.sort(Comparator.comparingInt(child -> -tree.size(child, axis)));
+    }
+    return children;
+  }
+
+  private void cutOff(int node, long across, long at, long fence) {
+    int axis = tree.axis(node);
+    long to = across + unit * tree.size(node, 1 - axis) - kerf;
+    cut(axis == 1, at - kerf, across, to, fence);
+  }
+
+  private void descend(List<Integer> children, int axis, long x, long y) {
+    long at = axis == 0 ? x : y;
+    for (int child : children) {
+      walk(child, axis == 0 ? at : x, axis == 0 ? y : at);
+      at += unit * tree.size(child, axis);
+    }
+  }
+
+  private void keep(int node, long x, long y) {
+    int axis = tree.axis(node);
+    int rest = tree.rest(node);
+    int across = tree.size(node, 1 - axis);
+    Area area = axis == 0 ? area(x, y, rest, across) : area(x, y, across, rest);
+    if (area.length().isPositive() && area.width().isPositive()) {
+      offcuts.add(area);
+    }
+  }
+
+  private Area area(long x, long y, long length, long width) {
+    return new Area(
+        new Length(x),
+        new Length(y),
+        new Length(unit * length - kerf),
+        new Length(unit * width - kerf));
+  }
+}
