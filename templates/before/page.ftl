@@ -1,7 +1,14 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
-     Gets: before (pages of cautions in columns: text, steps; contentsFollow); notes (findings); finish; layouts; general; hardware; parts; steps; templates; units;
+     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents); notes (findings); finish; layouts; general; hardware; parts; steps; templates; units;
      checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
+<#macro check>
+<div class="check">
+<h2>${say('before.check')}</h2>
+<p>${say('before.check.text')}</p>
+<@frame.drawing checkBar/>
+</div>
+</#macro>
 <#-- So many entries of the contents stand in a column. -->
 <#assign columnLength = 47>
 <div class="section" id="before">
@@ -30,6 +37,7 @@
 </tr></table>
 </div>
 </#list>
+<#if before.checkFirst><@check/></#if>
 </div>
 <#assign entries = []>
 <#macro main id text><#assign entries = entries + [{"id": id, "number": "", "text": text}]></#macro>
@@ -66,9 +74,5 @@
 <p>${say('findings.lead')}</p>
 <@frame.findings/>
 </#if>
-<div class="check">
-<h2>${say('before.check')}</h2>
-<p>${say('before.check.text')}</p>
-<@frame.drawing checkBar/>
-</div>
+<#if !before.checkFirst><@check/></#if>
 </div>

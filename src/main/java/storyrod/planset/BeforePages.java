@@ -10,8 +10,9 @@ import storyrod.planset.Notes.Caution;
  * plan if that page has room for all of them, and otherwise on pages of their own.
  *
  * @param contentsFollow whether the contents go on below the last caution
+ * @param checkFirst whether the bars stand below the last caution and not below the contents
  */
-public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
+public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boolean checkFirst) {
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.34);
   private static final double COLUMN_SHARE = 0.47;
@@ -42,7 +43,7 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
           cautions.isEmpty()
               ? List.of()
               : List.of(new CautionPage(false, halves(cautions, column)));
-      return new BeforePages(here, false);
+      return new BeforePages(here, false, checkFirst(fixed + own, steps, paper));
     }
     int count = (int) Math.ceil((own + TableHeights.H2_MM) / paper.roomMm());
     List<CautionPage> pages = new ArrayList<>();
@@ -52,8 +53,16 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow) {
       pages.add(new CautionPage(true, halves(some, column)));
     }
     double last = TableHeights.H2_MM + higherMm(pages.getLast().columns(), column);
-    return new BeforePages(
-        pages, last + TableHeights.ABOVE_H1_MM + contentsMm(steps) <= paper.roomMm());
+    boolean follow = last + TableHeights.ABOVE_H1_MM + contentsMm(steps) <= paper.roomMm();
+    return new BeforePages(pages, follow, !follow && checkFirst(last, steps, paper));
+  }
+
+  /** Whether the bars find room above the contents only, where they would take a page below. */
+  private static boolean checkFirst(double lastMm, StepPages steps, Paper paper) {
+    double contents = contentsMm(steps);
+    return contents > paper.roomMm()
+        && contents - CHECK_MM <= paper.roomMm()
+        && lastMm + CHECK_MM <= paper.roomMm();
   }
 
   private static double fixedMm(Pages.Print print, double column) {
