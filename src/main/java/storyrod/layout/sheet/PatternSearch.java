@@ -29,8 +29,10 @@ final class PatternSearch implements Search.Way {
 
   /**
    * @param bound the least any layout takes; a linear program that gets there is solved
+   * @param asTheyLie whether parts are turned only where they fit no other way: fewer patterns,
+   *     which the steps go further with
    */
-  PatternSearch(Bench bench, long bound, StepCount steps) {
+  PatternSearch(Bench bench, long bound, StepCount steps, boolean asTheyLie) {
     this.bench = bench;
     this.sizes = bench.sizes;
     this.steps = steps;
@@ -42,8 +44,8 @@ final class PatternSearch implements Search.Way {
     enough = bound / (double) Math.max(1, dearest) + 1e-5;
     for (int kind = 0; kind < sizes.kinds.size(); kind++) {
       if (sizes.kinds.get(kind).defects().isEmpty()) {
-        finders.add(new StripPatterns(sizes, kind, 0, steps));
-        finders.add(new StripPatterns(sizes, kind, 1, steps));
+        finders.add(new StripPatterns(sizes, kind, 0, steps, asTheyLie));
+        finders.add(new StripPatterns(sizes, kind, 1, steps, asTheyLie));
       }
     }
   }

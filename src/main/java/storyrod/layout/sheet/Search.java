@@ -68,7 +68,10 @@ final class Search {
     if (sizes.types.size() <= MOST_TYPES) {
       ways.add(new PerfectSheets(bench(1), bound, steps));
       if (sizes.parts() >= 2 * sizes.types.size()) {
-        ways.add(new PatternSearch(bench(2), bound, steps));
+        if (sizes.types.stream().anyMatch(type -> type.allows(true) && type.allows(false))) {
+          ways.add(new PatternSearch(bench(5), bound, steps, true));
+        }
+        ways.add(new PatternSearch(bench(2), bound, steps, false));
       }
     }
     ways.add(new RuinAndRecreate(bench(3), bound, steps));

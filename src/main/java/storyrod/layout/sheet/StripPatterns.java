@@ -26,6 +26,7 @@ final class StripPatterns {
   private final Kind kind;
   private final int kindNumber;
   private final int axis;
+  private final boolean asTheyLie;
   private final StepCount steps;
   private final int cellAlong;
   private final int cellAcross;
@@ -45,11 +46,13 @@ final class StripPatterns {
   private int[][] columnPositions = new int[0][];
   private Knapsack sheet = new Knapsack(0);
 
-  StripPatterns(Enlarged sizes, int kindNumber, int stripsAlong, StepCount steps) {
+  StripPatterns(
+      Enlarged sizes, int kindNumber, int stripsAlong, StepCount steps, boolean asTheyLie) {
     this.types = sizes.types;
     this.kindNumber = kindNumber;
     this.kind = sizes.kinds.get(kindNumber);
     this.axis = stripsAlong;
+    this.asTheyLie = asTheyLie;
     this.steps = steps;
     int wholeAlong = axis == 0 ? kind.length() : kind.width();
     int width = axis == 0 ? kind.width() : kind.length();
@@ -79,7 +82,7 @@ final class StripPatterns {
             .filter(type -> values[type] > 0 && wanted[type] > 0)
             .boxed()
             .flatMap(type -> List.of(position(type, false), position(type, true)).stream())
-            .filter(each -> types.get(each.type).allows(each.turned))
+            .filter(this::isAllowed)
             .filter(each -> each.along <= along && each.across <= across)
             .toList();
     lengths = distinct(positions.stream().mapToInt(Position::along).toArray());
@@ -92,6 +95,11 @@ final class StripPatterns {
       steps.look(across / 8);
     }
     return sheet.value(across);
+  }
+
+  private boolean isAllowed(Position position) {
+    Type type = types.get(position.type);
+    return type.allows(position.turned) && !(asTheyLie && position.turned && type.allows(false));
   }
 
   int kind() {
