@@ -101,7 +101,7 @@ final class Bench {
     OpenSheet sheet = closedSheet();
     sheet.touch();
     sheet.kind = kind;
-    Clearing.start(sheet.tree, kinds[kind], chance);
+    Clearing.start(sheet.tree, kinds[kind], Math.toIntExact(sizes.kerfTicks / sizes.unit), chance);
     steps.look(20 + 300 * kinds[kind].defects().size());
     left[kind]--;
     value += kinds[kind].worth();

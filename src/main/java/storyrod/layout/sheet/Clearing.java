@@ -8,19 +8,21 @@ import storyrod.layout.sheet.Enlarged.Kind;
 final class Clearing {
   private final CutTree tree;
   private final List<Defect> defects;
+  private final int kerf;
   private final Chance chance;
 
-  private Clearing(CutTree tree, List<Defect> defects, Chance chance) {
+  private Clearing(CutTree tree, List<Defect> defects, int kerf, Chance chance) {
     this.tree = tree;
     this.defects = defects;
+    this.kerf = kerf;
     this.chance = chance;
   }
 
-  /** Makes a tree an empty piece of a kind, clear of defects in some way. */
-  static void start(CutTree tree, Kind kind, Chance chance) {
+  /** Makes a tree an empty piece of a kind, clear of defects in some way; the kerf in units. */
+  static void start(CutTree tree, Kind kind, int kerf, Chance chance) {
     tree.clear(kind.length(), kind.width(), chance.below(2));
     if (!kind.defects().isEmpty()) {
-      new Clearing(tree, kind.defects(), chance).clear(CutTree.ROOT, 0, 0);
+      new Clearing(tree, kind.defects(), kerf, chance).clear(CutTree.ROOT, 0, 0);
     }
   }
 
@@ -38,12 +40,19 @@ final class Clearing {
       int side = (first + i) % 4;
       int axis = side / 2;
       int at = edge(defect, side) - (axis == 0 ? x : y);
-      if (at > 0 && at < tree.size(node, axis)) {
+      if (isWorthwhile(defect, side, at, tree.size(node, axis))) {
         split(node, axis, at, x, y);
         return;
       }
     }
     tree.waste(node);
+  }
+
+  /** What is no wider than the blade is sawdust: no cut is made for it, unless it is the defect. */
+  private boolean isWorthwhile(Defect defect, int side, int at, int size) {
+    boolean isFar = side % 2 == 1;
+    int wide = edge(defect, side | 1) - edge(defect, side & ~1);
+    return isFar ? at > 0 && at < size - kerf : at > 0 && at < size && (at > kerf || wide <= 0);
   }
 
   private void split(int node, int axis, int at, int x, int y) {

@@ -15,12 +15,14 @@ final class LayoutBounds {
   private final long[] counts;
   private final Kind[] kinds;
   private final StockCover cover;
+  private final long largeParts;
 
   LayoutBounds(Enlarged sizes) {
     types = sizes.types.toArray(Type[]::new);
     counts = sizes.types.stream().mapToLong(Type::count).toArray();
     kinds = sizes.kinds.toArray(Kind[]::new);
     cover = new StockCover(sizes.kinds);
+    largeParts = OneEach.count(sizes);
   }
 
   /** The cheapest stock whose area is enough. */
@@ -36,6 +38,13 @@ final class LayoutBounds {
     return cover.least(need, gives);
   }
 
+  /** The cheapest stock that has a piece for each of the parts that share none. */
+  private long byLargeParts() {
+    long[] one = new long[kinds.length];
+    Arrays.fill(one, 1);
+    return cover.least(largeParts, one);
+  }
+
   private double area(int type) {
     return (double) counts[type] * types[type].area();
   }
@@ -48,7 +57,7 @@ final class LayoutBounds {
     if (types.length == 0) {
       return 0;
     }
-    long best = byArea();
+    long best = Math.max(byArea(), byLargeParts());
     List<Changed> alongs = changed(Arrays.stream(kinds).mapToInt(Kind::length).toArray());
     List<Changed> acrosses = changed(Arrays.stream(kinds).mapToInt(Kind::width).toArray());
     double most = 0;
