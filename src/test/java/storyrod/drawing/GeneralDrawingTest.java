@@ -82,31 +82,11 @@ class GeneralDrawingTest {
             double factor = sheet.drawing().scale().orElseThrow().factor();
             List<Dimension> all = Clean.dimensions(sheet.drawing());
             for (Dimension one : all) {
-              assertEquals(one.measure().toMm() * factor, span(one)[1] - span(one)[0], 1e-6);
-              assertTrue(Math.min(away(one, one.from()), away(one, one.to())) > 10 - 1e-6);
-              for (Dimension other : all) {
-                double between = Math.abs(one.line() - other.line());
-                boolean clash =
-                    one.alongX() == other.alongX() && between > 1e-6 && overlap(one, other);
-                assertTrue(!clash || between > 8 - 1e-6, one + " and " + other);
-              }
+              assertEquals(one.measure().toMm() * factor, DimensionLines.lengthMm(one), 1e-6);
             }
+            DimensionLines.assertKeepDistance(all);
           }
         });
-  }
-
-  private static double away(Dimension dimension, Drawing.At point) {
-    return Math.abs(dimension.line() - (dimension.alongX() ? point.y() : point.x()));
-  }
-
-  private static double[] span(Dimension d) {
-    double from = d.alongX() ? d.from().x() : d.from().y();
-    double to = d.alongX() ? d.to().x() : d.to().y();
-    return new double[] {Math.min(from, to), Math.max(from, to)};
-  }
-
-  private static boolean overlap(Dimension one, Dimension other) {
-    return span(one)[0] < span(other)[1] - 1e-6 && span(other)[0] < span(one)[1] - 1e-6;
   }
 
   /** The three sizes of the whole stand on its views, and on those of each sub-assembly. */

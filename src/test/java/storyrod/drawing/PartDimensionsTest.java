@@ -22,32 +22,8 @@ class PartDimensionsTest {
   List<DynamicTest> dimensionLinesKeepTheirDistance() {
     return PartDrawings.each(
         sample -> {
-          List<Dimension> all = Clean.dimensions(sample.drawing());
-          for (Dimension one : all) {
-            double off = Math.min(away(one, one.from()), away(one, one.to()));
-            assertTrue(off > 10 - 1e-6, one + " is " + off + " off");
-            for (Dimension other : all) {
-              double between = Math.abs(one.line() - other.line());
-              boolean clash =
-                  one.alongX() == other.alongX() && between > 1e-6 && overlap(one, other);
-              assertTrue(!clash || between > 8 - 1e-6, one + " and " + other);
-            }
-          }
+          DimensionLines.assertKeepDistance(Clean.dimensions(sample.drawing()));
         });
-  }
-
-  private static double away(Dimension dimension, Drawing.At point) {
-    return Math.abs(dimension.line() - (dimension.alongX() ? point.y() : point.x()));
-  }
-
-  private static double[] span(Dimension d) {
-    double from = d.alongX() ? d.from().x() : d.from().y();
-    double to = d.alongX() ? d.to().x() : d.to().y();
-    return new double[] {Math.min(from, to), Math.max(from, to)};
-  }
-
-  private static boolean overlap(Dimension one, Dimension other) {
-    return span(one)[0] < span(other)[1] - 1e-6 && span(other)[0] < span(one)[1] - 1e-6;
   }
 
   /** As printed, so that a maker who adds up finds the total; rounded steps say that they are. */
@@ -74,7 +50,7 @@ class PartDimensionsTest {
         sample -> {
           double factor = sample.drawing().scale().orElseThrow().factor();
           for (Dimension d : Clean.dimensions(sample.drawing())) {
-            double paper = span(d)[1] - span(d)[0];
+            double paper = DimensionLines.lengthMm(d);
             double real = d.measure().toMm() * factor;
             boolean broken = d.alongX() && real > paper && real > 24;
             assertTrue(broken || Math.abs(paper - real) < 1e-6, d.toString());

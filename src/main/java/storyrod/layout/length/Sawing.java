@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
+import storyrod.layout.CutList;
 import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutJob.Stock;
-import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.layout.LayoutPlan.Sawn;
 import storyrod.layout.LayoutPlan.Spot;
 import storyrod.measure.Length;
@@ -39,7 +39,7 @@ final class Sawing {
     private final long far;
     private final long bottom;
     private final long top;
-    private final List<SawCut> cuts = new ArrayList<>();
+    private final CutList cuts = new CutList();
     private final List<Spot> spots = new ArrayList<>();
     private final List<Area> offcuts = new ArrayList<>();
     private long near;
@@ -54,31 +54,13 @@ final class Sawing {
     }
 
     Sawn saw() {
-      trim();
+      cuts.trim(stock, measured.job().kerf());
       List<Measured.Span> spans = measured.spans(stock);
       for (int i = 0; i < spans.size(); i++) {
         saw(spans.get(i), pattern.spans()[i]);
       }
       offcuts.sort(Comparator.comparing(Area::length).reversed());
-      return new Sawn(pattern.stock(), spots, cuts, offcuts);
-    }
-
-    /** Near edges are trimmed with the fence on the far one: the first fence keeps what is good. */
-    private void trim() {
-      long length = stock.length().ticks();
-      long width = stock.width().ticks();
-      if (bottom > 0) {
-        cut(true, bottom - kerf, 0, length, width - bottom);
-      }
-      if (top < width) {
-        cut(true, top, 0, length, top - bottom);
-      }
-      if (near > 0) {
-        cut(false, near - kerf, bottom, top, length - near);
-      }
-      if (far < length) {
-        cut(false, far, bottom, top, far - near);
-      }
+      return new Sawn(pattern.stock(), spots, cuts.cuts(), offcuts);
     }
 
     private void saw(Measured.Span span, int[] sizes) {
@@ -133,18 +115,7 @@ final class Sawing {
     }
 
     private void crosscut(long at, long fence) {
-      cut(false, at, bottom, top, fence);
-    }
-
-    private void cut(boolean alongLength, long at, long from, long to, long fence) {
-      cuts.add(
-          new SawCut(
-              cuts.size() + 1,
-              alongLength,
-              new Length(at),
-              new Length(from),
-              new Length(to),
-              new Length(fence)));
+      cuts.cut(false, at, bottom, top, fence);
     }
 
     private Area area(long x, long length) {

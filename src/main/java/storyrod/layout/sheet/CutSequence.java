@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
+import storyrod.layout.CutList;
 import storyrod.layout.LayoutJob;
 import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutJob.Stock;
-import storyrod.layout.LayoutJob.Trim;
-import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.layout.LayoutPlan.Sawn;
 import storyrod.layout.LayoutPlan.Spot;
 import storyrod.measure.Length;
@@ -25,7 +24,7 @@ final class CutSequence {
   private final long kerf;
   private final CutTree tree;
   private final IntUnaryOperator blankOf;
-  private final List<SawCut> cuts = new ArrayList<>();
+  private final CutList cuts = new CutList();
   private final List<Spot> spots = new ArrayList<>();
   private final List<Area> offcuts = new ArrayList<>();
 
@@ -46,48 +45,14 @@ final class CutSequence {
     int number = sizes.kinds.get(laid.kind()).stock();
     Stock stock = job.stock().get(number);
     CutSequence sequence = new CutSequence(sizes, laid.tree(), stock, blankOf);
-    sequence.trim();
+    sequence.cuts.trim(stock, job.kerf());
     sequence.walk(CutTree.ROOT, stock.trim().left().ticks(), stock.trim().bottom().ticks());
     sequence.offcuts.sort(Comparator.comparingDouble(CutSequence::minusArea));
-    return new Sawn(number, sequence.spots, sequence.cuts, sequence.offcuts);
+    return new Sawn(number, sequence.spots, sequence.cuts.cuts(), sequence.offcuts);
   }
 
   private static double minusArea(Area area) {
     return -(double) area.length().ticks() * area.width().ticks();
-  }
-
-  /** Near edges are trimmed with the fence on the far one: the first fence keeps what is good. */
-  private void trim() {
-    Trim trim = stock.trim();
-    long length = stock.length().ticks();
-    long width = stock.width().ticks();
-    long bottom = trim.bottom().ticks();
-    long top = width - trim.top().ticks();
-    long right = length - trim.right().ticks();
-    long left = trim.left().ticks();
-    if (bottom > 0) {
-      cut(true, bottom - kerf, 0, length, width - bottom);
-    }
-    if (top < width) {
-      cut(true, top, 0, length, top - bottom);
-    }
-    if (left > 0) {
-      cut(false, left - kerf, bottom, top, length - left);
-    }
-    if (right < length) {
-      cut(false, right, bottom, top, right - left);
-    }
-  }
-
-  private void cut(boolean alongLength, long at, long from, long to, long fence) {
-    cuts.add(
-        new SawCut(
-            cuts.size() + 1,
-            alongLength,
-            new Length(at),
-            new Length(from),
-            new Length(to),
-            new Length(fence)));
   }
 
   /** Cuts a node's piece, whose near corner is at x, y, and then its own pieces. */
@@ -137,7 +102,7 @@ final class CutSequence {
   private void cutOff(int node, long across, long at, long fence) {
     int axis = tree.axis(node);
     long to = across + unit * tree.size(node, 1 - axis) - kerf;
-    cut(axis == 1, at - kerf, across, to, fence);
+    cuts.cut(axis == 1, at - kerf, across, to, fence);
   }
 
   private void descend(List<Integer> children, int axis, long x, long y) {
