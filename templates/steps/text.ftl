@@ -267,7 +267,7 @@
   <#assign noun = plural(cut.term)>
   <#if has("cut-curve")>
     <@title ((cut.term == "notch")?then("Cut the shaped notches", "Saw the curves")) + inParts()/>
-    <@say "Lay out the curves on " + fulls(parts) + " from the part drawings: bend a thin batten through the points given, or draw the arcs by their radius."/>
+    <@say "Lay out the curves on " + fulls(parts) + " from the part drawings: bend a thin batten through the points given, or draw the arcs by their radius, and the straight edges between them with a straightedge."/>
     <#if parts?filter(p -> p.count gt 1)?size gt 0>
       <@say "Where parts are alike, make the first to the line and use it as the template for the others; a left and a right one lie face to face."/>
     </#if>
@@ -790,7 +790,7 @@
     <@say "Push the drawer shut."/>
     <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round."/>
     <#if pullHolds>
-      <@say "Hold it with the pull's own screws and washers through the holes for the pull, just tight enough to stay, and shift it until the gap is even."/>
+      <@say "Hold it with the pull's own screws through the holes for the pull, just tight enough to stay, and shift it until the gap is even."/>
     <#else>
       <@say "Hold it with double-sided tape."/>
     </#if>
