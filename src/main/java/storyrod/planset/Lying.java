@@ -16,25 +16,22 @@ record Lying(Words words, List<Step> steps) {
 
   /** The word for the side on which what stands is laid; empty where it stays upright. */
   String on(Step step) {
-    return comesSideways(step) ? between(step) : needed(step);
+    return comesSideways(step) ? before(step) : needed(step);
   }
 
-  /** What comes in from the left or the right comes as well while the piece lies. */
-  private String between(Step step) {
-    String before = nearest(step, -1);
-    return before.equals(nearest(step, 1)) ? before : "";
+  /**
+   * What comes in from the left or the right comes as well while the piece lies: it is left as the
+   * steps before it had it, for it may not be able to stand yet.
+   */
+  private String before(Step step) {
+    return step(step.number() - 1)
+        .filter(earlier -> isOnePiece(earlier, step))
+        .map(this::on)
+        .orElse("");
   }
 
-  /** How the piece lies for the next step, before or after, in which that is not left open. */
-  private String nearest(Step from, int by) {
-    Optional<Step> near = step(from.number() + by).filter(other -> isOnePiece(from, other, by));
-    return near.map(each -> comesSideways(each) ? nearest(each, by) : needed(each)).orElse("");
-  }
-
-  private static boolean isOnePiece(Step one, Step other, int by) {
-    Step earlier = by > 0 ? one : other;
-    Step later = by > 0 ? other : one;
-    return other.verb() == Verb.FIT && later.standing().containsAll(earlier.newParts());
+  private static boolean isOnePiece(Step earlier, Step later) {
+    return earlier.verb() == Verb.FIT && later.standing().containsAll(earlier.newParts());
   }
 
   private static boolean comesSideways(Step step) {
