@@ -2,7 +2,7 @@ package storyrod.planset;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.FinishEntry;
+import storyrod.description.FinishEntry;
 import storyrod.planset.Notes.Finding;
 
 /**

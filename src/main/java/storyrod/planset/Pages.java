@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import storyrod.description.Description.FinishEntry;
+import storyrod.description.FinishEntry;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
@@ -66,7 +66,7 @@ record Pages(
         PartPages.of(set, texts, paper),
         steps,
         set.piece().description().finish(),
-        Surface.of(set.piece(), texts),
+        Surface.of(set.piece(), set.stock().supplies(), texts),
         notes,
         BeforePages.of(notes.cautions(), steps, print),
         EndPages.of(steps, notes, set.piece().description().finish(), paper),

@@ -9,7 +9,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Insides;
 import storyrod.build.Traits;
-import storyrod.description.Description.FinishEntry;
+import storyrod.description.FinishEntry;
 import storyrod.measure.Length;
 import storyrod.piece.Piece;
 import storyrod.words.Words;

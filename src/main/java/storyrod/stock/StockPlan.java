@@ -21,7 +21,8 @@ public record StockPlan(
     List<RoughPart> rough,
     List<BoardNeed> boards,
     List<SheetPlan> layouts,
-    List<HardwareNeed> hardware) {
+    List<HardwareNeed> hardware,
+    SupplyPlan supplies) {
   public StockPlan {
     rough = List.copyOf(rough);
     boards = List.copyOf(boards);

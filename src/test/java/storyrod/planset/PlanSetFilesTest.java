@@ -174,6 +174,7 @@ class PlanSetFilesTest {
             "parts",
             "kept_cutouts",
             "joints",
+            "supplies",
             "hardware",
             "findings",
             "steps",
