@@ -152,7 +152,10 @@ final class SupplySections {
                   .standard("1/4 in", "6 mm"),
               Key.optional("extra-length", ALLOWANCE, "What a rough part is longer.")
                   .standard("1 in", "25 mm"),
-              Key.optional("extra-width", ALLOWANCE, "What a rough part is wider.")
+              Key.optional(
+                      "extra-width",
+                      ALLOWANCE,
+                      "What a rough part up to 4 ft long is wider; half as much again for each 4 ft more.")
                   .standard("1/4 in", "6 mm"),
               Key.optional("planer-width", LENGTH, "The widest board that the planer takes.")
                   .standard("13 in"),
