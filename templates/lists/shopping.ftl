@@ -1,4 +1,4 @@
-<#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, wastePercent, toBuy, cost), .sheets
+<#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, onHand, wastePercent, toBuy, cost), .sheets
      (stock, size, count, cost), .items (item, count, packSize, packs, cost), .supplies (rows: product, area, takes,
      soldIn, cans, cost; ranges: whether an amount is one), .total, .complete; breaks (boards, sheets,
      items, supplies), which of them begin a page. -->
@@ -7,12 +7,13 @@
 <@frame.head say('shopping.title')/>
 <h1 id="shopping"<#if !breaks.boards> class="follows"</#if>>${say('shopping.title')}</h1>
 <#if shopping.boards?has_content>
+<#assign hand = false><#list shopping.boards as board><#if board.onHand?has_content><#assign hand = true></#if></#list>
 <h2>${say('shopping.boards')}</h2>
 <table class="list">
-<thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.bought-as')}</th><th class="figure">${say('column.net.' + unitWord)}</th><th class="figure">${say('column.waste')}</th><th class="figure">${say('column.to-buy.' + unitWord)}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
+<thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.bought-as')}</th><th class="figure">${say('column.net.' + unitWord)}</th><#if hand><th class="figure">${say('column.on-hand')}</th></#if><th class="figure">${say('column.waste')}</th><th class="figure">${say('column.to-buy.' + unitWord)}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
 <tbody>
 <#list shopping.boards as board>
-<tr><td>${board.stock}</td><td class="figure">${board.boughtAs}</td><td class="figure">${board.net}</td><td class="figure">${board.wastePercent} %</td><td class="figure">${board.toBuy}</td><td class="figure last">${board.cost}</td></tr>
+<tr><td>${board.stock}</td><td class="figure">${board.boughtAs}</td><td class="figure">${board.net}</td><#if hand><td class="figure">${board.onHand}</td></#if><td class="figure">${board.wastePercent} %</td><td class="figure">${board.toBuy}</td><td class="figure last">${board.cost}</td></tr>
 </#list>
 </tbody></table>
 </#if>

@@ -35,7 +35,13 @@ public record Shopping(
 
   /** A solid stock, in board feet or, in a metric project, in cubic metres. */
   public record Board(
-      String stock, String boughtAs, String net, int wastePercent, String toBuy, String cost) {}
+      String stock,
+      String boughtAs,
+      String net,
+      String onHand,
+      int wastePercent,
+      String toBuy,
+      String cost) {}
 
   /** A sheet stock. */
   public record Sheet(String stock, String size, int count, String cost) {}
@@ -81,6 +87,7 @@ public record Shopping(
         texts.stock(need.stock()),
         boughtAs(need.stock(), texts),
         texts.boardVolume(need.net()),
+        need.onHand().signum() == 0 ? "" : texts.boardVolume(need.onHand()),
         need.wastePercent(),
         texts.boardVolume(need.toBuy()),
         cost(need.cost(), texts));

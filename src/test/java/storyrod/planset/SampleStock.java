@@ -39,6 +39,7 @@ final class SampleStock {
             new StockPlan.BoardNeed(
                 Sample.ash(),
                 Rational.of(new BigDecimal("8.53")),
+                Rational.ZERO,
                 Rational.of(new BigDecimal("10.3")),
                 20,
                 Optional.empty(),
