@@ -643,6 +643,8 @@
 <#macro turning>
   <#if lying && liesAlready>
     <@say "It still lies on its " + lies + "."/>
+  <#elseif lying && turnedOver>
+    <@say "Turn what is together over, on to its " + lies + ", on a blanket."/>
   <#elseif lying>
     <@say "Lay what is together on its " + lies + ", on a blanket."/>
   </#if>
@@ -658,7 +660,7 @@
 <#macro standing>
   <#if lying && staysLying>
     <@say "Leave it on its " + lies + " for the next step."/>
-  <#elseif lying>
+  <#elseif lying && !turnedNext>
     <@say "Stand it up again."/>
   </#if>
 </#macro>

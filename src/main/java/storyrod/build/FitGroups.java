@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import storyrod.piece.Joint;
 
@@ -41,6 +42,30 @@ final class FitGroups {
   /** The groups of each level in order. */
   Map<String, List<List<Placing>>> byLevel() {
     return byLevel;
+  }
+
+  /** Puts each group before the next, and what is in a group in its order. */
+  void chain(List<Task> tasks, BiConsumer<List<Task>, List<Task>> link) {
+    Map<String, Task> byName = new LinkedHashMap<>();
+    tasks.forEach(task -> byName.put(task.name(), task));
+    for (List<List<Placing>> level : byLevel.values()) {
+      List<List<Task>> groups = level.stream().map(group -> tasks(byName, group)).toList();
+      for (int i = 1; i < groups.size(); i++) {
+        link.accept(groups.get(i - 1), groups.get(i));
+      }
+      groups.forEach(group -> chainEach(group, link));
+    }
+  }
+
+  /** Keeps the order of a group of which a maker's order takes some into a stage of its own. */
+  private static void chainEach(List<Task> group, BiConsumer<List<Task>, List<Task>> link) {
+    for (int i = 1; i < group.size(); i++) {
+      link.accept(group.subList(i - 1, i), group.subList(i, i + 1));
+    }
+  }
+
+  private static List<Task> tasks(Map<String, Task> byName, List<Placing> group) {
+    return group.stream().map(placing -> byName.get(placing.name())).toList();
   }
 
   /** What the steps of equal groups in equal sub-assemblies have in common. */

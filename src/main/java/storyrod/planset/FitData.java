@@ -116,11 +116,12 @@ final class FitData {
 
   /** Whether what stands is laid down for it, and stays so. */
   private Map<String, Object> lying(Step step) {
-    boolean inPiece = level(step.operations().getFirst().target()).equals(Nesting.PIECE);
     return Map.of(
-        "lies", inPiece ? lying.on(step) : "",
-        "liesAlready", inPiece && lying.isAlready(step),
-        "staysLying", inPiece && lying.stays(step));
+        "lies", lying.on(step),
+        "liesAlready", lying.isAlready(step),
+        "turnedOver", lying.isTurnedOver(step),
+        "staysLying", lying.stays(step),
+        "turnedNext", lying.isTurnedNext(step));
   }
 
   /** Where it comes to lie. */
