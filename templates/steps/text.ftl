@@ -552,7 +552,7 @@
 </#macro>
 
 <#macro sanding>
-  <@title "Sand the inside faces"/>
+  <@title onlyPanels?then("Sand " + plains(parts), "Sand the inside faces")/>
   <#assign grit = (finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")>
   <#if oneFace?size gt 0>
     <@say "Sand the face that will look inwards on " + lettersOf(oneFace) + ", along the grain" + grit + "."/>
@@ -943,14 +943,53 @@
   <@say "Finish the piece only when you like the colour and the feel of the offcut."/>
 </#macro>
 
-<#macro finishing>
-  <@title "Finish the piece"/>
-  <@say "Sand the outside" + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
-  <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every part, inside and outside, loose parts and undersides too."/>
+<#function masked at><#return joined(at?map(m -> (m.count gt 1)?then(number(m.count) + " times ", "") + "the " + ((m.term == "")?then("place of ", m.term + " for ")) + m.mark + ", " + m.size))></#function>
+
+<#-- What is finished before it is built in. -->
+<#macro preFinishing>
+  <#assign panels = lettersOf(earlyPanels)>
+  <#assign faces = (earlyOneFace + earlyBothFaces)>
+  <@title ((faces?size == 0)?then("Finish ", "Finish the inside of ")) + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark))) + " before " + pick(parts, "it is", "they are") + " built in"/>
+  <#if earlyPanels?size gt 0>
+    <@say "Finish " + panels + " on both faces and on the edges: when the wood shrinks, its edges come a little out of their grooves, and a bare strip would show."/>
+  </#if>
+  <#if earlyOneFace?size gt 0>
+    <@say "Finish the face of " + lettersOf(earlyOneFace) + " that will look inwards: no brush reaches all of it later."/>
+  </#if>
+  <#if earlyBothFaces?size gt 0>
+    <@say "Finish both faces of " + lettersOf(earlyBothFaces) + ": no brush reaches all of them later."/>
+  </#if>
+  <#list masks as m>
+    <@say "First mask with tape on " + lettersOf(m.on) + " what is glued later, for glue needs bare wood: " + masked(m.at) + "."/>
+  </#list>
+  <#if faces?size gt 0 && masks?size gt 0>
+    <@say "Keep the finish off the ends that go into other parts too."/>
+  </#if>
+  <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on these faces and let none run into a joint."/>
+  <@coats/>
+  <#if masks?size gt 0>
+    <@say "Pull the tape off before the last coat is hard, and see that the wood below it is bare."/>
+  <#else>
+    <@say "Nothing need be masked: no glue comes to these faces."/>
+  </#if>
+</#macro>
+
+<#macro coats>
   <@say "Let it dry for " + finish.dry + ((finish.coats gt 1)?then(" after each coat", "")) + ", or as long as the label says."/>
   <#if finish.coats gt 1>
     <@say "Rub each dry coat down lightly before the next; it takes " + number(finish.coats) + " in all."/>
   </#if>
+</#macro>
+
+<#macro finishing>
+  <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
+  <@title "Finish the piece"/>
+  <@say "Sand the outside" + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
+  <#if early?size gt 0>
+    <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
+  </#if>
+  <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every " + (early?size gt 0)?then("other face, inside and outside, of loose parts and undersides too", "part, inside and outside, loose parts and undersides too") + "."/>
+  <@coats/>
 </#macro>
 
 <#-- How what hangs doors and drawers is set out, whether on trial or for good. -->
@@ -1087,6 +1126,7 @@
   <#case "trim"><@shaping/><#break>
   <#case "trial-fit"><@trying/><#break>
   <#case "sand"><@sanding/><#break>
+  <#case "pre-finish"><@preFinishing/><#break>
   <#case "fit"><@fitting/><#break>
   <#case "mount"><@mounting/><#break>
   <#case "test"><@testing/><#break>

@@ -59,7 +59,7 @@ final class Circumstances {
 
   private static boolean makesDust(Verb verb) {
     return switch (verb) {
-      case MILL, BLANK, KEEP, SIZE, CUT, DRILL, SAND, TRIM, FINISH -> true;
+      case MILL, BLANK, KEEP, SIZE, CUT, DRILL, SAND, TRIM, PRE_FINISH, FINISH -> true;
       case REJOIN, DRY_FIT, FIT, TRIAL_FIT, MOUNT, TEST -> false;
     };
   }
@@ -86,7 +86,7 @@ final class Circumstances {
   private Optional<String> application(Verb verb) {
     Optional<String> how = piece.description().finish().flatMap(FinishEntry::how);
     return switch (verb) {
-      case TEST, FINISH ->
+      case TEST, PRE_FINISH, FINISH ->
           Optional.of(how.map(word -> "by-" + word).orElse(verb.word() + "-by-any"));
       default -> Optional.empty();
     };

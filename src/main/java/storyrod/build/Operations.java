@@ -45,8 +45,12 @@ final class Operations {
         .forEach(this::addKept);
     piece.parts().stream().filter(this::isSized).forEach(part -> add(Verb.SIZE, part, List.of()));
     piece.parts().forEach(this::addCuts);
-    piece.parts().stream().filter(insides::has).forEach(part -> add(Verb.SAND, part, List.of()));
+    PreFinished early = new PreFinished(piece, insides);
+    piece.parts().stream()
+        .filter(part -> insides.has(part) || early.has(part))
+        .forEach(part -> add(Verb.SAND, part, List.of()));
     new DryFits(placings, Late.of(piece)).forEach(this::addDryFit);
+    piece.parts().stream().filter(early::has).forEach(this::addPreFinish);
     placings.forEach(this::addFit);
     piece.description().finish().ifPresent(this::addFinish);
     addMounts();
@@ -125,11 +129,22 @@ final class Operations {
 
   private void addFinish(FinishEntry finish) {
     List<String> parts = piece.parts().stream().map(Part::name).toList();
-    int dry = 60 * finish.dryHours() * finish.coats();
+    int dry = dryMinutes(finish);
     Operation trial = timed(bare(Verb.TEST, FINISH, List.of(), List.of()));
     all.add(trial.lasting(trial.minutes(), dry));
     Operation coat = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
     all.add(coat.lasting(coat.minutes() * finish.coats(), dry));
+  }
+
+  private void addPreFinish(Part part) {
+    FinishEntry finish = piece.description().finish().orElseThrow();
+    Operation coat = timed(bare(Verb.PRE_FINISH, part.name(), List.of(part.name()), List.of()));
+    all.add(coat.lasting(coat.minutes() * finish.coats(), dryMinutes(finish)));
+  }
+
+  /** Until the last coat is dry. */
+  private static int dryMinutes(FinishEntry finish) {
+    return 60 * finish.dryHours() * finish.coats();
   }
 
   private void addMounts() {

@@ -56,7 +56,7 @@ final class Settings {
       case FIT -> fit(operation);
       case TRIAL_FIT -> mount(operation);
       case MOUNT -> isTried(operation) ? List.of() : mount(operation);
-      case SAND, DRY_FIT, TEST, FINISH -> List.of();
+      case SAND, DRY_FIT, PRE_FINISH, TEST, FINISH -> List.of();
     };
   }
 

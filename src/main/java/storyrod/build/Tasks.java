@@ -62,6 +62,7 @@ final class Tasks {
       case CUT, DRILL -> cutting(index, operation);
       case SAND -> task(index, operation, StageKey.JOINTS, kinds.size());
       case DRY_FIT -> dryFitting(index, operation);
+      case PRE_FINISH -> preFinishing(index, operation);
       case FIT -> fitting(index, operation);
       case TRIM -> trimming(index, operation);
       case TRIAL_FIT -> task(index, operation, StageKey.ASSEMBLY, LAST_OF_LEVEL, operation.name());
@@ -177,6 +178,22 @@ final class Tasks {
     int depth = depth(level);
     int rank = depth == 0 ? BEFORE_ALL : OF_ONE_LEVEL * levels().indexOf(level) + BEFORE_ALL;
     return task(index, operation, StageKey.SUB_ASSEMBLIES, rank, "dry-fit " + depth);
+  }
+
+  /** Parts are finished early together where their dry fits are one step too. */
+  private Task preFinishing(int index, Operation operation) {
+    String level =
+        job.placings().stream()
+            .map(Placing::unit)
+            .filter(unit -> unit.name().equals(operation.target()))
+            .map(Unit::level)
+            .findFirst()
+            .orElseThrow();
+    boolean isInPiece = level.equals(Unit.PIECE);
+    String batch = "pre-finish " + (isInPiece ? Operations.WHOLE : depth(level));
+    StageKey stage = isInPiece ? StageKey.ASSEMBLY : StageKey.SUB_ASSEMBLIES;
+    int rank = isInPiece || depth(level) == 0 ? 0 : OF_ONE_LEVEL * levels().indexOf(level);
+    return task(index, operation, stage, rank + BEFORE_ALL, batch);
   }
 
   /** How many sub-assemblies stand one in the other in a sub-assembly. */

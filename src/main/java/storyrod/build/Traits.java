@@ -53,7 +53,8 @@ public final class Traits {
       case TRIAL_FIT -> List.of("trial-" + kind(operation.target()));
       case MOUNT -> List.of(mounting(operation.target()));
       case TEST -> List.of("test-finish");
-      case FINISH -> finishing();
+      case PRE_FINISH -> preFinishing(operation);
+      case FINISH -> finishing("finish");
     };
   }
 
@@ -221,12 +222,20 @@ public final class Traits {
         .anyMatch(part -> operation.parts().contains(part.value()));
   }
 
-  private List<String> finishing() {
+  private List<String> preFinishing(Operation operation) {
+    List<String> traits = finishing("pre-finish");
+    boolean isMasked = !new PreFinished(piece).masked(operation.target()).isEmpty();
+    return isMasked
+        ? Stream.concat(traits.stream(), Stream.of("pre-finish-masked")).toList()
+        : traits;
+  }
+
+  private List<String> finishing(String trait) {
     boolean isOil =
         piece.description().finish().stream()
             .map(finish -> finish.product().toLowerCase(Locale.ROOT))
             .anyMatch(product -> product.matches(".*(\\boils?\\b|linseed|tung|danish|stain).*"));
-    return isOil ? List.of("finish", "finish-oil") : List.of("finish");
+    return isOil ? List.of(trait, "finish-oil") : List.of(trait);
   }
 
   private String mounting(String item) {

@@ -25,6 +25,8 @@ public enum Verb {
   SAND,
   /** Put a sub-assembly or the piece together without glue, and take it apart again. */
   DRY_FIT,
+  /** Finish a part's faces that no brush reaches later, or that move into sight. */
+  PRE_FINISH,
   /** Put a part or a sub-assembly in its place, with glue or without, and fasten it. */
   FIT,
   /** Shape a part's edges that run on across a joint, when that is closed. */

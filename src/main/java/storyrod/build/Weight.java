@@ -33,6 +33,7 @@ final class Weight {
       case BLANK, SIZE -> comesOffASheet(operation) && sheetKg(part(operation)) > ONE_PERSON_KG;
       case FIT -> isHeavy(operation.parts());
       case MILL, KEEP, REJOIN, CUT, DRILL, SAND, MOUNT, TEST, FINISH -> false;
+      case PRE_FINISH -> false;
       case DRY_FIT, TRIM, TRIAL_FIT -> false;
     };
   }

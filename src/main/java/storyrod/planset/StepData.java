@@ -24,6 +24,7 @@ final class StepData {
   private final FitData fit;
   private final TrialData trials;
   private final CareData care;
+  private final PreFinishData early;
 
   StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
@@ -33,6 +34,7 @@ final class StepData {
     this.hardware = new HardwareData(piece, phrases);
     this.fit = new FitData(piece, phrases, new Lying(words, steps));
     this.care = new CareData(piece, phrases, steps);
+    this.early = new PreFinishData(piece, phrases);
     this.trials = new TrialData(piece, phrases, steps);
   }
 
@@ -70,7 +72,9 @@ final class StepData {
       case SAND -> sanded(step);
       case DRY_FIT -> trials.dry(step);
       case TRIAL_FIT, MOUNT -> trials.hanging(step);
-      case TEST, FINISH -> Map.of();
+      case PRE_FINISH -> early.of(step);
+      case FINISH -> early.all();
+      case TEST -> Map.of();
     };
   }
 
@@ -88,9 +92,16 @@ final class StepData {
     Insides insides = new Insides(piece);
     Map<Boolean, List<String>> both =
         step.targets().stream()
-            .collect(Collectors.partitioningBy(n -> insides.faces(piece.part(n)).size() == 2));
+            .collect(
+                Collectors.partitioningBy(
+                    n -> early.isPanel(n) || insides.faces(piece.part(n)).size() == 2));
     return Map.of(
-        "bothFaces", phrases.marks(both.get(true)), "oneFace", phrases.marks(both.get(false)));
+        "bothFaces",
+        phrases.marks(both.get(true)),
+        "oneFace",
+        phrases.marks(both.get(false)),
+        "onlyPanels",
+        step.targets().stream().allMatch(early::isPanel));
   }
 
   private Map<String, Object> fitted(Step step) {

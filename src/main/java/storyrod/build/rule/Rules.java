@@ -22,6 +22,8 @@ public final class Rules {
           new SandBeforeFitting(),
           new DryFitAfterCutting(),
           new DryFitBeforeGlue(),
+          new DryFitBeforePreFinish(),
+          new PreFinishBeforeFitting(),
           new AssemblyBeforeFitting(),
           new PanelBeforeFrameCloses(),
           new WayIn(),
