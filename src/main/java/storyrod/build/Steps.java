@@ -233,6 +233,7 @@ final class Steps {
       case SIZE -> traits.of(operation).contains("size-sheet") ? said(operation) : Stream.empty();
       case TRIAL_FIT, MOUNT ->
           traits.mounted(operation).stream().map(HardwareEntry::say).flatMap(Optional::stream);
+      case CHOOSE, MARK -> Stream.empty();
       case KEEP, REJOIN, CUT, DRILL, SAND, DRY_FIT, FIT, TRIM, TEST, FINISH -> Stream.empty();
     };
   }
