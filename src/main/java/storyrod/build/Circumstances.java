@@ -60,6 +60,7 @@ final class Circumstances {
   private static boolean makesDust(Verb verb) {
     return switch (verb) {
       case MILL, BLANK, KEEP, SIZE, CUT, DRILL, SAND, TRIM, PRE_FINISH, FINISH -> true;
+      case CHOOSE, MARK -> false;
       case REJOIN, DRY_FIT, FIT, TRIAL_FIT, MOUNT, TEST -> false;
     };
   }

@@ -224,6 +224,7 @@ final class Steps {
       case SIZE -> traits.of(operation).contains("size-sheet") ? said(operation) : Stream.empty();
       case TRIAL_FIT, MOUNT ->
           traits.mounted(operation).stream().map(HardwareEntry::say).flatMap(Optional::stream);
+      case CHOOSE, MARK -> Stream.empty();
       case KEEP, REJOIN, CUT, DRILL, SAND, DRY_FIT, PRE_FINISH, FIT -> Stream.empty();
       case TRIM, TEST, FINISH -> Stream.empty();
     };

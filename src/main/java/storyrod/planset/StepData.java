@@ -53,6 +53,7 @@ final class StepData {
     data.put("finish", finish());
     data.put("careful", care.of(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
+    data.put("alike", fit.areEqual(fit.builtIn(step)));
     data.putAll(given(step));
     data.putAll(ofVerb(step));
     return data;
@@ -61,6 +62,8 @@ final class StepData {
   /** What only the steps of one verb have. */
   private Map<String, Object> ofVerb(Step step) {
     return switch (step.verb()) {
+      case CHOOSE -> new ChoiceData(piece, phrases).of(step);
+      case MARK -> new MarkingData(piece, phrases).of(step);
       case MILL -> new StockData(piece, phrases).of(step);
       case BLANK, KEEP, REJOIN, SIZE -> {
         Map<String, Object> data = new StockData(piece, phrases).of(step);

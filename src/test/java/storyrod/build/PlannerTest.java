@@ -228,9 +228,9 @@ class PlannerTest {
 
   @Test
   void diagonalIsRoundedToTheNearestTick() {
-    assertEquals(Length.mm(5), Settings.diagonal(Length.mm(3), Length.mm(4)));
-    assertEquals(new Length(1), Settings.diagonal(new Length(1), new Length(1))); // 1.414
-    assertEquals(new Length(4), Settings.diagonal(new Length(2), new Length(3))); // 3.606
+    assertEquals(Length.mm(5), Squares.diagonal(Length.mm(3), Length.mm(4)));
+    assertEquals(new Length(1), Squares.diagonal(new Length(1), new Length(1))); // 1.414
+    assertEquals(new Length(4), Squares.diagonal(new Length(2), new Length(3))); // 3.606
   }
 
   @Test
