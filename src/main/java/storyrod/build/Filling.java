@@ -188,8 +188,7 @@ final class Filling {
     List<List<Integer>> orders = new ArrayList<>();
     for (int to = dries - 1; to >= first; to--) {
       List<Integer> order = new ArrayList<>(places.subList(0, to));
-      order.removeAll(group);
-      order.addAll(group);
+      group.stream().filter(each -> !order.contains(each)).forEach(order::add);
       places.stream().filter(each -> !order.contains(each)).forEach(order::add);
       if (!order.equals(places)) {
         orders.add(order);
