@@ -12,6 +12,7 @@ import storyrod.measure.Length;
  * @param extraWidth what a rough part up to four feet long is wider than the finished one
  * @param wastePercent what is bought beyond the rough parts, in per cent
  * @param widestFixed how wide solid wood may be held across its grain
+ * @param hoursPerDay how long the maker works in a day
  */
 public record ShopEntry(
     Length kerf,
@@ -22,7 +23,11 @@ public record ShopEntry(
     int wastePercent,
     int clamps,
     Length widestFixed,
-    ShopMachines machines) {
+    ShopMachines machines,
+    int hoursPerDay) {
+  /** How long a maker works in a day: 8 hours, common practice. */
+  static final int HOURS_PER_DAY = 8;
+
   /** How wide solid wood may be held across its grain: 5 in, common practice. */
   static final Length WIDEST_FIXED = Length.inches(5);
 
@@ -46,7 +51,8 @@ public record ShopEntry(
         wastePercent,
         clamps,
         WIDEST_FIXED,
-        ShopMachines.USUAL);
+        ShopMachines.USUAL,
+        HOURS_PER_DAY);
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Schedule;
 import storyrod.description.About;
 import storyrod.description.Diagnostic;
 import storyrod.layout.LayoutJob.Area;
@@ -32,10 +33,12 @@ final class PlanJson {
 
   private final PlanSet set;
   private final Texts texts;
+  private final Schedule schedule;
 
   private PlanJson(PlanSet set, Texts texts) {
     this.set = set;
     this.texts = texts;
+    this.schedule = set.schedule();
   }
 
   static byte[] write(PlanSet set, StepPages steps, Texts texts) {
@@ -55,6 +58,7 @@ final class PlanJson {
     json.put("hardware", set.stock().hardware().stream().map(PlanJson::hardware).toList());
     json.put("findings", set.findings().stream().map(PlanJson::finding).toList());
     json.put("steps", steps(steps));
+    json.put("schedule", ScheduleJson.of(schedule));
     json.put("needs", set.build().needs().stream().map(PlanJson::need).toList());
     json.put("layouts", set.stock().layouts().stream().map(PlanJson::layout).toList());
     return json;
@@ -196,6 +200,7 @@ final class PlanJson {
     json.put("hardware", step.hardware().stream().map(PlanJson::item).toList());
     json.put("minutes", step.minutes());
     json.put("waits", step.waitMinutes());
+    json.putAll(ScheduleJson.step(schedule.step(step.number())));
     return json;
   }
 
