@@ -54,11 +54,18 @@ final class LikeLevels {
   private static String text(String level, Placing placing) {
     String inside =
         placing.unit().parts().stream()
-            .map(part -> part.name().substring(level.length()) + part.stock().name())
+            .map(part -> inside(level, part) + " " + part.stock().name())
             .collect(Collectors.joining(" "));
     String joints =
         placing.closes().stream().map(LikeLevels::text).sorted().collect(Collectors.joining(" "));
     return inside + way(placing) + placing.tilted() + joints;
+  }
+
+  /** A part's name in its sub-assembly; one made of parts that only go together has none. */
+  private static String inside(String level, Part part) {
+    return part.name().startsWith(level + ".")
+        ? part.name().substring(level.length() + 1)
+        : part.name();
   }
 
   private static String text(Joint joint) {
