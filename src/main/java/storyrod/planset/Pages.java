@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import storyrod.description.Description.FinishEntry;
+import storyrod.description.FinishEntry;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
@@ -68,7 +68,7 @@ record Pages(
         steps,
         TimelinePages.of(set, steps, print),
         set.piece().description().finish(),
-        Surface.of(set.piece(), texts),
+        Surface.of(set.piece(), set.stock().supplies(), texts),
         notes,
         BeforePages.of(notes.cautions(), steps, print),
         EndPages.of(steps, notes, set.piece().description().finish(), paper),

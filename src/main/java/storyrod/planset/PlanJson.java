@@ -1,7 +1,9 @@
 package storyrod.planset;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
@@ -11,6 +13,7 @@ import storyrod.description.Diagnostic;
 import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
+import storyrod.measure.Rational;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
@@ -19,6 +22,7 @@ import storyrod.stock.StockPlan.HardwareNeed;
 import storyrod.stock.StockPlan.Placed;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
+import storyrod.stock.SupplyNeed;
 
 /**
  * {@code plan.json}: everything that was computed. Lengths are whole micrometres, and as printed
@@ -50,6 +54,7 @@ final class PlanJson {
     json.put("parts", set.piece().marks().stream().map(this::part).toList());
     json.put("kept_cutouts", KeptJson.of(set.piece()));
     json.put("joints", set.piece().joints().stream().map(PlanJson::joint).toList());
+    json.put("supplies", set.stock().supplies().needs().stream().map(PlanJson::supply).toList());
     json.put("hardware", set.stock().hardware().stream().map(PlanJson::hardware).toList());
     json.put("findings", set.findings().stream().map(PlanJson::finding).toList());
     json.put("steps", steps(steps));
@@ -131,6 +136,22 @@ final class PlanJson {
     json.put("item", item.item());
     json.put("count", item.count());
     return json;
+  }
+
+  private static Map<String, Object> supply(SupplyNeed need) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("use", need.use().name().toLowerCase(Locale.ROOT));
+    json.put("product", need.product());
+    json.put("square_metres", number(need.squareMetres()));
+    json.put("coats", need.coats());
+    json.put("least_litres", need.litres().map(each -> number(each.least())).orElse(null));
+    json.put("most_litres", need.litres().map(each -> number(each.most())).orElse(null));
+    json.put("cans", need.cans().orElse(null));
+    return json;
+  }
+
+  private static BigDecimal number(Rational value) {
+    return new BigDecimal(Texts.decimal(value, 3));
   }
 
   private static Map<String, Object> hardware(HardwareNeed need) {

@@ -200,6 +200,7 @@ class PlanSetFilesTest {
             "parts",
             "kept_cutouts",
             "joints",
+            "supplies",
             "hardware",
             "findings",
             "steps",
