@@ -182,6 +182,7 @@ public final class Planner {
     List<Step> steps = new Steps(job).of(batches);
     diagnostics.addAll(new MissingTools(piece).among(steps));
     diagnostics.addAll(new DriverReach(job).findings());
+    diagnostics.addAll(new ClampFaces(piece).findings(steps));
     return Optional.of(new BuildPlan(steps, needs));
   }
 

@@ -143,6 +143,7 @@ final class SupplySections {
                       "What is bought beyond the rough parts, in per cent.")
                   .standard("20"),
               Key.optional("clamps", new Count(0), "How many clamps there are.").standard("6"),
+              Key.optional("clamp-opening", LENGTH, "How far the longest clamps open."),
               Key.optional(
                       "widest-fixed",
                       LENGTH,
