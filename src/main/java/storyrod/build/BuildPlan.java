@@ -13,11 +13,19 @@ import storyrod.piece.Joint.ItemCount;
  *
  * @param steps in order, numbered from 1
  * @param needs for each operation in the steps, what had to be done before it and why
+ * @param precedence which steps have to come before which, by rules, by geometry or by the maker's
+ *     order
  */
-public record BuildPlan(List<Step> steps, List<Need> needs) {
+public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> precedence) {
   public BuildPlan {
     steps = List.copyOf(steps);
     needs = List.copyOf(needs);
+    precedence = List.copyOf(precedence);
+  }
+
+  /** Steps that could stand in any order. */
+  public BuildPlan(List<Step> steps, List<Need> needs) {
+    this(steps, needs, List.of());
   }
 
   /**

@@ -50,7 +50,7 @@ public final class Insides {
   }
 
   /** What stands round a part on each level into which it is built for good, inner ones first. */
-  private List<Part> others(Part part) {
+  List<Part> others(Part part) {
     List<Part> others = new ArrayList<>();
     for (Unit unit : units.stream().filter(unit -> unit.has(part.name())).toList()) {
       if (!isBuiltIn(unit)) {

@@ -179,11 +179,14 @@ public final class Planner {
       diagnostics.add(new NoOrder(piece, tasks, own).diagnostic(scheduler.circle()));
       return Optional.empty();
     }
-    List<Step> steps = new Steps(job).of(batches);
+    Steps maker = new Steps(job);
+    List<List<Task>> filled =
+        new Filling(maker, scheduler.links(), piece.description().shop()).of(batches);
+    List<Step> steps = maker.of(filled);
     diagnostics.addAll(new MissingTools(piece).among(steps));
     diagnostics.addAll(new DriverReach(job).findings());
     diagnostics.addAll(new ClampFaces(piece).findings(steps));
-    return Optional.of(new BuildPlan(steps, needs));
+    return Optional.of(new BuildPlan(steps, needs, Precedence.between(filled, scheduler.links())));
   }
 
   private FitGroups fitGroups(Job job) {

@@ -19,7 +19,7 @@ import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Part;
 
 /** Makes numbered steps of batches of operations. */
-final class Steps {
+final class Steps implements Filling.Maker {
   /** Longer than this, a glue-up takes two (common practice). */
   private static final Length LONG = Length.inches(48);
 
@@ -41,7 +41,8 @@ final class Steps {
     this.placings = job.placings().stream().collect(Collectors.toMap(Placing::name, p -> p));
   }
 
-  List<Step> of(List<List<Task>> batches) {
+  @Override
+  public List<Step> of(List<List<Task>> batches) {
     List<Step> steps = new ArrayList<>();
     for (int i = 0; i < batches.size(); i++) {
       Step step = step(steps.size() + 1, batches.get(i));
@@ -59,7 +60,8 @@ final class Steps {
   }
 
   /** Whether fasteners hold the work, so that more can be added to it while the glue sets. */
-  private boolean goesOn(List<Task> batch, List<Task> next) {
+  @Override
+  public boolean goesOn(List<Task> batch, List<Task> next) {
     List<Operation> operations = batch.stream().map(Task::operation).toList();
     List<String> words = traits(operations);
     return words.contains("fit-glue-held")
@@ -224,7 +226,9 @@ final class Steps {
       case SIZE -> traits.of(operation).contains("size-sheet") ? said(operation) : Stream.empty();
       case TRIAL_FIT, MOUNT ->
           traits.mounted(operation).stream().map(HardwareEntry::say).flatMap(Optional::stream);
-      case KEEP, REJOIN, CUT, DRILL, SAND, DRY_FIT, FIT, TRIM, TEST, FINISH -> Stream.empty();
+      case CHOOSE, MARK -> Stream.empty();
+      case KEEP, REJOIN, CUT, DRILL, SAND, DRY_FIT, PRE_FINISH, FIT -> Stream.empty();
+      case TRIM, TEST, FINISH -> Stream.empty();
     };
   }
 }

@@ -56,12 +56,15 @@ final class Tasks {
 
   private Task task(int index, Operation operation) {
     return switch (operation.verb()) {
+      case CHOOSE -> task(index, operation, StageKey.MILLING, BEFORE_ALL);
       case MILL -> milling(index, operation);
       case BLANK, KEEP, REJOIN -> keeping(index, operation);
       case SIZE -> sizing(index, operation);
+      case MARK -> marking(index, operation);
       case CUT, DRILL -> cutting(index, operation);
       case SAND -> task(index, operation, StageKey.JOINTS, kinds.size());
       case DRY_FIT -> dryFitting(index, operation);
+      case PRE_FINISH -> preFinishing(index, operation);
       case FIT -> fitting(index, operation);
       case TRIM -> trimming(index, operation);
       case TRIAL_FIT -> task(index, operation, StageKey.ASSEMBLY, LAST_OF_LEVEL, operation.name());
@@ -116,6 +119,15 @@ final class Tasks {
   private Part board(Operation operation) {
     String target = operation.target();
     return job.piece().part(job.piece().keptAs(target).map(KeptCutout::board).orElse(target));
+  }
+
+  /** All at once when the last of them has its size; a panel that rests is marked when it has. */
+  private Task marking(int index, Operation operation) {
+    boolean isPanel = traits.isPanel(job.piece().part(operation.target()));
+    int sized = (1 + PHASES.size()) * stocks.size();
+    return isPanel
+        ? task(index, operation, StageKey.JOINTS, kinds.size() + 2 + sized)
+        : task(index, operation, StageKey.SIZING, sized);
   }
 
   private Task byStock(int index, Operation operation, StageKey stage, int rank) {
@@ -177,6 +189,22 @@ final class Tasks {
     int depth = depth(level);
     int rank = depth == 0 ? BEFORE_ALL : OF_ONE_LEVEL * levels().indexOf(level) + BEFORE_ALL;
     return task(index, operation, StageKey.SUB_ASSEMBLIES, rank, "dry-fit " + depth);
+  }
+
+  /** Parts are finished early together where their dry fits are one step too. */
+  private Task preFinishing(int index, Operation operation) {
+    String level =
+        job.placings().stream()
+            .map(Placing::unit)
+            .filter(unit -> unit.name().equals(operation.target()))
+            .map(Unit::level)
+            .findFirst()
+            .orElseThrow();
+    boolean isInPiece = level.equals(Unit.PIECE);
+    String batch = "pre-finish " + (isInPiece ? Operations.WHOLE : depth(level));
+    StageKey stage = isInPiece ? StageKey.ASSEMBLY : StageKey.SUB_ASSEMBLIES;
+    int rank = isInPiece || depth(level) == 0 ? 0 : OF_ONE_LEVEL * levels().indexOf(level);
+    return task(index, operation, stage, rank + BEFORE_ALL, batch);
   }
 
   /** How many sub-assemblies stand one in the other in a sub-assembly. */

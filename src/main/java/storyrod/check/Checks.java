@@ -32,6 +32,7 @@ public final class Checks {
           new FingerWidth(),
           new FinishUntried(),
           new GapCloses(),
+          new GluedPanel(),
           new GrainRunsOn(),
           new HaunchInGroove(),
           new HaunchSize(),

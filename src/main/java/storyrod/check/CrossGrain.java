@@ -42,14 +42,14 @@ final class CrossGrain implements Check {
         "The width is common practice; the movement told is that of the Wood Handbook, eq. 13-2 and"
             + " 13-3, for the room under `climate`.",
         "Turned parts are left out. A chain of more than one part between two joints is not"
-            + " followed.");
+            + " followed. A panel glued into its grooves is a finding of `glued-panel`.");
   }
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
     List<Held> held =
         piece.joints().stream()
-            .filter(joint -> isRigid(piece, joint))
+            .filter(joint -> isRigid(piece, joint) && !GluedPanel.tells(piece, joint))
             .flatMap(joint -> held(piece, joint))
             .toList();
     List<Diagnostic> found = new ArrayList<>();

@@ -5,13 +5,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.Clamping;
-import storyrod.build.Clamping.Clamps;
 import storyrod.build.Fronts;
 import storyrod.build.Groups;
 import storyrod.build.Levels;
@@ -19,7 +16,6 @@ import storyrod.build.Operation;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
 import storyrod.geometry.Face;
-import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Nesting;
@@ -99,9 +95,9 @@ final class FitData {
         new TierData(phrases, levels)
             .of(step, level(step.operations().getFirst().target()), builtIn(step)));
     data.putAll(held(moving));
-    Clamping.Found clamping = Clamping.of(piece, step);
-    data.put("clamps", clamps(clamping.clamps(), step));
-    data.put("clampsBare", !clamping.bare().isEmpty());
+    data.putAll(
+        new ClampData(piece, phrases).of(step, level(step.operations().getFirst().target())));
+    data.put("closedBelow", new Surround(piece).isClosedBelow(moving.parts()));
     data.put("frontLater", hasFrontLater(moving.parts()));
     data.put("movingSolid", moving.parts().stream().map(piece::part).noneMatch(Traits::isSheet));
     return data;
@@ -155,22 +151,6 @@ final class FitData {
         "hangers", hangers(moving.parts()));
   }
 
-  /** Where clamps go, in parts as they are spoken of on this level. */
-  private List<Map<String, Object>> clamps(List<Clamps> clamps, Step step) {
-    String level = level(step.operations().getFirst().target());
-    LengthFormat format = piece.description().format();
-    return clamps.stream()
-        .map(
-            each ->
-                Map.<String, Object>of(
-                    "axis", each.axis().name().toLowerCase(Locale.ROOT),
-                    "count", each.count(),
-                    "opening", format.formatWithUnit(each.opening()),
-                    "on", phrases.units(List.of(each.low(), each.high()), level)))
-        .distinct()
-        .toList();
-  }
-
   /** What is built on: the piece, or a sub-assembly; a front is fixed to its drawer. */
   private String level(String target) {
     return Optional.ofNullable(drawers.get(target))
@@ -184,6 +164,16 @@ final class FitData {
         .map(each -> level(each.target()))
         .distinct()
         .toList();
+  }
+
+  /** Whether sub-assemblies are of equal parts, and not of parts that differ in size. */
+  boolean areEqual(List<String> assemblies) {
+    return assemblies.stream()
+            .filter(each -> nesting.isAssembly(each) && !each.equals(Nesting.PIECE))
+            .map(each -> nesting.parts(each).stream().map(Part::mark).sorted().toList())
+            .distinct()
+            .count()
+        < 2;
   }
 
   /** The faces in which the moving part and the one it joins lie in one plane. */

@@ -9,7 +9,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Insides;
 import storyrod.build.Traits;
-import storyrod.description.Description.FinishEntry;
+import storyrod.description.FinishEntry;
 import storyrod.measure.Length;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -24,6 +24,7 @@ final class StepData {
   private final FitData fit;
   private final TrialData trials;
   private final CareData care;
+  private final PreFinishData early;
 
   StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
@@ -33,6 +34,7 @@ final class StepData {
     this.hardware = new HardwareData(piece, phrases);
     this.fit = new FitData(piece, phrases, new Lying(words, steps));
     this.care = new CareData(piece, phrases, steps);
+    this.early = new PreFinishData(piece, phrases);
     this.trials = new TrialData(piece, phrases, steps);
   }
 
@@ -51,6 +53,7 @@ final class StepData {
     data.put("finish", finish());
     data.put("careful", care.of(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
+    data.put("alike", fit.areEqual(fit.builtIn(step)));
     data.putAll(given(step));
     data.putAll(ofVerb(step));
     return data;
@@ -59,6 +62,8 @@ final class StepData {
   /** What only the steps of one verb have. */
   private Map<String, Object> ofVerb(Step step) {
     return switch (step.verb()) {
+      case CHOOSE -> new ChoiceData(piece, phrases).of(step);
+      case MARK -> new MarkingData(piece, phrases).of(step);
       case MILL -> new StockData(piece, phrases).of(step);
       case BLANK, KEEP, REJOIN, SIZE -> {
         Map<String, Object> data = new StockData(piece, phrases).of(step);
@@ -70,7 +75,9 @@ final class StepData {
       case SAND -> sanded(step);
       case DRY_FIT -> trials.dry(step);
       case TRIAL_FIT, MOUNT -> trials.hanging(step);
-      case TEST, FINISH -> Map.of();
+      case PRE_FINISH -> early.of(step);
+      case FINISH -> early.all();
+      case TEST -> Map.of();
     };
   }
 
@@ -88,9 +95,16 @@ final class StepData {
     Insides insides = new Insides(piece);
     Map<Boolean, List<String>> both =
         step.targets().stream()
-            .collect(Collectors.partitioningBy(n -> insides.faces(piece.part(n)).size() == 2));
+            .collect(
+                Collectors.partitioningBy(
+                    n -> early.isPanel(n) || insides.faces(piece.part(n)).size() == 2));
     return Map.of(
-        "bothFaces", phrases.marks(both.get(true)), "oneFace", phrases.marks(both.get(false)));
+        "bothFaces",
+        phrases.marks(both.get(true)),
+        "oneFace",
+        phrases.marks(both.get(false)),
+        "onlyPanels",
+        step.targets().stream().allMatch(early::isPanel));
   }
 
   private Map<String, Object> fitted(Step step) {

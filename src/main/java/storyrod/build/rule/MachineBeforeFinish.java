@@ -19,10 +19,16 @@ final class MachineBeforeFinish implements Rule {
 
   @Override
   public List<Need> needs(Job job) {
+    Stream<Need> early =
+        Stream.of(Verb.SIZE, Verb.CUT, Verb.DRILL, Verb.SAND)
+            .flatMap(verb -> job.onEachPart(this, verb, Verb.PRE_FINISH).stream());
+    return Stream.concat(early, ofThePiece(job)).distinct().toList();
+  }
+
+  private Stream<Need> ofThePiece(Job job) {
     return Stream.of(Verb.SIZE, Verb.CUT, Verb.DRILL, Verb.SAND, Verb.TRIM)
         .flatMap(job::all)
-        .flatMap(earlier -> job.all(Verb.FINISH).map(finish -> need(earlier.name(), finish.name())))
-        .distinct()
-        .toList();
+        .flatMap(
+            earlier -> job.all(Verb.FINISH).map(finish -> need(earlier.name(), finish.name())));
   }
 }

@@ -7,10 +7,13 @@ import storyrod.build.BuildPlan.Need;
 public final class Rules {
   public static final List<Rule> ALL =
       List.of(
+          new ChooseBeforeSawing(),
           new SizeAfterMilling(),
           new GlueCured(),
           new KeptInOrder(),
           new KeptBeforeJoints(),
+          new MarkAfterSizing(),
+          new MarkBeforeJoints(),
           new CutAfterSizing(),
           new MortiseBeforeTenon(),
           new TailsBeforePins(),
@@ -22,6 +25,8 @@ public final class Rules {
           new SandBeforeFitting(),
           new DryFitAfterCutting(),
           new DryFitBeforeGlue(),
+          new DryFitBeforePreFinish(),
+          new PreFinishBeforeFitting(),
           new AssemblyBeforeFitting(),
           new PanelBeforeFrameCloses(),
           new WayIn(),

@@ -1,6 +1,7 @@
 package storyrod.build.rule;
 
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Verb;
 
@@ -19,7 +20,11 @@ final class TestBeforeFinishing implements Rule {
   @Override
   public List<Need> needs(Job job) {
     return job.all(Verb.TEST)
-        .flatMap(test -> job.all(Verb.FINISH).map(finish -> need(test.name(), finish.name())))
+        .flatMap(
+            test ->
+                Stream.of(Verb.PRE_FINISH, Verb.FINISH)
+                    .flatMap(job::all)
+                    .map(finish -> need(test.name(), finish.name())))
         .toList();
   }
 }
