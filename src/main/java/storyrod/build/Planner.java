@@ -185,6 +185,7 @@ public final class Planner {
     List<Step> steps = StageRuns.joined(maker.of(filled));
     diagnostics.addAll(new MissingTools(piece).among(steps));
     diagnostics.addAll(new DriverReach(job).findings());
+    diagnostics.addAll(new ClampFaces(piece).findings(steps));
     return Optional.of(new BuildPlan(steps, needs, Precedence.between(filled, scheduler.links())));
   }
 
