@@ -28,6 +28,8 @@ public final class Rules {
           new PanelBeforeFrameCloses(),
           new WayIn(),
           new StiffBeforeTurning(),
+          new FirmBeforeLoading(),
+          new BackLast(),
           new TrimAfterAssembly(),
           new TrimBeforeFitting(),
           new TrialOnStandingParts(),
