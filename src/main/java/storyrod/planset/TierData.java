@@ -34,8 +34,7 @@ record TierData(PartPhrases phrases, Map<String, String> levels) {
     for (List<Operation> tier : step.tiers()) {
       List<String> parts = tier.stream().flatMap(each -> each.parts().stream()).toList();
       boolean glued = tier.stream().anyMatch(TierData::isGlued);
-      boolean moves =
-          parts.stream().map(phrases.piece()::part).noneMatch(Traits::isSheet);
+      boolean moves = parts.stream().map(phrases.piece()::part).noneMatch(Traits::isSheet);
       tiers.add(Map.of("moving", phrases.units(parts, level), "glued", glued, "solid", moves));
     }
     return tiers;
