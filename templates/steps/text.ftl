@@ -723,6 +723,9 @@
 </#macro>
 
 <#macro squaring>
+  <#if diagonal == "" && has("fit-glue") && corner && !mitred && !crate && !laidOn>
+    <@say "Check each corner with the square while the clamps can still be shifted."/>
+  </#if>
   <#if diagonal != "">
     <@say "Measure both diagonals from outer corner to outer corner: each should be " + diagonal + "."/>
     <@say "If they differ, push the longer one in until they agree."/>
@@ -782,7 +785,7 @@
   </#if>
   <#list tiers as t>
     <#if !t.glued>
-      <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue."/>
+      <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue" + t.solid?then(": the wood has to be free to swell and shrink", "") + "."/>
     <#elseif glueTerms?size == 0 && inserts?size == 0>
       <@say "Set " + fulls(t.moving) + triedDry?then(" in place" + inPiece?then(", " + homeFrom(), ""), " back in place") + "."/>
     <#elseif glueTerms?size gt 0 && dovetails?size == glueTerms?size>
@@ -1192,6 +1195,9 @@
 </#list>
 <#if total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
+</#if>
+<#if clampsOff?size gt 0>
+<@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + "."/>
 </#if>
 <#switch verb>
   <#case "choose"><@choosing/><#break>
