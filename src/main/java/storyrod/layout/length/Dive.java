@@ -67,7 +67,8 @@ final class Dive {
   private void offer(List<Pattern> rest, Meter meter) {
     offer(rest);
     long count = incumbent.bound() / bars.highestPrice() - fixed.size();
-    if (noise > 0 && Refill.suits(bars)
+    if (noise > 0
+        && Refill.suits(bars)
         && !incumbent.isSettled()
         && count < rest.size()
         && count > 0
