@@ -48,6 +48,7 @@
 <#if general.entries?has_content><@main 'general' say('general.title')/></#if>
 <@main 'exploded' say('exploded.title')/>
 <@main 'parts' say('parts.title')/>
+<@main 'timeline' say('timeline.title')/>
 <#list steps.stages as stage>
 <@main 'stage-' + stage.number say('steps.stage', stage.number, stage.title)/>
 <#list stage.steps as step><#assign entries = entries + [{"id": "step-" + step.number, "number": step.number?c, "text": step.text.title}]></#list>

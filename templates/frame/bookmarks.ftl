@@ -17,6 +17,7 @@
 <#list parts.entries as part><bookmark name="${part.mark}  ${part.title}" href="#${part.anchor}"/>
 </#list>
 </bookmark>
+<bookmark name="${say('timeline.title')}" href="#timeline"/>
 <#list steps.stages as stage>
 <bookmark name="${stage.title}" href="#stage-${stage.number}">
 <#list stage.steps as step><bookmark name="${step.number}  ${step.text.title}" href="#step-${step.number}"/>

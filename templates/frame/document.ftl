@@ -20,6 +20,7 @@
 <#include "/general/page.ftl">
 <#include "/exploded/page.ftl">
 <#include "/parts/page.ftl">
+<#include "/timeline/page.ftl">
 <#include "/steps/page.ftl">
 <#include "/finish/page.ftl">
 <#include "/fullsize/page.ftl">

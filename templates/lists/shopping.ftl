@@ -1,17 +1,19 @@
-<#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, wastePercent, toBuy, cost), .sheets
-     (stock, size, count, cost), .items (item, count, packSize, packs, cost), .total, .complete; breaks
-     (boards, sheets, items), which of them begin a page. -->
+<#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, onHand, wastePercent, toBuy, cost), .sheets
+     (stock, size, count, cost), .items (item, count, packSize, packs, cost), .supplies (rows: product, area, takes,
+     soldIn, cans, cost; ranges: whether an amount is one), .total, .complete; breaks (boards, sheets,
+     items, supplies), which of them begin a page. -->
 <#import "/frame/macros.ftl" as frame>
 <div<#if breaks.boards> class="section"</#if>>
 <@frame.head say('shopping.title')/>
 <h1 id="shopping"<#if !breaks.boards> class="follows"</#if>>${say('shopping.title')}</h1>
 <#if shopping.boards?has_content>
+<#assign hand = false><#list shopping.boards as board><#if board.onHand?has_content><#assign hand = true></#if></#list>
 <h2>${say('shopping.boards')}</h2>
 <table class="list">
-<thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.bought-as')}</th><th class="figure">${say('column.net.' + unitWord)}</th><th class="figure">${say('column.waste')}</th><th class="figure">${say('column.to-buy.' + unitWord)}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
+<thead><tr><th>${say('column.stock')}</th><th class="figure">${say('column.bought-as')}</th><th class="figure">${say('column.net.' + unitWord)}</th><#if hand><th class="figure">${say('column.on-hand')}</th></#if><th class="figure">${say('column.waste')}</th><th class="figure">${say('column.to-buy.' + unitWord)}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
 <tbody>
 <#list shopping.boards as board>
-<tr><td>${board.stock}</td><td class="figure">${board.boughtAs}</td><td class="figure">${board.net}</td><td class="figure">${board.wastePercent} %</td><td class="figure">${board.toBuy}</td><td class="figure last">${board.cost}</td></tr>
+<tr><td>${board.stock}</td><td class="figure">${board.boughtAs}</td><td class="figure">${board.net}</td><#if hand><td class="figure">${board.onHand}</td></#if><td class="figure">${board.wastePercent} %</td><td class="figure">${board.toBuy}</td><td class="figure last">${board.cost}</td></tr>
 </#list>
 </tbody></table>
 </#if>
@@ -41,8 +43,24 @@
 </#list>
 </tbody></table>
 </#if>
+</div>
+<#if shopping.supplies.rows?has_content>
+<div<#if breaks.supplies> class="section"</#if>>
+<#if breaks.supplies><@frame.head say('shopping.title')/></#if>
+<h2<#if breaks.supplies> class="top"</#if>>${say('shopping.supplies')}</h2>
+<table class="list">
+<thead><tr><th>${say('column.product')}</th><th>${say('column.for')}</th><th class="figure">${say('column.takes')}</th><th class="figure">${say('column.sold-in')}</th><th class="figure">${say('column.cans')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
+<tbody>
+<#list shopping.supplies.rows as row>
+<tr><td>${row.product}</td><td>${row.area}</td><td class="figure">${row.takes}</td><td class="figure">${row.soldIn}</td><td class="figure">${row.cans}</td><td class="figure last">${row.cost}</td></tr>
+</#list>
+</tbody></table>
+<#if shopping.supplies.ranges><p class="quiet small">${say('supply.ranges')}</p></#if>
+</div>
+</#if>
+<div>
 <#if shopping.total?has_content>
 <table class="list"><tbody><tr class="total"><td>${say('shopping.total')}</td><td class="figure last">${shopping.total}</td></tr></tbody></table>
-<#if !shopping.complete><p class="quiet small">${say('shopping.incomplete')}</p></#if>
+<p class="quiet small">${say('shopping.tax')}<#if !shopping.complete> ${say('shopping.incomplete')}</#if></p>
 </#if>
 </div>

@@ -58,7 +58,18 @@
   </#list>
   <#return joined(names)>
 </#function>
-<#function fulls list><#return joined(list?map(p -> full(p)))></#function>
+<#-- What differs in size only goes together by one name with all its marks: the two box fronts (L and R). -->
+<#function sameName p other><#return p.title == other.title && place(p) == place(other) && p.numbers?size == 0 && other.numbers?size == 0></#function>
+<#function merged list>
+  <#local all = []>
+  <#list list as p>
+    <#local like = list?filter(other -> sameName(p, other))>
+    <#if like?size lt 2><#local all = all + [p]>
+    <#elseif like[0].mark == p.mark><#local all = all + [p + {"count": total(like), "mark": joined(like?map(each -> each.mark))}]></#if>
+  </#list>
+  <#return all>
+</#function>
+<#function fulls list><#return joined(merged(list)?map(p -> full(p)))></#function>
 <#-- All parts of the step by their marks: A × 2, B and C. -->
 <#function letters>
   <#return joined(marks?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))>
@@ -72,16 +83,74 @@
 </#macro>
 <#macro say text>- ${text?cap_first}
 </#macro>
-<#-- A title names up to two kinds of part; more than that it gives by their marks. -->
-<#function inParts><#return " in " + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark)))></#function>
-<#function ofParts><#return " of " + (parts?size <= 2)?then(plains(parts), joined(marks?map(p -> p.mark)))></#function>
+<#-- A title names up to two kinds of part, and of more how many there are. -->
+<#function someParts>
+  <#local names = merged(parts?map(p -> p + {"numbers": []}))>
+  <#if names?size lte 2><#return plains(names)></#if>
+  <#local rest = total(names[2..])>
+  <#return names[0..1]?map(p -> plain(p))?join(", ") + " and " + number(rest) + " more " + many("part", rest)>
+</#function>
+<#function inParts><#return " in " + someParts()></#function>
+<#function ofParts><#return " of " + someParts()></#function>
 <#function onParts><#return inParts()?replace(" in ", " on ", "f")></#function>
 <#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
+
+<#-- Of a board or a sheet of several, by what it is and how thick. -->
+<#function stuffOf s><#return s.material + " " + s.thick></#function>
+
+<#macro choosing>
+  <#assign solids = stocks?filter(s -> !s.sheet)>
+  <#assign sheets = stocks?filter(s -> s.sheet)>
+  <@title "Choose the " + (solids?size == 0)?then("sheets", (sheets?size == 0)?then("boards", "boards and the sheets"))/>
+  <#if solids?size gt 0>
+    <@say "Choose straight, dry boards, lay them all out side by side, and chalk round cracks, loose knots, sapwood and crooked places: no part may come from there."/>
+    <#list solids as s>
+      <#if s.laidOut>
+        <@say "For " + stuffOf(s) + ", take " + (s.onHand?size gt 0)?then("what is on hand (" + joined(s.onHand) + ") first, and ", "") + "the boards as the layouts show: " + lettersOf(s.marks) + "." + s.flawed?then(" See that their bad places still lie where the layouts show them.", "")/>
+      <#else>
+        <@say "For " + stuffOf(s) + ", find room for the longest first: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", then ") + ((s.marks?size gt s.longest?size)?then("; the shorter ones go beside them and into what is left", "")) + "."/>
+      </#if>
+    </#list>
+    <#if seen?size gt 0>
+      <@say "Keep the clearest wood, with the calmest grain, for what looks to the front or up: " + lettersOf(seen) + "."/>
+    </#if>
+  </#if>
+  <#list matches as m>
+    <@say "Take " + fulls(m.parts) + " from one " + m.sheet?then("sheet", "board") + m.inRow?then(m.endToEnd?then(", one behind the other,", ", beside each other,") + " in the order in which they will be seen, so that the grain runs on over them", ", so that grain and colour agree") + "."/>
+  </#list>
+  <#list sheets as s>
+    <@say "Measure the " + s.material + " of " + s.thick + " with calipers at several places of its edges: the slots are made for " + s.thick + ". If it differs by more than a sheet of paper or two, set the cutters of its slots by an offcut, not by the figure."/>
+  </#list>
+  <@say "Chalk the marks on the " + (solids?size == 0)?then("sheets", (sheets?size == 0)?then("boards", "boards and sheets")) + " where the parts will come from, with an arrow along the grain."/>
+</#macro>
+
+<#assign ways = {"front": "to the front", "back": "to the back", "top": "up", "bottom": "down", "left": "to the left", "right": "to the right"}>
+
+<#macro markingParts>
+  <@title "Mark face and edge" + ofParts()/>
+  <#assign open = facing?filter(f -> f.way != "hidden")>
+  <#if open?size gt 0>
+    <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> lettersOf(f.marks) + " " + ways[f.way])?join("; ") + "."/>
+  </#if>
+  <#list facing?filter(f -> f.way == "hidden") as f>
+    <@say "Put the face mark of " + lettersOf(f.marks) + " on the better face: neither will be seen much."/>
+  </#list>
+  <@say "Beside it write the letter, with an arrow to the end or edge that the part drawing shows up" + several?then("; where equal parts have places of their own, write the place too, such as front left", "") + "."/>
+  <#list handed as h>
+    <@say "Lay the parts " + h.mark + " in pairs, face marks up and like edges together: " + number(h.same) + " as drawn and " + number(h.mirrored) + " mirrored. Write left or right on each before anything is cut."/>
+  </#list>
+  <#if laidOut?size gt 0>
+    <@say "Put the edge mark on the edge from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on the " + l.edges?map(e -> words["edge." + e])?join(" and the ") + " edge")?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge", "") + "."/>
+  <#else>
+    <@say "Put the edge mark on the truest long edge beside the face mark."/>
+  </#if>
+  <@say "Gauge and measure from marked faces and edges only, and keep them against fence and guide."/>
+</#macro>
 
 <#macro milling>
   <#if has("mill-panel")>
     <@title "Glue up the boards for " + plains(parts)/>
-    <@say "Choose straight, dry boards of one colour and lay them side by side."/>
+    <@say "Lay the boards chosen for " + fulls(parts) + " side by side, and shift them until colour and grain run together; draw a large triangle across them, so that each finds its place again."/>
     <#list staved as it>
       <@say "Make " + full(it.part) + " from " + number(it.count) + " staves" + pick([it.part], "", " each") + ", at least " + it.width + " wide when jointed; leave the rough allowance on in length."/>
     </#list>
@@ -90,7 +159,7 @@
     </#if>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
-      <@say "Plane the boards for " + fulls(tooWide) + " to " + thickness + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer."/>
+      <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by 1/32 in or 1 mm: glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
     </#if>
     <#if tooWide?size lt parts?size>
       <@say "Plane the " + (tooWide?size gt 0)?then("other ", "") + "boards a little over " + thickness + "."/>
@@ -100,7 +169,6 @@
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
     <@title "Mill the " + stock.material + " to " + thickness/>
-    <@say "Choose straight, dry boards and keep the best faces for what is seen."/>
     <@say "Saw rough blanks to the rough sizes in the cut list: " + letters() + "."/>
     <#if short?size gt 0>
       <@say "Leave " + lettersOf(short) + " together in one long blank until they are cut to size: a short piece is not safe in the jointer or the planer."/>
@@ -108,7 +176,7 @@
     <@say "Flatten one face of each blank on the jointer."/>
     <@say "Joint one edge square to that face."/>
     <@say "Plane all blanks to " + thickness + " in one setting."/>
-    <@say "Write the mark on each blank."/>
+    <@say "Chalk the mark on each blank."/>
   </#if>
 </#macro>
 
@@ -119,21 +187,21 @@
     <@title "Plane " + plains(parts) + " and cut " + pick(parts, "it", "them") + " to size"/>
     <@say "Scrape the squeezed-out glue off " + fulls(parts) + "."/>
     <#if tooWide?size gt 0>
-      <@say "Level the seams of " + fulls(tooWide) + " with a hand plane, a wide drum sander, or a router on a sled."/>
+      <@say "Level the seams of " + fulls(tooWide) + " down to " + thickness + " with a hand plane, a wide drum sander, or a router on a sled."/>
     </#if>
     <#if tooWide?size lt parts?size>
       <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + "."/>
     </#if>
     <@say "Joint one edge straight, then rip to width with that edge against the fence."/>
     <@say "Square both ends with the crosscut sled, or with a track saw where the panel is too large for it."/>
-    <@say "Check the two diagonals of each: they must agree."/>
+    <@say "Measure the two diagonals of " + pick(parts, "it", "each") + ": both should be as listed with this step."/>
   <#elseif has("size-sheet")>
     <@title "Cut the " + stock.thick + " " + stock.material + " to size"/>
     <@say "Follow the numbered cuts of the layout from 1 on: they give every part its finished size, so nothing is cut twice."/>
     <@say "Make the first cuts, while the pieces are large, with the track saw; lay the sheet flat on supports that carry both sides of the cut."/>
     <@say "Make the rest at the table saw, once you can handle the pieces there: set the fence as the layout says and keep a straight, clean edge against it."/>
     <@say "Where the next cuts have the same fence setting, make them before you move the fence."/>
-    <@say "Write the mark on each part as it comes off the saw."/>
+    <@say "Chalk the mark on each part as it comes off the saw."/>
   <#else>
     <@title "Cut the parts of " + stock.thick + " " + stock.material + " to size"/>
     <@say "Rip each blank to width with its jointed edge against the fence."/>
@@ -155,7 +223,7 @@
   <#if has("blank-panel")>
     <@say "Scrape the squeezed-out glue off " + fulls(allBoards) + "."/>
     <#if tooWide?size gt 0>
-      <@say "Level the seams of " + fulls(tooWide) + " with a hand plane, a wide drum sander, or a router on a sled."/>
+      <@say "Level the seams of " + fulls(tooWide) + " down to " + thickness + " with a hand plane, a wide drum sander, or a router on a sled."/>
     </#if>
     <#if tooWide?size lt parts?size>
       <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + "."/>
@@ -302,7 +370,11 @@
     <@say "Set a tapering jig so that the line from start to end lies along the path of the blade: " + cut.size + " off over " + cut.depth + "."/>
     <@say "Saw a little outside the line, with the end that gets thinner last."/>
     <@say "Where a second face is tapered, put the offcut back under the part, so that it lies flat."/>
-    <@say "Without a jig, saw by hand on the waste side."/>
+    <#if cut.short>
+      <@say "A part as short as this is not safe in a jig on the saw: clamp it in the vice and saw by hand on the waste side, or taper it at the end of a longer piece and cut it off afterwards."/>
+    <#else>
+      <@say "Without a jig, saw by hand on the waste side."/>
+    </#if>
     <@say "Plane down to the lines, from the start of the taper towards the end, and stop at the starting line."/>
   <#elseif has("cut-bevel")>
     <@title "Bevel the ends" + ofParts()/>
@@ -562,7 +634,7 @@
   </#if>
   <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
   <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
-  <@say "Brush off all dust."/>
+  <@say "Brush off all dust, and write on an edge or in a joint what marks you sanded off."/>
 </#macro>
 
 <#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
@@ -597,7 +669,7 @@
     </#if>
   </#list>
   <#if has("fit-slotted")>
-    <@say "Where a screw goes through a slot, set it in the middle with a washer under its head, and turn it only until the head lies on it: the part it holds has to move."/>
+    <@say "Where a screw goes through a slot, set it in the middle and turn it only until its head lies on the wood: the part it holds has to move. Its head must be broader than the slot; where it is not, put a washer under it."/>
   </#if>
 </#macro>
 
@@ -643,6 +715,8 @@
 <#macro turning>
   <#if lying && liesAlready>
     <@say "It still lies on its " + lies + "."/>
+  <#elseif lying && turnedOver>
+    <@say "Turn what is together over, on to its " + lies + ", on a blanket."/>
   <#elseif lying>
     <@say "Lay what is together on its " + lies + ", on a blanket."/>
   </#if>
@@ -661,7 +735,7 @@
 <#macro standing>
   <#if lying && staysLying>
     <@say "Leave it on its " + lies + " for the next step."/>
-  <#elseif lying>
+  <#elseif lying && !turnedNext>
     <@say "Stand it up again."/>
   </#if>
 </#macro>
@@ -781,9 +855,9 @@
     </#if>
     <#if has("fit-top-fastener")>
       <@say "Hook the " + countedOf("top-fastener") + " into their slots."/>
-      <@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/>
+      <#if said?size == 0><@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/></#if>
     </#if>
-    <@say "Reach in from below and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
+    <@say closedBelow?then("Reach in from inside", "Reach in from below") + " and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw up into the top through each of them, and do not force it tight."/>
   <#elseif has("fit-front")>
     <@title "Fix " + plains(moving) + (inUnits?size gt 0)?then(" of " + plains(inUnits), "")/>
@@ -1065,7 +1139,7 @@
       <#break>
     <#case "levelling-foot">
       <@title "Mount the " + noun/>
-      <@say "Lay the piece on its back on a blanket."/>
+      <@say backed?then("Lay the piece on its back on a blanket.", "Turn the piece upside down on a blanket.")/>
       <@say "Drill for the inserts of the " + noun + " as their maker says, with a stop, and press or screw them in."/>
       <@say "Turn every foot in by half of its way."/>
       <@say "Stand the piece up. Where it will stay, turn the feet until a level shows true both ways."/>
@@ -1087,7 +1161,7 @@
       <#break>
     <#case "foot">
       <@title "Mount the " + noun/>
-      <@say "Lay the piece on its back on a blanket."/>
+      <@say backed?then("Lay the piece on its back on a blanket.", "Turn the piece upside down on a blanket.")/>
       <#if item.count == total(parts)>
         <@say "Set one " + words["kind." + item.kind] + " in the middle of the underside of " + (item.count gt 1)?then("each of ", "") + fulls(parts) + " and drive it straight."/>
       <#else>
@@ -1096,29 +1170,32 @@
       <@say "Stand the piece up again."/>
       <#break>
     <#default>
-      <@title "Mount the " + item.title?uncap_first/>
-      <@say "Mount " + number(item.count) + " as the maker's sheet says."/>
+      <@title "Fit the " + plural(item.title?uncap_first)?replace("^(.*)$", (item.count == 1)?then(item.title?uncap_first, "$1"), "r")/>
+      <@say "Fit " + number(item.count) + " to " + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
     <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
   </#if>
 </#macro>
 
+<#-- The maker's own words first: they bear on what follows; what they say of the time after the glue comes last. -->
 <#-- What hangs on one line of glue until something else is on. -->
 <#list careful as c>
 ! Handle with care until step ${c.step}: ${fulls(c.held)} ${pick(c.held, "is", "are each")} held by one line of glue until ${fulls(c.stiffener)} ${pick(c.stiffener, "is", "are")} on. Do not turn the piece over, lean on ${pick(c.held, "it", "them")} or lift by ${pick(c.held, "it", "them")}.
 </#list>
-<#-- The maker's own words first: they bear on what follows. -->
-<#list said as each>
+<#assign afterwards = said?filter(each -> each?matches(".*\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened).*", "i"))>
+<#list said?filter(each -> !afterwards?seq_contains(each)) as each>
 <@say "Note: " + each/>
 </#list>
 <#if total(inUnits) gt 1 && !has("fit-front")>
-<@say "Do this for " + plains(inUnits) + ", which are alike."/>
+<@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
 </#if>
 <#if clampsOff?size gt 0>
 <@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + "."/>
 </#if>
 <#switch verb>
+  <#case "choose"><@choosing/><#break>
+  <#case "mark"><@markingParts/><#break>
   <#case "mill"><@milling/><#break>
   <#case "size"><@sizing/><#break>
   <#case "blank"><@blanking/><#break>
@@ -1136,3 +1213,6 @@
   <#case "test"><@testing/><#break>
   <#case "finish"><@finishing/><#break>
 </#switch>
+<#list afterwards as each>
+<@say "Note: " + each/>
+</#list>

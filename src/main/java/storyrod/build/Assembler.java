@@ -37,6 +37,10 @@ final class Assembler {
       return stuck.isEmpty();
     }
 
+    Order with(List<Placing> order) {
+      return new Order(order, stuck);
+    }
+
     /** The names of the fitting operations of all its units. */
     List<String> names() {
       return Stream.concat(placings.stream().map(Placing::unit), stuck.stream())

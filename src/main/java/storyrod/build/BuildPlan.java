@@ -13,11 +13,19 @@ import storyrod.piece.Joint.ItemCount;
  *
  * @param steps in order, numbered from 1
  * @param needs for each operation in the steps, what had to be done before it and why
+ * @param precedence which steps have to come before which, by rules, by geometry or by the maker's
+ *     order
  */
-public record BuildPlan(List<Step> steps, List<Need> needs) {
+public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> precedence) {
   public BuildPlan {
     steps = List.copyOf(steps);
     needs = List.copyOf(needs);
+    precedence = List.copyOf(precedence);
+  }
+
+  /** Steps that could stand in any order. */
+  public BuildPlan(List<Step> steps, List<Need> needs) {
+    this(steps, needs, List.of());
   }
 
   /**
@@ -38,6 +46,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs) {
    *     the new ones
    * @param enters for a fitting step, the direction in which the new parts move to their place, as
    *     the face they lead with
+   * @param down the face on which what stands lies meanwhile; the bottom where it stands upright
    * @param tools keys into the words for tools
    * @param cautions keys into the words for cautions, most important first
    * @param settings values worth setting or checking, such as a saw's fence or a case's diagonal
@@ -52,6 +61,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs) {
       List<String> newParts,
       List<String> standing,
       Optional<Face> enters,
+      Face down,
       List<ItemCount> hardware,
       List<String> tools,
       List<String> cautions,
@@ -77,6 +87,44 @@ public record BuildPlan(List<Step> steps, List<Need> needs) {
     /** The full names of the parts that its operations are done to, in their order. */
     public List<String> targets() {
       return operations.stream().flatMap(operation -> operation.parts().stream()).toList();
+    }
+
+    /** The same step, with what stands laid on a face. */
+    Step lying(Face face) {
+      return new Step(
+          number,
+          stage,
+          operations,
+          newParts,
+          standing,
+          enters,
+          face,
+          hardware,
+          tools,
+          cautions,
+          settings,
+          say,
+          minutes,
+          waitMinutes);
+    }
+
+    /** The same step, with nothing to wait for. */
+    Step withoutWait() {
+      return new Step(
+          number,
+          stage,
+          operations,
+          newParts,
+          standing,
+          enters,
+          down,
+          hardware,
+          tools,
+          cautions,
+          settings,
+          say,
+          minutes,
+          0);
     }
 
     /** Whether it has a setting whose key begins so. */

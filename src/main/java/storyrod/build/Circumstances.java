@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
+import storyrod.description.FinishEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Piece;
@@ -60,6 +60,7 @@ final class Circumstances {
   private static boolean makesDust(Verb verb) {
     return switch (verb) {
       case MILL, BLANK, KEEP, SIZE, CUT, DRILL, SAND, TRIM, PRE_FINISH, FINISH -> true;
+      case CHOOSE, MARK -> false;
       case REJOIN, DRY_FIT, FIT, TRIAL_FIT, MOUNT, TEST -> false;
     };
   }

@@ -33,11 +33,12 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
   /**
    * The socket of a haunch is cut from its mortise. A mitred end is fragile and leaves nothing to
    * lean on a stop, curves leave no straight edge to run along a fence, a rounded edge nothing to
-   * measure from.
+   * measure from. A slot in a tongue needs the tongue.
    */
   private static final List<String> AFTER_ALL_OTHERS =
       List.of(
           Cut.Trench.HAUNCH_SOCKET,
+          "peg slot",
           "mitre",
           "spline slot",
           "slot",

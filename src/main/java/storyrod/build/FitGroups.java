@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import storyrod.piece.Joint;
 
@@ -18,6 +19,7 @@ final class FitGroups {
   private final GlueUps glueUps;
   private final Map<String, Map<String, String>> units = new LinkedHashMap<>();
   private final Map<String, List<List<Placing>>> byLevel = new LinkedHashMap<>();
+  private final LikeLevels likeness;
 
   FitGroups(List<Placing> placings, Late late, GlueUps glueUps) {
     this.late = late;
@@ -29,6 +31,7 @@ final class FitGroups {
                 Collectors.groupingBy(
                     placing -> placing.unit().level(), LinkedHashMap::new, Collectors.toList()));
     levels.forEach((level, order) -> byLevel.put(level, groups(order)));
+    likeness = new LikeLevels(byLevel);
   }
 
   /** Remembers of which unit of its level a part is. */
@@ -43,12 +46,35 @@ final class FitGroups {
     return byLevel;
   }
 
+  /** Puts each group before the next, and what is in a group in its order. */
+  void chain(List<Task> tasks, BiConsumer<List<Task>, List<Task>> link) {
+    Map<String, Task> byName = new LinkedHashMap<>();
+    tasks.forEach(task -> byName.put(task.name(), task));
+    for (List<List<Placing>> level : byLevel.values()) {
+      List<List<Task>> groups = level.stream().map(group -> tasks(byName, group)).toList();
+      for (int i = 1; i < groups.size(); i++) {
+        link.accept(groups.get(i - 1), groups.get(i));
+      }
+      groups.forEach(group -> chainEach(group, link));
+    }
+  }
+
+  /** Keeps the order of a group of which a maker's order takes some into a stage of its own. */
+  private static void chainEach(List<Task> group, BiConsumer<List<Task>, List<Task>> link) {
+    for (int i = 1; i < group.size(); i++) {
+      link.accept(group.subList(i - 1, i), group.subList(i, i + 1));
+    }
+  }
+
+  private static List<Task> tasks(Map<String, Task> byName, List<Placing> group) {
+    return group.stream().map(placing -> byName.get(placing.name())).toList();
+  }
+
   /** What the steps of equal groups in equal sub-assemblies have in common. */
   String batch(Placing placing) {
     String level = placing.unit().level();
-    List<List<Placing>> groups = byLevel.get(level);
-    String likeness = level.equals(Unit.PIECE) ? "" : likeness(groups);
-    return "fit " + likeness + " " + number(placing);
+    String like = level.equals(Unit.PIECE) ? "" : likeness.first(level);
+    return "fit " + like + " " + number(placing);
   }
 
   /** The number of the group within its level. */
@@ -60,13 +86,6 @@ final class FitGroups {
       }
     }
     throw new IllegalStateException("bug: " + placing.name() + " in no group");
-  }
-
-  private static String likeness(List<List<Placing>> groups) {
-    return groups.stream()
-        .flatMap(List::stream)
-        .map(placing -> placing.unit().marks() + placing.enters().map(Enum::name).orElse(""))
-        .collect(Collectors.joining("|"));
   }
 
   private List<List<Placing>> groups(List<Placing> order) {
@@ -104,10 +123,28 @@ final class FitGroups {
       return true;
     }
     return group.size() < MOST
-        && last.unit().marks().equals(placing.unit().marks())
+        && (last.unit().marks().equals(placing.unit().marks()) || areLate(last, placing))
         && last.enters().equals(placing.enters())
         && last.tilted() == placing.tilted()
         && (into(last).equals(into(placing)) || areFronts(last, placing));
+  }
+
+  /** Whether both are drawers, or their fronts, from one text, of whatever height. */
+  private boolean areLate(Placing one, Placing other) {
+    return (late.isLoose(one.unit()) && late.isLoose(other.unit()) || areFronts(one, other))
+        && shape(one.unit()).equals(shape(other.unit()));
+  }
+
+  /** The names of its parts inside it, with what they are made of. */
+  private static List<String> shape(Unit unit) {
+    return unit.parts().stream()
+        .map(
+            part ->
+                part.name()
+                        .substring(Math.min(unit.name().length(), part.name().lastIndexOf('.') + 1))
+                    + " "
+                    + part.stock().name())
+        .toList();
   }
 
   /** Whether both are equal fronts of equal drawers, which are fixed alike. */

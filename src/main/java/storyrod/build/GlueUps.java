@@ -83,7 +83,7 @@ final class GlueUps {
   }
 
   /** Joints behind each other are pressed by the same clamps. */
-  private static int clampsFor(List<Joint> joints, Axis axis) {
+  static int clampsFor(List<Joint> joints, Axis axis) {
     List<Box> lines = new ArrayList<>();
     int needed = 0;
     for (Joint joint : joints) {

@@ -63,6 +63,17 @@ record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted
   }
 
   private static boolean isDriverBlocked(Reach reach, Joint joint, List<Unit> rest) {
+    return reach.driving().lines(joint).isEmpty()
+        ? isSpaceTaken(reach, joint, rest)
+        : rest.stream()
+            .flatMap(unit -> unit.partNames().stream())
+            .anyMatch(reach.driving().inTheWay(joint)::contains);
+  }
+
+  /**
+   * Where no hole tells the lines of the screws, the tool may need all of the space before them.
+   */
+  private static boolean isSpaceTaken(Reach reach, Joint joint, List<Unit> rest) {
     return joint
         .driven()
         .map(

@@ -6,8 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.HardwareEntry;
+import storyrod.description.FinishEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.KeptBoard;
@@ -38,12 +38,18 @@ final class Operations {
 
   private List<Operation> list(List<Placing> placings, Insides insides) {
     piece.parts().stream()
+        .filter(part -> piece.keptAs(part.name()).isEmpty())
+        .forEach(part -> add(Verb.CHOOSE, part, List.of()));
+    piece.parts().stream()
         .filter(part -> !Traits.isSheet(part) && piece.keptAs(part.name()).isEmpty())
         .forEach(part -> add(Verb.MILL, part, List.of()));
     piece.parts().stream()
         .flatMap(each -> piece.keptBoard(each.name()).stream())
         .forEach(this::addKept);
     piece.parts().stream().filter(this::isSized).forEach(part -> add(Verb.SIZE, part, List.of()));
+    piece.parts().stream()
+        .filter(part -> piece.keptAs(part.name()).isEmpty())
+        .forEach(part -> add(Verb.MARK, part, List.of()));
     piece.parts().forEach(this::addCuts);
     PreFinished early = new PreFinished(piece, insides);
     piece.parts().stream()
@@ -157,24 +163,29 @@ final class Operations {
 
   private void addMount(String item, List<HardwareEntry> entries) {
     LinkedHashSet<String> parts = new LinkedHashSet<>();
-    List<ItemCount> used = new ArrayList<>();
-    for (HardwareEntry entry : entries) {
-      entry.parts().forEach(part -> parts.add(part.value()));
-      used.add(new ItemCount(item, entry.count()));
-      entry
-          .screw()
-          .filter(screw -> entry.screwsEach() > 0)
-          .ifPresent(screw -> used.add(new ItemCount(screw, entry.count() * entry.screwsEach())));
-    }
+    entries.forEach(entry -> entry.parts().forEach(part -> parts.add(part.value())));
+    List<ItemCount> used = used(entries);
     Operation one =
         timed(
-            new Operation(
-                Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), sum(used), 0, 0));
+            new Operation(Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), used, 0, 0));
     all.add(one.lasting(one.minutes() * times(item, used), one.waitMinutes()));
     if (Trials.asksFor(piece, item)) {
       Operation trial = timed(bare(Verb.TRIAL_FIT, item, one.parts(), List.of()));
       all.add(trial.lasting(trial.minutes() * times(item, used), trial.waitMinutes()));
     }
+  }
+
+  /** What entries of the hardware list use up: their items and the screws of these. */
+  static List<ItemCount> used(List<HardwareEntry> entries) {
+    List<ItemCount> used = new ArrayList<>();
+    for (HardwareEntry entry : entries) {
+      used.add(new ItemCount(entry.item().value(), entry.count()));
+      entry
+          .screw()
+          .filter(screw -> entry.screwsEach() > 0)
+          .ifPresent(screw -> used.add(new ItemCount(screw, entry.count() * entry.screwsEach())));
+    }
+    return sum(used);
   }
 
   /**

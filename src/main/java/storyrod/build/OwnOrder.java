@@ -71,6 +71,12 @@ final class OwnOrder {
     return entries.stage(one).equals(entries.stage(other));
   }
 
+  /** Whether an order names both units. */
+  boolean isGiven(Unit one, Unit other) {
+    return entries.sequences().stream()
+        .anyMatch(order -> order.contains(one.fitName()) && order.contains(other.fitName()));
+  }
+
   /** The units that each order fits, by level, in its order. */
   Map<String, List<List<String>>> fits(Map<String, List<Unit>> levels) {
     Map<String, List<List<String>>> fits = new LinkedHashMap<>();

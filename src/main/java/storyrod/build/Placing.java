@@ -20,6 +20,11 @@ public record Placing(
     standing = List.copyOf(standing);
   }
 
+  /** The same, when other parts stand before it. */
+  Placing after(List<String> parts) {
+    return new Placing(unit, enters, closes, parts, tilted);
+  }
+
   String name() {
     return unit.fitName();
   }

@@ -152,13 +152,16 @@ public final class Planner {
   /** An order in which nothing weak is turned over, if there is one; else the one given. */
   private Map<String, Assembler.Order> stiffened(
       Map<String, Assembler.Order> orders, OwnOrder own) {
-    Job job = job(orders);
-    if (Rules.needs(job).stream().allMatch(need -> isKept(need, job))) {
+    if (isKept(job(orders))) {
       return orders;
     }
     Map<String, Assembler.Order> stiffened = orders(settledFits(orders, own));
     boolean isComplete = stiffened.values().stream().allMatch(Assembler.Order::isComplete);
     return isComplete ? stiffened : orders;
+  }
+
+  private static boolean isKept(Job job) {
+    return Rules.needs(job).stream().allMatch(need -> isKept(need, job));
   }
 
   /** Whether an order of fitting turns nothing that is still weak; other rules made it. */
@@ -171,34 +174,42 @@ public final class Planner {
   }
 
   private Optional<BuildPlan> finished(Map<String, Assembler.Order> orders, OwnOrder own) {
-    Job job = job(begun(orders, own));
+    Job job = job(arranged(orders, own));
     FitGroups groups = fitGroups(job);
     List<Task> tasks = own.marked(Tasks.of(job, groups));
     List<Need> needs = Rules.needs(job).stream().filter(need -> isKept(need, job)).toList();
     Scheduler scheduler = schedule(tasks, needs, own);
-    chain(scheduler, tasks, groups);
+    groups.chain(tasks, (earlier, later) -> link(scheduler, earlier, later, Link.GEOMETRY));
     List<List<Task>> batches = scheduler.batches();
     if (batches.stream().mapToInt(List::size).sum() < tasks.size()) {
       diagnostics.add(new NoOrder(piece, tasks, own).diagnostic(scheduler.circle()));
       return Optional.empty();
     }
-    List<Step> steps = new Steps(job).of(batches);
+    Steps maker = new Steps(job);
+    List<List<Task>> filled =
+        new Filling(maker, scheduler.links(), piece.description().shop()).of(batches);
+    List<Step> steps = maker.of(filled);
     diagnostics.addAll(new MissingTools(piece).among(steps));
     diagnostics.addAll(new DriverReach(job).findings());
-    return Optional.of(new BuildPlan(steps, needs));
+    return Optional.of(new BuildPlan(steps, needs, Precedence.between(filled, scheduler.links())));
   }
 
   private FitGroups fitGroups(Job job) {
     return new FitGroups(job.placings(), late, glueUps);
   }
 
-  private Map<String, Assembler.Order> begun(Map<String, Assembler.Order> orders, OwnOrder own) {
+  /** Orders that begin as best can be and turn the piece over as seldom as can be. */
+  private Map<String, Assembler.Order> arranged(Map<String, Assembler.Order> orders, OwnOrder own) {
+    Map<String, Assembler.Order> begun = new LinkedHashMap<>(orders);
     Beginning beginning = new Beginning(reach, glueUps, own::mayChange);
-    Map<String, Assembler.Order> begun = new LinkedHashMap<>();
-    orders.forEach(
-        (level, order) ->
-            begun.put(level, new Assembler.Order(beginning.of(order.placings()), order.stuck())));
-    return begun;
+    begun.replaceAll((level, order) -> order.with(beginning.of(order.placings())));
+    Job job = job(begun);
+    List<List<Placing>> groups = fitGroups(job).byLevel().getOrDefault(Unit.PIECE, List.of());
+    Map<String, Assembler.Order> turned = new LinkedHashMap<>(begun);
+    turned.computeIfPresent(
+        Unit.PIECE,
+        (level, order) -> order.with(new StepOrder(job, groups, own::isGiven).fewestTurns()));
+    return turned.equals(begun) || isKept(job(turned)) ? turned : begun;
   }
 
   private Scheduler schedule(List<Task> tasks, List<Need> needs, OwnOrder own) {
@@ -225,29 +236,6 @@ public final class Planner {
   private static boolean meansLater(Need need, Operation operation) {
     return MortiseBeforeTenon.meansLater(need, operation)
         && TailsBeforePins.meansLater(need, operation);
-  }
-
-  private static void chain(Scheduler scheduler, List<Task> tasks, FitGroups groups) {
-    Map<String, Task> byName = new LinkedHashMap<>();
-    tasks.forEach(task -> byName.put(task.name(), task));
-    for (List<List<Placing>> level : groups.byLevel().values()) {
-      for (int i = 1; i < level.size(); i++) {
-        link(
-            scheduler, tasks(byName, level.get(i - 1)), tasks(byName, level.get(i)), Link.GEOMETRY);
-      }
-      level.forEach(group -> chainEach(scheduler, tasks(byName, group)));
-    }
-  }
-
-  /** Keeps the order of a group of which a maker's order takes some into a stage of its own. */
-  private static void chainEach(Scheduler scheduler, List<Task> group) {
-    for (int i = 1; i < group.size(); i++) {
-      link(scheduler, group.subList(i - 1, i), group.subList(i, i + 1), Link.GEOMETRY);
-    }
-  }
-
-  private static List<Task> tasks(Map<String, Task> byName, List<Placing> group) {
-    return group.stream().map(placing -> byName.get(placing.name())).toList();
   }
 
   private static void link(

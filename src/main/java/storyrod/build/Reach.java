@@ -30,12 +30,14 @@ public final class Reach {
   private final Map<String, Integer> index = new LinkedHashMap<>();
   private final List<List<Box>> wood;
   private final int[][] blocked;
+  private final Driving driving;
 
   /** Where parts lean: the ways that are free. */
   private final Map<Pair, Vector3D> ways = new LinkedHashMap<>();
 
   public Reach(List<Part> parts) {
     parts.forEach(part -> index.put(part.name(), index.size()));
+    driving = new Driving(parts);
     wood = parts.stream().map(Reach::woodOf).toList();
     blocked = new int[parts.size()][parts.size()];
     for (int mover = 0; mover < parts.size(); mover++) {
@@ -50,9 +52,11 @@ public final class Reach {
    * leans.
    */
   static List<Box> woodOf(Part part) {
-    if (part.pose().isTurned()) {
-      return List.of(part.bounds());
-    }
+    return part.pose().isTurned() ? List.of(part.bounds()) : ownWood(part);
+  }
+
+  /** The same in the part's own frame, before it is turned. */
+  static List<Box> ownWood(Part part) {
     List<Box> left = List.of(part.box());
     for (Cut cut : part.cuts()) {
       if (cut instanceof Cut.Shaped shaped) {
@@ -81,6 +85,10 @@ public final class Reach {
     }
     int seen = closed;
     return java.util.Arrays.stream(Face.values()).filter(face -> (seen & bit(face)) == 0).toList();
+  }
+
+  Driving driving() {
+    return driving;
   }
 
   /** The wood of a unit that a space runs into. */

@@ -31,6 +31,10 @@ final class Scheduler {
     }
   }
 
+  List<Link> links() {
+    return List.copyOf(links);
+  }
+
   /** The shortest circle of tasks that wait for each other; none if all can be done. */
   List<Link> circle() {
     return Link.shortestCircle(links);

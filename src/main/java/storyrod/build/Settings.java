@@ -1,6 +1,5 @@
 package storyrod.build;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,10 +31,12 @@ final class Settings {
   private final Job job;
   private final Squares squares;
   private final Seats.Finder seats;
+  private final Reveals reveals;
 
   Settings(Job job) {
     this.seats = Seats.in(job.piece());
     this.job = job;
+    this.reveals = new Reveals(job.piece());
     this.squares = new Squares(job);
   }
 
@@ -54,9 +55,9 @@ final class Settings {
       case SIZE -> size(part(operation));
       case CUT, DRILL, TRIM -> machine(part(operation), operation.cuts());
       case FIT -> fit(operation);
-      case TRIAL_FIT -> mount(operation);
+      case TRIAL_FIT -> joined(mount(operation), reveals.of(operation));
       case MOUNT -> isTried(operation) ? List.of() : mount(operation);
-      case SAND, DRY_FIT, PRE_FINISH, TEST, FINISH -> List.of();
+      case CHOOSE, MARK, SAND, DRY_FIT, PRE_FINISH, TEST, FINISH -> List.of();
     };
   }
 
@@ -64,15 +65,23 @@ final class Settings {
     return job.piece().part(operation.target());
   }
 
-  private static List<Setting> thickness(Part part) {
-    return List.of(new Setting("thickness", Optional.empty(), part.finishedThickness()));
+  private List<Setting> thickness(Part part) {
+    return List.of(
+        new Setting(
+            Traits.isPanel(job.piece(), part) ? "finished-thickness" : "thickness",
+            Optional.empty(),
+            part.finishedThickness()));
   }
 
   private List<Setting> size(Part part) {
     Optional<String> shown = shown(part);
-    return List.of(
-        new Setting("length", shown, part.finishedLength()),
-        new Setting("width", shown, part.finishedWidth()));
+    Length length = part.finishedLength();
+    Length width = part.finishedWidth();
+    Setting along = new Setting("length", shown, length);
+    Setting across = new Setting("width", shown, width);
+    return Traits.isPanel(job.piece(), part)
+        ? List.of(along, across, new Setting("diagonal", shown, Squares.diagonal(length, width)))
+        : List.of(along, across);
   }
 
   private List<Setting> blank(Part part) {
@@ -182,7 +191,11 @@ final class Settings {
               settings.addAll(seats(operation, placing));
               settings.addAll(overhangs(placing));
             });
-    return settings;
+    return joined(settings, reveals.of(operation));
+  }
+
+  private static List<Setting> joined(List<Setting> some, List<Setting> others) {
+    return Stream.concat(some.stream(), others.stream()).toList();
   }
 
   private Optional<Placing> placing(Operation operation) {
@@ -283,14 +296,5 @@ final class Settings {
 
   private Optional<String> shown(Part part) {
     return Optional.of(job.piece().mark(part.mark()).shown().name());
-  }
-
-  /** The diagonal of a rectangle, to the nearest tick. */
-  static Length diagonal(Length width, Length height) {
-    BigInteger square =
-        BigInteger.valueOf(width.ticks()).pow(2).add(BigInteger.valueOf(height.ticks()).pow(2));
-    BigInteger root = square.sqrt();
-    boolean isUp = square.subtract(root.multiply(root)).compareTo(root) > 0;
-    return new Length(root.longValueExact() + (isUp ? 1 : 0));
   }
 }

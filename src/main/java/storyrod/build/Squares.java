@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -78,8 +79,13 @@ final class Squares {
   /** Whether two opposite sides reach from corner to corner, so that a tape can be held there. */
   private static boolean hasCorners(List<Box> flat, List<Box> upright, Axis wide, Axis high) {
     List<Box> all = joined(flat, upright);
-    return flat.stream().allMatch(box -> box.size(wide).equals(span(all, wide)))
-        || upright.stream().allMatch(box -> box.size(high).equals(span(all, high)));
+    return reachCorners(flat, all, wide, high) || reachCorners(upright, all, high, wide);
+  }
+
+  /** Whether two sides are the outermost, and as long as the whole; those of a grid are not. */
+  private static boolean reachCorners(List<Box> sides, List<Box> all, Axis along, Axis apart) {
+    return sides.stream().allMatch(box -> box.size(along).equals(span(all, along)))
+        && span(sides, apart).equals(span(all, apart));
   }
 
   private static List<Box> joined(List<Box> flat, List<Box> upright) {
@@ -87,8 +93,7 @@ final class Squares {
   }
 
   private static Setting setting(List<Box> all, Axis wide, Axis high) {
-    return new Setting(
-        "diagonal", Optional.empty(), Settings.diagonal(span(all, wide), span(all, high)));
+    return new Setting("diagonal", Optional.empty(), diagonal(span(all, wide), span(all, high)));
   }
 
   /** The box round a unit, without what goes into other parts. */
@@ -120,5 +125,14 @@ final class Squares {
             joint ->
                 one.has(joint.first()) && other.has(joint.second())
                     || one.has(joint.second()) && other.has(joint.first()));
+  }
+
+  /** The diagonal of a rectangle, to the nearest tick. */
+  static Length diagonal(Length width, Length height) {
+    BigInteger square =
+        BigInteger.valueOf(width.ticks()).pow(2).add(BigInteger.valueOf(height.ticks()).pow(2));
+    BigInteger root = square.sqrt();
+    boolean isUp = square.subtract(root.multiply(root)).compareTo(root) > 0;
+    return new Length(root.longValueExact() + (isUp ? 1 : 0));
   }
 }

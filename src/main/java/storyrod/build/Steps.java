@@ -19,7 +19,7 @@ import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Part;
 
 /** Makes numbered steps of batches of operations. */
-final class Steps {
+final class Steps implements Filling.Maker {
   /** Longer than this, a glue-up takes two (common practice). */
   private static final Length LONG = Length.inches(48);
 
@@ -28,6 +28,7 @@ final class Steps {
   private final Settings settings;
   private final Weight weight;
   private final Circumstances circumstances;
+  private final Lying lying;
   private final Map<String, Placing> placings;
 
   Steps(Job job) {
@@ -36,21 +37,31 @@ final class Steps {
     this.settings = new Settings(job);
     this.weight = new Weight(job.piece());
     this.circumstances = new Circumstances(job.piece());
+    this.lying = new Lying(job.late());
     this.placings = job.placings().stream().collect(Collectors.toMap(Placing::name, p -> p));
   }
 
-  List<Step> of(List<List<Task>> batches) {
+  @Override
+  public List<Step> of(List<List<Task>> batches) {
     List<Step> steps = new ArrayList<>();
     for (int i = 0; i < batches.size(); i++) {
       Step step = step(steps.size() + 1, batches.get(i));
       boolean goesOn = i + 1 < batches.size() && goesOn(batches.get(i), batches.get(i + 1));
-      steps.add(goesOn ? withoutWait(step) : step);
+      steps.add(laid(goesOn ? step.withoutWait() : step, steps));
     }
     return List.copyOf(steps);
   }
 
+  private Step laid(Step step, List<Step> before) {
+    return placings(step.operations())
+        .findFirst()
+        .map(placing -> step.lying(lying.down(placing, step, before)))
+        .orElse(step);
+  }
+
   /** Whether fasteners hold the work, so that more can be added to it while the glue sets. */
-  private boolean goesOn(List<Task> batch, List<Task> next) {
+  @Override
+  public boolean goesOn(List<Task> batch, List<Task> next) {
     List<Operation> operations = batch.stream().map(Task::operation).toList();
     List<String> words = traits(operations);
     return words.contains("fit-glue-held")
@@ -60,23 +71,6 @@ final class Steps {
 
   private Set<String> levels(List<Operation> operations) {
     return placings(operations).map(p -> p.unit().level()).collect(Collectors.toSet());
-  }
-
-  private static Step withoutWait(Step step) {
-    return new Step(
-        step.number(),
-        step.stage(),
-        step.operations(),
-        step.newParts(),
-        step.standing(),
-        step.enters(),
-        step.hardware(),
-        step.tools(),
-        step.cautions(),
-        step.settings(),
-        step.say(),
-        step.minutes(),
-        0);
   }
 
   private Step step(int number, List<Task> batch) {
@@ -92,6 +86,7 @@ final class Steps {
         comeNew,
         standing(operations, comeNew),
         enters(operations),
+        Lying.UPRIGHT,
         hardware(operations),
         Figures.STANDARD.tools(words),
         Figures.STANDARD.cautions(words),
@@ -146,16 +141,14 @@ final class Steps {
     return operations.getFirst().verb() == Verb.FIT ? "-turned-heavy" : "-heavy";
   }
 
-  /** Whether a heavy piece is laid on its back, for what comes from the front or from below. */
+  /** Whether a heavy piece is laid down, for what comes from below, in front or behind. */
   private boolean isTurned(List<Operation> operations) {
     if (operations.getFirst().verb() == Verb.MOUNT) {
       return traits.of(operations.getFirst()).getFirst().endsWith("foot")
           && weight.isHeavy(job.piece().parts().stream().map(Part::name).toList());
     }
     return placings(operations)
-        .filter(placing -> placing.unit().level().equals(Unit.PIECE))
-        .filter(placing -> !job.isLate(placing.unit()))
-        .filter(p -> p.enters().filter(List.of(Face.TOP, Face.BACK)::contains).isPresent())
+        .filter(lying::isLaidDown)
         .anyMatch(placing -> weight.isHeavy(placing.standing()));
   }
 
@@ -233,6 +226,7 @@ final class Steps {
       case SIZE -> traits.of(operation).contains("size-sheet") ? said(operation) : Stream.empty();
       case TRIAL_FIT, MOUNT ->
           traits.mounted(operation).stream().map(HardwareEntry::say).flatMap(Optional::stream);
+      case CHOOSE, MARK -> Stream.empty();
       case KEEP, REJOIN, CUT, DRILL, SAND, DRY_FIT, PRE_FINISH, FIT -> Stream.empty();
       case TRIM, TEST, FINISH -> Stream.empty();
     };

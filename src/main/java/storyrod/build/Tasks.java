@@ -56,9 +56,11 @@ final class Tasks {
 
   private Task task(int index, Operation operation) {
     return switch (operation.verb()) {
+      case CHOOSE -> task(index, operation, StageKey.MILLING, BEFORE_ALL);
       case MILL -> milling(index, operation);
       case BLANK, KEEP, REJOIN -> keeping(index, operation);
       case SIZE -> sizing(index, operation);
+      case MARK -> marking(index, operation);
       case CUT, DRILL -> cutting(index, operation);
       case SAND -> task(index, operation, StageKey.JOINTS, kinds.size());
       case DRY_FIT -> dryFitting(index, operation);
@@ -117,6 +119,15 @@ final class Tasks {
   private Part board(Operation operation) {
     String target = operation.target();
     return job.piece().part(job.piece().keptAs(target).map(KeptCutout::board).orElse(target));
+  }
+
+  /** All at once when the last of them has its size; a panel that rests is marked when it has. */
+  private Task marking(int index, Operation operation) {
+    boolean isPanel = traits.isPanel(job.piece().part(operation.target()));
+    int sized = (1 + PHASES.size()) * stocks.size();
+    return isPanel
+        ? task(index, operation, StageKey.JOINTS, kinds.size() + 2 + sized)
+        : task(index, operation, StageKey.SIZING, sized);
   }
 
   private Task byStock(int index, Operation operation, StageKey stage, int rank) {

@@ -41,6 +41,8 @@ public final class Traits {
   /** The traits of an operation; of fittings and mountings the one that names it best first. */
   public List<String> of(Operation operation) {
     return switch (operation.verb()) {
+      case CHOOSE -> List.of(isSheet(part(operation)) ? "choose-sheet" : "choose-boards");
+      case MARK -> List.of("mark");
       case MILL -> List.of(milling(part(operation)));
       case BLANK -> levelled("blank-" + stuff(part(operation)), part(operation));
       case KEEP -> List.of("keep-" + board(operation).method().word());
@@ -52,7 +54,7 @@ public final class Traits {
       case DRY_FIT -> List.of("dry-fit");
       case TRIAL_FIT -> List.of("trial-" + kind(operation.target()));
       case MOUNT -> List.of(mounting(operation.target()));
-      case TEST -> List.of("test-finish");
+      case TEST -> isOiled() ? List.of("test-finish", "test-oil") : List.of("test-finish");
       case PRE_FINISH -> preFinishing(operation);
       case FINISH -> finishing("finish");
     };
@@ -231,11 +233,14 @@ public final class Traits {
   }
 
   private List<String> finishing(String trait) {
-    boolean isOil =
-        piece.description().finish().stream()
-            .map(finish -> finish.product().toLowerCase(Locale.ROOT))
-            .anyMatch(product -> product.matches(".*(\\boils?\\b|linseed|tung|danish|stain).*"));
-    return isOil ? List.of(trait, "finish-oil") : List.of(trait);
+    return isOiled() ? List.of(trait, "finish-oil") : List.of(trait);
+  }
+
+  /** Whether its rags can catch fire by themselves. */
+  private boolean isOiled() {
+    return piece.description().finish().stream()
+        .map(finish -> finish.product().toLowerCase(Locale.ROOT))
+        .anyMatch(product -> product.matches(".*(\\boils?\\b|linseed|tung|danish|stain).*"));
   }
 
   private String mounting(String item) {

@@ -3,6 +3,7 @@ package storyrod.build;
 import java.util.List;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Located;
+import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -29,6 +30,14 @@ public final class Trials {
           case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> false;
           case DOWEL, BISCUIT, LOOSE_TENON, PLUG, BUTTON -> false;
         };
+  }
+
+  /** What an item takes when it is fitted, its screws included. */
+  public static List<ItemCount> hardware(Piece piece, String item) {
+    return Operations.used(
+        piece.description().hardware().stream()
+            .filter(entry -> entry.item().value().equals(item))
+            .toList());
   }
 
   /** The full names of the doors and drawers that an item hangs. */

@@ -7,7 +7,9 @@ import java.util.Optional;
 
 /** What is done in an operation; the words are those of a maker's own order. */
 public enum Verb {
-  /** Choose, flatten and thickness boards for a part; a sheet comes ready. */
+  /** Choose the boards or the sheet for a part. */
+  CHOOSE,
+  /** Flatten and thickness boards for a part; a sheet comes ready. */
   MILL,
   /** Cut the blank of a board that the saw takes apart with what the rips will take. */
   BLANK,
@@ -17,6 +19,8 @@ public enum Verb {
   REJOIN,
   /** Cut a part to its finished length and width, from its board or straight from its sheet. */
   SIZE,
+  /** Mark a part: its letter, its face and edge, its place in a pair. */
+  MARK,
   /** Cut a part's dados, grooves, rabbets, notches and cutouts. */
   CUT,
   /** Drill a part's holes and pocket holes. */

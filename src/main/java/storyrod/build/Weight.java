@@ -32,6 +32,7 @@ final class Weight {
     return switch (operation.verb()) {
       case BLANK, SIZE -> comesOffASheet(operation) && sheetKg(part(operation)) > ONE_PERSON_KG;
       case FIT -> isHeavy(operation.parts());
+      case CHOOSE, MARK -> false;
       case MILL, KEEP, REJOIN, CUT, DRILL, SAND, MOUNT, TEST, FINISH -> false;
       case PRE_FINISH -> false;
       case DRY_FIT, TRIM, TRIAL_FIT -> false;

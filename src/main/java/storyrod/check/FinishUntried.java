@@ -1,8 +1,8 @@
 package storyrod.check;
 
 import java.util.List;
-import storyrod.description.Description.FinishEntry;
 import storyrod.description.Diagnostic;
+import storyrod.description.FinishEntry;
 import storyrod.piece.Piece;
 
 /** A finish that nobody has tried on this wood yet. */

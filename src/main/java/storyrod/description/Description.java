@@ -28,6 +28,7 @@ public record Description(
     Map<String, ItemEntry> items,
     List<HardwareEntry> hardware,
     Optional<FinishEntry> finish,
+    Optional<GlueEntry> glue,
     ShopEntry shop,
     ClimateEntry climate,
     List<OnHandEntry> onHand,
@@ -76,6 +77,7 @@ public record Description(
         items,
         hardware,
         finish,
+        Optional.empty(),
         shop,
         ClimateEntry.USUAL,
         List.of(),
@@ -263,28 +265,6 @@ public record Description(
       Optional<String> say) {
     public HardwareEntry {
       parts = List.copyOf(parts);
-    }
-  }
-
-  /**
-   * The finish: what, how often, and whether it has been tried on this wood.
-   *
-   * @param how it is put on, a word of {@link #HOW}
-   */
-  public record FinishEntry(
-      Span at,
-      String product,
-      int coats,
-      int dryHours,
-      int sandTo,
-      Optional<String> triedOn,
-      Optional<String> how) {
-    public static final List<String> HOW = List.of("wiped", "brushed", "sprayed");
-
-    /** A finish that is put on as its label says. */
-    public FinishEntry(
-        Span at, String product, int coats, int dryHours, int sandTo, Optional<String> triedOn) {
-      this(at, product, coats, dryHours, sandTo, triedOn, Optional.empty());
     }
   }
 

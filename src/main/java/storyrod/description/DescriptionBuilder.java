@@ -44,6 +44,7 @@ final class DescriptionBuilder {
         items(),
         connections("hardware").stream().map(DescriptionBuilder::hardware).toList(),
         project.find("finish", Entry.class).map(Supplies::finish),
+        project.find("glue", Entry.class).map(Supplies::glue),
         new ShopDefaults(unit).shop(project.find("shop", Entry.class)),
         project.find("climate", Entry.class).map(Supplies::climate).orElse(ClimateEntry.USUAL),
         Supplies.onHand(project),

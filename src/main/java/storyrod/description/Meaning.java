@@ -31,6 +31,8 @@ public final class Meaning {
       case ValueType.OneOrMore some -> of(some.each()) + ", or a list";
       case ValueType.MassValue mass -> "a weight, such as `25 kg` or `50 lb`";
       case ValueType.PriceValue price -> "a price, such as `7.80 per board-foot`";
+      case ValueType.VolumeValue volume -> "a volume, such as `500 ml` or `1 qt`";
+      case ValueType.CoverageValue coverage -> "a coverage, such as `12 m2/l` or `500 ft2/gal`";
       case ValueType.SheetSizeValue size -> "a size, such as `96 x 48`";
       case ValueType.DateValue date -> "a day, such as `2026-11-25`";
       case ValueType.Fraction fraction -> "a fraction, such as `1/32`";

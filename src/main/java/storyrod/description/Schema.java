@@ -133,6 +133,9 @@ public final class Schema {
       case ValueType.StockName stock -> text(PATH + "$");
       case ValueType.MassValue mass -> text("\\S\\s*(kg|lb)$");
       case ValueType.PriceValue price -> text("^\\d+(\\.\\d+)? +per +(board-foot|sheet)$");
+      case ValueType.VolumeValue volume -> text("^\\s*\\d+(\\.\\d+)? ?(ml|l|fl-oz|pt|qt|gal)\\s*$");
+      case ValueType.CoverageValue coverage ->
+          text("^\\s*\\d+(\\.\\d+)? ?(m2/l|ft2/gal|ft2/qt)\\s*$");
       case ValueType.SheetSizeValue size -> text("^\\s*\\S.* x .*\\S\\s*$");
       case ValueType.DateValue date -> text("^\\d{4}-\\d{2}-\\d{2}$");
       case ValueType.Fraction fraction -> text("^1 ?/ ?(1|2|4|8|16|32|64|128)$");

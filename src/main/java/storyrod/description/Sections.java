@@ -92,6 +92,8 @@ public final class Sections {
               Key.optional(
                   "finish", new Section(SupplySections.FINISH), "What it is finished with."),
               Key.optional(
+                  "glue", new Section(SupplySections.GLUE), "What its joints are glued with."),
+              Key.optional(
                   "shop",
                   new SharedSection(SupplySections.SHOP),
                   "The shop's machines and habits."),
@@ -118,6 +120,7 @@ public final class Sections {
           LIMIT,
           OPTION,
           SupplySections.FINISH,
+          SupplySections.GLUE,
           SupplySections.SHOP,
           SupplySections.CLIMATE,
           STAGE);

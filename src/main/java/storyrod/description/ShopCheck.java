@@ -9,9 +9,12 @@ import storyrod.measure.Length;
 final class ShopCheck {
   private static final String TRIM = "edge-trim";
   private static final String KERF = "kerf";
+  private static final String HOURS = "hours-per-day";
 
   /** No saw blade for wood cuts wider (common practice). */
   private static final Length WIDEST_KERF = Length.mm(13);
+
+  private static final int HOURS_OF_A_DAY = 24;
 
   private final Context context;
   private final Optional<Entry> entry;
@@ -29,7 +32,17 @@ final class ShopCheck {
     } else if (shop.edgeTrim().isPositive() && shop.edgeTrim().isShorterThan(shop.kerf())) {
       entry.ifPresent(this::lessThanTheKerf);
     }
+    if (shop.hoursPerDay() > HOURS_OF_A_DAY) {
+      entry.ifPresent(this::tooLong);
+    }
     stocks.forEach(this::leavesSome);
+  }
+
+  private void tooLong(Entry written) {
+    add(
+        Diagnostic.error(
+                HOURS, written.at(HOURS), "expected hours of one day, found " + shop.hoursPerDay())
+            .hint("write how long the maker works in a day, such as `hours-per-day: 6`"));
   }
 
   private void tooWide(Entry written) {

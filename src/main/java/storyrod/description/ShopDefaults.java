@@ -25,7 +25,8 @@ record ShopDefaults(Unit unit) {
         shop.find("waste-percent", Integer.class).orElse(WASTE_PERCENT),
         shop.find("clamps", Integer.class).orElse(CLAMPS),
         shop.findLength("widest-fixed").orElse(ShopEntry.WIDEST_FIXED),
-        machines(shop));
+        machines(shop),
+        shop.find("hours-per-day", Integer.class).orElse(ShopEntry.HOURS_PER_DAY));
   }
 
   private ShopMachines machines(Entry shop) {

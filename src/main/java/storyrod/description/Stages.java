@@ -7,6 +7,9 @@ import java.util.Map;
 
 /** The stages of work that a description and those that it uses write down. */
 final class Stages {
+  /** In a description that is used it means what that describes. */
+  private static final String DRY_FIT = "dry-fit piece";
+
   private Stages() {}
 
   /** The project's own, then those of the descriptions that are used, from the outside in. */
@@ -28,9 +31,25 @@ final class Stages {
   private static StageEntry brought(StageEntry stage) {
     List<OrderEntry> inside =
         stage.order().stream()
-            .filter(each -> each.target().equals(Orders.ALL) || stage.isAbout(each.target()))
+            .map(each -> each.toString().equals(DRY_FIT) ? dryFit(each, stage.unit()) : each)
+            .filter(each -> isInside(each, stage))
             .toList();
-    return new StageEntry(stage.title(), inside, stage.say(), stage.unit());
+    Map<String, String> say = new LinkedHashMap<>();
+    stage
+        .say()
+        .forEach(
+            (key, words) -> say.put(key.equals(DRY_FIT) ? "dry-fit " + stage.unit() : key, words));
+    return new StageEntry(stage.title(), inside, say, stage.unit());
+  }
+
+  private static OrderEntry dryFit(OrderEntry entry, String unit) {
+    return new OrderEntry(entry.at(), entry.verb(), unit);
+  }
+
+  private static boolean isInside(OrderEntry entry, StageEntry stage) {
+    return entry.target().equals(Orders.ALL)
+        || entry.target().equals(stage.unit())
+        || stage.isAbout(entry.target());
   }
 
   private static StageEntry stage(Entry entry, String unit) {

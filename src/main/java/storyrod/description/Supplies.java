@@ -2,14 +2,15 @@ package storyrod.description;
 
 import java.util.ArrayList;
 import java.util.List;
-import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.Price;
 import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.geometry.Range;
+import storyrod.measure.Coverage;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
+import storyrod.measure.Volume;
 
 /** What a piece takes, made from entries in which everything could be read. */
 final class Supplies {
@@ -82,6 +83,25 @@ final class Supplies {
         DescriptionBuilder.count(entry, "dry-hours", 24),
         DescriptionBuilder.count(entry, "sand-to", 180),
         entry.find("tried-on", String.class),
-        entry.find("how", String.class));
+        entry.find("how", String.class),
+        entry.find("kind", String.class),
+        supply(entry));
+  }
+
+  static GlueEntry glue(Entry entry) {
+    return new GlueEntry(
+        entry.at(),
+        entry.text("product"),
+        entry.find("kind", String.class),
+        entry.find("open-minutes", Integer.class),
+        entry.find("clamp-minutes", Integer.class),
+        supply(entry));
+  }
+
+  private static Supply supply(Entry entry) {
+    return new Supply(
+        entry.find("coverage", Coverage.class),
+        entry.find("sold-in", Volume.class),
+        entry.find("price", Rational.class));
   }
 }

@@ -1,13 +1,13 @@
 package storyrod.description;
 
 import java.util.List;
-import storyrod.description.Description.FinishEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
 import storyrod.description.ValueType.Amount;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Count;
+import storyrod.description.ValueType.CoverageValue;
 import storyrod.description.ValueType.LengthValue;
 import storyrod.description.ValueType.Listed;
 import storyrod.description.ValueType.Number;
@@ -17,6 +17,7 @@ import storyrod.description.ValueType.RangeValue;
 import storyrod.description.ValueType.SheetSizeValue;
 import storyrod.description.ValueType.StockName;
 import storyrod.description.ValueType.Text;
+import storyrod.description.ValueType.VolumeValue;
 import storyrod.description.ValueType.YesNo;
 
 /** The keys of what a piece takes: wood, items and finish, and the shop that works it. */
@@ -121,7 +122,25 @@ final class SupplySections {
               Key.optional("coats", new Count(1), "How many coats.").standard("3"),
               Key.optional("dry-hours", new Count(0), "Hours between coats.").standard("24"),
               Key.optional("sand-to", new Count(1), "The last grit before it.").standard("180"),
-              Key.optional("tried-on", TEXT, "The wood it was tried on.")));
+              Key.optional("tried-on", TEXT, "The wood it was tried on."),
+              Key.optional("kind", new Choice(FinishEntry.KINDS), "What sort of product it is."),
+              Key.optional("coverage", new CoverageValue(), "What one coat covers, by its label."),
+              Key.optional("sold-in", new VolumeValue(), "What one can holds."),
+              Key.optional("price", new Amount(), "The price of one can.")));
+
+  public static final EntryType GLUE =
+      new EntryType(
+          "glue",
+          "What its joints are glued with.",
+          List.of(
+              Key.required("product", TEXT, "What is spread."),
+              Key.optional("kind", new Choice(GlueEntry.KINDS), "What sort of glue it is."),
+              Key.optional(
+                  "open-minutes", new Count(1), "How long it may lie before a joint is closed."),
+              Key.optional("clamp-minutes", new Count(1), "How long a joint stays clamped."),
+              Key.optional("coverage", new CoverageValue(), "What it covers, by its label."),
+              Key.optional("sold-in", new VolumeValue(), "What one bottle holds."),
+              Key.optional("price", new Amount(), "The price of one bottle.")));
 
   public static final EntryType SHOP =
       new EntryType(
@@ -133,7 +152,10 @@ final class SupplySections {
                   .standard("1/4 in", "6 mm"),
               Key.optional("extra-length", ALLOWANCE, "What a rough part is longer.")
                   .standard("1 in", "25 mm"),
-              Key.optional("extra-width", ALLOWANCE, "What a rough part is wider.")
+              Key.optional(
+                      "extra-width",
+                      ALLOWANCE,
+                      "What a rough part up to 4 ft long is wider; half as much again for each 4 ft more.")
                   .standard("1/4 in", "6 mm"),
               Key.optional("planer-width", LENGTH, "The widest board that the planer takes.")
                   .standard("13 in"),
@@ -143,6 +165,8 @@ final class SupplySections {
                       "What is bought beyond the rough parts, in per cent.")
                   .standard("20"),
               Key.optional("clamps", new Count(0), "How many clamps there are.").standard("6"),
+              Key.optional("hours-per-day", new Count(1), "How many hours are worked in a day.")
+                  .standard("8"),
               Key.optional(
                       "widest-fixed",
                       LENGTH,

@@ -87,6 +87,8 @@ final class ValueReader {
       case ValueType.StockName stock -> words.stock(text);
       case ValueType.MassValue mass -> words.mass(text);
       case ValueType.PriceValue price -> words.price(text);
+      case ValueType.VolumeValue volume -> words.volume(text);
+      case ValueType.CoverageValue coverage -> words.coverage(text);
       case ValueType.DateValue date -> words.date(text);
       case ValueType.Fraction fraction -> words.fraction(text);
       default -> throw new IllegalStateException("bug: no way to read a " + type);

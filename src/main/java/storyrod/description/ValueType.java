@@ -83,6 +83,12 @@ public sealed interface ValueType {
   /** {@code 7.80 per board-foot}; Java type {@link Description.Price}. */
   record PriceValue() implements ValueType {}
 
+  /** {@code 500 ml} or {@code 1 qt}; Java type {@link storyrod.measure.Volume}. */
+  record VolumeValue() implements ValueType {}
+
+  /** {@code 12 m2/l} or {@code 500 ft2/gal}; Java type {@link storyrod.measure.Coverage}. */
+  record CoverageValue() implements ValueType {}
+
   /** {@code 96 x 48}; Java type {@link Description.SheetSize}. */
   record SheetSizeValue() implements ValueType {}
 

@@ -18,7 +18,9 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Edge;
 import storyrod.geometry.Face;
 import storyrod.measure.Angle;
+import storyrod.measure.Coverage;
 import storyrod.measure.Rational;
+import storyrod.measure.Volume;
 
 /** Reads the values that are words, names or plain numbers. */
 final class WordValues {
@@ -214,6 +216,26 @@ final class WordValues {
     }
     PriceUnit unit = PriceUnit.values()[PRICE_UNITS.indexOf(matcher.group(2))];
     return Optional.of(new Price(Rational.of(new BigDecimal(matcher.group(1))), unit));
+  }
+
+  Optional<Volume> volume(Scalar text) {
+    Optional<Volume> found = Volume.parse(text.text());
+    return found.isPresent()
+        ? found
+        : context.fail(
+            Diagnostic.error("volume", text.at(), "expected a volume, found " + text.kind())
+                .hint("write a number above zero and ml, l, fl-oz, pt, qt or gal: `1 qt`"));
+  }
+
+  Optional<Coverage> coverage(Scalar text) {
+    Optional<Coverage> found = Coverage.parse(text.text());
+    return found.isPresent()
+        ? found
+        : context.fail(
+            Diagnostic.error("coverage", text.at(), "expected a coverage, found " + text.kind())
+                .hint(
+                    "write what the label says, in m2/l, ft2/gal or ft2/qt: `12 m2/l` or"
+                        + " `500 ft2/gal`"));
   }
 
   Optional<LocalDate> date(Scalar text) {

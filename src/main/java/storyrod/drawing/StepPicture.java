@@ -20,7 +20,7 @@ import storyrod.piece.Piece;
 /**
  * A step as a picture: what stands is thin and untoned in its place; what is new is strong and
  * toned, moved out against the direction in which it goes in, with a trail and an arrow to its
- * seat.
+ * seat. The piece lies as it lies in the step.
  */
 final class StepPicture {
   private static final double LEAST_SHARE = 0.15;
@@ -98,8 +98,9 @@ final class StepPicture {
   }
 
   private Shot best() {
-    Shot best = shot(VIEWS.getFirst());
-    for (View view : VIEWS.subList(1, VIEWS.size())) {
+    List<View> views = VIEWS.stream().map(view -> view.laidOn(step.down())).toList();
+    Shot best = shot(views.getFirst());
+    for (View view : views.subList(1, views.size())) {
       if (best.score() >= BEST_SCORE) {
         break;
       }

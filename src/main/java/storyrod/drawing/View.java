@@ -48,6 +48,23 @@ record View(Vector3D right, Vector3D up, Vector3D toViewer) {
     return new View(right, back.cross(right), back);
   }
 
+  /** The same view of the piece when it is laid on a face: as it lies, what was up is not. */
+  View laidOn(Face down) {
+    return new View(turned(right, down), turned(up, down), turned(toViewer, down));
+  }
+
+  /** A direction seen on the piece as it lies, on the piece as it stands. */
+  private static Vector3D turned(Vector3D lying, Face down) {
+    return switch (down) {
+      case BOTTOM -> lying;
+      case TOP -> Vector3D.of(lying.getX(), -lying.getY(), -lying.getZ());
+      case BACK -> Vector3D.of(lying.getX(), -lying.getZ(), lying.getY());
+      case FRONT -> Vector3D.of(lying.getX(), lying.getZ(), -lying.getY());
+      case LEFT -> Vector3D.of(lying.getZ(), lying.getY(), -lying.getX());
+      case RIGHT -> Vector3D.of(-lying.getZ(), lying.getY(), lying.getX());
+    };
+  }
+
   /** Where a point of the piece lies, at full size: x runs right, y runs down. */
   public At project(Vector3D point) {
     return new At(point.dot(right), -point.dot(up));

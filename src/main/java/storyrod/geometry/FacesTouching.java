@@ -31,9 +31,17 @@ final class FacesTouching {
     this.other = other;
   }
 
+  double areaMm2() {
+    return both().getArea();
+  }
+
+  private Geometry both() {
+    return OverlayNGRobust.overlay(
+        polygon(one, frame), polygon(other, frame), OverlayNG.INTERSECTION);
+  }
+
   Optional<FlatFace> shared() {
-    Geometry both =
-        OverlayNGRobust.overlay(polygon(one, frame), polygon(other, frame), OverlayNG.INTERSECTION);
+    Geometry both = both();
     return IntStream.range(0, both.getNumGeometries())
         .mapToObj(both::getGeometryN)
         .filter(Polygon.class::isInstance)

@@ -32,6 +32,11 @@ public record FlatFace(Vector3D normal, List<Vector3D> outer, List<List<Vector3D
     return new FacesTouching(this, other).shared();
   }
 
+  /** The area that this and another face share, both laid in this one's plane, in mm². */
+  public double sharedMm2(FlatFace other) {
+    return new FacesTouching(this, other).areaMm2();
+  }
+
   PlaneFrame frame() {
     return PlaneFrame.of(normal, offsetMm());
   }

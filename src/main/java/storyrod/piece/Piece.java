@@ -95,7 +95,7 @@ public record Piece(
    */
   public Length staveWidth(Part part) {
     int count = staves(part).orElse(1);
-    Length ripped = count > 1 ? description.shop().extraWidth() : Length.ZERO;
+    Length ripped = count > 1 ? description.shop().extraWidth(part.finishedLength()) : Length.ZERO;
     return blankWidth(part).plus(ripped).dividedBy(count, RoundingMode.CEILING);
   }
 }

@@ -26,12 +26,12 @@ final class Staves {
     return description
         .part(part.name())
         .flatMap(PartEntry::staves)
-        .or(() -> fewest(part.stock(), blankWidth));
+        .or(() -> fewest(part, blankWidth));
   }
 
-  private Optional<Integer> fewest(StockEntry stock, Length blankWidth) {
-    Length extra = description.shop().extraWidth();
-    return widestBoard(stock)
+  private Optional<Integer> fewest(Part part, Length blankWidth) {
+    Length extra = description.shop().extraWidth(part.finishedLength());
+    return widestBoard(part.stock())
         .map(board -> board.minus(extra).min(description.shop().planerWidth()))
         .filter(Length::isPositive)
         .map(

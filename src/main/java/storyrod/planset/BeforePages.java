@@ -20,7 +20,7 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
   private static final double BELOW_ENTRY_MM = 1;
   private static final double MAIN_MM = 5.3;
   private static final double STEP_MM = 3.75;
-  private static final double OTHER_MAINS = 10;
+  private static final double OTHER_MAINS = 11;
   private static final double FULLER_COLUMN = 0.52;
   private static final double CHECK_MM = 42;
   private static final int SAFETY = 6;

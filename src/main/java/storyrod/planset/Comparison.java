@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Schedule;
 import storyrod.description.Diagnostic;
 import storyrod.description.Severity;
 import storyrod.measure.Rational;
@@ -74,6 +75,9 @@ public record Comparison(List<String> variants, List<Row> rows) {
         planned(plan -> hours(plan.build().steps().stream().mapToInt(Step::minutes).sum()))),
     WAITING_HOURS(
         planned(plan -> hours(plan.build().steps().stream().mapToInt(Step::waitMinutes).sum()))),
+    DAYS(
+        planned(
+            plan -> count(Schedule.of(plan.build(), plan.piece().description().shop()).days()))),
     ERRORS(found(Severity.ERROR)),
     WARNINGS(found(Severity.WARNING)),
     ADVICE(found(Severity.ADVICE));

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import storyrod.build.BuildPlan.Step;
+import storyrod.build.Schedule;
 import storyrod.description.About;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
@@ -62,8 +62,9 @@ public record Cover(
       figures.add(
           new Figure(texts.say("cover.parts"), Integer.toString(set.piece().parts().size())));
     }
-    int minutes = set.build().steps().stream().mapToInt(Step::minutes).sum();
-    figures.add(new Figure(texts.say("cover.work"), work(minutes, texts)));
+    Schedule schedule = set.schedule();
+    figures.add(new Figure(texts.say("cover.work"), work(schedule.workMinutes(), texts)));
+    figures.add(new Figure(texts.say("cover.days"), TimelinePages.days(schedule.days(), texts)));
     return figures;
   }
 

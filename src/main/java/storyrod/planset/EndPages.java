@@ -2,7 +2,7 @@ package storyrod.planset;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.FinishEntry;
+import storyrod.description.FinishEntry;
 import storyrod.planset.Notes.Finding;
 
 /**
@@ -21,12 +21,11 @@ public record EndPages(boolean findingsFirst, boolean finishFollows) {
   private static final double COAT_MM = 7.2;
 
   static EndPages of(StepPages steps, Notes notes, Optional<FinishEntry> finish, Paper paper) {
-    double contents = BeforePages.contentsMm(steps);
     double findings = findingsMm(notes.findings(), paper);
-    boolean first = findings > 0 && contents + findings <= paper.roomMm();
+    boolean first = findings > 0;
     double end = finishMm(finish.map(FinishEntry::coats).orElse(0));
     double last = steps.lastPageMm(paper) + TableHeights.ABOVE_H1_MM;
-    boolean follows = last + end + (first ? 0 : findings) <= paper.roomMm();
+    boolean follows = last + end <= paper.roomMm();
     return new EndPages(first, finish.isPresent() && follows);
   }
 

@@ -99,6 +99,7 @@ final class FitData {
         new TierData(phrases, levels)
             .of(step, level(step.operations().getFirst().target()), builtIn(step)));
     data.putAll(held(moving));
+    data.put("closedBelow", new Surround(piece).isClosedBelow(moving.parts()));
     data.put("frontLater", hasFrontLater(moving.parts()));
     data.put("corner", moving.glued().stream().anyMatch(joint -> isCorner(piece, joint)));
     data.put("movingSolid", moving.parts().stream().map(piece::part).noneMatch(Traits::isSheet));
@@ -121,11 +122,12 @@ final class FitData {
 
   /** Whether what stands is laid down for it, and stays so. */
   private Map<String, Object> lying(Step step) {
-    boolean inPiece = level(step.operations().getFirst().target()).equals(Nesting.PIECE);
     return Map.of(
-        "lies", inPiece ? lying.on(step) : "",
-        "liesAlready", inPiece && lying.isAlready(step),
-        "staysLying", inPiece && lying.stays(step));
+        "lies", lying.on(step),
+        "liesAlready", lying.isAlready(step),
+        "turnedOver", lying.isTurnedOver(step),
+        "staysLying", lying.stays(step),
+        "turnedNext", lying.isTurnedNext(step));
   }
 
   /** Where it comes to lie. */
@@ -182,6 +184,16 @@ final class FitData {
         .map(each -> level(each.target()))
         .distinct()
         .toList();
+  }
+
+  /** Whether sub-assemblies are of equal parts, and not of parts that differ in size. */
+  boolean areEqual(List<String> assemblies) {
+    return assemblies.stream()
+            .filter(each -> nesting.isAssembly(each) && !each.equals(Nesting.PIECE))
+            .map(each -> nesting.parts(each).stream().map(Part::mark).sorted().toList())
+            .distinct()
+            .count()
+        < 2;
   }
 
   /** The faces in which the moving part and the one it joins lie in one plane. */

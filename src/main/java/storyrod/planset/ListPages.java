@@ -12,12 +12,18 @@ import storyrod.planset.TableHeights.Cell;
  * @param cutList the rows of the cut list, page by page
  */
 public record ListPages(
-    List<List<Row>> cutList, boolean boards, boolean sheets, boolean items, boolean hardware) {
+    List<List<Row>> cutList,
+    boolean boards,
+    boolean sheets,
+    boolean items,
+    boolean supplies,
+    boolean hardware) {
   private static final double H1 = TableHeights.ABOVE_H1_MM;
   private static final double H2 = TableHeights.ABOVE_H2_MM;
   private static final double TOP_MM = 1;
   private static final double PART_SHARE = 0.16;
   private static final double STOCK_SHARE = 0.2;
+  private static final double SUPPLY_SHARE = 0.2;
   private static final double NAME_SHARE = 0.4;
   private static final double MARKS_SHARE = 0.28;
   private static final double HEAD_MM = 2 * TableHeights.ROW_MM;
@@ -36,6 +42,7 @@ public record ListPages(
         breaks.before(boards(shopping, width), H1),
         !shopping.sheets().isEmpty() && breaks.before(sheets(shopping, width), H2),
         breaks.before(items(shopping, width), H2),
+        breaks.before(supplies(shopping, width), H2),
         !lengths.hardware().rows().isEmpty()
             && breaks.before(hardware(lengths.hardware(), width), H1));
   }
@@ -88,9 +95,20 @@ public record ListPages(
 
   private static double items(Shopping shopping, double width) {
     double rows = TableHeights.rows(shopping.items(), row -> name(row.item(), width));
-    double total = shopping.total().isEmpty() ? 0 : TableHeights.ROW_MM;
-    double open = shopping.complete() ? 0 : TableHeights.LINE_MM;
-    return (rows > 0 ? table(rows) : 0) + total + open;
+    return rows > 0 ? table(rows) : 0;
+  }
+
+  private static double supplies(Shopping shopping, double width) {
+    double rows =
+        TableHeights.rows(
+            shopping.supplies().rows(),
+            row ->
+                List.of(
+                    new Cell(row.product(), NAME_SHARE * width),
+                    new Cell(row.area(), SUPPLY_SHARE * width)));
+    double ranges = shopping.supplies().ranges() ? 2 * TableHeights.LINE_MM : 0;
+    double total = shopping.total().isEmpty() ? 0 : TableHeights.ROW_MM + TableHeights.LINE_MM;
+    return (rows > 0 ? table(rows) : 0) + ranges + total;
   }
 
   private static double hardware(HardwareList list, double width) {

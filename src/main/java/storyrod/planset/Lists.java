@@ -3,6 +3,8 @@ package storyrod.planset;
 import java.util.List;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Schedule;
+import storyrod.build.Schedule.Row;
 
 /** The lists that come as CSV, from the same rows as the pages. */
 final class Lists {
@@ -57,10 +59,24 @@ final class Lists {
   }
 
   static byte[] steps(PlanSet set, StepPages pages) {
-    Csv csv = new Csv("number", "stage", "title", "parts", "hardware", "minutes", "waits");
+    Csv csv =
+        new Csv(
+            "number",
+            "stage",
+            "title",
+            "parts",
+            "hardware",
+            "minutes",
+            "waits",
+            "start",
+            "finish",
+            "float",
+            "critical");
+    Schedule schedule = set.schedule();
     for (StepPages.StageGroup stage : pages.stages()) {
       for (StepPages.Entry entry : stage.steps()) {
         Step step = set.build().steps().get(entry.number() - 1);
+        Row row = schedule.step(entry.number());
         csv.row(
             List.of(
                 entry.number(),
@@ -69,7 +85,11 @@ final class Lists {
                 marks(entry),
                 hardware(entry),
                 step.minutes(),
-                step.waitMinutes()));
+                step.waitMinutes(),
+                row.start(),
+                row.finish(),
+                row.free().floatMinutes(),
+                row.free().critical()));
       }
     }
     return csv.bytes();

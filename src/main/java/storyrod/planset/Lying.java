@@ -3,8 +3,6 @@ package storyrod.planset;
 import java.util.List;
 import java.util.Optional;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.Verb;
-import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.words.Words;
 
@@ -14,52 +12,44 @@ record Lying(Words words, List<Step> steps) {
     steps = List.copyOf(steps);
   }
 
-  /** The word for the side on which what stands is laid; empty where it stays upright. */
+  /** The word for the side on which what stands is laid; empty where it stands upright. */
   String on(Step step) {
-    return comesSideways(step) ? before(step) : needed(step);
+    return isLying(step) ? words.say("lie." + step.down().word()) : "";
   }
 
-  /**
-   * What comes in from the left or the right comes as well while the piece lies: it is left as the
-   * steps before it had it, for it may not be able to stand yet.
-   */
-  private String before(Step step) {
-    return step(step.number() - 1)
-        .filter(earlier -> isOnePiece(earlier, step))
-        .map(this::on)
-        .orElse("");
-  }
-
-  private static boolean isOnePiece(Step earlier, Step later) {
-    return earlier.verb() == Verb.FIT && later.standing().containsAll(earlier.newParts());
-  }
-
-  private static boolean comesSideways(Step step) {
-    return step.enters().filter(way -> way.axis() == Axis.X).isPresent();
-  }
-
-  private String needed(Step step) {
-    return step.enters()
-        .filter(way -> step.verb() == Verb.FIT && !step.standing().isEmpty())
-        .map(Face::opposite)
-        .map(from -> "lie." + from.word())
-        .filter(words::has)
-        .map(words::say)
-        .orElse("");
-  }
-
+  /** Whether it lies so from the step before. */
   boolean isAlready(Step step) {
-    return step(step.number() - 1).filter(before -> isOneLying(before, step)).isPresent();
+    return step(step.number() - 1)
+        .filter(before -> isLying(before) && isOneWork(before, step))
+        .filter(before -> before.down() == step.down())
+        .isPresent();
   }
 
+  /** Whether the step before has left it on another side, from which it is turned over. */
+  boolean isTurnedOver(Step step) {
+    return isLying(step)
+        && step(step.number() - 1)
+            .filter(before -> isLying(before) && isOneWork(before, step))
+            .filter(before -> before.down() != step.down())
+            .isPresent();
+  }
+
+  /** Whether the next step takes it as it lies. */
   boolean stays(Step step) {
-    return step(step.number() + 1).filter(after -> isOneLying(step, after)).isPresent();
+    return step(step.number() + 1).filter(this::isAlready).isPresent();
   }
 
-  private boolean isOneLying(Step one, Step next) {
-    return !on(one).isEmpty()
-        && on(one).equals(on(next))
-        && next.standing().containsAll(one.standing());
+  /** Whether the next step turns it over. */
+  boolean isTurnedNext(Step step) {
+    return step(step.number() + 1).filter(this::isTurnedOver).isPresent();
+  }
+
+  private static boolean isLying(Step step) {
+    return step.down() != Face.BOTTOM;
+  }
+
+  private static boolean isOneWork(Step one, Step next) {
+    return next.standing().containsAll(one.standing());
   }
 
   private Optional<Step> step(int number) {

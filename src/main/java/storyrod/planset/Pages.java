@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import storyrod.description.Description.FinishEntry;
+import storyrod.description.FinishEntry;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
@@ -23,6 +23,7 @@ record Pages(
     DrawingBox exploded,
     PartPages parts,
     StepPages steps,
+    TimelinePages timeline,
     Optional<FinishEntry> finish,
     Surface surface,
     Notes notes,
@@ -65,8 +66,9 @@ record Pages(
         exploded(set, paper),
         PartPages.of(set, texts, paper),
         steps,
+        TimelinePages.of(set, steps, print),
         set.piece().description().finish(),
-        Surface.of(set.piece(), texts),
+        Surface.of(set.piece(), set.stock().supplies(), texts),
         notes,
         BeforePages.of(notes.cautions(), steps, print),
         EndPages.of(steps, notes, set.piece().description().finish(), paper),
@@ -127,6 +129,7 @@ record Pages(
     data.put("exploded", exploded);
     data.put("parts", parts);
     data.put("steps", steps);
+    data.put("timeline", timeline);
     data.put("finish", finish.stream().map(this::finish).toList());
     data.put("notes", notes);
     data.put("before", before);

@@ -92,18 +92,16 @@ record PartPhrases(Piece piece) {
   }
 
   /**
-   * Those of some sub-assemblies whose titles end in a number that tells them apart; of one alone
-   * its title, if the piece has another with parts of the same titles.
+   * Some sub-assemblies, if the title of one ends in a number that tells them apart; one alone also
+   * if the piece has another with parts of the same titles.
    */
   List<Map<String, Object>> toldApart(Collection<String> names) {
     List<String> assemblies =
         names.stream().filter(piece.description().assemblies()::containsKey).toList();
     boolean isOneOfMany = assemblies.size() == 1 && hasTwin(assemblies.getFirst());
-    return titled(
-        assemblies.stream()
-            .map(name -> assembly(name).title())
-            .filter(title -> isOneOfMany || NUMBERED.matcher(title).matches())
-            .toList());
+    List<String> titles = assemblies.stream().map(name -> assembly(name).title()).toList();
+    boolean isNumbered = titles.stream().anyMatch(title -> NUMBERED.matcher(title).matches());
+    return isOneOfMany || isNumbered ? titled(titles) : List.of();
   }
 
   private boolean hasTwin(String assembly) {

@@ -1,15 +1,19 @@
 package storyrod.planset;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Schedule;
 import storyrod.description.About;
 import storyrod.description.Diagnostic;
 import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
+import storyrod.measure.Rational;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
@@ -18,6 +22,7 @@ import storyrod.stock.StockPlan.HardwareNeed;
 import storyrod.stock.StockPlan.Placed;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
+import storyrod.stock.SupplyNeed;
 
 /**
  * {@code plan.json}: everything that was computed. Lengths are whole micrometres, and as printed
@@ -28,10 +33,12 @@ final class PlanJson {
 
   private final PlanSet set;
   private final Texts texts;
+  private final Schedule schedule;
 
   private PlanJson(PlanSet set, Texts texts) {
     this.set = set;
     this.texts = texts;
+    this.schedule = set.schedule();
   }
 
   static byte[] write(PlanSet set, StepPages steps, Texts texts) {
@@ -47,9 +54,11 @@ final class PlanJson {
     json.put("parts", set.piece().marks().stream().map(this::part).toList());
     json.put("kept_cutouts", KeptJson.of(set.piece()));
     json.put("joints", set.piece().joints().stream().map(PlanJson::joint).toList());
+    json.put("supplies", set.stock().supplies().needs().stream().map(PlanJson::supply).toList());
     json.put("hardware", set.stock().hardware().stream().map(PlanJson::hardware).toList());
     json.put("findings", set.findings().stream().map(PlanJson::finding).toList());
     json.put("steps", steps(steps));
+    json.put("schedule", ScheduleJson.of(schedule));
     json.put("needs", set.build().needs().stream().map(PlanJson::need).toList());
     json.put("layouts", set.stock().layouts().stream().map(PlanJson::layout).toList());
     return json;
@@ -129,6 +138,22 @@ final class PlanJson {
     return json;
   }
 
+  private static Map<String, Object> supply(SupplyNeed need) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("use", need.use().name().toLowerCase(Locale.ROOT));
+    json.put("product", need.product());
+    json.put("square_metres", number(need.squareMetres()));
+    json.put("coats", need.coats());
+    json.put("least_litres", need.litres().map(each -> number(each.least())).orElse(null));
+    json.put("most_litres", need.litres().map(each -> number(each.most())).orElse(null));
+    json.put("cans", need.cans().orElse(null));
+    return json;
+  }
+
+  private static BigDecimal number(Rational value) {
+    return new BigDecimal(Texts.decimal(value, 3));
+  }
+
   private static Map<String, Object> hardware(HardwareNeed need) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("item", need.item());
@@ -175,6 +200,7 @@ final class PlanJson {
     json.put("hardware", step.hardware().stream().map(PlanJson::item).toList());
     json.put("minutes", step.minutes());
     json.put("waits", step.waitMinutes());
+    json.putAll(ScheduleJson.step(schedule.step(step.number())));
     return json;
   }
 

@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.util.List;
 import storyrod.build.BuildPlan;
+import storyrod.build.Schedule;
 import storyrod.description.Diagnostic;
 import storyrod.description.Severity;
 import storyrod.drawing.Drawings;
@@ -26,6 +27,11 @@ public record PlanSet(
     if (findings.stream().anyMatch(each -> each.severity() == Severity.ERROR)) {
       throw new IllegalArgumentException("bug: a plan set of a piece with errors");
     }
+  }
+
+  /** When each step is done, in the shop of the piece. */
+  public Schedule schedule() {
+    return Schedule.of(build, piece.description().shop());
   }
 
   public PlanSet(

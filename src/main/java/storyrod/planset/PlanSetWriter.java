@@ -127,6 +127,8 @@ public final class PlanSetWriter {
     set.drawings().templates().stream()
         .flatMap(sheets -> sheets.tiles().stream())
         .forEach(tile -> drawings.put(tile.drawing().name(), tile.drawing()));
+    TimelinePages.drawings(set, new Pages.Print(pages.texts(), pages.paper()))
+        .forEach(drawing -> drawings.put(drawing.name(), drawing));
     drawings.putAll(Layouts.drawings(set));
     return drawings;
   }

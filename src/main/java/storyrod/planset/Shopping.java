@@ -12,6 +12,7 @@ import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlan.BoardNeed;
 import storyrod.stock.StockPlan.HardwareNeed;
 import storyrod.stock.StockPlan.SheetPlan;
+import storyrod.stock.SupplyNeed;
 
 /**
  * What to buy; a cost that is not known is an empty text.
@@ -20,7 +21,12 @@ import storyrod.stock.StockPlan.SheetPlan;
  * @param complete whether every cost is known
  */
 public record Shopping(
-    List<Board> boards, List<Sheet> sheets, List<Item> items, String total, boolean complete) {
+    List<Board> boards,
+    List<Sheet> sheets,
+    List<Item> items,
+    Supplies supplies,
+    String total,
+    boolean complete) {
   public Shopping {
     boards = List.copyOf(boards);
     sheets = List.copyOf(sheets);
@@ -29,7 +35,13 @@ public record Shopping(
 
   /** A solid stock, in board feet or, in a metric project, in cubic metres. */
   public record Board(
-      String stock, String boughtAs, String net, int wastePercent, String toBuy, String cost) {}
+      String stock,
+      String boughtAs,
+      String net,
+      String onHand,
+      int wastePercent,
+      String toBuy,
+      String cost) {}
 
   /** A sheet stock. */
   public record Sheet(String stock, String size, int count, String cost) {}
@@ -45,15 +57,22 @@ public record Shopping(
         stock.boards().stream().map(need -> board(need, texts)).toList(),
         sheets(stock).filter(plan -> plan.bought() > 0).map(plan -> sheet(plan, texts)).toList(),
         stock.hardware().stream().map(need -> item(need, texts)).toList(),
-        known.isEmpty() ? "" : texts.money(known.stream().reduce(Rational.ZERO, Rational::plus)),
+        Supplies.of(stock.supplies(), texts),
+        known.isEmpty() ? "" : texts.money(sum(known)),
         known.size() == costs.size());
+  }
+
+  /** The sum of the costs as printed, so that a reader who adds them up finds it. */
+  private static Rational sum(List<Rational> costs) {
+    return costs.stream().map(Texts::cents).reduce(Rational.ZERO, Rational::plus);
   }
 
   private static List<Optional<Rational>> costs(StockPlan stock) {
     return Stream.of(
             stock.boards().stream().map(BoardNeed::cost),
             sheets(stock).map(SheetPlan::cost),
-            stock.hardware().stream().map(HardwareNeed::cost))
+            stock.hardware().stream().map(HardwareNeed::cost),
+            stock.supplies().needs().stream().map(SupplyNeed::cost))
         .flatMap(costs -> costs)
         .toList();
   }
@@ -68,6 +87,7 @@ public record Shopping(
         texts.stock(need.stock()),
         boughtAs(need.stock(), texts),
         texts.boardVolume(need.net()),
+        need.onHand().signum() == 0 ? "" : texts.boardVolume(need.onHand()),
         need.wastePercent(),
         texts.boardVolume(need.toBuy()),
         cost(need.cost(), texts));

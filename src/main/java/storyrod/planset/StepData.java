@@ -9,7 +9,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Insides;
 import storyrod.build.Traits;
-import storyrod.description.Description.FinishEntry;
+import storyrod.description.FinishEntry;
 import storyrod.measure.Length;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -56,6 +56,7 @@ final class StepData {
     data.put("careful", care.of(step));
     data.put("clampsOff", clamps.of(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
+    data.put("alike", fit.areEqual(fit.builtIn(step)));
     data.putAll(given(step));
     data.putAll(ofVerb(step));
     return data;
@@ -64,6 +65,8 @@ final class StepData {
   /** What only the steps of one verb have. */
   private Map<String, Object> ofVerb(Step step) {
     return switch (step.verb()) {
+      case CHOOSE -> new ChoiceData(piece, phrases).of(step);
+      case MARK -> new MarkingData(piece, phrases).of(step);
       case MILL -> new StockData(piece, phrases).of(step);
       case BLANK, KEEP, REJOIN, SIZE -> {
         Map<String, Object> data = new StockData(piece, phrases).of(step);

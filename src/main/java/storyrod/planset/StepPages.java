@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.Description.ItemEntry;
 import storyrod.drawing.Packing;
@@ -156,9 +157,18 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         picture.stream().toList(),
         parts,
         sizes,
-        step.hardware().stream().map(item -> hardware(piece, item)).toList(),
+        atHand(piece, step).stream().map(item -> hardware(piece, item)).toList(),
         text.working(),
         text.waiting());
+  }
+
+  /** What a step uses up; on trial, what is taken off again and used up when it is put back. */
+  private static List<ItemCount> atHand(Piece piece, Step step) {
+    return step.verb() == Verb.TRIAL_FIT
+        ? step.operations().stream()
+            .flatMap(each -> Trials.hardware(piece, each.target()).stream())
+            .toList()
+        : step.hardware();
   }
 
   private static Optional<DrawingBox> picture(PlanSet set, Step step, Paper paper) {

@@ -48,7 +48,7 @@ record StockData(Piece piece, PartPhrases phrases) {
   }
 
   /** A species as it is spoken of: {@code ash, white} is white ash. */
-  private static String material(String species) {
+  static String material(String species) {
     String[] names = species.split(", *", 2);
     return names.length == 2 ? names[1] + " " + names[0] : species;
   }

@@ -48,6 +48,11 @@ record Texts(LengthFormat format, Words words) {
     return decimal(amount, 2);
   }
 
+  /** An amount of money as it is printed. */
+  static Rational cents(Rational amount) {
+    return Rational.of(new BigDecimal(decimal(amount, 2)));
+  }
+
   /** A volume of boards, given in board feet, in the unit of the trade: board feet or m³. */
   String boardVolume(Rational boardFeet) {
     return format.unit() == Unit.INCH

@@ -57,6 +57,7 @@ final class TrialData {
             .filter(entry -> entry.item().value().equals(item))
             .toList();
     return Map.of(
+        "backed", new Surround(piece).hasBack(),
         "hung", phrases.units(trials.partsHung(item), Nesting.PIECE),
         "tried",
             Map.of(
@@ -69,14 +70,16 @@ final class TrialData {
 
   /** Whether all that a step fits was together before without glue. */
   boolean isTriedDry(Step step) {
-    return steps.stream()
-        .filter(each -> each.verb() == Verb.DRY_FIT && each.number() < step.number())
-        .flatMap(each -> each.operations().stream())
-        .anyMatch(
-            dry ->
-                step.operations().stream()
-                    .map(fit -> levels.getOrDefault(fit.target(), Nesting.PIECE))
-                    .allMatch(level -> DryFits.target(level).equals(dry.target())));
+    List<String> tried =
+        steps.stream()
+            .filter(each -> each.verb() == Verb.DRY_FIT && each.number() < step.number())
+            .flatMap(each -> each.operations().stream())
+            .map(Operation::target)
+            .toList();
+    return step.operations().stream()
+        .map(fit -> levels.getOrDefault(fit.target(), Nesting.PIECE))
+        .map(DryFits::target)
+        .allMatch(tried::contains);
   }
 
   /** Whether what hangs parts was fitted on trial. */

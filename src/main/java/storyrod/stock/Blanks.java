@@ -71,7 +71,7 @@ final class Blanks {
 
   Length width(Part part) {
     return isSolid()
-        ? piece.staveWidth(part).plus(piece.description().shop().extraWidth())
+        ? piece.staveWidth(part).plus(piece.description().shop().extraWidth(part.finishedLength()))
         : piece.blankWidth(part);
   }
 

@@ -1,5 +1,6 @@
 package storyrod.stock;
 
+import java.util.List;
 import java.util.Optional;
 import storyrod.description.Description.Price;
 import storyrod.description.Description.PriceUnit;
@@ -30,13 +31,14 @@ final class BoardUse {
     Rational lacking =
         plan.missing().stream().map(this::boardFeet).reduce(Rational.ZERO, Rational::plus);
     if (sources.bought().isEmpty()) {
-      return estimated(plan.stock(), net, lacking, allowance);
+      return estimated(plan.stock(), net, lacking, allowance).with(boardFeet(onHand()));
     }
     Rational bought = sources.boardFeet().times(Rational.of(plan.bought(), 1));
     BoardNeed rest = estimated(plan.stock(), net, lacking, allowance);
     return new BoardNeed(
         plan.stock(),
         net,
+        boardFeet(onHand()),
         bought.plus(rest.toBuy()),
         wastePercent(lacking),
         Optional.of(plan.bought()),
@@ -49,14 +51,21 @@ final class BoardUse {
 
   /** What the boards have more than their blanks, in per cent of the blanks. */
   private int wastePercent(Rational lacking) {
-    Rational boards =
-        plan.sheets().stream().map(this::boardFeet).reduce(Rational.ZERO, Rational::plus);
+    Rational boards = boardFeet(plan.sheets());
     Rational blanks = net.minus(lacking);
     return blanks.signum() == 0
         ? 0
         : (int)
             Math.round(
                 boards.minus(blanks).times(Rational.of(100, 1)).dividedBy(blanks).toDouble());
+  }
+
+  private List<SheetLayout> onHand() {
+    return plan.sheets().stream().filter(board -> board.onHand().isPresent()).toList();
+  }
+
+  private Rational boardFeet(List<SheetLayout> boards) {
+    return boards.stream().map(this::boardFeet).reduce(Rational.ZERO, Rational::plus);
   }
 
   private Rational boardFeet(SheetLayout board) {
@@ -76,6 +85,6 @@ final class BoardUse {
             .filter(price -> price.per() == PriceUnit.BOARD_FOOT)
             .map(Price::amount)
             .map(toBuy::times);
-    return new BoardNeed(stock, net, toBuy, wastePercent, Optional.empty(), cost);
+    return new BoardNeed(stock, net, Rational.ZERO, toBuy, wastePercent, Optional.empty(), cost);
   }
 }

@@ -49,7 +49,7 @@ final class RoughSizes {
               mark.mark(),
               mark.count() * piece.staves(part).orElse(1),
               part.finishedLength().plus(shop.extraLength()),
-              piece.staveWidth(part).plus(shop.extraWidth()),
+              piece.staveWidth(part).plus(shop.extraWidth(part.finishedLength())),
               stock.boughtAs().orElse(part.finishedThickness()));
     };
   }

@@ -122,7 +122,7 @@ final class Shortage {
     Diagnostic warning =
         Diagnostic.warning("part-larger-than-board", part.at(), message)
             .also(stock.at(), "the stock");
-    Length allowance = description.shop().extraWidth();
+    Length allowance = description.shop().extraWidth(part.finishedLength());
     boolean canBeGluedUp =
         !missing.length().isLongerThan(largest.length()) && largest.width().isLongerThan(allowance);
     long staves =

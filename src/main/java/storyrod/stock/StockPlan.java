@@ -21,7 +21,8 @@ public record StockPlan(
     List<RoughPart> rough,
     List<BoardNeed> boards,
     List<SheetPlan> layouts,
-    List<HardwareNeed> hardware) {
+    List<HardwareNeed> hardware,
+    SupplyPlan supplies) {
   public StockPlan {
     rough = List.copyOf(rough);
     boards = List.copyOf(boards);
@@ -38,6 +39,7 @@ public record StockPlan(
    * The boards of one solid stock.
    *
    * @param net board feet of the rough parts
+   * @param onHand board feet of the boards on hand that the layout takes
    * @param toBuy board feet to buy: of the boards that the layout takes, where boards have a size;
    *     else of what the boards on hand do not give, with the waste that the shop allows for,
    *     rounded up to a tenth
@@ -47,10 +49,15 @@ public record StockPlan(
   public record BoardNeed(
       StockEntry stock,
       Rational net,
+      Rational onHand,
       Rational toBuy,
       int wastePercent,
       Optional<Integer> boards,
-      Optional<Rational> cost) {}
+      Optional<Rational> cost) {
+    BoardNeed with(Rational feetOnHand) {
+      return new BoardNeed(stock, net, feetOnHand, toBuy, wastePercent, boards, cost);
+    }
+  }
 
   /**
    * The layout of one stock: sheets, or boards where their sizes are known.

@@ -59,7 +59,12 @@ public final class StockPlanner {
 
   private StockPlan plan(List<SheetPlan> layouts) {
     RoughSizes rough = new RoughSizes(piece);
-    return new StockPlan(rough.parts(), rough.boards(layouts), layouts, HardwareNeeds.of(piece));
+    return new StockPlan(
+        rough.parts(),
+        rough.boards(layouts),
+        layouts,
+        HardwareNeeds.of(piece),
+        SupplyNeeds.of(piece));
   }
 
   private List<Part> partsOf(StockEntry stock) {

@@ -228,14 +228,14 @@ class PlannerTest {
 
   @Test
   void diagonalIsRoundedToTheNearestTick() {
-    assertEquals(Length.mm(5), Settings.diagonal(Length.mm(3), Length.mm(4)));
-    assertEquals(new Length(1), Settings.diagonal(new Length(1), new Length(1))); // 1.414
-    assertEquals(new Length(4), Settings.diagonal(new Length(2), new Length(3))); // 3.606
+    assertEquals(Length.mm(5), Squares.diagonal(Length.mm(3), Length.mm(4)));
+    assertEquals(new Length(1), Squares.diagonal(new Length(1), new Length(1))); // 1.414
+    assertEquals(new Length(4), Squares.diagonal(new Length(2), new Length(3))); // 3.606
   }
 
   @Test
   void aWidePartIsGluedUpAndRestsADayBeforeItIsSized() {
-    Step panels = plan(Benches.bench().piece()).steps().getFirst();
+    Step panels = plan(Benches.bench().piece()).steps().get(1);
     assertEquals(
         List.of("top", "drawer.face"),
         panels.operations().stream().map(Operation::target).toList());
@@ -267,7 +267,16 @@ class PlannerTest {
             .letIn("dado", "shelf", LEFT, "side", 6, true);
     List<String> names = names(plan(box.piece()));
     assertEquals(
-        List.of("size side", "size shelf", "cut side", "fit shelf", "fit side"),
+        List.of(
+            "choose side",
+            "choose shelf",
+            "size side",
+            "size shelf",
+            "mark side",
+            "mark shelf",
+            "cut side",
+            "fit shelf",
+            "fit side"),
         names.stream().filter(name -> !name.startsWith("sand")).toList());
   }
 }

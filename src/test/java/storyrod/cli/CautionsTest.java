@@ -115,6 +115,7 @@ class CautionsTest {
   @Test
   void oilBringsTheRags() {
     assertEquals(
-        Set.of("finish"), where("oily-rags", SHELF.replace("water-based lacquer", "tung oil")));
+        Set.of("finish", "test"),
+        where("oily-rags", SHELF.replace("water-based lacquer", "tung oil")));
   }
 }

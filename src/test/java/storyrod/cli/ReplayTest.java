@@ -75,6 +75,7 @@ class ReplayTest {
         step.newParts(),
         step.standing(),
         step.enters().map(Face::opposite),
+        step.down(),
         step.hardware(),
         step.tools(),
         step.cautions(),

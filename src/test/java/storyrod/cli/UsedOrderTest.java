@@ -124,6 +124,13 @@ class UsedOrderTest {
   }
 
   @Test
+  void dryFitOfThePieceMeansWhatTheDescriptionDescribes() {
+    assertTrue(tried(BOX + build("fit left, dry-fit piece"), RACK + TWO).isEmpty());
+    String said = DiagnosticPrinter.print(faults.sorted());
+    assertTrue(said.contains("rule dry-fit-before-glue"), said);
+  }
+
+  @Test
   void workOnOnePartWaitsWhereItsDescriptionSaysSo() {
     BuildPlan plan = planned(build("fit left, size front, fit front"), RACK + TWO);
     assertTrue(

@@ -27,8 +27,10 @@ final class TestVocabulary {
           joints(),
           cuts(),
           List.of(
+              "choose",
               "mill",
               "size",
+              "mark",
               "cut",
               "drill",
               "sand",

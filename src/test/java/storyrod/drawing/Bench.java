@@ -271,6 +271,7 @@ final class Bench {
             names,
             standing,
             Optional.of(enters),
+            Face.BOTTOM,
             List.of(),
             List.of(),
             List.of(),

@@ -81,6 +81,8 @@ class ComparisonTest {
     assertEquals(work, Double.parseDouble(cell(comparison(sheets), "working-hours")), 0.0501);
     assertEquals(wait, Double.parseDouble(cell(comparison(sheets), "waiting-hours")), 0.0501);
     assertTrue(work > 0 && wait > 0);
+    int least = (int) Math.ceil(wait / 24);
+    assertTrue(Integer.parseInt(cell(comparison(sheets), "days")) >= least);
   }
 
   @Test

@@ -126,14 +126,40 @@ class PlanSetFilesTest {
   void stepsAndHardwareHaveTheirColumns() {
     Map<String, byte[]> files = WRITER.write(Sample.inches().planSet());
     assertTrue(
-        text(files, "steps.csv").startsWith("number,stage,title,parts,hardware,minutes,waits\r\n"));
+        text(files, "steps.csv")
+            .startsWith(
+                "number,stage,title,parts,hardware,minutes,waits,start,finish,float,critical\r\n"));
     assertTrue(
         text(files, "steps.csv")
             .contains(
-                "\r\n5,Case & joinery,Glue the left side to the bottom,A B,6 Wood screw #8 x 1 3/4 in,17,60\r\n"));
+                "\r\n5,Case & joinery,Glue the left side to the bottom,A B,6 Wood screw #8 x 1 3/4 in,17,60,58,75,"));
     assertEquals(
         "item,count,packs,pack_size\r\nWood screw #8 x 1 3/4 in,6,1,20\r\nShelf pin 1/4 in,8,1,20\r\n",
         text(files, "hardware.csv"));
+  }
+
+  @Test
+  void jsonHoldsTheScheduleAsAGraph() {
+    JsonNode json = json();
+    JsonNode schedule = json.path("schedule");
+    assertEquals(480, schedule.path("day_minutes").asInt());
+    // 13 + 14 + 15 + 16 + 17 + 18 minutes of work, and an hour until the last glue has set
+    assertEquals(93, schedule.path("work_minutes").asInt());
+    assertEquals(153, schedule.path("elapsed_minutes").asInt());
+    assertEquals(1, schedule.path("days").asInt());
+    JsonNode last = json.path("steps").path(5);
+    assertEquals(75, last.path("start").asInt());
+    assertEquals(93, last.path("finish").asInt());
+    assertEquals(153, last.path("dry").asInt());
+    assertEquals("[6]", schedule.path("critical_path").toString());
+    assertEquals(0, last.path("earliest_start").asInt());
+    assertEquals(0, last.path("float").asInt());
+    assertTrue(last.path("critical").asBoolean());
+    JsonNode first = json.path("steps").path(0);
+    assertEquals(0, first.path("needs").size());
+    // it takes 13 minutes, and may end with the rest, 78 minutes after the start
+    assertEquals(65, first.path("float").asInt());
+    assertEquals(65, first.path("latest_start").asInt());
   }
 
   @Test
@@ -174,9 +200,11 @@ class PlanSetFilesTest {
             "parts",
             "kept_cutouts",
             "joints",
+            "supplies",
             "hardware",
             "findings",
             "steps",
+            "schedule",
             "needs",
             "layouts"),
         List.copyOf(json().propertyNames()));

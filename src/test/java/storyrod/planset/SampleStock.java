@@ -10,6 +10,7 @@ import storyrod.measure.Length;
 import storyrod.measure.Rational;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan;
+import storyrod.stock.SupplyPlan;
 
 /** What the bookcase of the sample is bought and sawn from. */
 final class SampleStock {
@@ -38,6 +39,7 @@ final class SampleStock {
             new StockPlan.BoardNeed(
                 Sample.ash(),
                 Rational.of(new BigDecimal("8.53")),
+                Rational.ZERO,
                 Rational.of(new BigDecimal("10.3")),
                 20,
                 Optional.empty(),
@@ -54,7 +56,8 @@ final class SampleStock {
                 8,
                 1,
                 20,
-                Optional.of(Rational.of(new BigDecimal("4.20"))))));
+                Optional.of(Rational.of(new BigDecimal("4.20"))))),
+        SupplyPlan.NONE);
   }
 
   private static StockPlan.SheetLayout sheet() {

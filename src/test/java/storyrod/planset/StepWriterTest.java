@@ -69,6 +69,7 @@ class StepWriterTest {
             step.newParts(),
             step.standing(),
             step.enters(),
+            step.down(),
             step.hardware(),
             step.tools(),
             step.cautions(),
@@ -120,8 +121,8 @@ class StepWriterTest {
   }
 
   @Test
-  void moreThanTwoKindsOfPartStandInATitleByTheirMarks() {
-    titled("Cut the grooves in A, B, N, O and P");
+  void moreThanTwoKindsOfPartAreCountedInATitle() {
+    titled("Cut the grooves in the left side, the right side and five more parts");
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import storyrod.description.Diagnostic;
@@ -43,6 +44,18 @@ class StockPlannerTest {
     Pieces pieces = new Pieces().boards("oak", Optional.empty(), EIGHT);
     StockPlan plan = plan(pieces.parts("A", 1, "oak", "30 in", "4 in"));
     assertEquals(inches("3/4"), plan.rough().getFirst().thickness());
+  }
+
+  @Test
+  void longerPartsGetMoreWidthForTheirCrook() {
+    // 1/4 up to 48 in, 3/8 up to 96, 1/2 beyond.
+    Map.of("48 in", "4 1/4", "48 1/2 in", "4 3/8", "96 in", "4 3/8", "97 in", "4 1/2")
+        .forEach(
+            (length, rough) ->
+                assertEquals(
+                    inches(rough),
+                    plan(oak().parts("A", 1, "oak", length, "4 in")).rough().getFirst().width(),
+                    length));
   }
 
   @Test

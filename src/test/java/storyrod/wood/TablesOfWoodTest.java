@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import storyrod.description.ClimateEntry;
+import storyrod.description.FinishEntry;
+import storyrod.description.GlueEntry;
+import storyrod.measure.Rational;
 
 class TablesOfWoodTest {
   // EN 315 as mills print it (sanded birch plywood), PS 1-19, ANSI A208.2-2009.
@@ -47,6 +50,24 @@ class TablesOfWoodTest {
   @Test
   void everyRoomOfTheLanguageHasItsClimate() {
     assertEquals(ClimateEntry.ROOMS, List.copyOf(Climates.ALL.keySet()));
+  }
+
+  @Test
+  void everyKindOfGlueAndFinishHasItsCoverage() {
+    assertEquals(GlueEntry.KINDS, kinds("glue"));
+    assertEquals(FinishEntry.KINDS, kinds("finish"));
+    for (Coverages.Sort sort : Coverages.all()) {
+      Rational least = sort.least().squareMetresPerLitre();
+      assertTrue(least.compareTo(sort.most().squareMetresPerLitre()) < 0, sort.kind());
+      assertEquals(sort.use().equals("glue"), sort.openMinutes().isPresent(), sort.kind());
+    }
+  }
+
+  private static List<String> kinds(String use) {
+    return Coverages.all().stream()
+        .filter(sort -> sort.use().equals(use))
+        .map(Coverages.Sort::kind)
+        .toList();
   }
 
   // Wood Handbook table 12-1 and ANSI A208.2, from memory; that of birch plywood depends on its

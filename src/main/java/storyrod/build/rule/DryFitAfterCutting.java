@@ -44,7 +44,7 @@ final class DryFitAfterCutting implements Rule {
       case CUT -> true;
       case DRILL -> operation.cuts().stream().map(Cut::term).anyMatch("dowel hole"::equals);
       case MILL, BLANK, KEEP, REJOIN, SIZE, SAND, DRY_FIT, FIT, TRIM, TRIAL_FIT, MOUNT -> false;
-      case PRE_FINISH, TEST, FINISH -> false;
+      case CHOOSE, MARK, PRE_FINISH, TEST, FINISH -> false;
     };
   }
 }

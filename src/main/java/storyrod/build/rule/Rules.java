@@ -7,10 +7,13 @@ import storyrod.build.BuildPlan.Need;
 public final class Rules {
   public static final List<Rule> ALL =
       List.of(
+          new ChooseBeforeSawing(),
           new SizeAfterMilling(),
           new GlueCured(),
           new KeptInOrder(),
           new KeptBeforeJoints(),
+          new MarkAfterSizing(),
+          new MarkBeforeJoints(),
           new CutAfterSizing(),
           new MortiseBeforeTenon(),
           new TailsBeforePins(),

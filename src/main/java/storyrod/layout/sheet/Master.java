@@ -3,6 +3,7 @@ package storyrod.layout.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import storyrod.layout.sheet.Enlarged.Kind;
 
 /**
@@ -15,15 +16,30 @@ final class Master {
   private static final double LOSS = 10;
   private static final int NO_PATTERN = -1;
 
+  /** Pivots after which rounding has added up so far that a start from nothing is better. */
+  private static final int MOST_PIVOTS = 2_000;
+
   private final int types;
   private final int rows;
   private final List<Kind> kinds;
   private final double unit;
   private final List<Pattern> patterns = new ArrayList<>();
+
+  /** The types of each pattern, and how many there are of each. */
+  private final List<int[]> typesOf = new ArrayList<>();
+
+  private final List<int[]> countsOf = new ArrayList<>();
+  private int entries;
   private final double[][] inverse;
   private final double[] basic;
   private final int[] basis;
+
+  /** Rows whose column in the basis stands for too much of it, which is to end. */
+  private final boolean[] negated;
+
+  private final double[] right;
   private final double[] duals;
+  private int pivots = MOST_PIVOTS;
 
   Master(Enlarged sizes) {
     types = sizes.types.size();
@@ -33,11 +49,18 @@ final class Master {
     inverse = new double[rows][rows];
     basic = new double[rows];
     basis = new int[rows];
+    negated = new boolean[rows];
+    right = new double[rows];
     duals = new double[rows];
   }
 
   void add(Pattern pattern) {
+    int[] counts = pattern.counts();
+    int[] used = IntStream.range(0, types).filter(type -> counts[type] > 0).toArray();
     patterns.add(pattern);
+    typesOf.add(used);
+    countsOf.add(Arrays.stream(used).map(type -> counts[type]).toArray());
+    entries += used.length + 1;
   }
 
   List<Pattern> patterns() {
@@ -71,7 +94,7 @@ final class Master {
   double[] uses() {
     double[] uses = new double[patterns.size()];
     for (int row = 0; row < rows; row++) {
-      if (basis[row] >= 0) {
+      if (basis[row] >= 0 && !negated[row]) {
         uses[basis[row]] += Math.max(0, basic[row]);
       }
     }
@@ -79,35 +102,69 @@ final class Master {
   }
 
   private double costOfBasic(int row) {
+    if (negated[row]) {
+      return LOSS;
+    }
     if (basis[row] >= 0) {
       return cost(patterns.get(basis[row]).kind());
     }
     return basis[row] == NO_PATTERN && row < types ? LOSS : 0;
   }
 
-  /** Solves for some parts and stock, over the patterns there are; counts its work. */
+  /**
+   * Solves for some parts and stock, over the patterns there are, from where the last call ended;
+   * counts its work.
+   */
   void solve(int[] wanted, int[] left, StepCount steps) {
-    start(wanted, left);
+    for (int row = 0; row < rows; row++) {
+      // A little more than whole numbers keeps pivots from standing still.
+      double whole = row < types ? wanted[row] : Math.min(1e6, left[row - types]);
+      right[row] = whole + 1e-7 * (row + 1);
+    }
+    if (pivots >= MOST_PIVOTS) {
+      startFromNothing();
+    } else {
+      goOn();
+    }
     for (int turn = 0; turn < 20 * rows; turn++) {
       price();
-      steps.look(1 + (rows * rows + patterns.size() * rows) / 20);
+      steps.look(1 + (2 * rows * rows + entries) / 20);
       int entering = entering();
       if (entering == Integer.MIN_VALUE || !pivot(entering)) {
         return;
       }
+      pivots++;
     }
     price();
   }
 
   /** Nothing is cut yet: each part is missing at a loss, all stock is left. */
-  private void start(int[] wanted, int[] left) {
+  private void startFromNothing() {
     for (int row = 0; row < rows; row++) {
       Arrays.fill(inverse[row], 0);
       inverse[row][row] = 1;
       basis[row] = NO_PATTERN;
-      // A little more than whole numbers keeps pivots from standing still.
-      double right = row < types ? wanted[row] : Math.min(1e6, left[row - types]);
-      basic[row] = right + 1e-7 * (row + 1);
+      negated[row] = false;
+      basic[row] = right[row];
+    }
+    pivots = 0;
+  }
+
+  /** Keeps the basis; what would be used less than never is turned round, at a loss. */
+  private void goOn() {
+    for (int row = 0; row < rows; row++) {
+      double sum = 0;
+      for (int i = 0; i < rows; i++) {
+        sum += inverse[row][i] * right[i];
+      }
+      basic[row] = sum;
+      if (sum < 0) {
+        negated[row] ^= true;
+        basic[row] = -sum;
+        for (int i = 0; i < rows; i++) {
+          inverse[row][i] = -inverse[row][i];
+        }
+      }
     }
   }
 
@@ -129,7 +186,7 @@ final class Master {
     int best = Integer.MIN_VALUE;
     double least = -1e-8;
     for (int i = 0; i < patterns.size(); i++) {
-      double reduced = reduced(patterns.get(i));
+      double reduced = reduced(i);
       if (reduced < least) {
         least = reduced;
         best = i;
@@ -145,11 +202,13 @@ final class Master {
     return best;
   }
 
-  private double reduced(Pattern pattern) {
-    double reduced = cost(pattern.kind()) - duals[types + pattern.kind()];
-    int[] counts = pattern.counts();
-    for (int i = 0; i < types; i++) {
-      reduced -= counts[i] * duals[i];
+  private double reduced(int pattern) {
+    int kind = patterns.get(pattern).kind();
+    double reduced = cost(kind) - duals[types + kind];
+    int[] used = typesOf.get(pattern);
+    int[] counts = countsOf.get(pattern);
+    for (int i = 0; i < used.length; i++) {
+      reduced -= counts[i] * duals[used[i]];
     }
     return reduced;
   }
@@ -169,6 +228,7 @@ final class Master {
     }
     exchange(leaving, column);
     basis[leaving] = entering;
+    negated[leaving] = false;
     return true;
   }
 
@@ -182,15 +242,14 @@ final class Master {
       }
       return column;
     }
-    Pattern pattern = patterns.get(entering);
-    int[] counts = pattern.counts();
+    int kind = patterns.get(entering).kind();
+    int[] used = typesOf.get(entering);
+    int[] counts = countsOf.get(entering);
     for (int row = 0; row < rows; row++) {
       double[] line = inverse[row];
-      double sum = line[types + pattern.kind()];
-      for (int i = 0; i < types; i++) {
-        if (counts[i] != 0) {
-          sum += counts[i] * line[i];
-        }
+      double sum = line[types + kind];
+      for (int i = 0; i < used.length; i++) {
+        sum += counts[i] * line[used[i]];
       }
       column[row] = sum;
     }

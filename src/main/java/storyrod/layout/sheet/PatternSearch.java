@@ -11,7 +11,6 @@ import storyrod.layout.sheet.Enlarged.Kind;
  */
 final class PatternSearch implements Search.Way {
   private static final int MOST_TURNS = 400;
-  private static final long MOST_STEPS = 500_000;
   private static final int TURNS_WITHIN = 6;
   private static final double GAIN = 1e-6;
 
@@ -23,49 +22,61 @@ final class PatternSearch implements Search.Way {
   private final int[] wanted;
   private final int[] left;
   private final double enough;
-  private final long bound;
+  private final Proof proof;
   private long until;
   private boolean solved;
 
   /**
-   * @param bound the least any layout takes; a linear program that gets there is solved
-   * @param asTheyLie whether parts are turned only where they fit no other way: fewer patterns,
-   *     which the steps go further with
+   * @param proof the least any layout takes; a linear program that gets there is solved
    */
-  PatternSearch(Bench bench, long bound, StepCount steps, boolean asTheyLie) {
+  PatternSearch(Bench bench, Proof proof, StepCount steps) {
     this.bench = bench;
     this.sizes = bench.sizes;
     this.steps = steps;
-    this.bound = bound;
+    this.proof = proof;
     master = new Master(sizes);
     wanted = sizes.types.stream().mapToInt(Enlarged.Type::count).toArray();
     left = sizes.kinds.stream().mapToInt(Kind::available).toArray();
     long dearest = sizes.kinds.stream().mapToLong(Kind::worth).max().orElse(1);
-    enough = bound / (double) Math.max(1, dearest) + 1e-5;
+    enough = proof.least() / (double) Math.max(1, dearest) + 1e-5;
     for (int kind = 0; kind < sizes.kinds.size(); kind++) {
       if (sizes.kinds.get(kind).defects().isEmpty()) {
-        finders.add(new StripPatterns(sizes, kind, 0, steps, asTheyLie));
-        finders.add(new StripPatterns(sizes, kind, 1, steps, asTheyLie));
+        finders.add(new StripPatterns(sizes, kind, 0, steps));
+        finders.add(new StripPatterns(sizes, kind, 1, steps));
       }
     }
   }
 
   @Override
   public Found look(Found best, long mostSteps) {
-    long end = steps.taken() + mostSteps / 3;
     add(best);
+    if (!solved) {
+      reset();
+      until = steps.taken() + mostSteps / 2;
+      solved = generate(MOST_TURNS);
+    }
+    long end = steps.taken() + mostSteps / 3;
     Found found = best;
     while (steps.taken() < end && !steps.over()) {
       Found next = dive();
       found = next.isComplete() && next.value() < found.value() ? next : found;
-      if (found.value() <= bound) {
+      if (found.value() <= proof.least()) {
         return found;
       }
     }
     return found;
   }
 
-  private void add(Found found) {
+  List<Pattern> patterns() {
+    return master.patterns();
+  }
+
+  /** Takes a pattern that betters the linear program. */
+  void add(Pattern pattern) {
+    master.add(pattern);
+  }
+
+  void add(Found found) {
     for (Found.Laid laid : found.sheets()) {
       if (sizes.kinds.get(laid.kind()).defects().isEmpty()) {
         master.add(Pattern.of(laid.kind(), laid.tree(), wanted.length));
@@ -75,13 +86,7 @@ final class PatternSearch implements Search.Way {
 
   /** One complete way down, or as far as the steps went. */
   private Found dive() {
-    bench.clear();
     reset();
-    if (!solved) {
-      until = steps.taken() + MOST_STEPS;
-      generate(MOST_TURNS);
-      solved = true;
-    }
     until = Long.MAX_VALUE;
     while (!bench.isComplete() && !steps.over()) {
       master.solve(wanted, left, steps);
@@ -94,27 +99,29 @@ final class PatternSearch implements Search.Way {
   }
 
   private void reset() {
+    bench.clear();
     System.arraycopy(bench.out, 0, wanted, 0, wanted.length);
     for (int i = 0; i < left.length; i++) {
       left[i] = sizes.kinds.get(i).available();
     }
   }
 
-  /** Adds patterns that better the linear program until there are none. */
-  private void generate(int mostTurns) {
+  /** Adds patterns that better the linear program, and says whether there are no more. */
+  private boolean generate(int mostTurns) {
     double[] values = new double[wanted.length];
     for (int turn = 0; turn < mostTurns && !steps.over() && steps.taken() < until; turn++) {
       master.solve(wanted, left, steps);
       if (mostTurns == MOST_TURNS && master.total() <= enough) {
-        return;
+        return true;
       }
       for (int i = 0; i < values.length; i++) {
         values[i] = master.value(i);
       }
       if (!add(values)) {
-        return;
+        return true;
       }
     }
+    return false;
   }
 
   private boolean add(double[] values) {

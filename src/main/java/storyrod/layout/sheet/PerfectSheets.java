@@ -11,16 +11,16 @@ final class PerfectSheets implements Search.Way {
 
   private final Bench bench;
   private final StepCount steps;
-  private final long bound;
+  private final Proof proof;
   private final RuinAndRecreate rest;
   private List<Pattern> patterns = List.of();
   private boolean known;
 
-  PerfectSheets(Bench bench, long bound, StepCount steps) {
+  PerfectSheets(Bench bench, Proof proof, StepCount steps) {
     this.bench = bench;
-    this.bound = bound;
+    this.proof = proof;
     this.steps = steps;
-    rest = new RuinAndRecreate(bench, bound, steps);
+    rest = new RuinAndRecreate(bench, proof, steps);
   }
 
   @Override
@@ -52,11 +52,11 @@ final class PerfectSheets implements Search.Way {
         used++;
       } while (isOfUse(best));
     }
-    return rest.aim(bound, used, steps.taken() + STEPS_A_TRY);
+    return rest.aim(proof.least(), used, steps.taken() + STEPS_A_TRY);
   }
 
   private boolean isOfUse(Pattern pattern) {
-    return pattern.isWithin(bench.out) && bench.mayOpen(pattern.kind(), bound);
+    return pattern.isWithin(bench.out) && bench.mayOpen(pattern.kind(), proof.least());
   }
 
   /** The pattern that uses the largest share of its types up, chance having a say. */

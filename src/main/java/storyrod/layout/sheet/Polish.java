@@ -17,7 +17,7 @@ final class Polish implements Search.Way {
     this.bench = bench;
     this.merit = merit;
     this.steps = steps;
-    moves = new RuinAndRecreate(bench, 0, steps);
+    moves = new RuinAndRecreate(bench, new Proof(0), steps);
   }
 
   @Override

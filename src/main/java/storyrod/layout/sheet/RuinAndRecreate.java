@@ -24,7 +24,7 @@ final class RuinAndRecreate implements Search.Way {
 
   private final Bench bench;
   private final StepCount steps;
-  private final long bound;
+  private final Proof proof;
   private final Type[] types;
   private final Kind[] kinds;
   private final double unit;
@@ -39,11 +39,11 @@ final class RuinAndRecreate implements Search.Way {
   private int from;
 
   /**
-   * @param bound the least any layout takes; a layout that takes no more is not bettered
+   * @param proof the least any layout takes; a layout that takes no more is not bettered
    */
-  RuinAndRecreate(Bench bench, long bound, StepCount steps) {
+  RuinAndRecreate(Bench bench, Proof proof, StepCount steps) {
     this.bench = bench;
-    this.bound = bound;
+    this.proof = proof;
     this.steps = steps;
     this.types = bench.sizes.types.toArray(Type[]::new);
     this.kinds = bench.sizes.kinds.toArray(Kind[]::new);
@@ -58,7 +58,7 @@ final class RuinAndRecreate implements Search.Way {
       begin();
     }
     long until = steps.taken() + mostSteps;
-    while ((best.value() > bound || !best.isComplete()) && reach(until)) {
+    while ((best.value() > proof.least() || !best.isComplete()) && reach(until)) {
       best = bench.found();
       begin();
     }

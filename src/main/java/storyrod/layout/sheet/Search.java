@@ -19,7 +19,7 @@ final class Search {
   private final Enlarged sizes;
   private final StepCount steps;
   private final long seed;
-  private final long bound;
+  private final Proof proof;
   private final Merit merit;
   private final List<Way> ways = new ArrayList<>();
   private Found best = Found.NOTHING;
@@ -35,12 +35,12 @@ final class Search {
     steps = new StepCount(budget);
     seed = budget.seed();
     merit = new Merit(sizes);
-    bound = new LayoutBounds(sizes).best();
+    proof = new Proof(new LayoutBounds(sizes).best());
   }
 
   /** The least that any layout can take. */
   long bound() {
-    return bound;
+    return proof.least();
   }
 
   Found run() {
@@ -66,15 +66,14 @@ final class Search {
 
   private void addWays() {
     if (sizes.types.size() <= MOST_TYPES) {
-      ways.add(new PerfectSheets(bench(1), bound, steps));
+      ways.add(new PerfectSheets(bench(1), proof, steps));
       if (sizes.parts() >= 2 * sizes.types.size()) {
-        if (sizes.types.stream().anyMatch(type -> type.allows(true) && type.allows(false))) {
-          ways.add(new PatternSearch(bench(5), bound, steps, true));
-        }
-        ways.add(new PatternSearch(bench(2), bound, steps, false));
+        PatternSearch search = new PatternSearch(bench(2), proof, steps);
+        ways.add(new CutBound(sizes, proof, steps, search));
+        ways.add(search);
       }
     }
-    ways.add(new RuinAndRecreate(bench(3), bound, steps));
+    ways.add(new RuinAndRecreate(bench(3), proof, steps));
   }
 
   private Bench bench(int way) {
@@ -94,6 +93,6 @@ final class Search {
   }
 
   private boolean isLeast() {
-    return best.isComplete() && best.value() <= bound;
+    return best.isComplete() && best.value() <= proof.least();
   }
 }

@@ -43,6 +43,11 @@ final class StockCover {
     return cheapest == Double.POSITIVE_INFINITY ? 0 : need * cheapest + 0.999 * step;
   }
 
+  /** What it costs if a piece of the cheapest may be cut for its share; quick. */
+  double share(long need, long[] given) {
+    return Math.max(0, about(need, given) - 0.999 * step);
+  }
+
   /**
    * What it costs at least.
    *

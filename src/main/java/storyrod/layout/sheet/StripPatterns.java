@@ -26,7 +26,6 @@ final class StripPatterns {
   private final Kind kind;
   private final int kindNumber;
   private final int axis;
-  private final boolean asTheyLie;
   private final StepCount steps;
   private final int cellAlong;
   private final int cellAcross;
@@ -46,13 +45,11 @@ final class StripPatterns {
   private int[][] columnPositions = new int[0][];
   private Knapsack sheet = new Knapsack(0);
 
-  StripPatterns(
-      Enlarged sizes, int kindNumber, int stripsAlong, StepCount steps, boolean asTheyLie) {
+  StripPatterns(Enlarged sizes, int kindNumber, int stripsAlong, StepCount steps) {
     this.types = sizes.types;
     this.kindNumber = kindNumber;
     this.kind = sizes.kinds.get(kindNumber);
     this.axis = stripsAlong;
-    this.asTheyLie = asTheyLie;
     this.steps = steps;
     int wholeAlong = axis == 0 ? kind.length() : kind.width();
     int width = axis == 0 ? kind.width() : kind.length();
@@ -99,7 +96,7 @@ final class StripPatterns {
 
   private boolean isAllowed(Position position) {
     Type type = types.get(position.type);
-    return type.allows(position.turned) && !(asTheyLie && position.turned && type.allows(false));
+    return type.allows(position.turned);
   }
 
   int kind() {

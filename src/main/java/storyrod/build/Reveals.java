@@ -1,0 +1,120 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Setting;
+import storyrod.description.Description.ItemKind;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Nesting;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** The gaps round doors and the fronts of drawers, to be checked when they are fitted or hung. */
+final class Reveals {
+  /** What is further away is no neighbour but an opening. */
+  private static final Length WIDEST = Length.mm(15);
+
+  private static final Set<ItemKind> HANGERS =
+      EnumSet.of(
+          ItemKind.SLIDE, ItemKind.UNDER_SLIDE, ItemKind.CONCEALED_HINGE, ItemKind.BUTT_HINGE);
+
+  private final Piece piece;
+  private final Nesting nesting;
+  private final Trials trials;
+  private final Set<String> fronts;
+
+  Reveals(Piece piece) {
+    this.piece = piece;
+    this.nesting = Nesting.of(piece);
+    this.trials = new Trials(piece);
+    this.fronts = Fronts.of(piece);
+  }
+
+  List<Setting> of(Operation operation) {
+    Set<Setting> settings = new LinkedHashSet<>();
+    units(operation).forEach(unit -> settings.addAll(of(nesting.parts(unit))));
+    return List.copyOf(settings);
+  }
+
+  private Stream<String> units(Operation operation) {
+    return switch (operation.verb()) {
+      case FIT ->
+          Stream.of(operation.target())
+              .filter(unit -> fronts.contains(unit) || isHung(unit) && !hasFront(unit));
+      case TRIAL_FIT -> trials.hung(operation.target()).stream();
+      default -> Stream.empty();
+    };
+  }
+
+  private boolean isHung(String unit) {
+    return piece.description().hardware().stream()
+        .map(entry -> entry.item().value())
+        .filter(item -> HANGERS.contains(piece.kind(item)))
+        .anyMatch(item -> trials.hung(item).contains(unit));
+  }
+
+  /** Whether a front is fixed to it later, with its own gaps. */
+  private boolean hasFront(String unit) {
+    return Fronts.byDrawer(piece, nesting).containsValue(unit);
+  }
+
+  private List<Setting> of(List<Part> unit) {
+    Length foremost =
+        unit.stream().map(p -> p.bounds().y().from()).reduce(Length::min).orElseThrow();
+    List<Part> front =
+        unit.stream().filter(part -> part.bounds().y().from().equals(foremost)).toList();
+    Box box = around(front);
+    Map<Face, Length> gaps = new LinkedHashMap<>();
+    for (Face face : List.of(Face.LEFT, Face.RIGHT, Face.BOTTOM, Face.TOP)) {
+      gap(box, face, unit).ifPresent(gap -> gaps.put(face, gap));
+    }
+    Optional<String> shown = Optional.of(piece.mark(front.getFirst().mark()).shown().name());
+    if (gaps.size() == 4 && gaps.values().stream().distinct().count() == 1) {
+      return List.of(new Setting("gap-all", shown, gaps.get(Face.TOP)));
+    }
+    List<Setting> settings = new ArrayList<>();
+    gaps.forEach((face, gap) -> settings.add(new Setting("gap-" + face.word(), shown, gap)));
+    return settings;
+  }
+
+  private static Box around(List<Part> parts) {
+    return new Box(range(parts, Axis.X), range(parts, Axis.Y), range(parts, Axis.Z));
+  }
+
+  private static Range range(List<Part> parts, Axis axis) {
+    List<Range> all = parts.stream().map(part -> part.bounds().on(axis)).toList();
+    return new Range(
+        all.stream().map(Range::from).reduce(Length::min).orElseThrow(),
+        all.stream().map(Range::to).reduce(Length::max).orElseThrow());
+  }
+
+  /** How far the nearest part lies beyond a face, of those that stand beside it. */
+  private Optional<Length> gap(Box front, Face face, List<Part> unit) {
+    return piece.parts().stream()
+        .filter(part -> !unit.contains(part))
+        .map(Part::bounds)
+        .filter(other -> isBeside(front, other, face.axis()))
+        .map(other -> other.at(face.opposite()).minus(front.at(face)).times(face.sign()))
+        .filter(gap -> gap.isPositive() && !gap.isLongerThan(WIDEST))
+        .min(Comparator.naturalOrder());
+  }
+
+  private static boolean isBeside(Box front, Box other, Axis apart) {
+    return Arrays.stream(Axis.values())
+        .filter(axis -> axis != apart)
+        .allMatch(axis -> front.on(axis).overlaps(other.on(axis)));
+  }
+}

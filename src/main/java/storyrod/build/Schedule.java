@@ -1,0 +1,135 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import storyrod.build.Network.Lag;
+import storyrod.build.OneMaker.Run;
+import storyrod.description.ShopEntry;
+
+/**
+ * When each step of a plan is done: how early and how late it can be by what it needs alone, and
+ * when one maker who follows the numbers comes to it. Times are minutes on the clock from the start
+ * of work on the first day.
+ *
+ * @param steps in their order
+ * @param rests when the maker's hands have to wait
+ * @param workMinutes of all steps
+ * @param elapsedMinutes until one maker has done all and it is dry
+ */
+public record Schedule(
+    WorkDay day, List<Row> steps, List<Rest> rests, int workMinutes, int elapsedMinutes) {
+  public Schedule {
+    steps = List.copyOf(steps);
+    rests = List.copyOf(rests);
+  }
+
+  /**
+   * A step in time.
+   *
+   * @param needs what has to come before it
+   * @param free by what it needs alone, with as many hands as can be used
+   * @param alone by the order of one maker
+   * @param dry when what it leaves to dry has waited
+   */
+  public record Row(int number, List<Precedence> needs, Times free, Times alone, int dry) {
+    public Row {
+      needs = List.copyOf(needs);
+    }
+
+    /** When one maker starts it. */
+    public int start() {
+      return alone.earliestStart();
+    }
+
+    public int finish() {
+      return alone.earliestFinish();
+    }
+  }
+
+  /**
+   * Hands that have nothing to do before a step.
+   *
+   * @param minutes of working time that pass so
+   * @param awaited the number of the step that dries or holds the clamps
+   */
+  public record Rest(int before, int from, int to, int minutes, int awaited) {}
+
+  /** The schedule of a plan in a shop. */
+  public static Schedule of(BuildPlan plan, ShopEntry shop) {
+    List<Work> works = plan.steps().stream().map(Work::of).toList();
+    WorkDay day = WorkDay.ofHours(shop.hoursPerDay());
+    List<Lag> lags = Lag.of(plan.precedence(), works);
+    int[] order = IntStream.range(0, works.size()).toArray();
+    Run run = new OneMaker(day, shop.clamps(), works, lags).run(order);
+    List<Times> free = new Network(day, works, lags).times();
+    List<Times> alone = new Network(day, works, withHands(lags, run)).times();
+    List<Row> rows = new ArrayList<>();
+    for (int at : order) {
+      List<Precedence> needs =
+          plan.precedence().stream().filter(each -> each.after() == at + 1).toList();
+      int dry = run.finish()[at] + works.get(at).waitMinutes();
+      rows.add(new Row(at + 1, needs, free.get(at), alone.get(at), dry));
+    }
+    return new Schedule(
+        day,
+        rows,
+        run.rests().stream().map(Schedule::rest).toList(),
+        works.stream().mapToInt(Work::minutes).sum(),
+        run.end());
+  }
+
+  private static Rest rest(OneMaker.Rest rest) {
+    return new Rest(rest.work() + 1, rest.from(), rest.to(), rest.minutes(), rest.awaited() + 1);
+  }
+
+  /** Also that the hands take one step after the other, and wait for clamps. */
+  private static List<Lag> withHands(List<Lag> lags, Run run) {
+    List<Lag> all = new ArrayList<>(lags);
+    all.addAll(run.held());
+    for (int i = 1; i < run.start().length; i++) {
+      all.add(new Lag(i - 1, i, 0));
+    }
+    return all;
+  }
+
+  public Row step(int number) {
+    return steps.get(number - 1);
+  }
+
+  /** The days on which something happens, also if it only dries. */
+  public int days() {
+    return elapsedMinutes == 0 ? 0 : day.day(elapsedMinutes - 1);
+  }
+
+  /** The least number of days, with as many hands as can be used. */
+  public int leastDays() {
+    return leastMinutes() == 0 ? 0 : day.day(leastMinutes() - 1);
+  }
+
+  /** How long it takes at least, with as many hands as can be used. */
+  public int leastMinutes() {
+    return steps.stream()
+        .mapToInt(row -> row.free().earliestFinish() + row.dry() - row.finish())
+        .max()
+        .orElse(0);
+  }
+
+  /** The working time in which the maker's hands have to wait. */
+  public int idleMinutes() {
+    return rests.stream().mapToInt(Rest::minutes).sum();
+  }
+
+  /** The numbers of the steps that decide the end, whoever helps. */
+  public List<Integer> criticalPath() {
+    return steps.stream().filter(row -> row.free().critical()).map(Row::number).toList();
+  }
+
+  /** The numbers of the steps that are worked on while what a step leaves dries. */
+  public List<Integer> meanwhile(Row drying) {
+    return steps.stream()
+        .filter(row -> row.start() < drying.dry() && row.finish() > drying.finish())
+        .map(Row::number)
+        .toList();
+  }
+}

@@ -1,0 +1,68 @@
+package storyrod.build;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * Tells which broad face of a part is seen when the piece stands in its place, so that its better
+ * side can be turned there. Of two that are seen it is the one that looks to the front, up, or away
+ * from the middle.
+ */
+public final class ShowFaces {
+  private static final Length FAR = Length.inches(1000);
+
+  /** What stands before more of a face than this hides it: the rails of an open case do not. */
+  private static final double HIDDEN = 0.25;
+
+  private final Piece piece;
+
+  public ShowFaces(Piece piece) {
+    this.piece = piece;
+  }
+
+  /** The face that is seen; none if other parts stand before both. */
+  public Optional<Face> of(Part part) {
+    Face first = first(part);
+    return Stream.of(first, first.opposite()).filter(face -> isSeen(part, face)).findFirst();
+  }
+
+  private Face first(Part part) {
+    return switch (part.thickness()) {
+      case Y -> Face.FRONT;
+      case Z -> Face.TOP;
+      case X -> isLeftOfMiddle(part) ? Face.LEFT : Face.RIGHT;
+    };
+  }
+
+  private boolean isLeftOfMiddle(Part part) {
+    List<Range> all = piece.parts().stream().map(each -> each.bounds().on(Axis.X)).toList();
+    Length from = all.stream().map(Range::from).reduce(Length::min).orElseThrow();
+    Length to = all.stream().map(Range::to).reduce(Length::max).orElseThrow();
+    Range own = part.bounds().on(Axis.X);
+    return own.from().plus(own.to()).isShorterThan(from.plus(to));
+  }
+
+  private boolean isSeen(Part part, Face face) {
+    Length at = part.bounds().at(face);
+    Box before = part.bounds().with(face.axis(), new Range(at, at).extended(face.sign(), FAR));
+    double hidden =
+        piece.parts().stream()
+            .filter(other -> !other.equals(part))
+            .flatMap(other -> before.shared(other.bounds()).stream())
+            .mapToDouble(shared -> area(shared, face.axis()))
+            .sum();
+    return hidden < HIDDEN * area(part.bounds(), face.axis());
+  }
+
+  private static double area(Box box, Axis through) {
+    return box.volumeMm3() / box.size(through).toMm();
+  }
+}

@@ -1,0 +1,90 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.ShowFaces;
+import storyrod.build.Traits;
+import storyrod.description.Description.StockEntry;
+import storyrod.description.OnHandEntry;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
+import storyrod.piece.GrainMatch;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** The values of a step that chooses boards and sheets: which parts want which wood first. */
+record ChoiceData(Piece piece, PartPhrases phrases) {
+  /** So many of the longest parts are named; the others find room beside them. */
+  private static final int LONGEST = 3;
+
+  Map<String, Object> of(Step step) {
+    List<Part> parts = step.targets().stream().map(piece::part).toList();
+    Map<StockEntry, List<Part>> byStock = new LinkedHashMap<>();
+    parts.forEach(part -> byStock.computeIfAbsent(part.stock(), s -> new ArrayList<>()).add(part));
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("stocks", byStock.entrySet().stream().map(e -> of(e.getKey(), e.getValue())).toList());
+    data.put("matches", matches(step.targets()));
+    data.put("seen", phrases.marks(parts.stream().filter(this::isSeen).map(Part::name).toList()));
+    return data;
+  }
+
+  private Map<String, Object> of(StockEntry stock, List<Part> parts) {
+    List<OnHandEntry> there =
+        piece.description().onHand().stream()
+            .filter(each -> each.stock().value().equals(stock.name()))
+            .toList();
+    boolean isLaidOut =
+        !there.isEmpty() || stock.sheet().or(() -> stock.figures().board()).isPresent();
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("material", StockData.material(stock.species()));
+    data.put("thick", format(parts.getFirst().finishedThickness()));
+    data.put("sheet", Traits.isSheet(parts.getFirst()));
+    data.put("laidOut", isLaidOut);
+    data.put("onHand", there.stream().map(OnHandEntry::name).toList());
+    data.put("flawed", there.stream().anyMatch(each -> !each.defects().isEmpty()));
+    data.put("marks", phrases.marks(parts.stream().map(Part::name).toList()));
+    data.put("longest", longest(parts));
+    return data;
+  }
+
+  private List<Map<String, Object>> longest(List<Part> parts) {
+    return parts.stream()
+        .sorted(Comparator.comparing(Part::finishedLength).reversed())
+        .map(Part::mark)
+        .distinct()
+        .limit(LONGEST)
+        .<Map<String, Object>>map(
+            mark ->
+                Map.of("mark", mark, "length", format(piece.mark(mark).shown().finishedLength())))
+        .toList();
+  }
+
+  private List<Map<String, Object>> matches(List<String> targets) {
+    return GrainMatch.of(piece).stream()
+        .filter(match -> match.parts().stream().anyMatch(part -> targets.contains(part.name())))
+        .<Map<String, Object>>map(
+            match ->
+                Map.of(
+                    "parts", phrases.parts(match.parts().stream().map(Part::name).toList()),
+                    "inRow", match.row().isPresent(),
+                    "endToEnd", match.endToEnd(),
+                    "sheet", Traits.isSheet(match.parts().getFirst())))
+        .toList();
+  }
+
+  /** Whether it is solid wood that looks to the front or up. */
+  private boolean isSeen(Part part) {
+    Optional<Face> shown = new ShowFaces(piece).of(part);
+    return !Traits.isSheet(part)
+        && shown.filter(List.of(Face.FRONT, Face.TOP)::contains).isPresent();
+  }
+
+  private String format(Length length) {
+    return piece.description().format().formatWithUnit(length);
+  }
+}

@@ -1,0 +1,78 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.CutKind;
+import storyrod.build.ShowFaces;
+import storyrod.geometry.Face;
+import storyrod.piece.Cut;
+import storyrod.piece.Mark;
+import storyrod.piece.Piece;
+
+/** The values of a step that marks parts: faces, edges and pairs. */
+record MarkingData(Piece piece, PartPhrases phrases) {
+  Map<String, Object> of(Step step) {
+    List<String> names = step.targets();
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("facing", facing(names));
+    data.put("handed", handed(names));
+    data.put("laidOut", laidOut(names));
+    data.put(
+        "several", phrases.marks(names).stream().anyMatch(each -> (int) each.get("count") > 1));
+    return data;
+  }
+
+  /** Parts by the way in which their face side looks; {@code hidden} where neither is seen. */
+  private List<Map<String, Object>> facing(List<String> names) {
+    ShowFaces faces = new ShowFaces(piece);
+    Map<String, List<String>> byFace = new TreeMap<>();
+    names.forEach(
+        name ->
+            byFace
+                .computeIfAbsent(
+                    faces.of(piece.part(name)).map(Face::word).orElse("hidden"),
+                    face -> new ArrayList<>())
+                .add(name));
+    return byFace.entrySet().stream()
+        .<Map<String, Object>>map(
+            each -> Map.of("way", each.getKey(), "marks", phrases.marks(each.getValue())))
+        .toList();
+  }
+
+  /** Marks of which some parts are mirror images of the others, with how many are which. */
+  private List<Map<String, Object>> handed(List<String> names) {
+    return piece.marks().stream()
+        .filter(mark -> mark.mirrored() > 0 && names.containsAll(mark.parts()))
+        .<Map<String, Object>>map(
+            mark -> Map.of("mark", mark.mark(), "same", mark.same(), "mirrored", mark.mirrored()))
+        .toList();
+  }
+
+  /** Marks by the edges from which the trenches of their drawings are set out. */
+  private List<Map<String, Object>> laidOut(List<String> names) {
+    Map<List<String>, List<String>> byEdges = new LinkedHashMap<>();
+    for (Mark mark : piece.marks()) {
+      List<String> edges = edges(mark);
+      if (names.contains(mark.shown().name()) && !edges.isEmpty()) {
+        byEdges.computeIfAbsent(edges, each -> new ArrayList<>()).add(mark.mark());
+      }
+    }
+    return byEdges.entrySet().stream()
+        .<Map<String, Object>>map(each -> Map.of("edges", each.getKey(), "marks", each.getValue()))
+        .toList();
+  }
+
+  private static List<String> edges(Mark mark) {
+    Set<String> edges = new LinkedHashSet<>();
+    mark.shown().cuts(Cut.Trench.class).stream()
+        .filter(trench -> !List.of("notch", "cutout").contains(trench.term()))
+        .forEach(trench -> edges.add(CutKind.edge(mark.shown(), trench).word()));
+    return List.copyOf(edges);
+  }
+}

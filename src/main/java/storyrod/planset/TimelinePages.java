@@ -1,0 +1,140 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import storyrod.build.Schedule;
+import storyrod.build.Schedule.Row;
+import storyrod.drawing.Drawing;
+import storyrod.drawing.Timeline;
+
+/**
+ * The work day by day: what it comes to, its drawings, and what can be done while something dries.
+ */
+public record TimelinePages(String lead, String path, List<DrawingBox> drawings, List<Wait> waits) {
+  /** What the page's last line takes below a drawing. */
+  private static final double SPARE_MM = 2;
+
+  private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
+  private static final double BELOW_TEXT_MM = 4;
+
+  public TimelinePages {
+    drawings = List.copyOf(drawings);
+    waits = List.copyOf(waits);
+  }
+
+  /**
+   * What a step leaves to dry.
+   *
+   * @param time how long, in words
+   * @param meanwhile what can be done, in words
+   */
+  public record Wait(int step, String title, String time, String meanwhile) {}
+
+  static TimelinePages of(PlanSet set, StepPages steps, Pages.Print print) {
+    Schedule schedule = set.schedule();
+    Texts texts = print.texts();
+    List<DrawingBox> boxes =
+        drawings(set, print).stream()
+            .map(each -> new DrawingBox(each.name(), each.widthMm(), each.heightMm(), each.scale()))
+            .toList();
+    return new TimelinePages(
+        lead(schedule, texts),
+        path(schedule, texts),
+        boxes,
+        schedule.steps().stream()
+            .filter(row -> row.dry() > row.finish())
+            .map(row -> wait(row, schedule, title(steps, row.number()), texts))
+            .toList());
+  }
+
+  /** The drawings, the first of them below the texts. */
+  static List<Drawing> drawings(PlanSet set, Pages.Print print) {
+    Schedule schedule = set.schedule();
+    Texts texts = print.texts();
+    Paper paper = print.paper();
+    double width = paper.textWidthMm();
+    double above =
+        1
+            + TableHeights.H1_MM
+            + TableHeights.lead(lead(schedule, texts), width)
+            + TEXT.heightMm(path(schedule, texts), width)
+            + BELOW_TEXT_MM;
+    double room = paper.roomMm() - SPARE_MM;
+    IntFunction<String> stage =
+        step -> StepPages.stageTitle(set.build().steps().get(step - 1).stage(), texts);
+    return Timeline.of(
+        schedule, stage, texts.words(), new Timeline.PaperRoom(width, room - above, room));
+  }
+
+  private static String lead(Schedule schedule, Texts texts) {
+    String work = texts.duration(schedule.workMinutes());
+    String day = texts.duration(schedule.day().minutes());
+    String idle = texts.duration(schedule.idleMinutes());
+    return idle.isEmpty()
+        ? texts.say("timeline.lead-busy", work, day, days(schedule.days(), texts))
+        : texts.say("timeline.lead", work, day, days(schedule.days(), texts), idle);
+  }
+
+  private static String path(Schedule schedule, Texts texts) {
+    return texts.say(
+        "timeline.path", ranges(schedule.criticalPath(), texts), days(schedule.leastDays(), texts));
+  }
+
+  static String days(int days, Texts texts) {
+    return days == 1 ? texts.say("time.one-day") : texts.say("time.days", days);
+  }
+
+  private static String title(StepPages steps, int number) {
+    return steps.stages().stream()
+        .flatMap(stage -> stage.steps().stream())
+        .filter(step -> step.number() == number)
+        .map(step -> step.text().title())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Wait wait(Row row, Schedule schedule, String title, Texts texts) {
+    List<Integer> steps = schedule.meanwhile(row);
+    int idle =
+        schedule.rests().stream()
+            .filter(rest -> rest.awaited() == row.number())
+            .mapToInt(Schedule.Rest::minutes)
+            .sum();
+    List<String> said = new ArrayList<>();
+    if (!steps.isEmpty()) {
+      String key = steps.size() == 1 ? "timeline.step" : "timeline.steps";
+      said.add(texts.say(key, ranges(steps, texts)));
+    }
+    if (idle > 0) {
+      String key = steps.isEmpty() ? "timeline.wait" : "timeline.then-wait";
+      said.add(texts.say(key, texts.duration(idle)));
+    } else if (steps.isEmpty()) {
+      boolean isLast = row.dry() == schedule.elapsedMinutes();
+      said.add(texts.say(isLast ? "timeline.done" : "timeline.overnight"));
+    }
+    String all = said.size() == 2 ? texts.say("timeline.both", said.toArray()) : said.getFirst();
+    return new Wait(row.number(), title, texts.duration(row.dry() - row.finish()), all);
+  }
+
+  /** Numbers with those that follow each other as a range. */
+  private static String ranges(List<Integer> numbers, Texts texts) {
+    List<List<Integer>> runs = new ArrayList<>();
+    for (int each : numbers) {
+      if (runs.isEmpty() || runs.getLast().getLast() + 1 != each) {
+        runs.add(new ArrayList<>());
+      }
+      runs.getLast().add(each);
+    }
+    return runs.stream()
+        .map(
+            run ->
+                switch (run.size()) {
+                  case 1 -> run.getFirst().toString();
+                  case 2 -> run.getFirst() + ", " + run.getLast();
+                  default -> texts.say("timeline.range", run.getFirst(), run.getLast());
+                })
+        .collect(Collectors.joining(", "));
+  }
+}
