@@ -942,7 +942,13 @@
     <#elseif has("fit-glue") && crate>
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
-      <@say "Clamp across every glued joint, just hard enough to close it."/>
+      <#list clamps as c>
+        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + fulls(c.on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+      </#list>
+      <#if clampsBare>
+        <@say "Where the faces that would take the jaws lean, clamp between cauls cut to the slope, or pull a strap round the work."/>
+      </#if>
+      <@say (clamps?size == 0)?then("Clamp across every glued joint, just hard enough to close it.", "Tighten " + ((clamps?size == 1 && clamps[0].count == 1)?then("it", "them by turns")) + ", just hard enough to close every joint.")/>
       <#if laps?filter(t -> t.term != "box joint")?size gt 0>
         <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
       </#if>

@@ -188,9 +188,10 @@ public final class Planner {
     Steps maker = new Steps(job);
     List<List<Task>> filled =
         new Filling(maker, scheduler.links(), piece.description().shop()).of(batches);
-    List<Step> steps = maker.of(filled);
+    List<Step> steps = StageRuns.joined(maker.of(filled));
     diagnostics.addAll(new MissingTools(piece).among(steps));
     diagnostics.addAll(new DriverReach(job).findings());
+    diagnostics.addAll(new ClampFaces(piece).findings(steps));
     return Optional.of(new BuildPlan(steps, needs, Precedence.between(filled, scheduler.links())));
   }
 

@@ -1,43 +1,28 @@
 package storyrod.planset;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Predicate;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Clamping;
+import storyrod.build.Clamping.Clamps;
+import storyrod.piece.Piece;
 
-/**
- * Which clamps come off before a step: those of all glue-ups whose parts it is the first to need.
- */
-final class ClampData {
-  private final Map<Integer, List<Integer>> off = new TreeMap<>();
-
-  ClampData(List<Step> steps, Predicate<Step> isClamped) {
-    for (Step step : steps) {
-      if (isClamped.test(step)) {
-        steps.stream()
-            .filter(later -> later.number() > step.number())
-            .filter(later -> touched(later).stream().anyMatch(touched(step)::contains))
-            .findFirst()
-            .ifPresent(
-                later ->
-                    off.computeIfAbsent(later.number(), key -> new ArrayList<>())
-                        .add(step.number()));
-      }
-    }
+/** Where the clamps of a step go, in parts as they are spoken of. */
+record ClampData(Piece piece, PartPhrases phrases) {
+  /** The values of a step that builds on a level. */
+  Map<String, Object> of(Step step, String level) {
+    Clamping.Found found = Clamping.of(piece, step);
+    return Map.of(
+        "clamps", found.clamps().stream().map(each -> data(each, level)).distinct().toList(),
+        "clampsBare", !found.bare().isEmpty());
   }
 
-  /** The numbers of the steps whose clamps a step takes off. */
-  List<Integer> of(Step step) {
-    return off.getOrDefault(step.number(), List.of());
-  }
-
-  private static Set<String> touched(Step step) {
-    Set<String> parts = new LinkedHashSet<>(step.targets());
-    parts.addAll(step.standing());
-    return parts;
+  private Map<String, Object> data(Clamps clamps, String level) {
+    return Map.of(
+        "axis", clamps.axis().name().toLowerCase(Locale.ROOT),
+        "count", clamps.count(),
+        "opening", piece.description().format().formatWithUnit(clamps.opening()),
+        "on", phrases.units(List.of(clamps.low(), clamps.high()), level));
   }
 }

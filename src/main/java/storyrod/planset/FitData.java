@@ -99,6 +99,8 @@ final class FitData {
         new TierData(phrases, levels)
             .of(step, level(step.operations().getFirst().target()), builtIn(step)));
     data.putAll(held(moving));
+    data.putAll(
+        new ClampData(piece, phrases).of(step, level(step.operations().getFirst().target())));
     data.put("closedBelow", new Surround(piece).isClosedBelow(moving.parts()));
     data.put("frontLater", hasFrontLater(moving.parts()));
     data.put("corner", moving.glued().stream().anyMatch(joint -> isCorner(piece, joint)));

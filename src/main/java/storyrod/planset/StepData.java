@@ -24,7 +24,7 @@ final class StepData {
   private final FitData fit;
   private final TrialData trials;
   private final CareData care;
-  private final ClampData clamps;
+  private final ClampsOff clamps;
   private final PreFinishData early;
 
   StepData(Piece piece, Words words, List<Step> steps) {
@@ -35,7 +35,7 @@ final class StepData {
     this.hardware = new HardwareData(piece, phrases);
     this.fit = new FitData(piece, phrases, new Lying(words, steps));
     this.care = new CareData(piece, phrases, steps);
-    this.clamps = new ClampData(steps, fit::isClamped);
+    this.clamps = new ClampsOff(steps, fit::isClamped);
     this.early = new PreFinishData(piece, phrases);
     this.trials = new TrialData(piece, phrases, steps);
   }
