@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.FinishEntry;
+import storyrod.description.GlueEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.KeptBoard;
@@ -218,6 +219,14 @@ final class Operations {
 
   private Operation timed(Operation op) {
     List<String> words = traits.of(op);
-    return op.lasting(Figures.STANDARD.work(words), Figures.STANDARD.waiting(words));
+    return op.lasting(Figures.STANDARD.work(words), waiting(words));
+  }
+
+  /** What the description says of its glue comes before the table. */
+  private int waiting(List<String> words) {
+    int usual = Figures.STANDARD.waiting(words);
+    return words.contains("fit-glue")
+        ? piece.description().glue().flatMap(GlueEntry::clampMinutes).orElse(usual)
+        : usual;
   }
 }

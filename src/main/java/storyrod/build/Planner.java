@@ -51,7 +51,7 @@ public final class Planner {
     this.levels = Levels.of(piece);
     this.late = Late.of(piece);
     this.assembler = new Assembler(reach, piece.joints(), late);
-    this.glueUps = new GlueUps(piece.description().shop().clamps());
+    this.glueUps = new GlueUps(piece.description());
   }
 
   /** The plan; none if the piece cannot be put together or the maker's order breaks a rule. */
