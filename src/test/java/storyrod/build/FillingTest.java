@@ -18,6 +18,7 @@ import storyrod.description.ShopEntry;
 import storyrod.description.SourceText;
 import storyrod.description.Span;
 import storyrod.description.StageEntry;
+import storyrod.geometry.Face;
 import storyrod.measure.Length;
 
 /** Waits are filled where the needs allow it, and nothing else changes. */
@@ -70,6 +71,7 @@ class FillingTest {
           List.of(),
           List.of(),
           Optional.empty(),
+          Face.BOTTOM,
           List.of(),
           List.of(),
           List.of(),
