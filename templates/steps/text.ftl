@@ -769,6 +769,9 @@
 </#macro>
 
 <#macro squaring>
+  <#if diagonal == "" && has("fit-glue") && corner && !mitred && !crate && !laidOn>
+    <@say "Check each corner with the square while the clamps can still be shifted."/>
+  </#if>
   <#if diagonal != "">
     <@say "Measure both diagonals from outer corner to outer corner: each should be " + diagonal + "."/>
     <@say "If they differ, push the longer one in until they agree."/>
@@ -828,7 +831,7 @@
   </#if>
   <#list tiers as t>
     <#if !t.glued>
-      <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue."/>
+      <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue" + t.solid?then(": the wood has to be free to swell and shrink", "") + "."/>
     <#elseif glueTerms?size == 0 && inserts?size == 0>
       <@say "Set " + fulls(t.moving) + triedDry?then(" in place" + inPiece?then(", " + homeFrom(), ""), " back in place") + "."/>
     <#elseif glueTerms?size gt 0 && dovetails?size == glueTerms?size>
@@ -985,7 +988,13 @@
     <#elseif has("fit-glue") && crate>
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
-      <@say "Clamp across every glued joint, just hard enough to close it."/>
+      <#list clamps as c>
+        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + fulls(c.on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+      </#list>
+      <#if clampsBare>
+        <@say "Where the faces that would take the jaws lean, clamp between cauls cut to the slope, or pull a strap round the work."/>
+      </#if>
+      <@say (clamps?size == 0)?then("Clamp across every glued joint, just hard enough to close it.", "Tighten " + ((clamps?size == 1 && clamps[0].count == 1)?then("it", "them by turns")) + ", just hard enough to close every joint.")/>
       <#if laps?filter(t -> t.term != "box joint")?size gt 0>
         <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
       </#if>
@@ -1232,6 +1241,9 @@
 </#list>
 <#if total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
+</#if>
+<#if clampsOff?size gt 0>
+<@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + "."/>
 </#if>
 <#switch verb>
   <#case "choose"><@choosing/><#break>

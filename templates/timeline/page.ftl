@@ -1,4 +1,5 @@
-<#-- The work day by day. Gets: timeline (lead, path, drawings; waits: step, title, time, meanwhile). -->
+<#-- The work day by day. Gets: timeline (lead, path, drawings; waits: step, title, time,
+     meanwhile; waitsBreak, whether their list begins a page). -->
 <#import "/frame/macros.ftl" as frame>
 <#list timeline.drawings as drawing>
 <div class="section"<#if drawing?is_first> id="timeline"</#if>>
@@ -10,7 +11,9 @@
 </#if>
 <div class="picture"><@frame.drawing drawing/></div>
 <#if drawing?is_last && timeline.waits?has_content>
-<h2>${say('timeline.meanwhile')}</h2>
+<#if timeline.waitsBreak></div>
+<div class="section"></#if>
+<h2<#if timeline.waitsBreak> class="top"</#if>>${say('timeline.meanwhile')}</h2>
 <table class="list">
 <thead><tr><th>${say('timeline.while')}</th><th>${say('timeline.for')}</th><th class="last">${say('timeline.do')}</th></tr></thead>
 <tbody>

@@ -91,40 +91,35 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
 
     /** The same step, with what stands laid on a face. */
     Step lying(Face face) {
-      return new Step(
-          number,
-          stage,
-          operations,
-          newParts,
-          standing,
-          enters,
-          face,
-          hardware,
-          tools,
-          cautions,
-          settings,
-          say,
-          minutes,
-          waitMinutes);
+      return with(stage, face, waitMinutes);
+    }
+
+    /** The same step in another stage. */
+    Step in(Stage other) {
+      return with(other, down, waitMinutes);
     }
 
     /** The same step, with nothing to wait for. */
     Step withoutWait() {
+      return with(stage, down, 0);
+    }
+
+    private Step with(Stage newStage, Face newDown, int newWaitMinutes) {
       return new Step(
           number,
-          stage,
+          newStage,
           operations,
           newParts,
           standing,
           enters,
-          down,
+          newDown,
           hardware,
           tools,
           cautions,
           settings,
           say,
           minutes,
-          0);
+          newWaitMinutes);
     }
 
     /** Whether it has a setting whose key begins so. */

@@ -95,12 +95,12 @@ final class GlueUps {
     return needed;
   }
 
-  private static int clampsFor(Box contact, Axis axis) {
+  static int clampsFor(Box contact, Axis axis) {
     double length = across(axis).mapToDouble(each -> contact.size(each).toMm()).max().orElseThrow();
     return length <= ONE_CLAMP_MM ? 1 : Math.max(2, (int) Math.ceil(length / PER_CLAMP_MM));
   }
 
-  private static boolean isBehind(Box one, Box other, Axis axis) {
+  static boolean isBehind(Box one, Box other, Axis axis) {
     return across(axis).allMatch(each -> isOver(one.on(each), other.on(each)));
   }
 

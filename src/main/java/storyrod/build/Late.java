@@ -16,16 +16,23 @@ import storyrod.piece.Piece;
  * @param sliding those of the loose ones that run in a groove to their place, by name
  * @param tops those that only top fasteners hold, by name
  * @param drawers the drawer of each front, by the front's name
+ * @param backs those that are fastened on from outside; they do not wait for the finish, but come
+ *     last of what stands, by name
  */
 public record Late(
-    Set<String> loose, Set<String> sliding, Set<String> tops, Map<String, String> drawers) {
+    Set<String> loose,
+    Set<String> sliding,
+    Set<String> tops,
+    Map<String, String> drawers,
+    Set<String> backs) {
   static Late of(Piece piece) {
     Nesting nesting = Nesting.of(piece);
     return new Late(
         nesting.loose(),
         sliding(piece, nesting),
         tops(piece, nesting),
-        Fronts.byDrawer(piece, nesting));
+        Fronts.byDrawer(piece, nesting),
+        Backs.of(piece));
   }
 
   private static Set<String> sliding(Piece piece, Nesting nesting) {
@@ -72,7 +79,7 @@ public record Late(
 
   /**
    * What leaves first when the piece is taken apart: a lid that slides, then what else lies loose,
-   * then the fronts of all drawers, then the drawers, then a top, then the rest.
+   * then the fronts of all drawers, then the drawers, then a top, then a back, then the rest.
    */
   int rank(Unit unit) {
     if (isSliding(unit)) {
@@ -81,7 +88,7 @@ public record Late(
     if (isLoose(unit)) {
       return drawers.containsValue(unit.name()) ? 3 : 1;
     }
-    return isFront(unit) ? 2 : isTop(unit) ? 4 : 5;
+    return isFront(unit) ? 2 : isTop(unit) ? 4 : isBack(unit) ? 5 : 6;
   }
 
   /** Whether a unit waits for the finish. */
@@ -100,6 +107,11 @@ public record Late(
   /** Whether a unit runs in grooves, as a sliding lid does. */
   public boolean isSliding(Unit unit) {
     return sliding.contains(unit.name());
+  }
+
+  /** Whether a unit is a back that is fastened on from outside. */
+  public boolean isBack(Unit unit) {
+    return backs.contains(unit.name());
   }
 
   public boolean isTop(Unit unit) {

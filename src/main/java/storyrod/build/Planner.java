@@ -9,6 +9,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.rule.BackLast;
+import storyrod.build.rule.FirmBeforeLoading;
 import storyrod.build.rule.Job;
 import storyrod.build.rule.MortiseBeforeTenon;
 import storyrod.build.rule.Rules;
@@ -30,6 +32,10 @@ import storyrod.piece.Piece;
  * </ol>
  */
 public final class Planner {
+  /** Rules that choose between ways in, where these leave a choice. */
+  private static final List<String> CHOICES =
+      List.of(StiffBeforeTurning.KEY, FirmBeforeLoading.KEY, BackLast.KEY);
+
   private final Piece piece;
   private final Diagnostics diagnostics;
   private final Reach reach;
@@ -160,11 +166,11 @@ public final class Planner {
 
   /** Whether an order of fitting turns nothing that is still weak; other rules made it. */
   private static boolean isKept(Need need, Job job) {
-    if (!need.rule().equals(StiffBeforeTurning.KEY)) {
+    if (!CHOICES.contains(need.rule())) {
       return true;
     }
     List<String> fits = job.placings().stream().map(Placing::name).toList();
-    return fits.indexOf(need.before()) < fits.indexOf(need.after());
+    return !fits.contains(need.after()) || fits.indexOf(need.before()) < fits.indexOf(need.after());
   }
 
   private Optional<BuildPlan> finished(Map<String, Assembler.Order> orders, OwnOrder own) {
@@ -182,9 +188,10 @@ public final class Planner {
     Steps maker = new Steps(job);
     List<List<Task>> filled =
         new Filling(maker, scheduler.links(), piece.description().shop()).of(batches);
-    List<Step> steps = maker.of(filled);
+    List<Step> steps = StageRuns.joined(maker.of(filled));
     diagnostics.addAll(new MissingTools(piece).among(steps));
     diagnostics.addAll(new DriverReach(job).findings());
+    diagnostics.addAll(new ClampFaces(piece).findings(steps));
     return Optional.of(new BuildPlan(steps, needs, Precedence.between(filled, scheduler.links())));
   }
 

@@ -35,7 +35,8 @@ record ShopDefaults(Unit unit) {
         shop.findLength("drum-sander-width"),
         shop.findLength("crosscut"),
         shop.findLength("shortest").orElseGet(() -> in(ShopMachines.USUAL.shortest(), 300)),
-        shop.list("without", String.class));
+        shop.list("without", String.class),
+        shop.findLength("clamp-opening"));
   }
 
   private Length in(Length inches, int millimetres) {

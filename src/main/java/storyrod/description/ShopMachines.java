@@ -13,17 +13,24 @@ import storyrod.measure.Length;
  * @param crosscut the widest board that is crosscut in one go
  * @param shortest the shortest board that goes through jointer or planer
  * @param without the tools that the shop does not have, by their names in the plan set
+ * @param clampOpening how far the longest clamps open
  */
 public record ShopMachines(
     Optional<Length> jointerWidth,
     Optional<Length> drumSanderWidth,
     Optional<Length> crosscut,
     Length shortest,
-    List<Located<String>> without) {
+    List<Located<String>> without,
+    Optional<Length> clampOpening) {
   /** No machine's limit is known but that for short boards: 12 in, common practice. */
   public static final ShopMachines USUAL =
       new ShopMachines(
-          Optional.empty(), Optional.empty(), Optional.empty(), Length.inches(12), List.of());
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Length.inches(12),
+          List.of(),
+          Optional.empty());
 
   public ShopMachines {
     without = List.copyOf(without);

@@ -165,6 +165,7 @@ final class SupplySections {
                       "What is bought beyond the rough parts, in per cent.")
                   .standard("20"),
               Key.optional("clamps", new Count(0), "How many clamps there are.").standard("6"),
+              Key.optional("clamp-opening", LENGTH, "How far the longest clamps open."),
               Key.optional("hours-per-day", new Count(1), "How many hours are worked in a day.")
                   .standard("8"),
               Key.optional(

@@ -16,6 +16,7 @@ import storyrod.build.Operation;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
 import storyrod.geometry.Face;
+import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Nesting;
@@ -28,6 +29,9 @@ import storyrod.piece.SplineSlot;
 final class FitData {
   /** How many parts make a framework on which something is laid rather than let in. */
   private static final int FRAMEWORK = 3;
+
+  /** A shorter part stands square by the joint itself. */
+  private static final Length LEAST_SQUARED = Length.mm(100);
 
   private final Piece piece;
   private final PartPhrases phrases;
@@ -95,8 +99,11 @@ final class FitData {
         new TierData(phrases, levels)
             .of(step, level(step.operations().getFirst().target()), builtIn(step)));
     data.putAll(held(moving));
+    data.putAll(
+        new ClampData(piece, phrases).of(step, level(step.operations().getFirst().target())));
     data.put("closedBelow", new Surround(piece).isClosedBelow(moving.parts()));
     data.put("frontLater", hasFrontLater(moving.parts()));
+    data.put("corner", moving.glued().stream().anyMatch(joint -> isCorner(piece, joint)));
     data.put("movingSolid", moving.parts().stream().map(piece::part).noneMatch(Traits::isSheet));
     return data;
   }
@@ -147,6 +154,23 @@ final class FitData {
         "splined", splined(moving.joints()),
         "pullHolds", pullHolds(step),
         "hangers", hangers(moving.parts()));
+  }
+
+  /** Whether clamps stay on a step's joints until the glue has set. */
+  boolean isClamped(Step step) {
+    List<Joint> glued = step.verb() == Verb.FIT ? Moving.of(step).glued() : List.of();
+    return step.waitMinutes() > 0
+        && glued.stream().anyMatch(joint -> joint.driven().isEmpty())
+        && !glued.stream().allMatch(this::isLappedOnEdge);
+  }
+
+  /** Whether a part comes to stand at a right angle that the joint alone does not give. */
+  private static boolean isCorner(Piece piece, Joint joint) {
+    Part first = piece.part(joint.first());
+    return joint.firstFace().axis() != first.thickness()
+        && !first.pose().isTurned()
+        && !piece.part(joint.second()).pose().isTurned()
+        && first.box().size(joint.firstFace().axis()).isLongerThan(LEAST_SQUARED);
   }
 
   /** What is built on: the piece, or a sub-assembly; a front is fixed to its drawer. */

@@ -83,7 +83,7 @@ final class Lists {
                 stage.title(),
                 entry.text().title(),
                 marks(entry),
-                hardware(entry),
+                step.hardware().isEmpty() ? "" : hardware(entry),
                 step.minutes(),
                 step.waitMinutes(),
                 row.start(),

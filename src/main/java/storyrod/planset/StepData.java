@@ -24,6 +24,7 @@ final class StepData {
   private final FitData fit;
   private final TrialData trials;
   private final CareData care;
+  private final ClampsOff clamps;
   private final PreFinishData early;
 
   StepData(Piece piece, Words words, List<Step> steps) {
@@ -34,6 +35,7 @@ final class StepData {
     this.hardware = new HardwareData(piece, phrases);
     this.fit = new FitData(piece, phrases, new Lying(words, steps));
     this.care = new CareData(piece, phrases, steps);
+    this.clamps = new ClampsOff(steps, fit::isClamped);
     this.early = new PreFinishData(piece, phrases);
     this.trials = new TrialData(piece, phrases, steps);
   }
@@ -52,6 +54,7 @@ final class StepData {
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
     data.put("careful", care.of(step));
+    data.put("clampsOff", clamps.of(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.put("alike", fit.areEqual(fit.builtIn(step)));
     data.putAll(given(step));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
+import storyrod.build.Traits;
 import storyrod.piece.Joint;
 import storyrod.piece.Nesting;
 
@@ -33,7 +34,8 @@ record TierData(PartPhrases phrases, Map<String, String> levels) {
     for (List<Operation> tier : step.tiers()) {
       List<String> parts = tier.stream().flatMap(each -> each.parts().stream()).toList();
       boolean glued = tier.stream().anyMatch(TierData::isGlued);
-      tiers.add(Map.of("moving", phrases.units(parts, level), "glued", glued));
+      boolean moves = parts.stream().map(phrases.piece()::part).noneMatch(Traits::isSheet);
+      tiers.add(Map.of("moving", phrases.units(parts, level), "glued", glued, "solid", moves));
     }
     return tiers;
   }

@@ -11,8 +11,11 @@ import storyrod.drawing.Timeline;
 
 /**
  * The work day by day: what it comes to, its drawings, and what can be done while something dries.
+ *
+ * @param waitsBreak whether that list begins a page, since it finds no room below the last drawing
  */
-public record TimelinePages(String lead, String path, List<DrawingBox> drawings, List<Wait> waits) {
+public record TimelinePages(
+    String lead, String path, List<DrawingBox> drawings, List<Wait> waits, boolean waitsBreak) {
   /** What the page's last line takes below a drawing. */
   private static final double SPARE_MM = 2;
 
@@ -39,14 +42,19 @@ public record TimelinePages(String lead, String path, List<DrawingBox> drawings,
         drawings(set, print).stream()
             .map(each -> new DrawingBox(each.name(), each.widthMm(), each.heightMm(), each.scale()))
             .toList();
+    List<Wait> waits =
+        schedule.steps().stream()
+            .filter(row -> row.dry() > row.finish())
+            .map(row -> wait(row, schedule, title(steps, row.number()), texts))
+            .toList();
+    double filled = boxes.getLast().heightMm() + (boxes.size() == 1 ? aboveMm(set, print) : 1);
+    double list = TableHeights.H2_MM + (waits.size() + 1) * TableHeights.LINE_MM;
     return new TimelinePages(
         lead(schedule, texts),
         path(schedule, texts),
         boxes,
-        schedule.steps().stream()
-            .filter(row -> row.dry() > row.finish())
-            .map(row -> wait(row, schedule, title(steps, row.number()), texts))
-            .toList());
+        waits,
+        filled + list > print.paper().roomMm());
   }
 
   /** The drawings, the first of them below the texts. */
@@ -55,17 +63,22 @@ public record TimelinePages(String lead, String path, List<DrawingBox> drawings,
     Texts texts = print.texts();
     Paper paper = print.paper();
     double width = paper.textWidthMm();
-    double above =
-        1
-            + TableHeights.H1_MM
-            + TableHeights.lead(lead(schedule, texts), width)
-            + TEXT.heightMm(path(schedule, texts), width)
-            + BELOW_TEXT_MM;
+    double above = aboveMm(set, print);
     double room = paper.roomMm() - SPARE_MM;
     IntFunction<String> stage =
         step -> StepPages.stageTitle(set.build().steps().get(step - 1).stage(), texts);
     return Timeline.of(
         schedule, stage, texts.words(), new Timeline.PaperRoom(width, room - above, room));
+  }
+
+  /** What stands above the first drawing. */
+  private static double aboveMm(PlanSet set, Pages.Print print) {
+    double width = print.paper().textWidthMm();
+    return 1
+        + TableHeights.H1_MM
+        + TableHeights.lead(lead(set.schedule(), print.texts()), width)
+        + TEXT.heightMm(path(set.schedule(), print.texts()), width)
+        + BELOW_TEXT_MM;
   }
 
   private static String lead(Schedule schedule, Texts texts) {

@@ -188,7 +188,7 @@ class PlannerTest {
         new TestPiece()
             .item("screw", "Screw", ItemKind.WOOD_SCREW)
             .part("rail", "Rail", "A", "ash", 18, 582, 282, 300, 0, 80)
-            .part("case.left", "Left", "B", "ply", 0, 18, 0, 300, 0, 800)
+            .part("case.left", "Left", "B", "ply", 0, 18, 0, 318, 0, 800)
             .part("case.back", "Back", "C", "ply", 18, 600, 300, 318, 0, 800)
             .fasten("butt", "case.back", LEFT, "case.left", true, "", 0)
             .fasten("screws", "rail", BACK, "case.back", false, "screw", 4)

@@ -31,6 +31,8 @@ public final class Rules {
           new PanelBeforeFrameCloses(),
           new WayIn(),
           new StiffBeforeTurning(),
+          new FirmBeforeLoading(),
+          new BackLast(),
           new TrimAfterAssembly(),
           new TrimBeforeFitting(),
           new TrialOnStandingParts(),

@@ -11,6 +11,8 @@ import java.util.SplittableRandom;
  */
 final class Dive {
   private static final double NEARLY_ONE = 1 - 1e-3;
+  private static final int MOST_TO_REFILL = 30;
+  private static final long STEPS_A_REFILL = 5_000;
 
   private final Bars bars;
   private final Generation generation;
@@ -54,19 +56,35 @@ final class Dive {
         incumbent.offer(fixed);
         return;
       }
-      finish();
+      finish(meter);
     }
   }
 
-  private void finish() {
-    greedy
-        .best(wanted, left)
-        .ifPresent(
-            rest -> {
-              List<Pattern> all = new ArrayList<>(fixed);
-              all.addAll(rest);
-              incumbent.offer(all);
-            });
+  private void finish(Meter meter) {
+    greedy.best(wanted, left).ifPresent(rest -> offer(rest, meter));
+  }
+
+  private void offer(List<Pattern> rest, Meter meter) {
+    offer(rest);
+    long count = incumbent.bound() / bars.highestPrice() - fixed.size();
+    if (noise > 0
+        && Refill.suits(bars)
+        && !incumbent.isSettled()
+        && count < rest.size()
+        && count > 0
+        && count <= MOST_TO_REFILL) {
+      Meter share = meter.share(STEPS_A_REFILL);
+      List<Pattern> refilled = new Refill(bars, rest, Math.toIntExact(count), chance, share).run();
+      if (!refilled.isEmpty()) {
+        offer(refilled);
+      }
+    }
+  }
+
+  private void offer(List<Pattern> rest) {
+    List<Pattern> all = new ArrayList<>(fixed);
+    all.addAll(rest);
+    incumbent.offer(all);
   }
 
   private void fix() {

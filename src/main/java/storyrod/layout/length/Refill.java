@@ -9,12 +9,19 @@ import java.util.SplittableRandom;
  * Looks for a layout on a given number of equal pieces: all but two are filled, and emptied and
  * filled again one by one from their own parts and the parts left over, until what is left over
  * goes on the last two. The partial layouts are those of the consistent neighbourhood search of
- * Buljubašić and Vasquez (2016); what is kept is decided as in annealing (Kirkpatrick 1983).
+ * Buljubašić and Vasquez (2016); a refill may be a little shorter than before, ever less so, as in
+ * threshold accepting (Dueck and Scheuer 1990).
  */
 final class Refill {
   private static final int LAST = 2;
-  private static final int MOST_NODES = 200;
+  private static final int MOST_NODES = 300;
   private static final int MOST_LEFT = 24;
+  private static final int SOME = 8;
+
+  /** The share of its length that a piece may lose when it is refilled, at the hottest. */
+  private static final double HEAT = 0.01;
+
+  private static final int ROUNDS_TO_COLD = 20_000;
 
   private final long[] sizes;
   private final long capacity;
@@ -34,8 +41,13 @@ final class Refill {
     this.capacity = bars.widest();
     this.chance = chance;
     this.meter = meter;
-    pieces = new int[Math.max(0, count - LAST)][];
+    pieces = new int[Math.max(0, count - LAST)][0];
     take(bars, start);
+  }
+
+  /** Whether all stock is alike, in one span, so that only how many pieces there are matters. */
+  static boolean suits(Bars bars) {
+    return bars.bars().size() == 1 && bars.hasOneSpanEach();
   }
 
   private void take(Bars bars, List<Pattern> start) {
@@ -55,14 +67,13 @@ final class Refill {
   }
 
   /** The filled pieces, or none if the meter has ended first. */
-  List<Pattern> run(long rounds) {
-    double heat = 0.0;
-    for (long round = 0; round < rounds && !meter.isEnded(); round++) {
+  List<Pattern> run() {
+    for (long round = 0; pieces.length > 0 && !meter.isEnded(); round++) {
       if (overLength <= LAST * capacity && over.length <= MOST_LEFT && split()) {
         return found();
       }
-      heat = capacity * 0.004 * (1 - round % 20_000 / 20_000.0);
-      refill(chance.nextInt(pieces.length), heat);
+      double heat = capacity * HEAT * (1 - round % ROUNDS_TO_COLD / (double) ROUNDS_TO_COLD);
+      refill(chance.nextBoolean() ? any() : emptiest(), heat);
     }
     return List.of();
   }
@@ -70,21 +81,37 @@ final class Refill {
   private List<Pattern> found() {
     List<Pattern> all = new ArrayList<>();
     for (int[] piece : pieces) {
-      if (piece.length > 0) {
-        all.add(Pattern.single(0, piece));
-      }
+      all.add(Pattern.single(0, piece));
     }
     all.add(Pattern.single(0, picked(true)));
     all.add(Pattern.single(0, picked(false)));
-    return all;
+    return all.stream().filter(pattern -> !pattern.isEmpty()).toList();
+  }
+
+  private int any() {
+    return chance.nextInt(pieces.length);
+  }
+
+  /** The emptiest of some pieces. */
+  private int emptiest() {
+    int emptiest = any();
+    for (int i = 1; i < SOME; i++) {
+      int other = any();
+      emptiest = length(pieces[other]) < length(pieces[emptiest]) ? other : emptiest;
+    }
+    return emptiest;
   }
 
   private void refill(int at, double heat) {
     int[] old = pieces[at];
     long before = length(old);
-    long worse = (long) (-heat * Math.log(1 - chance.nextDouble()));
     load(old, over);
-    if (!search(Math.max(1, before - worse), capacity, old)) {
+    boolean found = before < capacity && search(before + 1, capacity, old);
+    if (!found) {
+      long worse = (long) (heat * chance.nextDouble() * chance.nextDouble());
+      found = search(Math.max(1, before - worse), capacity, old);
+    }
+    if (!found) {
       return;
     }
     int[] in = picked(true);
@@ -128,7 +155,7 @@ final class Refill {
   private boolean search(long least, long most, int[] but) {
     nodes = 0;
     boolean found = find(0, least, most, but);
-    meter.spend(4L * nodes + 20);
+    meter.spend(12L * nodes + 300);
     return found;
   }
 

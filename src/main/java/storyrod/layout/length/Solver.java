@@ -1,5 +1,6 @@
 package storyrod.layout.length;
 
+import java.util.List;
 import java.util.SplittableRandom;
 
 /** Looks for the cheapest layout and its proof: quick methods first, each only while it pays. */
@@ -8,6 +9,8 @@ final class Solver {
   static final long NO_GOAL = -1;
 
   private static final int MOST_ROWS = 600;
+  private static final long FIRST_TURN = 900_000;
+  private static final long STEPS_A_REFILL = 100_000;
 
   private final Bars bars;
   private final Meter meter;
@@ -38,20 +41,40 @@ final class Solver {
     generation.endExchanges();
     incumbent.raiseBound(generation.bound(meter));
     Simplex.Basis basis = generation.basis();
-    dive(generation, chance, 0);
-    if (!incumbent.isSettled()) {
+    dive(generation, chance, 0, meter);
+    refill(chance);
+    for (long steps = FIRST_TURN; !incumbent.isSettled() && !meter.isEnded(); steps *= 2) {
       generation.restart(basis);
       generation.run(meter);
       basis = generation.basis();
-      ExactSearch.run(bars, generation, incumbent, meter);
-    }
-    while (!incumbent.isSettled() && !meter.isEnded()) {
-      generation.restart(basis);
-      dive(generation, chance, 0.5);
+      ExactSearch.run(bars, generation, incumbent, meter.share(steps));
+      Meter dives = meter.share(steps);
+      while (!incumbent.isSettled() && !dives.isEnded()) {
+        generation.restart(basis);
+        dive(generation, chance, 0.5, dives);
+      }
+      refill(chance);
     }
   }
 
-  private void dive(Generation generation, SplittableRandom chance, double noise) {
-    new Dive(bars, generation, greedy, incumbent, chance, noise).run(meter);
+  /** Tries a layout on as few pieces as the bound says, where all stock is alike. */
+  private void refill(SplittableRandom chance) {
+    Bars.Bar bar = bars.bars().getFirst();
+    long count = incumbent.bound() / Math.max(1, bar.price());
+    if (Refill.suits(bars)
+        && !incumbent.isSettled()
+        && incumbent.isThere()
+        && count <= bar.available()) {
+      Meter some = meter.share(STEPS_A_REFILL);
+      List<Pattern> found =
+          new Refill(bars, incumbent.patterns(), Math.toIntExact(count), chance, some).run();
+      if (!found.isEmpty()) {
+        incumbent.offer(found);
+      }
+    }
+  }
+
+  private void dive(Generation generation, SplittableRandom chance, double noise, Meter share) {
+    new Dive(bars, generation, greedy, incumbent, chance, noise).run(share);
   }
 }

@@ -1,0 +1,70 @@
+package storyrod.build;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.measure.Length;
+import storyrod.piece.Joint;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * Finds backs that are fastened on from outside: thin upright parts without glue, with screws or
+ * brads through their outer face into three parts or more, that close the whole space between them.
+ * One that lies in grooves is none of them.
+ */
+final class Backs {
+  /** A back of this thickness and less is no wall that carries (our own limit). */
+  private static final Length THIN = Length.mm(13);
+
+  private static final int FEWEST = 3;
+
+  /** How much of each of its extents lies between its outermost fastenings. */
+  private static final double WHOLE = 0.9;
+
+  private Backs() {}
+
+  static Set<String> of(Piece piece) {
+    Set<String> backs = new TreeSet<>();
+    piece.parts().stream()
+        .filter(part -> part.thickness() != Axis.Z && !part.pose().isTurned())
+        .filter(part -> !part.finishedThickness().isLongerThan(THIN))
+        .filter(part -> isFastenedOn(part, joints(piece, part)))
+        .map(Part::name)
+        .forEach(backs::add);
+    return backs;
+  }
+
+  private static List<Joint> joints(Piece piece, Part part) {
+    return piece.joints().stream()
+        .filter(joint -> joint.first().equals(part.name()) || joint.second().equals(part.name()))
+        .toList();
+  }
+
+  private static boolean isFastenedOn(Part part, List<Joint> joints) {
+    List<Joint> driven = joints.stream().filter(joint -> isDrivenFrom(part, joint)).toList();
+    return joints.stream().noneMatch(Joint::glued)
+        && joints.stream().allMatch(joint -> joint.entry().axis() == part.thickness())
+        && driven.stream().map(joint -> other(joint, part)).distinct().count() >= FEWEST
+        && isClosed(part, driven.stream().map(Joint::contact).reduce(Box::around).orElseThrow());
+  }
+
+  private static boolean isDrivenFrom(Part part, Joint joint) {
+    return joint
+        .driven()
+        .filter(driven -> driven.part().equals(part.name()))
+        .filter(driven -> driven.face().axis() == part.thickness())
+        .isPresent();
+  }
+
+  private static String other(Joint joint, Part part) {
+    return joint.first().equals(part.name()) ? joint.second() : joint.first();
+  }
+
+  private static boolean isClosed(Part part, Box held) {
+    return List.of(part.length(), part.width()).stream()
+        .allMatch(axis -> held.size(axis).toMm() >= WHOLE * part.bounds().size(axis).toMm());
+  }
+}

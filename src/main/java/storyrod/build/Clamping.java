@@ -1,0 +1,290 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Comb;
+import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
+import storyrod.piece.Joint;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
+
+/**
+ * Where clamps go in a step that glues parts: for each joint, a line through it along which it
+ * closes, from the outermost face on one side to that on the other, through wood without a gap. A
+ * face will do where it is square to the line and as large as a pad, and has room for the jaw.
+ *
+ * <p>Joints whose faces meet at an angle, lap, or lock into each other are pressed in other ways
+ * and left out, and so are those that fasteners hold while the glue sets. Nothing is said of the
+ * bar, which lies on whichever side has room.
+ */
+public final class Clamping {
+  /** Half of the least face that a pad bears on well (common practice), in mm. */
+  private static final double HALF_PAD_MM = 4;
+
+  /** What the jaw of a bar clamp takes behind a face (common practice, from memory), in mm. */
+  private static final double JAW_MM = 40;
+
+  /** Half of the column of wood that carries the pressure, in mm. */
+  private static final double HALF_LINE_MM = 1;
+
+  /** A tongue or a tenon ends short of the bottom of its slot: its shoulders carry the pressure. */
+  private static final Length CLOSED = Length.mm(5);
+
+  private static final double[] SHARES = {0.5, 0.25, 0.75, 0.1, 0.9};
+
+  private final List<Part> parts;
+
+  private Clamping(List<Part> parts) {
+    this.parts = parts;
+  }
+
+  /**
+   * Equal clamps on the same two parts.
+   *
+   * @param low the full name of the part under the jaw on the axis's lower side
+   * @param high that under the other jaw
+   * @param opening between the two faces
+   */
+  public record Clamps(Axis axis, String low, String high, int count, Length opening) {}
+
+  /**
+   * What a step needs.
+   *
+   * @param bare the joints on which no two faces take a clamp
+   */
+  public record Found(List<Clamps> clamps, List<Joint> bare) {}
+
+  /** The clamps of a step; none where it glues nothing that clamps press along a line. */
+  public static Found of(Piece piece, Step step) {
+    List<Part> parts =
+        Stream.concat(step.newParts().stream(), step.standing().stream())
+            .distinct()
+            .map(piece::part)
+            .toList();
+    Clamping clamping = new Clamping(parts);
+    List<Joint> glued =
+        step.operations().stream()
+            .filter(operation -> operation.verb() == Verb.FIT)
+            .flatMap(operation -> operation.joints().stream())
+            .filter(joint -> isPressed(piece, joint))
+            .toList();
+    return clamping.found(glued);
+  }
+
+  /** Whether only clamps across its faces hold a joint while the glue sets. */
+  static boolean isPressed(Piece piece, Joint joint) {
+    return joint.glued()
+        && joint.driven().isEmpty()
+        && Stream.of(joint.first(), joint.second())
+            .flatMap(part -> piece.part(part).cuts().stream())
+            .filter(cut -> cut.at().equals(joint.at()))
+            .noneMatch(Clamping::isPressedElse);
+  }
+
+  private static boolean isPressedElse(Cut cut) {
+    return cut instanceof Slanted.Slope
+        || cut instanceof Dovetails
+        || cut instanceof Comb
+        || List.of("half-lap", "cross-lap", "bridle cheek", "box joint").contains(cut.term());
+  }
+
+  /** A line of pressure, from face to face. */
+  private record Line(Joint joint, String low, String high, Length opening) {
+    Axis axis() {
+      return joint.entry().axis();
+    }
+
+    boolean isLike(Clamps clamps) {
+      return clamps.axis() == axis()
+          && clamps.low().equals(low)
+          && clamps.high().equals(high)
+          && clamps.opening().equals(opening);
+    }
+  }
+
+  private Found found(List<Joint> joints) {
+    List<Joint> bare = new ArrayList<>();
+    List<Line> lines = new ArrayList<>();
+    for (Joint joint : joints) {
+      Optional<Line> line = line(joint);
+      line.filter(each -> lines.stream().noneMatch(other -> isBehind(other, each)))
+          .ifPresent(lines::add);
+      if (line.isEmpty()) {
+        bare.add(joint);
+      }
+    }
+    List<Clamps> clamps = new ArrayList<>();
+    lines.forEach(line -> add(line, clamps));
+    return new Found(List.copyOf(clamps), List.copyOf(bare));
+  }
+
+  private static boolean isBehind(Line line, Line next) {
+    return line.axis() == next.axis()
+        && line.low().equals(next.low())
+        && line.high().equals(next.high())
+        && GlueUps.isBehind(line.joint().contact(), next.joint().contact(), line.axis());
+  }
+
+  private static void add(Line line, List<Clamps> clamps) {
+    int count = GlueUps.clampsFor(line.joint().contact(), line.axis());
+    for (int i = 0; i < clamps.size(); i++) {
+      Clamps there = clamps.get(i);
+      if (line.isLike(there)) {
+        clamps.set(
+            i,
+            new Clamps(
+                there.axis(), there.low(), there.high(), there.count() + count, there.opening()));
+        return;
+      }
+    }
+    clamps.add(new Clamps(line.axis(), line.low(), line.high(), count, line.opening()));
+  }
+
+  private Optional<Line> line(Joint joint) {
+    Axis axis = joint.entry().axis();
+    return spots(joint.contact(), axis).stream()
+        .flatMap(spot -> line(joint, spot).stream())
+        .findFirst();
+  }
+
+  /** Points of the contact, from its middle to its ends and edges. */
+  private static List<Point> spots(Box contact, Axis axis) {
+    List<Axis> across = Stream.of(Axis.values()).filter(each -> each != axis).toList();
+    boolean isFirstLong = contact.size(across.get(0)).isLongerThan(contact.size(across.get(1)));
+    Axis along = across.get(isFirstLong ? 0 : 1);
+    Axis over = across.get(isFirstLong ? 1 : 0);
+    Point corner = new Point(contact.x().from(), contact.y().from(), contact.z().from());
+    List<Point> spots = new ArrayList<>();
+    for (double aside : SHARES) {
+      for (double share : SHARES) {
+        spots.add(
+            corner
+                .with(along, middle(contact.on(along), share))
+                .with(over, middle(contact.on(over), aside)));
+      }
+    }
+    return spots;
+  }
+
+  private static Length middle(Range range, double share) {
+    return Length.nearest(range.from().toMm() + share * range.length().toMm());
+  }
+
+  private Optional<Line> line(Joint joint, Point spot) {
+    Axis axis = joint.entry().axis();
+    Optional<End> low = end(spot, Face.of(axis, -1));
+    Optional<End> high = end(spot, Face.of(axis, 1));
+    return low.flatMap(
+        one ->
+            high.map(
+                other -> new Line(joint, one.part(), other.part(), other.at().minus(one.at()))));
+  }
+
+  /** Where the wood on a line ends, at a face that takes a pad. */
+  private record End(String part, Length at) {}
+
+  private Optional<End> end(Point spot, Face way) {
+    Box column = around(spot, HALF_LINE_MM);
+    Length at = spot.on(way.axis());
+    Optional<Part> last = Optional.empty();
+    for (Optional<Part> next = next(column, at, way); next.isPresent(); ) {
+      last = next;
+      at = farthest(next.get(), column, at, way);
+      next = next(column, at, way);
+    }
+    Length face = at;
+    return last.filter(part -> bears(part, spot.with(way.axis(), face), way))
+        .map(part -> new End(part.name(), face));
+  }
+
+  /** A part whose wood goes on in a column from a place. */
+  private Optional<Part> next(Box column, Length at, Face way) {
+    return parts.stream()
+        .filter(part -> farthest(part, column, at, way).minus(at).times(way.sign()).isPositive())
+        .findFirst();
+  }
+
+  private static Length farthest(Part part, Box column, Length at, Face way) {
+    return Reach.woodOf(part).stream()
+        .filter(box -> isIn(box, column, way.axis()))
+        .filter(box -> !box.at(way.opposite()).minus(at).times(way.sign()).isLongerThan(CLOSED))
+        .map(box -> box.at(way))
+        .filter(end -> end.minus(at).times(way.sign()).isPositive())
+        .findFirst()
+        .orElse(at);
+  }
+
+  private static boolean isIn(Box box, Box column, Axis axis) {
+    return Stream.of(Axis.values())
+        .filter(each -> each != axis)
+        .allMatch(each -> box.on(each).overlaps(column.on(each)));
+  }
+
+  /** Whether a part's face is square to the line, large enough for a pad, and free for a jaw. */
+  private boolean bears(Part part, Point spot, Face way) {
+    Box pad = around(spot, HALF_PAD_MM);
+    Box jaw = pad.with(way.axis(), outside(spot.on(way.axis()), way));
+    List<Box> reaching =
+        Reach.woodOf(part).stream().filter(box -> box.at(way).equals(spot.on(way.axis()))).toList();
+    return !part.pose().isTurned()
+        && corners(pad, way.axis()).allMatch(at -> isOver(reaching, at, way.axis()))
+        && part.cuts(Slanted.Slope.class).stream().noneMatch(slope -> isSloped(slope, spot, way))
+        && parts.stream().flatMap(other -> Reach.woodOf(other).stream()).noneMatch(jaw::overlaps);
+  }
+
+  private static Range outside(Length at, Face way) {
+    return new Range(at, at).extended(way.sign(), Length.nearest(JAW_MM));
+  }
+
+  private static Stream<Point> corners(Box pad, Axis axis) {
+    List<Axis> across = Stream.of(Axis.values()).filter(each -> each != axis).toList();
+    Point corner = new Point(pad.x().from(), pad.y().from(), pad.z().from());
+    return Stream.of(-1, 1)
+        .flatMap(
+            one ->
+                Stream.of(-1, 1)
+                    .map(
+                        other ->
+                            corner
+                                .with(across.get(0), pad.on(across.get(0)).end(one))
+                                .with(across.get(1), pad.on(across.get(1)).end(other))));
+  }
+
+  private static boolean isOver(List<Box> wood, Point at, Axis axis) {
+    return wood.stream()
+        .anyMatch(
+            box ->
+                Stream.of(Axis.values())
+                    .filter(each -> each != axis)
+                    .allMatch(each -> box.on(each).contains(at.on(each))));
+  }
+
+  /** Whether a place on a face lies where a slanted cut takes that face away. */
+  private static boolean isSloped(Slanted.Slope slope, Point spot, Face way) {
+    if (slope.from() != way && slope.towards() != way) {
+      return false;
+    }
+    Face across = slope.from() == way ? slope.towards() : slope.from();
+    Point edge = slope.from() == way ? slope.first() : slope.second();
+    return spot.on(across.axis()).minus(edge.on(across.axis())).times(across.sign()).isPositive();
+  }
+
+  private static Box around(Point at, double halfMm) {
+    return new Box(around(at.x(), halfMm), around(at.y(), halfMm), around(at.z(), halfMm));
+  }
+
+  private static Range around(Length at, double halfMm) {
+    return new Range(Length.nearest(at.toMm() - halfMm), Length.nearest(at.toMm() + halfMm));
+  }
+}
