@@ -199,7 +199,7 @@ final class Operations {
       case SLIDE, UNDER_SLIDE, PULL, KNOB, CATCH, ANTI_TIP_STRAP -> count;
       case CONCEALED_HINGE, BUTT_HINGE -> Math.ceilDiv(count, 2);
       case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> 1;
-      case DOWEL, BISCUIT, LOOSE_TENON, PLUG, BUTTON -> 1;
+      case DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER, BUTTON -> 1;
       case SHELF_PIN, FOOT, LEVELLING_FOOT, OTHER -> 1;
     };
   }
