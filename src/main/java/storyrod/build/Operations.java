@@ -33,8 +33,8 @@ final class Operations {
     this.across = new AcrossJoints(piece);
   }
 
-  static List<Operation> of(Piece piece, List<Placing> placings) {
-    return new Operations(piece).list(placings, new Insides(piece));
+  static List<Operation> of(Piece piece, List<Placing> placings, Insides insides) {
+    return new Operations(piece).list(placings, insides);
   }
 
   private List<Operation> list(List<Placing> placings, Insides insides) {
