@@ -989,7 +989,12 @@
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
       <#list clamps as c>
-        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + fulls(c.on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+        <#local set = "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
+        <#if c.jaws?size == 1>
+          <@say set + ", the jaws on " + fulls(c.jaws[0].on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+        <#else>
+          <@say set + "; they open " + c.opening + ", and more with pads. The jaws go on " + c.jaws?map(j -> fulls(j.on) + " for " + number(j.count))?join(", on ") + "."/>
+        </#if>
       </#list>
       <#if clampsBare>
         <@say "Where the faces that would take the jaws lean, clamp between cauls cut to the slope, or pull a strap round the work."/>
