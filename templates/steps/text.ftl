@@ -683,10 +683,13 @@
 </#macro>
 
 <#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
-<#function homeFrom><#return inPiece?then(words["from." + from], "")></#function>
-<#-- Above and below mean nothing once the piece lies on its back: then the part tells the way. -->
+<#-- Above and below mean nothing once the piece lies on its back: then its ends and parts tell the way. -->
+<#function homeFrom><#return inPiece?then(words[lying?then("lying-from.", "from.") + from], "")></#function>
+<#-- On a bench nothing can be driven from below. -->
+<#function facingUp item><#return (!inPiece && !lying && item.drivenFrom?join("") == "bottom")?then("With the underside up, drive", "Drive")></#function>
 <#function drivenHow item>
   <#if lying && item.through?size gt 0><#return " through " + plains(item.through)></#if>
+  <#if facingUp(item) != "Drive"><#return ""></#if>
   <#return (item.drivenFrom?size == 1)?then(" " + words["drive." + item.drivenFrom?first], "")>
 </#function>
 
@@ -704,14 +707,14 @@
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
-      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
+      <@say facingUp(each) + " in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
     <#elseif each.kind == "washer">
     <#elseif each.kind == "plug">
       <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
     <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
       <#if !has("fit-glue")><@say "Set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in dry, half in each part."/></#if>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
-      <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
+      <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
   <#if has("fit-slotted")>
@@ -758,13 +761,16 @@
   </#if>
 </#macro>
 
+<#-- Jaws that close on what lies undermost need room there. -->
 <#macro turning>
+  <#local jawsUnder = has("fit-glue") && clamps?map(c -> c.axis)?seq_contains("y")>
+  <#local bed = jawsUnder?then("on two battens, so that the jaws reach under it", "on a blanket")>
   <#if lying && liesAlready>
-    <@say "It still lies on its " + lies + "."/>
+    <@say "It still lies on its " + lies + jawsUnder?then(": see that the battens under it leave room for the jaws", "") + "."/>
   <#elseif lying && turnedOver>
-    <@say "Turn what is together over, on to its " + lies + ", on a blanket."/>
+    <@say "Turn what is together over, on to its " + lies + ", " + bed + "."/>
   <#elseif lying>
-    <@say "Lay what is together on its " + lies + ", on a blanket."/>
+    <@say "Lay what is together on its " + lies + ", " + bed + "."/>
   </#if>
 </#macro>
 
@@ -863,7 +869,7 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the glue is hard, and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue is hard, and go slowly where the grain turns."/>
 </#macro>
 
 <#macro dryFitting>
