@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Clamping;
@@ -18,39 +19,53 @@ record ClampData(Piece piece, PartPhrases phrases) {
   /** The values of a step that builds on a level. */
   Map<String, Object> of(Step step, String level) {
     Clamping.Found found = Clamping.of(piece, step);
+    Map<Setting, List<Spread>> settings =
+        alike(found.clamps()).stream()
+            .collect(
+                Collectors.groupingBy(Spread::setting, LinkedHashMap::new, Collectors.toList()));
     return Map.of(
-        "clamps", alike(found.clamps()).stream().map(each -> data(each, level)).toList(),
-        "clampsBare", !found.bare().isEmpty());
+        "clamps",
+        settings.entrySet().stream()
+            .map(each -> data(each.getKey(), each.getValue(), level))
+            .toList(),
+        "clampsBare",
+        !found.bare().isEmpty());
   }
 
-  /** Clamps that close equal joints of equal parts alike, told together. */
-  private record Alike(Axis axis, Length opening, List<String> marks) {}
+  /** Which way clamps lie and how far they open: those alike in both are told in one. */
+  private record Setting(Axis axis, Length opening) {}
 
-  private record Spread(Axis axis, Length opening, int count, List<String> on) {
+  /** Clamps that close equal joints of equal parts alike. */
+  private record Alike(Setting setting, List<String> marks) {}
+
+  private record Spread(Setting setting, int count, List<String> on) {
     static Spread sum(Spread one, Spread other) {
       List<String> on = Stream.of(one.on(), other.on()).flatMap(List::stream).distinct().toList();
-      return new Spread(one.axis(), one.opening(), one.count() + other.count(), on);
+      return new Spread(one.setting(), one.count() + other.count(), on);
     }
   }
 
   private Collection<Spread> alike(List<Clamps> all) {
     Map<Alike, Spread> sets = new LinkedHashMap<>();
     for (Clamps each : all) {
+      Setting setting = new Setting(each.axis(), each.opening());
       List<String> on = List.of(each.low(), each.high());
       List<String> marks = on.stream().map(part -> piece.part(part).mark()).sorted().toList();
       sets.merge(
-          new Alike(each.axis(), each.opening(), marks),
-          new Spread(each.axis(), each.opening(), each.count(), on),
-          Spread::sum);
+          new Alike(setting, marks), new Spread(setting, each.count(), on), Spread::sum);
     }
     return sets.values();
   }
 
-  private Map<String, Object> data(Spread clamps, String level) {
+  private Map<String, Object> data(Setting setting, List<Spread> spread, String level) {
     return Map.of(
-        "axis", clamps.axis().name().toLowerCase(Locale.ROOT),
-        "count", clamps.count(),
-        "opening", piece.description().format().formatWithUnit(clamps.opening()),
-        "on", phrases.units(clamps.on(), level));
+        "axis", setting.axis().name().toLowerCase(Locale.ROOT),
+        "opening", piece.description().format().formatWithUnit(setting.opening()),
+        "count", spread.stream().mapToInt(Spread::count).sum(),
+        "jaws", spread.stream().map(each -> jaws(each, level)).toList());
+  }
+
+  private Map<String, Object> jaws(Spread spread, String level) {
+    return Map.of("count", spread.count(), "on", phrases.units(spread.on(), level));
   }
 }
