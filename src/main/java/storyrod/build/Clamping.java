@@ -86,8 +86,7 @@ public final class Clamping {
 
   /** Whether only clamps across its faces hold a joint while the glue sets. */
   static boolean isPressed(Piece piece, Joint joint) {
-    return joint.glued()
-        && joint.driven().isEmpty()
+    return piece.isClamped(joint)
         && Stream.of(joint.first(), joint.second())
             .flatMap(part -> piece.part(part).cuts().stream())
             .filter(cut -> cut.at().equals(joint.at()))

@@ -166,7 +166,7 @@ public final class Traits {
     if (fronts.contains(operation.target())) {
       traits.add("fit-front");
     }
-    if (operation.joints().stream().anyMatch(Traits::needsClamps)) {
+    if (operation.joints().stream().anyMatch(piece::isClamped)) {
       traits.add("fit-glue");
     } else if (operation.joints().stream().anyMatch(Joint::glued)) {
       traits.add("fit-glue-held");
@@ -194,10 +194,6 @@ public final class Traits {
     return joint.glued()
         && piece.part(joint.first()).cuts().stream()
             .anyMatch(cut -> cut instanceof Slanted.Slope && cut.at().equals(joint.at()));
-  }
-
-  private static boolean needsClamps(Joint joint) {
-    return joint.glued() && joint.driven().isEmpty();
   }
 
   /** Whether its fasteners go through slots, in which they let a part move. */

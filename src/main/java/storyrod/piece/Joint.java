@@ -42,6 +42,12 @@ public record Joint(
     fasteners = List.copyOf(fasteners);
   }
 
+  /** Whether another joint is of the same two parts. */
+  public boolean isOfSameParts(Joint other) {
+    return first.equals(other.first) && second.equals(other.second)
+        || first.equals(other.second) && second.equals(other.first);
+  }
+
   /** Whether the first part runs along the second to its seat, and out again. */
   public boolean slides() {
     return !holding && entry.axis() != firstFace.axis();

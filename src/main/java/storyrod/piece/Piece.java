@@ -1,8 +1,10 @@
 package storyrod.piece;
 
 import java.math.RoundingMode;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import storyrod.description.Description;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
@@ -26,6 +28,9 @@ public record Piece(
     List<KeptCutout> kept) {
   /** Wider than this a board is glued up from narrower ones (common practice). */
   private static final Length WIDEST_BOARD = Length.inches(8);
+
+  private static final Set<ItemKind> SCREWS =
+      EnumSet.of(ItemKind.WOOD_SCREW, ItemKind.POCKET_SCREW);
 
   public Piece {
     kept = List.copyOf(kept);
@@ -61,6 +66,21 @@ public record Piece(
   /** The kind of an item of hardware; {@code OTHER} for what is no item. */
   public ItemKind kind(String item) {
     return item(item).map(ItemEntry::kind).orElse(ItemKind.OTHER);
+  }
+
+  /**
+   * Whether clamps hold a joint while its glue sets: a glued one that is not fastened, and whose
+   * two parts no screws of another joint pull together.
+   */
+  public boolean isClamped(Joint joint) {
+    return joint.glued()
+        && joint.driven().isEmpty()
+        && joints.stream().filter(joint::isOfSameParts).noneMatch(this::isScrewed);
+  }
+
+  private boolean isScrewed(Joint joint) {
+    return joint.driven().isPresent()
+        && joint.fasteners().stream().map(each -> kind(each.item())).anyMatch(SCREWS::contains);
   }
 
   /** How a part is cut out of another, if it is. */

@@ -165,7 +165,7 @@ final class FitData {
   boolean isClamped(Step step) {
     List<Joint> glued = step.verb() == Verb.FIT ? Moving.of(step).glued() : List.of();
     return step.waitMinutes() > 0
-        && glued.stream().anyMatch(joint -> joint.driven().isEmpty())
+        && glued.stream().anyMatch(piece::isClamped)
         && !glued.stream().allMatch(this::isLappedOnEdge);
   }
 

@@ -44,6 +44,14 @@ class AtTheBenchTest {
   }
 
   @Test
+  void screwsThatPullAGluedJointHomeSpareTheClamps() {
+    StepText legs = step(stool, "Glue the left leg panel to the step");
+    assertEquals(List.of("glue and brush", "drill", "pilot bit"), legs.tools());
+    assertEquals("", legs.waiting());
+    assertTrue(legs.sentences().stream().noneMatch(each -> each.contains("lamp")), legs::toString);
+  }
+
+  @Test
   void eachJointOfAFrameGetsItsOwnClamp() {
     assertSays(
         step(table, "Glue up the frame"),
