@@ -1,13 +1,17 @@
 package storyrod.planset;
 
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Clamping;
 import storyrod.build.Clamping.Clamps;
+import storyrod.geometry.Axis;
+import storyrod.measure.Length;
 import storyrod.piece.Piece;
 
 /** Where the clamps of a step go, in parts as they are spoken of. */
@@ -15,41 +19,53 @@ record ClampData(Piece piece, PartPhrases phrases) {
   /** The values of a step that builds on a level. */
   Map<String, Object> of(Step step, String level) {
     Clamping.Found found = Clamping.of(piece, step);
-    Map<List<String>, List<Map<String, Object>>> alike =
-        found.clamps().stream()
+    Map<Setting, List<Spread>> settings =
+        alike(found.clamps()).stream()
             .collect(
-                Collectors.groupingBy(
-                    this::setting,
-                    LinkedHashMap::new,
-                    Collectors.mapping(
-                        each -> jaws(each, level),
-                        Collectors.collectingAndThen(
-                            Collectors.toList(), all -> all.stream().distinct().toList()))));
+                Collectors.groupingBy(Spread::setting, LinkedHashMap::new, Collectors.toList()));
     return Map.of(
         "clamps",
-        alike.entrySet().stream().map(each -> data(each.getKey(), each.getValue())).toList(),
+        settings.entrySet().stream()
+            .map(each -> data(each.getKey(), each.getValue(), level))
+            .toList(),
         "clampsBare",
         !found.bare().isEmpty());
   }
 
   /** Which way clamps lie and how far they open: those alike in both are told in one. */
-  private List<String> setting(Clamps clamps) {
-    return List.of(
-        clamps.axis().name().toLowerCase(Locale.ROOT),
-        piece.description().format().formatWithUnit(clamps.opening()));
+  private record Setting(Axis axis, Length opening) {}
+
+  /** Clamps that close equal joints of equal parts alike. */
+  private record Alike(Setting setting, List<String> marks) {}
+
+  private record Spread(Setting setting, int count, List<String> on) {
+    static Spread sum(Spread one, Spread other) {
+      List<String> on = Stream.of(one.on(), other.on()).flatMap(List::stream).distinct().toList();
+      return new Spread(one.setting(), one.count() + other.count(), on);
+    }
   }
 
-  private Map<String, Object> jaws(Clamps clamps, String level) {
-    return Map.of(
-        "count", clamps.count(),
-        "on", phrases.units(List.of(clamps.low(), clamps.high()), level));
+  private Collection<Spread> alike(List<Clamps> all) {
+    Map<Alike, Spread> sets = new LinkedHashMap<>();
+    for (Clamps each : all) {
+      Setting setting = new Setting(each.axis(), each.opening());
+      List<String> on = List.of(each.low(), each.high());
+      List<String> marks = on.stream().map(part -> piece.part(part).mark()).sorted().toList();
+      sets.merge(
+          new Alike(setting, marks), new Spread(setting, each.count(), on), Spread::sum);
+    }
+    return sets.values();
   }
 
-  private static Map<String, Object> data(List<String> setting, List<Map<String, Object>> jaws) {
+  private Map<String, Object> data(Setting setting, List<Spread> spread, String level) {
     return Map.of(
-        "axis", setting.getFirst(),
-        "opening", setting.getLast(),
-        "count", jaws.stream().mapToInt(each -> (int) each.get("count")).sum(),
-        "jaws", jaws);
+        "axis", setting.axis().name().toLowerCase(Locale.ROOT),
+        "opening", piece.description().format().formatWithUnit(setting.opening()),
+        "count", spread.stream().mapToInt(Spread::count).sum(),
+        "jaws", spread.stream().map(each -> jaws(each, level)).toList());
+  }
+
+  private Map<String, Object> jaws(Spread spread, String level) {
+    return Map.of("count", spread.count(), "on", phrases.units(spread.on(), level));
   }
 }
