@@ -999,7 +999,7 @@
         <#if c.jaws?size == 1>
           <@say set + ", the jaws on " + fulls(c.jaws[0].on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
         <#else>
-          <@say set + "; they open " + c.opening + ", and more with pads. The jaws go on " + c.jaws?map(j -> fulls(j.on) + " for " + number(j.count))?join(", on ") + "."/>
+          <@say set + "; they open " + c.opening + ", and more with pads: " + c.jaws?map(j -> number(j.count) + " with the jaws on " + fulls(j.on))?join(", ") + "."/>
         </#if>
       </#list>
       <#if clampsBare>

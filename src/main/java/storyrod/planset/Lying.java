@@ -44,6 +44,11 @@ record Lying(Words words, List<Step> steps) {
     return step(step.number() + 1).filter(this::isTurnedOver).isPresent();
   }
 
+  /** Whether nobody lifts or turns it: it lies as it did before the step and after it. */
+  boolean isLeft(Step step) {
+    return isAlready(step) && stays(step) && !isTurnedNext(step);
+  }
+
   private static boolean isLying(Step step) {
     return step.down() != Face.BOTTOM;
   }

@@ -24,11 +24,13 @@ final class StepWriter {
   private static final String TITLE = "# ";
   private static final String SENTENCE = "- ";
   private static final String CAUTION = "! ";
+  private static final String TURNING = "turning";
 
   private final Piece piece;
   private final Words words;
   private final Templates templates;
   private final StepData data;
+  private final Lying lying;
 
   StepWriter(Piece piece, Words words, Templates templates) {
     this(piece, words, templates, List.of());
@@ -44,6 +46,7 @@ final class StepWriter {
     this.words = words;
     this.templates = templates;
     this.data = new StepData(piece, words, steps);
+    this.lying = new Lying(words, steps);
   }
 
   StepText write(Step step) {
@@ -55,7 +58,9 @@ final class StepWriter {
         starting(lines, SENTENCE),
         Stream.concat(
                 starting(lines, CAUTION).stream(),
-                step.cautions().stream().map(key -> words.say("caution." + key)))
+                step.cautions().stream()
+                    .filter(key -> !key.equals(TURNING) || !lying.isLeft(step))
+                    .map(key -> words.say("caution." + key)))
             .toList(),
         step.tools().stream().map(key -> words.say("tool." + key)).toList(),
         settings(step),

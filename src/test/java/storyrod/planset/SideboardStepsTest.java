@@ -8,9 +8,13 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import storyrod.words.Words;
 
-/** What the steps of a sideboard say of clamps, in a shop that has eight. */
-class ClampWordsTest {
+/**
+ * What the steps of a sideboard say of clamps, weak joints and turning, in a shop with eight
+ * clamps.
+ */
+class SideboardStepsTest {
   private static List<StepText> steps;
 
   @BeforeAll
@@ -42,8 +46,8 @@ class ClampWordsTest {
     assertEquals(
         List.of(
             "Set ten clamps from left to right across the joints; they open 16 in, and more with"
-                + " pads. The jaws go on the two drawer sides (L) for two, on the two drawer sides"
-                + " (R) for four, on the two drawer sides (V) for four."),
+                + " pads: two with the jaws on the two drawer sides (L), four with the jaws on the"
+                + " two drawer sides (R), four with the jaws on the two drawer sides (V)."),
         drawers.sentences().stream().filter(s -> s.contains("jaws")).toList());
   }
 
@@ -73,5 +77,14 @@ class ClampWordsTest {
             .flatMap(each -> each.sentences().stream())
             .filter(s -> s.matches("Take off the clamps of .*\\b" + earlier.getFirst() + "\\b.*"))
             .count());
+  }
+
+  /** It is laid down for the left cleat and stood up after the face frame. */
+  @Test
+  void helpToTurnItIsAskedForOnlyWhereItIsTurned() {
+    String turning = Words.ENGLISH.say("caution.turning");
+    assertTrue(titled("Screw the left cleat to the bottom").cautions().contains(turning));
+    assertFalse(titled("Screw the right cleat to the bottom").cautions().contains(turning));
+    assertTrue(titled("Glue the face frame in place").cautions().contains(turning));
   }
 }
