@@ -1,8 +1,12 @@
 package storyrod.planset;
 
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Clamping;
 import storyrod.build.Clamping.Clamps;
@@ -14,15 +18,33 @@ record ClampData(Piece piece, PartPhrases phrases) {
   Map<String, Object> of(Step step, String level) {
     Clamping.Found found = Clamping.of(piece, step);
     return Map.of(
-        "clamps", found.clamps().stream().map(each -> data(each, level)).distinct().toList(),
+        "clamps", alike(found.clamps(), level).stream().map(each -> data(each, level)).toList(),
         "clampsBare", !found.bare().isEmpty());
   }
 
-  private Map<String, Object> data(Clamps clamps, String level) {
+  /** Clamps that are spoken of in the same words, told once with all of them counted. */
+  private Collection<List<Clamps>> alike(List<Clamps> all, String level) {
+    return all.stream()
+        .collect(
+            Collectors.groupingBy(
+                each -> List.of(each.axis(), each.opening(), on(List.of(each), level)),
+                LinkedHashMap::new,
+                Collectors.toList()))
+        .values();
+  }
+
+  private List<Map<String, Object>> on(List<Clamps> clamps, String level) {
+    List<String> parts =
+        clamps.stream().flatMap(each -> Stream.of(each.low(), each.high())).distinct().toList();
+    return phrases.units(parts, level);
+  }
+
+  private Map<String, Object> data(List<Clamps> clamps, String level) {
+    Clamps first = clamps.getFirst();
     return Map.of(
-        "axis", clamps.axis().name().toLowerCase(Locale.ROOT),
-        "count", clamps.count(),
-        "opening", piece.description().format().formatWithUnit(clamps.opening()),
-        "on", phrases.units(List.of(clamps.low(), clamps.high()), level));
+        "axis", first.axis().name().toLowerCase(Locale.ROOT),
+        "count", clamps.stream().mapToInt(Clamps::count).sum(),
+        "opening", piece.description().format().formatWithUnit(first.opening()),
+        "on", on(clamps, level));
   }
 }
