@@ -40,6 +40,7 @@
 <#assign entries = []>
 <#macro main id text><#assign entries = entries + [{"id": id, "number": "", "text": text}]></#macro>
 <@main 'cut-list' say('cutlist.title')/>
+<#if glueUps.rows?has_content><@main 'glue-ups' say('glue-ups.title')/></#if>
 <@main 'shopping' say('shopping.title')/>
 <#if hardware.rows?has_content><@main 'hardware' say('hardware.title')/></#if>
 <#if layouts.stocks?has_content><@main 'layouts' say('layouts.title')/></#if>

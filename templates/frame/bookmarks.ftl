@@ -5,6 +5,7 @@
 <bookmark name="${say('before.title')}" href="#before"/>
 <#if end.findingsFirst><bookmark name="${say('findings.title')}" href="#findings"/></#if>
 <bookmark name="${say('cutlist.title')}" href="#cut-list"/>
+<#if glueUps.rows?has_content><bookmark name="${say('glue-ups.title')}" href="#glue-ups"/></#if>
 <bookmark name="${say('shopping.title')}" href="#shopping"/>
 <#if hardware.rows?has_content><bookmark name="${say('hardware.title')}" href="#hardware"/></#if>
 <#if layouts.stocks?has_content><bookmark name="${say('layouts.title')}" href="#layouts"/></#if>

@@ -14,6 +14,7 @@
 <#include "/cover/page.ftl">
 <#include "/before/page.ftl">
 <#include "/lists/cut-list.ftl">
+<#include "/lists/glue-ups.ftl">
 <#include "/lists/shopping.ftl">
 <#include "/lists/hardware.ftl">
 <#include "/layouts/page.ftl">

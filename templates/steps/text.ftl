@@ -147,8 +147,40 @@
   <@say "Gauge and measure from marked faces and edges only, and keep them against fence and guide."/>
 </#macro>
 
+<#-- How the staves of panels are turned. -->
+<#macro ringsOfStaves>
+  <#if alternated?size gt 0>
+    <@say "Turn every second board of " + fulls(alternated) + " over, so that the annual rings at the ends curve up and down in turn: where one board cups, the next cups the other way, and the panel stays flat on the whole."/>
+  </#if>
+  <#if matched?size gt 0>
+    <@say "Turn the boards of " + fulls(matched) + " by their looks, whichever way the annual rings at their ends curve" + quarterSawn?then(": they stand upright in quarter-sawn wood and do not cup it", ". Such a panel may cup in one sweep, so do not leave it lying loose for long") + "."/>
+  </#if>
+</#macro>
+
+<#macro laminating>
+  <@title "Glue up the layers of " + plains(parts)/>
+  <@say "Saw the boards for the layers to the rough sizes in the cut list."/>
+  <#if short?size gt 0>
+    <@say "Leave " + lettersOf(short) + " together in one long blank, also for the glue-up, until they are cut to size: a short piece is not safe in the jointer or the planer."/>
+  </#if>
+  <#list layered as it>
+    <@say "Make " + full(it.part) + " from " + number(it.count) + " layers" + pick([it.part], "", " each") + ", at least " + it.thick + " thick when planed" + (it.staves gt 1)?then(", and each layer from " + number(it.staves) + " staves, at least " + it.width + " wide when jointed", "") + "."/>
+  </#list>
+  <#if layered?filter(it -> it.staves gt 1)?size gt 0>
+    <@ringsOfStaves/>
+    <@say "Glue the staves of each layer edge to edge first, let the glue dry overnight, and plane the layer again."/>
+  </#if>
+  <@say "Flatten one face of each board on the jointer and plane the other parallel to it, all layers of a part to one thickness and on the day of the glue-up: fresh faces hold best."/>
+  <@say "Lay the layers on each other with their grain all one way, and turn the outer two with the heart side out: as the wood dries, it then presses the edges of the glue lines together."/>
+  <@say "Try them dry in the clamps: no gap may show along an edge."/>
+  <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, a clamp every 4 in or 100 mm and clamps on both edges in turn."/>
+  <@say "Leave " + pick(parts, "it", "them") + " for " + wait + ", or as long as the glue's label says, before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+</#macro>
+
 <#macro milling>
-  <#if has("mill-panel")>
+  <#if has("mill-layers")>
+    <@laminating/>
+  <#elseif has("mill-panel")>
     <@title "Glue up the boards for " + plains(parts)/>
     <@say "Lay the boards chosen for " + fulls(parts) + " side by side, and shift them until colour and grain run together; draw a large triangle across them, so that each finds its place again."/>
     <#list staved as it>
@@ -157,6 +189,7 @@
     <#if staved?size lt parts?size>
       <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
     </#if>
+    <@ringsOfStaves/>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
       <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by 1/32 in or 1 mm: glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
@@ -198,6 +231,18 @@
     <@say "Joint one edge straight, then rip to width with that edge against the fence."/>
     <@say "Square both ends with the crosscut sled, or with a track saw where the panel is too large for it."/>
     <@say "Measure the two diagonals of " + pick(parts, "it", "each") + ": both should be as listed with this step."/>
+  <#elseif has("size-layers")>
+    <@title "Plane " + plains(parts) + " and cut " + pick(parts, "it", "them") + " to size"/>
+    <@say "Scrape the squeezed-out glue off " + fulls(parts) + "."/>
+    <@say "Flatten one face on the jointer, then joint an edge square to it."/>
+    <#if tooWide?size gt 0>
+      <@say "Level " + fulls(tooWide) + " to " + thickness + " with a hand plane, a wide drum sander, or a router on a sled."/>
+    </#if>
+    <#if tooWide?size lt parts?size>
+      <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + ", a little off each face in turn, so that the outer layers stay alike."/>
+    </#if>
+    <@say "Rip to width with the jointed edge against the fence."/>
+    <@say "Square one end, then crosscut to length against a stop, so that equal parts come out equal."/>
   <#elseif has("size-sheet")>
     <@title "Cut the " + stock.thick + " " + stock.material + " to size"/>
     <@say "Follow the numbered cuts of the layout from 1 on: they give every part its finished size, so nothing is cut twice."/>
@@ -642,10 +687,13 @@
 </#macro>
 
 <#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
-<#function homeFrom><#return inPiece?then(words["from." + from], "")></#function>
-<#-- Above and below mean nothing once the piece lies on its back: then the part tells the way. -->
+<#-- Above and below mean nothing once the piece lies on its back: then its ends and parts tell the way. -->
+<#function homeFrom><#return inPiece?then(words[lying?then("lying-from.", "from.") + from], "")></#function>
+<#-- On a bench nothing can be driven from below. -->
+<#function facingUp item><#return (!inPiece && !lying && item.drivenFrom?join("") == "bottom")?then("With the underside up, drive", "Drive")></#function>
 <#function drivenHow item>
   <#if lying && item.through?size gt 0><#return " through " + plains(item.through)></#if>
+  <#if facingUp(item) != "Drive"><#return ""></#if>
   <#return (item.drivenFrom?size == 1)?then(" " + words["drive." + item.drivenFrom?first], "")>
 </#function>
 
@@ -663,17 +711,18 @@
       <@say "Clamp " + (each.joints == 1)?then("the joint", "each joint") + " so that the parts cannot creep while the screws pull."/>
     </#if>
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
-      <@say "Drive in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
+      <@say facingUp(each) + " in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
+    <#elseif each.kind == "washer">
     <#elseif each.kind == "plug">
       <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
     <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
       <#if !has("fit-glue")><@say "Set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in dry, half in each part."/></#if>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
-      <@say "Drive the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
+      <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
   <#if has("fit-slotted")>
-    <@say "Where a screw goes through a slot, set it in the middle and turn it only until its head lies on the wood: the part it holds has to move. Its head must be broader than the slot; where it is not, put a washer under it."/>
+    <@say "Where a screw goes through a slot, set it in the middle and turn it only until " + (hardware?filter(h -> h.kind == "washer")?size gt 0)?then("its washer lies on the wood: the part it holds has to move. Put the " + many("washer", hardware?filter(h -> h.kind == "washer")?first.count) + " on before you drive " + (hardware?filter(h -> h.kind == "washer")?first.count == 1)?then("it", "them") + ".", "its head lies on the wood: the part it holds has to move. Its head must be broader than the slot; where it is not, put a washer under it.")/>
   </#if>
 </#macro>
 
@@ -716,13 +765,16 @@
   </#if>
 </#macro>
 
+<#-- Jaws that close on what lies undermost need room there. -->
 <#macro turning>
+  <#local jawsUnder = has("fit-glue") && clamps?map(c -> c.axis)?seq_contains("y")>
+  <#local bed = jawsUnder?then("on two battens, so that the jaws reach under it", "on a blanket")>
   <#if lying && liesAlready>
-    <@say "It still lies on its " + lies + "."/>
+    <@say "It still lies on its " + lies + jawsUnder?then(": see that the battens under it leave room for the jaws", "") + "."/>
   <#elseif lying && turnedOver>
-    <@say "Turn what is together over, on to its " + lies + ", on a blanket."/>
+    <@say "Turn what is together over, on to its " + lies + ", " + bed + "."/>
   <#elseif lying>
-    <@say "Lay what is together on its " + lies + ", on a blanket."/>
+    <@say "Lay what is together on its " + lies + ", " + bed + "."/>
   </#if>
 </#macro>
 
@@ -821,7 +873,7 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the glue is hard, and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue is hard, and go slowly where the grain turns."/>
 </#macro>
 
 <#macro dryFitting>
@@ -947,7 +999,12 @@
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
       <#list clamps as c>
-        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + fulls(c.on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+        <#local set = "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
+        <#if c.jaws?size == 1>
+          <@say set + ", the jaws on " + fulls(c.jaws[0].on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+        <#else>
+          <@say set + "; they open " + c.opening + ", and more with pads. The jaws go on " + c.jaws?map(j -> fulls(j.on) + " for " + number(j.count))?join(", on ") + "."/>
+        </#if>
       </#list>
       <#if clampsBare>
         <@say "Where the faces that would take the jaws lean, clamp between cauls cut to the slope, or pull a strap round the work."/>

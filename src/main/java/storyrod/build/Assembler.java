@@ -75,10 +75,16 @@ final class Assembler {
   private Optional<Leaving> best(
       List<Unit> standing, List<List<String>> own, List<Placing> later, Links links) {
     Optional<Placing> next = later.stream().findFirst();
+    List<Unit> joined =
+        standing.stream().filter(unit -> !late.isLoose(unit) && !late.isFront(unit)).toList();
+    // A unit of more than this is more than all that would be left: the rest is better put to it.
+    double half = standing.stream().mapToDouble(Unit::volumeMm3).sum() / 2;
     List<Leaving> all =
         standing.stream()
             .filter(unit -> own.stream().allMatch(order -> mayLeave(unit, standing, order)))
-            .flatMap(unit -> leaving(unit, without(standing, unit), links).stream())
+            .flatMap(
+                unit ->
+                    leaving(unit, without(standing, unit), without(joined, unit), links).stream())
             .toList();
     return all.stream()
         .min(
@@ -86,7 +92,7 @@ final class Assembler {
                 .thenComparingInt(Leaving::cost)
                 .thenComparing(each -> !isTurnedFor(each, all))
                 .thenComparing(each -> !next.map(each::isTwinOf).orElse(false))
-                .thenComparing(each -> isMost(each.unit(), standing))
+                .thenComparing(each -> each.unit().volumeMm3() > half)
                 .thenComparing(each -> each.unit().parts().size() == 1)
                 .thenComparing(each -> !each.isPanel())
                 .thenComparing(Leaving::isGlued)
@@ -102,17 +108,12 @@ final class Assembler {
             .allMatch(other -> other.cost() == leaving.cost());
   }
 
-  /** Whether a unit is more than all that would be left: then the rest is better put to it. */
-  private static boolean isMost(Unit unit, List<Unit> standing) {
-    return 2 * unit.volumeMm3() > standing.stream().mapToDouble(Unit::volumeMm3).sum();
-  }
-
   private static boolean mayLeave(Unit unit, List<Unit> standing, List<String> own) {
     int place = own.indexOf(unit.name());
     return place < 0 || standing.stream().noneMatch(other -> own.indexOf(other.name()) > place);
   }
 
-  private Optional<Leaving> leaving(Unit unit, List<Unit> rest, Links links) {
+  private Optional<Leaving> leaving(Unit unit, List<Unit> rest, List<Unit> joined, Links links) {
     List<Joint> closed = links.closed(unit, rest);
     List<Face> ways = reach.ways(unit, rest);
     if (ways.isEmpty()) {
@@ -120,7 +121,7 @@ final class Assembler {
           ? Tilt.way(reach, unit, rest).map(way -> new Leaving(unit, way, closed, 0, true))
           : Optional.empty();
     }
-    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(rest, links);
+    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(joined, links);
     return ways.stream()
         .map(way -> Leaving.straight(unit, way, closed, cost))
         .min(
@@ -130,9 +131,7 @@ final class Assembler {
   }
 
   /** What speaks against building in pieces that hang together by nothing. */
-  private int splitCost(List<Unit> rest, Links links) {
-    List<Unit> joined =
-        rest.stream().filter(unit -> !late.isLoose(unit) && !late.isFront(unit)).toList();
+  private int splitCost(List<Unit> joined, Links links) {
     return joined.isEmpty() || links.isConnected(joined) ? 0 : Leaving.SPLIT;
   }
 
@@ -158,6 +157,6 @@ final class Assembler {
   }
 
   static List<Unit> without(List<Unit> units, Unit unit) {
-    return units.stream().filter(each -> !each.equals(unit)).toList();
+    return units.stream().filter(each -> !each.name().equals(unit.name())).toList();
   }
 }

@@ -91,22 +91,27 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
 
     /** The same step, with what stands laid on a face. */
     Step lying(Face face) {
-      return with(stage, face, waitMinutes);
+      return with(number, stage, face, waitMinutes);
+    }
+
+    /** The same step in another place. */
+    Step numbered(int newNumber) {
+      return with(newNumber, stage, down, waitMinutes);
     }
 
     /** The same step in another stage. */
     Step in(Stage other) {
-      return with(other, down, waitMinutes);
+      return with(number, other, down, waitMinutes);
     }
 
     /** The same step, with nothing to wait for. */
     Step withoutWait() {
-      return with(stage, down, 0);
+      return with(number, stage, down, 0);
     }
 
-    private Step with(Stage newStage, Face newDown, int newWaitMinutes) {
+    private Step with(int newNumber, Stage newStage, Face newDown, int newWaitMinutes) {
       return new Step(
-          number,
+          newNumber,
           newStage,
           operations,
           newParts,

@@ -1,10 +1,13 @@
 package storyrod.build;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Column.End;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -38,15 +41,14 @@ public final class Clamping {
   /** Half of the column of wood that carries the pressure, in mm. */
   private static final double HALF_LINE_MM = 1;
 
-  /** A tongue or a tenon ends short of the bottom of its slot: its shoulders carry the pressure. */
-  private static final Length CLOSED = Length.mm(5);
-
   private static final double[] SHARES = {0.5, 0.25, 0.75, 0.1, 0.9};
 
   private final List<Part> parts;
+  private final Map<Part, List<Box>> wood = new IdentityHashMap<>();
 
   private Clamping(List<Part> parts) {
     this.parts = parts;
+    parts.forEach(part -> wood.put(part, Reach.woodOf(part)));
   }
 
   /**
@@ -188,47 +190,18 @@ public final class Clamping {
     return low.flatMap(
         one ->
             high.map(
-                other -> new Line(joint, one.part(), other.part(), other.at().minus(one.at()))));
+                other ->
+                    new Line(
+                        joint,
+                        one.part().name(),
+                        other.part().name(),
+                        other.at().minus(one.at()))));
   }
-
-  /** Where the wood on a line ends, at a face that takes a pad. */
-  private record End(String part, Length at) {}
 
   private Optional<End> end(Point spot, Face way) {
-    Box column = around(spot, HALF_LINE_MM);
-    Length at = spot.on(way.axis());
-    Optional<Part> last = Optional.empty();
-    for (Optional<Part> next = next(column, at, way); next.isPresent(); ) {
-      last = next;
-      at = farthest(next.get(), column, at, way);
-      next = next(column, at, way);
-    }
-    Length face = at;
-    return last.filter(part -> bears(part, spot.with(way.axis(), face), way))
-        .map(part -> new End(part.name(), face));
-  }
-
-  /** A part whose wood goes on in a column from a place. */
-  private Optional<Part> next(Box column, Length at, Face way) {
-    return parts.stream()
-        .filter(part -> farthest(part, column, at, way).minus(at).times(way.sign()).isPositive())
-        .findFirst();
-  }
-
-  private static Length farthest(Part part, Box column, Length at, Face way) {
-    return Reach.woodOf(part).stream()
-        .filter(box -> isIn(box, column, way.axis()))
-        .filter(box -> !box.at(way.opposite()).minus(at).times(way.sign()).isLongerThan(CLOSED))
-        .map(box -> box.at(way))
-        .filter(end -> end.minus(at).times(way.sign()).isPositive())
-        .findFirst()
-        .orElse(at);
-  }
-
-  private static boolean isIn(Box box, Box column, Axis axis) {
-    return Stream.of(Axis.values())
-        .filter(each -> each != axis)
-        .allMatch(each -> box.on(each).overlaps(column.on(each)));
+    return new Column(around(spot, HALF_LINE_MM), way, parts, wood)
+        .last(spot.on(way.axis()))
+        .filter(end -> bears(end.part(), spot.with(way.axis(), end.at()), way));
   }
 
   /** Whether a part's face is square to the line, large enough for a pad, and free for a jaw. */
@@ -236,11 +209,14 @@ public final class Clamping {
     Box pad = around(spot, HALF_PAD_MM);
     Box jaw = pad.with(way.axis(), outside(spot.on(way.axis()), way));
     List<Box> reaching =
-        Reach.woodOf(part).stream().filter(box -> box.at(way).equals(spot.on(way.axis()))).toList();
+        wood.get(part).stream().filter(box -> box.at(way).equals(spot.on(way.axis()))).toList();
     return !part.pose().isTurned()
         && corners(pad, way.axis()).allMatch(at -> isOver(reaching, at, way.axis()))
         && part.cuts(Slanted.Slope.class).stream().noneMatch(slope -> isSloped(slope, spot, way))
-        && parts.stream().flatMap(other -> Reach.woodOf(other).stream()).noneMatch(jaw::overlaps);
+        && parts.stream()
+            .filter(other -> other.bounds().overlaps(jaw))
+            .flatMap(other -> wood.get(other).stream())
+            .noneMatch(jaw::overlaps);
   }
 
   private static Range outside(Length at, Face way) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import storyrod.description.Description;
+import storyrod.description.GlueEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -21,6 +23,8 @@ final class GlueUps {
    */
   private static final int MOST_JOINTS = 8;
 
+  private static final int USUAL_OPEN_MINUTES = 10;
+
   /** A clamp to every foot of a joint (common practice, from memory), in mm. */
   private static final double PER_CLAMP_MM = 305;
 
@@ -28,10 +32,21 @@ final class GlueUps {
   private static final double ONE_CLAMP_MM = 153;
 
   private final int clamps;
+  private final int mostJoints;
 
-  /** Glue-ups in a shop that has so many clamps. */
-  GlueUps(int clamps) {
-    this.clamps = clamps;
+  /** Glue-ups with the clamps of a description's shop and its glue. */
+  GlueUps(Description description) {
+    this.clamps = description.shop().clamps();
+    this.mostJoints =
+        description
+            .glue()
+            .flatMap(GlueEntry::openMinutes)
+            .map(GlueUps::jointsIn)
+            .orElse(MOST_JOINTS);
+  }
+
+  private static int jointsIn(int openMinutes) {
+    return Math.max(1, MOST_JOINTS * openMinutes / USUAL_OPEN_MINUTES);
   }
 
   /** How many placings from one on make a glue-up; less than two if there is none. */
@@ -79,7 +94,7 @@ final class GlueUps {
     List<Joint> glued =
         coming.stream().flatMap(each -> each.closes().stream()).filter(Joint::glued).toList();
     Axis axis = coming.getFirst().enters().orElseThrow().axis();
-    return glued.size() <= MOST_JOINTS && clampsFor(glued, axis) <= clamps;
+    return glued.size() <= mostJoints && clampsFor(glued, axis) <= clamps;
   }
 
   /** Joints behind each other are pressed by the same clamps. */

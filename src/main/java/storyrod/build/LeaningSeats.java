@@ -11,19 +11,38 @@ import storyrod.geometry.FlatFace;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
+import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
 import storyrod.piece.Touch;
 
-/** Where a part is set on one that leans: marked on its face, along it, from its ends. */
-record LeaningSeats(Part part, Part leaning) {
+/**
+ * Where a part is set on one that leans: marked on its face, along it, from its ends; not from one
+ * that is let into another part, where no rule reaches it.
+ */
+record LeaningSeats(Part part, Part leaning, List<Face> letIn) {
   /** The seats of two parts of which one leans; none where both do, each its own way. */
-  static List<Seat> of(Part moving, Part other) {
+  static List<Seat> of(Piece piece, Part moving, Part other) {
     if (moving.pose().isTurned() && other.pose().isTurned()) {
       return List.of();
     }
     return other.pose().isTurned()
-        ? new LeaningSeats(moving, other).all()
-        : new LeaningSeats(other, moving).all();
+        ? of(moving, other, piece).all()
+        : of(other, moving, piece).all();
+  }
+
+  private static LeaningSeats of(Part part, Part leaning, Piece piece) {
+    List<Face> letIn =
+        piece.joints().stream()
+            .filter(joint -> joint.first().equals(leaning.name()))
+            .filter(joint -> takesIn(piece.part(joint.second()), leaning))
+            .map(joint -> leaning.pose().inverse().direction(joint.firstFace().normal()))
+            .map(Face::nearest)
+            .toList();
+    return new LeaningSeats(part, leaning, letIn);
+  }
+
+  private static boolean takesIn(Part other, Part leaning) {
+    return other.cuts().stream().anyMatch(cut -> cut.takesIn() && cut.isFor(leaning.name()));
   }
 
   private List<Seat> all() {
@@ -52,7 +71,9 @@ record LeaningSeats(Part part, Part leaning) {
   private Seat seat(Face on, Axis axis, Range range) {
     Length low = range.from().minus(end(Face.of(axis, -1), on));
     Length high = end(Face.of(axis, 1), on).minus(range.to());
-    boolean fromHigh = high.isShorterThan(low);
+    boolean fromHigh =
+        letIn.contains(Face.of(axis, -1))
+            || !letIn.contains(Face.of(axis, 1)) && high.isShorterThan(low);
     Length distance = (fromHigh ? high : low).max(Length.ZERO);
     Face face = Face.of(axis, fromHigh ? 1 : -1);
     How how = distance.isZero() ? How.FLUSH : How.FROM;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.FinishEntry;
+import storyrod.description.GlueEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.KeptBoard;
@@ -32,8 +33,8 @@ final class Operations {
     this.across = new AcrossJoints(piece);
   }
 
-  static List<Operation> of(Piece piece, List<Placing> placings) {
-    return new Operations(piece).list(placings, new Insides(piece));
+  static List<Operation> of(Piece piece, List<Placing> placings, Insides insides) {
+    return new Operations(piece).list(placings, insides);
   }
 
   private List<Operation> list(List<Placing> placings, Insides insides) {
@@ -198,7 +199,7 @@ final class Operations {
       case SLIDE, UNDER_SLIDE, PULL, KNOB, CATCH, ANTI_TIP_STRAP -> count;
       case CONCEALED_HINGE, BUTT_HINGE -> Math.ceilDiv(count, 2);
       case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> 1;
-      case DOWEL, BISCUIT, LOOSE_TENON, PLUG, BUTTON -> 1;
+      case DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER, BUTTON -> 1;
       case SHELF_PIN, FOOT, LEVELLING_FOOT, OTHER -> 1;
     };
   }
@@ -218,6 +219,14 @@ final class Operations {
 
   private Operation timed(Operation op) {
     List<String> words = traits.of(op);
-    return op.lasting(Figures.STANDARD.work(words), Figures.STANDARD.waiting(words));
+    return op.lasting(Figures.STANDARD.work(words), waiting(words));
+  }
+
+  /** What the description says of its glue comes before the table. */
+  private int waiting(List<String> words) {
+    int usual = Figures.STANDARD.waiting(words);
+    return words.contains("fit-glue")
+        ? piece.description().glue().flatMap(GlueEntry::clampMinutes).orElse(usual)
+        : usual;
   }
 }

@@ -1,8 +1,9 @@
 package storyrod.build;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.piece.Cut;
@@ -18,9 +19,14 @@ final class Pegged {
 
   /** The faces towards which one part cannot leave another; none where nothing lies in both. */
   static List<Face> blocked(Part mover, Part other) {
+    return blocked(mouths(mover), mouths(other));
+  }
+
+  /** The same by the mouths of their holes and slots. */
+  static List<Face> blocked(Set<Mouth> mover, Set<Mouth> other) {
     List<Face> ways = Arrays.asList(Face.values());
-    return mouths(mover).stream()
-        .filter(mouth -> mouths(other).contains(mouth.facing()))
+    return mover.stream()
+        .filter(mouth -> other.contains(mouth.facing()))
         .findFirst()
         .map(mouth -> ways.stream().filter(way -> way != mouth.from().opposite()).toList())
         .orElse(List.of());
@@ -30,14 +36,15 @@ final class Pegged {
     return !blocked(one, other).isEmpty();
   }
 
-  private record Mouth(Face from, Point centre) {
+  /** The middle of a blind hole or slot on the face from which it is cut. */
+  record Mouth(Face from, Point centre) {
     Mouth facing() {
       return new Mouth(from.opposite(), centre);
     }
   }
 
-  private static List<Mouth> mouths(Part part) {
-    List<Mouth> mouths = new ArrayList<>();
+  static Set<Mouth> mouths(Part part) {
+    Set<Mouth> mouths = new LinkedHashSet<>();
     if (!part.pose().isTurned()) {
       for (Cut cut : part.cuts()) {
         if (cut instanceof Cut.Holes holes && !holes.through()) {

@@ -42,6 +42,7 @@ public final class Planner {
   private final Late late;
   private final Assembler assembler;
   private final GlueUps glueUps;
+  private final Insides insides;
   private Map<String, List<Unit>> levels;
 
   private Planner(Piece piece, Diagnostics diagnostics) {
@@ -51,7 +52,8 @@ public final class Planner {
     this.levels = Levels.of(piece);
     this.late = Late.of(piece);
     this.assembler = new Assembler(reach, piece.joints(), late);
-    this.glueUps = new GlueUps(piece.description().shop().clamps());
+    this.insides = new Insides(piece);
+    this.glueUps = new GlueUps(piece.description());
   }
 
   /** The plan; none if the piece cannot be put together or the maker's order breaks a rule. */
@@ -264,7 +266,7 @@ public final class Planner {
   private Job job(Map<String, Assembler.Order> orders) {
     List<Placing> placings =
         orders.values().stream().flatMap(order -> order.placings().stream()).toList();
-    return new Job(piece, Operations.of(piece, placings), placings, reach, late);
+    return new Job(piece, Operations.of(piece, placings, insides), placings, reach, late);
   }
 
   private void reportStuck(Assembler.Order order) {

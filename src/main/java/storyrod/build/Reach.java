@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.geometry.Axis;
@@ -29,6 +30,7 @@ public final class Reach {
   private static final int ALL = (1 << Face.values().length) - 1;
   private final Map<String, Integer> index = new LinkedHashMap<>();
   private final List<List<Box>> wood;
+  private final List<Set<Pegged.Mouth>> mouths;
   private final int[][] blocked;
   private final Driving driving;
 
@@ -39,6 +41,7 @@ public final class Reach {
     parts.forEach(part -> index.put(part.name(), index.size()));
     driving = new Driving(parts);
     wood = parts.stream().map(Reach::woodOf).toList();
+    mouths = parts.stream().map(Pegged::mouths).toList();
     blocked = new int[parts.size()][parts.size()];
     for (int mover = 0; mover < parts.size(); mover++) {
       for (int other = 0; other < parts.size(); other++) {
@@ -121,7 +124,9 @@ public final class Reach {
   private int blockedFaces(List<Part> parts, int mover, int other) {
     if (!Passing.isNeeded(parts.get(mover), parts.get(other))) {
       return blockedFaces(wood.get(mover), wood.get(other))
-          | Pegged.blocked(parts.get(mover), parts.get(other)).stream().mapToInt(Reach::bit).sum();
+          | Pegged.blocked(mouths.get(mover), mouths.get(other)).stream()
+              .mapToInt(Reach::bit)
+              .sum();
     }
     int faces = 0;
     for (Face face : Face.values()) {

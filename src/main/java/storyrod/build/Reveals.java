@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.description.Description.ItemKind;
@@ -34,13 +35,21 @@ final class Reveals {
   private final Piece piece;
   private final Nesting nesting;
   private final Trials trials;
-  private final Set<String> fronts;
+  private final Map<String, String> drawers;
+  private final Set<String> hung;
 
   Reveals(Piece piece) {
     this.piece = piece;
     this.nesting = Nesting.of(piece);
     this.trials = new Trials(piece);
-    this.fronts = Fronts.of(piece);
+    this.drawers = Fronts.byDrawer(piece, nesting);
+    this.hung =
+        piece.description().hardware().stream()
+            .map(entry -> entry.item().value())
+            .filter(item -> HANGERS.contains(piece.kind(item)))
+            .distinct()
+            .flatMap(item -> trials.hung(item).stream())
+            .collect(Collectors.toUnmodifiableSet());
   }
 
   List<Setting> of(Operation operation) {
@@ -53,22 +62,15 @@ final class Reveals {
     return switch (operation.verb()) {
       case FIT ->
           Stream.of(operation.target())
-              .filter(unit -> fronts.contains(unit) || isHung(unit) && !hasFront(unit));
+              .filter(unit -> drawers.containsKey(unit) || hung.contains(unit) && !hasFront(unit));
       case TRIAL_FIT -> trials.hung(operation.target()).stream();
       default -> Stream.empty();
     };
   }
 
-  private boolean isHung(String unit) {
-    return piece.description().hardware().stream()
-        .map(entry -> entry.item().value())
-        .filter(item -> HANGERS.contains(piece.kind(item)))
-        .anyMatch(item -> trials.hung(item).contains(unit));
-  }
-
   /** Whether a front is fixed to it later, with its own gaps. */
   private boolean hasFront(String unit) {
-    return Fronts.byDrawer(piece, nesting).containsValue(unit);
+    return drawers.containsValue(unit);
   }
 
   private List<Setting> of(List<Part> unit) {

@@ -100,7 +100,7 @@ public final class Seats {
     Part moving = piece.part(isFirst ? joint.first() : joint.second());
     Part other = piece.part(isFirst ? joint.second() : joint.first());
     if (moving.pose().isTurned() || other.pose().isTurned()) {
-      return LeaningSeats.of(moving, other);
+      return LeaningSeats.of(piece, moving, other);
     }
     return Arrays.stream(Axis.values())
         .filter(axis -> axis != joint.firstFace().axis())

@@ -79,7 +79,7 @@ final class Settings {
     Length width = part.finishedWidth();
     Setting along = new Setting("length", shown, length);
     Setting across = new Setting("width", shown, width);
-    return Traits.isPanel(job.piece(), part)
+    return job.piece().isStaved(part) && !job.piece().isLaminated(part)
         ? List.of(along, across, new Setting("diagonal", shown, Squares.diagonal(length, width)))
         : List.of(along, across);
   }

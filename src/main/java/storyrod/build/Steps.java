@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,9 @@ final class Steps implements Filling.Maker {
   private final Lying lying;
   private final Map<String, Placing> placings;
 
+  /** The steps made so far, before they have their numbers. */
+  private final Map<List<Task>, Step> made = new IdentityHashMap<>();
+
   Steps(Job job) {
     this.job = job;
     this.traits = new Traits(job.piece());
@@ -45,7 +49,7 @@ final class Steps implements Filling.Maker {
   public List<Step> of(List<List<Task>> batches) {
     List<Step> steps = new ArrayList<>();
     for (int i = 0; i < batches.size(); i++) {
-      Step step = step(steps.size() + 1, batches.get(i));
+      Step step = step(batches.get(i)).numbered(steps.size() + 1);
       boolean goesOn = i + 1 < batches.size() && goesOn(batches.get(i), batches.get(i + 1));
       steps.add(laid(goesOn ? step.withoutWait() : step, steps));
     }
@@ -73,14 +77,18 @@ final class Steps implements Filling.Maker {
     return placings(operations).map(p -> p.unit().level()).collect(Collectors.toSet());
   }
 
-  private Step step(int number, List<Task> batch) {
+  private Step step(List<Task> batch) {
+    return made.computeIfAbsent(batch, this::make);
+  }
+
+  private Step make(List<Task> batch) {
     List<Operation> operations = batch.stream().map(Task::operation).toList();
     List<String> said = said(batch);
     List<String> words = new ArrayList<>(traits(operations));
     operations.forEach(each -> words.addAll(circumstances.of(each, said)));
     List<String> comeNew = newParts(operations);
     return new Step(
-        number,
+        0,
         stage(batch.getFirst()),
         operations,
         comeNew,

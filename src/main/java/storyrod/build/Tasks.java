@@ -76,7 +76,7 @@ final class Tasks {
 
   private Task milling(int index, Operation operation) {
     String trait = traits.of(operation).getFirst();
-    int kind = List.of("mill-panel", "mill-solid").indexOf(trait);
+    int kind = List.of("mill-layers", "mill-panel", "mill-solid").indexOf(trait);
     return byStock(index, operation, StageKey.MILLING, kind * stocks.size());
   }
 

@@ -78,7 +78,7 @@ public final class Traits {
   }
 
   private String milling(Part part) {
-    return isPanel(part) ? "mill-panel" : "mill-solid";
+    return piece.isLaminated(part) ? "mill-layers" : isPanel(part) ? "mill-panel" : "mill-solid";
   }
 
   private String sizing(Part part) {
@@ -86,12 +86,14 @@ public final class Traits {
       return "size-kept";
     }
     boolean rejoined = piece.keptBoard(part.name()).filter(KeptBoard::isSawn).isPresent();
-    return rejoined ? "size-rejoined" : "size-" + stuff(part);
+    return rejoined
+        ? "size-rejoined"
+        : "size-" + (piece.isLaminated(part) ? "layers" : stuff(part));
   }
 
   /** A panel goes through the planer, or is levelled by hand where it is too wide for that. */
   private List<String> levelled(String trait, Part part) {
-    if (!trait.endsWith("-panel")) {
+    if (!isPanel(part) || trait.equals("size-kept") || trait.equals("size-rejoined")) {
       return List.of(trait);
     }
     boolean isTooWide = part.finishedWidth().isLongerThan(piece.description().shop().planerWidth());

@@ -28,7 +28,7 @@ public final class Trials {
           case SLIDE, UNDER_SLIDE, CONCEALED_HINGE, BUTT_HINGE -> true;
           case PULL, KNOB, CATCH, ANTI_TIP_STRAP, SHELF_PIN, FOOT, LEVELLING_FOOT, OTHER -> false;
           case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> false;
-          case DOWEL, BISCUIT, LOOSE_TENON, PLUG, BUTTON -> false;
+          case DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER, BUTTON -> false;
         };
   }
 

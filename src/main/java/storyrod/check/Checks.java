@@ -11,6 +11,7 @@ public final class Checks {
   public static final List<Check> ALL =
       List.of(
           new BiscuitSize(),
+          new BoardTooThin(),
           new BoresMeet(),
           new BradLength(),
           new BradPlaces(),
@@ -42,6 +43,7 @@ public final class Checks {
           new HoleMeets(),
           new KeptPieces(),
           new LapThickness(),
+          new LayersFit(),
           new LidRoom(),
           new LidWay(),
           new LoosePart(),

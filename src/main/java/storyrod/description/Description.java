@@ -193,6 +193,8 @@ public record Description(
     LOOSE_TENON,
     /** A plug of wood over a sunk screw. */
     PLUG,
+    /** A ring under a screw's head, broader than the slot that the screw goes through. */
+    WASHER,
     /** A wooden block whose tongue slides in a slot of the rail. */
     BUTTON,
     FOOT,

@@ -37,7 +37,7 @@ final class DescriptionBuilder {
         format(),
         sizes(),
         stocks(),
-        parts(root),
+        new Matches(connections("matches"), root.context().diagnostics()).given(parts(root)),
         connections("joints"),
         connections("cuts"),
         assemblies(),
@@ -154,7 +154,7 @@ final class DescriptionBuilder {
         entry.located("grain", Axis.class),
         entry.find("turn", Entry.class),
         entry.list("outline"),
-        entry.find("staves", Integer.class),
+        Makeup.of(entry),
         entry.findLocated("match", String.class),
         entry.findLocated("load", Rational.class),
         entry.find("say", String.class));

@@ -13,7 +13,7 @@ import storyrod.measure.Rational;
  * @param title the name for a reader, such as {@code Left side}
  * @param grain the axis along which the part's length runs
  * @param outline where it is no plain rectangle across its thickness
- * @param staves how many boards of equal width it is glued up from; none where it is not said
+ * @param makeup from what boards it is made
  * @param match a word that it shares with the parts over which its grain runs on
  * @param load the mass in kg that is spread over it
  * @param at the part's name in the text
@@ -29,7 +29,7 @@ public record PartEntry(
     Located<Axis> grain,
     Optional<Entry> turn,
     List<Entry> outline,
-    Optional<Integer> staves,
+    Makeup makeup,
     Optional<Located<String>> match,
     Optional<Located<Rational>> load,
     Optional<String> say) {
@@ -59,9 +59,27 @@ public record PartEntry(
         grain,
         Optional.empty(),
         List.of(),
+        Makeup.UNSAID,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty(),
+        say);
+  }
+
+  PartEntry matching(Located<String> word) {
+    return new PartEntry(
+        name,
+        title,
+        at,
+        stock,
+        x,
+        y,
+        z,
+        grain,
+        turn,
+        outline,
+        makeup,
+        Optional.of(word),
+        load,
         say);
   }
 

@@ -97,6 +97,18 @@ final class PartSections {
                   new Count(1),
                   "How many boards of equal width it is glued up from, edge to edge."),
               Key.optional(
+                  "staves-laid",
+                  new Choice(List.of(Makeup.ALTERNATED, Makeup.MATCHED)),
+                  "How its staves are turned: their annual rings up and down in turn, or by their"
+                      + " looks; in turn if not said, by their looks where the boards are"
+                      + " quarter-sawn."),
+              Key.optional(
+                      "layers",
+                      new Count(1),
+                      "How many boards, as thick as its stock is bought, it is glued up from, face to"
+                          + " face.")
+                  .standard("1"),
+              Key.optional(
                   "match",
                   TEXT,
                   "A word of your own: parts with the same one are cut from one board or sheet side"
@@ -117,6 +129,13 @@ final class PartSections {
               Key.optional("screws-each", new Count(1), "How many of those hold one."),
               WHEN,
               Key.optional("say", TEXT, "The maker's own words about it.")));
+
+  public static final EntryType MATCH =
+      new EntryType(
+          "match",
+          "Parts that are cut from one board or sheet side by side or end to end, so that the grain"
+              + " runs on over them; for parts of sub-assemblies, which have no `match` of their own.",
+          List.of(Key.required("parts", new OneOrMore(new PartName()), "Which parts."), WHEN));
 
   public static final EntryType QUARTER_TURN =
       new EntryType(

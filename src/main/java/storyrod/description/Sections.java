@@ -88,6 +88,10 @@ public final class Sections {
               Key.optional("joints", new Joints(), "What connects the parts."),
               Key.optional("cuts", new Cuts(), "Machining on the parts."),
               Key.optional(
+                  "matches",
+                  new Listed(PartSections.MATCH),
+                  "Over which parts of its sub-assemblies the grain runs on."),
+              Key.optional(
                   "hardware", new Listed(PartSections.HARDWARE), "Hardware that no joint brings."),
               Key.optional(
                   "finish", new Section(SupplySections.FINISH), "What it is finished with."),
@@ -117,6 +121,7 @@ public final class Sections {
           PartSections.ASSEMBLY,
           PartSections.QUARTER_TURN,
           PartSections.HARDWARE,
+          PartSections.MATCH,
           LIMIT,
           OPTION,
           SupplySections.FINISH,

@@ -20,6 +20,7 @@ final class CutNumbers {
   private static final double DIGIT = 0.9;
   private static final double OFF_SHEET = 0.6;
   private static final double OFF_END = 0.3;
+  private static final double APART = 0.6;
   private static final double STEP = 0.5;
   private static final int FARTHEST = 60;
   private static final int DIRECTIONS = 24;
@@ -138,6 +139,6 @@ final class CutNumbers {
             centre.x() + radius,
             centre.y() + radius);
     return paper.missesTexts(ring)
-        && rings.stream().noneMatch(other -> other.distance(centre) < radius + RING + 0.2);
+        && rings.stream().noneMatch(other -> other.distance(centre) < radius + RING + APART);
   }
 }

@@ -6,6 +6,7 @@ import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.piece.KeptBoard;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan.Placed;
 import storyrod.stock.StockPlan.SheetLayout;
@@ -70,7 +71,7 @@ public record SawnPiece(
 
   private static Laid laid(Placed placed, Piece piece) {
     return new Laid(
-        placed.stave().map(stave -> placed.part() + "-stave-" + stave).orElse(placed.part()),
+        placed.number().map(number -> placed.part() + "-" + number).orElse(placed.part()),
         placed.mark(),
         title(placed, piece),
         placed.area(),
@@ -82,11 +83,24 @@ public record SawnPiece(
   private static String title(Placed placed, Piece piece) {
     String whole = piece.mark(placed.mark()).title();
     String title =
-        placed.stave().map(stave -> Words.ENGLISH.say("layout.stave", whole, stave)).orElse(whole);
+        placed.number().map(number -> numbered(whole, number, placed, piece)).orElse(whole);
     return piece
         .keptBoard(placed.part())
         .map(board -> Words.ENGLISH.say("layout.with", title, marks(board, piece)))
         .orElse(title);
+  }
+
+  /** A stave, a layer, or a stave of a layer. */
+  private static String numbered(String whole, int number, Placed placed, Piece piece) {
+    Part part = piece.part(placed.part());
+    int staves = piece.staves(part).orElse(1);
+    if (!piece.isLaminated(part)) {
+      return Words.ENGLISH.say("layout.stave", whole, number);
+    }
+    int layer = (number - 1) / staves + 1;
+    return staves == 1
+        ? Words.ENGLISH.say("layout.layer", whole, layer)
+        : Words.ENGLISH.say("layout.layer-stave", whole, layer, (number - 1) % staves + 1);
   }
 
   private static String marks(KeptBoard board, Piece piece) {

@@ -7,6 +7,9 @@ import storyrod.description.Description;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
+import storyrod.description.Located;
+import storyrod.description.Makeup;
+import storyrod.description.PartEntry;
 import storyrod.measure.Length;
 
 /**
@@ -81,11 +84,50 @@ public record Piece(
     return new Staves(description).of(part, blankWidth(part));
   }
 
-  /** Whether a part is glued up from several boards. */
+  /** How many boards lie on each other in a part; a sheet is one. */
+  public int layers(Part part) {
+    return isSolid(part) ? makeup(part).layers().map(Located::value).orElse(1) : 1;
+  }
+
+  /** Whether a part is glued up face to face. */
+  public boolean isLaminated(Part part) {
+    return layers(part) > 1;
+  }
+
+  /** How many blanks are sawn for a part: the staves of all its layers. */
+  public int blanks(Part part) {
+    return isSolid(part) ? staves(part).orElse(1) * layers(part) : 1;
+  }
+
+  /**
+   * Whether staves are turned by their looks. Else their rings lie up and down in turn, so that the
+   * panel stays flat on the whole (common practice); the rings of quarter-sawn boards stand upright
+   * and do not cup them.
+   */
+  public boolean matchesStaves(Part part) {
+    return makeup(part)
+        .stavesLaid()
+        .map(Makeup.MATCHED::equals)
+        .orElse(part.stock().figures().quarterSawn());
+  }
+
+  private Makeup makeup(Part part) {
+    return description.part(part.name()).map(PartEntry::makeup).orElse(Makeup.UNSAID);
+  }
+
+  private static boolean isSolid(Part part) {
+    return part.stock().kind() == StockKind.SOLID;
+  }
+
+  /** Whether a part is glued up from several boards, edge to edge or face to face. */
   public boolean isPanel(Part part) {
-    boolean isSolid = part.stock().kind() == StockKind.SOLID;
+    return isLaminated(part) || isStaved(part);
+  }
+
+  /** Whether a part is glued up edge to edge. */
+  public boolean isStaved(Part part) {
     Length widest = WIDEST_BOARD.min(description.shop().planerWidth());
-    return isSolid
+    return isSolid(part)
         && staves(part).map(count -> count > 1).orElse(blankWidth(part).isLongerThan(widest));
   }
 
@@ -95,7 +137,13 @@ public record Piece(
    */
   public Length staveWidth(Part part) {
     int count = staves(part).orElse(1);
-    Length ripped = count > 1 ? description.shop().extraWidth(part.finishedLength()) : Length.ZERO;
-    return blankWidth(part).plus(ripped).dividedBy(count, RoundingMode.CEILING);
+    return gluedWidth(part).dividedBy(count, RoundingMode.CEILING);
+  }
+
+  /** The width of the blank when it has been glued up and not yet ripped. */
+  public Length gluedWidth(Part part) {
+    boolean isRipped = staves(part).orElse(1) > 1 || isLaminated(part);
+    Length ripped = isRipped ? description.shop().extraWidth(part.finishedLength()) : Length.ZERO;
+    return blankWidth(part).plus(ripped);
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import storyrod.description.Description;
 import storyrod.description.Description.AssemblyEntry;
 import storyrod.description.Description.StockEntry;
@@ -235,7 +236,7 @@ public final class PieceBuilder {
 
   private Piece piece() {
     List<Part> parts = blanks.values().stream().map(this::part).toList();
-    List<Mark> marks = Marker.mark(parts, KeptShape.of(parts, kept));
+    List<Mark> marks = Marker.mark(parts, origin(parts));
     Map<String, Mark> markOf = new LinkedHashMap<>();
     marks.forEach(mark -> mark.parts().forEach(name -> markOf.put(name, mark)));
     List<Part> marked = parts.stream().map(part -> marked(part, markOf.get(part.name()))).toList();
@@ -252,6 +253,12 @@ public final class PieceBuilder {
                         mark.parts()))
             .toList();
     return new Piece(description, marked, shown, joints, kept);
+  }
+
+  /** What keeps parts of one shape apart: what they are cut out of, and from how many boards. */
+  private UnaryOperator<String> origin(List<Part> parts) {
+    UnaryOperator<String> cutOutOf = KeptShape.of(parts, kept);
+    return part -> cutOutOf.apply(part) + blanks.get(part).entry().makeup().key();
   }
 
   private static Part marked(Part part, Mark mark) {

@@ -7,7 +7,6 @@ import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.OnHandEntry;
-import storyrod.description.PartEntry;
 import storyrod.measure.Length;
 
 /** From how many staves a part of solid wood is glued up. */
@@ -25,7 +24,7 @@ final class Staves {
   Optional<Integer> of(Part part, Length blankWidth) {
     return description
         .part(part.name())
-        .flatMap(PartEntry::staves)
+        .flatMap(entry -> entry.makeup().staves())
         .or(() -> fewest(part, blankWidth));
   }
 

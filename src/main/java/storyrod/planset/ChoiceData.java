@@ -42,7 +42,7 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
         !there.isEmpty() || stock.sheet().or(() -> stock.figures().board()).isPresent();
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("material", StockData.material(stock.species()));
-    data.put("thick", format(parts.getFirst().finishedThickness()));
+    data.put("thick", format(thickness(stock, parts)));
     data.put("sheet", Traits.isSheet(parts.getFirst()));
     data.put("laidOut", isLaidOut);
     data.put("onHand", there.stream().map(OnHandEntry::name).toList());
@@ -50,6 +50,14 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     data.put("marks", phrases.marks(parts.stream().map(Part::name).toList()));
     data.put("longest", longest(parts));
     return data;
+  }
+
+  /** As thick as the parts, or as bought where all of them are glued up from such boards. */
+  private Length thickness(StockEntry stock, List<Part> parts) {
+    Length thickness = parts.getFirst().finishedThickness();
+    return parts.stream().allMatch(piece::isLaminated)
+        ? stock.boughtAs().orElse(thickness)
+        : thickness;
   }
 
   private List<Map<String, Object>> longest(List<Part> parts) {

@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Clamping;
 import storyrod.build.Clamping.Clamps;
+import storyrod.geometry.Axis;
+import storyrod.measure.Length;
 import storyrod.piece.Piece;
 
 /** Where the clamps of a step go, in parts as they are spoken of. */
@@ -17,34 +19,53 @@ record ClampData(Piece piece, PartPhrases phrases) {
   /** The values of a step that builds on a level. */
   Map<String, Object> of(Step step, String level) {
     Clamping.Found found = Clamping.of(piece, step);
+    Map<Setting, List<Spread>> settings =
+        alike(found.clamps()).stream()
+            .collect(
+                Collectors.groupingBy(Spread::setting, LinkedHashMap::new, Collectors.toList()));
     return Map.of(
-        "clamps", alike(found.clamps(), level).stream().map(each -> data(each, level)).toList(),
-        "clampsBare", !found.bare().isEmpty());
+        "clamps",
+        settings.entrySet().stream()
+            .map(each -> data(each.getKey(), each.getValue(), level))
+            .toList(),
+        "clampsBare",
+        !found.bare().isEmpty());
   }
 
-  /** Clamps that are spoken of in the same words, told once with all of them counted. */
-  private Collection<List<Clamps>> alike(List<Clamps> all, String level) {
-    return all.stream()
-        .collect(
-            Collectors.groupingBy(
-                each -> List.of(each.axis(), each.opening(), on(List.of(each), level)),
-                LinkedHashMap::new,
-                Collectors.toList()))
-        .values();
+  /** Which way clamps lie and how far they open: those alike in both are told in one. */
+  private record Setting(Axis axis, Length opening) {}
+
+  /** Clamps that close equal joints of equal parts alike. */
+  private record Alike(Setting setting, List<String> marks) {}
+
+  private record Spread(Setting setting, int count, List<String> on) {
+    static Spread sum(Spread one, Spread other) {
+      List<String> on = Stream.of(one.on(), other.on()).flatMap(List::stream).distinct().toList();
+      return new Spread(one.setting(), one.count() + other.count(), on);
+    }
   }
 
-  private List<Map<String, Object>> on(List<Clamps> clamps, String level) {
-    List<String> parts =
-        clamps.stream().flatMap(each -> Stream.of(each.low(), each.high())).distinct().toList();
-    return phrases.units(parts, level);
+  private Collection<Spread> alike(List<Clamps> all) {
+    Map<Alike, Spread> sets = new LinkedHashMap<>();
+    for (Clamps each : all) {
+      Setting setting = new Setting(each.axis(), each.opening());
+      List<String> on = List.of(each.low(), each.high());
+      List<String> marks = on.stream().map(part -> piece.part(part).mark()).sorted().toList();
+      sets.merge(
+          new Alike(setting, marks), new Spread(setting, each.count(), on), Spread::sum);
+    }
+    return sets.values();
   }
 
-  private Map<String, Object> data(List<Clamps> clamps, String level) {
-    Clamps first = clamps.getFirst();
+  private Map<String, Object> data(Setting setting, List<Spread> spread, String level) {
     return Map.of(
-        "axis", first.axis().name().toLowerCase(Locale.ROOT),
-        "count", clamps.stream().mapToInt(Clamps::count).sum(),
-        "opening", piece.description().format().formatWithUnit(first.opening()),
-        "on", on(clamps, level));
+        "axis", setting.axis().name().toLowerCase(Locale.ROOT),
+        "opening", piece.description().format().formatWithUnit(setting.opening()),
+        "count", spread.stream().mapToInt(Spread::count).sum(),
+        "jaws", spread.stream().map(each -> jaws(each, level)).toList());
+  }
+
+  private Map<String, Object> jaws(Spread spread, String level) {
+    return Map.of("count", spread.count(), "on", phrases.units(spread.on(), level));
   }
 }

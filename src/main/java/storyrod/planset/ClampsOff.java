@@ -8,26 +8,46 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.ClampsInUse;
 
 /**
- * Which clamps come off before a step: those of all glue-ups whose parts it is the first to need.
+ * Which clamps come off before a step: those of all glue-ups whose parts it is the first to need,
+ * and the earliest set of the rest, as far as it finds too few left in the shop.
  */
 final class ClampsOff {
+  private final int shop;
+  private final List<Step> held = new ArrayList<>();
   private final Map<Integer, List<Integer>> off = new TreeMap<>();
 
-  ClampsOff(List<Step> steps, Predicate<Step> isClamped) {
+  /**
+   * Follows the clamps through the steps.
+   *
+   * @param shop how many clamps there are
+   */
+  ClampsOff(List<Step> steps, Predicate<Step> isClamped, int shop) {
+    this.shop = shop;
     for (Step step : steps) {
-      if (isClamped.test(step)) {
-        steps.stream()
-            .filter(later -> later.number() > step.number())
-            .filter(later -> touched(later).stream().anyMatch(touched(step)::contains))
-            .findFirst()
-            .ifPresent(
-                later ->
-                    off.computeIfAbsent(later.number(), key -> new ArrayList<>())
-                        .add(step.number()));
+      List<Step> free =
+          new ArrayList<>(held.stream().filter(each -> isNeeded(each, step)).toList());
+      held.removeAll(free);
+      boolean clamped = isClamped.test(step);
+      while (clamped && !held.isEmpty() && isTooMuch(step)) {
+        free.add(held.removeFirst());
+      }
+      off.put(step.number(), free.stream().map(Step::number).sorted().toList());
+      if (clamped) {
+        held.add(step);
       }
     }
+  }
+
+  private static boolean isNeeded(Step glued, Step later) {
+    return touched(later).stream().anyMatch(touched(glued)::contains);
+  }
+
+  private boolean isTooMuch(Step step) {
+    int wanted = Math.min(shop, ClampsInUse.by(step));
+    return wanted + held.stream().mapToInt(ClampsInUse::by).sum() > shop;
   }
 
   /** The numbers of the steps whose clamps a step takes off. */

@@ -75,17 +75,19 @@ public record CutList(List<Row> rows) {
         rough.map(each -> sizes(each, texts)).orElse(new Sizes("", "", "")),
         grain(mark.shown().stock(), texts),
         notes.blankOf(mark).map(Mark::mark).orElse(""),
-        notes.note(mark).isEmpty() ? staves(mark, notes) : notes.note(mark));
+        notes.note(mark).isEmpty() ? boards(mark, notes) : notes.note(mark));
   }
 
-  /** From how many staves of the rough size it is glued up, where its description says so. */
-  private static String staves(Mark mark, KeptNotes notes) {
-    return notes
-        .piece()
-        .staves(mark.shown())
-        .filter(staves -> staves > 1)
-        .map(staves -> notes.texts().say("cutlist.staves", staves))
-        .orElse("");
+  /** From how many boards of the rough size it is glued up, where its description says so. */
+  private static String boards(Mark mark, KeptNotes notes) {
+    int staves = notes.piece().staves(mark.shown()).orElse(1);
+    int layers = notes.piece().layers(mark.shown());
+    if (layers == 1) {
+      return staves == 1 ? "" : notes.texts().say("cutlist.staves", staves);
+    }
+    return staves == 1
+        ? notes.texts().say("cutlist.layers", layers)
+        : notes.texts().say("cutlist.staves-in-layers", layers, staves);
   }
 
   private static Sizes sizes(RoughPart rough, Texts texts) {

@@ -81,6 +81,11 @@ final class FitData {
       return meeting(glued());
     }
 
+    /** The way that what moves takes into a joint, whichever of its parts goes in. */
+    Face way(Joint joint) {
+      return parts.contains(joint.first()) ? joint.entry() : joint.entry().opposite();
+    }
+
     private List<String> meeting(List<Joint> some) {
       return some.stream()
           .flatMap(joint -> Stream.of(joint.first(), joint.second()))
@@ -279,7 +284,7 @@ final class FitData {
   private boolean isLaidOn(Moving moving) {
     List<Joint> joints = moving.joints();
     return moving.meeting().size() >= FRAMEWORK
-        && joints.stream().filter(Joint::glued).map(Joint::entry).distinct().count() == 1
+        && joints.stream().filter(Joint::glued).map(moving::way).distinct().count() == 1
         && joints.stream().noneMatch(joint -> takenIn(joint).isPresent())
         && joints.stream().noneMatch(joint -> joint.glued() && !joint.fasteners().isEmpty());
   }

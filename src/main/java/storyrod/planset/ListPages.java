@@ -13,6 +13,7 @@ import storyrod.planset.TableHeights.Cell;
  */
 public record ListPages(
     List<List<Row>> cutList,
+    boolean glueUps,
     boolean boards,
     boolean sheets,
     boolean items,
@@ -22,6 +23,7 @@ public record ListPages(
   private static final double H2 = TableHeights.ABOVE_H2_MM;
   private static final double TOP_MM = 1;
   private static final double PART_SHARE = 0.16;
+  private static final double GLUE_UP_SHARE = 0.15;
   private static final double STOCK_SHARE = 0.2;
   private static final double SUPPLY_SHARE = 0.2;
   private static final double NAME_SHARE = 0.4;
@@ -39,6 +41,7 @@ public record ListPages(
             lengths.paper().roomMm(), last + HEAD_MM + heightMm(cutList.getLast(), width));
     return new ListPages(
         cutList,
+        !lengths.glueUps().rows().isEmpty() && breaks.before(glueUps(lengths.glueUps(), width), H1),
         breaks.before(boards(shopping, width), H1),
         !shopping.sheets().isEmpty() && breaks.before(sheets(shopping, width), H2),
         breaks.before(items(shopping, width), H2),
@@ -49,7 +52,12 @@ public record ListPages(
 
   /** The lists and what the cut list begins with. */
   record Lengths(
-      Paper paper, CutList cutList, Shopping shopping, HardwareList hardware, String lead) {}
+      Paper paper,
+      CutList cutList,
+      GlueUpList glueUps,
+      Shopping shopping,
+      HardwareList hardware,
+      String lead) {}
 
   /** The rows that a page has room for, and no page with a row or two alone. */
   private static List<List<Row>> cutList(Lengths lengths, double width) {
@@ -82,6 +90,18 @@ public record ListPages(
             List.of(
                 new Cell(row.part() + " " + row.note(), PART_SHARE * width),
                 new Cell(row.stock(), STOCK_SHARE * width)));
+  }
+
+  private static double glueUps(GlueUpList list, double width) {
+    double rows =
+        TableHeights.rows(
+            list.rows(),
+            row ->
+                List.of(
+                    new Cell(row.part(), PART_SHARE * width),
+                    new Cell(row.of(), GLUE_UP_SHARE * width),
+                    new Cell(row.laid(), GLUE_UP_SHARE * width)));
+    return TableHeights.FOLLOWING_H1_MM + 2 * TableHeights.LINE_MM + TableHeights.ROW_MM + rows;
   }
 
   private static double boards(Shopping shopping, double width) {

@@ -15,6 +15,7 @@ record Pages(
     Paper paper,
     Cover cover,
     CutList cutList,
+    GlueUpList glueUps,
     Shopping shopping,
     Layouts layouts,
     HardwareList hardware,
@@ -47,6 +48,7 @@ record Pages(
     Paper paper = Paper.usualFor(texts.format().unit());
     Print print = new Print(texts, paper);
     CutList cutList = CutList.of(set, texts);
+    GlueUpList glueUps = GlueUpList.of(set, texts);
     Shopping shopping = Shopping.of(set, texts);
     HardwareList hardware = HardwareList.of(set);
     StepPages steps = StepPages.of(set, new StepPages.Sheet(texts, paper, wording));
@@ -56,12 +58,18 @@ record Pages(
         paper,
         Cover.of(set, texts, paper),
         cutList,
+        glueUps,
         shopping,
         Layouts.of(set, texts, paper),
         hardware,
         ListPages.of(
             new ListPages.Lengths(
-                paper, cutList, shopping, hardware, texts.say("cutlist.lead", print.units()))),
+                paper,
+                cutList,
+                glueUps,
+                shopping,
+                hardware,
+                texts.say("cutlist.lead", print.units()))),
         GeneralPages.of(set, texts, paper),
         exploded(set, paper),
         PartPages.of(set, texts, paper),
@@ -121,6 +129,7 @@ record Pages(
     data.put("paper", paper);
     data.put("cover", cover);
     data.put("cutList", cutList);
+    data.put("glueUps", glueUps);
     data.put("shopping", shopping);
     data.put("layouts", layouts);
     data.put("hardware", hardware);

@@ -52,6 +52,7 @@ final class PlanJson {
     json.put("project", project());
     json.put("units", texts.format().unit().word());
     json.put("parts", set.piece().marks().stream().map(this::part).toList());
+    json.put("glue_ups", set.stock().gluedUp().stream().map(GlueUpList::json).toList());
     json.put("kept_cutouts", KeptJson.of(set.piece()));
     json.put("joints", set.piece().joints().stream().map(PlanJson::joint).toList());
     json.put("supplies", set.stock().supplies().needs().stream().map(PlanJson::supply).toList());

@@ -48,13 +48,24 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
             entry.name() + onHand.map(name -> "-" + name).orElse(""),
             noun,
             onHand.map(name -> texts.say("layout.on-hand", title, name)).orElse(title),
-            texts.say(
-                "size.two", texts.length(first.length()), texts.lengthWithUnit(first.width())),
+            size(entry, first, texts),
             onHand.isPresent()
                 ? texts.say("layout.from-hand." + noun, pieces.size())
                 : bound(plan, noun, texts) + missing(plan, texts),
             SawnStock.alike(pieces));
     return new ProjectStocks(stock, entry, places);
+  }
+
+  /** Its length and width, and the thickness in which boards are bought, where it is known. */
+  private static String size(StockEntry entry, SheetLayout first, Texts texts) {
+    String length = texts.length(first.length());
+    return entry
+        .boughtAs()
+        .map(
+            thick ->
+                texts.say(
+                    "size.three", length, texts.length(first.width()), texts.lengthWithUnit(thick)))
+        .orElseGet(() -> texts.say("size.two", length, texts.lengthWithUnit(first.width())));
   }
 
   private static String bound(SheetPlan plan, String noun, Texts texts) {

@@ -35,7 +35,7 @@ final class StepData {
     this.hardware = new HardwareData(piece, phrases);
     this.fit = new FitData(piece, phrases, new Lying(words, steps));
     this.care = new CareData(piece, phrases, steps);
-    this.clamps = new ClampsOff(steps, fit::isClamped);
+    this.clamps = new ClampsOff(steps, fit::isClamped, piece.description().shop().clamps());
     this.early = new PreFinishData(piece, phrases);
     this.trials = new TrialData(piece, phrases, steps);
   }

@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,10 @@ record StockData(Piece piece, PartPhrases phrases) {
     data.put("stock", Map.of("material", material, "thick", thick));
     data.put("short", phrases.marks(names.stream().filter(this::isShort).toList()));
     data.put("staved", phrases.parts(names).stream().flatMap(this::staved).toList());
+    data.put("layered", phrases.parts(names).stream().flatMap(this::layered).toList());
+    data.put("alternated", phrases.parts(names.stream().filter(n -> isLaid(n, false)).toList()));
+    data.put("matched", phrases.parts(names.stream().filter(n -> isLaid(n, true)).toList()));
+    data.put("quarterSawn", part.stock().figures().quarterSawn());
     data.put("tooWide", phrases.parts(names.stream().filter(this::isTooWide).toList()));
     return data;
   }
@@ -36,6 +41,29 @@ record StockData(Piece piece, PartPhrases phrases) {
 
   private static Map<String, Object> staved(Map<String, Object> phrase, int count, String width) {
     return Map.of("part", phrase, "count", count, "width", width);
+  }
+
+  /**
+   * A part that is glued up face to face, with the number and the least thickness of its layers.
+   */
+  private Stream<Map<String, Object>> layered(Map<String, Object> phrase) {
+    Part part = piece.mark((String) phrase.get("mark")).shown();
+    int layers = piece.layers(part);
+    Length each = part.finishedThickness().dividedBy(layers, RoundingMode.CEILING);
+    return layers == 1
+        ? Stream.empty()
+        : Stream.of(
+            Map.of(
+                "part", phrase,
+                "count", layers,
+                "thick", format(each),
+                "staves", piece.staves(part).orElse(1),
+                "width", format(piece.staveWidth(part))));
+  }
+
+  private boolean isLaid(String name, boolean matched) {
+    Part part = piece.part(name);
+    return piece.isStaved(part) && piece.matchesStaves(part) == matched;
   }
 
   private boolean isShort(String name) {

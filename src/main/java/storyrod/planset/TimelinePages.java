@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.Schedule;
 import storyrod.build.Schedule.Row;
 import storyrod.drawing.Drawing;
@@ -21,6 +22,9 @@ public record TimelinePages(
 
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final double BELOW_TEXT_MM = 4;
+
+  /** What of its room a first page fills that leaves some days to the next. */
+  private static final double MOST_DAYS = 0.65;
 
   public TimelinePages {
     drawings = List.copyOf(drawings);
@@ -43,22 +47,41 @@ public record TimelinePages(
             .map(each -> new DrawingBox(each.name(), each.widthMm(), each.heightMm(), each.scale()))
             .toList();
     List<Wait> waits =
-        schedule.steps().stream()
-            .filter(row -> row.dry() > row.finish())
+        waiting(schedule)
             .map(row -> wait(row, schedule, title(steps, row.number()), texts))
             .toList();
-    double filled = boxes.getLast().heightMm() + (boxes.size() == 1 ? aboveMm(set, print) : 1);
-    double list = TableHeights.H2_MM + (waits.size() + 1) * TableHeights.LINE_MM;
+    double first = boxes.size() == 1 ? aboveMm(set, print) : 1;
     return new TimelinePages(
         lead(schedule, texts),
         path(schedule, texts),
         boxes,
         waits,
-        filled + list > print.paper().roomMm());
+        !hasRoom(first + boxes.getLast().heightMm(), schedule, print.paper()));
   }
 
-  /** The drawings, the first of them below the texts. */
+  private static Stream<Row> waiting(Schedule schedule) {
+    return schedule.steps().stream().filter(row -> row.dry() > row.finish());
+  }
+
+  /** Whether the list of waits finds room below what fills a page so far. */
+  private static boolean hasRoom(double filledMm, Schedule schedule, Paper paper) {
+    double rows = waiting(schedule).count() + 1.0;
+    return filledMm + TableHeights.H2_MM + rows * TableHeights.LINE_MM <= paper.roomMm();
+  }
+
+  /**
+   * The drawings, the first of them below the texts. Where they leave the list no room on their one
+   * page, the last days go over to the next page with it.
+   */
   static List<Drawing> drawings(PlanSet set, Pages.Print print) {
+    List<Drawing> usual = drawings(set, print, 1);
+    double filled = aboveMm(set, print) + usual.getLast().heightMm();
+    return usual.size() > 1 || hasRoom(filled, set.schedule(), print.paper())
+        ? usual
+        : drawings(set, print, MOST_DAYS);
+  }
+
+  private static List<Drawing> drawings(PlanSet set, Pages.Print print, double share) {
     Schedule schedule = set.schedule();
     Texts texts = print.texts();
     Paper paper = print.paper();
@@ -68,7 +91,10 @@ public record TimelinePages(
     IntFunction<String> stage =
         step -> StepPages.stageTitle(set.build().steps().get(step - 1).stage(), texts);
     return Timeline.of(
-        schedule, stage, texts.words(), new Timeline.PaperRoom(width, room - above, room));
+        schedule,
+        stage,
+        texts.words(),
+        new Timeline.PaperRoom(width, share * (room - above), room));
   }
 
   /** What stands above the first drawing. */

@@ -17,8 +17,8 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /**
- * What is sawn from one stock: the blanks of its parts, or of the staves that a part is glued up
- * from, in the rough where it is solid wood.
+ * What is sawn from one stock: the blanks of its parts, or of the staves and layers that a part is
+ * glued up from, in the rough where it is solid wood.
  */
 final class Blanks {
   private final Piece piece;
@@ -29,9 +29,9 @@ final class Blanks {
     this.piece = piece;
     this.stock = stock;
     for (Part part : parts) {
-      int staves = isSolid() ? piece.staves(part).orElse(1) : 1;
-      for (int stave = 1; stave <= staves; stave++) {
-        all.add(new Of(part, staves == 1 ? Optional.empty() : Optional.of(stave)));
+      int count = piece.blanks(part);
+      for (int number = 1; number <= count; number++) {
+        all.add(new Of(part, count == 1 ? Optional.empty() : Optional.of(number)));
       }
     }
   }
@@ -39,9 +39,9 @@ final class Blanks {
   /**
    * A blank of a part.
    *
-   * @param stave which of its staves it is, where it is glued up from several
+   * @param number which of its blanks it is, where it is glued up from several
    */
-  record Of(Part part, Optional<Integer> stave) {}
+  record Of(Part part, Optional<Integer> number) {}
 
   private boolean isSolid() {
     return stock.kind() == StockKind.SOLID;

@@ -64,7 +64,7 @@ final class LayoutPlanner {
   private Placed placed(Spot spot) {
     Blanks.Of blank = blanks.get(spot.blank());
     Part part = blank.part();
-    return new Placed(part.mark(), part.name(), blank.stave(), spot.area(), spot.turned());
+    return new Placed(part.mark(), part.name(), blank.number(), spot.area(), spot.turned());
   }
 
   private StockPlan.Missing missing(Missing missing) {

@@ -47,7 +47,7 @@ final class RoughSizes {
       case SOLID ->
           new RoughPart(
               mark.mark(),
-              mark.count() * piece.staves(part).orElse(1),
+              mark.count() * piece.blanks(part),
               part.finishedLength().plus(shop.extraLength()),
               piece.staveWidth(part).plus(shop.extraWidth(part.finishedLength())),
               stock.boughtAs().orElse(part.finishedThickness()));

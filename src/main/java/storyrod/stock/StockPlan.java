@@ -13,18 +13,21 @@ import storyrod.measure.Rational;
  *
  * @param rough one row for each mark, in the order of the marks; none for a part that is cut out of
  *     another part's blank
+ * @param gluedUp one row for each mark whose blanks are glued up first
  * @param boards one row for each solid stock in use
  * @param layouts one for each sheet stock in use
  * @param hardware one row for each item in use, joints and mounted hardware together
  */
 public record StockPlan(
     List<RoughPart> rough,
+    List<GluedBlank> gluedUp,
     List<BoardNeed> boards,
     List<SheetPlan> layouts,
     List<HardwareNeed> hardware,
     SupplyPlan supplies) {
   public StockPlan {
     rough = List.copyOf(rough);
+    gluedUp = List.copyOf(gluedUp);
     boards = List.copyOf(boards);
     layouts = List.copyOf(layouts);
     hardware = List.copyOf(hardware);
@@ -115,11 +118,12 @@ public record StockPlan(
   /**
    * A part's blank on a sheet or board.
    *
-   * @param stave which of its staves it is, where it is glued up from several
+   * @param number which of its blanks it is, where it is glued up from several: the staves of the
+   *     first layer, then those of the next
    * @param turned if its own length runs across the sheet's
    */
   public record Placed(
-      String mark, String part, Optional<Integer> stave, Area area, boolean turned) {}
+      String mark, String part, Optional<Integer> number, Area area, boolean turned) {}
 
   /**
    * An item of hardware.

@@ -61,6 +61,7 @@ public final class StockPlanner {
     RoughSizes rough = new RoughSizes(piece);
     return new StockPlan(
         rough.parts(),
+        GluedBlank.of(piece),
         rough.boards(layouts),
         layouts,
         HardwareNeeds.of(piece),

@@ -76,8 +76,12 @@ public record Surfaces(double openMm2, double gluedMm2) {
   }
 
   private static double seamsMm2(Piece piece, Part part) {
-    int seams = part.stock().kind() == StockKind.SOLID ? piece.staves(part).orElse(1) - 1 : 0;
-    return seams * part.finishedLength().toMm() * part.finishedThickness().toMm();
+    if (part.stock().kind() == StockKind.SHEET) {
+      return 0;
+    }
+    double edges = (piece.staves(part).orElse(1) - 1) * part.finishedThickness().toMm();
+    double faces = (piece.layers(part) - 1) * piece.blankWidth(part).toMm();
+    return (edges + faces) * part.finishedLength().toMm();
   }
 
   private record Body(String name, Box box, List<FlatFace> faces) {

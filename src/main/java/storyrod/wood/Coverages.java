@@ -16,10 +16,8 @@ public final class Coverages {
    * A sort of glue or finish.
    *
    * @param least what the thirstiest wood leaves of it
-   * @param openMinutes of a glue, the least that it stays open
    */
-  public record Sort(
-      String kind, String use, Coverage least, Coverage most, Optional<Integer> openMinutes) {}
+  public record Sort(String kind, String use, Coverage least, Coverage most) {}
 
   public static List<Sort> all() {
     return ALL;
@@ -31,13 +29,8 @@ public final class Coverages {
   }
 
   private static Sort sort(Map<String, String> row) {
-    String open = row.get("open_minutes");
     return new Sort(
-        row.get("kind"),
-        row.get("use"),
-        coverage(row.get("low")),
-        coverage(row.get("high")),
-        open.isEmpty() ? Optional.empty() : Optional.of(Integer.valueOf(open)));
+        row.get("kind"), row.get("use"), coverage(row.get("low")), coverage(row.get("high")));
   }
 
   private static Coverage coverage(String figure) {

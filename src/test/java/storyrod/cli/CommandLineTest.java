@@ -38,7 +38,7 @@ class CommandLineTest {
   @Test
   void errorsComeBeforeWarningsBeforeAdvice(@TempDir Path folder) {
     String faulty =
-        Shell.bench(", tried-on: white ash and birch plywood offcuts}", "}")
+        Shell.bench(", tried-on: white ash and birch plywood offcuts", "")
             .replaceAll(
                 "(?s)\nbuild:.*",
                 "\nbuild: [{stage: Case, order: [fit left-side, drill left-side]}]\n");

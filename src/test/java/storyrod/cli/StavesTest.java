@@ -71,6 +71,20 @@ class StavesTest {
   }
 
   @Test
+  void ringsOfStavesLieInTurnUnlessTheMakerMatchesThem() {
+    String text = text(built("4").get("plan-set.pdf"));
+    assertTrue(
+        text.contains("4 staves 925 × 96.5 × 20 925 × 386 × 20 up and down in turn"),
+        () -> text.substring(text.indexOf("Glue-ups")));
+    assertTrue(
+        text.contains("Turn every second board of"),
+        () -> text.substring(text.indexOf("Glue-ups")));
+    String matched = text(built("4\n    staves-laid: matched").get("plan-set.pdf"));
+    assertTrue(matched.contains("matched by looks"), () -> matched);
+    assertFalse(matched.contains("Turn every second board"), () -> matched);
+  }
+
+  @Test
   void oneStaveIsABoardAndNoGlueUp() {
     Map<String, String> row = row("1");
     assertEquals("386", row.get("rough_width"));

@@ -73,7 +73,7 @@ class StartItemsTest {
       case BUTT_HINGE ->
           List.of(item.length(), item.sizes().leafWidth(), item.sizes().leafThickness());
       case PULL -> List.of(item.sizes().centres());
-      case SHELF_PIN, PLUG -> List.of(item.diameter());
+      case SHELF_PIN, PLUG, WASHER -> List.of(item.diameter());
       case ROTATING_FASTENER ->
           List.of(item.diameter(), item.sizes().thickness(), item.sizes().travel());
       case TOP_FASTENER ->

@@ -23,7 +23,12 @@ class ListPagesTest {
     ListPages pages =
         ListPages.of(
             new ListPages.Lengths(
-                Paper.LETTER, list, nothing, new HardwareList(List.of()), "Sizes in inches."));
+                Paper.LETTER,
+                list,
+                new GlueUpList(List.of()),
+                nothing,
+                new HardwareList(List.of()),
+                "Sizes in inches."));
     assertEquals(list.rows(), pages.cutList().stream().flatMap(List::stream).toList());
     return pages.cutList().stream().map(List::size).toList();
   }

@@ -198,6 +198,7 @@ class PlanSetFilesTest {
             "project",
             "units",
             "parts",
+            "glue_ups",
             "kept_cutouts",
             "joints",
             "supplies",

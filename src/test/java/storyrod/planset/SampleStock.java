@@ -35,6 +35,7 @@ final class SampleStock {
             .toList();
     return new StockPlan(
         rough,
+        List.of(),
         List.of(
             new StockPlan.BoardNeed(
                 Sample.ash(),

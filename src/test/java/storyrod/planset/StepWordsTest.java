@@ -147,7 +147,7 @@ class StepWordsTest {
   void sizeBehindAnItemsNameStaysAsItIsForMany() {
     assertSays(
         titled(table, "Fasten the right breadboard end to the slab"),
-        "Drive in the three oak pegs 1/4 in from below.");
+        "With the underside up, drive in the three oak pegs 1/4 in.");
   }
 
   @Test
@@ -244,7 +244,7 @@ class StepWordsTest {
           step,
           "Use no glue in the groove, or only over a few inches in the middle: the wood that lies"
               + " across it has to be free to swell and shrink.");
-      assertSays(step, "Drive in the three oak pegs 1/4 in from below.");
+      assertSays(step, "With the underside up, drive in the three oak pegs 1/4 in.");
     }
   }
 
@@ -264,14 +264,17 @@ class StepWordsTest {
   @Test
   void pieceIsLaidDownOnceForStepsInARow() {
     StepText left = titled(bookcase, "Glue the left side strip to the left side");
-    assertSays(left, "Lay what is together on its back, on a blanket.");
+    assertSays(
+        left, "Lay what is together on its back, on two battens, so that the jaws reach under it.");
     assertSays(left, "Leave it on its back for the next step.");
     StepText right =
         titled(
             bookcase,
             "Glue the right side strip and the lower shelf strip to the right side and the bottom");
     assertEquals(clampsOff(bookcase, left), right.sentences().getFirst());
-    assertEquals("It still lies on its back.", right.sentences().get(1));
+    assertEquals(
+        "It still lies on its back: see that the battens under it leave room for the jaws.",
+        right.sentences().get(1));
     List<String> all = bookcase.stream().flatMap(step -> step.sentences().stream()).toList();
     assertEquals(1, all.stream().filter("Stand it up again."::equals).count());
   }

@@ -59,7 +59,6 @@ class TablesOfWoodTest {
     for (Coverages.Sort sort : Coverages.all()) {
       Rational least = sort.least().squareMetresPerLitre();
       assertTrue(least.compareTo(sort.most().squareMetresPerLitre()) < 0, sort.kind());
-      assertEquals(sort.use().equals("glue"), sort.openMinutes().isPresent(), sort.kind());
     }
   }
 

@@ -39,7 +39,7 @@ final class HangerBeforeHung implements Rule {
       case PULL, KNOB, CATCH, ANTI_TIP_STRAP -> false;
       case SLIDE, UNDER_SLIDE, CONCEALED_HINGE, BUTT_HINGE, SHELF_PIN -> true;
       case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> true;
-      case DOWEL, BISCUIT, LOOSE_TENON, PLUG, BUTTON -> true;
+      case DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER, BUTTON -> true;
       case FOOT, LEVELLING_FOOT, OTHER -> mount.parts().stream().noneMatch(job::isOfFront);
     };
   }

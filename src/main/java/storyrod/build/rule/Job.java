@@ -1,7 +1,9 @@
 package storyrod.build.rule;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Late;
@@ -40,11 +42,17 @@ public record Job(
 
   /** Needs between the operations of two verbs on the same part, for some parts. */
   List<Need> onParts(Rule rule, Verb before, Verb after, Predicate<Part> which) {
+    Set<String> first = targets(before);
+    Set<String> second = targets(after);
     return piece.parts().stream()
+        .filter(part -> first.contains(part.name()) && second.contains(part.name()))
         .filter(which)
-        .filter(part -> has(before, part.name()) && has(after, part.name()))
         .map(part -> rule.need(name(before, part.name()), name(after, part.name())))
         .toList();
+  }
+
+  private Set<String> targets(Verb verb) {
+    return all(verb).map(Operation::target).collect(Collectors.toUnmodifiableSet());
   }
 
   boolean has(Verb verb, String target) {

@@ -32,7 +32,10 @@ abstract class DrivenThrough implements JointType {
     return JointKeys.fastened(
         meeting,
         true,
-        Stream.of(Optional.of(entry.text(itemKey)), entry.find("plug", String.class))
+        Stream.of(
+                Optional.of(entry.text(itemKey)),
+                entry.find("plug", String.class),
+                SlottedHoles.washer(meeting))
             .flatMap(Optional::stream)
             .map(item -> new ItemCount(item, entry.count("count") * rows(entry)))
             .toList(),

@@ -39,6 +39,7 @@ public final class Screws extends DrivenThrough {
               Plugs.PLUG,
               Plugs.DEPTH,
               SlottedHoles.SLOTTED,
+              SlottedHoles.WASHER,
               ROWS,
               JointKeys.GLUE));
 
@@ -57,6 +58,7 @@ public final class Screws extends DrivenThrough {
     }
     List<Diagnostic> headFaults = new ArrayList<>(Plugs.faults(meeting, screw.get()));
     headFaults.addAll(SlottedHoles.faults(meeting));
+    headFaults.addAll(SlottedHoles.washerFaults(meeting, screw.get()));
     if (!headFaults.isEmpty()) {
       return new JointEffect(List.of(), joint, headFaults);
     }

@@ -1,0 +1,81 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the steps of whole projects ask for can be done as the work lies on the bench. */
+class AtTheBenchTest {
+  private static List<StepText> stool;
+  private static List<StepText> table;
+  private static List<StepText> bookcase;
+
+  @BeforeAll
+  static void write() throws IOException {
+    stool = StepWordsTest.steps("step-stool");
+    table = StepWordsTest.steps("dining-table");
+    bookcase = StepWordsTest.steps("bookcase");
+  }
+
+  private static StepText step(List<StepText> steps, String title) {
+    return steps.stream()
+        .filter(step -> step.title().equals(title))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(title));
+  }
+
+  private static void assertSays(StepText step, String words) {
+    assertTrue(step.sentences().stream().anyMatch(each -> each.contains(words)), step::toString);
+  }
+
+  @Test
+  void noMeasureIsTakenFromAnEndThatIsLetIn() {
+    assertSays(step(stool, "Glue the stretcher to the left leg panel"), "from the bottom end");
+    assertEquals(
+        List.of(),
+        stool.stream()
+            .flatMap(each -> each.sentences().stream())
+            .filter(each -> each.contains("from the top end"))
+            .toList());
+  }
+
+  @Test
+  void eachJointOfAFrameGetsItsOwnClamp() {
+    assertSays(
+        step(table, "Glue up the frame"),
+        "Set two clamps from left to right across the joints, the jaws on the left end and the"
+            + " right end: they open 52 in");
+  }
+
+  @Test
+  void clampsOfEqualSubAssembliesAreCountedForAllOfThem() {
+    assertSays(
+        step(table, "Glue up the left end and the right end"),
+        "Set two clamps from front to back across the joints, the jaws on the four legs (A)");
+  }
+
+  @Test
+  void whatIsDrivenFromBelowIntoASubAssemblyIsDrivenFromAbove() {
+    StepText pegged = step(table, "Fasten the left breadboard end to the slab");
+    assertSays(pegged, "With the underside up, drive in the three oak pegs 1/4 in.");
+    assertEquals(List.of("mallet"), pegged.tools());
+  }
+
+  @Test
+  void jawsReachUnderWhatLiesOnItsBack() {
+    assertSays(
+        step(bookcase, "Glue the left side strip to the left side"),
+        "on its back, on two battens, so that the jaws reach under it");
+  }
+
+  @Test
+  void nothingComesFromBelowToWhatLiesOnItsBack() {
+    assertSays(
+        step(bookcase, "Screw the plinth to the bottom"),
+        "Bring the plinth in from the lower end of the piece");
+  }
+}

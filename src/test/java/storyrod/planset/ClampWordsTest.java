@@ -1,0 +1,77 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the steps of a sideboard say of clamps, in a shop that has eight. */
+class ClampWordsTest {
+  private static List<StepText> steps;
+
+  @BeforeAll
+  static void write() throws IOException {
+    steps = StepWordsTest.steps("sideboard");
+  }
+
+  private static StepText titled(String title) {
+    return steps.stream().filter(each -> each.title().equals(title)).findFirst().orElseThrow();
+  }
+
+  private static int number(String title) {
+    return 1 + steps.indexOf(titled(title));
+  }
+
+  /** The partitions go against the stiles in the description, the frame against the partitions. */
+  @Test
+  void faceFrameIsPressedDownAsOne() {
+    StepText frame = titled("Glue the face frame in place");
+    assertTrue(
+        frame.sentences().stream().anyMatch(s -> s.startsWith("Clamp it down along every glued")),
+        frame::toString);
+    assertTrue(frame.sentences().stream().noneMatch(s -> s.contains("jaws")), frame::toString);
+  }
+
+  @Test
+  void clampsThatOpenAlikeAreToldOnce() {
+    StepText drawers = titled("Glue up the upper drawer and drawers 1 and 2");
+    assertEquals(
+        List.of(
+            "Set ten clamps from left to right across the joints; they open 16 in, and more with"
+                + " pads. The jaws go on the two drawer sides (L) for two, on the two drawer sides"
+                + " (R) for four, on the two drawer sides (V) for four."),
+        drawers.sentences().stream().filter(s -> s.contains("jaws")).toList());
+  }
+
+  @Test
+  void careIsAskedForOnlyWhereTheWorkIsOnWhatIsWeak() {
+    StepText drawers = titled("Glue up the upper drawer and drawers 1 and 2");
+    assertFalse(drawers.cautions().getFirst().startsWith("Handle with care"), drawers::toString);
+  }
+
+  /** Two of either door, four of the partitions, and the drawers want all eight. */
+  @Test
+  void clampsComeOffWhereTheShopHasNoOthers() {
+    StepText drawers = titled("Glue up the upper drawer and drawers 1 and 2");
+    List<Integer> earlier =
+        List.of(
+            number("Glue up the left door"),
+            number("Glue up the right door"),
+            number("Glue the partitions to the bottom"));
+    assertTrue(
+        drawers
+            .sentences()
+            .contains("Take off the clamps of steps %d, %d and %d.".formatted(earlier.toArray())),
+        drawers::toString);
+    assertEquals(
+        1,
+        steps.stream()
+            .flatMap(each -> each.sentences().stream())
+            .filter(s -> s.matches("Take off the clamps of .*\\b" + earlier.getFirst() + "\\b.*"))
+            .count());
+  }
+}
