@@ -4,9 +4,7 @@
 <#import "/frame/macros.ftl" as frame>
 <#macro check>
 <div class="check">
-<h2>${say('before.check')}</h2>
-<p>${say('before.check.text')}</p>
-<@frame.drawing checkBar/>
+<table class="beside"><tr><td><div class="check-title">${say('before.check')}</div>${say('before.check.text')}</td><td class="bars"><@frame.drawing checkBar/></td></tr></table>
 </div>
 </#macro>
 <#-- So many entries of the contents stand in a column. -->

@@ -184,7 +184,7 @@
     <@title "Glue up the boards for " + plains(parts)/>
     <@say "Lay the boards chosen for " + fulls(parts) + " side by side, and shift them until colour and grain run together; draw a large triangle across them, so that each finds its place again."/>
     <#list staved as it>
-      <@say "Make " + full(it.part) + " from " + number(it.count) + " staves" + pick([it.part], "", " each") + ", at least " + it.width + " wide when jointed; leave the rough allowance on in length."/>
+      <@say "Saw " + number(it.count) + " staves for " + pick([it.part], "", "each of ") + full(it.part) + " to the rough size in the cut list; jointed, each must still be at least " + it.width + " wide."/>
     </#list>
     <#if staved?size lt parts?size>
       <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
@@ -202,9 +202,12 @@
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
     <@title "Mill the " + stock.material + " to " + thickness/>
-    <@say "Saw rough blanks to the rough sizes in the cut list: " + letters() + "."/>
+    <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
+    <#if single?size gt 0>
+      <@say "Saw rough blanks to the rough sizes in the cut list: " + lettersOf(single) + "."/>
+    </#if>
     <#if short?size gt 0>
-      <@say "Leave " + lettersOf(short) + " together in one long blank until they are cut to size: a short piece is not safe in the jointer or the planer."/>
+      <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one, and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
     </#if>
     <@say "Flatten one face of each blank on the jointer."/>
     <@say "Joint one edge square to that face."/>
@@ -409,15 +412,16 @@
     <@say "Mark out " + fulls(parts) + " from the part drawings."/>
     <@say "Saw on the waste side of the line."/>
     <@say "Trim to the line with a sharp chisel."/>
-  <#elseif has("cut-taper")>
+  <#elseif has("cut-taper") || has("cut-short-taper")>
     <@title "Cut the tapers" + inParts()/>
     <@say "Mark each taper on " + fulls(parts) + " from the part drawings: its starting line all round, and what is left at the end."/>
-    <@say "Set a tapering jig so that the line from start to end lies along the path of the blade: " + cut.size + " off over " + cut.depth + "."/>
-    <@say "Saw a little outside the line, with the end that gets thinner last."/>
-    <@say "Where a second face is tapered, put the offcut back under the part, so that it lies flat."/>
-    <#if cut.short>
-      <@say "A part as short as this is not safe in a jig on the saw: clamp it in the vice and saw by hand on the waste side, or taper it at the end of a longer piece and cut it off afterwards."/>
+    <#if has("cut-short-taper")>
+      <@say "Clamp the part in the vice and saw by hand a little outside the line, " + cut.size + " off over " + cut.depth + ": a part as short as this is not safe in a jig on the saw."/>
+      <@say "Where a second face is tapered, draw its line again where the first cut took it away."/>
     <#else>
+      <@say "Set a tapering jig so that the line from start to end lies along the path of the blade: " + cut.size + " off over " + cut.depth + "."/>
+      <@say "Saw a little outside the line, with the end that gets thinner last."/>
+      <@say "Where a second face is tapered, put the offcut back under the part, so that it lies flat."/>
       <@say "Without a jig, saw by hand on the waste side."/>
     </#if>
     <@say "Plane down to the lines, from the start of the taper towards the end, and stop at the starting line."/>
@@ -926,7 +930,7 @@
     <@say "Pull the drawer out with care and clamp the front to the box."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
-        <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive the " + number(h.count / total(moving)) + " screws" + drivenHow(h) + "."/>
+        <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive " + (h.count % total(moving) == 0)?then("the " + number(h.count / total(moving)) + " screws", "a screw through each") + drivenHow(h) + "."/>
       </#list>
     <#else>
       <@driving/>
@@ -1050,8 +1054,11 @@
     <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
     </#if>
     <@aligning/>
+    <#if diagonal != "" && hardware?size gt 0>
+      <@say "Before you drive anything, measure both diagonals from outer corner to outer corner: each should be " + diagonal + "; push the longer one in until they agree."/>
+    </#if>
     <@driving/>
-    <@squaring/>
+    <#if hardware?size == 0><@squaring/></#if>
     <@flushing/>
     <@standing/>
   </#if>

@@ -97,6 +97,10 @@ table.contents td.page { text-align: right; }
 col.number { width: 7mm; }
 col.page { width: 10mm; }
 .check { page-break-inside: avoid; }
+table.beside { width: 100%; margin-top: 3mm; border-collapse: separate; border-spacing: 0; table-layout: fixed; }
+table.beside td { vertical-align: top; font-size: 8.5pt; line-height: 1.34; }
+table.beside td.bars { width: 122mm; }
+.check-title { font-size: 11pt; font-weight: 700; line-height: 1.3; }
 .target:before { content: target-counter(attr(href), page); }
 
 /* Cautions stand before the action and inside a frame. */

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockKind;
+import storyrod.measure.Length;
 import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
@@ -28,6 +29,9 @@ import storyrod.words.Words;
  * these the tables give times, tools and cautions, and the templates choose sentences.
  */
 public final class Traits {
+  /** The two outer blades of a dado set cut a quarter of an inch (common practice), rounded. */
+  private static final Length LEAST_DADO_SET = Length.mm(6);
+
   private final Piece piece;
   private final Set<String> fronts;
   private final Set<String> loose;
@@ -112,7 +116,8 @@ public final class Traits {
     boolean haunched =
         Cut.only(Cut.Tenon.class, cuts).stream().anyMatch(t -> t.haunch().isPresent());
     return Stream.concat(
-            cuts.stream().map(this::cutting), haunched ? Stream.of("cut-haunch") : Stream.empty())
+            cuts.stream().map(cut -> cutting(part, cut)),
+            haunched ? Stream.of("cut-haunch") : Stream.empty())
         .distinct()
         .toList();
   }
@@ -126,22 +131,36 @@ public final class Traits {
         && notch.depth().isShorterThan(part.box().size(notch.from().axis()));
   }
 
-  private String cutting(Cut cut) {
+  private String cutting(Part part, Cut cut) {
     return switch (cut) {
-      case Cut.Trench trench -> trench(trench.term().replace(' ', '-'));
+      case Cut.Trench trench ->
+          isNarrowGroove(part, trench)
+              ? "cut-narrow-groove"
+              : trench(trench.term().replace(' ', '-'));
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
       case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
       case Comb comb -> trench(comb.term().replace(' ', '-'));
       case PocketHoles pocket -> "drill-pocket-hole";
-      case Slanted.Slope slope -> "cut-" + slope.term();
+      case Slanted.Slope slope -> "cut-" + (isShort(part, slope) ? "short-" : "") + slope.term();
       case Slanted.Housing housing -> "cut-leaning";
       case Slots slots -> "cut-" + slots.term().replace(' ', '-');
       case Dovetails dovetails -> trench(dovetails.term().replace(' ', '-'));
       case SplineSlot slot -> "cut-spline-slot";
       case InPlace inPlace -> "drill-hole";
     };
+  }
+
+  private static boolean isNarrowGroove(Part part, Cut.Trench trench) {
+    return trench.term().equals("groove")
+        && CutKind.of(part, trench).size().isShorterThan(LEAST_DADO_SET);
+  }
+
+  /** Whether a part is too short to be tapered in a jig on the saw. */
+  private boolean isShort(Part part, Slanted.Slope slope) {
+    Length shortest = piece.description().shop().machines().shortest();
+    return slope.term().equals("taper") && part.finishedLength().isShorterThan(shortest);
   }
 
   private String drilling(Cut.Holes holes) {

@@ -48,7 +48,7 @@ final class TooWideForPlaner implements Check {
                     format.formatWithUnit(part.finishedWidth()),
                     format.formatWithUnit(planer)))
         .hint(
-            "plane staves to thickness before the glue-up and level the seams "
+            "plane the staves a little over thickness before the glue-up and level the seams "
                 + Routes.oneOf(routes.levelling(part.finishedWidth())));
   }
 }

@@ -22,7 +22,7 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
   private static final double STEP_MM = 3.75;
   private static final double OTHER_MAINS = 11;
   private static final double FULLER_COLUMN = 0.52;
-  private static final double CHECK_MM = 42;
+  private static final double CHECK_MM = 29;
   private static final int SAFETY = 6;
   private static final int READING = 5;
 
@@ -33,8 +33,10 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
   /** Cautions in two columns of about the same height; {@code breaks} if they begin a page. */
   public record CautionPage(boolean breaks, List<List<Caution>> columns) {}
 
-  static BeforePages of(List<Caution> cautions, StepPages steps, Pages.Print print) {
+  static BeforePages of(Notes notes, StepPages steps, Pages.Print print) {
     Paper paper = print.paper();
+    List<Caution> cautions = notes.cautions();
+    double contents = contentsMm(steps) + EndPages.findingsMm(notes.findings(), paper);
     double column = COLUMN_SHARE * paper.textWidthMm();
     double fixed = fixedMm(print, column) + TableHeights.H2_MM;
     double own = higherMm(halves(cautions, column), column);
@@ -43,7 +45,7 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
           cautions.isEmpty()
               ? List.of()
               : List.of(new CautionPage(false, halves(cautions, column)));
-      return new BeforePages(here, false, checkFirst(fixed + own, steps, paper));
+      return new BeforePages(here, false, checkFirst(fixed + own, contents, paper));
     }
     int count = (int) Math.ceil((own + TableHeights.H2_MM) / paper.roomMm());
     List<CautionPage> pages = new ArrayList<>();
@@ -53,15 +55,14 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
       pages.add(new CautionPage(true, halves(some, column)));
     }
     double last = TableHeights.H2_MM + higherMm(pages.getLast().columns(), column);
-    boolean follow = last + TableHeights.ABOVE_H1_MM + contentsMm(steps) <= paper.roomMm();
-    return new BeforePages(pages, follow, !follow && checkFirst(last, steps, paper));
+    boolean follow = last + TableHeights.ABOVE_H1_MM + contents <= paper.roomMm();
+    return new BeforePages(pages, follow, !follow && checkFirst(last, contents, paper));
   }
 
   /** Whether the bars find room above the contents only, where they would take a page below. */
-  private static boolean checkFirst(double lastMm, StepPages steps, Paper paper) {
-    double contents = contentsMm(steps);
-    return contents > paper.roomMm()
-        && contents - CHECK_MM <= paper.roomMm()
+  private static boolean checkFirst(double lastMm, double contentsMm, Paper paper) {
+    return contentsMm > paper.roomMm()
+        && contentsMm - CHECK_MM <= paper.roomMm()
         && lastMm + CHECK_MM <= paper.roomMm();
   }
 

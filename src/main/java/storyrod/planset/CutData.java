@@ -56,7 +56,6 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put(
         "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
-    data.put("short", step.targets().stream().anyMatch(this::isShort));
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
   }
@@ -125,11 +124,6 @@ record CutData(Piece piece, PartPhrases phrases) {
     Part part = piece.part(operation.target());
     return Cut.only(Cut.Trench.class, operation.cuts()).stream()
         .anyMatch(trench -> CutKind.isStopped(part, trench));
-  }
-
-  private boolean isShort(String part) {
-    Length shortest = piece.description().shop().machines().shortest();
-    return piece.part(part).finishedLength().isShorterThan(shortest);
   }
 
   private String forTitle(Cut cut) {

@@ -33,7 +33,8 @@ public record EndPages(boolean findingsFirst, boolean finishFollows) {
     return FINISH_MM + (coats - USUAL_COATS) * COAT_MM;
   }
 
-  private static double findingsMm(List<Finding> findings, Paper paper) {
+  /** The findings below the contents, with their heading; zero where there are none. */
+  static double findingsMm(List<Finding> findings, Paper paper) {
     double width = MESSAGE_SHARE * paper.textWidthMm();
     double rows = findings.stream().mapToDouble(each -> rowMm(each, width)).sum();
     return findings.isEmpty() ? 0 : TableHeights.H2_MM + TEXT.lineMm() + 1.5 + rows;

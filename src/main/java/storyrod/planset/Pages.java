@@ -78,7 +78,7 @@ record Pages(
         set.piece().description().finish(),
         Surface.of(set.piece(), set.stock().supplies(), texts),
         notes,
-        BeforePages.of(notes.cautions(), steps, print),
+        BeforePages.of(notes, steps, print),
         EndPages.of(steps, notes, set.piece().description().finish(), paper),
         FullSizePages.of(set, texts));
   }

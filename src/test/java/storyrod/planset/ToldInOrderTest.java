@@ -132,4 +132,69 @@ class ToldInOrderTest {
     assertTrue(says(step(nightstand, "Fasten the top"), "Reach in from inside"));
     assertTrue(says(step(table, "Fasten the top"), "Reach in from below"));
   }
+
+  /** One clamp in the middle would bend the legs and leave the rails open. */
+  @Test
+  void everyRailOfAFrameGetsAClampOfItsOwn() {
+    StepText rails = step(box, "Glue the long rails, the long stretcher");
+    assertTrue(says(rails, "Set three clamps from left to right"), rails::toString);
+    StepText stand = step(nightstand, "Glue up the stand");
+    assertTrue(says(stand, "Set two clamps from left to right"), stand::toString);
+    StepText ends = step(nightstand, "Glue up the left end and the right end");
+    assertTrue(says(ends, "Set two clamps from front to back"), ends::toString);
+    assertTrue(says(ends, "the jaws on the four legs (G)"), ends::toString);
+  }
+
+  @Test
+  void shortLegIsNotFirstTaperedInAJigAndThenForbiddenIt() {
+    StepText tapers = step(nightstand, "Cut the tapers");
+    assertEquals(List.of("fine handsaw", "bench vice", "hand plane"), tapers.tools());
+    assertFalse(says(tapers, "Set a tapering jig"), tapers::toString);
+    assertEquals(List.of(Words.ENGLISH.say("caution.hand-saw")), tapers.cautions());
+  }
+
+  @Test
+  void shortPartsAreNotSawnApartBeforeTheyAreMilled() {
+    StepText mill = step(nightstand, "Mill the European oak to 20 mm");
+    assertTrue(
+        says(mill, "the rough sizes in the cut list: B × 2, D, E × 2, J × 2, P, T and X."),
+        mill::toString);
+    assertTrue(says(mill, "Saw H × 2 as long blanks"), mill::toString);
+    StepText legs = step(nightstand, "Mill the European oak to 45 mm");
+    assertFalse(says(legs, "Saw rough blanks"), legs::toString);
+  }
+
+  @Test
+  void stavesAreSawnBeforeTheyAreFlattened() {
+    assertTrue(
+        says(step(nightstand, "Glue up the boards"), "Saw four staves for the top (Y) to the"));
+  }
+
+  /** No dado set cuts an eighth of an inch. */
+  @Test
+  void grooveNarrowerThanADadoSetIsCutWithOneBlade() {
+    assertFalse(step(box, "Cut the grooves in the tray sides").tools().contains("dado set"));
+    assertFalse(step(nightstand, "Cut the grooves in the stretchers").tools().contains("dado set"));
+    assertTrue(step(nightstand, "Cut the grooves in the drawer").tools().contains("dado set"));
+  }
+
+  @Test
+  void diagonalsAreMeasuredBeforeScrewsHoldThem() {
+    List<String> told = step(nightstand, "Screw the stretchers").sentences();
+    int measured = first(told, "Before you drive anything, measure both diagonals");
+    assertTrue(0 <= measured && measured < first(told, "Drive the eight"), told::toString);
+  }
+
+  private static int first(List<String> told, String start) {
+    return told.stream().map(each -> each.startsWith(start)).toList().indexOf(true);
+  }
+
+  /** The lowest box front has four, the others two: eight in all. */
+  @Test
+  void frontsWithUnequalNumbersOfScrewsAreNotToldAnAverage() {
+    StepText fronts = step(nightstand, "Fix the drawer fronts");
+    assertTrue(says(fronts, "drive a screw through each from behind"), fronts::toString);
+    assertEquals(
+        1, fronts.sentences().stream().filter(each -> each.contains("clamp")).count(), "once");
+  }
 }

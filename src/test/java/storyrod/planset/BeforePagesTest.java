@@ -1,0 +1,46 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import storyrod.measure.LengthFormat;
+import storyrod.measure.Unit;
+import storyrod.planset.Notes.Caution;
+import storyrod.planset.Notes.Finding;
+import storyrod.planset.Pages.Print;
+import storyrod.planset.StepPages.Entry;
+import storyrod.planset.StepPages.StageGroup;
+import storyrod.words.Words;
+
+/** Where the bars stand that tell whether the print is true. */
+class BeforePagesTest {
+  private static final Print PRINT =
+      new Print(new Texts(new LengthFormat(Unit.MM, 32), Words.ENGLISH), Paper.usualFor(Unit.MM));
+  private static final Finding FINDING =
+      new Finding("Advice", "The top (Y) is wider than the planer", List.of("Plane the staves"));
+
+  private static StepPages steps(int count) {
+    StepText text = new StepText("Cut", List.of(), List.of(), List.of(), List.of(), "", "");
+    List<Entry> entries =
+        IntStream.rangeClosed(1, count)
+            .mapToObj(i -> new Entry(i, text, List.of(), List.of(), List.of(), List.of(), "", ""))
+            .toList();
+    return new StepPages(List.of(new StageGroup(1, "Work", entries)), List.of());
+  }
+
+  private static boolean isAboveTheContents(int findings) {
+    Notes notes =
+        new Notes(List.of(new Caution("Take care", "1")), Collections.nCopies(findings, FINDING));
+    return BeforePages.of(notes, steps(45), PRINT).checkFirst();
+  }
+
+  /** Below the contents the findings leave no room: the bars would stand alone on a page. */
+  @Test
+  void findingsThatFillThePageOfTheContentsSendTheBarsToThePageBefore() {
+    List<Boolean> above = IntStream.of(0, 2, 8).mapToObj(i -> isAboveTheContents(i)).toList();
+    assertEquals(List.of(false, false, true), above);
+  }
+}
