@@ -51,8 +51,7 @@ record ClampData(Piece piece, PartPhrases phrases) {
       Setting setting = new Setting(each.axis(), each.opening());
       List<String> on = List.of(each.low(), each.high());
       List<String> marks = on.stream().map(part -> piece.part(part).mark()).sorted().toList();
-      sets.merge(
-          new Alike(setting, marks), new Spread(setting, each.count(), on), Spread::sum);
+      sets.merge(new Alike(setting, marks), new Spread(setting, each.count(), on), Spread::sum);
     }
     return sets.values();
   }
