@@ -11,8 +11,11 @@ import storyrod.planset.Notes.Caution;
  *
  * @param contentsFollow whether the contents go on below the last caution
  * @param checkFirst whether the bars stand below the last caution and not below the contents
+ * @param findingsBreak whether the findings begin a page, for with the bars they find no room below
+ *     the contents, and these alone would look lost on a page
  */
-public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boolean checkFirst) {
+public record BeforePages(
+    List<CautionPage> pages, boolean contentsFollow, boolean checkFirst, boolean findingsBreak) {
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.34);
   private static final double COLUMN_SHARE = 0.47;
@@ -23,6 +26,7 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
   private static final double OTHER_MAINS = 11;
   private static final double FULLER_COLUMN = 0.52;
   private static final double CHECK_MM = 29;
+  private static final double WRAPPED_LINES = 1.08;
   private static final int SAFETY = 6;
   private static final int READING = 5;
 
@@ -45,7 +49,7 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
           cautions.isEmpty()
               ? List.of()
               : List.of(new CautionPage(false, halves(cautions, column)));
-      return new BeforePages(here, false, checkFirst(fixed + own, contents, paper));
+      return of(here, false, fixed + own, contents, paper);
     }
     int count = (int) Math.ceil((own + TableHeights.H2_MM) / paper.roomMm());
     List<CautionPage> pages = new ArrayList<>();
@@ -56,7 +60,14 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
     }
     double last = TableHeights.H2_MM + higherMm(pages.getLast().columns(), column);
     boolean follow = last + TableHeights.ABOVE_H1_MM + contents <= paper.roomMm();
-    return new BeforePages(pages, follow, !follow && checkFirst(last, contents, paper));
+    return of(pages, follow, last, contents, paper);
+  }
+
+  private static BeforePages of(
+      List<CautionPage> pages, boolean follow, double lastMm, double contentsMm, Paper paper) {
+    boolean checkFirst = !follow && checkFirst(lastMm, contentsMm, paper);
+    boolean isFull = WRAPPED_LINES * contentsMm > paper.roomMm();
+    return new BeforePages(pages, follow, checkFirst, !checkFirst && isFull);
   }
 
   /** Whether the bars find room above the contents only, where they would take a page below. */
