@@ -688,9 +688,15 @@
 
 <#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
 <#-- Above and below mean nothing once the piece lies on its back: then its ends and parts tell the way. -->
-<#function homeFrom><#return inPiece?then(words[lying?then("lying-from.", "from.") + from], "")></#function>
+<#function homeFrom><#return inPiece?then((firstFrom == "")?then(words[lying?then("lying-from.", "from.") + from], words["from.two"]), "")></#function>
 <#-- On a bench nothing can be driven from below. -->
 <#function facingUp item><#return (!inPiece && !lying && item.drivenFrom?join("") == "bottom")?then("With the underside up, drive", "Drive")></#function>
+<#-- Two straight moves; in a sub-assembly they are told as the picture shows it. -->
+<#macro twoMoves>
+  <#if firstFrom != "">
+    <@say "It takes two straight moves" + inPiece?then("", ", told as the sub-assembly stands in the piece") + ": bring " + fulls(moving) + " in " + words["from." + firstFrom] + ", " + beside + " beside " + pick(moving, "its place", "their places") + ", and then push " + pick(moving, "it", "them") + " home " + words["from." + from] + "."/>
+  </#if>
+</#macro>
 <#function drivenHow item>
   <#if lying && item.through?size gt 0><#return " through " + plains(item.through)></#if>
   <#if facingUp(item) != "Drive"><#return ""></#if>
@@ -805,6 +811,7 @@
     <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
   </#if>
   <@marking/>
+  <@twoMoves/>
   <#if tiers?size gt 1>
     <#if !triedDry>
       <@say "Put it together dry, first " + tiers?map(t -> fulls(t.moving))?join(", then ") + ", and see that every joint closes."/>
@@ -974,10 +981,12 @@
       </#if>
     <#elseif hangers?seq_contains("shelf-pin")>
       <@title "Lay " + plains(moving) + " on " + pick(moving, "its", "their") + " pins"/>
+      <@twoMoves/>
       <@say "Bring " + fulls(moving) + " in " + homeFrom() + "."/>
       <@say "Set " + pick(moving, "it", "them") + " down on the pins and press each corner to see that nothing rocks."/>
     <#else>
       <@title "Put " + plains(moving) + " in place"/>
+      <@twoMoves/>
       <@say "Bring " + fulls(moving) + " in " + homeFrom() + " and set " + pick(moving, "it", "them") + " down."/>
     </#if>
   <#elseif has("fit-glue") || has("fit-glue-held")>
@@ -1027,11 +1036,13 @@
     <@say "Where a leg is short, slide a thin wedge under it, and take as much off the other legs as the wedge is thick there."/>
   <#elseif has("fit-lid")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
+    <@twoMoves/>
     <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>
     <@say "Slide " + pick(moving, "it", "them") + " in" + inPiece?then(" " + homeFrom(), "") + ", as far as the grooves go, and draw " + pick(moving, "it", "them") + " out again: nothing should bind."/>
     <@say "Shave the edge where it rubs. No glue comes near it."/>
   <#elseif hardware?size == 0 && has("fit-panel")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
+    <@twoMoves/>
     <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>
     <#if movingSolid>
       <@say "Use no glue: the wood has to be free to swell and shrink."/>
@@ -1046,12 +1057,16 @@
     </#if>
     <@marking/>
     <#if has("fit-panel")>
+      <@twoMoves/>
       <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
     <#else>
     <#if acrossGrain>
       <@say "Use no glue in the groove, or only over a few inches in the middle: the wood that lies across it has to be free to swell and shrink."/>
     </#if>
-    <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
+    <@twoMoves/>
+    <#if firstFrom == "">
+      <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
+    </#if>
     </#if>
     <@aligning/>
     <#if diagonal != "" && hardware?size gt 0>

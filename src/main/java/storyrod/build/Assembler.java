@@ -59,7 +59,7 @@ final class Assembler {
     List<Unit> standing = new ArrayList<>(units);
     List<Placing> placings = new ArrayList<>();
     while (standing.size() > 1) {
-      Optional<Leaving> next = best(standing, own, placings, links);
+      Optional<Leaving> next = next(new Round(standing, links), own, placings);
       if (next.isEmpty()) {
         return new Order(placings, standing);
       }
@@ -68,24 +68,36 @@ final class Assembler {
     }
     standing.forEach(
         first ->
-            placings.addFirst(new Placing(first, Optional.empty(), List.of(), List.of(), false)));
+            placings.addFirst(
+                new Placing(
+                    first, Optional.empty(), Optional.empty(), List.of(), List.of(), false)));
     return new Order(placings, List.of());
   }
 
-  private Optional<Leaving> best(
-      List<Unit> standing, List<List<String>> own, List<Placing> later, Links links) {
-    Optional<Placing> next = later.stream().findFirst();
-    List<Unit> joined =
-        standing.stream().filter(unit -> !late.isLoose(unit) && !late.isFront(unit)).toList();
-    // A unit of more than this is more than all that would be left: the rest is better put to it.
-    double half = standing.stream().mapToDouble(Unit::volumeMm3).sum() / 2;
-    List<Leaving> all =
+  /** What still stands, and how it is joined. */
+  private record Round(List<Unit> standing, Links links) {
+    List<Unit> without(Unit unit) {
+      return Assembler.without(standing, unit);
+    }
+  }
+
+  /** What leaves next: in two moves only where nothing leaves in one. */
+  private Optional<Leaving> next(Round round, List<List<String>> own, List<Placing> later) {
+    List<Unit> standing = round.standing();
+    List<Unit> free =
         standing.stream()
             .filter(unit -> own.stream().allMatch(order -> mayLeave(unit, standing, order)))
-            .flatMap(
-                unit ->
-                    leaving(unit, without(standing, unit), without(joined, unit), links).stream())
             .toList();
+    List<Leaving> all = free.stream().flatMap(unit -> leaving(unit, round).stream()).toList();
+    return all.isEmpty()
+        ? best(free.stream().flatMap(unit -> leavingInTwo(unit, round)).toList(), standing, later)
+        : best(all, standing, later);
+  }
+
+  private Optional<Leaving> best(List<Leaving> all, List<Unit> standing, List<Placing> later) {
+    Optional<Placing> next = later.stream().findFirst();
+    // A unit of more than this is more than all that would be left: the rest is better put to it.
+    double half = standing.stream().mapToDouble(Unit::volumeMm3).sum() / 2;
     return all.stream()
         .min(
             Comparator.comparingInt((Leaving each) -> late.rank(each.unit()))
@@ -113,25 +125,42 @@ final class Assembler {
     return place < 0 || standing.stream().noneMatch(other -> own.indexOf(other.name()) > place);
   }
 
-  private Optional<Leaving> leaving(Unit unit, List<Unit> rest, List<Unit> joined, Links links) {
-    List<Joint> closed = links.closed(unit, rest);
+  private Optional<Leaving> leaving(Unit unit, Round round) {
+    List<Unit> rest = round.without(unit);
+    List<Joint> closed = round.links().closed(unit, rest);
     List<Face> ways = reach.ways(unit, rest);
     if (ways.isEmpty()) {
       return closed.isEmpty()
-          ? Tilt.way(reach, unit, rest).map(way -> new Leaving(unit, way, closed, 0, true))
+          ? Tilt.way(reach, unit, rest).map(way -> Leaving.tilted(unit, way, closed))
           : Optional.empty();
     }
-    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(joined, links);
+    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(rest, round.links());
     return ways.stream()
         .map(way -> Leaving.straight(unit, way, closed, cost))
         .min(
             Comparator.comparingInt(Leaving::cost)
                 .thenComparingInt(Leaving::againstJoints)
-                .thenComparingInt(each -> Leaving.HANDY.indexOf(each.way())));
+                .thenComparingInt(Leaving::handy));
+  }
+
+  private Stream<Leaving> leavingInTwo(Unit unit, Round round) {
+    List<Unit> rest = round.without(unit);
+    List<Joint> closed = round.links().closed(unit, rest);
+    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(rest, round.links());
+    return reach.waysInTwo(unit, rest).stream()
+        .map(moves -> Leaving.straight(unit, moves.over(), closed, cost).inTwo(moves))
+        .min(
+            Comparator.comparingInt(Leaving::cost)
+                .thenComparingInt(Leaving::againstJoints)
+                .thenComparingInt(Leaving::handy)
+                .thenComparing(each -> each.firstMove().orElseThrow().beside()))
+        .stream();
   }
 
   /** What speaks against building in pieces that hang together by nothing. */
-  private int splitCost(List<Unit> joined, Links links) {
+  private int splitCost(List<Unit> rest, Links links) {
+    List<Unit> joined =
+        rest.stream().filter(unit -> !late.isLoose(unit) && !late.isFront(unit)).toList();
     return joined.isEmpty() || links.isConnected(joined) ? 0 : Leaving.SPLIT;
   }
 
@@ -139,6 +168,7 @@ final class Assembler {
     return new Placing(
         leaving.unit(),
         Optional.of(leaving.way().opposite()),
+        leaving.firstMove(),
         leaving.closed(),
         standing.stream().flatMap(unit -> unit.partNames().stream()).toList(),
         leaving.tilted());

@@ -50,7 +50,7 @@ final class Beginning {
   }
 
   private static boolean isTo(Placing placing, Unit first) {
-    return !placing.tilted()
+    return placing.isStraight()
         && !placing.closes().isEmpty()
         && placing.closes().stream().allMatch(j -> first.has(j.first()) || first.has(j.second()));
   }
@@ -72,11 +72,12 @@ final class Beginning {
     List<String> standing = new ArrayList<>();
     for (Placing each : lying) {
       Optional<Face> enters = turned.isEmpty() ? Optional.empty() : from;
-      turned.add(new Placing(each.unit(), enters, List.of(), standing, false));
+      turned.add(new Placing(each.unit(), enters, Optional.empty(), List.of(), standing, false));
       standing.addAll(each.unit().partNames());
     }
     List<Joint> closes = lying.stream().flatMap(each -> each.closes().stream()).toList();
-    Placing coming = new Placing(order.getFirst().unit(), from, closes, standing, false);
+    Placing coming =
+        new Placing(order.getFirst().unit(), from, Optional.empty(), closes, standing, false);
     turned.add(lying.size() == 1 ? 0 : lying.size(), coming);
     turned.addAll(order.subList(lying.size() + 1, order.size()));
     return turned;

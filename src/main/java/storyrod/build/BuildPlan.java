@@ -46,6 +46,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
    *     the new ones
    * @param enters for a fitting step, the direction in which the new parts move to their place, as
    *     the face they lead with
+   * @param firstMove the move before that, where the new parts come in with two
    * @param down the face on which what stands lies meanwhile; the bottom where it stands upright
    * @param tools keys into the words for tools
    * @param cautions keys into the words for cautions, most important first
@@ -61,6 +62,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
       List<String> newParts,
       List<String> standing,
       Optional<Face> enters,
+      Optional<FirstMove> firstMove,
       Face down,
       List<ItemCount> hardware,
       List<String> tools,
@@ -117,6 +119,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
           newParts,
           standing,
           enters,
+          firstMove,
           newDown,
           hardware,
           tools,

@@ -126,6 +126,7 @@ final class FitGroups {
         && (last.unit().marks().equals(placing.unit().marks()) || areLate(last, placing))
         && last.enters().equals(placing.enters())
         && last.tilted() == placing.tilted()
+        && last.firstMove().equals(placing.firstMove())
         && (into(last).equals(into(placing)) || areFronts(last, placing));
   }
 

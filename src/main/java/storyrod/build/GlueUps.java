@@ -80,7 +80,7 @@ final class GlueUps {
   /** Whether clamps along its way in close all its joints; a panel needs none. */
   private static boolean isPressed(Placing placing) {
     Optional<Axis> axis = placing.enters().map(Face::axis);
-    return !placing.tilted()
+    return placing.isStraight()
         && placing.closes().stream()
             .allMatch(
                 joint ->

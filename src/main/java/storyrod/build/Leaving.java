@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.List;
+import java.util.Optional;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
@@ -8,7 +9,13 @@ import storyrod.measure.Length;
 import storyrod.piece.Joint;
 
 /** A unit that leaves the rest in a direction, and what speaks against building it that way. */
-record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted) {
+record Leaving(
+    Unit unit,
+    Face way,
+    Optional<FirstMove> firstMove,
+    List<Joint> closed,
+    int cost,
+    boolean tilted) {
   /** Ways to bring a part in from, the handiest first. */
   static final List<Face> HANDY =
       List.of(Face.TOP, Face.FRONT, Face.RIGHT, Face.LEFT, Face.BACK, Face.BOTTOM);
@@ -25,7 +32,21 @@ record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted
   static Leaving straight(Unit unit, Face way, List<Joint> closed, int cost) {
     int wiped =
         (int) closed.stream().filter(joint -> joint.glued() && !fits(joint, unit, way)).count();
-    return new Leaving(unit, way, closed, cost + WIPED * wiped, false);
+    return new Leaving(unit, way, Optional.empty(), closed, cost + WIPED * wiped, false);
+  }
+
+  static Leaving tilted(Unit unit, Face way, List<Joint> closed) {
+    return new Leaving(unit, way, Optional.empty(), closed, 0, true);
+  }
+
+  /** The same, when a second move has to follow. */
+  Leaving inTwo(TwoMoves.Way moves) {
+    return new Leaving(unit, way, Optional.of(moves.firstIn()), closed, cost, tilted);
+  }
+
+  /** How handy the move is on which it is brought in from outside. */
+  int handy() {
+    return HANDY.indexOf(firstMove.map(first -> first.enters().opposite()).orElse(way));
   }
 
   static int drivingCost(Reach reach, List<Joint> closed, List<Unit> rest) {
@@ -55,6 +76,7 @@ record Leaving(Unit unit, Face way, List<Joint> closed, int cost, boolean tilted
   /** Whether a unit put in later is equal and comes the same way. */
   boolean isTwinOf(Placing later) {
     return later.unit().marks().equals(unit.marks())
+        && later.firstMove().equals(firstMove)
         && later.enters().map(Face::opposite).filter(way::equals).isPresent();
   }
 

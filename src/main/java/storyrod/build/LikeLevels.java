@@ -48,7 +48,7 @@ final class LikeLevels {
   }
 
   private static String way(Placing placing) {
-    return placing.enters().map(Enum::name).orElse("");
+    return placing.enters().map(Enum::name).orElse("") + placing.firstMove();
   }
 
   private static String text(String level, Placing placing) {

@@ -90,6 +90,45 @@ public final class Reach {
     return java.util.Arrays.stream(Face.values()).filter(face -> (seen & bit(face)) == 0).toList();
   }
 
+  /**
+   * The ways on which a unit leaves all others in two straight moves; none where dowels or the like
+   * hold it. What leans is taken as large as its bounding box.
+   */
+  List<TwoMoves.Way> waysInTwo(Unit mover, List<Unit> others) {
+    return others.stream().anyMatch(other -> isPegged(mover, other))
+        ? List.of()
+        : twoMoves(mover, others).ways();
+  }
+
+  /** Whether a unit that has its place stands in the way on which another one comes in. */
+  public boolean blocks(Unit standing, Placing coming) {
+    Face out = coming.enters().orElseThrow().opposite();
+    return coming
+        .firstMove()
+        .map(first -> new TwoMoves.Way(out, first.beside(), first.enters().opposite()))
+        .map(way -> !isFree(coming.unit(), standing, way))
+        .orElseGet(() -> !isFree(coming.unit(), standing, out));
+  }
+
+  private boolean isFree(Unit mover, Unit other, TwoMoves.Way way) {
+    return !isPegged(mover, other) && twoMoves(mover, List.of(other)).isFree(way);
+  }
+
+  private TwoMoves twoMoves(Unit mover, List<Unit> others) {
+    return new TwoMoves(
+        woodOf(mover), others.stream().flatMap(other -> woodOf(other).stream()).toList());
+  }
+
+  private boolean isPegged(Unit one, Unit other) {
+    return one.parts().stream()
+        .map(part -> mouths.get(indexOf(part.name())))
+        .anyMatch(
+            own ->
+                other.parts().stream()
+                    .map(part -> mouths.get(indexOf(part.name())))
+                    .anyMatch(by -> !Pegged.blocked(own, by).isEmpty()));
+  }
+
   Driving driving() {
     return driving;
   }
@@ -169,7 +208,8 @@ public final class Reach {
     return faces;
   }
 
-  private static boolean meets(Box box, Box other, Face leave) {
+  /** Whether a box that moves towards a face without end runs into another. */
+  static boolean meets(Box box, Box other, Face leave) {
     for (Axis axis : Axis.values()) {
       if (axis != leave.axis() && !box.on(axis).overlaps(other.on(axis))) {
         return false;

@@ -96,9 +96,7 @@ final class StepOrder {
         || job.isLate(two.unit())
         || isJoined(one, two)
         || isGiven.test(one.unit(), two.unit())
-        || one.enters()
-            .filter(way -> !job.reach().isFree(one.unit(), two.unit(), way.opposite()))
-            .isPresent()
+        || one.enters().isPresent() && job.reach().blocks(two.unit(), one)
         || Leaving.drivingCost(job.reach(), one.closes(), List.of(two.unit())) > 0;
   }
 

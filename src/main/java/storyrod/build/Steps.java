@@ -94,6 +94,7 @@ final class Steps implements Filling.Maker {
         comeNew,
         standing(operations, comeNew),
         enters(operations),
+        placings(operations).flatMap(placing -> placing.firstMove().stream()).findFirst(),
         Lying.UPRIGHT,
         hardware(operations),
         Figures.STANDARD.tools(words),

@@ -20,7 +20,8 @@ import storyrod.piece.Piece;
 /**
  * A step as a picture: what stands is thin and untoned in its place; what is new is strong and
  * toned, moved out against the direction in which it goes in, with a trail and an arrow to its
- * seat. The piece lies as it lies in the step.
+ * seat. The piece lies as it lies in the step. Of two moves it shows the last, from where the first
+ * ends.
  */
 final class StepPicture {
   private static final double LEAST_SHARE = 0.15;
@@ -144,9 +145,13 @@ final class StepPicture {
     for (List<List<String>> tier : tiers) {
       Map<String, Vector3D> ways = contacts.waysOut(tier, placed, to);
       double least = from + LEAST_SHARE * diagonal;
+      double most = from + MOST_SHARE * diagonal;
       from =
-          clearance.distance(
-              new Clearance.Moving(ways, placed), offsets, least, from + MOST_SHARE * diagonal);
+          step.firstMove()
+              .map(first -> first.beside().toMm())
+              .orElseGet(
+                  () ->
+                      clearance.distance(new Clearance.Moving(ways, placed), offsets, least, most));
       for (Map.Entry<String, Vector3D> way : ways.entrySet()) {
         offsets.put(way.getKey(), way.getValue().multiply(from));
       }

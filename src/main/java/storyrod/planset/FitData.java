@@ -98,6 +98,7 @@ final class FitData {
   Map<String, Object> of(Step step) {
     Moving moving = Moving.of(step);
     Map<String, Object> data = new LinkedHashMap<>(way(moving));
+    data.putAll(new MoveData(piece).of(step));
     data.putAll(lying(step));
     data.putAll(place(moving));
     data.putAll(
@@ -123,7 +124,6 @@ final class FitData {
         "base", phrases.units(moving.laidReady(), level),
         "onto", phrases.units(moving.meeting(), level),
         "gluedTo", phrases.units(moving.gluedTo(), level),
-        "from", step.enters().map(face -> face.opposite().word()).orElse("top"),
         "inPiece", inPiece);
   }
 

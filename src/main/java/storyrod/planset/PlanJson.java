@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.FirstMove;
 import storyrod.build.Schedule;
 import storyrod.description.About;
 import storyrod.description.Diagnostic;
@@ -198,11 +199,22 @@ final class PlanJson {
     json.put("parts", StepPages.partNames(step));
     json.put("new_parts", step.newParts());
     json.put("standing", step.standing());
+    step.firstMove().ifPresent(first -> json.put("moves", moves(step, first)));
     json.put("hardware", step.hardware().stream().map(PlanJson::item).toList());
     json.put("minutes", step.minutes());
     json.put("waits", step.waitMinutes());
     json.putAll(ScheduleJson.step(schedule.step(step.number())));
     return json;
+  }
+
+  /** The two moves on which the new parts come in, by the faces from which they come. */
+  private List<Map<String, Object>> moves(Step step, FirstMove first) {
+    Map<String, Object> beside = new LinkedHashMap<>();
+    beside.put("from", first.enters().opposite().word());
+    Map<String, Object> home = new LinkedHashMap<>();
+    home.put("from", step.enters().orElseThrow().opposite().word());
+    home.put("length", length(first.beside()));
+    return List.of(beside, home);
   }
 
   private static Map<String, Object> need(Need need) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan.Step;
 import storyrod.description.Diagnostics;
@@ -99,38 +100,74 @@ class BruteForceTest {
 
   /** Moves a piece out cube by cube and says whether it never meets one that stands. */
   private static boolean leaves(int[][][] owner, int piece, List<Integer> standing, Face way) {
+    return leaves(owner, piece, standing, way, 0, way);
+  }
+
+  /** Moves a piece some cubes over and then out. */
+  private static boolean leaves(
+      int[][][] owner, int piece, List<Integer> standing, Face over, int cubes, Face out) {
     int[] by = new int[3];
-    by[way.axis().ordinal()] = way.sign();
-    for (int step = 1; step <= SIDE; step++) {
-      for (int[] cell : cells(owner, piece)) {
-        int x = cell[0] + step * by[0];
-        int y = cell[1] + step * by[1];
-        int z = cell[2] + step * by[2];
-        boolean isInside = Math.min(x, Math.min(y, z)) >= 0 && Math.max(x, Math.max(y, z)) < SIDE;
-        if (isInside && standing.contains(owner[x][y][z])) {
-          return false;
-        }
+    for (int step = 1; step <= cubes + SIDE; step++) {
+      Face way = step <= cubes ? over : out;
+      by[way.axis().ordinal()] += way.sign();
+      if (isTaken(owner, piece, standing, by)) {
+        return false;
       }
     }
     return true;
   }
 
-  /** Whether some pieces can be parted, one from the others or group from group, down to single. */
-  private static boolean isSolvable(int[][][] owner, int pieces, boolean inGroups) {
-    if (Integer.bitCount(pieces) == 1) {
-      return true;
-    }
-    for (int some = (pieces - 1) & pieces; some > 0; some = (some - 1) & pieces) {
-      int out = some;
-      boolean fits =
-          (inGroups || Integer.bitCount(out) == 1)
-              && List.of(Face.values()).stream()
-                  .anyMatch(way -> leaves(owner, list(out), list(pieces & ~out), way));
-      if (fits && isSolvable(owner, out, inGroups) && isSolvable(owner, pieces & ~out, inGroups)) {
+  private static boolean isTaken(int[][][] owner, int piece, List<Integer> standing, int[] by) {
+    for (int[] cell : cells(owner, piece)) {
+      int x = cell[0] + by[0];
+      int y = cell[1] + by[1];
+      int z = cell[2] + by[2];
+      boolean isInside = Math.min(x, Math.min(y, z)) >= 0 && Math.max(x, Math.max(y, z)) < SIDE;
+      if (isInside && standing.contains(owner[x][y][z])) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean leavesInTwo(int[][][] owner, int piece, List<Integer> standing) {
+    return Stream.of(Face.values())
+        .flatMap(over -> Stream.of(Face.values()).map(out -> new Face[] {over, out}))
+        .filter(ways -> ways[0].axis() != ways[1].axis())
+        .anyMatch(
+            ways ->
+                IntStream.rangeClosed(1, SIDE)
+                    .anyMatch(k -> leaves(owner, piece, standing, ways[0], k, ways[1])));
+  }
+
+  /** Which moves are tried. */
+  private enum Moves {
+    SINGLE,
+    IN_TWO,
+    ALL
+  }
+
+  /** Whether some pieces can be parted, one from the others or group from group, down to single. */
+  private static boolean isSolvable(int[][][] owner, int pieces, Moves moves) {
+    if (Integer.bitCount(pieces) == 1) {
+      return true;
+    }
+    for (int some = (pieces - 1) & pieces; some > 0; some = (some - 1) & pieces) {
+      if (isParted(owner, some, pieces & ~some, moves)
+          && isSolvable(owner, some, moves)
+          && isSolvable(owner, pieces & ~some, moves)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isParted(int[][][] owner, int out, int rest, Moves moves) {
+    boolean isOne = Integer.bitCount(out) == 1;
+    return (isOne || moves == Moves.ALL)
+            && List.of(Face.values()).stream()
+                .anyMatch(way -> leaves(owner, list(out), list(rest), way))
+        || isOne && moves != Moves.SINGLE && leavesInTwo(owner, list(out).getFirst(), list(rest));
   }
 
   private static List<Integer> list(int pieces) {
@@ -153,13 +190,29 @@ class BruteForceTest {
               built.computeIfAbsent(level(plan, operation.target()), level -> new ArrayList<>());
           assertTrue(
               standing.isEmpty()
-                  || leaves(owner, moving, standing, step.enters().orElseThrow().opposite()),
+                  || moving.stream().allMatch(each -> leaves(owner, each, standing, step)),
               () -> operation.name() + " into " + standing);
           standing.addAll(moving);
         }
       }
     }
     assertEquals(PIECES, built.get("").size());
+  }
+
+  /** A cube is one millimetre wide. */
+  private static boolean leaves(int[][][] owner, int piece, List<Integer> standing, Step step) {
+    Face last = step.enters().orElseThrow().opposite();
+    return step.firstMove()
+        .map(
+            first ->
+                leaves(
+                    owner,
+                    piece,
+                    standing,
+                    last,
+                    (int) first.beside().toMm(),
+                    first.enters().opposite()))
+        .orElseGet(() -> leaves(owner, piece, standing, last));
   }
 
   private static List<Integer> pieces(Operation operation) {
@@ -181,16 +234,20 @@ class BruteForceTest {
     Random random = new Random(20261125);
     int all = (1 << PIECES) - 1;
     int solvable = 0;
+    int onlyInTwo = 0;
     int onlyInGroups = 0;
     for (int i = 0; i < 250; i++) {
       int[][][] owner = puzzle(random);
       Optional<BuildPlan> plan = Planner.plan(described(owner).piece(), new Diagnostics());
-      assertEquals(isSolvable(owner, all, true), plan.isPresent(), "puzzle " + i);
+      assertEquals(isSolvable(owner, all, Moves.ALL), plan.isPresent(), "puzzle " + i);
       plan.ifPresent(found -> assertReplays(owner, found));
       solvable += plan.isPresent() ? 1 : 0;
-      onlyInGroups += plan.isPresent() && !isSolvable(owner, all, false) ? 1 : 0;
+      boolean isInTwo = isSolvable(owner, all, Moves.IN_TWO);
+      onlyInTwo += isInTwo && !isSolvable(owner, all, Moves.SINGLE) ? 1 : 0;
+      onlyInGroups += plan.isPresent() && !isInTwo ? 1 : 0;
     }
     assertTrue(solvable > 10 && solvable < 240, "both kinds must come up: " + solvable);
+    assertTrue(onlyInTwo > 0, "some must need two moves");
     assertTrue(onlyInGroups > 0, "some must need groups");
   }
 }

@@ -71,6 +71,7 @@ class FillingTest {
           List.of(),
           List.of(),
           Optional.empty(),
+          Optional.empty(),
           Face.BOTTOM,
           List.of(),
           List.of(),

@@ -12,6 +12,7 @@ import storyrod.description.Diagnostics;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
+import storyrod.measure.Length;
 
 /** Small puzzles, known from toys and from the trade, of which the one answer is plain. */
 class PuzzlesTest {
@@ -99,5 +100,43 @@ class PuzzlesTest {
     Step last = fitting(piece).getLast();
     assertEquals(List.of("key"), last.newParts());
     assertEquals(Axis.X, last.enters().orElseThrow().axis());
+  }
+
+  /** A box whose lip hangs over one end of its hollow, and a slab as long as the hollow's floor. */
+  private static TestPiece lipped(double mouthFrom, double mouthTo) {
+    TestPiece piece = new TestPiece();
+    block(piece, "box", 0, 120, 0, 60, 0, 50)
+        .hollow("box", box(10, 110, 10, 50, 10, 25))
+        .hollow("box", box(mouthFrom, mouthTo, 10, 50, 25, 50));
+    block(piece, "slab", 10, 80, 10, 50, 10, 25);
+    return screwed(piece, "slab", "box");
+  }
+
+  /** The slab goes down through the mouth and then 25 mm to the left, under the lip. */
+  @Test
+  void slabUnderALipIsLetDownAndThenPushedAcross() {
+    TestPiece piece = lipped(35, 110);
+    Step last = fitting(piece).getLast();
+    assertEquals(Optional.of(Face.LEFT), last.enters());
+    assertEquals(Optional.of(new FirstMove(Face.BOTTOM, Length.mm(25))), last.firstMove());
+  }
+
+  /** Through a mouth that is shorter than the slab no two moves lead. */
+  @Test
+  void slabThatIsLongerThanTheMouthIsCaptured() {
+    Diagnostics found = new Diagnostics();
+    assertEquals(Optional.empty(), Planner.plan(lipped(45, 110).piece(), found));
+    Diagnostic fault = found.sorted().getFirst();
+    assertEquals("no-way-in", fault.code());
+    assertTrue(fault.message().contains("`box` and `slab`"), fault.message());
+  }
+
+  /** What would close the mouth waits for the slab, and a straight slab needs one move only. */
+  @Test
+  void lidWaitsForTheSlabAndOneMoveIsNotMadeTwo() {
+    TestPiece closed = lipped(35, 110);
+    block(closed, "lid", 0, 120, 0, 60, 50, 60);
+    assertEquals("lid", order(screwed(closed, "lid", "box")).getLast());
+    assertEquals(Optional.empty(), fitting(lipped(10, 110)).getLast().firstMove());
   }
 }

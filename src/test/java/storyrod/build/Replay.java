@@ -99,7 +99,7 @@ public final class Replay {
     Vector3D out = Passing.direction(moving, others, enters.get().opposite());
     for (Part mover : moving) {
       others.stream()
-          .filter(other -> runsInto(mover, other, out))
+          .filter(other -> runsInto(mover, other, out, step.firstMove()))
           .forEach(
               other ->
                   collisions.add(
@@ -109,12 +109,30 @@ public final class Replay {
     }
   }
 
-  private static boolean runsInto(Part mover, Part other, Vector3D way) {
+  private static boolean runsInto(
+      Part mover, Part other, Vector3D way, Optional<FirstMove> firstMove) {
+    if (firstMove.isEmpty()) {
+      return runsInto(mover, other, Vector3D.ZERO, way);
+    }
+    double beside = mm(firstMove.get().beside());
+    Solid solid = mover.placed();
+    for (double at = STEP_MM; at < beside; at += STEP_MM) {
+      if (other.placed().sharedVolumeMm3(solid, way.multiply(at)) > NOTHING_MM3) {
+        return true;
+      }
+    }
+    Vector3D out = firstMove.get().enters().opposite().normal();
+    return runsInto(mover, other, way.multiply(beside), out);
+  }
+
+  private static boolean runsInto(Part mover, Part other, Vector3D from, Vector3D way) {
     Solid solid = mover.placed();
     Box box = solid.bounds().orElseThrow();
     Box by = other.placed().bounds().orElseThrow();
-    for (double at = STEP_MM; !isPast(box, by, way.multiply(at), way); at += STEP_MM) {
-      if (other.placed().sharedVolumeMm3(solid, way.multiply(at)) > NOTHING_MM3) {
+    Vector3D moved = from;
+    for (double at = STEP_MM; !isPast(box, by, moved, way); at += STEP_MM) {
+      moved = from.add(way.multiply(at));
+      if (other.placed().sharedVolumeMm3(solid, moved) > NOTHING_MM3) {
         return true;
       }
     }

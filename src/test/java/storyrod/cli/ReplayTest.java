@@ -8,18 +8,21 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.FirstMove;
 import storyrod.build.Planner;
 import storyrod.build.Replay;
 import storyrod.description.Description;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.geometry.Face;
+import storyrod.measure.Length;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
 
@@ -67,14 +70,36 @@ class ReplayTest {
     assertTrue(Replay.of(piece, wrong).collisions().size() > plan.steps().size() / 4);
   }
 
+  /** A slab that goes down beside its place and then under a lip; a straight way runs into that. */
+  @Test
+  void bothMovesArePlayedWhereOneIsNotEnough() {
+    Piece piece = piece(Path.of("src/test/resources/build/lip.yaml"));
+    BuildPlan plan = Planner.plan(piece, new Diagnostics()).orElseThrow();
+    assertEquals(List.of(), Replay.of(piece, plan).collisions());
+    assertEquals(
+        List.of(new FirstMove(Face.BOTTOM, Length.mm(25))),
+        plan.steps().stream().flatMap(step -> step.firstMove().stream()).toList());
+    List<Step> straight = plan.steps().stream().map(ReplayTest::inOneMove).toList();
+    assertEquals(1, Replay.of(piece, new BuildPlan(straight, plan.needs())).collisions().size());
+  }
+
+  private static Step inOneMove(Step step) {
+    return with(step, step.enters(), Optional.empty());
+  }
+
   private static Step turnedRound(Step step) {
+    return with(step, step.enters().map(Face::opposite), step.firstMove());
+  }
+
+  private static Step with(Step step, Optional<Face> enters, Optional<FirstMove> firstMove) {
     return new Step(
         step.number(),
         step.stage(),
         step.operations(),
         step.newParts(),
         step.standing(),
-        step.enters().map(Face::opposite),
+        enters,
+        firstMove,
         step.down(),
         step.hardware(),
         step.tools(),

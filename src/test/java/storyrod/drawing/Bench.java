@@ -271,6 +271,7 @@ final class Bench {
             names,
             standing,
             Optional.of(enters),
+            Optional.empty(),
             Face.BOTTOM,
             List.of(),
             List.of(),

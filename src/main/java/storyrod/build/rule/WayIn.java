@@ -2,9 +2,8 @@ package storyrod.build.rule;
 
 import java.util.List;
 import storyrod.build.BuildPlan.Need;
-import storyrod.build.Placing;
 
-/** A part comes in on a straight line, so whatever would stand in that line comes after it. */
+/** A part comes in on straight lines, so whatever would stand in them comes after it. */
 final class WayIn implements Rule {
   @Override
   public String key() {
@@ -23,13 +22,8 @@ final class WayIn implements Rule {
         .flatMap(
             placing ->
                 job.after(placing).stream()
-                    .filter(later -> blocks(job, later, placing))
+                    .filter(later -> job.reach().blocks(later.unit(), placing))
                     .map(later -> need(Job.fit(placing), Job.fit(later))))
         .toList();
-  }
-
-  private static boolean blocks(Job job, Placing later, Placing placing) {
-    return !job.reach()
-        .isFree(placing.unit(), later.unit(), placing.enters().orElseThrow().opposite());
   }
 }
