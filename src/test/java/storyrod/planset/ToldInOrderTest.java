@@ -60,10 +60,14 @@ class ToldInOrderTest {
   @Test
   void partsAreMarkedWhenTheyHaveTheirSizeAndBeforeAnyJoint() {
     int marked = number(table, "Mark face and edge");
-    assertTrue(number(table, "Cut the parts of 2 1/4 in") < marked);
+    assertTrue(number(table, "Cut the parts of 7/8 in") < marked);
     assertTrue(marked < number(table, "Cut the grooves"));
-    assertTrue(number(table, "Plane the slab") < number(table, "Mark face and edge of the slab"));
-    assertTrue(number(table, "Mark face and edge of the slab") < number(table, "Cut the tongues"));
+    assertTrue(
+        number(table, "Plane the slab")
+            < number(table, "Mark face and edge of the legs and the slab"));
+    assertTrue(
+        number(table, "Mark face and edge of the legs and the slab")
+            < number(table, "Cut the tongues"));
     StepText sides = step(nightstand, "Mark face and edge");
     assertTrue(says(sides, "A in pairs"), sides::toString);
     assertTrue(says(sides, "one as drawn and one mirrored"), sides::toString);
