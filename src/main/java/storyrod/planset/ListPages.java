@@ -42,7 +42,7 @@ public record ListPages(
     return new ListPages(
         cutList,
         !lengths.glueUps().rows().isEmpty() && breaks.before(glueUps(lengths.glueUps(), width), H1),
-        breaks.before(boards(shopping, width), H1),
+        breaks.before(boards(shopping, width), H1, behindGlueUps(lengths, width)),
         !shopping.sheets().isEmpty() && breaks.before(sheets(shopping, width), H2),
         breaks.before(items(shopping, width), H2),
         breaks.before(supplies(shopping, width), H2),
@@ -102,6 +102,15 @@ public record ListPages(
                     new Cell(row.of(), GLUE_UP_SHARE * width),
                     new Cell(row.laid(), GLUE_UP_SHARE * width)));
     return TableHeights.FOLLOWING_H1_MM + 2 * TableHeights.LINE_MM + TableHeights.ROW_MM + rows;
+  }
+
+  private static double behindGlueUps(Lengths lengths, double width) {
+    Shopping shopping = lengths.shopping();
+    return boards(shopping, width)
+        + (shopping.sheets().isEmpty() ? 0 : sheets(shopping, width))
+        + items(shopping, width)
+        + supplies(shopping, width)
+        + (lengths.hardware().rows().isEmpty() ? 0 : hardware(lengths.hardware(), width));
   }
 
   private static double boards(Shopping shopping, double width) {

@@ -20,6 +20,21 @@ final class PageBreaks {
   }
 
   /**
+   * The same for a block that others follow: it begins a page too where the page before it is half
+   * full, and only then all of them stand on one.
+   *
+   * @param allMm the height of the block and of those that follow
+   */
+  boolean before(double heightMm, double aboveMm, double allMm) {
+    boolean areApart = atMm + allMm > roomMm && allMm - aboveMm <= roomMm;
+    if (atMm > roomMm / 2 && areApart) {
+      atMm = heightMm - aboveMm;
+      return true;
+    }
+    return before(heightMm, aboveMm);
+  }
+
+  /**
    * Whether a block begins a page; one higher than a page runs on over more.
    *
    * @param aboveMm the part of its height that falls away at the top of a page
