@@ -22,7 +22,8 @@ import storyrod.piece.PocketHoles;
 
 /**
  * The lines in which the screws of joints are driven, and the parts that stand in them: outwards
- * from each hole, as long as the tool. A part that leans is looked at in its own frame.
+ * from each hole, as long as the tool, which is the drill that bores the pilot hole first. A part
+ * that leans is looked at in its own frame.
  */
 final class Driving {
   /** A drill with a bit and its holder (common practice, from memory), in mm. */
