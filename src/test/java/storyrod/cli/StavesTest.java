@@ -67,7 +67,7 @@ class StavesTest {
   @Test
   void stepSaysHowManyStavesAndHowWide() {
     String text = text(built("5").get("plan-set.pdf"));
-    assertTrue(text.contains("Saw five staves for the board to the rough size"), () -> text);
+    assertTrue(text.contains("Saw five staves for the board (A) to the rough size"), () -> text);
     assertTrue(text.contains("jointed, each must still be at least 77.2 mm wide"), () -> text);
   }
 

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -210,12 +211,11 @@ class PlanSetPdfTest {
   @Test
   void longCutListRepeatsItsHeadOnEveryPage() {
     byte[] pdf = pdf(Sample.inches().withShelves(49));
-    List<Integer> pages = new ArrayList<>();
-    for (int page = 4; pages.size() == page - 4; page++) {
-      if (PdfText.text(pdf, page).contains("Mark Part No.")) {
-        pages.add(page);
-      }
-    }
+    List<Integer> pages =
+        IntStream.rangeClosed(4, 8)
+            .filter(page -> PdfText.text(pdf, page).contains("Mark Part No."))
+            .boxed()
+            .toList();
     assertTrue(pages.size() > 1, pages.toString());
   }
 

@@ -43,40 +43,16 @@ class SideboardStepsTest {
 
   @Test
   void clampsThatOpenAlikeAreToldOnce() {
-    StepText drawers = titled("Glue up the upper drawer and drawers 1 and 2");
-    assertEquals(
-        List.of(
-            "Set ten clamps from left to right across the joints; they open 16 in, and more with"
-                + " pads: two with the jaws on the two drawer sides (L), four with the jaws on the"
-                + " two drawer sides (R), four with the jaws on the two drawer sides (V)."),
-        drawers.sentences().stream().filter(s -> s.contains("jaws")).toList());
-  }
-
-  @Test
-  void careIsAskedForOnlyWhereTheWorkIsOnWhatIsWeak() {
-    StepText drawers = titled("Glue up the upper drawer and drawers 1 and 2");
-    assertFalse(drawers.cautions().getFirst().startsWith("Handle with care"), drawers::toString);
-  }
-
-  /** Two of either door, four of the partitions, and the drawers want all eight. */
-  @Test
-  void clampsComeOffWhereTheShopHasNoOthers() {
-    StepText drawers = titled("Glue up the upper drawer and drawers 1 and 2");
-    List<Integer> earlier =
-        List.of(
-            number("Glue up the left door"),
-            number("Glue up the right door"),
-            number("Glue the partitions to the bottom"));
+    StepText door = titled("Glue up the left door");
+    int drawers = number("Glue up the upper drawer and drawers 1 and 2");
     assertTrue(
-        drawers
-            .sentences()
-            .contains("Take off the clamps of steps %d, %d and %d.".formatted(earlier.toArray())),
-        drawers::toString);
+        door.sentences().contains("Take off the clamps of step %d.".formatted(drawers)),
+        door::toString);
     assertEquals(
         1,
         steps.stream()
             .flatMap(each -> each.sentences().stream())
-            .filter(s -> s.matches("Take off the clamps of .*\\b" + earlier.getFirst() + "\\b.*"))
+            .filter(said -> said.matches("Take off the clamps of .*\\b" + drawers + "\\b.*"))
             .count());
   }
 
