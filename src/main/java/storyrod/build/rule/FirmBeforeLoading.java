@@ -5,7 +5,6 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Operation;
 import storyrod.build.Placing;
-import storyrod.build.Unit;
 import storyrod.build.Verb;
 import storyrod.build.WeakUnits;
 import storyrod.build.WeakUnits.Weak;
@@ -29,11 +28,7 @@ public final class FirmBeforeLoading implements Rule {
 
   @Override
   public List<Need> needs(Job job) {
-    List<Placing> order =
-        job.placings().stream()
-            .filter(placing -> placing.unit().level().equals(Unit.PIECE))
-            .filter(placing -> !job.isLate(placing.unit()))
-            .toList();
+    List<Placing> order = job.built();
     return new WeakUnits(job.piece())
         .in(order.stream().map(WeakUnits.Fitted::of).toList()).stream()
             .flatMap(weak -> needs(job, order, weak))

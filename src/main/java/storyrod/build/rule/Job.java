@@ -113,4 +113,12 @@ public record Job(
   static String fit(Placing placing) {
     return name(Verb.FIT, placing.unit().name());
   }
+
+  /** What is fitted to the piece itself before its finish, in order. */
+  List<Placing> built() {
+    return placings().stream()
+        .filter(placing -> placing.unit().level().equals(Unit.PIECE))
+        .filter(placing -> !isLate(placing.unit()))
+        .toList();
+  }
 }

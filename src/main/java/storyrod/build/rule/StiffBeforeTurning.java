@@ -9,7 +9,6 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Placing;
-import storyrod.build.Unit;
 import storyrod.build.WeakUnits;
 import storyrod.build.WeakUnits.Weak;
 import storyrod.geometry.Face;
@@ -33,11 +32,7 @@ public final class StiffBeforeTurning implements Rule {
 
   @Override
   public List<Need> needs(Job job) {
-    List<Placing> order =
-        job.placings().stream()
-            .filter(placing -> placing.unit().level().equals(Unit.PIECE))
-            .filter(placing -> !job.isLate(placing.unit()))
-            .toList();
+    List<Placing> order = job.built();
     List<Need> forced =
         Stream.of(new WayIn(), new PanelBeforeFrameCloses())
             .flatMap(rule -> rule.needs(job).stream())
