@@ -1,5 +1,5 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
-     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents; findingsBreak, whether the findings begin a page); notes (findings); finish; layouts; general; hardware; parts; steps; templates; units;
+     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents); notes (findings); finish; layouts; general; hardware; parts; steps; templates; units;
      checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro check>
@@ -70,9 +70,7 @@
 </tr></table>
 </#list>
 <#if end.findingsFirst>
-<#if before.findingsBreak></div>
-<div class="section"></#if>
-<h2 id="findings"<#if before.findingsBreak> class="top"</#if>>${say('findings.title')}</h2>
+<h2 id="findings">${say('findings.title')}</h2>
 <p>${say('findings.lead')}</p>
 <@frame.findings/>
 </#if>

@@ -22,10 +22,10 @@ public record EndPages(boolean findingsFirst, boolean finishFollows) {
 
   static EndPages of(StepPages steps, Notes notes, Optional<FinishEntry> finish, Paper paper) {
     double findings = findingsMm(notes.findings(), paper);
-    boolean first = findings > 0;
+    boolean first = findings > 0 && BeforePages.findsRoom(steps, findings, paper);
     double end = finishMm(finish.map(FinishEntry::coats).orElse(0));
     double last = steps.lastPageMm(paper) + TableHeights.ABOVE_H1_MM;
-    boolean follows = last + end <= paper.roomMm();
+    boolean follows = last + end + (first ? 0 : findings) <= paper.roomMm();
     return new EndPages(first, finish.isPresent() && follows);
   }
 
