@@ -11,8 +11,10 @@ import storyrod.planset.Notes.Caution;
  *
  * @param contentsFollow whether the contents go on below the last caution
  * @param checkFirst whether the bars stand below the last caution and not below the contents
+ * @param findingsHere whether the findings find room below the contents, with the bars or without
  */
-public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boolean checkFirst) {
+public record BeforePages(
+    List<CautionPage> pages, boolean contentsFollow, boolean checkFirst, boolean findingsHere) {
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.34);
   private static final double COLUMN_SHARE = 0.47;
@@ -37,8 +39,7 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
   static BeforePages of(Notes notes, StepPages steps, Pages.Print print) {
     Paper paper = print.paper();
     List<Caution> cautions = notes.cautions();
-    double findings = EndPages.findingsMm(notes.findings(), paper);
-    double contents = contentsMm(steps) + (findsRoom(steps, findings, paper) ? findings : 0);
+    double contents = contentsMm(steps) + EndPages.findingsMm(notes.findings(), paper);
     double column = COLUMN_SHARE * paper.textWidthMm();
     double fixed = fixedMm(print, column) + TableHeights.H2_MM;
     double own = higherMm(halves(cautions, column), column);
@@ -63,7 +64,9 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
 
   private static BeforePages of(
       List<CautionPage> pages, boolean follow, double lastMm, double contentsMm, Paper paper) {
-    return new BeforePages(pages, follow, !follow && checkFirst(lastMm, contentsMm, paper));
+    boolean checkFirst = !follow && checkFirst(lastMm, contentsMm, paper);
+    boolean hasRoom = WRAPPED_LINES * contentsMm <= paper.roomMm();
+    return new BeforePages(pages, follow, checkFirst, checkFirst || hasRoom);
   }
 
   /** Whether the bars find room above the contents only, where they would take a page below. */
@@ -121,11 +124,6 @@ public record BeforePages(List<CautionPage> pages, boolean contentsFollow, boole
                 SMALL.heightMm(each.text() + " (steps " + each.steps() + ")", column)
                     + BELOW_ENTRY_MM)
         .sum();
-  }
-
-  /** Whether findings stand on the page of the contents, with the bars below both. */
-  static boolean findsRoom(StepPages steps, double findingsMm, Paper paper) {
-    return WRAPPED_LINES * (contentsMm(steps) + findingsMm) <= paper.roomMm();
   }
 
   /** The contents with the bars below them, measured from the numbers of their lines. */

@@ -20,9 +20,10 @@ public record EndPages(boolean findingsFirst, boolean finishFollows) {
   private static final int USUAL_COATS = 3;
   private static final double COAT_MM = 7.2;
 
-  static EndPages of(StepPages steps, Notes notes, Optional<FinishEntry> finish, Paper paper) {
+  static EndPages of(
+      StepPages steps, Notes notes, BeforePages before, Optional<FinishEntry> finish, Paper paper) {
     double findings = findingsMm(notes.findings(), paper);
-    boolean first = findings > 0 && BeforePages.findsRoom(steps, findings, paper);
+    boolean first = findings > 0 && before.findingsHere();
     double end = finishMm(finish.map(FinishEntry::coats).orElse(0));
     double last = steps.lastPageMm(paper) + TableHeights.ABOVE_H1_MM;
     boolean follows = last + end + (first ? 0 : findings) <= paper.roomMm();

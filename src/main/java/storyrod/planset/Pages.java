@@ -53,6 +53,7 @@ record Pages(
     HardwareList hardware = HardwareList.of(set);
     StepPages steps = StepPages.of(set, new StepPages.Sheet(texts, paper, wording));
     Notes notes = Notes.of(set, steps, texts);
+    BeforePages before = BeforePages.of(notes, steps, print);
     return new Pages(
         texts,
         paper,
@@ -78,8 +79,8 @@ record Pages(
         set.piece().description().finish(),
         Surface.of(set.piece(), set.stock().supplies(), texts),
         notes,
-        BeforePages.of(notes, steps, print),
-        EndPages.of(steps, notes, set.piece().description().finish(), paper),
+        before,
+        EndPages.of(steps, notes, before, set.piece().description().finish(), paper),
         FullSizePages.of(set, texts));
   }
 
