@@ -19,6 +19,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
+import storyrod.planset.StepText.SettingText;
 
 /** The steps, grouped by stage, and the same steps set on pages. */
 public record StepPages(List<StageGroup> stages, List<Page> pages) {
@@ -153,7 +154,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     List<SizeRow> sizes = sizes(piece, step, parts, texts);
     return new Entry(
         step.number(),
-        sizes.isEmpty() ? text : withoutSizes(text, texts),
+        withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
         picture.stream().toList(),
         parts,
         sizes,
@@ -208,14 +209,18 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     return values;
   }
 
-  private static StepText withoutSizes(StepText text, Texts texts) {
+  private static List<SettingText> withoutSizes(StepText text, Texts texts) {
     List<String> shown = List.of(texts.say("setting.length"), texts.say("setting.width"));
+    return text.settings().stream().filter(each -> !shown.contains(each.name())).toList();
+  }
+
+  private static StepText withSettings(StepText text, List<SettingText> settings) {
     return new StepText(
         text.title(),
         text.sentences(),
         text.cautions(),
         text.tools(),
-        text.settings().stream().filter(each -> !shown.contains(each.name())).toList(),
+        SettingRows.of(settings),
         text.working(),
         text.waiting());
   }
