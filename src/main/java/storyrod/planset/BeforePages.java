@@ -1,6 +1,7 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import storyrod.planset.Notes.Caution;
@@ -21,11 +22,16 @@ public record BeforePages(
   private static final double FRAME_MM = 7.2;
   private static final double BELOW_ENTRY_MM = 1;
   private static final double MAIN_MM = 5.3;
-  private static final double STEP_MM = 3.75;
-  private static final double OTHER_MAINS = 11;
-  private static final double FULLER_COLUMN = 0.52;
+  private static final TextMeasure CONTENTS = new TextMeasure(PdfFonts.REGULAR, 7.5, 1.25);
+  private static final double CONTENTS_FIGURES_MM = 17;
+  private static final double LINE_GAP_MM = 0.45;
+
+  /** So many lines of the contents stand in two columns, as the template {@code before} says. */
+  private static final int SPREAD = 94;
+
+  private static final int MAINS_BEFORE = 9;
+  private static final int MAINS_BEHIND = 2;
   private static final double CHECK_MM = 29;
-  private static final double WRAPPED_LINES = 1.08;
   private static final int SAFETY = 6;
   private static final int READING = 5;
 
@@ -39,7 +45,9 @@ public record BeforePages(
   static BeforePages of(Notes notes, StepPages steps, Pages.Print print) {
     Paper paper = print.paper();
     List<Caution> cautions = notes.cautions();
-    double contents = contentsMm(steps) + EndPages.findingsMm(notes.findings(), paper);
+    Below below =
+        new Below(
+            contentsMm(steps, paper), EndPages.findingsMm(notes.findings(), paper), paper.roomMm());
     double column = COLUMN_SHARE * paper.textWidthMm();
     double fixed = fixedMm(print, column) + TableHeights.H2_MM;
     double own = higherMm(halves(cautions, column), column);
@@ -48,7 +56,7 @@ public record BeforePages(
           cautions.isEmpty()
               ? List.of()
               : List.of(new CautionPage(false, halves(cautions, column)));
-      return of(here, false, fixed + own, contents, paper);
+      return of(here, false, fixed + own, below);
     }
     int count = (int) Math.ceil((own + TableHeights.H2_MM) / paper.roomMm());
     List<CautionPage> pages = new ArrayList<>();
@@ -58,22 +66,28 @@ public record BeforePages(
       pages.add(new CautionPage(true, halves(some, column)));
     }
     double last = TableHeights.H2_MM + higherMm(pages.getLast().columns(), column);
-    boolean follow = last + TableHeights.ABOVE_H1_MM + contents <= paper.roomMm();
-    return of(pages, follow, last, contents, paper);
+    boolean follow = last + TableHeights.ABOVE_H1_MM + below.all() <= paper.roomMm();
+    return of(pages, follow, last, below);
   }
 
   private static BeforePages of(
-      List<CautionPage> pages, boolean follow, double lastMm, double contentsMm, Paper paper) {
-    boolean checkFirst = !follow && checkFirst(lastMm, contentsMm, paper);
-    boolean hasRoom = WRAPPED_LINES * contentsMm <= paper.roomMm();
-    return new BeforePages(pages, follow, checkFirst, checkFirst || hasRoom);
+      List<CautionPage> pages, boolean follow, double lastMm, Below below) {
+    boolean checkFirst = !follow && below.checkFirst(lastMm);
+    double here = below.all() - (checkFirst ? CHECK_MM : 0);
+    return new BeforePages(pages, follow, checkFirst, here <= below.roomMm());
   }
 
-  /** Whether the bars find room above the contents only, where they would take a page below. */
-  private static boolean checkFirst(double lastMm, double contentsMm, Paper paper) {
-    return contentsMm > paper.roomMm()
-        && contentsMm - CHECK_MM <= paper.roomMm()
-        && lastMm + CHECK_MM <= paper.roomMm();
+  /** What goes below the cautions: the contents with the bars, and the findings. */
+  private record Below(double contentsMm, double findingsMm, double roomMm) {
+    double all() {
+      return contentsMm + findingsMm;
+    }
+
+    /** Whether the bars find room above the contents only, where they would take a page below. */
+    boolean checkFirst(double lastMm) {
+      boolean wouldHelp = all() - CHECK_MM <= roomMm || contentsMm > roomMm;
+      return all() > roomMm && wouldHelp && lastMm + CHECK_MM <= roomMm;
+    }
   }
 
   private static double fixedMm(Pages.Print print, double column) {
@@ -126,10 +140,30 @@ public record BeforePages(
         .sum();
   }
 
-  /** The contents with the bars below them, measured from the numbers of their lines. */
-  static double contentsMm(StepPages steps) {
-    double mains = (OTHER_MAINS + steps.stages().size()) * MAIN_MM;
-    double rows = steps.stages().stream().mapToInt(stage -> stage.steps().size()).sum() * STEP_MM;
-    return 1 + TableHeights.H1_MM + (mains + rows) * FULLER_COLUMN + CHECK_MM;
+  /** The contents with the bars below them, line by line in two columns of as many lines. */
+  static double contentsMm(StepPages steps, Paper paper) {
+    double column = COLUMN_SHARE * paper.textWidthMm() - CONTENTS_FIGURES_MM;
+    List<Double> lines = new ArrayList<>(Collections.nCopies(MAINS_BEFORE, MAIN_MM));
+    for (StepPages.StageGroup stage : steps.stages()) {
+      lines.add(MAIN_MM);
+      stage
+          .steps()
+          .forEach(step -> lines.add(CONTENTS.heightMm(step.text().title(), column) + LINE_GAP_MM));
+    }
+    lines.addAll(Collections.nCopies(MAINS_BEHIND, MAIN_MM));
+    double spreads = 0;
+    for (int from = 0; from < lines.size(); from += SPREAD) {
+      spreads += spreadMm(lines.subList(from, Math.min(from + SPREAD, lines.size())));
+    }
+    return 1 + TableHeights.H1_MM + spreads + CHECK_MM;
+  }
+
+  private static double spreadMm(List<Double> lines) {
+    int half = Math.ceilDiv(lines.size(), 2);
+    return Math.max(sum(lines.subList(0, half)), sum(lines.subList(half, lines.size())));
+  }
+
+  private static double sum(List<Double> heights) {
+    return heights.stream().mapToDouble(each -> each).sum();
   }
 }

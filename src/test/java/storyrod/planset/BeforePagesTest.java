@@ -1,6 +1,8 @@
 package storyrod.planset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
 import java.util.List;
@@ -22,8 +24,8 @@ class BeforePagesTest {
   private static final Finding FINDING =
       new Finding("Advice", "The top (Y) is wider than the planer", List.of("Plane the staves"));
 
-  private static StepPages steps(int count) {
-    StepText text = new StepText("Cut", List.of(), List.of(), List.of(), List.of(), "", "");
+  private static StepPages steps(int count, String title) {
+    StepText text = new StepText(title, List.of(), List.of(), List.of(), List.of(), "", "");
     List<Entry> entries =
         IntStream.rangeClosed(1, count)
             .mapToObj(i -> new Entry(i, text, List.of(), List.of(), List.of(), List.of(), "", ""))
@@ -32,9 +34,13 @@ class BeforePagesTest {
   }
 
   private static boolean isAboveTheContents(int findings) {
+    return before(steps(45, "Cut"), findings).checkFirst();
+  }
+
+  private static BeforePages before(StepPages steps, int findings) {
     Notes notes =
         new Notes(List.of(new Caution("Take care", "1")), Collections.nCopies(findings, FINDING));
-    return BeforePages.of(notes, steps(45), PRINT).checkFirst();
+    return BeforePages.of(notes, steps, PRINT);
   }
 
   /** Below the contents the findings leave no room: the bars would stand alone on a page. */
@@ -42,5 +48,14 @@ class BeforePagesTest {
   void findingsThatFillThePageOfTheContentsSendTheBarsToThePageBefore() {
     List<Boolean> above = IntStream.of(0, 2, 8).mapToObj(i -> isAboveTheContents(i)).toList();
     assertEquals(List.of(false, false, true), above);
+  }
+
+  /** Such contents fill their page, so neither the bars nor the findings find room on it. */
+  @Test
+  void contentsThatFillTheirPageSendTheBarsBeforeThemAndTheFindingsToTheEnd() {
+    BeforePages full =
+        before(steps(70, "Cut the grooves in the sides, the fronts and three more parts"), 8);
+    assertTrue(full.checkFirst());
+    assertFalse(full.findingsHere());
   }
 }
