@@ -1,6 +1,5 @@
 package storyrod.drawing;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +22,7 @@ import storyrod.geometry.Face;
 final class GeneralDrawing {
   private static final double BETWEEN_VIEWS = 8;
   private static final double LEAST_BESIDE = 13;
-  private static final double MARGIN = 1;
+  static final double MARGIN = 1;
   private static final double CAPTION_BELOW = 3.5;
   private static final double CAPTION_ABOVE = 2;
   private static final int MOST_TRIES = 4;
@@ -96,9 +95,30 @@ final class GeneralDrawing {
     return Optional.empty();
   }
 
+  static boolean mayFit(Plan plan, Scale scale, Size area) {
+    return new GeneralDrawing(plan, area).mayFit(scale);
+  }
+
   private boolean mayFit(Scale scale) {
     return size(Axis.X, scale) + LEAST_BESIDE <= area.widthMm()
         && size(Axis.Z, scale) + LEAST_BESIDE <= area.heightMm();
+  }
+
+  /** The views at one scale with all that stands beside them, or nothing where they do not fit. */
+  static Optional<Laid> laid(Plan plan, Scale scale, Size area) {
+    GeneralDrawing drawing = new GeneralDrawing(plan, area);
+    return drawing.mayFit(scale) ? drawing.new Attempt(scale).laid() : Optional.empty();
+  }
+
+  /**
+   * Views laid out, not yet brought onto their sheet.
+   *
+   * @param floor the y on paper of the first view's lower edge
+   */
+  record Laid(List<Element> elements, Bounds bounds, double floor) {
+    List<Element> moved(double dx, double dy) {
+      return elements.stream().map(each -> Moved.by(each, dx, dy)).toList();
+    }
   }
 
   /** What the views take across the paper, or down it for any other axis. */
@@ -125,16 +145,21 @@ final class GeneralDrawing {
     }
 
     Optional<Drawing> drawn() {
+      return laid().map(this::finished);
+    }
+
+    Optional<Laid> laid() {
       for (Elevation view : plan.views()) {
         if (!place(view)) {
           return Optional.empty();
         }
       }
+      double floor = placed.get(plan.views().getFirst().face()).bounds().bottom();
       return plan.views().stream().allMatch(this::caption)
               && annotate()
               && fits()
               && leftOut <= plan.wanted().size() / MOST_LEFT_OUT
-          ? Optional.of(finished())
+          ? Optional.of(new Laid(paper.elements(), paper.bounds(), floor))
           : Optional.empty();
     }
 
@@ -202,14 +227,15 @@ final class GeneralDrawing {
           && bounds.height() <= area.heightMm() - 2 * MARGIN;
     }
 
-    private Drawing finished() {
-      Bounds bounds = paper.bounds();
+    private Drawing finished(Laid laid) {
+      Bounds bounds = laid.bounds();
       double dx = (area.widthMm() - bounds.width()) / 2 - bounds.left();
-      double dy = MARGIN - bounds.top();
-      List<Element> moved = new ArrayList<>();
-      paper.elements().forEach(element -> moved.add(Moved.by(element, dx, dy)));
       return new Drawing(
-          plan.name(), area.widthMm(), bounds.height() + 2 * MARGIN, Optional.of(scale), moved);
+          plan.name(),
+          area.widthMm(),
+          bounds.height() + 2 * MARGIN,
+          Optional.of(scale),
+          laid.moved(dx, MARGIN - bounds.top()));
     }
   }
 

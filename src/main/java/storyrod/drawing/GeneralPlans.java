@@ -64,14 +64,21 @@ final class GeneralPlans {
     List<CutNotes.CutNote> gaps = new FrontGaps(piece, units, words).notes();
     Look look = new Look(measures.all(), gaps, plane);
     Plan front = plan("general-front", views.subList(0, 1), look);
-    Plan top = plan("general-top", views.subList(1, 2), look);
+    Stream<Plan> top =
+        Stream.of(plan("general-top", views.subList(1, 2), look))
+            .filter(plan -> saysMore(views.get(1), plan));
     Plan side = plan("general-side", views.subList(2, 3), look);
     return new Whole(
         List.of(
             List.of(plan("general", views, look)),
             List.of(plan("general-front-top", views.subList(0, 2), look), side),
-            List.of(front, side, top)),
+            Stream.concat(Stream.of(front, side), top).toList()),
         section.map(each -> plan(each, measures)));
+  }
+
+  /** Whether a view has a size of its own or shows more than one board. */
+  private boolean saysMore(Elevation view, Plan plan) {
+    return !plan.wanted().isEmpty() || piece.parts().stream().filter(view::shows).count() > 1;
   }
 
   /** What may stand beside views. */

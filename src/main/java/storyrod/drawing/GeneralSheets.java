@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.drawing.GeneralDrawing.Plan;
+import storyrod.geometry.Face;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -25,6 +27,8 @@ final class GeneralSheets {
   /** Shares of a page that a drawing may take beside all of it. */
   private static final double[] SMALLER = {0.62, 0.5, 1.0 / MOST};
 
+  private static final String PAIR = "general-side-section";
+
   private final Piece piece;
   private final Rooms rooms;
   private final List<Scale> scales;
@@ -35,11 +39,28 @@ final class GeneralSheets {
     this.scales = Scales.in(piece.description().format().unit());
   }
 
+  /** Draws as large as some scales and an area allow, or nothing. */
+  private interface Fitting {
+    Optional<Drawing> drawn(List<Scale> scales, Size area);
+
+    static Fitting of(Plan plan) {
+      return (some, area) -> GeneralDrawing.fitting(plan, some, area);
+    }
+  }
+
   /** A drawing to be made, with the sub-assemblies that it stands for, if any. */
-  private record Wish(Plan plan, List<String> units) {}
+  private record Wish(Fitting fitting, List<String> units) {
+    static Wish of(Plan plan) {
+      return new Wish(Fitting.of(plan), List.of());
+    }
+  }
 
   /** A general drawing with all the sizes that it may have, the largest first. */
-  private record Choices(Wish wish, List<Drawing> drawings) {}
+  private record Choices(Wish wish, List<Drawing> drawings) {
+    boolean isNamed(String name) {
+      return drawings.stream().anyMatch(each -> each.name().equals(name));
+    }
+  }
 
   static List<GeneralSheet> draw(Piece piece, Rooms rooms) {
     return new GeneralSheets(piece, rooms).drawn();
@@ -68,19 +89,48 @@ final class GeneralSheets {
         factor = larger;
       }
     }
-    double largest = drawn(best.getFirst(), 1, 1).map(GeneralSheets::factor).orElse(1.0);
-    Stream<Choices> views = best.stream().map(plan -> choices(new Wish(plan, List.of()), largest));
-    Stream<Choices> section =
-        whole.section().stream().map(plan -> choices(new Wish(plan, List.of()), 1));
-    return Stream.concat(views, section).filter(each -> !each.drawings.isEmpty()).toList();
+    double largest = factor(Fitting.of(best.getFirst()), 1);
+    return sheets(best, whole.section(), largest).filter(each -> !each.drawings.isEmpty()).toList();
+  }
+
+  /** The views and the section, which stands beside the view from its side where it fits there. */
+  private Stream<Choices> sheets(List<Plan> views, Optional<Plan> section, double largest) {
+    Stream<Choices> each =
+        views.stream()
+            .map(
+                plan ->
+                    section
+                        .flatMap(beside -> paired(plan, beside, largest))
+                        .orElseGet(() -> choices(Wish.of(plan), largest)));
+    List<Choices> all = each.toList();
+    boolean isPaired = all.stream().anyMatch(some -> some.isNamed(PAIR));
+    return Stream.concat(
+        all.stream(),
+        section.stream().filter(plan -> !isPaired).map(plan -> choices(Wish.of(plan), 1)));
+  }
+
+  /** The view from the side beside the section, if neither gets clearly smaller by that. */
+  private Optional<Choices> paired(Plan side, Plan section, double largest) {
+    if (!GeneralDrawing.faces(side.views()).equals(Set.of(Face.RIGHT))) {
+      return Optional.empty();
+    }
+    double sideAlone = factor(Fitting.of(side), largest);
+    double sectionAlone = factor(Fitting.of(section), 1);
+    double least = Math.max(sideAlone, Math.nextUp(sectionAlone * LEAST_SHARE));
+    PairedDrawing pair = new PairedDrawing(PAIR, side, section);
+    Fitting fitting =
+        (some, area) -> pair.fitting(some, area).filter(each -> factor(each) >= least);
+    return Optional.of(choices(new Wish(fitting, List.of()), largest))
+        .filter(each -> !each.drawings.isEmpty());
+  }
+
+  private double factor(Fitting fitting, double largest) {
+    return drawn(fitting, 1, largest).map(GeneralSheets::factor).orElse(0.0);
   }
 
   /** The scale of the smallest of some drawings, each on a page of its own. */
   private double factor(List<Plan> plans) {
-    return plans.stream()
-        .mapToDouble(plan -> drawn(plan, 1, 1).map(GeneralSheets::factor).orElse(0.0))
-        .min()
-        .orElse(0);
+    return plans.stream().mapToDouble(plan -> factor(Fitting.of(plan), 1)).min().orElse(0);
   }
 
   private static double factor(Drawing drawing) {
@@ -88,7 +138,7 @@ final class GeneralSheets {
   }
 
   private List<Choices> unit(GeneralPlans plans, List<String> units) {
-    Choices choices = choices(new Wish(plans.unit(units.getFirst()), units), 1);
+    Choices choices = choices(new Wish(Fitting.of(plans.unit(units.getFirst())), units), 1);
     return choices.drawings.isEmpty() ? List.of() : List.of(choices);
   }
 
@@ -106,10 +156,10 @@ final class GeneralSheets {
   /** The sizes that a drawing may have, none of them half as large as on a page of its own. */
   private Choices choices(Wish wish, double largest) {
     List<Drawing> choices = new ArrayList<>();
-    drawn(wish.plan, 1, largest).ifPresent(choices::add);
+    drawn(wish.fitting, 1, largest).ifPresent(choices::add);
     for (double share : SMALLER) {
       if (!choices.isEmpty() && choices.getLast().heightMm() > room(share).heightMm()) {
-        drawn(wish.plan, share, largest)
+        drawn(wish.fitting, share, largest)
             .filter(each -> factor(each) > factor(choices.getFirst()) * LEAST_SHARE)
             .ifPresent(choices::add);
       }
@@ -117,9 +167,9 @@ final class GeneralSheets {
     return new Choices(wish, choices);
   }
 
-  private Optional<Drawing> drawn(Plan plan, double share, double largest) {
+  private Optional<Drawing> drawn(Fitting fitting, double share, double largest) {
     List<Scale> some = scales.stream().filter(each -> each.factor() <= largest).toList();
-    return GeneralDrawing.fitting(plan, some, room(share));
+    return fitting.drawn(some, room(share));
   }
 
   private Size room(double share) {

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -186,6 +187,44 @@ class GeneralDrawingTest {
                 .noneMatch(d -> d.measure().equals(shelf.length())));
       }
     }
+  }
+
+  /** The sideboard's side and its section share a drawing and stand on one line, feet and all. */
+  @Test
+  void narrowViewsStandSideBySideOnOneLine() {
+    Drawing pair =
+        AllProjects.named("sideboard").drawings().general().stream()
+            .map(GeneralSheet::drawing)
+            .filter(each -> each.name().equals("general-side-section"))
+            .findFirst()
+            .orElseThrow();
+    double middle = pair.widthMm() / 2;
+    double side = lowest(pair, 0, middle);
+    assertEquals(side, lowest(pair, middle, pair.widthMm()), 1e-6);
+    assertTrue(side > pair.heightMm() / 2, side + " of " + pair.heightMm());
+  }
+
+  private static double lowest(Drawing drawing, double left, double right) {
+    return Clean.flat(drawing.elements()).stream()
+        .filter(each -> each instanceof Drawing.Line line && line.role() == Drawing.Role.CUT)
+        .flatMap(each -> ((Drawing.Line) each).points().stream())
+        .filter(at -> at.x() > left && at.x() < right)
+        .mapToDouble(Drawing.At::y)
+        .max()
+        .orElseThrow();
+  }
+
+  /** The sideboard from above is one board without a size of its own; the stool's has a handle. */
+  @Test
+  void aViewThatTellsNothingIsLeftOut() {
+    assertFalse(names("sideboard").contains("top"), names("sideboard"));
+    assertTrue(names("step-stool").contains("top"), names("step-stool"));
+  }
+
+  private static String names(String project) {
+    return AllProjects.named(project).drawings().general().stream()
+        .map(sheet -> sheet.drawing().name())
+        .collect(Collectors.joining(" "));
   }
 
   @Test
