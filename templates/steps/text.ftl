@@ -118,9 +118,16 @@
   <#list matches as m>
     <@say "Take " + fulls(m.parts) + " from one " + m.sheet?then("sheet", "board") + m.inRow?then(m.endToEnd?then(", one behind the other,", ", beside each other,") + " in the order in which they will be seen, so that the grain runs on over them", ", so that grain and colour agree") + "."/>
   </#list>
-  <#list sheets as s>
-    <@say "Measure the " + s.material + " of " + s.thick + " with calipers at several places of its edges: the slots are made for " + s.thick + ". If it differs by more than a sheet of paper or two, set the cutters of its slots by an offcut, not by the figure."/>
-  </#list>
+  <#if sheets?size == 1>
+    <#local s = sheets[0]>
+    <@say "Measure the " + s.material + " of " + s.thick + " with calipers at several places of its edges: the slots are made for " + s.thick + "."/>
+    <@say "If it differs by more than a sheet of paper or two, set the cutters of its slots by an offcut, not by the figure."/>
+  <#elseif sheets?size gt 1>
+    <#local some = []>
+    <#list sheets as s><#local some = some + [s.material + " of " + s.thick]></#list>
+    <@say "Measure the sheets with calipers at several places of their edges: the slots are made for " + joined(some) + "."/>
+    <@say "Where a sheet differs from that by more than a sheet of paper or two, set the cutters of its slots by an offcut, not by the figure."/>
+  </#if>
   <@say "Chalk the marks on the " + (solids?size == 0)?then("sheets", (sheets?size == 0)?then("boards", "boards and sheets")) + " where the parts will come from, with an arrow along the grain."/>
 </#macro>
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import storyrod.planset.StepText.SettingText;
@@ -13,6 +14,8 @@ import storyrod.words.Words;
 
 /** Nothing in the steps of whole projects is told too late, twice, or of what is not there. */
 class ToldInOrderTest {
+  private static final int LONG = 80;
+
   private static List<StepText> table;
   private static List<StepText> nightstand;
   private static List<StepText> bench;
@@ -54,7 +57,23 @@ class ToldInOrderTest {
     StepText both = nightstand.getFirst();
     assertEquals("Choose the boards and the sheets", both.title());
     assertTrue(says(both, "Y (460 mm), then B (408 mm)"), both::toString);
-    assertTrue(says(both, "Measure the birch plywood of 18 mm"), both::toString);
+    assertTrue(says(both, "Measure the sheets with calipers"), both::toString);
+    assertTrue(says(both, "for birch plywood of 18 mm, birch plywood"), both::toString);
+  }
+
+  @Test
+  void whatHoldsForSeveralThingsIsOneSentence() {
+    for (List<StepText> steps : List.of(table, nightstand, bench, box)) {
+      for (StepText step : steps) {
+        List<String> ends = step.sentences().stream().map(ToldInOrderTest::end).toList();
+        assertEquals(Set.copyOf(ends).size(), ends.size(), step::toString);
+      }
+    }
+  }
+
+  /** The end of a long sentence: if two of a step share it, they say the same of two things. */
+  private static String end(String sentence) {
+    return sentence.length() > LONG ? sentence.substring(sentence.length() - LONG) : sentence;
   }
 
   @Test
