@@ -781,7 +781,7 @@
     </#if>
   </#list>
   <#list flush as f>
-    <#if flush?size == 1 && total(f.parts) == 1>
+    <#if flush?size == 1 && total(moving) == 1>
       <@say "Keep the " + joined(f.faces?map(face -> words["edge." + face])) + many(" edge", f.faces?size) + " flush."/>
     <#else>
       <@say "Keep " + fulls(f.parts) + " flush with " + fulls(f.on) + ": " + joined(f.faces?map(face -> words["edge." + face])) + many(" edge", f.faces?size) + "."/>

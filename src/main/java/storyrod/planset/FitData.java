@@ -204,9 +204,8 @@ final class FitData {
 
   /** What lies flush of the parts of which no seat tells the place. */
   private List<Map<String, Object>> flush(Moving fitted) {
-    List<String> seated = new SeatData(piece, phrases).seated(fitted.step());
-    return new FlushEdges(piece, phrases, fitted.step().enters().map(Face::axis))
-        .of(fitted.step().operations(), seated);
+    return new FlushEdges(piece, phrases, fitted.step())
+        .besides(new SeatData(piece, phrases).seated(fitted.step()));
   }
 
   /** Whether splines of these joints lie in a frame or in a case, where they cannot go in first. */

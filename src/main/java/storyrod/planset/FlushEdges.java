@@ -5,7 +5,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
@@ -16,11 +17,9 @@ import storyrod.piece.Piece;
 
 /**
  * The edges in which parts that come in lie flush with what they are joined to, where nothing else
- * tells their places.
- *
- * @param enters the way on which they come, along which no edge is told
+ * tells their places. Where parts come in tiers, their joints do.
  */
-record FlushEdges(Piece piece, PartPhrases phrases, Optional<Axis> enters) {
+record FlushEdges(Piece piece, PartPhrases phrases, Step step) {
   /** A part with the one it is joined to. */
   private record Pair(String moving, String other) {}
 
@@ -28,14 +27,14 @@ record FlushEdges(Piece piece, PartPhrases phrases, Optional<Axis> enters) {
   private record Alike(String mark, String otherMark, List<Face> faces) {}
 
   /**
-   * For each part that an operation puts in place, {@code parts} flush with {@code on} in {@code
+   * For each part that the step puts in place, {@code parts} flush with {@code on} in {@code
    * faces}.
    *
    * @param seated the parts of which something else tells the places
    */
-  List<Map<String, Object>> of(List<Operation> operations, List<String> seated) {
+  List<Map<String, Object>> besides(List<String> seated) {
     Map<Alike, List<Pair>> alike = new LinkedHashMap<>();
-    for (Pair pair : pairs(operations, seated)) {
+    for (Pair pair : pairs(seated)) {
       Part part = piece.part(pair.moving());
       Part other = piece.part(pair.other());
       List<Face> faces = faces(part, other);
@@ -48,8 +47,8 @@ record FlushEdges(Piece piece, PartPhrases phrases, Optional<Axis> enters) {
     return alike.entrySet().stream().map(each -> data(each.getKey(), each.getValue())).toList();
   }
 
-  private static List<Pair> pairs(List<Operation> operations, List<String> seated) {
-    return operations.stream()
+  private List<Pair> pairs(List<String> seated) {
+    return (step.tiers().size() > 1 ? Stream.<Operation>of() : step.operations().stream())
         .filter(each -> each.parts().size() == 1 && !seated.contains(each.parts().getFirst()))
         .flatMap(each -> each.joints().stream().map(joint -> pair(each, joint)))
         .distinct()
@@ -72,12 +71,30 @@ record FlushEdges(Piece piece, PartPhrases phrases, Optional<Axis> enters) {
   /** The faces in which two parts lie in one plane. */
   private List<Face> faces(Part moving, Part other) {
     return Arrays.stream(Face.values())
-        .filter(face -> enters.filter(way -> way == face.axis()).isEmpty())
+        .filter(face -> step.enters().filter(way -> way.axis() == face.axis()).isEmpty())
         .filter(
             face -> face.axis() != moving.thickness() || moving.thickness() == other.thickness())
         .filter(face -> isPlain(moving, face) && isPlain(other, face))
         .filter(face -> moving.shoulder().at(face).equals(other.shoulder().at(face)))
+        .filter(face -> !isCovered(moving, other, face))
         .toList();
+  }
+
+  /**
+   * Whether a third part covers a whole face of what others come to, so that no finger reaches it.
+   */
+  private boolean isCovered(Part moving, Part other, Face face) {
+    List<Axis> across = Arrays.stream(Axis.values()).filter(axis -> axis != face.axis()).toList();
+    return Stream.concat(step.standing().stream(), step.newParts().stream())
+        .map(piece::part)
+        .filter(part -> !part.equals(moving) && !part.equals(other))
+        .map(Part::bounds)
+        .filter(box -> across.stream().allMatch(a -> box.on(a).contains(other.bounds().on(a))))
+        .map(box -> box.on(face.axis()))
+        .anyMatch(
+            range ->
+                !other.box().at(face).isShorterThan(range.from())
+                    && !other.box().at(face).isLongerThan(range.to()));
   }
 
   /** Whether a face of a part looks the same way as it stands, and no outline shapes it. */

@@ -41,7 +41,8 @@ class FittingWordsTest {
   void whereSeveralGoInTogetherEachIsToldWhereItLiesFlush() {
     StepText strips = step(bookcase, "Glue the right side strip and the lower shelf strip");
     says(strips, "Keep the right side strip (C) flush with the right side (J): ");
-    says(strips, "Keep the lower shelf strip (D) flush with the bottom (K): ");
+    // The ends of the bottom lie in the sides, where nobody sees whether the strip meets them.
+    says(strips, "Keep the lower shelf strip (D) flush with the bottom (K): bottom and top edges.");
   }
 
   @Test
