@@ -175,13 +175,13 @@
   </#list>
   <#if layered?filter(it -> it.staves gt 1)?size gt 0>
     <@ringsOfStaves/>
-    <@say "Glue the staves of each layer edge to edge first, let the glue dry overnight, and plane the layer again."/>
+    <@say "Glue the staves of each layer edge to edge first, let the glue dry for " + waitHalf + ", and plane the layer again."/>
   </#if>
   <@say "Flatten one face of each board on the jointer and plane the other parallel to it, all layers of a part to one thickness and on the day of the glue-up: fresh faces hold best."/>
   <@say "Lay the layers on each other with their grain all one way, and turn the outer two with the heart side out: as the wood dries, it then presses the edges of the glue lines together."/>
   <@say "Try them dry in the clamps: no gap may show along an edge."/>
-  <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, a clamp every 4 in or 100 mm and clamps on both edges in turn."/>
-  <@say "Leave " + pick(parts, "it", "them") + " for " + wait + ", or as long as the glue's label says, before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+  <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, a clamp every " + inch?then("4 in", "100 mm") + " and clamps on both edges in turn."/>
+  <@say "Leave " + pick(parts, "it", "them") + " for " + has("mill-staved-layers")?then(waitHalf, wait) + ", or as long as the glue's label says, before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
 </#macro>
 
 <#macro milling>
@@ -199,7 +199,7 @@
     <@ringsOfStaves/>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
-      <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by 1/32 in or 1 mm: glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
+      <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by " + inch?then("1/32 in", "1 mm") + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
     </#if>
     <#if tooWide?size lt parts?size>
       <@say "Plane the " + (tooWide?size gt 0)?then("other ", "") + "boards a little over " + thickness + "."/>
@@ -315,7 +315,7 @@
       </#list>
     </#list>
     <@say "Fix the board and the piece inside to a flat bed, so that neither can move when the last of the wood is cut."/>
-    <@say "Rout in passes of a few millimetres, the last one just through into the bed."/>
+    <@say "Rout in passes of " + inch?then("1/8 in", "3 mm") + " at most, the last one just through into the bed."/>
     <#list boards as b>
       <@say "Square the corners of the opening in " + fulls(b.parts) + " with a chisel; or leave them round, with the cutter's " + b.radius + " or more, and round the corners of " + lettersOf(b.keptMarks) + " to match."/>
     </#list>
@@ -444,7 +444,11 @@
     <@say "Look at the part drawing before each cut: it shows which way each end slants."/>
   <#elseif has("cut-chamfer")>
     <@title "Chamfer the edges" + ofParts()/>
-    <@say "Mark " + cut.size + " from the edge on both faces of " + fulls(parts) + ", where the part drawings show a chamfer."/>
+    <#if cut.edges?size gt 0>
+      <@say "On " + fulls(parts) + ", mark " + cut.size + " from the edge on both faces that meet there: " + joined(cut.edges?map(e -> words["edge." + e[0]] + " to " + words["edge." + e[1]])) + "."/>
+    <#else>
+      <@say "Where the part drawings of " + fulls(parts) + " show a chamfer, mark " + cut.size + " from the edge on both faces that meet there."/>
+    </#if>
     <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane; go across the grain first, then along it."/>
   <#elseif has("cut-leaning")>
     <@title "Cut the leaning " + noun + inParts()/>
@@ -695,7 +699,17 @@
 
 <#-- Where a part comes in: in a sub-assembly, which lies on the bench as it likes, the picture says. -->
 <#-- Above and below mean nothing once the piece lies on its back: then its ends and parts tell the way. -->
-<#function homeFrom><#return inPiece?then((firstFrom == "")?then(words[lying?then("lying-from.", "from.") + from], words["from.two"]), "")></#function>
+<#function fromSide side><#return words[lying?then("lying-from.", "from.") + side]></#function>
+<#function homeFrom>
+  <#if mirroredHere && sides?filter(s -> s.parts?filter(p -> !p.places?seq_contains(s.from))?size gt 0)?size == 0><#return "each from its own side"></#if>
+  <#if mirroredHere><#return joined(sides?map(s -> oneOf(s) + " " + fromSide(s.from)))></#if>
+  <#return inPiece?then((firstFrom == "")?then(fromSide(from), words["from.two"]), "")>
+</#function>
+<#-- Mirror images come from opposite sides: each is told with its own. -->
+<#assign mirroredHere = (sides![])?size gt 1>
+<#function oneOf s><#return (sides?map(each -> plains(each.parts))?join("|") == sides?map(each -> plains(s.parts))?join("|"))?then(number(total(s.parts)), plains(s.parts))></#function>
+<#function fromTold><#return inPiece || mirroredHere></#function>
+<#function inFrom><#return mirroredHere?then(", ", " ") + homeFrom()></#function>
 <#-- On a bench nothing can be driven from below. -->
 <#function facingUp item><#return (!inPiece && !lying && item.drivenFrom?join("") == "bottom")?then("With the underside up, drive", "Drive")></#function>
 <#-- Two straight moves; in a sub-assembly they are told as the picture shows it. -->
@@ -773,9 +787,13 @@
       <@say "Push " + fulls(s.parts) + " against " + seatOf(s) + "."/>
     </#if>
   </#list>
-  <#if flush?size gt 0>
-    <@say "Keep the " + joined(flush?map(face -> words["edge." + face])) + " edges flush."/>
-  </#if>
+  <#list flush as f>
+    <#if flush?size == 1 && total(moving) == 1>
+      <@say "Keep the " + joined(f.faces?map(face -> words["edge." + face])) + many(" edge", f.faces?size) + " flush."/>
+    <#else>
+      <@say "Keep " + fulls(f.parts) + " flush with " + fulls(f.on) + ": " + joined(f.faces?map(face -> words["edge." + face])) + many(" edge", f.faces?size) + "."/>
+    </#if>
+  </#list>
 </#macro>
 
 <#-- Jaws that close on what lies undermost need room there. -->
@@ -827,8 +845,11 @@
       <@say "Lay beside the clamps first " + tiers?map(t -> fulls(t.moving))?join(", then ") + ": there is no time to look for them once the glue is on."/>
     </#if>
   <#elseif !triedDry>
-    <@say "Put " + fulls(moving) + " in place dry" + inPiece?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
+    <@say "Put " + fulls(moving) + " in place dry" + fromTold()?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
     <@say "Take " + pick(moving, "it", "them") + " off again."/>
+  </#if>
+  <#if has("fit-glue") && !crate>
+    <@say "Set the clamps to size before you spread any glue."/>
   </#if>
   <#if mitred>
     <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
@@ -857,11 +878,11 @@
     <#if !t.glued>
       <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue" + t.solid?then(": the wood has to be free to swell and shrink", "") + "."/>
     <#elseif glueTerms?size == 0 && inserts?size == 0>
-      <@say "Set " + fulls(t.moving) + triedDry?then(" in place" + inPiece?then(", " + homeFrom(), ""), " back in place") + "."/>
+      <@say "Set " + fulls(t.moving) + triedDry?then(" in place" + fromTold()?then(", " + homeFrom(), ""), " back in place") + "."/>
     <#elseif glueTerms?size gt 0 && dovetails?size == glueTerms?size>
       <@say "Drive " + fulls(t.moving) + " home with a mallet and a block across the tails" + (jointCount gt 1)?then(", both ends by turns", "") + "."/>
     <#else>
-      <@say "Push " + fulls(t.moving) + " home" + (triedDry && inPiece)?then(", " + homeFrom(), "") + "."/>
+      <@say "Push " + fulls(t.moving) + " home" + (triedDry && fromTold())?then(", " + homeFrom(), "") + "."/>
     </#if>
   </#list>
   <@aligning/>
@@ -894,8 +915,8 @@
   <@title "Put " + (together?size == 0)?then("the piece", plains(together)) + " together dry"/>
   <@say "Put " + letters() + " together without glue, in the order of the steps that follow."/>
   <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
-  <@say "See that " + pick(together, "it lies", "each lies") + " flat, and that the two diagonals of what is square agree."?replace("each lies flat", (together?size == 0)?then("all stands square and nothing rocks", "each lies flat"))/>
-  <@say "Write the same number on both sides of each joint, and take it all apart again."/>
+  <@say "See that " + (together?size == 0)?then("it stands square and nothing rocks", pick(together, "it lies flat", "each lies flat")) + ", and that the two diagonals of what is square agree."/>
+  <@say "Write the same number on both sides of each joint, and take " + (whole?size gt 0)?then("it apart again; " + plains(whole) + pick(whole, " stays", " stay") + " whole.", "it all apart again.")/>
 </#macro>
 
 <#function countedOf kind>
@@ -989,12 +1010,12 @@
     <#elseif hangers?seq_contains("shelf-pin")>
       <@title "Lay " + plains(moving) + " on " + pick(moving, "its", "their") + " pins"/>
       <@twoMoves/>
-      <@say "Bring " + fulls(moving) + " in " + homeFrom() + "."/>
+      <@say "Bring " + fulls(moving) + " in" + inFrom() + "."/>
       <@say "Set " + pick(moving, "it", "them") + " down on the pins and press each corner to see that nothing rocks."/>
     <#else>
       <@title "Put " + plains(moving) + " in place"/>
       <@twoMoves/>
-      <@say "Bring " + fulls(moving) + " in " + homeFrom() + " and set " + pick(moving, "it", "them") + " down."/>
+      <@say "Bring " + fulls(moving) + " in" + inFrom() + " and set " + pick(moving, "it", "them") + " down."/>
     </#if>
   <#elseif has("fit-glue") || has("fit-glue-held")>
     <#if whole?size gt 0 && tiers?size gt 1>
@@ -1015,7 +1036,7 @@
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
       <#list clamps as c>
-        <#local set = "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
+        <#local set = (turns gt 1)?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
         <#if c.jaws?size == 1>
           <@say set + ", the jaws on " + fulls(c.jaws[0].on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
         <#else>
@@ -1033,7 +1054,7 @@
     <@squaring/>
     <@say "Wipe off the glue that comes out with a damp cloth, before it skins over."/>
     <#if wait != "">
-      <@say (has("fit-glue") && !crate)?then("Leave the clamps on for " + wait + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
+      <@say (has("fit-glue") && !crate)?then("Leave the clamps on for " + (turns gt 1)?then(waitEach + " each time", wait) + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
     </#if>
     <@flushing/>
     <@standing/>
@@ -1045,12 +1066,12 @@
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@twoMoves/>
     <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>
-    <@say "Slide " + pick(moving, "it", "them") + " in" + inPiece?then(" " + homeFrom(), "") + ", as far as the grooves go, and draw " + pick(moving, "it", "them") + " out again: nothing should bind."/>
+    <@say "Slide " + pick(moving, "it", "them") + " in" + fromTold()?then(inFrom(), "") + ", as far as the grooves go, and draw " + pick(moving, "it", "them") + " out again: nothing should bind."/>
     <@say "Shave the edge where it rubs. No glue comes near it."/>
   <#elseif hardware?size == 0 && has("fit-panel")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@twoMoves/>
-    <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>
+    <@say "Slide " + fulls(moving) + " in" + fromTold()?then(inFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove."/>
     <#if movingSolid>
       <@say "Use no glue: the wood has to be free to swell and shrink."/>
     <#else>
@@ -1065,17 +1086,20 @@
     <@marking/>
     <#if has("fit-panel")>
       <@twoMoves/>
-      <@say "Slide " + fulls(moving) + " in" + inPiece?then(" " + homeFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
+      <@say "Slide " + fulls(moving) + " in" + fromTold()?then(inFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
     <#else>
     <#if acrossGrain>
-      <@say "Use no glue in the groove, or only over a few inches in the middle: the wood that lies across it has to be free to swell and shrink."/>
+      <@say "Use no glue in the groove, or only over " + inch?then("a few inches", "80 mm") + " in the middle: the wood that lies across it has to be free to swell and shrink."/>
     </#if>
     <@twoMoves/>
     <#if firstFrom == "">
-      <@say inPiece?then("Bring " + fulls(moving) + " in " + homeFrom(), "Set " + fulls(moving) + " in place") + "."/>
+      <@say inPiece?then("Bring " + fulls(moving) + " in" + inFrom(), "Set " + fulls(moving) + " in place" + mirroredHere?then(", " + homeFrom(), "")) + "."/>
     </#if>
     </#if>
     <@aligning/>
+    <#if has("fit-pegged")>
+      <@say "Draw " + fulls(moving) + " home with clamps across the joint, until no gap shows at the shoulders, and leave them on until the pegs are in."/>
+    </#if>
     <#if diagonal != "" && hardware?size gt 0>
       <@say "Before you drive anything, measure both diagonals from outer corner to outer corner: each should be " + diagonal + "; push the longer one in until they agree."/>
     </#if>
@@ -1239,7 +1263,8 @@
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
       <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
-      <@say "Screw the strap to the strongest part of the back that is named here, near the top, and to the wall a little lower, as the strap's maker says."/>
+      <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece."/>
+      <@say "Screw its other end to the wall a little lower, as the strap's maker says."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
       <@say "Pull the strap tight and try to tilt the piece: it must not move."/>
       <#break>
     <#case "pull">
@@ -1281,6 +1306,12 @@
 </#list>
 <#if total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
+</#if>
+<#if (turns!1) gt 1>
+<@say "Glue up " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>
+</#if>
+<#if (mirrorImages![])?size gt 0>
+<@say "Build " + plains(mirrorImages) + " as mirror images of each other: lay each part on the side where the picture shows it."/>
 </#if>
 <#if clampsOff?size gt 0>
 <@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + "."/>

@@ -46,6 +46,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
    *     the new ones
    * @param enters for a fitting step, the direction in which the new parts move to their place, as
    *     the face they lead with
+   * @param mirrored the full names of new parts that come from the opposite side
    * @param firstMove the move before that, where the new parts come in with two
    * @param down the face on which what stands lies meanwhile; the bottom where it stands upright
    * @param tools keys into the words for tools
@@ -62,6 +63,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
       List<String> newParts,
       List<String> standing,
       Optional<Face> enters,
+      List<String> mirrored,
       Optional<FirstMove> firstMove,
       Face down,
       List<ItemCount> hardware,
@@ -75,6 +77,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
       operations = List.copyOf(operations);
       newParts = List.copyOf(newParts);
       standing = List.copyOf(standing);
+      mirrored = List.copyOf(mirrored);
       hardware = List.copyOf(hardware);
       tools = List.copyOf(tools);
       cautions = List.copyOf(cautions);
@@ -84,6 +87,11 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
 
     public Verb verb() {
       return operations.getFirst().verb();
+    }
+
+    /** The direction in which some of its new parts move to their place. */
+    public Optional<Face> enters(List<String> parts) {
+      return parts.stream().anyMatch(mirrored::contains) ? enters.map(Face::opposite) : enters;
     }
 
     /** The full names of the parts that its operations are done to, in their order. */
@@ -111,6 +119,11 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
       return with(number, stage, down, 0);
     }
 
+    /** The same step, done in turns that each wait. */
+    Step inTurns(int turns) {
+      return with(number, stage, down, waitMinutes * turns);
+    }
+
     private Step with(int newNumber, Stage newStage, Face newDown, int newWaitMinutes) {
       return new Step(
           newNumber,
@@ -119,6 +132,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
           newParts,
           standing,
           enters,
+          mirrored,
           firstMove,
           newDown,
           hardware,

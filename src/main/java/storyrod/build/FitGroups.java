@@ -6,24 +6,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
-import storyrod.piece.Joint;
+import java.util.stream.IntStream;
 
 /**
  * Which units are put in place in one step: what makes one glue-up, else the first with the one
- * that joins it, equal ones that come the same way into the same parts, and equal sub-assemblies
- * side by side.
+ * that joins it, equal ones and mirror images ({@link Alike}), and equal sub-assemblies side by
+ * side.
  */
 final class FitGroups {
-  private static final int MOST = 4;
-  private final Late late;
   private final GlueUps glueUps;
-  private final Map<String, Map<String, String>> units = new LinkedHashMap<>();
+  private final Map<String, Map<String, Unit>> units = new LinkedHashMap<>();
+  private final Alike alike;
   private final Map<String, List<List<Placing>>> byLevel = new LinkedHashMap<>();
   private final LikeLevels likeness;
 
   FitGroups(List<Placing> placings, Late late, GlueUps glueUps) {
-    this.late = late;
     this.glueUps = glueUps;
+    this.alike = new Alike(late, glueUps, units);
     placings.forEach(this::note);
     Map<String, List<Placing>> levels =
         placings.stream()
@@ -36,9 +35,9 @@ final class FitGroups {
 
   /** Remembers of which unit of its level a part is. */
   private void note(Placing placing) {
-    Map<String, String> ofLevel =
+    Map<String, Unit> ofLevel =
         units.computeIfAbsent(placing.unit().level(), level -> new LinkedHashMap<>());
-    placing.unit().partNames().forEach(part -> ofLevel.put(part, placing.unit().name()));
+    placing.unit().partNames().forEach(part -> ofLevel.put(part, placing.unit()));
   }
 
   /** The groups of each level in order. */
@@ -88,72 +87,40 @@ final class FitGroups {
     throw new IllegalStateException("bug: " + placing.name() + " in no group");
   }
 
-  private List<List<Placing>> groups(List<Placing> order) {
+  /** The groups of one level in some order. */
+  List<List<Placing>> groups(List<Placing> order) {
     List<List<Placing>> groups = new ArrayList<>();
     for (int i = 0; i < order.size(); i += groups.getLast().size()) {
-      int gluedUp = glueUps.length(order, i);
-      groups.add(gluedUp > 1 ? order.subList(i, i + gluedUp) : alike(order, i));
+      groups.add(order.subList(i, end(order, i)));
     }
     return groups;
   }
 
-  private List<Placing> alike(List<Placing> order, int from) {
-    int to = from + 1;
-    while (to < order.size()
-        && goesWith(order.get(to), order.subList(from, to))
-        && glueUps.length(order, to) < 2) {
-      to++;
+  /** Whether a unit is fitted in one step with those before it. */
+  boolean goesWith(Placing placing, List<Placing> group) {
+    return alike.goesWith(placing, group);
+  }
+
+  private int end(List<Placing> order, int from) {
+    int to = from + closedAtOnce(order, from);
+    while (to < order.size()) {
+      List<Placing> more = order.subList(from, to + closedAtOnce(order, to));
+      if (!areAlike(more, to - from)) {
+        return to;
+      }
+      to = from + more.size();
     }
-    return order.subList(from, to);
+    return to;
   }
 
-  /** The units that a unit is joined to. */
-  private List<String> into(Placing placing) {
-    return placing.closes().stream()
-        .map(joint -> other(joint, placing))
-        .map(part -> units.get(placing.unit().level()).getOrDefault(part, part))
-        .distinct()
-        .sorted()
-        .toList();
+  private int closedAtOnce(List<Placing> order, int from) {
+    return Math.max(1, glueUps.length(order, from));
   }
 
-  private boolean goesWith(Placing placing, List<Placing> group) {
-    Placing last = group.getLast();
-    if (last.enters().isEmpty()) {
-      return true;
-    }
-    return group.size() < MOST
-        && (last.unit().marks().equals(placing.unit().marks()) || areLate(last, placing))
-        && last.enters().equals(placing.enters())
-        && last.tilted() == placing.tilted()
-        && last.firstMove().equals(placing.firstMove())
-        && (into(last).equals(into(placing)) || areFronts(last, placing));
-  }
-
-  /** Whether both are drawers, or their fronts, from one text, of whatever height. */
-  private boolean areLate(Placing one, Placing other) {
-    return (late.isLoose(one.unit()) && late.isLoose(other.unit()) || areFronts(one, other))
-        && shape(one.unit()).equals(shape(other.unit()));
-  }
-
-  /** The names of its parts inside it, with what they are made of. */
-  private static List<String> shape(Unit unit) {
-    return unit.parts().stream()
-        .map(
-            part ->
-                part.name()
-                        .substring(Math.min(unit.name().length(), part.name().lastIndexOf('.') + 1))
-                    + " "
-                    + part.stock().name())
-        .toList();
-  }
-
-  /** Whether both are equal fronts of equal drawers, which are fixed alike. */
-  private boolean areFronts(Placing one, Placing other) {
-    return late.isFront(one.unit()) && late.isFront(other.unit());
-  }
-
-  private static String other(Joint joint, Placing placing) {
-    return placing.unit().has(joint.first()) ? joint.second() : joint.first();
+  /** Whether those from one on go with those before; whole glue-ups only as twins. */
+  private boolean areAlike(List<Placing> all, int from) {
+    boolean isGluedUp = closedAtOnce(all, 0) > 1 || closedAtOnce(all, from) > 1;
+    return IntStream.range(from, all.size()).allMatch(i -> goesWith(all.get(i), all.subList(0, i)))
+        && (!isGluedUp || alike.areTwins(all));
   }
 }

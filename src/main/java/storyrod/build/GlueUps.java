@@ -90,11 +90,13 @@ final class GlueUps {
                         : !joint.holding() && !joint.slides());
   }
 
-  private boolean isDoneInTime(List<Placing> coming) {
+  /** Whether all that come in are closed while the glue is open, with the clamps of the shop. */
+  boolean isDoneInTime(List<Placing> coming) {
     List<Joint> glued =
         coming.stream().flatMap(each -> each.closes().stream()).filter(Joint::glued).toList();
+    List<Joint> pressed = glued.stream().filter(joint -> joint.driven().isEmpty()).toList();
     Axis axis = coming.getFirst().enters().orElseThrow().axis();
-    return glued.size() <= mostJoints && clampsFor(glued, axis) <= clamps;
+    return glued.size() <= mostJoints && clampsFor(pressed, axis) <= clamps;
   }
 
   /** Joints behind each other are pressed by the same clamps. */

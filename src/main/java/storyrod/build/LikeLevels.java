@@ -4,32 +4,43 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 
 /**
- * Which sub-assemblies go together in like steps: those of equal parts, and those from one text
- * that differ in their height only, such as the drawers of one case.
+ * Which sub-assemblies go together in like steps: those of equal parts or mirror images, and those
+ * from one text that differ in their height only, such as the drawers of one case.
  */
 final class LikeLevels {
   private final Map<String, String> firsts = new LinkedHashMap<>();
 
   /** Looks at sub-assemblies by the groups in which their units are put together. */
   LikeLevels(Map<String, List<List<Placing>>> byLevel) {
-    Map<String, String> byParts = new LinkedHashMap<>();
-    Map<String, String> byText = new LinkedHashMap<>();
+    Map<String, String> known = new LinkedHashMap<>();
     byLevel.forEach(
         (level, groups) -> {
-          String parts = said(groups, LikeLevels::parts);
-          String text = said(groups, placing -> text(level, placing)) + floor(groups);
-          String first = byText.getOrDefault(text, byParts.getOrDefault(parts, level));
-          byParts.putIfAbsent(parts, first);
-          byText.putIfAbsent(text, first);
+          List<String> keys = keys(level, groups);
+          String first =
+              keys.stream().filter(known::containsKey).map(known::get).findFirst().orElse(level);
+          keys.forEach(key -> known.putIfAbsent(key, first));
           firsts.put(level, first);
         });
+  }
+
+  /** What like ones and mirror images have in common: by their text, and by their parts. */
+  private static List<String> keys(String level, List<List<Placing>> groups) {
+    String floor = floor(groups);
+    return Stream.concat(
+            mirrored(way -> said(groups, placing -> text(level, placing, way)))
+                .map(text -> text + floor),
+            mirrored(way -> said(groups, placing -> parts(placing, way))))
+        .toList();
   }
 
   /** The first of the sub-assemblies that are like one; that itself if it is the first. */
@@ -43,22 +54,33 @@ final class LikeLevels {
         .collect(Collectors.joining("/"));
   }
 
-  private static String parts(Placing placing) {
-    return placing.unit().marks() + way(placing);
+  /** Words for each axis, the same for both of a pair that is mirrored across it. */
+  private static Stream<String> mirrored(Function<UnaryOperator<Face>, String> words) {
+    String plain = words.apply(way -> way);
+    return Stream.of(Axis.values())
+        .map(
+            axis -> {
+              String mirror = words.apply(way -> way.axis() == axis ? way.opposite() : way);
+              return axis + " " + (mirror.compareTo(plain) < 0 ? mirror : plain);
+            });
   }
 
-  private static String way(Placing placing) {
-    return placing.enters().map(Enum::name).orElse("") + placing.firstMove();
+  private static String parts(Placing placing, UnaryOperator<Face> mirror) {
+    return placing.unit().marks() + way(placing, mirror);
   }
 
-  private static String text(String level, Placing placing) {
+  private static String way(Placing placing, UnaryOperator<Face> mirror) {
+    return placing.enters().map(mirror).map(Enum::name).orElse("") + placing.firstMove();
+  }
+
+  private static String text(String level, Placing placing, UnaryOperator<Face> mirror) {
     String inside =
         placing.unit().parts().stream()
             .map(part -> inside(level, part) + " " + part.stock().name())
             .collect(Collectors.joining(" "));
     String joints =
         placing.closes().stream().map(LikeLevels::text).sorted().collect(Collectors.joining(" "));
-    return inside + way(placing) + placing.tilted() + joints;
+    return inside + way(placing, mirror) + placing.tilted() + joints;
   }
 
   /** A part's name in its sub-assembly; one made of parts that only go together has none. */

@@ -212,7 +212,15 @@ public final class Planner {
     turned.computeIfPresent(
         Unit.PIECE,
         (level, order) -> order.with(new StepOrder(job, groups, own::isGiven).fewestTurns()));
-    return turned.equals(begun) || isKept(job(turned)) ? turned : begun;
+    return twinned(turned.equals(begun) || isKept(job(turned)) ? turned : begun, own);
+  }
+
+  /** Orders with equal units and mirror images together, if no rule speaks against it. */
+  private Map<String, Assembler.Order> twinned(Map<String, Assembler.Order> orders, OwnOrder own) {
+    Job job = job(orders);
+    Map<String, Assembler.Order> twinned =
+        Twins.together(orders, fitGroups(job), groups -> new StepOrder(job, groups, own::isGiven));
+    return twinned.equals(orders) || isKept(job(twinned)) ? twinned : orders;
   }
 
   private Scheduler schedule(List<Task> tasks, List<Need> needs, OwnOrder own) {

@@ -140,7 +140,27 @@ public final class Seats {
     Length off = moving.shoulder().at(face).minus(other.shoulder().at(face)).abs();
     return hiding(moving, other, face)
         .map(wall -> seat(How.AGAINST, moving, wall, face.opposite(), off))
+        .or(() -> around(moving, other, face).map(wall -> pastWall(moving, wall, face)))
         .orElseGet(() -> from(moving, other, face));
+  }
+
+  /** From the outer face of a wall, where no rule reaches what ends inside the wall. */
+  private static Seat pastWall(Part moving, Part wall, Face face) {
+    Length off = moving.shoulder().at(face).minus(wall.box().at(face)).abs();
+    return seat(How.AGAINST, moving, wall, face, off);
+  }
+
+  /** The standing part in whose rabbet an end of another lies, if it does not reach past that. */
+  private Optional<Part> around(Part moving, Part other, Face face) {
+    Length end = other.box().at(face);
+    return standing.stream()
+        .filter(wall -> !wall.equals(other) && faces(wall.box(), other.box(), face.axis()))
+        .filter(
+            wall ->
+                wall.box().on(face.axis()).from().isShorterThan(end)
+                    && end.isShorterThan(wall.box().on(face.axis()).to()))
+        .filter(wall -> !faces(wall.box(), moving.box(), face.axis()))
+        .findFirst();
   }
 
   private static Seat from(Part part, Part on, Face face) {

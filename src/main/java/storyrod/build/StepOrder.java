@@ -13,10 +13,10 @@ import storyrod.build.rule.Rules;
 import storyrod.geometry.Face;
 
 /**
- * Which steps that fit units to the piece keep their order: what begins the piece, what is joined,
- * what would stand in the other's way or in the line of its screws, what a rule or the maker puts
- * in order, and what waits for the finish. So every joint is closed by the same unit as before, and
- * whatever stood firm by then still does.
+ * Which steps that fit units to the piece or a sub-assembly keep their order: what begins the
+ * piece, what is joined, what would stand in the other's way or in the line of its screws, what a
+ * rule or the maker puts in order, and what waits for the finish. So every joint is closed by the
+ * same unit as before, and whatever stood firm by then still does.
  */
 final class StepOrder {
   private final Job job;
@@ -53,8 +53,7 @@ final class StepOrder {
   }
 
   private List<BitSet> before() {
-    Set<List<String>> needs =
-        Rules.needs(job).stream().map(StepOrder::fits).collect(Collectors.toUnmodifiableSet());
+    Set<List<String>> needs = needs();
     List<BitSet> before = new ArrayList<>();
     for (int later = 0; later < groups.size(); later++) {
       BitSet kept = new BitSet();
@@ -70,7 +69,18 @@ final class StepOrder {
     return group.stream().flatMap(placing -> lying.needed(placing).stream()).findFirst();
   }
 
-  private List<Placing> standing(List<Placing> order) {
+  /** Whether a step may be done before others that stand before it in the given order. */
+  boolean mayPass(List<List<Placing>> passed, List<Placing> later) {
+    Set<List<String>> needs = needs();
+    return passed.stream().noneMatch(earlier -> isKept(earlier, later, needs));
+  }
+
+  private Set<List<String>> needs() {
+    return Rules.needs(job).stream().map(StepOrder::fits).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The placings in another order, each after what stands by then. */
+  List<Placing> standing(List<Placing> order) {
     List<Placing> placed = new ArrayList<>();
     List<String> standing = new ArrayList<>();
     for (Placing each : order) {

@@ -87,22 +87,25 @@ final class Steps implements Filling.Maker {
     List<String> words = new ArrayList<>(traits(operations));
     operations.forEach(each -> words.addAll(circumstances.of(each, said)));
     List<String> comeNew = newParts(operations);
-    return new Step(
-        0,
-        stage(batch.getFirst()),
-        operations,
-        comeNew,
-        standing(operations, comeNew),
-        enters(operations),
-        placings(operations).flatMap(placing -> placing.firstMove().stream()).findFirst(),
-        Lying.UPRIGHT,
-        hardware(operations),
-        Figures.STANDARD.tools(words),
-        Figures.STANDARD.cautions(words),
-        settings.of(operations),
-        said,
-        Figures.STANDARD.setUp(words) + operations.stream().mapToInt(Operation::minutes).sum(),
-        operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0));
+    Step step =
+        new Step(
+            0,
+            stage(batch.getFirst()),
+            operations,
+            comeNew,
+            standing(operations, comeNew),
+            enters(operations),
+            mirrored(operations),
+            placings(operations).flatMap(placing -> placing.firstMove().stream()).findFirst(),
+            Lying.UPRIGHT,
+            hardware(operations),
+            Figures.STANDARD.tools(words),
+            Figures.STANDARD.cautions(words),
+            settings.of(operations),
+            said,
+            Figures.STANDARD.setUp(words) + operations.stream().mapToInt(Operation::minutes).sum(),
+            operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0));
+    return step.inTurns(GlueTurns.of(job.piece(), step).turns());
   }
 
   private static Stage stage(Task task) {
@@ -178,6 +181,15 @@ final class Steps implements Filling.Maker {
 
   private Optional<Face> enters(List<Operation> operations) {
     return placings(operations).flatMap(placing -> placing.enters().stream()).findFirst();
+  }
+
+  /** The parts that come against the way of the first ones. */
+  private List<String> mirrored(List<Operation> operations) {
+    Optional<Face> against = enters(operations).map(Face::opposite);
+    return placings(operations)
+        .filter(placing -> against.isPresent() && placing.enters().equals(against))
+        .flatMap(placing -> placing.unit().partNames().stream())
+        .toList();
   }
 
   private Stream<Placing> placings(List<Operation> operations) {

@@ -47,7 +47,7 @@ public final class Traits {
     return switch (operation.verb()) {
       case CHOOSE -> List.of(isSheet(part(operation)) ? "choose-sheet" : "choose-boards");
       case MARK -> List.of("mark");
-      case MILL -> List.of(milling(part(operation)));
+      case MILL -> milling(part(operation));
       case BLANK -> levelled("blank-" + stuff(part(operation)), part(operation));
       case KEEP -> List.of("keep-" + board(operation).method().word());
       case REJOIN -> List.of("rejoin");
@@ -77,8 +77,14 @@ public final class Traits {
     return part.stock().kind() == StockKind.SHEET;
   }
 
-  private String milling(Part part) {
-    return piece.isLaminated(part) ? "mill-layers" : isPanel(part) ? "mill-panel" : "mill-solid";
+  /** Layers of staves are glued up twice, and the glue hardens each time. */
+  private List<String> milling(Part part) {
+    if (piece.isLaminated(part)) {
+      return piece.isStaved(part)
+          ? List.of("mill-layers", "mill-staved-layers")
+          : List.of("mill-layers");
+    }
+    return List.of(isPanel(part) ? "mill-panel" : "mill-solid");
   }
 
   private String sizing(Part part) {
@@ -200,6 +206,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(this::isSlotted)) {
       traits.add("fit-slotted");
     }
+    if (operation.joints().stream().anyMatch(this::isPegged)) {
+      traits.add("fit-pegged");
+    }
     if (operation.joints().stream().anyMatch(Joint::slides)) {
       traits.add("fit-lid");
     }
@@ -224,6 +233,13 @@ public final class Traits {
             part ->
                 part.cuts(Slots.class).stream().anyMatch(slots -> slots.at().equals(joint.at())))
         .isPresent();
+  }
+
+  /** Whether pegs hold it, which do not draw it home as screws do. */
+  private boolean isPegged(Joint joint) {
+    return !joint.glued()
+        && piece.part(joint.second()).cuts().stream()
+            .anyMatch(cut -> cut.term().equals("peg hole") && cut.at().equals(joint.at()));
   }
 
   private String alone(Operation operation) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Levels;
@@ -84,14 +85,15 @@ final class Moves {
     return entries.size() > 2
         && entries.getFirst().tier() == 0
         && entries.get(1).step() == entries.getFirst().step()
-        && entries.get(2).step() == entries.getFirst().step();
+        && entries.get(2).step() == entries.getFirst().step()
+        && entries.get(2).tier() > entries.get(1).tier();
   }
 
   /** The first step that brings the unit together with something else of the scope. */
   private Entry entry(Unit unit, List<String> scope) {
     for (Step step : plan.steps()) {
       boolean brings = step.newParts().stream().anyMatch(unit.parts()::contains);
-      if (brings && staysIn(scope, step) && meetsOthers(unit, step)) {
+      if (brings && staysIn(scope, step) && meetsOthers(unit, scope, step)) {
         return new Entry(step.number(), tier(unit, step), out(unit, step));
       }
     }
@@ -106,13 +108,22 @@ final class Moves {
         .map(step -> new Entry(step.number(), 0, outByJoints(unit)));
   }
 
+  /**
+   * Whether what a step does to parts of the scope stays among them; others may be built alike in
+   * the same step.
+   */
   private static boolean staysIn(List<String> scope, Step step) {
-    return scope.containsAll(step.newParts()) && scope.containsAll(step.standing());
+    List<Joint> closed =
+        step.operations().stream().flatMap(each -> each.joints().stream()).toList();
+    boolean isJoined = closed.stream().anyMatch(joint -> scope.contains(joint.first()));
+    return closed.stream()
+            .allMatch(joint -> scope.contains(joint.first()) == scope.contains(joint.second()))
+        && (isJoined || scope.containsAll(step.newParts()) && scope.containsAll(step.standing()));
   }
 
-  private static boolean meetsOthers(Unit unit, Step step) {
-    return step.standing().stream().anyMatch(part -> !unit.parts().contains(part))
-        || step.newParts().stream().anyMatch(part -> !unit.parts().contains(part))
+  private static boolean meetsOthers(Unit unit, List<String> scope, Step step) {
+    return Stream.concat(step.standing().stream(), step.newParts().stream())
+            .anyMatch(part -> scope.contains(part) && !unit.parts().contains(part))
         || unit.parts().size() == 1;
   }
 
@@ -129,7 +140,7 @@ final class Moves {
   }
 
   private Face out(Unit unit, Step step) {
-    return step.enters().map(Face::opposite).orElseGet(() -> outByJoints(unit));
+    return step.enters(unit.parts()).map(Face::opposite).orElseGet(() -> outByJoints(unit));
   }
 
   /** Against the way in which its first joint was closed, else up. */

@@ -117,8 +117,7 @@ final class StepPicture {
   private Shot shot(View view) {
     Map<String, Vector3D> offsets = new LinkedHashMap<>();
     parts.forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
-    List<List<Path>> ways =
-        step.enters().map(in -> moveOut(in.opposite(), view, offsets)).orElse(List.of());
+    List<List<Path>> ways = step.enters().isPresent() ? moveOut(view, offsets) : List.of();
     Scene scene =
         new Scene(
             parts.stream()
@@ -133,7 +132,7 @@ final class StepPicture {
   }
 
   /** Moves each tier out past the one before it. */
-  private List<List<Path>> moveOut(Face to, View view, Map<String, Vector3D> offsets) {
+  private List<List<Path>> moveOut(View view, Map<String, Vector3D> offsets) {
     if (staying.isEmpty()) {
       return List.of();
     }
@@ -143,7 +142,8 @@ final class StepPicture {
     List<String> placed = new ArrayList<>(staying);
     double from = 0;
     for (List<List<String>> tier : tiers) {
-      Map<String, Vector3D> ways = contacts.waysOut(tier, placed, to);
+      Map<String, Vector3D> ways = new LinkedHashMap<>();
+      tier.forEach(unit -> ways.putAll(contacts.waysOut(List.of(unit), placed, out(unit))));
       double least = from + LEAST_SHARE * diagonal;
       double most = from + MOST_SHARE * diagonal;
       from =
@@ -155,15 +155,19 @@ final class StepPicture {
       for (Map.Entry<String, Vector3D> way : ways.entrySet()) {
         offsets.put(way.getKey(), way.getValue().multiply(from));
       }
-      tier.forEach(unit -> paths.add(path(unit, to, placed, offsets)));
+      tier.forEach(unit -> paths.add(path(unit, placed, offsets)));
       tier.forEach(placed::addAll);
     }
     return paths;
   }
 
+  /** The side to which a unit is moved out. */
+  private Face out(List<String> unit) {
+    return step.enters(unit).orElseThrow().opposite();
+  }
+
   /** The way of a unit to what it is joined to, as far out as that is drawn. */
-  private List<Path> path(
-      List<String> unit, Face to, List<String> placed, Map<String, Vector3D> offsets) {
+  private List<Path> path(List<String> unit, List<String> placed, Map<String, Vector3D> offsets) {
     List<String> met = contacts.neighbours(unit, placed);
     Vector3D seat =
         met.stream()
@@ -171,7 +175,7 @@ final class StepPicture {
             .max(Comparator.comparingDouble(Vector3D::norm))
             .orElse(Vector3D.ZERO);
     List<String> nearest = met.stream().filter(part -> offsets.get(part).equals(seat)).toList();
-    Out out = new Out(unit, to, offsets.get(unit.getFirst()).subtract(seat));
+    Out out = new Out(unit, out(unit), offsets.get(unit.getFirst()).subtract(seat));
     return contacts.paths(out, nearest.isEmpty() ? placed : nearest, offsets);
   }
 

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Clamping;
 import storyrod.build.Clamping.Clamps;
+import storyrod.build.GlueTurns;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.piece.Piece;
@@ -23,7 +24,14 @@ record ClampData(Piece piece, PartPhrases phrases) {
         alike(found.clamps()).stream()
             .collect(
                 Collectors.groupingBy(Spread::setting, LinkedHashMap::new, Collectors.toList()));
+    GlueTurns turns = GlueTurns.of(piece, step);
     return Map.of(
+        "turns",
+        turns.turns(),
+        "atOnce",
+        turns.atOnce(),
+        "shopClamps",
+        piece.description().shop().clamps(),
         "clamps",
         settings.entrySet().stream()
             .map(each -> data(each.getKey(), each.getValue(), level))

@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.CutKind;
 import storyrod.build.Operation;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
+import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Comb;
@@ -49,6 +51,7 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("forOne", isForOne(cut));
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
+    data.put("edges", edges(step));
     data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
     data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
     data.put("tailLength", cut instanceof Dovetails dovetails ? format(dovetails.length()) : "");
@@ -79,6 +82,20 @@ record CutData(Piece piece, PartPhrases phrases) {
         .map(name -> piece.part(name).box().size(row.wide().axis()))
         .filter(thick -> thick.isLongerThan(row.length()))
         .isPresent();
+  }
+
+  /** The faces that meet at each edge which slopes take off, if all parts lose the same edges. */
+  private List<List<String>> edges(Step step) {
+    List<List<List<String>>> all =
+        step.operations().stream().map(CutData::edges).distinct().toList();
+    return all.size() == 1 ? all.getFirst() : List.of();
+  }
+
+  private static List<List<String>> edges(Operation operation) {
+    return Cut.only(Slanted.Slope.class, operation.cuts()).stream()
+        .map(slope -> Stream.of(slope.from(), slope.towards()).map(Face::word).toList())
+        .distinct()
+        .toList();
   }
 
   private static String angle(Cut cut) {

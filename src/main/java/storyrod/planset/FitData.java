@@ -1,7 +1,6 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -98,7 +97,7 @@ final class FitData {
   Map<String, Object> of(Step step) {
     Moving moving = Moving.of(step);
     Map<String, Object> data = new LinkedHashMap<>(way(moving));
-    data.putAll(new MoveData(piece).of(step));
+    data.putAll(new MoveData(piece, phrases).of(step, moving.parts(), builtIn(step)));
     data.putAll(lying(step));
     data.putAll(place(moving));
     data.putAll(
@@ -140,7 +139,7 @@ final class FitData {
   /** Where it comes to lie. */
   private Map<String, Object> place(Moving moving) {
     List<Map<String, Object>> seats = new SeatData(piece, phrases).of(moving.step());
-    List<String> flush = seats.isEmpty() ? flush(moving) : List.of();
+    List<Map<String, Object>> flush = flush(moving);
     boolean overhung = moving.step().isSet("overhang-");
     boolean laidOn = isLaidOn(moving);
     return Map.of("seats", seats, "flush", flush, "overhung", overhung, "laidOn", laidOn);
@@ -203,26 +202,10 @@ final class FitData {
         < 2;
   }
 
-  /** The faces in which the moving part and the one it joins lie in one plane. */
-  private List<String> flush(Moving fitted) {
-    if (fitted.parts().size() != 1 || fitted.meeting().size() != 1) {
-      return List.of();
-    }
-    Part moving = piece.part(fitted.parts().getFirst());
-    Part other = piece.part(fitted.meeting().getFirst());
-    return Arrays.stream(Face.values())
-        .filter(face -> fitted.step().enters().filter(way -> way.axis() == face.axis()).isEmpty())
-        .filter(
-            face -> face.axis() != moving.thickness() || moving.thickness() == other.thickness())
-        .filter(face -> standsAsDrawn(moving, face) && standsAsDrawn(other, face))
-        .filter(face -> moving.shoulder().at(face).equals(other.shoulder().at(face)))
-        .map(Face::word)
-        .toList();
-  }
-
-  /** Whether a face of a part looks the same way as it stands. */
-  private static boolean standsAsDrawn(Part part, Face face) {
-    return !part.pose().isTurned() || part.pose().about() == face.axis();
+  /** What lies flush of the parts of which no seat tells the place. */
+  private List<Map<String, Object>> flush(Moving fitted) {
+    return new FlushEdges(piece, phrases, fitted.step())
+        .besides(new SeatData(piece, phrases).seated(fitted.step()));
   }
 
   /** Whether splines of these joints lie in a frame or in a case, where they cannot go in first. */

@@ -36,15 +36,23 @@ record SeatData(Piece piece, PartPhrases phrases) {
   private record Likeness(How how, String part, String on, Length distance, Object where) {}
 
   List<Map<String, Object>> of(Step step) {
-    Seats.Finder finder = Seats.in(piece);
-    List<Seat> seats =
-        step.operations().stream()
-            .flatMap(each -> finder.of(each, standing(step)).stream())
-            .toList();
+    List<Seat> seats = seats(step);
     List<Group> groups = new ArrayList<>(groups(seats.stream().filter(s -> isMarked(s)).toList()));
     groups.addAll(flush(seats.stream().filter(seat -> seat.how() == How.FLUSH).toList()));
     groups.addAll(groups(seats.stream().filter(s -> isAgainst(s)).toList()));
     return groups.stream().map(this::data).toList();
+  }
+
+  /** The parts of which a seat tells the place. */
+  List<String> seated(Step step) {
+    return seats(step).stream().flatMap(seat -> Stream.of(seat.part(), seat.on())).toList();
+  }
+
+  private List<Seat> seats(Step step) {
+    Seats.Finder finder = Seats.in(piece);
+    return step.operations().stream()
+        .flatMap(each -> finder.of(each, standing(step)).stream())
+        .toList();
   }
 
   private static List<String> standing(Step step) {

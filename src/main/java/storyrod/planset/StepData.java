@@ -11,6 +11,7 @@ import storyrod.build.Insides;
 import storyrod.build.Traits;
 import storyrod.description.FinishEntry;
 import storyrod.measure.Length;
+import storyrod.measure.Unit;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
 
@@ -48,8 +49,10 @@ final class StepData {
         "traits", step.operations().stream().flatMap(each -> traits.of(each).stream()).toList());
     data.put("parts", phrases.parts(step.targets()));
     data.put("marks", phrases.marks(step.targets()));
+    data.put("inch", piece.description().format().unit() == Unit.INCH);
     data.put("said", step.say().stream().map(StepData::sentence).toList());
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
+    data.put("waitHalf", new Durations(words).spoken(step.waitMinutes() / 2));
     data.put("hardware", hardware.of(step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
@@ -112,6 +115,8 @@ final class StepData {
 
   private Map<String, Object> fitted(Step step) {
     Map<String, Object> data = new LinkedHashMap<>(fit.of(step));
+    int turns = (int) data.get("turns");
+    data.put("waitEach", new Durations(words).spoken(step.waitMinutes() / turns));
     data.put("triedDry", trials.isTriedDry(step));
     data.put("tried", trials.isTried(step.newParts()));
     return data;

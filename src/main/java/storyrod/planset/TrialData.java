@@ -46,7 +46,19 @@ final class TrialData {
     }
     List<Map<String, Object>> together = new ArrayList<>();
     byLevel.forEach((level, parts) -> together.addAll(phrases.units(parts, level)));
-    return Map.of("together", together);
+    return Map.of("together", together, "whole", whole(step));
+  }
+
+  /** The sub-assemblies that were put together before, and do not come apart again. */
+  private List<Map<String, Object>> whole(Step step) {
+    return step.operations().stream()
+        .flatMap(each -> phrases.units(each.parts(), inside(each.target())).stream())
+        .filter(unit -> unit.get("mark").equals(""))
+        .toList();
+  }
+
+  private String inside(String target) {
+    return piece.description().assemblies().containsKey(target) ? target : Nesting.PIECE;
   }
 
   /** What hardware hangs, and how much of it there is. */

@@ -180,7 +180,7 @@ class FewTurnsTest {
       Map<String, Face> enters = new LinkedHashMap<>();
       List<String> order = new ArrayList<>();
       for (Step step : steps) {
-        step.newParts().forEach(part -> enters.put(part, step.enters().orElseThrow()));
+        step.newParts().forEach(part -> enters.put(part, step.enters(List.of(part)).orElseThrow()));
         order.addAll(step.newParts());
       }
       int begun = steps.getFirst().newParts().size();

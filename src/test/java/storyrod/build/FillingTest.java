@@ -71,6 +71,7 @@ class FillingTest {
           List.of(),
           List.of(),
           Optional.empty(),
+          List.of(),
           Optional.empty(),
           Face.BOTTOM,
           List.of(),

@@ -54,6 +54,25 @@ class GlueTimesTest {
     assertTrue(mostJoints(steps) <= 4, () -> mostJoints(steps) + " joints");
   }
 
+  /** The staves of each layer are glued edge to edge and harden before the layers are. */
+  @Test
+  void layersOfStavesWaitTwice() {
+    assertEquals(1440, waitOfMilling("staves: 1"));
+    assertEquals(2880, waitOfMilling("staves: 2"));
+  }
+
+  private static int waitOfMilling(String staves) {
+    String slab =
+        "parts:\n  slab: {stock: ash, x: 0 to 600, y: 0 to 120, z: 0 to 20, grain: x, layers: 2, "
+            + staves
+            + "}\n";
+    return Planner.plan(Pieces.of(slab), new Diagnostics()).orElseThrow().steps().stream()
+        .filter(step -> step.verb() == Verb.MILL)
+        .mapToInt(Step::waitMinutes)
+        .max()
+        .orElseThrow();
+  }
+
   @Test
   void clampsStayOnForAsLongAsTheGlueAsks() {
     assertEquals(60, glueUps("").getLast().waitMinutes());

@@ -89,7 +89,7 @@ public final class Replay {
   }
 
   private void bring(Step step, Operation operation, List<String> there) {
-    Optional<Face> enters = step.enters();
+    Optional<Face> enters = step.enters(operation.parts());
     if (enters.isEmpty()) {
       collisions.add(operation.name() + " comes from nowhere in step " + step.number());
       return;

@@ -33,6 +33,7 @@ class StageRunsTest {
         List.of(),
         List.of(),
         Optional.empty(),
+        List.of(),
         Optional.empty(),
         Face.BOTTOM,
         List.of(),

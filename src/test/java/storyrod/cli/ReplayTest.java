@@ -99,6 +99,7 @@ class ReplayTest {
         step.newParts(),
         step.standing(),
         enters,
+        step.mirrored(),
         firstMove,
         step.down(),
         step.hardware(),

@@ -271,6 +271,7 @@ final class Bench {
             names,
             standing,
             Optional.of(enters),
+            List.of(),
             Optional.empty(),
             Face.BOTTOM,
             List.of(),

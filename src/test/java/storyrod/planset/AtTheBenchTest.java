@@ -68,9 +68,9 @@ class AtTheBenchTest {
 
   @Test
   void whatIsDrivenFromBelowIntoASubAssemblyIsDrivenFromAbove() {
-    StepText pegged = step(table, "Fasten the left breadboard end to the slab");
-    assertSays(pegged, "With the underside up, drive in the three oak pegs 1/4 in.");
-    assertEquals(List.of("mallet"), pegged.tools());
+    StepText pegged = step(table, "Fasten the breadboard ends to the slab");
+    assertSays(pegged, "With the underside up, drive in the six oak pegs 1/4 in.");
+    assertEquals(List.of("mallet", "bar clamps"), pegged.tools());
   }
 
   @Test

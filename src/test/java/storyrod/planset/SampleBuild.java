@@ -54,6 +54,7 @@ final class SampleBuild {
         arriving,
         List.of(),
         Optional.empty(),
+        List.of(),
         Optional.empty(),
         storyrod.geometry.Face.BOTTOM,
         fit ? List.of(new ItemCount("screw", 6)) : List.of(),

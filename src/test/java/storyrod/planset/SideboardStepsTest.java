@@ -43,7 +43,7 @@ class SideboardStepsTest {
 
   @Test
   void clampsThatOpenAlikeAreToldOnce() {
-    StepText door = titled("Glue up the left door");
+    StepText door = titled("Glue up the left door and the right door");
     int drawers = number("Glue up the upper drawer and drawers 1 and 2");
     assertTrue(
         door.sentences().contains("Take off the clamps of step %d.".formatted(drawers)),
@@ -56,12 +56,12 @@ class SideboardStepsTest {
             .count());
   }
 
-  /** It is laid down for the left cleat and stood up after the face frame. */
+  /** It is laid down for the cleats and stood up after the face frame. */
   @Test
   void helpToTurnItIsAskedForOnlyWhereItIsTurned() {
     String turning = Words.ENGLISH.say("caution.turning");
-    assertTrue(titled("Screw the left cleat to the bottom").cautions().contains(turning));
-    assertFalse(titled("Screw the right cleat to the bottom").cautions().contains(turning));
+    assertTrue(titled("Screw the cleats to the bottom").cautions().contains(turning));
+    assertFalse(titled("Glue the feet to the cleats").cautions().contains(turning));
     assertTrue(titled("Glue the face frame in place").cautions().contains(turning));
   }
 }

@@ -146,8 +146,8 @@ class StepWordsTest {
   @Test
   void sizeBehindAnItemsNameStaysAsItIsForMany() {
     assertSays(
-        titled(table, "Fasten the right breadboard end to the slab"),
-        "With the underside up, drive in the three oak pegs 1/4 in.");
+        titled(table, "Fasten the breadboard ends to the slab"),
+        "With the underside up, drive in the six oak pegs 1/4 in.");
   }
 
   @Test
@@ -184,7 +184,7 @@ class StepWordsTest {
     assertTrue(
         sides.cautions().getFirst().contains("until the two stretchers (D) are on"),
         sides::toString);
-    for (String after : List.of("Screw the left cleat to the bottom", "Fasten the back in place")) {
+    for (String after : List.of("Screw the cleats to the bottom", "Fasten the back in place")) {
       assertTrue(
           titled(sideboard, after).cautions().stream().noneMatch(each -> each.startsWith(until)),
           after);
@@ -202,7 +202,7 @@ class StepWordsTest {
 
   @Test
   void glueStaysOutOfTheGrooveThatAPanelMovesIn() {
-    StepText door = titled(sideboard, "Glue up the left door");
+    StepText door = titled(sideboard, "Glue up the left door and the right door");
     assertSays(
         door,
         "Brush a thin coat of glue into the mortises and on the tenons that go in; in a groove only"
@@ -238,14 +238,21 @@ class StepWordsTest {
 
   @Test
   void breadboardEndStaysFreeOfGlueAndIsPeggedFromBelow() {
-    for (String side : List.of("left", "right")) {
-      StepText step = titled(table, "Fasten the " + side + " breadboard end to the slab");
-      assertSays(
-          step,
-          "Use no glue in the groove, or only over a few inches in the middle: the wood that lies"
-              + " across it has to be free to swell and shrink.");
-      assertSays(step, "With the underside up, drive in the three oak pegs 1/4 in.");
-    }
+    StepText step = titled(table, "Fasten the breadboard ends to the slab");
+    assertSays(
+        step,
+        "Use no glue in the groove, or only over a few inches in the middle: the wood that lies"
+            + " across it has to be free to swell and shrink.");
+    assertSays(step, "Set the two breadboard ends (E) in place, each from its own side.");
+    assertSays(step, "With the underside up, drive in the six oak pegs 1/4 in.");
+  }
+
+  @Test
+  void subAssembliesThatAreMirrorImagesAreBuiltInOneStep() {
+    assertSays(
+        titled(sideboard, "Glue up the left door and the right door"),
+        "Build the left door and the right door as mirror images of each other: lay each part on"
+            + " the side where the picture shows it.");
   }
 
   @Test

@@ -69,6 +69,7 @@ class StepWriterTest {
             step.newParts(),
             step.standing(),
             step.enters(),
+            step.mirrored(),
             step.firstMove(),
             step.down(),
             step.hardware(),
