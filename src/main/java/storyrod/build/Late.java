@@ -50,24 +50,20 @@ public record Late(
 
   /** The units that only top fasteners hold, each on what stands below it. */
   static Set<String> tops(Piece piece, Nesting nesting) {
-    Set<String> tops = new TreeSet<>();
-    nesting.units().values().stream()
-        .flatMap(List::stream)
-        .filter(unit -> isTop(piece, nesting, unit))
-        .forEach(tops::add);
-    return tops;
+    Set<String> held = new TreeSet<>();
+    Set<String> fastened = new TreeSet<>();
+    for (Joint joint : piece.joints()) {
+      boolean isOnTop = isTopFastened(joint, piece.description());
+      (isOnTop ? fastened : held).addAll(without(joint.first(), joint.second(), nesting));
+      held.addAll(without(joint.second(), joint.first(), nesting));
+    }
+    fastened.removeAll(held);
+    return fastened;
   }
 
-  private static boolean isTop(Piece piece, Nesting nesting, String unit) {
-    List<Joint> outer =
-        piece.joints().stream()
-            .filter(each -> nesting.isIn(each.first(), unit) != nesting.isIn(each.second(), unit))
-            .toList();
-    return !outer.isEmpty()
-        && outer.stream()
-            .allMatch(
-                joint ->
-                    nesting.isIn(joint.first(), unit) && isTopFastened(joint, piece.description()));
+  /** The units around a part that another part is not in. */
+  private static List<String> without(String part, String other, Nesting nesting) {
+    return nesting.around(part).stream().filter(unit -> !nesting.isIn(other, unit)).toList();
   }
 
   private static boolean isTopFastened(Joint joint, Description description) {
