@@ -132,6 +132,7 @@ final class Settings {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
     countersink(cuts).ifPresent(settings::add);
+    cuts.forEach(cut -> settings.addAll(new MountHoles(job.piece()).heights(part, cut)));
     if (cuts.getFirst() instanceof Slots slots) {
       settings.add(new Setting("slot-length", Optional.empty(), slots.length()));
     }
