@@ -127,7 +127,8 @@ public final class MountLines {
 
   /** Whether a part comes when the finish is dry, and so can wait for hardware. */
   private boolean isLater(String part) {
-    return nesting.around(part).stream().anyMatch(late.tops()::contains);
+    return nesting.around(part).stream()
+        .anyMatch(unit -> late.tops().contains(unit) || late.removable().contains(unit));
   }
 
   /** The drawer, the door or the like that a part belongs to; none if it is of the piece itself. */
