@@ -650,6 +650,12 @@
     <@say "Drill a trial hole in an offcut and drive a screw, so that you see how far its point comes out."/>
     <@say "Clamp each part face down and drill where the part drawings show: " + letters() + "."/>
     <@say "Clear the chips out of every hole."/>
+  <#elseif cut.term == "mount pilot">
+    <#assign fittings = plural(words["kind." + cut.forKind])>
+    <@title "Drill the pilot holes for the " + fittings + inParts()/>
+    <@say "Lay each part on the bench and mark where the " + fittings + " will sit, by the sheet that comes with them" + lineGiven?then(", at the height given for each part", underGiven?then(", at the height given for each part", "")) + ": " + letters() + "."/>
+    <@say "Hold the fitting there and prick the holes through which it is screwed on."/>
+    <@say "Drill them now: once the piece is together, no drill has room before them. The screws go in later, with a short screwdriver."/>
   <#else>
     <#assign cup = cut.forKind == "concealed-hinge">
     <#assign named = {"peg hole": "peg holes", "fastener recess": "recesses for the top fasteners", "counterbore": "counterbores"}>

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.geometry.Face;
 import storyrod.piece.Joint;
@@ -55,39 +56,37 @@ final class Assembler {
    * @param own names of units in the orders that the maker wants, if any; others go between
    */
   Order order(List<Unit> units, List<List<String>> own) {
-    Links links = new Links(units, joints);
-    List<Unit> standing = new ArrayList<>(units);
+    Remaining left = new Remaining(units, joints, reach);
     List<Placing> placings = new ArrayList<>();
-    while (standing.size() > 1) {
-      Optional<Leaving> next = next(new Round(standing, links), own, placings);
+    while (left.standing().size() > 1) {
+      Optional<Leaving> next = next(left, own, placings);
       if (next.isEmpty()) {
-        return new Order(placings, standing);
+        return new Order(placings, left.standing());
       }
-      standing.remove(next.get().unit());
-      placings.addFirst(placing(next.get(), standing));
+      left.remove(next.get().unit());
+      placings.addFirst(placing(next.get(), left.standing()));
     }
-    standing.forEach(
-        first ->
-            placings.addFirst(
-                new Placing(
-                    first, Optional.empty(), Optional.empty(), List.of(), List.of(), false)));
+    left.standing()
+        .forEach(
+            first ->
+                placings.addFirst(
+                    new Placing(
+                        first, Optional.empty(), Optional.empty(), List.of(), List.of(), false)));
     return new Order(placings, List.of());
   }
 
-  /** What still stands, and how it is joined. */
-  private record Round(List<Unit> standing, Links links) {
-    List<Unit> without(Unit unit) {
-      return Assembler.without(standing, unit);
-    }
-  }
+  /** What still stands, and those of it that have to hang together. */
+  private record Round(Remaining left, Links.Some joined) {}
 
   /** What leaves next: in two moves only where nothing leaves in one. */
-  private Optional<Leaving> next(Round round, List<List<String>> own, List<Placing> later) {
-    List<Unit> standing = round.standing();
+  private Optional<Leaving> next(Remaining left, List<List<String>> own, List<Placing> later) {
+    List<Unit> standing = left.standing();
+    List<Set<String>> waiting = own.stream().map(left::waiting).toList();
     List<Unit> free =
         standing.stream()
-            .filter(unit -> own.stream().allMatch(order -> mayLeave(unit, standing, order)))
+            .filter(unit -> waiting.stream().noneMatch(each -> each.contains(unit.name())))
             .toList();
+    Round round = new Round(left, left.some(unit -> !late.isLoose(unit) && !late.isFront(unit)));
     List<Leaving> all = free.stream().flatMap(unit -> leaving(unit, round).stream()).toList();
     return all.isEmpty()
         ? best(free.stream().flatMap(unit -> leavingInTwo(unit, round)).toList(), standing, later)
@@ -120,21 +119,16 @@ final class Assembler {
             .allMatch(other -> other.cost() == leaving.cost());
   }
 
-  private static boolean mayLeave(Unit unit, List<Unit> standing, List<String> own) {
-    int place = own.indexOf(unit.name());
-    return place < 0 || standing.stream().noneMatch(other -> own.indexOf(other.name()) > place);
-  }
-
   private Optional<Leaving> leaving(Unit unit, Round round) {
-    List<Unit> rest = round.without(unit);
-    List<Joint> closed = round.links().closed(unit, rest);
-    List<Face> ways = reach.ways(unit, rest);
+    List<Joint> closed = round.left().closed(unit);
+    List<Face> ways = round.left().ways(unit);
     if (ways.isEmpty()) {
       return closed.isEmpty()
-          ? Tilt.way(reach, unit, rest).map(way -> Leaving.tilted(unit, way, closed))
+          ? Tilt.way(reach, unit, round.left().without(unit))
+              .map(way -> Leaving.tilted(unit, way, closed))
           : Optional.empty();
     }
-    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(rest, round.links());
+    int cost = cost(unit, closed, round);
     return ways.stream()
         .map(way -> Leaving.straight(unit, way, closed, cost))
         .min(
@@ -144,10 +138,9 @@ final class Assembler {
   }
 
   private Stream<Leaving> leavingInTwo(Unit unit, Round round) {
-    List<Unit> rest = round.without(unit);
-    List<Joint> closed = round.links().closed(unit, rest);
-    int cost = Leaving.drivingCost(reach, closed, rest) + splitCost(rest, round.links());
-    return reach.waysInTwo(unit, rest).stream()
+    List<Joint> closed = round.left().closed(unit);
+    int cost = cost(unit, closed, round);
+    return reach.waysInTwo(unit, round.left().without(unit)).stream()
         .map(moves -> Leaving.straight(unit, moves.over(), closed, cost).inTwo(moves))
         .min(
             Comparator.comparingInt(Leaving::cost)
@@ -157,11 +150,11 @@ final class Assembler {
         .stream();
   }
 
-  /** What speaks against building in pieces that hang together by nothing. */
-  private int splitCost(List<Unit> rest, Links links) {
-    List<Unit> joined =
-        rest.stream().filter(unit -> !late.isLoose(unit) && !late.isFront(unit)).toList();
-    return joined.isEmpty() || links.isConnected(joined) ? 0 : Leaving.SPLIT;
+  /** What speaks against screws out of reach, and pieces that hang together by nothing. */
+  private int cost(Unit unit, List<Joint> closed, Round round) {
+    boolean isDriven = closed.stream().anyMatch(joint -> joint.driven().isPresent());
+    int driving = isDriven ? Leaving.drivingCost(reach, closed, round.left().without(unit)) : 0;
+    return driving + (round.joined().isSplitWithout(unit) ? Leaving.SPLIT : 0);
   }
 
   private Placing placing(Leaving leaving, List<Unit> standing) {

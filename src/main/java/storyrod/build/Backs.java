@@ -1,8 +1,10 @@
 package storyrod.build;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import storyrod.description.Description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.measure.Length;
@@ -35,6 +37,41 @@ final class Backs {
         .map(Part::name)
         .forEach(backs::add);
     return backs;
+  }
+
+  /**
+   * Those that are taken off again and screwed on last: screws alone hold them, there is a finish
+   * or hardware to wait for, and nothing hangs on one line of glue until they are on.
+   */
+  static Set<String> removable(Piece piece) {
+    boolean hasWork =
+        piece.description().finish().isPresent() || !piece.description().hardware().isEmpty();
+    Set<String> backs = hasWork ? of(piece) : new TreeSet<>();
+    backs.removeIf(back -> !isScrewed(piece, back) || stiffens(piece, back));
+    return backs;
+  }
+
+  private static boolean isScrewed(Piece piece, String back) {
+    return joints(piece, piece.part(back)).stream()
+        .flatMap(joint -> joint.fasteners().stream())
+        .map(each -> piece.kind(each.item()))
+        .allMatch(kind -> kind == ItemKind.WOOD_SCREW || kind == ItemKind.WASHER);
+  }
+
+  /** Whether something becomes firm with the back alone, if that comes after all other parts. */
+  private static boolean stiffens(Piece piece, String back) {
+    List<Part> parts = new ArrayList<>(piece.parts());
+    parts.removeIf(part -> part.name().equals(back));
+    parts.add(piece.part(back));
+    List<WeakUnits.Fitted> order = new ArrayList<>();
+    Set<String> there = new TreeSet<>();
+    for (Part part : parts) {
+      List<Joint> closes =
+          joints(piece, part).stream().filter(each -> there.contains(other(each, part))).toList();
+      order.add(new WeakUnits.Fitted(List.of(part.name()), closes));
+      there.add(part.name());
+    }
+    return new WeakUnits(piece).in(order).stream().anyMatch(w -> w.until() == order.size() - 1);
   }
 
   private static List<Joint> joints(Piece piece, Part part) {

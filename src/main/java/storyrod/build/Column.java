@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,15 +17,31 @@ final class Column {
 
   private final Box space;
   private final Face way;
-  private final List<Part> parts;
-  private final Map<Part, List<Box>> wood;
+  private final List<Stretch> stretches = new ArrayList<>();
 
   /** The column through a space; wood holds the boxes of each part. */
   Column(Box space, Face way, List<Part> parts, Map<Part, List<Box>> wood) {
     this.space = space;
     this.way = way;
-    this.parts = parts.stream().filter(part -> isIn(part.bounds())).toList();
-    this.wood = wood;
+    for (Part part : parts) {
+      if (isIn(part.bounds())) {
+        wood.get(part).stream()
+            .filter(this::isIn)
+            .map(box -> stretch(part, box))
+            .forEach(stretches::add);
+      }
+    }
+  }
+
+  /** A part's wood in the column: from where it carries on, and its end, both along the way. */
+  private record Stretch(Part part, Length from, Length end) {}
+
+  private Stretch stretch(Part part, Box box) {
+    return new Stretch(part, along(box.at(way.opposite())).minus(CLOSED), along(box.at(way)));
+  }
+
+  private Length along(Length at) {
+    return at.times(way.sign());
   }
 
   /** Where the wood ends, and in which part. */
@@ -39,25 +56,14 @@ final class Column {
     return last;
   }
 
-  private Optional<End> next(Length from) {
-    return parts.stream()
-        .map(part -> new End(part, farthest(part, from)))
-        .filter(end -> isPast(end.at(), from))
-        .findFirst();
-  }
-
-  private Length farthest(Part part, Length from) {
-    return wood.get(part).stream()
-        .filter(this::isIn)
-        .filter(box -> !box.at(way.opposite()).minus(from).times(way.sign()).isLongerThan(CLOSED))
-        .map(box -> box.at(way))
-        .filter(end -> isPast(end, from))
-        .findFirst()
-        .orElse(from);
-  }
-
-  private boolean isPast(Length end, Length from) {
-    return end.minus(from).times(way.sign()).isPositive();
+  private Optional<End> next(Length at) {
+    Length from = along(at);
+    for (Stretch each : stretches) {
+      if (each.end().isLongerThan(from) && !each.from().isLongerThan(from)) {
+        return Optional.of(new End(each.part(), along(each.end())));
+      }
+    }
+    return Optional.empty();
   }
 
   private boolean isIn(Box box) {

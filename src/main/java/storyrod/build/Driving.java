@@ -4,7 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -27,7 +29,7 @@ import storyrod.piece.PocketHoles;
  */
 final class Driving {
   /** A drill with a bit and its holder (common practice, from memory), in mm. */
-  private static final double TOOL_MM = 250;
+  static final double TOOL_MM = 250;
 
   /** Half of what the holder and the bit are thick (common practice, from memory), in mm. */
   private static final double HALF_MM = 8;
@@ -54,6 +56,12 @@ final class Driving {
       return from.add(out.multiply(mm));
     }
 
+    /** Where it starts, to the nearest length. */
+    Point start() {
+      return new Point(
+          Length.nearest(from.getX()), Length.nearest(from.getY()), Length.nearest(from.getZ()));
+    }
+
     Line posed(Pose pose) {
       return new Line(pose.point(from), pose.direction(out));
     }
@@ -72,17 +80,31 @@ final class Driving {
     Set<String> found = new LinkedHashSet<>();
     for (Part part : lines.isEmpty() ? List.<Part>of() : parts.values()) {
       boolean isJoined = part.name().equals(joint.first()) || part.name().equals(joint.second());
-      if (!isJoined && lines.stream().anyMatch(line -> runsInto(line, part))) {
+      if (!isJoined && lines.stream().anyMatch(line -> runsInto(line, part, TOOL_MM))) {
         found.add(part.name());
       }
     }
     return found;
   }
 
-  private boolean runsInto(Line line, Part part) {
+  /** The first part among some that stands in the lines of a tool of some length in mm. */
+  Optional<String> inTheWay(List<Line> lines, double mm, Predicate<String> there) {
+    return parts.values().stream()
+        .filter(part -> lines.stream().anyMatch(line -> isNear(line, part, mm)))
+        .filter(part -> there.test(part.name()))
+        .filter(part -> lines.stream().anyMatch(line -> runsInto(line, part, mm)))
+        .map(Part::name)
+        .findFirst();
+  }
+
+  private static boolean isNear(Line line, Part part, double mm) {
+    return around(line.at(FIRST_MM)).around(around(line.at(mm))).overlaps(part.bounds());
+  }
+
+  private boolean runsInto(Line line, Part part, double mm) {
     Line own = line.posed(part.pose().inverse());
-    return around(own.at(FIRST_MM)).around(around(own.at(TOOL_MM))).overlaps(part.box())
-        && DoubleStream.iterate(FIRST_MM, at -> at < TOOL_MM, at -> at + HALF_MM)
+    return around(own.at(FIRST_MM)).around(around(own.at(mm))).overlaps(part.box())
+        && DoubleStream.iterate(FIRST_MM, at -> at < mm, at -> at + HALF_MM)
             .mapToObj(at -> around(own.at(at)))
             .anyMatch(space -> wood(part).stream().anyMatch(space::overlaps));
   }

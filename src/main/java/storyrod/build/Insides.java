@@ -70,7 +70,7 @@ public final class Insides {
   }
 
   private boolean isBuiltIn(Unit unit) {
-    return !late.isLoose(unit) && !late.isTop(unit) && !late.isFront(unit);
+    return !late.isLate(unit);
   }
 
   private static boolean isFaced(Part part, Face face, List<Part> others) {

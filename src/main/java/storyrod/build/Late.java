@@ -16,15 +16,17 @@ import storyrod.piece.Piece;
  * @param sliding those of the loose ones that run in a groove to their place, by name
  * @param tops those that only top fasteners hold, by name
  * @param drawers the drawer of each front, by the front's name
- * @param backs those that are fastened on from outside; they do not wait for the finish, but come
- *     last of what stands, by name
+ * @param backs those that are fastened on from outside; they come last of what stands, by name
+ * @param removable those of the backs that wait for the finish and for the hardware inside, for
+ *     screws alone hold them and the piece stands firm without them
  */
 public record Late(
     Set<String> loose,
     Set<String> sliding,
     Set<String> tops,
     Map<String, String> drawers,
-    Set<String> backs) {
+    Set<String> backs,
+    Set<String> removable) {
   static Late of(Piece piece) {
     Nesting nesting = Nesting.of(piece);
     return new Late(
@@ -32,7 +34,8 @@ public record Late(
         sliding(piece, nesting),
         tops(piece, nesting),
         Fronts.byDrawer(piece, nesting),
-        Backs.of(piece));
+        Backs.of(piece),
+        Backs.removable(piece));
   }
 
   private static Set<String> sliding(Piece piece, Nesting nesting) {
@@ -50,24 +53,20 @@ public record Late(
 
   /** The units that only top fasteners hold, each on what stands below it. */
   static Set<String> tops(Piece piece, Nesting nesting) {
-    Set<String> tops = new TreeSet<>();
-    nesting.units().values().stream()
-        .flatMap(List::stream)
-        .filter(unit -> isTop(piece, nesting, unit))
-        .forEach(tops::add);
-    return tops;
+    Set<String> held = new TreeSet<>();
+    Set<String> fastened = new TreeSet<>();
+    for (Joint joint : piece.joints()) {
+      boolean isOnTop = isTopFastened(joint, piece.description());
+      (isOnTop ? fastened : held).addAll(without(joint.first(), joint.second(), nesting));
+      held.addAll(without(joint.second(), joint.first(), nesting));
+    }
+    fastened.removeAll(held);
+    return fastened;
   }
 
-  private static boolean isTop(Piece piece, Nesting nesting, String unit) {
-    List<Joint> outer =
-        piece.joints().stream()
-            .filter(each -> nesting.isIn(each.first(), unit) != nesting.isIn(each.second(), unit))
-            .toList();
-    return !outer.isEmpty()
-        && outer.stream()
-            .allMatch(
-                joint ->
-                    nesting.isIn(joint.first(), unit) && isTopFastened(joint, piece.description()));
+  /** The units around a part that another part is not in. */
+  private static List<String> without(String part, String other, Nesting nesting) {
+    return nesting.around(part).stream().filter(unit -> !nesting.isIn(other, unit)).toList();
   }
 
   private static boolean isTopFastened(Joint joint, Description description) {
@@ -79,7 +78,8 @@ public record Late(
 
   /**
    * What leaves first when the piece is taken apart: a lid that slides, then what else lies loose,
-   * then the fronts of all drawers, then the drawers, then a top, then a back, then the rest.
+   * then the fronts of all drawers, then the drawers, then a back that was screwed on last, then a
+   * top, then a back that stands with the case, then the rest.
    */
   int rank(Unit unit) {
     if (isSliding(unit)) {
@@ -88,12 +88,20 @@ public record Late(
     if (isLoose(unit)) {
       return drawers.containsValue(unit.name()) ? 3 : 1;
     }
-    return isFront(unit) ? 2 : isTop(unit) ? 4 : isBack(unit) ? 5 : 6;
+    if (isFront(unit)) {
+      return 2;
+    }
+    return isRemovable(unit) ? 4 : isTop(unit) ? 5 : isBack(unit) ? 6 : 7;
   }
 
   /** Whether a unit waits for the finish. */
   public boolean isLate(Unit unit) {
-    return isLoose(unit) || isTop(unit) || isFront(unit);
+    return isLoose(unit) || isTop(unit) || isFront(unit) || isRemovable(unit);
+  }
+
+  /** Whether a unit is a back that is screwed on when the inside is done. */
+  public boolean isRemovable(Unit unit) {
+    return removable.contains(unit.name());
   }
 
   public boolean isFront(Unit unit) {

@@ -18,9 +18,9 @@ import storyrod.piece.Piece;
  * What is put together into what: for each sub-assembly its units, inner ones first, and last the
  * piece's.
  *
- * <p>What comes late, a drawer or a door or a top, is not put into the sub-assembly it stands in
- * but, when that has its place, into the piece; or into the innermost sub-assembly around it that
- * comes late as a whole.
+ * <p>What comes late, a drawer or a door, a top or a screwed-on back, is not put into the
+ * sub-assembly it stands in but, when that has its place, into the piece; or into the innermost
+ * sub-assembly around it that comes late as a whole.
  */
 public final class Levels {
   private final Piece piece;
@@ -35,6 +35,7 @@ public final class Levels {
     this.drawers = frontsApart ? Fronts.byDrawer(piece, nesting) : Map.of();
     late.addAll(nesting.loose());
     late.addAll(Late.tops(piece, nesting));
+    late.addAll(Backs.removable(piece));
     nesting
         .units()
         .forEach(

@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,11 +16,15 @@ final class Links {
   private final Map<String, Integer> number = new LinkedHashMap<>();
   private final List<Link> links;
 
+  /** The links of each unit, by its number. */
+  private final List<List<Link>> ofUnit = new ArrayList<>();
+
   Links(List<Unit> units, List<Joint> joints) {
     Map<String, Integer> unitOf = new LinkedHashMap<>();
     for (Unit unit : units) {
       int place = number.size();
       number.put(unit.name(), place);
+      ofUnit.add(new ArrayList<>());
       unit.parts().forEach(part -> unitOf.put(part.name(), place));
     }
     links =
@@ -28,32 +33,62 @@ final class Links {
             .map(each -> new Link(each, unitOf.get(each.first()), unitOf.get(each.second())))
             .filter(link -> link.from() != link.to())
             .toList();
+    links.forEach(this::enter);
   }
 
-  /** The joints between a unit and others. */
-  List<Joint> closed(Unit unit, List<Unit> others) {
-    BitSet there = numbers(others);
-    int own = number.get(unit.name());
-    return links.stream()
-        .filter(
-            link ->
-                link.from() == own && there.get(link.to())
-                    || link.to() == own && there.get(link.from()))
-        .map(Link::joint)
-        .toList();
+  private void enter(Link link) {
+    ofUnit.get(link.from()).add(link);
+    ofUnit.get(link.to()).add(link);
+  }
+
+  /** Some units of the level, of which one after the other may go. */
+  Some some(List<Unit> units) {
+    return new Some(numbers(units));
+  }
+
+  /** Units of the level. */
+  final class Some {
+    private final BitSet units;
+
+    private Some(BitSet units) {
+      this.units = units;
+    }
+
+    void remove(Unit unit) {
+      units.clear(number.get(unit.name()));
+    }
+
+    /** The joints between a unit and these. */
+    List<Joint> closed(Unit unit) {
+      int own = number.get(unit.name());
+      return ofUnit.get(own).stream()
+          .filter(link -> units.get(link.from() == own ? link.to() : link.from()))
+          .map(Link::joint)
+          .toList();
+    }
+
+    /** Whether they fall apart when one of them is left out. */
+    boolean isSplitWithout(Unit unit) {
+      BitSet left = (BitSet) units.clone();
+      left.clear(number.get(unit.name()));
+      return !left.isEmpty() && !isConnected(left);
+    }
   }
 
   /** Whether all units hang together by their joints; none may be missing from the level. */
   boolean isConnected(List<Unit> units) {
-    BitSet open = numbers(units);
+    return isConnected(numbers(units));
+  }
+
+  private boolean isConnected(BitSet open) {
     int[] heads = IntStream.range(0, number.size()).toArray();
-    int apart = units.size();
+    int apart = open.cardinality();
     for (Link link : links) {
-      int one = head(heads, link.from());
-      int two = head(heads, link.to());
-      if (one != two && open.get(link.from()) && open.get(link.to())) {
+      if (open.get(link.from()) && open.get(link.to())) {
+        int one = head(heads, link.from());
+        int two = head(heads, link.to());
         heads[one] = two;
-        apart--;
+        apart -= one == two ? 0 : 1;
       }
     }
     return apart == 1;

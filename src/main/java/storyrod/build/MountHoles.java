@@ -8,6 +8,7 @@ import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.measure.Length;
+import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -28,6 +29,16 @@ record MountHoles(Piece piece) {
             screw ->
                 entry.parts().stream()
                     .flatMap(name -> pilot(screw, piece.part(name.value())).stream()))
+        .toList();
+  }
+
+  /** At which height on a part the slides lie for which a cut's holes are. */
+  List<Setting> heights(Part part, Cut cut) {
+    String shown = piece.mark(part.mark()).shown().name();
+    return piece.description().hardware().stream()
+        .filter(entry -> cut.term().equals(MountLines.PILOT) && entry.at().equals(cut.at()))
+        .flatMap(entry -> Slides.of(piece, entry).stream())
+        .filter(setting -> setting.part().filter(shown::equals).isPresent())
         .toList();
   }
 
@@ -52,17 +63,32 @@ record MountHoles(Piece piece) {
         .map(piece::part);
   }
 
-  private List<Setting> pilot(ItemEntry screw, Part part) {
+  /** A pilot hole; it has no depth where its part is too thin for a stop. */
+  record Pilot(Length bit, Optional<Length> depth) {}
+
+  /** The pilot hole in a part for an entry's screws, if the entry names them. */
+  Optional<Pilot> pilot(HardwareEntry entry, Part part) {
+    return entry.screw().flatMap(piece::item).flatMap(screw -> hole(screw, part));
+  }
+
+  private static Optional<Pilot> hole(ItemEntry screw, Part part) {
     if (screw.length().isEmpty() || screw.diameter().isEmpty()) {
-      return List.of();
+      return Optional.empty();
     }
-    Optional<String> shown = Optional.of(piece.mark(part.mark()).shown().name());
     Length bit = ScrewHoles.forShank(screw.diameter().get()).pilot(part.stock());
     Length depth = screw.length().get().minus(METAL).min(part.finishedThickness().minus(LEFT));
-    Setting diameter = new Setting("pilot-diameter", shown, bit);
-    return depth.isPositive()
-        ? List.of(diameter, new Setting("pilot-depth", shown, depth))
-        : List.of(diameter);
+    return Optional.of(new Pilot(bit, Optional.of(depth).filter(Length::isPositive)));
+  }
+
+  private List<Setting> pilot(ItemEntry screw, Part part) {
+    Optional<String> shown = Optional.of(piece.mark(part.mark()).shown().name());
+    return hole(screw, part).stream()
+        .flatMap(
+            pilot ->
+                Stream.concat(
+                    Stream.of(new Setting("pilot-diameter", shown, pilot.bit())),
+                    pilot.depth().map(deep -> new Setting("pilot-depth", shown, deep)).stream()))
+        .toList();
   }
 
   private boolean is(String item, ItemKind kind) {

@@ -25,19 +25,22 @@ final class Operations {
   private final Piece piece;
   private final Traits traits;
   private final AcrossJoints across;
+  private final Surroundings round;
   private final List<Operation> all = new ArrayList<>();
 
-  private Operations(Piece piece) {
+  private Operations(Piece piece, Surroundings round) {
     this.piece = piece;
+    this.round = round;
     this.traits = new Traits(piece);
     this.across = new AcrossJoints(piece);
   }
 
-  static List<Operation> of(Piece piece, List<Placing> placings, Insides insides) {
-    return new Operations(piece).list(placings, insides);
+  static List<Operation> of(Piece piece, List<Placing> placings, Surroundings round) {
+    return new Operations(piece, round).list(placings);
   }
 
-  private List<Operation> list(List<Placing> placings, Insides insides) {
+  private List<Operation> list(List<Placing> placings) {
+    Insides insides = round.insides();
     piece.parts().stream()
         .filter(part -> piece.keptAs(part.name()).isEmpty())
         .forEach(part -> add(Verb.CHOOSE, part, List.of()));
@@ -56,7 +59,7 @@ final class Operations {
     piece.parts().stream()
         .filter(part -> insides.has(part) || early.has(part))
         .forEach(part -> add(Verb.SAND, part, List.of()));
-    new DryFits(placings, Late.of(piece)).forEach(this::addDryFit);
+    new DryFits(placings, round.late()).forEach(this::addDryFit);
     piece.parts().stream().filter(early::has).forEach(this::addPreFinish);
     placings.forEach(this::addFit);
     piece.description().finish().ifPresent(this::addFinish);
@@ -74,6 +77,11 @@ final class Operations {
                 (across.isShapedLater(part, cut) ? later : kinds)
                     .computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>())
                     .add(cut));
+    round
+        .mounts()
+        .early(part)
+        .forEach(
+            cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
     kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
     later.forEach((kind, cuts) -> add(Verb.TRIM, part, cuts));
   }

@@ -42,7 +42,7 @@ public final class Planner {
   private final Late late;
   private final Assembler assembler;
   private final GlueUps glueUps;
-  private final Insides insides;
+  private final Surroundings round;
   private Map<String, List<Unit>> levels;
 
   private Planner(Piece piece, Diagnostics diagnostics) {
@@ -52,7 +52,8 @@ public final class Planner {
     this.levels = Levels.of(piece);
     this.late = Late.of(piece);
     this.assembler = new Assembler(reach, piece.joints(), late);
-    this.insides = new Insides(piece);
+    this.round =
+        new Surroundings(new Insides(piece), late, new MountLines(piece, reach.driving(), late));
     this.glueUps = new GlueUps(piece.description());
   }
 
@@ -193,6 +194,7 @@ public final class Planner {
     List<Step> steps = StageRuns.joined(maker.of(filled));
     diagnostics.addAll(new MissingTools(piece).among(steps));
     diagnostics.addAll(new DriverReach(job).findings());
+    diagnostics.addAll(new MountReach(piece, round.mounts()).findings(steps));
     diagnostics.addAll(new ClampFaces(piece).findings(steps));
     return Optional.of(new BuildPlan(steps, needs, Precedence.between(filled, scheduler.links())));
   }
@@ -274,7 +276,8 @@ public final class Planner {
   private Job job(Map<String, Assembler.Order> orders) {
     List<Placing> placings =
         orders.values().stream().flatMap(order -> order.placings().stream()).toList();
-    return new Job(piece, Operations.of(piece, placings, insides), placings, reach, late);
+    List<Operation> operations = Operations.of(piece, placings, round);
+    return new Job(piece, operations, placings, reach, late);
   }
 
   private void reportStuck(Assembler.Order order) {

@@ -27,7 +27,8 @@ import storyrod.piece.Part;
  */
 public final class Reach {
   private static final double ONE_WAY = 1 - 1e-9;
-  private static final int ALL = (1 << Face.values().length) - 1;
+  private static final List<Face> FACES = List.of(Face.values());
+  private static final int ALL = (1 << FACES.size()) - 1;
   private final Map<String, Integer> index = new LinkedHashMap<>();
   private final List<List<Box>> wood;
   private final List<Set<Pegged.Mouth>> mouths;
@@ -82,12 +83,17 @@ public final class Reach {
 
   /** The directions in which a unit can move away from all others, in the order of the faces. */
   public List<Face> ways(Unit mover, List<Unit> others) {
-    int closed = ways.isEmpty() ? 0 : torn(mover, others);
+    int closed = 0;
     for (int i = 0; i < others.size() && closed != ALL; i++) {
       closed |= blockedBy(mover, others.get(i));
     }
-    int seen = closed;
-    return java.util.Arrays.stream(Face.values()).filter(face -> (seen & bit(face)) == 0).toList();
+    return ways(mover, others, closed);
+  }
+
+  /** The same, where it is known by which faces the others block it: a bit for each. */
+  List<Face> ways(Unit mover, List<Unit> others, int blocked) {
+    int closed = ways.isEmpty() ? blocked : blocked | torn(mover, others);
+    return FACES.stream().filter(face -> (closed & bit(face)) == 0).toList();
   }
 
   /**
@@ -145,7 +151,8 @@ public final class Reach {
     return unit.parts().stream().flatMap(part -> wood.get(indexOf(part.name())).stream()).toList();
   }
 
-  private int blockedBy(Unit mover, Unit other) {
+  /** The faces towards which one unit blocks another, a bit for each by its place. */
+  int blockedBy(Unit mover, Unit other) {
     int faces = 0;
     for (Part part : mover.parts()) {
       for (Part by : other.parts()) {
@@ -168,7 +175,7 @@ public final class Reach {
               .sum();
     }
     int faces = 0;
-    for (Face face : Face.values()) {
+    for (Face face : FACES) {
       Optional<Vector3D> way = Passing.way(parts.get(mover), parts.get(other), face);
       faces |= way.isEmpty() ? bit(face) : 0;
       way.ifPresent(each -> ways.put(new Pair(mover, other, face), each));
@@ -182,7 +189,7 @@ public final class Reach {
   /** The faces towards which a unit cannot move as one, for its parts lean different ways. */
   private int torn(Unit mover, List<Unit> others) {
     int faces = 0;
-    for (Face face : Face.values()) {
+    for (Face face : FACES) {
       List<Vector3D> needed =
           mover.parts().stream().flatMap(part -> needed(part, others, face)).toList();
       boolean atOdds = needed.stream().anyMatch(way -> way.dot(needed.getFirst()) < ONE_WAY);
@@ -200,10 +207,24 @@ public final class Reach {
 
   private static int blockedFaces(List<Box> mover, List<Box> other) {
     int faces = 0;
-    for (Face face : Face.values()) {
-      if (mover.stream().anyMatch(box -> other.stream().anyMatch(by -> meets(box, by, face)))) {
-        faces |= bit(face);
+    for (Box box : mover) {
+      for (Box by : other) {
+        faces |= blockedFaces(box, by);
       }
+    }
+    return faces;
+  }
+
+  private static int blockedFaces(Box box, Box by) {
+    boolean x = box.x().overlaps(by.x());
+    boolean y = box.y().overlaps(by.y());
+    boolean z = box.z().overlaps(by.z());
+    if (!(x && y || y && z || x && z)) {
+      return 0;
+    }
+    int faces = 0;
+    for (Face face : FACES) {
+      faces |= meets(box, by, face) ? bit(face) : 0;
     }
     return faces;
   }

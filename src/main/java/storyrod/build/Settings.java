@@ -56,7 +56,7 @@ final class Settings {
       case CUT, DRILL, TRIM -> machine(part(operation), operation.cuts());
       case FIT -> fit(operation);
       case TRIAL_FIT -> joined(mount(operation), reveals.of(operation));
-      case MOUNT -> isTried(operation) ? List.of() : mount(operation);
+      case MOUNT -> Trials.asksFor(job.piece(), operation.target()) ? List.of() : mount(operation);
       case CHOOSE, MARK, SAND, DRY_FIT, PRE_FINISH, TEST, FINISH -> List.of();
     };
   }
@@ -132,6 +132,7 @@ final class Settings {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
     countersink(cuts).ifPresent(settings::add);
+    cuts.forEach(cut -> settings.addAll(new MountHoles(job.piece()).heights(part, cut)));
     if (cuts.getFirst() instanceof Slots slots) {
       settings.add(new Setting("slot-length", Optional.empty(), slots.length()));
     }
@@ -252,10 +253,6 @@ final class Settings {
       settings.addAll(new MountHoles(job.piece()).of(entry));
     }
     return settings;
-  }
-
-  private boolean isTried(Operation operation) {
-    return Trials.asksFor(job.piece(), operation.target());
   }
 
   private List<Setting> pilot(Joint joint, Cut cut) {

@@ -32,28 +32,36 @@ final class Slides {
   private final Nesting nesting;
   private final List<String> served;
 
-  private Slides(Piece piece, HardwareEntry entry, ItemEntry item) {
+  private Slides(Piece piece, Nesting nesting, HardwareEntry entry) {
     this.piece = piece;
-    this.item = item;
-    this.nesting = Nesting.of(piece);
+    this.item = piece.item(entry.item().value()).orElseThrow();
+    this.nesting = nesting;
     this.served = entry.parts().stream().map(Located::value).toList();
   }
 
   /** Heights of the line, and how far the front of the drawer's side lies from the case's. */
   static List<Setting> of(Piece piece, HardwareEntry entry) {
-    return piece
-        .item(entry.item().value())
-        .filter(item -> item.kind().isSlide())
-        .map(item -> new Slides(piece, entry, item).settings())
-        .orElse(List.of());
+    if (!piece.kind(entry.item().value()).isSlide()) {
+      return List.of();
+    }
+    Slides slides = new Slides(piece, Nesting.of(piece), entry);
+    return slides.beside().stream()
+        .flatMap(each -> slides.pair(each.side(), each.wall()).stream())
+        .toList();
   }
 
-  private List<Setting> settings() {
-    List<Setting> settings = new ArrayList<>();
-    for (Part side : parts(true)) {
-      beside(side).ifPresent(wall -> settings.addAll(pair(side, wall)));
-    }
-    return settings;
+  /** A drawer's side and the part of the case beside it. */
+  record Beside(Part side, Part wall) {}
+
+  /** What the slides of an entry are screwed to. */
+  static List<Beside> beside(Piece piece, Nesting nesting, HardwareEntry entry) {
+    return new Slides(piece, nesting, entry).beside();
+  }
+
+  private List<Beside> beside() {
+    return parts(true).stream()
+        .flatMap(side -> beside(side).map(wall -> new Beside(side, wall)).stream())
+        .toList();
   }
 
   private List<Part> parts(boolean isHung) {

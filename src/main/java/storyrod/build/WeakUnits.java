@@ -50,6 +50,11 @@ public final class WeakUnits {
    */
   public record Weak(int unit, int from, int until) {}
 
+  /** Whether parts are heavy enough to break such a joint when they are set on it. */
+  public boolean isLoad(List<String> parts) {
+    return weight.kg(parts) >= LIGHT_KG;
+  }
+
   /** All that is weak in an order of one level, and becomes firm later. */
   public List<Weak> in(List<Fitted> order) {
     List<Weak> weak = new ArrayList<>();
@@ -70,7 +75,7 @@ public final class WeakUnits {
         .findFirst();
   }
 
-  private static List<Joint> touching(Fitted fitted, Fitted unit) {
+  static List<Joint> touching(Fitted fitted, Fitted unit) {
     return fitted.closes().stream()
         .filter(
             joint -> unit.parts().contains(joint.first()) || unit.parts().contains(joint.second()))
@@ -80,14 +85,14 @@ public final class WeakUnits {
   private Optional<Weak> weak(List<Fitted> order, int unit, int from) {
     Fitted held = order.get(unit);
     List<Joint> holding = new ArrayList<>(touching(order.get(from), held));
-    if (weight.kg(held.parts()) < LIGHT_KG
+    if (!isLoad(held.parts())
         || !holding.stream().allMatch(this::isGlueAlone)
         || isFirm(held.parts(), holding)) {
       return Optional.empty();
     }
+    Ties ties = new Ties(order, held, holding);
     for (int i = from + 1; i < order.size(); i++) {
-      holding.addAll(touching(order.get(i), held));
-      if (isFirm(held.parts(), holding)) {
+      if (ties.add(order.get(i), i) && isFirm(held.parts(), ties.holding())) {
         return Optional.of(new Weak(unit, from, i));
       }
     }

@@ -141,6 +141,11 @@ final class HiddenLines {
     return seen;
   }
 
+  /** A line in space, whether it is seen or not. */
+  Stroke whole(Vector3D from, Vector3D to) {
+    return ScreenLine.of(from, to, view).picture();
+  }
+
   /** The stretches of a line in space that are seen. */
   public List<Stroke> visible(Vector3D from, Vector3D to) {
     ScreenLine line = ScreenLine.of(from, to, view);

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
@@ -28,9 +29,22 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
 
   private static final double ARROW_MM = 10;
 
-  /** What is added to the parts: the ways to their seats, arrows on some of them, and balloons. */
-  record Notes(List<Path> trails, List<List<Path>> arrows, List<String> balloons) {
+  /** The most of a way that an arrow takes. */
+  private static final double MOST_OF_WAY = 0.8;
+
+  /**
+   * What is added to the parts: the ways to their seats, arrows on some of them, and balloons.
+   *
+   * @param everyArrow whether an arrow is drawn in its full length, and over the parts, where its
+   *     way is short or hidden: else no reader would know of the second of two moves
+   */
+  record Notes(
+      List<Path> trails, List<List<Path>> arrows, List<String> balloons, boolean everyArrow) {
     static final Notes NONE = new Notes(List.of(), List.of(), List.of());
+
+    Notes(List<Path> trails, List<List<Path>> arrows, List<String> balloons) {
+      this(trails, arrows, balloons, false);
+    }
   }
 
   static Picture of(Scene scene, List<Part> parts, int strong, View view) {
@@ -55,7 +69,7 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
     Fit fit = Fit.into(points, new At(beside, above), room);
     List<Element> elements = new ArrayList<>(groups(fit));
     trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
-    notes.arrows().forEach(paths -> arrow(paths, fit).ifPresent(elements::add));
+    notes.arrows().forEach(paths -> arrow(paths, notes, fit).ifPresent(elements::add));
     elements.addAll(balloons(notes.balloons(), fit, fit.on(points), page));
     return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
   }
@@ -117,16 +131,19 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
   }
 
   /** An arrow in the middle of the longest stretch that is seen of some paths. */
-  private Optional<Element> arrow(List<Path> paths, Fit fit) {
-    return paths.stream()
-        .flatMap(this::visible)
-        .max(java.util.Comparator.comparingDouble(Stroke::length))
-        .map(
-            stroke -> {
-              double share = Math.min(0.8, ARROW_MM / (fit.factor() * stroke.length()));
-              Stroke shaft = stroke.between(0.5 - share / 2, 0.5 + share / 2);
-              return new Arrow(fit.on(shaft.from()), fit.on(shaft.to()), false);
-            });
+  private Optional<Element> arrow(List<Path> paths, Notes notes, Fit fit) {
+    Optional<Stroke> seen =
+        paths.stream().flatMap(this::visible).max(Comparator.comparingDouble(Stroke::length));
+    return notes.everyArrow()
+        ? seen.or(() -> paths.stream().map(way -> lines.whole(way.from(), way.to())).findFirst())
+            .map(stroke -> arrow(stroke, Double.POSITIVE_INFINITY, fit))
+        : seen.map(stroke -> arrow(stroke, MOST_OF_WAY, fit));
+  }
+
+  private static Element arrow(Stroke stroke, double most, Fit fit) {
+    double share = Math.min(most, ARROW_MM / (fit.factor() * stroke.length()));
+    Stroke shaft = stroke.between(0.5 - share / 2, 0.5 + share / 2);
+    return new Arrow(fit.on(shaft.from()), fit.on(shaft.to()), false);
   }
 
   private List<Drawing.Balloon> balloons(List<String> names, Fit fit, List<At> drawn, Size page) {

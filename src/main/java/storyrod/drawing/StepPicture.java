@@ -20,8 +20,8 @@ import storyrod.piece.Piece;
 /**
  * A step as a picture: what stands is thin and untoned in its place; what is new is strong and
  * toned, moved out against the direction in which it goes in, with a trail and an arrow to its
- * seat. The piece lies as it lies in the step. Of two moves it shows the last, from where the first
- * ends.
+ * seat. The piece lies as it lies in the step. Where two moves lead in, the trail has two legs,
+ * each with its own arrow.
  */
 final class StepPicture {
   private static final double LEAST_SHARE = 0.15;
@@ -128,7 +128,8 @@ final class StepPicture {
     double score =
         Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
             + Math.min(1, leastOfWays(picture, ways, view) / ENOUGH_OF_WAY);
-    return new Shot(picture, new Picture.Notes(trails, ways, marked()), score);
+    return new Shot(
+        picture, new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent()), score);
   }
 
   /** Moves each tier out past the one before it. */
@@ -152,10 +153,20 @@ final class StepPicture {
               .orElseGet(
                   () ->
                       clearance.distance(new Clearance.Moving(ways, placed), offsets, least, most));
-      for (Map.Entry<String, Vector3D> way : ways.entrySet()) {
-        offsets.put(way.getKey(), way.getValue().multiply(from));
-      }
-      tier.forEach(unit -> paths.add(path(unit, placed, offsets)));
+      move(ways, from, offsets);
+      List<List<Path>> over = tier.stream().map(unit -> path(unit, placed, offsets)).toList();
+      paths.addAll(over);
+      step.firstMove()
+          .map(first -> first.enters().opposite().normal())
+          .ifPresent(
+              out -> {
+                Map<String, Vector3D> straight = new LinkedHashMap<>(ways);
+                straight.replaceAll((part, way) -> out);
+                Clearance.Moving moving = new Clearance.Moving(straight, placed);
+                double way = clearance.distance(moving, offsets, least, most);
+                move(straight, way, offsets);
+                over.forEach(each -> paths.add(before(each, out.multiply(way))));
+              });
       tier.forEach(placed::addAll);
     }
     return paths;
@@ -164,6 +175,15 @@ final class StepPicture {
   /** The side to which a unit is moved out. */
   private Face out(List<String> unit) {
     return step.enters(unit).orElseThrow().opposite();
+  }
+
+  private static void move(Map<String, Vector3D> ways, double mm, Map<String, Vector3D> offsets) {
+    ways.forEach((part, way) -> offsets.merge(part, way.multiply(mm), Vector3D::add));
+  }
+
+  /** The ways to where other ways begin, from as far out as their parts are drawn. */
+  private static List<Path> before(List<Path> ways, Vector3D out) {
+    return ways.stream().map(way -> new Path(way.part(), way.from().add(out), way.from())).toList();
   }
 
   /** The way of a unit to what it is joined to, as far out as that is drawn. */

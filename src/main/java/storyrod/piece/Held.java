@@ -14,24 +14,29 @@ import storyrod.measure.Length;
 final class Held {
   private final Nesting nesting;
   private final List<Set<String>> groups = new ArrayList<>();
+  private final Map<String, Set<String>> groupOf = new LinkedHashMap<>();
   private final Set<String> heldOutside = new LinkedHashSet<>();
 
+  /** What holds the units of a level, by the joints that {@link #joining} gives. */
   Held(Nesting nesting, List<Joint> joints, String level) {
     this.nesting = nesting;
     Map<String, String> unitOf = new LinkedHashMap<>();
     for (String unit : nesting.units().get(level)) {
-      groups.add(new LinkedHashSet<>(Set.of(unit)));
+      groupOf.put(unit, new LinkedHashSet<>(Set.of(unit)));
+      groups.add(groupOf.get(unit));
       nesting.parts(unit).forEach(part -> unitOf.put(part.name(), unit));
     }
-    Set<String> sliding = sliding(joints);
     for (Joint joint : joints) {
-      if (sliding.contains(joint.first())) {
-        continue;
-      }
       join(
           Optional.ofNullable(unitOf.get(joint.first())),
           Optional.ofNullable(unitOf.get(joint.second())));
     }
+  }
+
+  /** The joints but for those of parts that only run in grooves. */
+  static List<Joint> joining(List<Joint> joints) {
+    Set<String> sliding = sliding(joints);
+    return joints.stream().filter(joint -> !sliding.contains(joint.first())).toList();
   }
 
   /** The parts that only run in grooves, such as the lid of a box. */
@@ -46,19 +51,16 @@ final class Held {
 
   private void join(Optional<String> one, Optional<String> two) {
     if (one.isPresent() && two.isPresent()) {
-      Set<String> first = group(one.get());
-      Set<String> second = group(two.get());
+      Set<String> first = groupOf.get(one.get());
+      Set<String> second = groupOf.get(two.get());
       if (first != second) {
         first.addAll(second);
+        second.forEach(unit -> groupOf.put(unit, first));
         groups.removeIf(group -> group == second);
       }
     } else {
       one.or(() -> two).ifPresent(heldOutside::add);
     }
-  }
-
-  private Set<String> group(String unit) {
-    return groups.stream().filter(group -> group.contains(unit)).findFirst().orElseThrow();
   }
 
   /** Units that nothing holds, without the largest group, round which the others are built. */

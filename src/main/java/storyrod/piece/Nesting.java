@@ -22,13 +22,16 @@ public final class Nesting {
   private final Map<String, List<String>> units = new LinkedHashMap<>();
   private final Map<String, String> levels = new LinkedHashMap<>();
   private final Map<String, List<Part>> inside = new LinkedHashMap<>();
+  private final Map<String, List<String>> around = new LinkedHashMap<>();
   private final Set<String> loose = new TreeSet<>();
 
   private Nesting(Piece piece) {
     units.put(PIECE, new ArrayList<>());
     Set<String> known = known(piece);
     piece.parts().forEach(part -> enter(part, known));
-    units.forEach((level, all) -> loose.addAll(new Held(this, piece.joints(), level).loose()));
+    levels.keySet().forEach(unit -> around.put(unit, outwards(unit)));
+    List<Joint> joints = Held.joining(piece.joints());
+    units.forEach((level, all) -> loose.addAll(new Held(this, joints, level).loose()));
   }
 
   public static Nesting of(Piece piece) {
@@ -84,6 +87,11 @@ public final class Nesting {
 
   /** All units around a part, the part itself first, the outermost sub-assembly last. */
   public List<String> around(String part) {
+    return Optional.ofNullable(around.get(part))
+        .orElseThrow(() -> new IllegalStateException("bug: no unit " + part));
+  }
+
+  private List<String> outwards(String part) {
     return Stream.iterate(part, unit -> !unit.equals(PIECE), this::level).toList();
   }
 

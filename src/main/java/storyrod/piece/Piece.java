@@ -45,10 +45,12 @@ public record Piece(
   }
 
   public Part part(String name) {
-    return parts.stream()
-        .filter(part -> part.name().equals(name))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("bug: no part " + name));
+    for (Part part : parts) {
+      if (part.name().equals(name)) {
+        return part;
+      }
+    }
+    throw new IllegalStateException("bug: no part " + name);
   }
 
   public Mark mark(String mark) {

@@ -5,11 +5,14 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Placing;
 import storyrod.build.Unit;
+import storyrod.build.Verb;
 import storyrod.piece.Joint;
 
 /**
  * A back that is screwed or nailed on from outside closes the case last: until then hands, clamps
- * and drivers come in from behind (common practice). A back in grooves goes in with the case.
+ * and drivers come in from behind (common practice). One that screws alone hold stays off for the
+ * finish and the hardware inside too, if the case is stiff without it. A back in grooves goes in
+ * with the case.
  */
 public final class BackLast implements Rule {
   public static final String KEY = "back-last";
@@ -33,6 +36,19 @@ public final class BackLast implements Rule {
   }
 
   private Stream<Need> needs(Job job, Placing back) {
+    return Stream.concat(
+        fitted(job, back), job.late().isRemovable(back.unit()) ? inside(job, back) : Stream.of());
+  }
+
+  /** The finish, and what hangs drawers and doors, whose screws are driven inside. */
+  private Stream<Need> inside(Job job, Placing back) {
+    return Stream.concat(
+            job.all(Verb.FINISH),
+            job.all(Verb.MOUNT).filter(m -> job.kind(m).isSlide() || job.kind(m).isHinge()))
+        .map(work -> need(work.name(), Job.fit(back)));
+  }
+
+  private Stream<Need> fitted(Job job, Placing back) {
     return job.placings().stream()
         .filter(other -> other.unit().level().equals(back.unit().level()))
         .filter(other -> !job.isLate(other.unit()) && !job.late().isBack(other.unit()))

@@ -116,8 +116,13 @@ public record Job(
 
   /** What is fitted to the piece itself before its finish, in order. */
   List<Placing> built() {
+    return built(Unit.PIECE);
+  }
+
+  /** The same for a sub-assembly. */
+  List<Placing> built(String level) {
     return placings().stream()
-        .filter(placing -> placing.unit().level().equals(Unit.PIECE))
+        .filter(placing -> placing.unit().level().equals(level))
         .filter(placing -> !isLate(placing.unit()))
         .toList();
   }
