@@ -1294,7 +1294,7 @@
       <#break>
     <#default>
       <@title "Fit the " + plural(item.title?uncap_first)?replace("^(.*)$", (item.count == 1)?then(item.title?uncap_first, "$1"), "r")/>
-      <@say "Fit " + number(item.count) + " to " + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
+      <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
     <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>

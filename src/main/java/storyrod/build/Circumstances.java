@@ -25,6 +25,12 @@ final class Circumstances {
   private static final Pattern CORD =
       words("cords?|cables?|grommets?|wiring|power sockets?|outlets?|lamps?");
 
+  /** What a maker says of felt, leather or paper that a knife cuts. */
+  private static final Pattern TRIMMED = words("cut");
+
+  private static final Pattern SOFT =
+      words("felt|leather|cloth|fabric|baize|velvet|paper|cork|foam");
+
   private final Piece piece;
 
   Circumstances(Piece piece) {
@@ -52,6 +58,11 @@ final class Circumstances {
     }
     if (texts(operation, said).anyMatch(text -> CORD.matcher(text).find())) {
       traits.add("cord");
+    }
+    if (operation.verb() == Verb.MOUNT
+        && texts(operation, List.of()).anyMatch(text -> SOFT.matcher(text).find())
+        && said.stream().anyMatch(text -> TRIMMED.matcher(text).find())) {
+      traits.add("cut-soft");
     }
     application(operation.verb()).ifPresent(traits::add);
     return List.copyOf(traits);

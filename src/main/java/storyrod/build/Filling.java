@@ -18,6 +18,7 @@ import storyrod.description.ShopEntry;
  * <ol>
  *   <li>What goes on without a wait stays together as one block.
  *   <li>Of all moves that shorten a wait, the best is made, until none is left.
+ *   <li>A trial is never put off to fill a wait: one that disappoints leaves time for another.
  *   <li>A move that tears a stage apart has to save an hour for each part more; a stage of the
  *       maker's own is never torn.
  * </ol>
@@ -49,7 +50,8 @@ final class Filling {
   }
 
   /** Batches that are done one right after the other; {@code before} are blocks, by number. */
-  private record Block(int from, int to, String stage, boolean isOwn, BitSet before) {}
+  private record Block(
+      int from, int to, String stage, boolean isOwn, boolean isTrial, BitSet before) {}
 
   /** An order of blocks and how it goes. */
   private record Order(List<Integer> blocks, int end, int idle, int parts, List<Rest> rests) {
@@ -104,7 +106,8 @@ final class Filling {
       }
       boolean isOwn = batches.get(from).getFirst().own().isPresent();
       String stage = made.get(from).stage().title().orElse(made.get(from).stage().key());
-      found.add(new Block(from, to, isOwn + stage, isOwn, new BitSet()));
+      boolean isTrial = made.get(from).verb() == Verb.TEST;
+      found.add(new Block(from, to, isOwn + stage, isOwn, isTrial, new BitSet()));
     }
     for (Precedence each : precedence) {
       found.get(blockOf[each.after() - 1]).before().set(blockOf[each.before() - 1]);
@@ -146,12 +149,17 @@ final class Filling {
     return best == order ? Optional.empty() : Optional.of(best);
   }
 
-  /** Orders in which a wait may be shorter. */
+  /** Orders in which a wait may be shorter; what dries may go to before any stage by itself. */
   private List<List<Integer>> moved(List<Integer> places, Rest rest) {
     int gap = places.indexOf(blockOf(rest.work()));
     int dries = places.indexOf(blockOf(rest.awaited()));
     List<List<Integer>> moved = new ArrayList<>();
     sooner(places, dries).forEach(moved::add);
+    for (int to = dries - 1; to >= 0 && canMove(places, dries, to); to--) {
+      if (to == 0 || !stage(places, to - 1).equals(stage(places, to))) {
+        moved.add(moved(places, dries, to));
+      }
+    }
     for (int from = 0; from < places.size(); from++) {
       if (from != gap && from != dries && canMove(places, from, gap)) {
         moved.add(moved(places, from, gap));
@@ -206,8 +214,9 @@ final class Filling {
     if (from > to) {
       return places.subList(to, from).stream().noneMatch(block.before()::get);
     }
-    return places.subList(from + 1, to).stream()
-        .noneMatch(each -> blocks.get(each).before().get(places.get(from)));
+    return !block.isTrial()
+        && places.subList(from + 1, to).stream()
+            .noneMatch(each -> blocks.get(each).before().get(places.get(from)));
   }
 
   private boolean isInOwnStage(List<Integer> places, int from, int to) {

@@ -12,14 +12,15 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /**
- * Tells which parts have a broad face that looks at another part of what they are built into, be it
- * a sub-assembly or what that goes into, and so is hard to sand later. Small faces and what goes in
- * last do not count.
+ * Tells which parts have a broad face that is hard to sand once they are built in, be it into a
+ * sub-assembly or what that goes into: it looks at another part, or {@link Walls} stand round it,
+ * as round a drawer bottom or a back. What goes in last does not count, nor what looks at the floor
+ * between walls, which nobody sees.
  */
 public final class Insides {
   private static final Length FAR = Length.inches(1000);
 
-  /** In mm²; a smaller face, of a foot or a block, is soon sanded at any time. */
+  /** In mm²; a smaller face, of a foot or a block, is soon sanded if it only looks at a part. */
   private static final double SMALL = 10_000;
 
   /** How much of a face has to be faced: a quarter, which the rails of an open case reach. */
@@ -45,7 +46,7 @@ public final class Insides {
     List<Part> others = others(part);
     return Stream.of(-1, 1)
         .map(sign -> Face.of(part.thickness(), sign))
-        .filter(face -> isFaced(part, face, others))
+        .filter(face -> isHard(part, face, others))
         .toList();
   }
 
@@ -73,30 +74,28 @@ public final class Insides {
     return !late.isLate(unit);
   }
 
-  private static boolean isFaced(Part part, Face face, List<Part> others) {
-    Axis through = face.axis();
-    double area = area(part.box(), through);
-    Box before = before(part, face);
-    double hidden = area(others.stream().filter(other -> lies(other, part, face)), before, through);
-    double faced = area(others.stream().filter(other -> !lies(other, part, face)), before, through);
-    return area >= SMALL && hidden < GLUED * area && faced >= COVERED * area;
+  private static boolean isHard(Part part, Face face, List<Part> others) {
+    double area = area(part.box(), face.axis());
+    List<Part> before = others.stream().filter(other -> !lies(other, part, face)).toList();
+    List<Part> on = others.stream().filter(other -> lies(other, part, face)).toList();
+    return before(on, part, face) < GLUED * area
+        && (area >= SMALL && before(before, part, face) >= COVERED * area
+            || face != Face.BOTTOM && new Walls(others).areRound(part, face));
   }
 
-  private static double area(Stream<Part> parts, Box before, Axis through) {
-    return parts
+  /** How much of a face lies before parts, in mm². */
+  private static double before(List<Part> parts, Part part, Face face) {
+    Length at = part.bounds().at(face);
+    Box before = part.bounds().with(face.axis(), new Range(at, at).extended(face.sign(), FAR));
+    return parts.stream()
         .flatMap(other -> before.shared(other.bounds()).stream())
-        .mapToDouble(shared -> area(shared, through))
+        .mapToDouble(shared -> area(shared, face.axis()))
         .sum();
   }
 
   /** Whether another part lies on a face, and so covers it for good. */
   private static boolean lies(Part other, Part part, Face face) {
     return other.bounds().at(face.opposite()).equals(part.bounds().at(face));
-  }
-
-  private static Box before(Part part, Face face) {
-    Length at = part.bounds().at(face);
-    return part.bounds().with(face.axis(), new Range(at, at).extended(face.sign(), FAR));
   }
 
   private static double area(Box box, Axis through) {

@@ -179,7 +179,8 @@ final class Operations {
             new Operation(Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), used, 0, 0));
     all.add(one.lasting(one.minutes() * times(item, used), one.waitMinutes()));
     if (Trials.asksFor(piece, item)) {
-      Operation trial = timed(bare(Verb.TRIAL_FIT, item, one.parts(), List.of()));
+      parts.addAll(new Trials(piece).partsHung(item));
+      Operation trial = timed(bare(Verb.TRIAL_FIT, item, List.copyOf(parts), List.of()));
       all.add(trial.lasting(trial.minutes() * times(item, used), trial.waitMinutes()));
     }
   }

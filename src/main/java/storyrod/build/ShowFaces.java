@@ -14,13 +14,16 @@ import storyrod.piece.Piece;
 /**
  * Tells which broad face of a part is seen when the piece stands in its place, so that its better
  * side can be turned there. Of two that are seen it is the one that looks to the front, up, or away
- * from the middle.
+ * from the middle; and rather into open bays than to the wall or the floor.
  */
 public final class ShowFaces {
   private static final Length FAR = Length.inches(1000);
 
   /** What stands before more of a face than this hides it: the rails of an open case do not. */
   private static final double HIDDEN = 0.25;
+
+  /** This share of a face has to be in sight through open bays. */
+  private static final double IN_SIGHT = 0.25;
 
   private final Piece piece;
 
@@ -31,6 +34,9 @@ public final class ShowFaces {
   /** The face that is seen; none if other parts stand before both. */
   public Optional<Face> of(Part part) {
     Face first = first(part);
+    if (isSeenInside(part, first)) {
+      return Optional.of(first);
+    }
     return Stream.of(first, first.opposite()).filter(face -> isSeen(part, face)).findFirst();
   }
 
@@ -48,6 +54,11 @@ public final class ShowFaces {
     Length to = all.stream().map(Range::to).reduce(Length::max).orElseThrow();
     Range own = part.bounds().on(Axis.X);
     return own.from().plus(own.to()).isShorterThan(from.plus(to));
+  }
+
+  /** The side of a case has an outside that is seen better. */
+  private boolean isSeenInside(Part part, Face face) {
+    return part.thickness() != Axis.X && new InSight(piece.parts()).share(part, face) >= IN_SIGHT;
   }
 
   private boolean isSeen(Part part, Face face) {

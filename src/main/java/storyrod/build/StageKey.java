@@ -6,6 +6,7 @@ import storyrod.words.Words;
 enum StageKey {
   MILLING,
   SIZING,
+  TRIAL,
   JOINTS,
   SUB_ASSEMBLIES,
   ASSEMBLY,

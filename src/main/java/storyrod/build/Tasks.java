@@ -68,7 +68,7 @@ final class Tasks {
       case FIT -> fitting(index, operation);
       case TRIM -> trimming(index, operation);
       case TRIAL_FIT -> task(index, operation, StageKey.ASSEMBLY, LAST_OF_LEVEL, operation.name());
-      case TEST -> task(index, operation, StageKey.JOINTS, kinds.size() + 1);
+      case TEST -> task(index, operation, StageKey.TRIAL, 0);
       case FINISH -> task(index, operation, StageKey.FINISHING, 0);
       case MOUNT -> mounting(index, operation);
     };

@@ -199,6 +199,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(this::isMitred)) {
       traits.add("fit-mitre");
     }
+    if (operation.joints().stream().anyMatch(this::isTailed)) {
+      traits.add("fit-tails");
+    }
     operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
@@ -222,6 +225,13 @@ public final class Traits {
     return joint.glued()
         && piece.part(joint.first()).cuts().stream()
             .anyMatch(cut -> cut instanceof Slanted.Slope && cut.at().equals(joint.at()));
+  }
+
+  /** Whether it is closed across tails, which go home only by blows. */
+  private boolean isTailed(Joint joint) {
+    return joint.glued()
+        && piece.part(joint.first()).cuts(Dovetails.class).stream()
+            .anyMatch(cut -> cut.at().equals(joint.at()));
   }
 
   /** Whether its fasteners go through slots, in which they let a part move. */

@@ -1,8 +1,11 @@
 package storyrod.planset;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Trials;
+import storyrod.build.Verb;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Located;
 import storyrod.piece.Joint;
@@ -15,16 +18,26 @@ public record HardwareList(List<Row> rows) {
     rows = List.copyOf(rows);
   }
 
-  /** An item; {@code parts} holds marks, {@code steps} step numbers, both joined by commas. */
+  /**
+   * An item; {@code parts} holds marks, {@code steps} step numbers, both joined by commas, and
+   * where it is on trial before.
+   */
   public record Row(String item, int count, String parts, String steps) {}
 
-  static HardwareList of(PlanSet set) {
-    return new HardwareList(set.stock().hardware().stream().map(need -> row(set, need)).toList());
+  static HardwareList of(PlanSet set, Texts texts) {
+    return new HardwareList(
+        set.stock().hardware().stream().map(need -> row(set, need, texts)).toList());
   }
 
-  private static Row row(PlanSet set, HardwareNeed need) {
+  private static Row row(PlanSet set, HardwareNeed need, Texts texts) {
+    String item = need.item();
+    String steps = numbers(set, step -> uses(step, item));
+    String trials = numbers(set, step -> tries(set.piece(), step, item));
     return new Row(
-        need.title(), need.count(), marks(set.piece(), need.item()), steps(set, need.item()));
+        need.title(),
+        need.count(),
+        marks(set.piece(), item),
+        trials.isEmpty() ? steps : texts.say("hardware.tried", steps, trials));
   }
 
   private static String marks(Piece piece, String item) {
@@ -56,14 +69,22 @@ public record HardwareList(List<Row> rows) {
     return entry.item().value().equals(item) || entry.screw().filter(item::equals).isPresent();
   }
 
-  private static String steps(PlanSet set, String item) {
+  private static String numbers(PlanSet set, Predicate<Step> which) {
     return set.build().steps().stream()
-        .filter(step -> uses(step, item))
+        .filter(which)
         .map(step -> Integer.toString(step.number()))
         .collect(Collectors.joining(", "));
   }
 
   private static boolean uses(Step step, String item) {
     return step.hardware().stream().anyMatch(each -> each.item().equals(item));
+  }
+
+  /** Whether a step fits an item on trial; it counts where it is fitted for good. */
+  private static boolean tries(Piece piece, Step step, String item) {
+    return step.verb() == Verb.TRIAL_FIT
+        && step.operations().stream()
+            .flatMap(each -> Trials.hardware(piece, each.target()).stream())
+            .anyMatch(each -> each.item().equals(item));
   }
 }

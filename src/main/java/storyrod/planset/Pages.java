@@ -50,7 +50,7 @@ record Pages(
     CutList cutList = CutList.of(set, texts);
     GlueUpList glueUps = GlueUpList.of(set, texts);
     Shopping shopping = Shopping.of(set, texts);
-    HardwareList hardware = HardwareList.of(set);
+    HardwareList hardware = HardwareList.of(set, texts);
     StepPages steps = StepPages.of(set, new StepPages.Sheet(texts, paper, wording));
     Notes notes = Notes.of(set, steps, texts);
     BeforePages before = BeforePages.of(notes, steps, print);

@@ -33,7 +33,14 @@ class FillingTest {
   private static Task task(int index, StageKey stage, int minutes, int wait, String own) {
     Operation operation =
         new Operation(
-            Verb.SIZE, "part-" + index, List.of(), List.of(), List.of(), List.of(), minutes, wait);
+            stage == StageKey.TRIAL ? Verb.TEST : Verb.SIZE,
+            "part-" + index,
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            minutes,
+            wait);
     Optional<StageEntry> entry =
         Optional.of(own)
             .filter(title -> !title.isEmpty())
@@ -143,6 +150,32 @@ class FillingTest {
             task(2, StageKey.HARDWARE, 130, 0),
             task(3, StageKey.HARDWARE, 10, 0));
     assertEquals(List.of(0, 2, 1, 3), order(filled(much, links)));
+  }
+
+  /** It goes to between two stages, however many lie before it, and tears none. */
+  @Test
+  void aTrialOnWhichAllWaitsBeginsAsSoonAsItCan() {
+    List<Task> tasks =
+        List.of(
+            task(0, StageKey.MILLING, 50, 0),
+            task(1, StageKey.MILLING, 50, 0),
+            task(2, StageKey.SIZING, 40, 0),
+            task(3, StageKey.TRIAL, 20, 300),
+            task(4, StageKey.FINISHING, 30, 0));
+    List<Link> links = List.of(need(0, 3), need(1, 2), need(3, 4));
+    assertEquals(List.of(0, 1, 3, 2, 4), order(filled(tasks, links)));
+  }
+
+  @Test
+  void aTrialIsNotPutOffToFillAWait() {
+    List<Task> tasks =
+        List.of(
+            task(0, StageKey.TRIAL, 60, 300),
+            task(1, StageKey.JOINTS, 30, 60, "Case"),
+            task(2, StageKey.ASSEMBLY, 400, 0),
+            task(3, StageKey.FINISHING, 30, 0));
+    List<Link> links = List.of(need(1, 2), need(0, 3), need(2, 3));
+    assertEquals(List.of(0, 1, 2, 3), order(filled(tasks, links)));
   }
 
   @Test

@@ -84,7 +84,7 @@ class WindowBenchTest {
     assertEquals(
         List.of(
             "Boards and sheets",
-            "Joinery",
+            "Parts and joints",
             "Face frame",
             "Drawer and shelves",
             "Carcase",

@@ -51,7 +51,7 @@ class StepWordsTest {
     return steps.stream().map(writer::write).toList();
   }
 
-  private static Piece piece(String project) throws IOException {
+  static Piece piece(String project) throws IOException {
     Path file = Path.of("projects", project, "project.yaml");
     Diagnostics diagnostics = new Diagnostics();
     Vocabulary words = new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());

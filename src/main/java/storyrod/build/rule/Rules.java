@@ -37,6 +37,7 @@ public final class Rules {
           new TrimBeforeFitting(),
           new TrialOnStandingParts(),
           new TrialBeforeFinish(),
+          new OffcutBeforeTest(),
           new TestBeforeFinishing(),
           new GlueBeforeFinish(),
           new MachineBeforeFinish(),

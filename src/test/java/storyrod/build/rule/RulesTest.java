@@ -43,6 +43,7 @@ class RulesTest {
     "front-after-hung, fit drawer, fit drawer.face",
     "panel-before-frame-closes, fit drawer.panel, fit drawer.right-side",
     "way-in, fit left-partition, fit front-stretcher",
+    "offcut-before-test, mill front-stretcher, test finish",
     "test-before-finishing, test finish, finish piece",
     "glue-before-finish, fit frame, finish piece",
     "machine-before-finish, size top, finish piece",

@@ -1,0 +1,48 @@
+package storyrod.build;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import storyrod.geometry.Face;
+import storyrod.piece.Piece;
+import storyrod.piece.Pieces;
+
+class ShowFacesTest {
+  /** A case 400 mm wide with a top on it, its back set in, and a board before the bay. */
+  private static Piece piece(int boardTo) {
+    return Pieces.of(
+        """
+        parts:
+          left: {stock: ply18, x: 0 to 18, y: 0 to 300, z: 0 to 400, grain: z}
+          right: {stock: ply18, x: 382 to 400, y: 0 to 300, z: 0 to 400, grain: z}
+          bottom: {stock: ply18, x: 18 to 382, y: 0 to 300, z: 60 to 78, grain: x}
+          top: {stock: ply18, x: 0 to 400, y: 0 to 300, z: 400 to 418, grain: x}
+          back: {stock: ply18, x: 18 to 382, y: 270 to 288, z: 78 to 400, grain: x}
+          board: {stock: ply18, x: 18 to %d, y: -18 to 0, z: 60 to 400, grain: z}
+        joints:
+          - dado: {end: bottom.left, into: left, depth: 6, glue: yes}
+          - dado: {end: bottom.right, into: right, depth: 6, glue: yes}
+        """
+            .formatted(boardTo));
+  }
+
+  private static Optional<Face> of(Piece piece, String part) {
+    return new ShowFaces(piece).of(piece.part(part));
+  }
+
+  @Test
+  void openBaysShowTheUpperFaceOfABottomAndTheFrontOfABack() {
+    Piece open = piece(200);
+    assertEquals(Optional.of(Face.TOP), of(open, "bottom"));
+    assertEquals(Optional.of(Face.FRONT), of(open, "back"));
+  }
+
+  /** Nobody sees them through a sliver. */
+  @Test
+  void behindABoardTheOutsideIsAllThatIsSeen() {
+    Piece closed = piece(350);
+    assertEquals(Optional.of(Face.BOTTOM), of(closed, "bottom"));
+    assertEquals(Optional.of(Face.BACK), of(closed, "back"));
+  }
+}

@@ -1,0 +1,63 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a step tells the maker to take up stands among its tools. */
+class NamedToolsTest {
+  /** By words of a sentence, the words of a tool that does it. */
+  private static final Map<String, String> TOOLS = new TreeMap<>();
+
+  static {
+    TOOLS.put("thin shims|on shims", "shims");
+    TOOLS.put("with a knife|[Cc]ut it to lie", "knife");
+    TOOLS.put("[Cc]hisel(?! that)|pare a", "chisel|block plane");
+    TOOLS.put("coping saw", "coping saw");
+    TOOLS.put("marking gauge", "marking gauge");
+    TOOLS.put("sliding bevel", "sliding bevel");
+    TOOLS.put("pilot hole", "pilot bit");
+    TOOLS.put("clamp the front", "clamp");
+    TOOLS.put("mitre gauge", "mitre gauge|crosscut sled|table saw");
+    TOOLS.put("hand plane", "plane");
+    TOOLS.put("plane the edge", "plane");
+    TOOLS.put("with a mallet", "mallet");
+    TOOLS.put("masking tape|mask with tape", "masking tape");
+    TOOLS.put("Draw a (level )?line", "pencil");
+    TOOLS.put("calipers", "calipers");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sideboard",
+        "bookcase",
+        "dining-table",
+        "nightstand",
+        "step-stool",
+        "sewing-box",
+        "window-bench"
+      })
+  void whatTheWordsTakeUpStandsAmongTheTools(String project) throws IOException {
+    assertEquals(
+        List.of(), StepWordsTest.steps(project).stream().flatMap(NamedToolsTest::missing).toList());
+  }
+
+  private static Stream<String> missing(StepText step) {
+    String tools = String.join("; ", step.tools());
+    return TOOLS.entrySet().stream()
+        .filter(each -> !Pattern.compile(each.getValue()).matcher(tools).find())
+        .flatMap(
+            each ->
+                step.sentences().stream()
+                    .filter(words -> Pattern.compile(each.getKey()).matcher(words).find())
+                    .map(words -> step.title() + ": " + words + " [" + tools + "]"));
+  }
+}
