@@ -34,10 +34,10 @@ final class Joining {
     this.chance = chance;
   }
 
-  /** Whether there are parts to join, and all stock is alike, so that the bound is near. */
+  /** Whether most parts can be joined, and all stock is alike, so that the bound is near. */
   static boolean suits(Bars bars) {
-    return Refill.suits(bars)
-        && Arrays.stream(bars.wanted()).filter(count -> count == 1).count() > 1;
+    long once = Arrays.stream(bars.wanted()).filter(count -> count == 1).count();
+    return Refill.suits(bars) && 2 * once >= bars.partsWanted();
   }
 
   /** Offers a layout at the price of the bound if it finds one. */
