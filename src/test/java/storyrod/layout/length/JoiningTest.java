@@ -50,6 +50,29 @@ class JoiningTest {
   }
 
   @Test
+  void moreStepsAreNeverWorseAndEqualOnesAreEqual() {
+    Random random = new Random(13);
+    for (int i = 0; i < 6; i++) {
+      Bars bars = SawnBackwards.bars(random, 40);
+      long before = Long.MAX_VALUE;
+      for (long steps : new long[] {0, 3_000, 30_000, 1_500_000}) {
+        Incumbent found = solved(bars, steps);
+        assertEquals(spans(found), spans(solved(bars, steps)));
+        assertTrue(found.price() <= before, "job " + i + " with " + steps);
+        before = found.price();
+      }
+    }
+  }
+
+  private static Incumbent solved(Bars bars, long steps) {
+    return new Solver(bars, Meter.of(Budget.ofSteps(steps)), Solver.NO_GOAL).run(1);
+  }
+
+  private static List<String> spans(Incumbent incumbent) {
+    return incumbent.patterns().stream().map(each -> Arrays.toString(each.spans()[0])).toList();
+  }
+
+  @Test
   void whatIsJoinedComesApartAgain() {
     Bars bars = new Bars(new long[] {500, 300, 200}, new int[] {1, 2, 1}, oneLength());
     Joined joined = Joined.none(bars).with(0, 2);
