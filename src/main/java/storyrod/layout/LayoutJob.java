@@ -15,6 +15,11 @@ public record LayoutJob(List<Blank> blanks, List<Stock> stock, Length kerf, Leas
     stock = List.copyOf(stock);
   }
 
+  /** The same job with as much of every stock as wanted. */
+  public LayoutJob withoutLimits() {
+    return new LayoutJob(blanks, stock.stream().map(Stock::withoutLimit).toList(), kerf, least);
+  }
+
   /** What the best layout has least of. */
   public enum Least {
     PIECES,
@@ -47,6 +52,10 @@ public record LayoutJob(List<Blank> blanks, List<Stock> stock, Length kerf, Leas
 
     public Stock {
       defects = List.copyOf(defects);
+    }
+
+    private Stock withoutLimit() {
+      return new Stock(name, length, width, UNLIMITED, cost, trim, defects);
     }
   }
 

@@ -11,7 +11,8 @@ import storyrod.measure.Length;
  * @param missing blanks that the stock does not give, because none takes them or there is too
  *     little; as a rule none
  * @param value what they take: pieces or cost, as the job asks
- * @param lowerBound the least that any layout of all the blanks which fit can take
+ * @param lowerBound the least that any layout of all the blanks which fit can take; where the stock
+ *     does not give them, the least were there more of it
  */
 public record LayoutPlan(List<Sawn> pieces, List<Missing> missing, long value, long lowerBound) {
   public LayoutPlan {

@@ -24,6 +24,7 @@ final class Branching {
   private final int[] wanted;
   private final int[] left;
   private long priceLeft;
+  private boolean gaveUp;
 
   Branching(Bars bars, List<Pattern> patterns, long price, Meter meter) {
     this.bars = bars;
@@ -57,12 +58,14 @@ final class Branching {
     if (explore()) {
       return Answer.FOUND;
     }
-    return meter.isEnded() ? Answer.UNKNOWN : Answer.NONE;
+    return gaveUp || meter.isEnded() ? Answer.UNKNOWN : Answer.NONE;
   }
 
   /** Whether a layout is found below this node; then it stands in the fixed patterns. */
   private boolean explore() {
-    if (!simplex.solve(meter) || priceLeft < 0) {
+    boolean solved = simplex.solve(meter);
+    gaveUp |= !solved;
+    if (!solved || priceLeft < 0) {
       return false;
     }
     int mark = set.mark();

@@ -18,17 +18,21 @@ final class Generation {
 
   private final Bars bars;
   private final Rows rows;
-  private final Pricing pricing;
+  private final Meter meter;
   private final long highestPrice;
   private final Simplex simplex;
   private final List<Pattern> patterns = new ArrayList<>();
   private final int firstPattern;
   private int[] wanted;
   private int[] left;
+  private Joined joined;
+  private Pricing pricing;
 
   Generation(Bars bars, Meter meter) {
     this.bars = bars;
+    this.meter = meter;
     rows = new Rows(bars);
+    joined = Joined.none(bars);
     pricing = new Pricing(bars, rows, meter);
     highestPrice = bars.highestPrice();
     wanted = bars.wanted().clone();
@@ -67,8 +71,22 @@ final class Generation {
 
   /** Goes back to all parts and all stock, and to where a run for them has ended. */
   void restart(Simplex.Basis basis) {
+    if (!joined.isNone()) {
+      joined = Joined.none(bars);
+      pricing = new Pricing(bars, rows, meter);
+    }
     simplex.restore(basis);
     reset(bars.wanted(), bars.available());
+  }
+
+  /** Bars patterns that do not hold together what is joined, from now until the next restart. */
+  void join(Joined job) {
+    joined = job;
+    pricing = new Pricing(job.bars(), new Rows(job.bars()), meter);
+    for (int i = 0; i < patterns.size(); i++) {
+      boolean allowed = job.allows(patterns.get(i));
+      simplex.cost(firstPattern + i, allowed ? cost(patterns.get(i)) : Simplex.FORBIDDING);
+    }
   }
 
   /**
@@ -120,11 +138,12 @@ final class Generation {
   }
 
   private boolean addPatterns() {
-    List<Pricing.Candidate> candidates = pricing.price(duals(), wanted, left);
+    int[] partsWanted = joined.isNone() ? wanted : joined.bars().wanted();
+    List<Pricing.Candidate> candidates = pricing.price(joined.duals(duals()), partsWanted, left);
     candidates.stream()
         .sorted(Comparator.comparingLong(candidate -> -candidate.gain()))
         .limit(MOST_COLUMNS_A_ROUND)
-        .forEach(candidate -> add(candidate.pattern()));
+        .forEach(candidate -> add(joined.apart(candidate.pattern())));
     return !candidates.isEmpty();
   }
 

@@ -14,6 +14,9 @@ final class Simplex {
   private static final int PIVOTS_BETWEEN_INVERSIONS = 300;
   private static final int COLUMNS_A_LOOK = 3000;
 
+  /** Turns after which a run goes round in circles of rounding errors: these and ten a row. */
+  private static final int MOST_PIVOTS = 1000;
+
   /** What covering a row without any column costs; columns cost about one. */
   static final double FORBIDDING = 1000;
 
@@ -107,10 +110,10 @@ final class Simplex {
     return negated[row] ? FORBIDDING : columns.cost[basis[row]];
   }
 
-  /** Runs until no known column makes the cost less; false if the meter ended first. */
+  /** Runs until no known column makes the cost less; false if it has to give up before. */
   boolean solve(Meter meter) {
     findDuals();
-    while (!meter.isEnded()) {
+    for (int turn = 0; turn < MOST_PIVOTS + 10 * rows && !meter.isEnded(); turn++) {
       int column = cheapest(meter);
       if (column < 0) {
         return true;

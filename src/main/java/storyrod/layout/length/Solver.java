@@ -12,6 +12,9 @@ final class Solver {
   private static final long FIRST_TURN = 900_000;
   private static final long STEPS_A_REFILL = 100_000;
 
+  /** Where parts can be joined, dives get one share in so many of the same. */
+  private static final int DIVES_BESIDE_JOINS = 6;
+
   private final Bars bars;
   private final Meter meter;
   private final Incumbent incumbent;
@@ -48,12 +51,24 @@ final class Solver {
       generation.run(meter);
       basis = generation.basis();
       ExactSearch.run(bars, generation, incumbent, meter.share(steps));
-      Meter dives = meter.share(steps);
+      boolean joins = Joining.suits(bars);
+      if (joins) {
+        join(generation, basis, chance, meter.share(steps));
+      }
+      Meter dives = meter.share(joins ? steps / DIVES_BESIDE_JOINS : steps);
       while (!incumbent.isSettled() && !dives.isEnded()) {
         generation.restart(basis);
         dive(generation, chance, 0.5, dives);
       }
       refill(chance);
+    }
+  }
+
+  private void join(
+      Generation generation, Simplex.Basis basis, SplittableRandom chance, Meter share) {
+    while (!incumbent.isSettled() && !share.isEnded()) {
+      generation.restart(basis);
+      new Joining(bars, generation, incumbent, chance).run(share);
     }
   }
 

@@ -89,7 +89,7 @@ final class Blocks {
       addPart(type, true);
     }
     List<Pattern> found = new ArrayList<>();
-    for (int i = 0; i < blocks.size() && found.size() < MOST_PATTERNS && pairs < MOST_PAIRS; i++) {
+    for (int i = 0; i < blocks.size() && found.size() < MOST_PATTERNS && goesOn(); i++) {
       Block block = blocks.get(i);
       combine(block, 0, byWidth.getOrDefault(block.width, List.of()));
       combine(block, 1, byLength.getOrDefault(block.length, List.of()));
@@ -100,6 +100,10 @@ final class Blocks {
       addPatterns(block, found);
     }
     return found;
+  }
+
+  private boolean goesOn() {
+    return pairs < MOST_PAIRS && !steps.stopped();
   }
 
   private void addPatterns(Block block, List<Pattern> found) {

@@ -51,7 +51,14 @@ public final class SheetLayouts {
                     .thenComparing(each -> -each.tree().used()))
             .map(each -> CutSequence.of(sizes, each, job, type -> blanks.get(type).remove()))
             .toList();
-    return new LayoutPlan(pieces, missing(), found.value(), search.bound());
+    return new LayoutPlan(pieces, missing(), found.value(), bound(search, found));
+  }
+
+  /** Where the stock does not give all parts, what they take of more of the same. */
+  private long bound(Search search, Found found) {
+    return found.isComplete()
+        ? search.bound()
+        : new LayoutBounds(new Enlarged(job.withoutLimits())).best();
   }
 
   /** What is left of the blanks when all sheets are sawn. */

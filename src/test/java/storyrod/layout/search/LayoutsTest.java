@@ -1,6 +1,7 @@
 package storyrod.layout.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static storyrod.layout.Jobs.job;
 import static storyrod.layout.Jobs.part;
@@ -101,6 +102,28 @@ class LayoutsTest {
     LayoutPlan plan = Layouts.plan(job(3, two, List.of(part(900, 400, 5, false))), SHORT);
     assertEquals(List.of(new Missing(0, 3, true)), plan.missing());
     assertEquals(2, plan.pieces().size());
+    assertEquals(5, plan.lowerBound(), "each part needs a sheet of its own");
+    assertFalse(plan.proved());
+  }
+
+  @Test
+  void howMuchIsNeededIsToldWhereTheStockIsTooSmall() {
+    Random random = new Random(77);
+    int lacking = 0;
+    for (int i = 0; i < 200; i++) {
+      LayoutJob job = randomJob(random);
+      LayoutPlan plan = Layouts.plan(job, SHORT);
+      if (plan.missing().stream().anyMatch(Missing::fits)) {
+        LayoutPlan more = Layouts.plan(job.withoutLimits(), SHORT);
+        boolean enough = more.missing().stream().noneMatch(Missing::fits);
+        lacking++;
+        assertTrue(plan.lowerBound() > 0, "job " + i);
+        assertTrue(
+            !enough || plan.lowerBound() <= more.value(),
+            "job " + i + ": " + plan.lowerBound() + " and " + more.value());
+      }
+    }
+    assertTrue(lacking > 3, lacking + " jobs were short of stock");
   }
 
   @Test
