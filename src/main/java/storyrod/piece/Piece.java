@@ -165,7 +165,8 @@ public record Piece(
 
   /** The width of the blank when it has been glued up and not yet ripped. */
   public Length gluedWidth(Part part) {
-    Length ripped = isPanel(part) ? description.shop().extraWidth(part.finishedLength()) : Length.ZERO;
+    Length ripped =
+        isPanel(part) ? description.shop().extraWidth(part.finishedLength()) : Length.ZERO;
     return blankWidth(part).plus(ripped);
   }
 }

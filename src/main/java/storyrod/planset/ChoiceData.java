@@ -67,9 +67,13 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
         .distinct()
         .limit(LONGEST)
         .<Map<String, Object>>map(
-            mark ->
-                Map.of("mark", mark, "length", format(piece.mark(mark).shown().finishedLength())))
+            mark -> Map.of("mark", mark, "length", format(roughLength(piece.mark(mark).shown()))))
         .toList();
+  }
+
+  /** A board has to be as long as the part in the rough. */
+  private Length roughLength(Part part) {
+    return part.finishedLength().plus(piece.description().shop().extraLength());
   }
 
   private List<Map<String, Object>> matches(List<String> targets) {
