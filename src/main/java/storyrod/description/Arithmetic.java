@@ -24,7 +24,6 @@ import storyrod.measure.Unit;
  */
 final class Arithmetic {
   private static final int MOST_BITS = 2048;
-  private static final Rational HALF = Rational.of(1, 2);
   private static final String DIMENSION = "dimension";
 
   private final Unit unit;
@@ -131,10 +130,10 @@ final class Arithmetic {
     return new Value(number(value, formula).roundedUp(), Kind.NUMBER);
   }
 
-  /** Halves go up, as they do in print. */
+  /** Down, so that half of a thickness does not become more than half of it. */
   private Value printable(Value value, Expression formula) throws FormulaFault {
     Rational step = Rational.of(printed.step().ticks(), 1);
-    Rational below = length(value, formula).dividedBy(step).plus(HALF).negated().roundedUp();
+    Rational below = length(value, formula).dividedBy(step).negated().roundedUp();
     return Value.length(below.negated().times(step));
   }
 

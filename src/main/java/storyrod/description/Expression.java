@@ -8,7 +8,7 @@ sealed interface Expression {
   /** The function that gives the next whole number. */
   String ROUND_UP = "round-up";
 
-  /** The function that gives the nearest length that the plan set prints exactly. */
+  /** The function that gives the largest length, not above, that the plan set prints exactly. */
   String PRINTABLE = "printable";
 
   Stretch at();

@@ -88,12 +88,12 @@ class FormulaTest {
         "round-up(0 - 7 / rows) * 1 in | -2 in",
         "round-up(width) | error",
         "round-up(rows, ratio) * 1 in | error",
-        "printable(15/32 / 2) | 1/4 in",
-        "printable(23/32 / 2) | 3/8 in",
-        "printable(23/32 / 3) | 1/4 in",
-        "printable(1/3) | 11/32 in",
+        "printable(15/32 / 2) | 7/32 in",
+        "printable(23/32 / 2) | 11/32 in",
+        "printable(23/32 / 3) | 7/32 in",
+        "printable(1/3) | 5/16 in",
         "printable(0 - 1/3) | -11/32 in",
-        "printable(2 mm) | 3/32 in",
+        "printable(2 mm) | 1/16 in",
         "printable(rows) | error",
         "printable(width, lip) | error"
       })
@@ -115,7 +115,7 @@ class FormulaTest {
   @Test
   void printableKeepsToTheProjectsOwnFigures() {
     String sizes = "  it: printable(18.2 mm / 3)";
-    assertEquals(Length.parse("6.1 mm"), Bench.described(project("mm", sizes)).sizes().get("it"));
+    assertEquals(Length.parse("6 mm"), Bench.described(project("mm", sizes)).sizes().get("it"));
     String fine = project("inch\nfraction: 1/64", "  it: printable(15/32 / 2)");
     assertEquals(Length.parse("15/64 in"), Bench.described(fine).sizes().get("it"));
   }
