@@ -95,8 +95,14 @@
 <#function onParts><#return inParts()?replace(" in ", " on ", "f")></#function>
 <#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
 
-<#-- Of a board or a sheet of several, by what it is and how thick. -->
-<#function stuffOf s><#return s.material + " " + s.thick></#function>
+<#-- A wood as it is asked for. -->
+<#function woodOf s><#return s.quarter?then("quarter-sawn ", "") + s.material></#function>
+
+<#-- Boards of several woods: as they are bought, and what becomes of them, for two may be bought alike. -->
+<#function stuffOf s>
+  <#if !s.bought?has_content><#return woodOf(s) + " " + s.thick></#if>
+  <#return s.bought + " " + woodOf(s) + s.layers?then(" to be glued up in layers", ", " + s.thick + " when planed")>
+</#function>
 
 <#macro choosing>
   <#assign solids = stocks?filter(s -> !s.sheet)>
@@ -108,7 +114,7 @@
       <#if s.laidOut>
         <@say "For " + stuffOf(s) + ", take " + (s.onHand?size gt 0)?then("what is on hand (" + joined(s.onHand) + ") first, and ", "") + "the boards as the layouts show: " + lettersOf(s.marks) + "." + s.flawed?then(" See that their bad places still lie where the layouts show them.", "")/>
       <#else>
-        <@say "For " + stuffOf(s) + ", find room for the longest first: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", then ") + ((s.marks?size gt s.longest?size)?then("; the shorter ones go beside them and into what is left", "")) + "."/>
+        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", then ") + ((s.marks?size gt s.longest?size)?then("; the shorter ones go beside them and into what is left", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -208,7 +214,7 @@
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps above and below in turn."/>
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
-    <@title "Mill the " + stock.material + " to " + thickness/>
+    <@title "Mill the " + woodOf(stock) + " to " + thickness/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
       <@say "Saw rough blanks to the rough sizes in the cut list: " + lettersOf(single) + "."/>
@@ -258,7 +264,7 @@
     <@say "Where the next cuts have the same fence setting, make them before you move the fence."/>
     <@say "Chalk the mark on each part as it comes off the saw."/>
   <#else>
-    <@title "Cut the parts of " + stock.thick + " " + stock.material + " to size"/>
+    <@title "Cut the parts of " + stock.thick + " " + woodOf(stock) + " to size"/>
     <@say "Rip each blank to width with its jointed edge against the fence."/>
     <@say "Square one end."/>
     <@say "Crosscut to length against a stop, so that equal parts come out equal."/>
