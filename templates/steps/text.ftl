@@ -863,12 +863,15 @@
 </#macro>
 
 <#macro squaring>
-  <#if diagonal == "" && has("fit-glue") && corner && !mitred && !crate && !laidOn>
+  <#if diagonal + acrossFeet == "" && has("fit-glue") && corner && !mitred && !crate && !laidOn>
     <@say "Check each corner with the square while the clamps can still be shifted."/>
   </#if>
   <#if diagonal != "">
     <@say "Measure both diagonals from outer corner to outer corner: each should be " + diagonal + "."/>
     <@say "If they differ, push the longer one in until they agree."/>
+  <#elseif acrossFeet != "">
+    <@say "Measure both diagonals across the feet, from outer corner to outer corner: each should be " + acrossFeet + "."/>
+    <@say "If they differ, shift the clamps until they agree."/>
   </#if>
 </#macro>
 

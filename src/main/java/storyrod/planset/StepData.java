@@ -55,6 +55,7 @@ final class StepData {
     data.put("waitHalf", new Durations(words).spoken(step.waitMinutes() / 2));
     data.put("hardware", hardware.of(step));
     data.put("diagonal", value(step, "diagonal"));
+    data.put("acrossFeet", value(step, "diagonal-feet"));
     data.put("finish", finish());
     data.put("careful", care.of(step));
     data.put("clampsOff", clamps.of(step));
