@@ -949,7 +949,7 @@
   <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
   <@hanging tried/>
   <#if slides && tried.screws gt 0>
-    <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the front and the back screw of each member only."/>
+    <@say pilotsFirst() + "drive the front and the back screw of each member only."/>
   </#if>
   <#if slides>
     <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>
@@ -1239,8 +1239,20 @@
   <@coats/>
 </#macro>
 
+<#-- What is drilled before screws go in: only where the holes are not there already. -->
+<#function pilotsFirst>
+  <#if drilledEarly?size gt 0 && !bitGiven><#return "The pilot holes are there already: "></#if>
+  <#return "Drill " + (drilledEarly?size gt 0)?then("the other ", "") + "pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and ">
+</#function>
+<#macro holesThere>
+  <#if drilledEarly?size gt 0>
+    <@say "The pilot holes in " + fulls(drilledEarly) + " were drilled on the bench: set what is screwed on so that its holes lie over them."/>
+  </#if>
+</#macro>
+
 <#-- How what hangs doors and drawers is set out, whether on trial or for good. -->
 <#macro hanging item>
+  <@holesThere/>
   <#switch item.kind>
     <#case "slide">
       <@say "Part the members of each slide as its maker's sheet says."/>
@@ -1266,7 +1278,7 @@
     <#case "butt-hinge">
       <@say "Set each hinge out from the end of the door by about its own length, and mark round one leaf with a knife on the door's edge."/>
       <@say "Chisel the mortise to the thickness of the leaf, in thin slices from the middle to the lines."/>
-      <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step", "") + ", and screw one leaf to the door."/>
+      <@say pilotsFirst() + "screw one leaf to the door."/>
       <@say "Hold the door in its opening on shims, and mark the other leaf on the case."/>
       <@say "Chisel that mortise too, and drill its pilot holes; its screws go in when the door is hung."/>
       <#break>
@@ -1307,7 +1319,10 @@
     <#case "catch">
       <@title "Mount the " + noun/>
       <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet."/>
-      <@say "Screw both on and try the door: shift the strike until it closes without force."/>
+      <#if hardware?size == 1>
+        <@say "Drill pilot holes, a little thinner than the core of the screws that come with the catch, with a stop."/>
+      </#if>
+      <@say "Screw both on" + (hardware?size == 1)?then(" with these screws", "") + " and try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">
       <@title "Mount the " + noun/>
@@ -1347,7 +1362,7 @@
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
-    <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
+    <@say pilotsFirst() + "drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
   </#if>
 </#macro>
 

@@ -246,7 +246,8 @@ final class Settings {
     List<Setting> settings = new ArrayList<>();
     for (HardwareEntry entry : new Traits(job.piece()).mounted(operation)) {
       settings.addAll(Slides.of(job.piece(), entry));
-      settings.addAll(new MountHoles(job.piece()).of(entry));
+      Set<String> drilled = MountHoles.drilledEarly(job.operations().stream(), entry);
+      settings.addAll(new MountHoles(job.piece()).of(entry, drilled));
     }
     return settings;
   }
