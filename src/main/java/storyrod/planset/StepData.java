@@ -10,6 +10,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.Insides;
 import storyrod.build.Traits;
 import storyrod.description.FinishEntry;
+import storyrod.drawing.OneOfMany;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
 import storyrod.piece.Piece;
@@ -54,6 +55,7 @@ final class StepData {
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
     data.put("waitHalf", new Durations(words).spoken(step.waitMinutes() / 2));
     data.put("hardware", hardware.of(step));
+    data.put("oneShown", OneOfMany.isIn(piece, step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
     data.put("careful", care.of(step));
