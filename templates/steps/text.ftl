@@ -1377,6 +1377,7 @@
 </#list>
 <#if total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
+<#if oneShown><@say "The picture shows the first of them."/></#if>
 </#if>
 <#if (turns!1) gt 1>
 <@say "Glue up " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>

@@ -18,6 +18,8 @@ import storyrod.description.ShopEntry;
  * <ol>
  *   <li>What goes on without a wait stays together as one block.
  *   <li>Of all moves that shorten a wait, the best is made, until none is left.
+ *   <li>Where waits cannot be shorter, late ones are better than early ones: the more is done by
+ *       then.
  *   <li>A trial is never put off to fill a wait: one that disappoints leaves time for another.
  *   <li>A move that tears a stage apart has to save an hour for each part more; a stage of the
  *       maker's own is never torn.
@@ -53,14 +55,21 @@ final class Filling {
   private record Block(
       int from, int to, String stage, boolean isOwn, boolean isTrial, BitSet before) {}
 
-  /** An order of blocks and how it goes. */
-  private record Order(List<Integer> blocks, int end, int idle, int parts, List<Rest> rests) {
+  /**
+   * An order of blocks and how it goes.
+   *
+   * @param delay how much later a step is done for waits before it, in minutes of work, on average
+   */
+  private record Order(
+      List<Integer> blocks, int end, int idle, int delay, int parts, List<Rest> rests) {
     /** Whether it is worth its further headings. */
     boolean isBetterThan(Order other) {
       int sooner = other.end - end;
       int saved = other.idle - idle;
       int price = REAL_WAIT * Math.max(0, parts - other.parts);
-      return sooner >= 0 && sooner + saved > 0 && Math.max(sooner, saved) >= price;
+      return sooner == 0 && saved == 0
+          ? delay < other.delay && other.delay - delay >= price
+          : sooner >= 0 && sooner + saved > 0 && Math.max(sooner, saved) >= price;
     }
 
     /** Whether it saves more, or as much with fewer headings. */
@@ -68,7 +77,10 @@ final class Filling {
       if (end != other.end) {
         return end < other.end;
       }
-      return idle != other.idle ? idle < other.idle : parts < other.parts;
+      if (idle != other.idle) {
+        return idle < other.idle;
+      }
+      return delay != other.delay ? delay < other.delay : parts < other.parts;
     }
   }
 
@@ -129,7 +141,16 @@ final class Filling {
     for (int i = 1; i < places.size(); i++) {
       parts += stage(places, i).equals(stage(places, i - 1)) ? 0 : 1;
     }
-    return new Order(places, run.end(), run.idleMinutes(), parts, run.rests());
+    return new Order(places, run.end(), run.idleMinutes(), delay(run, works), parts, run.rests());
+  }
+
+  private static int delay(Run run, int[] works) {
+    int delay = 0;
+    for (Rest rest : run.rests()) {
+      int place = IntStream.range(0, works.length).filter(i -> works[i] == rest.work()).sum();
+      delay += rest.minutes() * (works.length - place);
+    }
+    return delay / works.length;
   }
 
   private String stage(List<Integer> places, int at) {

@@ -11,6 +11,7 @@ import storyrod.build.Insides;
 import storyrod.build.MountHoles;
 import storyrod.build.Traits;
 import storyrod.description.FinishEntry;
+import storyrod.drawing.OneOfMany;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
 import storyrod.piece.Piece;
@@ -57,6 +58,7 @@ final class StepData {
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
     data.put("waitHalf", new Durations(words).spoken(step.waitMinutes() / 2));
     data.put("hardware", hardware.of(step));
+    data.put("oneShown", OneOfMany.isIn(piece, step));
     data.put("diagonal", value(step, "diagonal"));
     data.put("acrossFeet", value(step, "diagonal-feet"));
     data.put("drilledEarly", phrases.parts(drilledEarly(step)));

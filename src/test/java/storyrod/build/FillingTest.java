@@ -166,6 +166,20 @@ class FillingTest {
     assertEquals(List.of(0, 1, 3, 2, 4), order(filled(tasks, links)));
   }
 
+  /** The trial decides the end either way; the wait after the work is better than one in it. */
+  @Test
+  void whereNoWaitCanBeSavedALateOneIsBetterThanAnEarlyOne() {
+    List<Task> tasks =
+        List.of(
+            task(0, StageKey.TRIAL, 10, 5000),
+            task(1, StageKey.JOINTS, 100, 0),
+            task(2, StageKey.JOINTS, 30, 200),
+            task(3, StageKey.JOINTS, 30, 0),
+            task(4, StageKey.FINISHING, 30, 0));
+    List<Link> links = List.of(need(2, 3), need(3, 4), need(0, 4));
+    assertEquals(List.of(0, 2, 1, 3, 4), order(filled(tasks, links)));
+  }
+
   @Test
   void aTrialIsNotPutOffToFillAWait() {
     List<Task> tasks =
