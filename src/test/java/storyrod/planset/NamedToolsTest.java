@@ -32,6 +32,8 @@ class NamedToolsTest {
     TOOLS.put("masking tape|mask with tape", "masking tape");
     TOOLS.put("Draw a (level )?line", "pencil");
     TOOLS.put("calipers", "calipers");
+    TOOLS.put("[Mm]easure (both|the two) diagonals", "tape measure");
+    TOOLS.put("double-sided tape", "double-sided tape");
   }
 
   @ParameterizedTest
