@@ -828,7 +828,7 @@
 <#macro standing>
   <#if lying && staysLying>
     <@say "Leave it on its " + lies + " for the next step."/>
-  <#elseif lying && !turnedNext>
+  <#elseif lying && !turnedNext && !staysClamped>
     <@say "Stand it up again."/>
   </#if>
 </#macro>
@@ -914,7 +914,7 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue is hard, and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue has cured for a day, and go slowly where the grain turns."/>
 </#macro>
 
 <#macro dryFitting>
@@ -1320,7 +1320,7 @@
 <@say "Build " + plains(mirrorImages) + " as mirror images of each other: lay each part on the side where the picture shows it."/>
 </#if>
 <#if clampsOff?size gt 0>
-<@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + "."/>
+<@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + standsUp?then(" and stand the piece up again", "") + "."/>
 </#if>
 <#switch verb>
   <#case "choose"><@choosing/><#break>

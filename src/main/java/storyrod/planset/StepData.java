@@ -57,7 +57,10 @@ final class StepData {
     data.put("diagonal", value(step, "diagonal"));
     data.put("finish", finish());
     data.put("careful", care.of(step));
-    data.put("clampsOff", clamps.of(step));
+    List<Integer> off = clamps.of(step);
+    data.put("clampsOff", off);
+    data.put("standsUp", fit.standsUp(step, off));
+    data.put("staysClamped", clamps.isLater(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.put("alike", fit.areEqual(fit.builtIn(step)));
     data.putAll(given(step));
