@@ -698,6 +698,9 @@
   <#if bothFaces?size gt 0>
     <@say "Sand both faces of " + lettersOf(bothFaces) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
   </#if>
+  <#if framing?size gt 0>
+    <@say "Sand the edges of " + lettersOf(framing) + " that will look at a panel."/>
+  </#if>
   <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
   <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
   <@say "Brush off all dust, and write on an edge or in a joint what marks you sanded off."/>
@@ -1110,6 +1113,9 @@
       <@say "Before you drive anything, measure both diagonals from outer corner to outer corner: each should be " + diagonal + "; push the longer one in until they agree."/>
     </#if>
     <@driving/>
+    <#if has("fit-pegged") && wait != "">
+      <@say "Let the glue on a peg set for " + wait + ", or as long as its label says, before you move the work."/>
+    </#if>
     <#if hardware?size == 0><@squaring/></#if>
     <@flushing/>
     <@standing/>
@@ -1268,8 +1274,8 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
-      <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
       <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece."/>
+      <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
       <@say "Screw its other end to the wall a little lower, as the strap's maker says."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
       <@say "Pull the strap tight and try to tilt the piece: it must not move."/>
       <#break>

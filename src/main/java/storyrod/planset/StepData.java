@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.FramePanels;
 import storyrod.build.Insides;
 import storyrod.build.Traits;
 import storyrod.description.FinishEntry;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
 
@@ -102,16 +104,27 @@ final class StepData {
   /** Parts of which both faces lie inside, and those of which one does. */
   private Map<String, Object> sanded(Step step) {
     Insides insides = new Insides(piece);
+    FramePanels panels = new FramePanels(piece);
+    List<String> framing =
+        step.targets().stream()
+            .flatMap(name -> panels.frame(piece.part(name)).stream().map(Part::name))
+            .distinct()
+            .toList();
     Map<Boolean, List<String>> both =
         step.targets().stream()
             .collect(
                 Collectors.partitioningBy(
-                    n -> early.isPanel(n) || insides.faces(piece.part(n)).size() == 2));
+                    n ->
+                        early.isPanel(n)
+                            || !panels.frame(piece.part(n)).isEmpty()
+                            || insides.faces(piece.part(n)).size() == 2));
     return Map.of(
         "bothFaces",
         phrases.marks(both.get(true)),
         "oneFace",
         phrases.marks(both.get(false)),
+        "framing",
+        phrases.marks(framing),
         "onlyPanels",
         step.targets().stream().allMatch(early::isPanel));
   }
