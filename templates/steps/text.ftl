@@ -751,6 +751,9 @@
   <#if bothFaces?size gt 0>
     <@say "Sand both faces of " + lettersOf(bothFaces) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
   </#if>
+  <#if framing?size gt 0>
+    <@say "Sand the edges of " + lettersOf(framing) + " that will look at a panel."/>
+  </#if>
   <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
   <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
   <@say "Brush off all dust, and write on an edge or in a joint what marks you sanded off."/>
@@ -884,7 +887,7 @@
 <#macro standing>
   <#if lying && staysLying>
     <@say "Leave it on its " + lies + " for the next step."/>
-  <#elseif lying && !turnedNext>
+  <#elseif lying && !turnedNext && !staysClamped>
     <@say "Stand it up again."/>
   </#if>
 </#macro>
@@ -970,7 +973,7 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue is hard, and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue has cured for a day, and go slowly where the grain turns."/>
 </#macro>
 
 <#macro dryFitting>
@@ -1166,6 +1169,9 @@
       <@say "Before you drive anything, measure both diagonals from outer corner to outer corner: each should be " + diagonal + "; push the longer one in until they agree."/>
     </#if>
     <@driving/>
+    <#if has("fit-pegged") && wait != "">
+      <@say "Let the glue on a peg set for " + wait + ", or as long as its label says, before you move the work."/>
+    </#if>
     <#if hardware?size == 0><@squaring/></#if>
     <@flushing/>
     <@standing/>
@@ -1339,8 +1345,8 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
-      <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
       <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece."/>
+      <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
       <@say "Screw its other end to the wall a little lower, as the strap's maker says."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
       <@say "Pull the strap tight and try to tilt the piece: it must not move."/>
       <#break>
@@ -1392,7 +1398,7 @@
 <@say "Build " + plains(mirrorImages) + " as mirror images of each other: lay each part on the side where the picture shows it."/>
 </#if>
 <#if clampsOff?size gt 0>
-<@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + "."/>
+<@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + standsUp?then(" and stand the piece up again", "") + "."/>
 </#if>
 <#switch verb>
   <#case "choose"><@choosing/><#break>

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.FramePanels;
 import storyrod.build.Insides;
 import storyrod.build.MountHoles;
 import storyrod.build.Traits;
@@ -14,6 +15,7 @@ import storyrod.description.FinishEntry;
 import storyrod.drawing.OneOfMany;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
 
@@ -64,7 +66,10 @@ final class StepData {
     data.put("drilledEarly", phrases.parts(drilledEarly(step)));
     data.put("finish", finish());
     data.put("careful", care.of(step));
-    data.put("clampsOff", clamps.of(step));
+    List<Integer> off = clamps.of(step);
+    data.put("clampsOff", off);
+    data.put("standsUp", fit.standsUp(step, off));
+    data.put("staysClamped", clamps.isLater(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.put("alike", fit.areEqual(fit.builtIn(step)));
     data.putAll(given(step));
@@ -119,16 +124,27 @@ final class StepData {
   /** Parts of which both faces lie inside, and those of which one does. */
   private Map<String, Object> sanded(Step step) {
     Insides insides = new Insides(piece);
+    FramePanels panels = new FramePanels(piece);
+    List<String> framing =
+        step.targets().stream()
+            .flatMap(name -> panels.frame(piece.part(name)).stream().map(Part::name))
+            .distinct()
+            .toList();
     Map<Boolean, List<String>> both =
         step.targets().stream()
             .collect(
                 Collectors.partitioningBy(
-                    n -> early.isPanel(n) || insides.faces(piece.part(n)).size() == 2));
+                    n ->
+                        early.isPanel(n)
+                            || !panels.frame(piece.part(n)).isEmpty()
+                            || insides.faces(piece.part(n)).size() == 2));
     return Map.of(
         "bothFaces",
         phrases.marks(both.get(true)),
         "oneFace",
         phrases.marks(both.get(false)),
+        "framing",
+        phrases.marks(framing),
         "onlyPanels",
         step.targets().stream().allMatch(early::isPanel));
   }
