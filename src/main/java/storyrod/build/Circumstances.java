@@ -28,6 +28,9 @@ final class Circumstances {
   /** What a maker says of felt, leather or paper that a knife cuts. */
   private static final Pattern TRIMMED = words("cut");
 
+  /** What a maker says of edges that are levelled once they are together. */
+  private static final Pattern PLANED = words("plane");
+
   private static final Pattern SOFT =
       words("felt|leather|cloth|fabric|baize|velvet|paper|cork|foam");
 
@@ -63,6 +66,10 @@ final class Circumstances {
         && texts(operation, List.of()).anyMatch(text -> SOFT.matcher(text).find())
         && said.stream().anyMatch(text -> TRIMMED.matcher(text).find())) {
       traits.add("cut-soft");
+    }
+    if (operation.verb() == Verb.FIT
+        && said.stream().anyMatch(text -> PLANED.matcher(text).find())) {
+      traits.add("fit-planed");
     }
     application(operation.verb()).ifPresent(traits::add);
     return List.copyOf(traits);

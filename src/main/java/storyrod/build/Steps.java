@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
@@ -87,6 +88,7 @@ final class Steps implements Filling.Maker {
     List<String> words = new ArrayList<>(traits(operations));
     operations.forEach(each -> words.addAll(circumstances.of(each, said)));
     List<String> comeNew = newParts(operations);
+    List<Setting> set = settings.of(operations);
     Step step =
         new Step(
             0,
@@ -99,13 +101,25 @@ final class Steps implements Filling.Maker {
             placings(operations).flatMap(placing -> placing.firstMove().stream()).findFirst(),
             Lying.UPRIGHT,
             hardware(operations),
-            Figures.STANDARD.tools(words),
+            Figures.STANDARD.tools(measuring(words, set)),
             Figures.STANDARD.cautions(words),
-            settings.of(operations),
+            set,
             said,
             Figures.STANDARD.setUp(words) + operations.stream().mapToInt(Operation::minutes).sum(),
             operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0));
     return step.inTurns(GlueTurns.of(job.piece(), step).turns());
+  }
+
+  /** Traits, with what is marked or measured when parts are set. */
+  private static List<String> measuring(List<String> words, List<Setting> settings) {
+    List<String> all = new ArrayList<>(words);
+    if (settings.stream().anyMatch(setting -> setting.key().startsWith("set-"))) {
+      all.add("fit-marked");
+    }
+    if (settings.stream().anyMatch(setting -> setting.key().equals("diagonal"))) {
+      all.add("squared");
+    }
+    return all;
   }
 
   private static Stage stage(Task task) {

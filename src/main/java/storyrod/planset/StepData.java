@@ -10,6 +10,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.Insides;
 import storyrod.build.Traits;
 import storyrod.description.FinishEntry;
+import storyrod.drawing.FullSize;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
 import storyrod.piece.Piece;
@@ -27,6 +28,7 @@ final class StepData {
   private final CareData care;
   private final ClampsOff clamps;
   private final PreFinishData early;
+  private final List<FullSize> templates;
 
   StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
@@ -38,6 +40,7 @@ final class StepData {
     this.care = new CareData(piece, phrases, steps);
     this.clamps = new ClampsOff(steps, fit::isClamped, piece.description().shop().clamps());
     this.early = new PreFinishData(piece, phrases);
+    this.templates = FullSize.of(piece);
     this.trials = new TrialData(piece, phrases, steps);
   }
 
@@ -76,7 +79,7 @@ final class StepData {
         data.putAll(new KeptData(piece, phrases).of(step));
         yield data;
       }
-      case CUT, DRILL, TRIM -> new CutData(piece, phrases).of(step);
+      case CUT, DRILL, TRIM -> new CutData(piece, phrases, templates).of(step);
       case FIT -> fitted(step);
       case SAND -> sanded(step);
       case DRY_FIT -> trials.dry(step);
