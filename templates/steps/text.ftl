@@ -374,17 +374,38 @@
 </#macro>
 
 <#-- Distances, each once, with the edges from which it is measured. -->
+<#-- Distances from edges: one for several edges, or several from one edge, are said together. -->
 <#function fenced values>
-  <#local said = []>
   <#local distances = []>
   <#list values as v><#if !distances?seq_contains(v.value)><#local distances = distances + [v.value]></#if></#list>
+  <#local groups = []>
   <#list distances as d>
     <#local sides = []>
     <#list values as v><#local side = words["edge." + v.edge] + " " + v.side><#if v.value == d && !sides?seq_contains(side)><#local sides = sides + [side]></#if></#list>
-    <#local said = said + [d + " from the " + ((sides?size == 1)?then(sides[0], sides[0] + ", then from the " + sides[1..]?join(" and the ")))]>
+    <#local from = sides[0] + (sides?size == 1)?then("", ", then from the " + sides[1..]?join(" and the "))>
+    <#if groups?size gt 0 && groups?last.from == from>
+      <#local groups = groups[0..<groups?size - 1] + [{"from": from, "distances": groups?last.distances + [d]}]>
+    <#else>
+      <#local groups = groups + [{"from": from, "distances": [d]}]>
+    </#if>
   </#list>
-  <#return joined(said)>
+  <#local said = groups?map(g -> joined(g.distances) + " from the " + g.from)>
+  <#return said?join("")?contains(", then")?then(said?join("; "), joined(said))>
 </#function>
+<#function asDrawn fence><#return fence.asDrawn?then(", as the part is drawn", "")></#function>
+
+<#-- Where the lines of laps are cut, so that a stop can be set for them. -->
+<#macro stopsSet>
+  <#list fences as fence>
+    <@say "For " + fulls(fence.parts) + ", set the stop to cut on the waste side of the " + many("line", fence.values?size) + " " + fenced(fence.values) + asDrawn(fence) + "."/>
+  </#list>
+</#macro>
+<#-- On which lines the middles of holes or slots lie. -->
+<#macro middles what>
+  <#list fences as fence>
+    <@say "On " + fulls(fence.parts) + ", the middles of the " + what + " lie " + fenced(fence.values) + asDrawn(fence) + "."/>
+  </#list>
+</#macro>
 
 <#macro cutting>
   <#assign noun = plural(cut.term)>
@@ -465,7 +486,7 @@
     <@say "Set the cutter to " + cut.size + " wide" + (cut.depth == "")?then("", " and " + cut.depth + " deep") + "."/>
     <@say "Cut a trial mortise in an offcut and keep it: the tenons are fitted to it."/>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
     <#if cut.depth == "">
       <@say "Cut from both faces to the middle, with the guide on the same side, so that neither face breaks out."/>
@@ -482,26 +503,35 @@
     <@title "Rout the mortises for the loose tenons" + inParts()/>
     <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
     <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
-    <@say "Set the guide so that the bit runs along the line of the part drawing, and keep it on the face that is seen, on both parts of a joint."/>
+    <@middles "mortises"/>
+    <@say "Set the guide so that the bit runs along that line, and keep it on the face that is seen, on both parts of a joint."/>
     <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
     <@say "Write one number on the two mortises of each joint."/>
   <#elseif has("cut-biscuit-slot")>
     <@title "Cut the biscuit slots" + inParts()/>
     <@say "Hold the parts that meet in their place and strike the middle of each biscuit across both, as the part drawings give it: " + letters() + "."/>
-    <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep, and its fence so that the slot lies where the part drawing shows it."/>
+    <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set its fence so that the middle of the slot lies " + fenced(fence.values) + asDrawn(fence) + "."/>
+    </#list>
     <@say "Rest the fence on the face that is seen, on both parts of a joint, so that these faces come out flush."/>
     <@say "Line the joiner's mark up with each line, press its fence down flat, and plunge to the stop: the part drawings show how many slots each part has."/>
   <#elseif has("cut-peg-slot")>
     <@title "Cut the peg slots" + inParts()/>
     <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under the tongue."/>
+    <@middles "slots"/>
     <@say "Clear out what is between with a chisel, along the grain of the wood beside it, until a peg slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-screw-slot")>
     <@title "Cut the screw slots" + inParts()/>
     <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under it."/>
+    <@middles "slots"/>
     <@say "Clear out what is between with a chisel or a small saw until a screw slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-fastener-slot")>
     <@title "Cut the slots for the top fasteners" + inParts()/>
     <@say "Mark the middle of each slot on " + fulls(parts) + " from the part drawings."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set the guide so that the middle of the slot lies " + fenced(fence.values) + asDrawn(fence) + "."/>
+    </#list>
     <@say "Cut each slot " + cut.size + " wide, " + cut.depth + " deep and " + cut.length + " long, with a biscuit joiner or a router and edge guide run along the upper edge."/>
     <@say "Try a fastener: its tongue should slide in without force, and from end to end."/>
   <#elseif has("cut-tenon")>
@@ -523,6 +553,9 @@
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
+      <#list fences as fence>
+        <@say "For " + fulls(fence.parts) + ", the nearer side of the slot lies " + fenced(fence.values)?replace(" edge", " face") + asDrawn(fence) + "."/>
+      </#list>
       <@say "Cut each slot along the middle of the mitre, as the part drawings show."/>
     <#else>
       <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence as the part drawings show, nearer to the inside corner."/>
@@ -557,15 +590,20 @@
     <@say "Mark out the " + noun + " on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
     <#if cut.onEdge>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts as wide as the parts: notched and put together on edge, their edges must lie flush."/>
+      <@stopsSet/>
       <@say "Stand each part on edge against the mitre gauge, cut at both lines first, then clear what is between."/>
     <#else>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts of the parts' thickness: lapped over each other, their faces must lie flush."/>
+      <@stopsSet/>
       <@say "Cut each shoulder first, with the part against the mitre gauge and a stop, then take the waste off pass by pass."/>
     </#if>
     <@say "Try each pair together by hand: shave a wall or a floor that is high, and write one number on both."/>
   <#elseif has("cut-open-mortise")>
     <@title "Cut the open mortises" + inParts()/>
     <@say "Mark out the open mortises on the ends and both edges of " + fulls(parts) + " from the part drawings, with the marking gauge set once for all; cross the waste."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", gauge both lines from one and the same side: " + fenced(fence.values) + asDrawn(fence) + "."/>
+    </#list>
     <@say "Saw both cheeks on an offcut of the same thickness first: the gap is " + cut.size + " wide and " + cut.depth + " deep."/>
     <@say "Saw the cheeks in all parts on the waste side, with the same face against the jig each time."/>
     <@say "Take out the waste at the bottom with a coping saw and chisel back to the line, from both edges to the middle."/>
@@ -573,6 +611,7 @@
     <@title "Cut the bridle cheeks" + inParts()/>
     <@say "Mark out the cheeks on both faces of " + fulls(parts) + " from the part drawings, the shoulder lines carried all round with a square."/>
     <@say "Set the depth to " + cut.depth + " and cut both faces of an offcut of the same thickness: what is left should go into the open mortise by hand without play."/>
+    <@stopsSet/>
     <@say "Cut each shoulder first, against a stop, then take the waste off pass by pass, the same on the other face."/>
     <@say "Pare each to its own mortise, and write one number on both."/>
   <#elseif has("cut-box-joint")>
@@ -600,7 +639,7 @@
     <@say "Set the router to " + cut.depth + " deep. A bit narrower than " + cut.size + " cuts to that width in two passes, with the guide moved."/>
     <@say "Cut a trial dado in an offcut of the same thickness and try the part that goes into it: it should slide in by hand without play."/>
     <#list fences as fence>
-      <@say "On " + fulls(fence.parts) + ", strike the near side of each dado " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
+      <@say "On " + fulls(fence.parts) + ", strike the near side of each dado " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
     <@say "Strike the line where the part drawing shows that each dado ends, clamp a straight guide across the part, and a stop on the guide so that the bit ends at that line."/>
     <@say "Rout from the open edge up to the stop, to the depth in two or three passes."/>
@@ -728,11 +767,15 @@
     </#if>
     <#if cup>
       <@say "Try the depth in an offcut of the door's thickness: the cup must lie flush, and the point of the bit must not come through."/>
-      <@say "Work at a drill press, against a fence, so that every cup has the same distance from the edge."/>
+      <#list fences as fence>
+        <@say "For " + fulls(fence.parts) + ", set the fence of the drill press so that the middles of the cups lie " + fenced(fence.values) + asDrawn(fence) + "."/>
+      </#list>
+      <@say "Keep that edge against the fence, so that every cup has the same distance from it."/>
     </#if>
     <#if has("drill-dowel-hole")>
       <@say "Lay the parts that meet beside each other as they will be joined, faces that are seen the same way, and strike each hole's line across both."/>
       <@say "Set the jig by the face that is seen, on both parts of a joint, and line it up with each line: " + letters() + "."/>
+      <@middles "holes"/>
       <@say "Bore to the stop, and clear the chips out of every hole: what is left in it keeps the joint from closing."/>
       <@say "Try a dowel by hand: it should go in with light taps, and come out again."/>
     <#else>
@@ -740,6 +783,9 @@
       <@say "Mark out the holes from one and the same end of every part."/>
     </#if>
     <@bySheets "tape a copy to the part, by the end and the edge drawn on it, and prick the holes through it."/>
+    <#if !cup>
+      <@middles holes/>
+    </#if>
     <@say "Drill " + fulls(parts) + " as the part drawings show."/>
     </#if>
     <#if cut.forKind == "shelf-pin" && total(parts) gt 1>
@@ -907,12 +953,15 @@
 </#macro>
 
 <#macro squaring>
-  <#if diagonal == "" && has("fit-glue") && corner && !mitred && !crate && !laidOn>
+  <#if diagonal + acrossFeet == "" && has("fit-glue") && corner && !mitred && !crate && !laidOn>
     <@say "Check each corner with the square while the clamps can still be shifted."/>
   </#if>
   <#if diagonal != "">
     <@say "Measure both diagonals from outer corner to outer corner: each should be " + diagonal + "."/>
     <@say "If they differ, push the longer one in until they agree."/>
+  <#elseif acrossFeet != "">
+    <@say "Measure both diagonals across the feet, from outer corner to outer corner: each should be " + acrossFeet + "."/>
+    <@say "If they differ, shift the clamps until they agree."/>
   </#if>
 </#macro>
 
@@ -994,7 +1043,7 @@
   <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
   <@hanging tried/>
   <#if slides && tried.screws gt 0>
-    <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the front and the back screw of each member only."/>
+    <@say pilotsFirst() + "drive the front and the back screw of each member only."/>
   </#if>
   <#if slides>
     <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>
@@ -1296,8 +1345,20 @@
   <@coats/>
 </#macro>
 
+<#-- What is drilled before screws go in: only where the holes are not there already. -->
+<#function pilotsFirst>
+  <#if drilledEarly?size gt 0 && !bitGiven><#return "The pilot holes are there already: "></#if>
+  <#return "Drill " + (drilledEarly?size gt 0)?then("the other ", "") + "pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and ">
+</#function>
+<#macro holesThere>
+  <#if drilledEarly?size gt 0>
+    <@say "The pilot holes in " + fulls(drilledEarly) + " were drilled on the bench: set what is screwed on so that its holes lie over them."/>
+  </#if>
+</#macro>
+
 <#-- How what hangs doors and drawers is set out, whether on trial or for good. -->
 <#macro hanging item>
+  <@holesThere/>
   <#switch item.kind>
     <#case "slide">
       <@say "Part the members of each slide as its maker's sheet says."/>
@@ -1323,7 +1384,7 @@
     <#case "butt-hinge">
       <@say "Set each hinge out from the end of the door by about its own length, and mark round one leaf with a knife on the door's edge."/>
       <@say "Chisel the mortise to the thickness of the leaf, in thin slices from the middle to the lines."/>
-      <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step", "") + ", and screw one leaf to the door."/>
+      <@say pilotsFirst() + "screw one leaf to the door."/>
       <@say "Hold the door in its opening on shims, and mark the other leaf on the case."/>
       <@say "Chisel that mortise too, and drill its pilot holes; its screws go in when the door is hung."/>
       <#break>
@@ -1364,7 +1425,7 @@
     <#case "catch">
       <@title "Mount the " + noun/>
       <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet."/>
-      <@say "Screw the strike to " + fulls(parts) + " and the catch to " + (behind?size gt 0)?then(fulls(behind), "what stands beside it in the case") + "; for their screws drill with a bit as thick as the core of the thread, two thirds through the part at most."/>
+      <@say "Screw the strike to " + fulls(parts) + " and the catch to " + (behind?size gt 0)?then(fulls(behind), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
       <@say "Try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">
@@ -1405,7 +1466,7 @@
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
-    <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
+    <@say pilotsFirst() + "drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
   </#if>
 </#macro>
 
@@ -1420,6 +1481,7 @@
 </#list>
 <#if total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
+<#if oneShown><@say "The picture shows the first of them."/></#if>
 </#if>
 <#if (turns!1) gt 1>
 <@say "Glue up " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>

@@ -87,8 +87,14 @@ final class Steps implements Filling.Maker {
     List<String> said = said(batch);
     List<String> words = new ArrayList<>(traits(operations));
     operations.forEach(each -> words.addAll(circumstances.of(each, said)));
-    List<String> comeNew = newParts(operations);
     List<Setting> set = settings.of(operations);
+    if (operations.getFirst().verb() == Verb.FIT && set.stream().anyMatch(Squares::isDiagonal)) {
+      words.add("fit-square");
+    }
+    if (set.stream().anyMatch(setting -> setting.key().startsWith("set-"))) {
+      words.add("fit-marked");
+    }
+    List<String> comeNew = newParts(operations);
     Step step =
         new Step(
             0,
@@ -101,25 +107,13 @@ final class Steps implements Filling.Maker {
             placings(operations).flatMap(placing -> placing.firstMove().stream()).findFirst(),
             Lying.UPRIGHT,
             hardware(operations),
-            Figures.STANDARD.tools(measuring(words, set)),
+            Figures.STANDARD.tools(words),
             Figures.STANDARD.cautions(words),
             set,
             said,
             Figures.STANDARD.setUp(words) + operations.stream().mapToInt(Operation::minutes).sum(),
             operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0));
     return step.inTurns(GlueTurns.of(job.piece(), step).turns());
-  }
-
-  /** Traits, with what is marked or measured when parts are set. */
-  private static List<String> measuring(List<String> words, List<Setting> settings) {
-    List<String> all = new ArrayList<>(words);
-    if (settings.stream().anyMatch(setting -> setting.key().startsWith("set-"))) {
-      all.add("fit-marked");
-    }
-    if (settings.stream().anyMatch(setting -> setting.key().equals("diagonal"))) {
-      all.add("squared");
-    }
-    return all;
   }
 
   private static Stage stage(Task task) {

@@ -11,6 +11,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.CutKind;
 import storyrod.build.Guidance;
+import storyrod.build.Guides;
 import storyrod.build.Operation;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
@@ -33,8 +34,6 @@ import storyrod.words.Words;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
 record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
-  private static final String FENCE = "fence-";
-
   /** Narrower than this, no hand goes in (common practice). */
   private static final Length FINGERS = Length.inches(1);
 
@@ -201,14 +200,10 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
   private List<Map<String, Object>> fences(Step step) {
     Map<String, List<Map<String, Object>>> byPart = new LinkedHashMap<>();
     for (Setting setting : step.settings()) {
-      if (setting.key().startsWith(FENCE)) {
+      if (Guides.isOne(setting)) {
         byPart
             .computeIfAbsent(setting.part().orElseThrow(), part -> new ArrayList<>())
-            .add(
-                Map.of(
-                    "edge", setting.key().substring(FENCE.length()),
-                    "side", side(setting),
-                    "value", format(setting.value())));
+            .add(distance(setting));
       }
     }
     Map<Fence, List<String>> alike = new LinkedHashMap<>();
@@ -226,10 +221,17 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     return fences;
   }
 
-  /** Whether the fence lies along an end, an edge or a face of its part. */
-  private String side(Setting setting) {
-    Face face = Face.named(setting.key().substring(FENCE.length())).orElseThrow();
+  private Map<String, Object> distance(Setting setting) {
+    String edge = setting.key().split("-")[1];
     Part part = piece.part(setting.part().orElseThrow());
+    return Map.of(
+        "edge", edge,
+        "side", side(part, Face.named(edge).orElseThrow()),
+        "value", format(setting.value()));
+  }
+
+  /** Whether what a cut is set out from is an end, an edge or a face of its part. */
+  private static String side(Part part, Face face) {
     boolean isSquare = part.box().size(part.width()).equals(part.box().size(part.thickness()));
     return isSquare && face.axis() != part.length() ? "face" : SeatData.side(part, face.axis());
   }

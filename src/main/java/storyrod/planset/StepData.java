@@ -8,9 +8,11 @@ import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Insides;
+import storyrod.build.MountHoles;
 import storyrod.build.Traits;
 import storyrod.description.FinishEntry;
 import storyrod.drawing.FullSize;
+import storyrod.drawing.OneOfMany;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
 import storyrod.piece.Piece;
@@ -19,6 +21,7 @@ import storyrod.words.Words;
 /** The values from which the step template makes sentences; names and figures, no words. */
 final class StepData {
   private final Piece piece;
+  private final List<Step> steps;
   private final Words words;
   private final Traits traits;
   private final PartPhrases phrases;
@@ -33,6 +36,7 @@ final class StepData {
   StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
     this.words = words;
+    this.steps = List.copyOf(steps);
     this.traits = new Traits(piece);
     this.phrases = new PartPhrases(piece);
     this.hardware = new HardwareData(piece, phrases);
@@ -57,7 +61,10 @@ final class StepData {
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
     data.put("waitHalf", new Durations(words).spoken(step.waitMinutes() / 2));
     data.put("hardware", hardware.of(step));
+    data.put("oneShown", OneOfMany.isIn(piece, step));
     data.put("diagonal", value(step, "diagonal"));
+    data.put("acrossFeet", value(step, "diagonal-feet"));
+    data.put("drilledEarly", phrases.parts(drilledEarly(step)));
     data.put("finish", finish());
     data.put("careful", care.of(step));
     data.put("clampsOff", clamps.of(step));
@@ -97,6 +104,19 @@ final class StepData {
         "lineGiven", step.isSet("slide-line-"),
         "underGiven", step.isSet("slide-under-"),
         "offFront", step.isSet("slide-behind") || step.isSet("slide-before"));
+  }
+
+  /** The parts in which a step's hardware finds its pilot holes. */
+  private List<String> drilledEarly(Step step) {
+    return step.operations().stream()
+        .flatMap(operation -> traits.mounted(operation).stream())
+        .flatMap(
+            entry ->
+                MountHoles.drilledEarly(
+                    steps.stream().flatMap(each -> each.operations().stream()), entry)
+                    .stream())
+        .distinct()
+        .toList();
   }
 
   /** Parts of which both faces lie inside, and those of which one does. */

@@ -46,6 +46,7 @@ class NamedToolsTest {
     TOOLS.put("board of scrap to the fence", "board of scrap");
     TOOLS.put("a level shows", "level");
     TOOLS.put("straightedge across", "straightedge");
+    TOOLS.put("[Mm]easure (both|the two) diagonals", "tape measure");
   }
 
   @ParameterizedTest
