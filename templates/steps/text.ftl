@@ -137,13 +137,13 @@
   <@say "Chalk the marks on the " + (solids?size == 0)?then("sheets", (sheets?size == 0)?then("boards", "boards and sheets")) + " where the parts will come from, with an arrow along the grain."/>
 </#macro>
 
-<#assign ways = {"front": "to the front", "back": "to the back", "top": "up", "bottom": "down", "left": "to the left", "right": "to the right"}>
+<#assign facesWay = {"front": "to the front", "back": "to the back", "top": "up", "bottom": "down", "left": "to the left", "right": "to the right"}>
 
 <#macro markingParts>
   <@title "Mark face and edge" + ofParts()/>
   <#assign open = facing?filter(f -> f.way != "hidden")>
   <#if open?size gt 0>
-    <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> lettersOf(f.marks) + " " + ways[f.way])?join("; ") + "."/>
+    <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> lettersOf(f.marks) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facing?filter(f -> f.way == "hidden") as f>
     <@say "Put the face mark of " + lettersOf(f.marks) + " on the better face: neither will be seen much."/>
@@ -386,10 +386,9 @@
   <#list values as v><#if !distances?seq_contains(v.value)><#local distances = distances + [v.value]></#if></#list>
   <#local groups = []>
   <#list distances as d>
-    <#local edges = []>
-    <#list values as v><#if v.value == d && !edges?seq_contains(words["edge." + v.edge])><#local edges = edges + [words["edge." + v.edge]]></#if></#list>
-    <#local side = values?filter(v -> v.value == d)[0].side>
-    <#local from = edges[0] + " " + side + (edges?size == 1)?then("", ", then from the " + edges[1..]?join(" and the ") + " " + side)>
+    <#local sides = []>
+    <#list values as v><#local side = words["edge." + v.edge] + " " + v.side><#if v.value == d && !sides?seq_contains(side)><#local sides = sides + [side]></#if></#list>
+    <#local from = sides[0] + (sides?size == 1)?then("", ", then from the " + sides[1..]?join(" and the "))>
     <#if groups?size gt 0 && groups?last.from == from>
       <#local groups = groups[0..<groups?size - 1] + [{"from": from, "distances": groups?last.distances + [d]}]>
     <#else>
@@ -418,7 +417,8 @@
   <#assign noun = plural(cut.term)>
   <#if has("cut-curve")>
     <@title ((cut.term == "notch")?then("Cut the shaped notches", "Saw the curves")) + inParts()/>
-    <@say "Lay out the curves on " + fulls(parts) + " from the part drawings: bend a thin batten through the points given, or draw the arcs by their radius, and the straight edges between them with a straightedge."/>
+    <@say "Lay out the curves on " + fulls(parts) + " from the part drawings: draw the arcs by their radius, bend a thin batten through the points that have figures, and join them by straight lines where the edge is straight."/>
+    <@bySheets "glue a copy to thin board, cut it out, and draw round it instead."/>
     <#if parts?filter(p -> p.count gt 1)?size gt 0>
       <@say "Where parts are alike, make the first to the line and use it as the template for the others; a left and a right one lie face to face."/>
     </#if>
@@ -427,6 +427,7 @@
   <#elseif has("cut-opening")>
     <@title "Cut the " + noun + inParts()/>
     <@say "Mark out " + fulls(parts) + " from the part drawings, with the centres of the roundings."/>
+    <@bySheets "tape a copy on and prick the centres and the outline through it instead."/>
     <@say "Drill the roundings first, on a backing board, with a bit of twice their radius."/>
     <@say "Saw out the waste between the holes just inside the line, and work back to the line."/>
     <#if cut.forHand>
@@ -450,6 +451,7 @@
   <#elseif has("cut-taper") || has("cut-short-taper")>
     <@title "Cut the tapers" + inParts()/>
     <@say "Mark each taper on " + fulls(parts) + " from the part drawings: its starting line all round, and what is left at the end."/>
+    <@bySheets "lay a copy on to check the line before you saw."/>
     <#if has("cut-short-taper")>
       <@say "Clamp the part in the vice and saw by hand a little outside the line, " + cut.size + " off over " + cut.depth + ": a part as short as this is not safe in a jig on the saw."/>
       <@say "Where a second face is tapered, draw its line again where the first cut took it away."/>
@@ -655,27 +657,82 @@
     <@say "Cut the tongues on " + fulls(parts) + ", both faces against the same stop, so that the shoulders lie in line."/>
   <#else>
     <@title "Cut the " + noun + inParts()/>
-    <#if cut.takes == "sheet">
+    <#assign guided = ["dado", "rabbet"]?seq_contains(cut.term)>
+    <#assign sawn = guided?then(ways.fence + ways.sled, parts)>
+    <#if sawn?size == 0>
+      <@say "Set the router to " + cut.depth + " deep. A bit narrower than " + cut.size + " cuts to that width in two passes, with the guide moved" + (cut.takes == "sheet")?then(": go by an offcut of the sheet that goes in", "") + "."/>
+    <#elseif cut.takes == "sheet">
       <@say "Set the cutter by an offcut of the sheet that goes in, about " + cut.size + " wide" + ((cut.depth == "")?then("", ", and " + cut.depth + " deep")) + "."/>
     <#else>
       <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
     </#if>
     <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness."/>
-    <#if has("cut-rabbet")>
+    <#if cut.term == "rabbet">
       <@say "Try the part that goes into it: its face should lie flush with the end."/>
     <#elseif cut.takes == "item">
       <@say "Try the fitting that goes into it: it should slide in without force."/>
     <#else>
       <@say "Try the part that goes into it: it should slide in by hand without play."/>
     </#if>
-    <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + asDrawn(fence) + "."/>
-    </#list>
-    <#if has("cut-rabbet")>
-      <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
+    <#if guided && cut.term == "rabbet">
+      <@rabbeting/>
+    <#elseif guided>
+      <@dadoing/>
     <#else>
+      <@fencing/>
+      <#if cut.narrow?size gt 0>
+        <@say "The groove goes into the narrow edge of " + fulls(cut.narrow) + ": stand the part on that edge, its face against a tall fence."/>
+      </#if>
       <@runStopped/>
     </#if>
+  </#if>
+</#macro>
+
+<#macro fencing>
+  <#list fences as fence>
+    <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
+  </#list>
+</#macro>
+
+<#-- An end that is short for the part's length must not run along a fence. -->
+<#macro rabbeting>
+  <#if ways.fence?size + ways.sled?size gt 0>
+    <@say "Screw a board of scrap to the fence, so that the cutter may run into it by what it is too wide."/>
+  </#if>
+  <#if ways.fence?size gt 0>
+    <@say "Run the edge of " + fulls(ways.fence) + " that the part drawing shows along this board."/>
+  </#if>
+  <#if ways.sled?size gt 0>
+    <@say "Push " + fulls(ways.sled) + " across with the mitre gauge, or on a crosscut sled, the end that the part drawing shows against this board: nothing is cut off that could jam there."/>
+  </#if>
+  <#if ways.router?size gt 0>
+    <@say fulls(ways.router) + " " + pick(ways.router, "is", "are each") + " too large to go over the saw by the end: clamp a straightedge across, off the line of the shoulder by the distance from the edge of the bit to that of the router's base, a scrap flush with the far edge, and rout the rabbet in two or three passes, from left to right with the straightedge on the far side of the router."/>
+  </#if>
+</#macro>
+
+<#macro dadoing>
+  <#if ways.router?size == 0>
+    <@fencing/>
+  <#else>
+    <#list fences as fence>
+      <@say "On " + fulls(fence.parts) + ", strike the near side of each dado " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
+    </#list>
+  </#if>
+  <#if ways.fence?size gt 0>
+    <@say "Run the edge named along the fence."/>
+  </#if>
+  <#if ways.sled?size gt 0>
+    <@say "Push " + fulls(ways.sled) + " across with the mitre gauge, or on a crosscut sled, the end named against the fence: a dado cuts nothing off that could jam there."/>
+  </#if>
+  <#if ways.router?size gt 0>
+    <@say fulls(ways.router) + " " + pick(ways.router, "is", "are each") + " too large to go over the saw by the end: clamp a straightedge across, off the line by the distance from the edge of the bit to that of the router's base, a scrap flush with the far edge, and rout in two or three passes."/>
+  </#if>
+</#macro>
+
+<#-- The full-size templates that save the laying out. -->
+<#macro bySheets what>
+  <#if sheets?size gt 0>
+    <@say "Among the full-size templates at the end " + (sheets?size == 1)?then("there is one ", "there are some ") + "for " + joined(sheets) + ": " + what/>
   </#if>
 </#macro>
 
@@ -731,6 +788,7 @@
     <#if total(parts) gt 1>
       <@say "Mark out the holes from one and the same end of every part."/>
     </#if>
+    <@bySheets "tape a copy to the part, by the end and the edge drawn on it, and prick the holes through it."/>
     <#if !cup>
       <@middles holes/>
     </#if>
@@ -802,6 +860,8 @@
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
       <@say facingUp(each) + " in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
     <#elseif each.kind == "washer">
+    <#elseif each.kind == "brad" && each.into?size gt 0>
+      <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many("brad", each.count) + drivenHow(each) + " into " + fulls(each.into) + (each.count gt each.into?size)?then(", evenly spread", "") + "."/>
     <#elseif each.kind == "plug">
       <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
     <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
@@ -841,12 +901,32 @@
   </#list>
 </#macro>
 
+<#assign opposite = {"left": "right", "right": "left", "front": "back", "back": "front", "bottom": "top", "top": "bottom"}>
+<#function looksInwards t>
+  <#if t.parts?size != 1 || t.parts[0].count != 1><#return false></#if>
+  <#local at = t.parts[0].places>
+  <#return t.faces?filter(f -> at?seq_contains(opposite[f]))?size == t.faces?size>
+</#function>
+
 <#macro aligning>
   <#list seats as s>
     <#if s.how == "flush">
       <@say "Keep " + fulls(s.parts) + " flush with " + seatOf(s) + (s.each gt 0)?then(", ", " ") + atFaces(s) + "."/>
     <#elseif s.how == "against" && s.touches>
       <@say "Push " + fulls(s.parts) + " against " + seatOf(s) + "."/>
+    </#if>
+  </#list>
+  <#local inward = (turned?size gt 1)?then(turned?filter(t -> t.term == "taper" && looksInwards(t))?size == turned?size, false)>
+  <#if inward>
+    <@say "Turn the tapered faces of all of them inwards" + (turned?filter(t -> t.drawn == "mirrored")?size gt 0)?then(": " + joined(turned?filter(t -> t.drawn == "drawn")?map(t -> plains(t.parts))) + " are as drawn, " + joined(turned?filter(t -> t.drawn == "mirrored")?map(t -> plains(t.parts))) + " mirrored", "") + "."/>
+  </#if>
+  <#list inward?then([], turned) as t>
+    <#if t.facing>
+      <#if t?is_first>
+        <@say "Turn one end for end, so that the two grooves face each other: that of " + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
+      </#if>
+    <#else>
+      <@say "See that " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("as drawn", "mirrored") + ",") + pick(t.parts, " looks", " look") + " with the " + (t.term == "taper")?then("tapered " + many("face", t.faces?size), "groove") + " " + joined(t.faces?map(f -> facesWay[f])) + "."/>
     </#if>
   </#list>
   <#list flush as f>
@@ -860,14 +940,24 @@
 
 <#-- Jaws that close on what lies undermost need room there. -->
 <#macro turning>
-  <#local jawsUnder = has("fit-glue") && clamps?map(c -> c.axis)?seq_contains("y")>
+  <#local jawsUnder = has("fit-glue") && (jawsUnder!false)>
   <#local bed = jawsUnder?then("on two battens, so that the jaws reach under it", "on a blanket")>
   <#if lying && liesAlready>
-    <@say "It still lies on its " + lies + jawsUnder?then(": see that the battens under it leave room for the jaws", "") + "."/>
+    <@say "It still lies on its " + lies + jawsUnder?then(": " + battened?then("see that the battens under it leave room for the jaws", "raise it on to two battens, so that the jaws reach under it"), "") + "."/>
   <#elseif lying && turnedOver>
     <@say "Turn what is together over, on to its " + lies + ", " + bed + "."/>
   <#elseif lying>
     <@say "Lay what is together on its " + lies + ", " + bed + "."/>
+  <#elseif jawsUnder && inPiece>
+    <@say "Set what is together on two battens or blocks, so that the jaws reach under it."/>
+  </#if>
+</#macro>
+
+<#-- What is fastened at once can no longer be pushed square. -->
+<#assign fastened = hardware?filter(h -> ["wood-screw", "pocket-screw", "brad", "other"]?seq_contains(h.kind))?size gt 0>
+<#macro squareFirst>
+  <#if diagonal != "">
+    <@say "Before you drive anything, measure both diagonals from outer corner to outer corner: each should be " + diagonal + "; push the longer one in until they agree."/>
   </#if>
 </#macro>
 
@@ -929,7 +1019,11 @@
   <#elseif laps?size gt 0 && laps?size == glueTerms?size>
     <@say "Brush a thin coat of glue on all faces that meet in the " + joined(laps?map(t -> many((t.term == "bridle cheek")?then("bridle", t.term), t.count))) + ", shoulders too."/>
   <#elseif glueTerms?size gt 0>
-    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), jointCount) + " that " + (jointCount == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), haunchInGroove?then("; in a groove only where " + (jointCount == 1)?then("the haunch sits", "the haunches sit"), "")) + "."/>
+    <#assign letIn = jointCount - buttedCount>
+    <@say "Brush a thin coat of glue into the " + joined(glueTerms?map(t -> many(t.term, t.count))) + " and on the " + many(glueTerms?map(t -> t.term)?seq_contains("mortise")?then("tenon", "end"), letIn) + " that " + (letIn == 1)?then("goes", "go") + " in" + glueTerms?map(t -> t.term)?seq_contains("groove")?then("; in a groove only where " + (jointCount == 1)?then("it sits", "they sit"), haunchInGroove?then("; in a groove only where " + (jointCount == 1)?then("the haunch sits", "the haunches sit"), "")) + "."/>
+    <#list butted as b>
+      <@say "Brush it on where " + fulls(b.one) + " meets " + fulls(b.other) + " with a plain face, too."/>
+    </#list>
   <#elseif inserts?size gt 0>
     <#list inserts as each>
       <#assign room = (each.kind == "dowel")?then("holes", (each.kind == "biscuit")?then("slots", "mortises"))>
@@ -963,6 +1057,9 @@
   <#if slides>
     <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>
     <@say "Set " + pick(hung, "its front", "each front") + " in its opening on thin shims: where the gap is too narrow, plane the edge now, while it is bare."/>
+    <#if keptFronts?size gt 0>
+      <@say "Plane nothing off " + fulls(keptFronts) + ", whose grain runs on into what it was cut from: shift its slides instead."/>
+    </#if>
   <#else>
     <@say "Hang " + plains(hung) + " with one or two screws in each hinge, and close " + pick(hung, "it", "them") + " on thin shims."/>
     <@say "Where the gap is too narrow, plane the edge of the door now, while it is bare; where it leans, pare a mortise or shift a plate."/>
@@ -979,8 +1076,12 @@
 <#macro dryFitting>
   <@title "Put " + (together?size == 0)?then("the piece", plains(together)) + " together dry"/>
   <@say "Put " + letters() + " together without glue, in the order of the steps that follow."/>
-  <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
-  <@say "See that " + (together?size == 0)?then("it stands square and nothing rocks", pick(together, "it lies flat", "each lies flat")) + ", and that the two diagonals of what is square agree."/>
+  <#if has("dry-fit-clamped")>
+    <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
+  <#else>
+    <@say "Close every joint by hand; where one stays open, pare it until it closes."/>
+  </#if>
+  <@say "See that " + (together?size == 0)?then(leaning?then("it stands firm and nothing rocks", "it stands square and nothing rocks"), pick(together, "it lies flat", "each lies flat")) + (leaning || !has("dry-fit-clamped"))?then("", ", and that the two diagonals of what is square agree") + "."/>
   <@say "Write the same number on both sides of each joint, and take " + (whole?size gt 0)?then("it apart again; " + plains(whole) + pick(whole, " stays", " stay") + " whole.", "it all apart again.")/>
 </#macro>
 
@@ -1020,14 +1121,18 @@
     <#if total(moving) gt 1>
       <@say "Fix the fronts one after the other, the lowest first: " + fulls(moving) + "."/>
     </#if>
-    <@say "Push the drawer shut."/>
-    <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round."/>
-    <#if pullHolds>
-      <@say "Hold it with the pull's own screws through the holes for the pull, just tight enough to stay, and shift it until the gap is even."/>
-    <#else>
-      <@say "Hold it with double-sided tape."/>
+    <#local screwed = has("fit-front-screwed") && !has("fit-front-taped")>
+    <#if !screwed>
+      <@say "Stick double-sided tape to the front of the box, its backing off."/>
     </#if>
-    <@say "Pull the drawer out with care and clamp the front to the box."/>
+    <@say "Push the drawer shut."/>
+    <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round" + "."/>
+    <#if !screwed>
+      <@say "Press it on to the tape."/>
+    <#else>
+      <@say "Hold it there and drive two temporary screws from the front, through the holes for the pull, a little way into the box; they must be shorter than both together."/>
+    </#if>
+    <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the pull or by its lower edge") + ", and clamp the front to the box."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
         <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive " + (h.count % total(moving) == 0)?then("the " + number(h.count / total(moving)) + " screws", "a screw through each") + drivenHow(h) + "."/>
@@ -1035,10 +1140,12 @@
     <#else>
       <@driving/>
     </#if>
-    <#if pullHolds>
-      <@say "Take the pull's screws out again."/>
+    <#if screwed>
+      <@say "Take the temporary screws out, and drill on through the box where the pull's own screws go."/>
+    <#else>
+      <@say "Where the holes for the pull in front and box do not meet, drill through them again from the front."/>
     </#if>
-    <@say "Push the drawer shut and look at the gap once more."/>
+    <@say "Push the drawer shut and look at the gap once more; the pull goes on last."/>
   <#elseif has("fit-door")>
     <@title "Hang " + plains(moving)/>
     <#if total(moving) gt 1>
@@ -1089,6 +1196,7 @@
       <@title "Glue " + plains(gluing) + ontoWords()/>
     </#if>
     <@glueing/>
+    <#if fastened><@squareFirst/></#if>
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
@@ -1116,7 +1224,7 @@
         <@say "Set a small clamp with pads over each of these joints, so that the faces that meet are pressed together."/>
       </#if>
     </#if>
-    <@squaring/>
+    <#if !fastened><@squaring/></#if>
     <@say "Wipe off the glue that comes out with a damp cloth, before it skins over."/>
     <#if wait != "">
       <@say (has("fit-glue") && !crate)?then("Leave the clamps on for " + (turns gt 1)?then(waitEach + " each time", wait) + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
@@ -1165,9 +1273,7 @@
     <#if has("fit-pegged")>
       <@say "Draw " + fulls(moving) + " home with clamps across the joint, until no gap shows at the shoulders, and leave them on until the pegs are in."/>
     </#if>
-    <#if diagonal != "" && hardware?size gt 0>
-      <@say "Before you drive anything, measure both diagonals from outer corner to outer corner: each should be " + diagonal + "; push the longer one in until they agree."/>
-    </#if>
+    <#if hardware?size gt 0><@squareFirst/></#if>
     <@driving/>
     <#if has("fit-pegged") && wait != "">
       <@say "Let the glue on a peg set for " + wait + ", or as long as its label says, before you move the work."/>
@@ -1331,10 +1437,8 @@
     <#case "catch">
       <@title "Mount the " + noun/>
       <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet."/>
-      <#if hardware?size == 1>
-        <@say "Drill pilot holes, a little thinner than the core of the screws that come with the catch, with a stop."/>
-      </#if>
-      <@say "Screw both on" + (hardware?size == 1)?then(" with these screws", "") + " and try the door: shift the strike until it closes without force."/>
+      <@say "Screw the strike to " + fulls(parts) + " and the catch to " + (behind?size gt 0)?then(fulls(behind), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
+      <@say "Try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">
       <@title "Mount the " + noun/>

@@ -3,11 +3,9 @@ package storyrod.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.FinishEntry;
@@ -30,15 +28,16 @@ final class Circumstances {
   /** What a maker says of felt, leather or paper that a knife cuts. */
   private static final Pattern TRIMMED = words("cut");
 
+  /** What a maker says of edges that are levelled once they are together. */
+  private static final Pattern PLANED = words("plane");
+
   private static final Pattern SOFT =
       words("felt|leather|cloth|fabric|baize|velvet|paper|cork|foam");
 
   private final Piece piece;
-  private final Set<String> fronts;
 
   Circumstances(Piece piece) {
     this.piece = piece;
-    this.fronts = Fronts.of(piece);
   }
 
   private static Pattern words(String words) {
@@ -69,20 +68,11 @@ final class Circumstances {
       traits.add("cut-soft");
     }
     if (operation.verb() == Verb.FIT
-        && fronts.contains(operation.target())
-        && !isHeldByPull(operation)) {
-      traits.add("fit-front-taped");
+        && said.stream().anyMatch(text -> PLANED.matcher(text).find())) {
+      traits.add("fit-planed");
     }
     application(operation.verb()).ifPresent(traits::add);
     return List.copyOf(traits);
-  }
-
-  /** A pull's own screws hold a front while its gap is set. */
-  private boolean isHeldByPull(Operation operation) {
-    return operation.parts().stream()
-        .flatMap(part -> piece.part(part).cuts().stream())
-        .flatMap(cut -> cut.forWhat().flatMap(piece::item).stream())
-        .anyMatch(item -> item.kind() == ItemKind.PULL);
   }
 
   private static boolean makesDust(Verb verb) {

@@ -19,6 +19,7 @@ import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.KeptCutout;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -93,9 +94,13 @@ final class Reveals {
         unit.stream().filter(part -> part.bounds().y().from().equals(foremost)).toList();
     Box box = around(front);
     List<Part> others = round.stream().filter(part -> !unit.contains(part)).toList();
+    Optional<Box> opening = opening(front);
     Map<Face, Length> gaps = new LinkedHashMap<>();
     for (Face face : List.of(Face.LEFT, Face.RIGHT, Face.BOTTOM, Face.TOP)) {
-      gap(box, face, others).ifPresent(gap -> gaps.put(face, gap));
+      opening
+          .map(hole -> hole.at(face).minus(box.at(face)).times(face.sign()))
+          .or(() -> gap(box, face, others))
+          .ifPresent(gap -> gaps.put(face, gap));
     }
     Optional<String> shown = Optional.of(piece.mark(front.getFirst().mark()).shown().name());
     if (gaps.size() == 4 && gaps.values().stream().distinct().count() == 1) {
@@ -104,6 +109,14 @@ final class Reveals {
     List<Setting> settings = new ArrayList<>();
     gaps.forEach((face, gap) -> settings.add(new Setting("gap-" + face.word(), shown, gap)));
     return settings;
+  }
+
+  /** The opening that a front was cut out of and comes back into. */
+  private Optional<Box> opening(List<Part> front) {
+    return front.stream()
+        .flatMap(part -> piece.keptAs(part.name()).stream())
+        .map(KeptCutout::opening)
+        .findFirst();
   }
 
   private static Box around(List<Part> parts) {

@@ -91,6 +91,9 @@ final class Steps implements Filling.Maker {
     if (operations.getFirst().verb() == Verb.FIT && set.stream().anyMatch(Squares::isDiagonal)) {
       words.add("fit-square");
     }
+    if (set.stream().anyMatch(setting -> setting.key().startsWith("set-"))) {
+      words.add("fit-marked");
+    }
     List<String> comeNew = newParts(operations);
     Step step =
         new Step(

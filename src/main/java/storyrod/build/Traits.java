@@ -32,6 +32,8 @@ public final class Traits {
   /** The two outer blades of a dado set cut a quarter of an inch (common practice), rounded. */
   private static final Length LEAST_DADO_SET = Length.mm(6);
 
+  private static final List<String> GUIDED = List.of("cut-dado", "cut-rabbet");
+
   private final Piece piece;
   private final Set<String> fronts;
   private final Set<String> loose;
@@ -55,7 +57,7 @@ public final class Traits {
       case CUT, DRILL, TRIM -> cutting(part(operation), operation.cuts());
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
-      case DRY_FIT -> List.of("dry-fit");
+      case DRY_FIT -> dryFitting(operation);
       case TRIAL_FIT -> List.of("trial-" + kind(operation.target()));
       case MOUNT -> List.of(mounting(operation.target()));
       case TEST -> isOiled() ? List.of("test-finish", "test-oil") : List.of("test-finish");
@@ -140,9 +142,7 @@ public final class Traits {
   private String cutting(Part part, Cut cut) {
     return switch (cut) {
       case Cut.Trench trench ->
-          isNarrowGroove(part, trench)
-              ? "cut-narrow-groove"
-              : trench(trench.term().replace(' ', '-'));
+          isNarrowGroove(part, trench) ? "cut-narrow-groove" : trench(part, trench);
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
@@ -182,6 +182,12 @@ public final class Traits {
     return shaped.inside() && !shaped.term().equals("notch");
   }
 
+  /** Dados and rabbets also by what leads the part through them. */
+  private static String trench(Part part, Cut.Trench trench) {
+    String trait = trench(trench.term().replace(' ', '-'));
+    return GUIDED.contains(trait) ? trait + Guidance.of(part, trench).suffix() : trait;
+  }
+
   private static String trench(String term) {
     return Figures.STANDARD.traits().contains("cut-" + term) ? "cut-" + term : "cut-other";
   }
@@ -190,6 +196,7 @@ public final class Traits {
     Set<String> traits = new LinkedHashSet<>();
     if (fronts.contains(operation.target())) {
       traits.add("fit-front");
+      traits.add(isHeldByScrews(operation) ? "fit-front-screwed" : "fit-front-taped");
     }
     if (operation.joints().stream().anyMatch(piece::isClamped)) {
       traits.add("fit-glue");
@@ -219,6 +226,30 @@ public final class Traits {
       traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
     }
     return List.copyOf(traits);
+  }
+
+  /** Whether the holes of a front's pull end at its box, so that screws through them bite there. */
+  private boolean isHeldByScrews(Operation operation) {
+    return operation.parts().stream().anyMatch(this::isBoredForPull)
+        && operation.joints().stream()
+            .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+            .filter(part -> !operation.parts().contains(part))
+            .noneMatch(this::isBoredForPull);
+  }
+
+  private boolean isBoredForPull(String part) {
+    return piece.part(part).cuts().stream()
+        .flatMap(cut -> cut.forWhat().flatMap(piece::item).stream())
+        .anyMatch(item -> item.kind() == ItemKind.PULL);
+  }
+
+  private List<String> dryFitting(Operation operation) {
+    boolean isClamped =
+        piece.joints().stream()
+            .filter(joint -> operation.parts().contains(joint.first()))
+            .filter(joint -> operation.parts().contains(joint.second()))
+            .anyMatch(joint -> joint.glued() && piece.isClamped(joint));
+    return isClamped ? List.of("dry-fit", "dry-fit-clamped") : List.of("dry-fit");
   }
 
   private boolean isMitred(Joint joint) {

@@ -55,7 +55,7 @@ public record FullSize(
   }
 
   /** All templates of a piece, in the order of the marks. */
-  static List<FullSize> of(Piece piece) {
+  public static List<FullSize> of(Piece piece) {
     return piece.marks().parallelStream().flatMap(mark -> of(mark).stream()).toList();
   }
 

@@ -12,11 +12,15 @@ import storyrod.build.Clamping;
 import storyrod.build.Clamping.Clamps;
 import storyrod.build.GlueTurns;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Piece;
 
 /** Where the clamps of a step go, in parts as they are spoken of. */
 record ClampData(Piece piece, PartPhrases phrases) {
+  /** What a jaw takes below the face that it bears on (common practice, from memory). */
+  private static final Length JAW = Length.mm(40);
+
   /** The values of a step that builds on a level. */
   Map<String, Object> of(Step step, String level) {
     Clamping.Found found = Clamping.of(piece, step);
@@ -36,8 +40,24 @@ record ClampData(Piece piece, PartPhrases phrases) {
         settings.entrySet().stream()
             .map(each -> data(each.getKey(), each.getValue(), level))
             .toList(),
+        "jawsUnder",
+        hasJawsUnder(step),
         "clampsBare",
         !found.bare().isEmpty());
+  }
+
+  boolean hasJawsUnder(Step step) {
+    return Clamping.of(piece, step).clamps().stream().anyMatch(each -> isUnder(each, step));
+  }
+
+  /** Whether a jaw goes under what lies on the bench. */
+  private boolean isUnder(Clamps clamps, Step step) {
+    Face down = step.down();
+    Length jaw = piece.part(down.sign() < 0 ? clamps.low() : clamps.high()).bounds().at(down);
+    return clamps.axis() == down.axis()
+        && Stream.concat(step.standing().stream(), step.newParts().stream())
+            .map(part -> piece.part(part).bounds().at(down))
+            .noneMatch(at -> !at.minus(jaw).times(down.sign()).isShorterThan(JAW));
   }
 
   /** Which way clamps lie and how far they open: those alike in both are told in one. */

@@ -3,17 +3,19 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.CutKind;
+import storyrod.build.Guidance;
 import storyrod.build.Guides;
 import storyrod.build.Operation;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
-import storyrod.geometry.Axis;
+import storyrod.drawing.FullSize;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
@@ -31,7 +33,7 @@ import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
-record CutData(Piece piece, PartPhrases phrases) {
+record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
   /** Narrower than this, no hand goes in (common practice). */
   private static final Length FINGERS = Length.inches(1);
 
@@ -60,7 +62,47 @@ record CutData(Piece piece, PartPhrases phrases) {
         "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
-    return Map.of("cut", data, "fences", fences(step));
+    data.put(
+        "narrow", phrases.parts(step.targets().stream().filter(n -> isOnEdge(step, n)).toList()));
+    return Map.of(
+        "cut", data, "fences", fences(step), "ways", ways(step), "sheets", sheets(step, kind));
+  }
+
+  /** Whether a trench goes into the narrow edge of a part, which then stands on it. */
+  private boolean isOnEdge(Step step, String name) {
+    return trenches(step, name)
+        .anyMatch(trench -> trench.from().axis() == piece.part(name).width());
+  }
+
+  private static Stream<Cut.Trench> trenches(Step step, String name) {
+    return step.operations().stream()
+        .filter(each -> each.target().equals(name))
+        .flatMap(each -> Cut.only(Cut.Trench.class, each.cuts()).stream());
+  }
+
+  /** Parts by what leads them or the tool straight, for dados and rabbets. */
+  private Map<String, List<Map<String, Object>>> ways(Step step) {
+    Map<String, List<Map<String, Object>>> ways = new LinkedHashMap<>();
+    for (Guidance way : Guidance.values()) {
+      List<String> led = step.targets().stream().filter(n -> isLed(step, n, way)).toList();
+      ways.put(way.name().toLowerCase(Locale.ROOT), phrases.parts(led));
+    }
+    return ways;
+  }
+
+  private boolean isLed(Step step, String name, Guidance way) {
+    return trenches(step, name).anyMatch(t -> Guidance.of(piece.part(name), t) == way);
+  }
+
+  /** The names of the full-size templates that serve a step: outlines to saw, holes to bore. */
+  private List<String> sheets(Step step, CutKind kind) {
+    List<String> marks = step.targets().stream().map(name -> piece.part(name).mark()).toList();
+    boolean drills = kind.verb() == Verb.DRILL;
+    return templates.stream()
+        .filter(each -> marks.contains(each.mark().mark()))
+        .filter(each -> drills ? !each.holes().isEmpty() : !each.cuts().isEmpty())
+        .map(FullSize::name)
+        .toList();
   }
 
   /** Whether an opening takes the fingers of a hand. */
@@ -179,18 +221,19 @@ record CutData(Piece piece, PartPhrases phrases) {
     return fences;
   }
 
-  /** Fences have an edge of the part run along them, whichever it is. */
   private Map<String, Object> distance(Setting setting) {
-    String[] key = setting.key().split("-");
-    Axis axis = Face.named(key[1]).orElseThrow().axis();
+    String edge = setting.key().split("-")[1];
     Part part = piece.part(setting.part().orElseThrow());
     return Map.of(
-        "edge",
-        key[1],
-        "side",
-        key[0].equals("fence") ? "edge" : SeatData.side(part, axis),
-        "value",
-        format(setting.value()));
+        "edge", edge,
+        "side", side(part, Face.named(edge).orElseThrow()),
+        "value", format(setting.value()));
+  }
+
+  /** Whether what a cut is set out from is an end, an edge or a face of its part. */
+  private static String side(Part part, Face face) {
+    boolean isSquare = part.box().size(part.width()).equals(part.box().size(part.thickness()));
+    return isSquare && face.axis() != part.length() ? "face" : SeatData.side(part, face.axis());
   }
 
   /**

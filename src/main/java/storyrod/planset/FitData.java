@@ -132,8 +132,13 @@ final class FitData {
         "lies", lying.on(step),
         "liesAlready", lying.isAlready(step),
         "turnedOver", lying.isTurnedOver(step),
+        "battened", lying.since(step).stream().anyMatch(this::hasJawsUnder),
         "staysLying", lying.stays(step),
         "turnedNext", lying.isTurnedNext(step));
+  }
+
+  private boolean hasJawsUnder(Step step) {
+    return isClamped(step) && new ClampData(piece, phrases).hasJawsUnder(step);
   }
 
   /** Where it comes to lie. */
@@ -142,7 +147,10 @@ final class FitData {
     List<Map<String, Object>> flush = flush(moving);
     boolean overhung = moving.step().isSet("overhang-");
     boolean laidOn = isLaidOn(moving);
-    return Map.of("seats", seats, "flush", flush, "overhung", overhung, "laidOn", laidOn);
+    List<Map<String, Object>> turned =
+        new TurnData(piece, phrases).of(moving.step(), moving.parts());
+    return Map.of(
+        "seats", seats, "flush", flush, "overhung", overhung, "laidOn", laidOn, "turned", turned);
   }
 
   /** What holds it, now and later. */
@@ -153,10 +161,11 @@ final class FitData {
         "haunchInGroove", moving.glued().stream().anyMatch(this::isHaunchedInGroove),
         "acrossGrain", moving.joints().stream().anyMatch(new AcrossGrain(piece)::isDry),
         "jointCount", moving.glued().size(),
+        "butted", butted(moving),
+        "buttedCount", plain(moving).count(),
         "crate", moving.glued().stream().allMatch(this::isLappedOnEdge),
         "mitred", moving.joints().stream().anyMatch(joint -> isCut(joint, Slanted.Slope.class)),
         "splined", splined(moving.joints()),
-        "pullHolds", pullHolds(step),
         "hangers", hangers(moving.parts()));
   }
 
@@ -254,6 +263,30 @@ final class FitData {
         .sorted(Comparator.comparing(cut -> !cut.at().equals(joint.at())));
   }
 
+  /** Glued joints in which neither part is let into the other. */
+  private Stream<Joint> plain(Moving moving) {
+    return moving.glued().stream()
+        .filter(joint -> takenIn(joint).isEmpty() && !isLetIn(joint.second(), joint.first()));
+  }
+
+  private boolean isLetIn(String part, String other) {
+    return piece.part(other).cuts().stream().anyMatch(cut -> cut.takesIn() && cut.isFor(part));
+  }
+
+  /** The parts that meet in such joints; alike ones once. */
+  private List<Map<String, Object>> butted(Moving moving) {
+    return plain(moving)
+        .map(
+            joint ->
+                Map.<String, Object>of("one", one(joint.first()), "other", one(joint.second())))
+        .distinct()
+        .toList();
+  }
+
+  private List<Map<String, Object>> one(String part) {
+    return phrases.parts(List.of(part));
+  }
+
   /** Whether a groove, in which a panel may have to move, takes in the haunch of a tenon. */
   private boolean isHaunchedInGroove(Joint joint) {
     return takenIn(joint).filter("mortise"::equals).isPresent()
@@ -281,13 +314,6 @@ final class FitData {
   private boolean hasFrontLater(List<String> parts) {
     return drawers.values().stream()
         .anyMatch(drawer -> parts.stream().anyMatch(part -> nesting.isIn(part, drawer)));
-  }
-
-  /** Whether a pull's holes go through the step's first part, so that its screws can hold it. */
-  private boolean pullHolds(Step step) {
-    return piece.part(step.newParts().getFirst()).cuts().stream()
-        .anyMatch(
-            cut -> cut.forWhat().filter(item -> hardware.kind(item).equals("pull")).isPresent());
   }
 
   private List<String> hangers(List<String> parts) {

@@ -28,6 +28,7 @@ record HardwareData(Piece piece, PartPhrases phrases) {
       item.put(
           "drivenFrom", Stream.concat(drivenFrom(joints), peggedFrom(joints)).distinct().toList());
       item.put("through", phrases.parts(drivenThrough(joints)));
+      item.put("into", phrases.parts(drivenInto(joints)));
       item.put("joints", joints.size());
       item.put("piloted", joints.stream().anyMatch(j -> !Pilots.of(piece, j).isEmpty()));
       all.add(item);
@@ -44,6 +45,15 @@ record HardwareData(Piece piece, PartPhrases phrases) {
 
   private static List<String> drivenThrough(List<Joint> joints) {
     return joints.stream().flatMap(each -> each.driven().stream()).map(Joint.Driven::part).toList();
+  }
+
+  private static List<String> drivenInto(List<Joint> joints) {
+    return joints.stream()
+        .flatMap(
+            joint ->
+                Stream.of(joint.first(), joint.second())
+                    .filter(part -> joint.driven().filter(d -> !d.part().equals(part)).isPresent()))
+        .toList();
   }
 
   private static Stream<String> drivenFrom(List<Joint> joints) {

@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.build.BuildPlan.Step;
@@ -23,6 +24,15 @@ record Lying(Words words, List<Step> steps) {
         .filter(before -> isLying(before) && isOneWork(before, step))
         .filter(before -> before.down() == step.down())
         .isPresent();
+  }
+
+  /** The steps before it since it was laid down so, the latest first. */
+  List<Step> since(Step step) {
+    List<Step> all = new ArrayList<>();
+    for (Step each = step; isAlready(each); each = all.getLast()) {
+      all.add(step(each.number() - 1).orElseThrow());
+    }
+    return all;
   }
 
   /** Whether the step before has left it on another side, from which it is turned over. */

@@ -12,6 +12,7 @@ import storyrod.build.Insides;
 import storyrod.build.MountHoles;
 import storyrod.build.Traits;
 import storyrod.description.FinishEntry;
+import storyrod.drawing.FullSize;
 import storyrod.drawing.OneOfMany;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
@@ -32,6 +33,7 @@ final class StepData {
   private final CareData care;
   private final ClampsOff clamps;
   private final PreFinishData early;
+  private final List<FullSize> templates;
 
   StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
@@ -44,6 +46,7 @@ final class StepData {
     this.care = new CareData(piece, phrases, steps);
     this.clamps = new ClampsOff(steps, fit::isClamped, piece.description().shop().clamps());
     this.early = new PreFinishData(piece, phrases);
+    this.templates = FullSize.of(piece);
     this.trials = new TrialData(piece, phrases, steps);
   }
 
@@ -88,7 +91,7 @@ final class StepData {
         data.putAll(new KeptData(piece, phrases).of(step));
         yield data;
       }
-      case CUT, DRILL, TRIM -> new CutData(piece, phrases).of(step);
+      case CUT, DRILL, TRIM -> new CutData(piece, phrases, templates).of(step);
       case FIT -> fitted(step);
       case SAND -> sanded(step);
       case DRY_FIT -> trials.dry(step);

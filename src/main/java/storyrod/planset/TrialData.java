@@ -1,6 +1,7 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,12 +14,18 @@ import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
 import storyrod.piece.Nesting;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
 
 /** The values of what is put together, or hung, on trial. */
 final class TrialData {
+  /** What stands further off takes no catch. */
+  private static final Length NEAR = Length.mm(15);
+
   private final Piece piece;
   private final PartPhrases phrases;
   private final List<Step> steps;
@@ -46,7 +53,11 @@ final class TrialData {
     }
     List<Map<String, Object>> together = new ArrayList<>();
     byLevel.forEach((level, parts) -> together.addAll(phrases.units(parts, level)));
-    return Map.of("together", together, "whole", whole(step));
+    boolean leaning =
+        step.operations().stream()
+            .flatMap(each -> each.parts().stream())
+            .anyMatch(part -> piece.part(part).pose().isTurned());
+    return Map.of("together", together, "whole", whole(step), "leaning", leaning);
   }
 
   /** The sub-assemblies that were put together before, and do not come apart again. */
@@ -70,6 +81,8 @@ final class TrialData {
             .toList();
     return Map.of(
         "backed", new Surround(piece).hasBack(),
+        "behind", behind(entries),
+        "keptFronts", phrases.parts(keptFronts(item)),
         "hung", phrases.units(trials.partsHung(item), Nesting.PIECE),
         "tried",
             Map.of(
@@ -78,6 +91,47 @@ final class TrialData {
                 "count", entries.stream().mapToInt(HardwareEntry::count).sum(),
                 "screws",
                     entries.stream().mapToInt(each -> each.count() * each.screwsEach()).sum()));
+  }
+
+  /** The fronts of what an item hangs that are cut out of other parts. */
+  private List<String> keptFronts(String item) {
+    List<String> units =
+        trials.partsHung(item).stream()
+            .flatMap(part -> piece.part(part).assembly().stream())
+            .toList();
+    return piece.parts().stream()
+        .filter(part -> part.assembly().filter(units::contains).isPresent())
+        .filter(part -> piece.keptAs(part.name()).isPresent())
+        .map(Part::name)
+        .toList();
+  }
+
+  /** What stands beside the free edges of the parts that hardware is on, and back of them. */
+  private List<Map<String, Object>> behind(List<HardwareEntry> entries) {
+    return phrases.parts(
+        entries.stream()
+            .flatMap(entry -> entry.parts().stream())
+            .flatMap(name -> behind(piece.part(name.value())).stream())
+            .map(Part::name)
+            .toList());
+  }
+
+  private Optional<Part> behind(Part on) {
+    return piece.parts().stream()
+        .filter(part -> !part.assembly().equals(on.assembly()))
+        .filter(part -> !part.bounds().y().from().isShorterThan(on.bounds().y().from()))
+        .filter(part -> part.bounds().z().overlaps(on.bounds().z()))
+        .filter(part -> !apart(part, on).isLongerThan(NEAR) && !apart(part, on).isNegative())
+        .min(
+            Comparator.comparing((Part part) -> apart(part, on))
+                .thenComparing(part -> part.bounds().y().from(), Comparator.reverseOrder()));
+  }
+
+  /** How far apart two parts stand from left to right; negative where they do not. */
+  private static Length apart(Part one, Part other) {
+    Range first = one.bounds().x();
+    Range second = other.bounds().x();
+    return first.from().minus(second.to()).max(second.from().minus(first.to()));
   }
 
   /** Whether all that a step fits was together before without glue. */

@@ -32,8 +32,21 @@ class NamedToolsTest {
     TOOLS.put("masking tape|mask with tape", "masking tape");
     TOOLS.put("Draw a (level )?line", "pencil");
     TOOLS.put("calipers", "calipers");
-    TOOLS.put("[Mm]easure (both|the two) diagonals", "tape measure");
+    TOOLS.put("Mark the place", "pencil");
+    TOOLS.put("Mark the place|both diagonals|the two diagonals of (it|each)", "tape measure");
+    TOOLS.put("Scrape the squeezed-out glue", "scraper");
+    TOOLS.put("on the jointer|Joint one edge", "jointer");
+    TOOLS.put("track saw", "track saw");
+    TOOLS.put("Clamp a block", "clamp");
+    TOOLS.put("Clamp a block, planed|Plane the frame", "plane");
+    TOOLS.put("find a stud", "stud finder");
+    TOOLS.put("[Ss]crew (a|the) strap", "screwdriver");
     TOOLS.put("double-sided tape", "double-sided tape");
+    TOOLS.put("temporary screws", "wood screws.*screwdriver");
+    TOOLS.put("board of scrap to the fence", "board of scrap");
+    TOOLS.put("a level shows", "level");
+    TOOLS.put("straightedge across", "straightedge");
+    TOOLS.put("[Mm]easure (both|the two) diagonals", "tape measure");
   }
 
   @ParameterizedTest

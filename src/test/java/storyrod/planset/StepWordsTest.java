@@ -90,7 +90,7 @@ class StepWordsTest {
         titled(
             box,
             "Cut the notches along the edges of the long frame pieces and the short frame pieces");
-    assertEquals(List.of("table saw", "dado set"), step.tools());
+    assertEquals(List.of("table saw", "dado set", "board of scrap for the fence"), step.tools());
   }
 
   /** A cutter in the table saw cannot start and stop inside a board. */
@@ -296,8 +296,8 @@ class StepWordsTest {
             .toList();
     assertEquals(
         List.of(
-            "For the four legs (A), set the guide to 17/32 in from the left edge, then from the"
-                + " front edge, as the part is drawn."),
+            "For the four legs (A), set the guide to 17/32 in from the left face, then from the"
+                + " front face, as the part is drawn."),
         guided);
   }
 

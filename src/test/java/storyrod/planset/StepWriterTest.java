@@ -155,7 +155,7 @@ class StepWriterTest {
   void fenceIsSetFromTheNearerEdge() {
     assertTrue(
         titled("Cut the dados in the bottom").sentences().stream()
-            .anyMatch(s -> s.contains("16 27/32 in from the left edge")));
+            .anyMatch(s -> s.contains("16 27/32 in from the left end")));
   }
 
   @Test

@@ -47,7 +47,7 @@ class StoppedDadoStepsTest {
     assertTrue(
         step.sentences()
             .contains(
-                "On the side (A), strike the near side of each dado 200 mm from the bottom edge."),
+                "On the side (A), strike the near side of each dado 200 mm from the bottom end."),
         step::toString);
     assertEquals(
         "Square each end with a chisel; or leave it round, and ease the notched corner of the part"

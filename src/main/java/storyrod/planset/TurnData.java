@@ -1,0 +1,117 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
+import storyrod.geometry.Face;
+import storyrod.piece.Cut;
+import storyrod.piece.Mark;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
+
+/**
+ * Which way round equal parts lie in their places, told by a cut that nothing fills yet: the face
+ * of a groove for a fitting, of pocket holes, or those that are tapered.
+ */
+record TurnData(Piece piece, PartPhrases phrases) {
+  /** The word for a cut and the faces that tell how a part lies. */
+  private record Turn(String term, Set<Face> faces) {
+    boolean isTold() {
+      return !faces.isEmpty();
+    }
+  }
+
+  /** The parts among some that a step sets, those that lie alike together. */
+  List<Map<String, Object>> of(Step step, List<String> moving) {
+    List<Map<String, Object>> told = new ArrayList<>();
+    piece.marks().stream()
+        .filter(mark -> mark.count() > 1)
+        .forEach(mark -> told.addAll(of(mark, step, moving)));
+    return told;
+  }
+
+  private List<Map<String, Object>> of(Mark mark, Step step, List<String> moving) {
+    Map<Turn, List<String>> byTurn = new LinkedHashMap<>();
+    moving.stream()
+        .filter(mark.parts()::contains)
+        .forEach(
+            part -> byTurn.computeIfAbsent(turn(part, step), t -> new ArrayList<>()).add(part));
+    boolean isFacing = isFacing(byTurn);
+    return byTurn.entrySet().stream()
+        .filter(each -> each.getKey().isTold())
+        .map(each -> data(each.getKey(), each.getValue(), mark, isFacing))
+        .toList();
+  }
+
+  /** Whether two parts turn the same cut towards each other. */
+  private boolean isFacing(Map<Turn, List<String>> byTurn) {
+    List<Turn> turns = List.copyOf(byTurn.keySet());
+    if (turns.size() != 2 || byTurn.values().stream().anyMatch(parts -> parts.size() != 1)) {
+      return false;
+    }
+    Face one = turns.getFirst().faces().stream().findFirst().orElse(Face.TOP);
+    Part first = piece.part(byTurn.get(turns.getFirst()).getFirst());
+    Part second = piece.part(byTurn.get(turns.getLast()).getFirst());
+    return turns.getFirst().faces().size() == 1
+        && turns.getLast().faces().equals(Set.of(one.opposite()))
+        && second.bounds().at(one).minus(first.bounds().at(one)).times(one.sign()).isPositive();
+  }
+
+  private Map<String, Object> data(Turn turn, List<String> parts, Mark mark, boolean isFacing) {
+    List<String> mirrored = mark.parts().subList(mark.same(), mark.parts().size());
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("parts", phrases.parts(parts));
+    data.put("term", turn.term());
+    data.put("faces", turn.faces().stream().map(Face::word).toList());
+    data.put("facing", isFacing);
+    data.put("drawn", mirrored.isEmpty() ? "" : hand(mirrored, parts));
+    return data;
+  }
+
+  private static String hand(List<String> mirrored, List<String> parts) {
+    return mirrored.containsAll(parts)
+        ? "mirrored"
+        : parts.stream().anyMatch(mirrored::contains) ? "" : "drawn";
+  }
+
+  private Turn turn(String name, Step step) {
+    Part part = piece.part(name);
+    if (isHeldByShape(part)) {
+      return new Turn("", Set.of());
+    }
+    Set<Face> tapered = new LinkedHashSet<>();
+    part.cuts(Slanted.Slope.class).stream()
+        .filter(slope -> slope.kind() == Slanted.Slope.Kind.TAPER)
+        .forEach(slope -> tapered.add(slope.from()));
+    if (!tapered.isEmpty()) {
+      return new Turn("taper", tapered);
+    }
+    Set<Face> open = new LinkedHashSet<>();
+    open(part, step).forEach(cut -> open.add(cut.from()));
+    boolean isHanded = piece.mark(part.mark()).mirrored() > 0;
+    return open.size() == 1 && !isHanded ? new Turn("groove", open) : new Turn("", Set.of());
+  }
+
+  /** Whether its own mortises or tenons let it go in one way only. */
+  private static boolean isHeldByShape(Part part) {
+    return part.cuts().stream()
+        .anyMatch(cut -> cut instanceof Cut.Tenon || cut.term().equals("mortise"));
+  }
+
+  /** Its grooves that take a fitting, or a part that comes later. */
+  private Stream<Cut.Trench> open(Part part, Step step) {
+    return part.cuts(Cut.Trench.class).stream()
+        .filter(trench -> trench.term().equals("groove"))
+        .filter(
+            trench ->
+                trench.forWhat().stream()
+                    .noneMatch(
+                        each -> step.standing().contains(each) || step.newParts().contains(each)));
+  }
+}
