@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +33,9 @@ import storyrod.words.Words;
 record CutData(Piece piece, PartPhrases phrases) {
   private static final String FENCE = "fence-";
 
+  /** What a saw takes off in one pass at most (from memory). */
+  private static final Length DEEPEST_PASS = Length.inches(1).dividedBy(2, RoundingMode.HALF_EVEN);
+
   /** Narrower than this, no hand goes in (common practice). */
   private static final Length FINGERS = Length.inches(1);
 
@@ -52,6 +56,9 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
     data.put("edges", edges(step));
+    data.put("endGrain", step.operations().stream().anyMatch(this::roundsEndGrain));
+    data.put("takesTongue", takesTongue(cut));
+    data.put("inPasses", isDeep(kind));
     data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
     data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
     data.put("tailLength", cut instanceof Dovetails dovetails ? format(dovetails.length()) : "");
@@ -61,6 +68,40 @@ record CutData(Piece piece, PartPhrases phrases) {
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     return Map.of("cut", data, "fences", fences(step));
+  }
+
+  /** Whether what goes into a groove is a tongue, for which the groove is the gauge. */
+  private boolean takesTongue(Cut cut) {
+    return cut.forWhat()
+        .flatMap(this::part)
+        .filter(part -> part.cuts().stream().anyMatch(each -> each.term().equals("tongue")))
+        .isPresent();
+  }
+
+  /** Whether a groove is too deep for one pass. */
+  private static boolean isDeep(CutKind kind) {
+    return kind.depth().isLongerThan(DEEPEST_PASS)
+        && kind.depth().isLongerThan(kind.size().times(2));
+  }
+
+  /** Whether an edge that is rounded lies in an end that no mitre closes. */
+  private boolean roundsEndGrain(Operation operation) {
+    Part part = piece.part(operation.target());
+    List<Face> ends =
+        Stream.of(Face.of(part.length(), -1), Face.of(part.length(), 1))
+            .filter(end -> !isMitred(part, end))
+            .toList();
+    return Cut.only(Cut.Roundover.class, operation.cuts()).stream()
+        .anyMatch(cut -> ends.stream().anyMatch(end -> meets(cut, end)));
+  }
+
+  private static boolean isMitred(Part part, Face end) {
+    return part.cuts(Slanted.Slope.class).stream()
+        .anyMatch(slope -> slope.term().equals("mitre") && slope.from() == end);
+  }
+
+  private static boolean meets(Cut.Roundover cut, Face end) {
+    return cut.edges().stream().anyMatch(edge -> edge.one() == end || edge.other() == end);
   }
 
   /** Whether an opening takes the fingers of a hand. */

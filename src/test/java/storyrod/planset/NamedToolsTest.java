@@ -32,6 +32,18 @@ class NamedToolsTest {
     TOOLS.put("masking tape|mask with tape", "masking tape");
     TOOLS.put("Draw a (level )?line", "pencil");
     TOOLS.put("calipers", "calipers");
+    TOOLS.put("[Mm]easure (the two|both) diagonals", "tape measure");
+    TOOLS.put("two diagonals", "tape measure");
+    TOOLS.put("on (two )?battens", "battens");
+    TOOLS.put("thin wedge", "wedge");
+    TOOLS.put("as much off the other legs", "saw");
+    TOOLS.put("double-sided tape", "double-sided tape");
+    TOOLS.put("track saw", "track saw");
+    TOOLS.put("straightedge", "straightedge");
+    TOOLS.put("[Ss]aw off (the ends|what stands out)", "flush-cut saw");
+    TOOLS.put("(?<!no )[Gg]lue only the|glue a sliver", "glue");
+    TOOLS.put("fill the holes?: ", "wood filler");
+    TOOLS.put("paraffin wax", "paraffin wax");
   }
 
   @ParameterizedTest
