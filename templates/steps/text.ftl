@@ -95,7 +95,7 @@
 <#function inParts><#return " in " + someParts()></#function>
 <#function ofParts><#return " of " + someParts()></#function>
 <#function onParts><#return inParts()?replace(" in ", " on ", "f")></#function>
-<#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
+<#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1 || p.counted!false)?then(" × " + p.count, ""))))></#function>
 
 <#-- Of a board or a sheet of several, by what it is and how thick. -->
 <#function stuffOf s><#return s.material + " " + s.thick></#function>
@@ -492,14 +492,14 @@
     <@title "Rout the mortises for the loose tenons" + inParts()/>
     <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
     <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
-    <@say "Set the guide so that the bit runs along the line of the part drawing, and keep it on the face that is seen, on both parts of a joint."/>
+    <@insetTold "Set the guide"/>
     <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
     <@say "Write one number on the two mortises of each joint."/>
   <#elseif has("cut-biscuit-slot")>
     <@title "Cut the biscuit slots" + inParts()/>
     <@say "Hold the parts that meet in their place and strike the middle of each biscuit across both, as the part drawings give it: " + letters() + "."/>
-    <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep, and its fence so that the slot lies where the part drawing shows it."/>
-    <@say "Rest the fence on the face that is seen, on both parts of a joint, so that these faces come out flush."/>
+    <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep."/>
+    <@insetTold "Set the fence"/>
     <@say "Line the joiner's mark up with each line, press its fence down flat, and plunge to the stop: the part drawings show how many slots each part has."/>
   <#elseif has("cut-peg-slot")>
     <@title "Cut the peg slots" + inParts()/>
@@ -671,6 +671,22 @@
   </#if>
 </#macro>
 
+<#-- Parts that are not flush have a distance each: the faces must not be lined up. -->
+<#macro insetTold how>
+  <#list insets as i>
+    <#if i.side == "end">
+      <@say "Strike a line across " + fulls(i.parts) + " " + i.distance + " from the " + words["edge." + i.face] + " end, and set the guide so that the middle lies on it."/>
+      <#continue>
+    </#if>
+    <@say how + " on " + fulls(i.parts) + " to " + i.distance + " from the " + words["edge." + i.face] + " " + i.side + " to the middle."/>
+  </#list>
+  <#if insets?filter(i -> i.flush)?size == insets?size>
+    <@say "Keep it on that side on both parts of a joint, so that they come out flush there."/>
+  <#else>
+    <@say "Set it anew for the other part of the joint: the two " + (insets?filter(i -> i.flush)?size gt 0)?then("are not all", "are not") + " flush, and each has its own distance."/>
+  </#if>
+</#macro>
+
 <#macro drilling>
   <#if has("drill-pocket-hole")>
     <@title "Drill the pocket holes" + inParts()/>
@@ -701,8 +717,9 @@
       <@say "Work at a drill press, against a fence, so that every cup has the same distance from the edge."/>
     </#if>
     <#if has("drill-dowel-hole")>
-      <@say "Lay the parts that meet beside each other as they will be joined, faces that are seen the same way, and strike each hole's line across both."/>
-      <@say "Set the jig by the face that is seen, on both parts of a joint, and line it up with each line: " + letters() + "."/>
+      <@say "Lay the parts that meet beside each other as they will be joined, and strike each hole's line across both."/>
+      <@insetTold "Set the jig"/>
+      <@say "Line the jig up with each line: " + letters() + "."/>
       <@say "Bore to the stop, and clear the chips out of every hole: what is left in it keeps the joint from closing."/>
       <@say "Try a dowel by hand: it should go in with light taps, and come out again."/>
     <#else>
@@ -724,9 +741,9 @@
     <@say "Sand the face that will look inwards on " + lettersOf(oneFace) + ", along the grain" + grit + "."/>
   </#if>
   <#if bothFaces?size gt 0>
-    <@say "Sand both faces of " + lettersOf(bothFaces) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
+    <@say "Sand both faces of " + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then("the others, ", "") + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
   </#if>
-  <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
+  <@say "Keep the sander flat near joints, so that their edges stay crisp, and off the laps and walls that were fitted: a lap that loses a shaving is loose."/>
   <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
   <@say "Brush off all dust, and write on an edge or in a joint what marks you sanded off."/>
 </#macro>
@@ -817,7 +834,11 @@
 
 <#macro marking>
   <#list seats as s>
-    <#if s.how == "from" || (s.how == "against" && !s.touches)>
+    <#if s.how == "from" && s.laidOver && inPiece && !lying>
+      <@say "Let " + fulls(s.on) + " stand out " + s.distance + " past " + fulls(s.parts) + " " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" alike", "") + "."/>
+    <#elseif s.how == "against" && !s.touches>
+      <@say "Set " + fulls(s.parts) + " " + s.distance + " inside " + fromEnds(s) + " of " + seatOf(s) + ", measured to the nearer side: mark it on what " + pick(s.parts, "it is", "they are") + " set against."/>
+    <#elseif s.how == "from">
       <@say "Mark the place of " + fulls(s.parts) + " on " + seatOf(s) + ": " + s.distance + " from " + fromEnds(s) + " to the nearer side."/>
     <#elseif s.how == "past">
       <@say "Let " + fulls(s.parts) + " stand out " + s.distance + " past " + seatOf(s) + " " + atFaces(s) + "."/>
@@ -984,6 +1005,20 @@
   <#return number(count) + " " + many(words["kind." + kind], count)>
 </#function>
 
+<#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
+<#function jawsTold jaws>
+  <#local told = []>
+  <#local seen = []>
+  <#list jaws as j>
+    <#if !seen?seq_contains(fulls(j.on))>
+      <#local seen = seen + [fulls(j.on)]>
+      <#local like = jaws?filter(other -> fulls(other.on) == fulls(j.on))>
+      <#local told = told + [number(total(like)) + " with the jaws on " + fulls(j.on) + (like?size gt 1)?then(", in line with the parts between", "")]>
+    </#if>
+  </#list>
+  <#return told>
+</#function>
+
 <#macro fitting>
   <#assign rotating = has("fit-rotating-fastener")>
   <#if has("fit-top-fastener") || has("fit-button") || rotating>
@@ -1098,10 +1133,10 @@
     <#elseif has("fit-glue")>
       <#list clamps as c>
         <#local set = (turns gt 1)?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
-        <#if c.jaws?size == 1>
-          <@say set + ", the jaws on " + fulls(c.jaws[0].on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+        <#if jawsTold(c.jaws)?size == 1>
+          <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
         <#else>
-          <@say set + "; they open " + c.opening + ", and more with pads: " + c.jaws?map(j -> number(j.count) + " with the jaws on " + fulls(j.on))?join(", ") + "."/>
+          <@say set + "; they open " + c.opening + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
         </#if>
       </#list>
       <#if clampsBare>

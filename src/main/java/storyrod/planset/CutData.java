@@ -67,7 +67,8 @@ record CutData(Piece piece, PartPhrases phrases) {
         "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
-    return Map.of("cut", data, "fences", fences(step));
+    return Map.of(
+        "cut", data, "fences", fences(step), "insets", new InsetData(piece, phrases).of(step));
   }
 
   /** Whether what goes into a groove is a tongue, for which the groove is the gauge. */

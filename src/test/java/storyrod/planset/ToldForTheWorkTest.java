@@ -136,4 +136,44 @@ class ToldForTheWorkTest {
   void aWedgeAndASawLieReadyWhereALegMayBeShort() {
     assertEquals(List.of("thin wedges", "fine handsaw"), step(box, "Set up the stand").tools());
   }
+
+  @Test
+  void partsThatAreNotFlushGetTheirOwnDistances() {
+    StepText biscuits =
+        step(box, "Cut the biscuit slots in the long frame pieces and the long rails");
+    told(biscuits, "Set the fence on the two long rails (F) to 3/8 in from the");
+    told(biscuits, "flush, and each has its own distance");
+    assertSilent(biscuits, "come out flush");
+    told(
+        step(box, "Rout the mortises for the loose tenons in the long stretcher"),
+        "Set the guide on the long stretcher (G) to");
+  }
+
+  @Test
+  void whatIsSetUnderABottomIsMeasuredFromAnEdgeThatCanBeTouched() {
+    StepText stand = step(nightstand, "Screw the stand to the bottom");
+    told(stand, "61 mm inside the left face of the left side (A)");
+    assertSilent(stand, "on the left side (A): 61 mm");
+    assertSilent(stand, "flush with the bottom (C) at the front");
+    told(stand, "inside the front");
+  }
+
+  @Test
+  void aTopThatIsLaidOnIsSetByItsOverhangs() {
+    StepText top = step(bookcase, "Screw the top to the front stretcher and the back stretcher");
+    told(top, "Let the top (B) stand out 1 in past the front stretcher (L) at the front");
+    assertSilent(top, "Mark the place");
+  }
+
+  @Test
+  void clampsOnTheSamePartsAreToldOnce() {
+    told(
+        step(box, "Glue the long rails, the long stretcher and the right end to the left end"),
+        "the jaws on the left end and the right end, in line with the parts between: they open");
+  }
+
+  @Test
+  void whatIsSandedOnOneAndOnBothFacesIsCounted() {
+    told(step(box, "Sand the inside faces"), "Sand both faces of the others, P × 1");
+  }
 }
