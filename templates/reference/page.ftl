@@ -107,7 +107,7 @@
 
 <section id="formulas">
 <h2>Formulas</h2>
-<p>Wherever a length or a number is asked for, a formula may stand: <code>+ - * /</code>, parentheses, <code>min</code> and <code>max</code>, and <code>round-up</code>, which makes a number whole, with names of sizes and numbers in it. Plus and minus stand between spaces, since a hyphen may belong to a name. A length times a length is no length, and the tool says so; a length divided by a length is a number. Names can be used before the line that gives them a value.</p>
+<p>Wherever a length or a number is asked for, a formula may stand: <code>+ - * /</code>, parentheses, <code>min</code> and <code>max</code>, and <code>round-up</code>, which makes a number whole, and <code>printable</code>, which gives the largest length, not above, that the plan set prints exactly (after <code>fraction</code>, or in tenths of a millimetre), with names of sizes and numbers in it. Plus and minus stand between spaces, since a hyphen may belong to a name. A length times a length is no length, and the tool says so; a length divided by a length is a number. Names can be used before the line that gives them a value.</p>
 <@lines chapters["formulas"]/>
 </section>
 

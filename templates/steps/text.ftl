@@ -97,8 +97,14 @@
 <#function onParts><#return inParts()?replace(" in ", " on ", "f")></#function>
 <#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1 || p.counted!false)?then(" × " + p.count, ""))))></#function>
 
-<#-- Of a board or a sheet of several, by what it is and how thick. -->
-<#function stuffOf s><#return s.material + " " + s.thick></#function>
+<#-- A wood as it is asked for. -->
+<#function woodOf s><#return s.quarter?then("quarter-sawn ", "") + s.material></#function>
+
+<#-- Boards of several woods: as they are bought, and what becomes of them, for two may be bought alike. -->
+<#function stuffOf s>
+  <#if !s.bought?has_content><#return woodOf(s) + " " + s.thick></#if>
+  <#return s.bought + " " + woodOf(s) + s.layers?then(" to be glued up in layers", ", " + s.thick + " when planed")>
+</#function>
 
 <#macro choosing>
   <#assign solids = stocks?filter(s -> !s.sheet)>
@@ -110,7 +116,7 @@
       <#if s.laidOut>
         <@say "For " + stuffOf(s) + ", take " + (s.onHand?size gt 0)?then("what is on hand (" + joined(s.onHand) + ") first, and ", "") + "the boards as the layouts show: " + lettersOf(s.marks) + "." + s.flawed?then(" See that their bad places still lie where the layouts show them.", "")/>
       <#else>
-        <@say "For " + stuffOf(s) + ", find room for the longest first: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", then ") + ((s.marks?size gt s.longest?size)?then("; the shorter ones go beside them and into what is left", "")) + "."/>
+        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", then ") + ((s.marks?size gt s.longest?size)?then("; the shorter ones go beside them and into what is left", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -211,7 +217,7 @@
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps above and below in turn."/>
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
-    <@title "Mill the " + stock.material + " to " + thickness/>
+    <@title "Mill the " + woodOf(stock) + " to " + thickness/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
       <@say "Saw rough blanks to the rough sizes in the cut list: " + lettersOf(single) + "."/>
@@ -267,7 +273,7 @@
     <@say "Where the next cuts have the same fence setting, make them before you move the fence."/>
     <@say "Chalk the mark on each part as it comes off the saw."/>
   <#else>
-    <@title "Cut the parts of " + stock.thick + " " + stock.material + " to size"/>
+    <@title "Cut the parts of " + stock.thick + " " + woodOf(stock) + " to size"/>
     <@say "Rip each blank to width with its jointed edge against the fence."/>
     <@say "Square one end."/>
     <@say "Crosscut to length against a stop, so that equal parts come out equal."/>
@@ -387,17 +393,39 @@
 </#macro>
 
 <#-- Distances, each once, with the edges from which it is measured. -->
+<#-- Distances from edges: one for several edges, or several from one edge, are said together. -->
 <#function fenced values>
-  <#local said = []>
   <#local distances = []>
   <#list values as v><#if !distances?seq_contains(v.value)><#local distances = distances + [v.value]></#if></#list>
+  <#local groups = []>
   <#list distances as d>
     <#local edges = []>
     <#list values as v><#if v.value == d && !edges?seq_contains(words["edge." + v.edge])><#local edges = edges + [words["edge." + v.edge]]></#if></#list>
-    <#local said = said + [d + " from the " + ((edges?size == 1)?then(edges[0] + " edge", edges[0] + " edge, then from the " + edges[1..]?join(" and the ") + " edge"))]>
+    <#local side = values?filter(v -> v.value == d)[0].side>
+    <#local from = edges[0] + " " + side + (edges?size == 1)?then("", ", then from the " + edges[1..]?join(" and the ") + " " + side)>
+    <#if groups?size gt 0 && groups?last.from == from>
+      <#local groups = groups[0..<groups?size - 1] + [{"from": from, "distances": groups?last.distances + [d]}]>
+    <#else>
+      <#local groups = groups + [{"from": from, "distances": [d]}]>
+    </#if>
   </#list>
-  <#return joined(said)>
+  <#local said = groups?map(g -> joined(g.distances) + " from the " + g.from)>
+  <#return said?join("")?contains(", then")?then(said?join("; "), joined(said))>
 </#function>
+<#function asDrawn fence><#return fence.asDrawn?then(", as the part is drawn", "")></#function>
+
+<#-- Where the lines of laps are cut, so that a stop can be set for them. -->
+<#macro stopsSet>
+  <#list fences as fence>
+    <@say "For " + fulls(fence.parts) + ", set the stop to cut on the waste side of the " + many("line", fence.values?size) + " " + fenced(fence.values) + asDrawn(fence) + "."/>
+  </#list>
+</#macro>
+<#-- On which lines the middles of holes or slots lie. -->
+<#macro middles what>
+  <#list fences as fence>
+    <@say "On " + fulls(fence.parts) + ", the middles of the " + what + " lie " + fenced(fence.values) + asDrawn(fence) + "."/>
+  </#list>
+</#macro>
 
 <#macro cutting>
   <#assign noun = plural(cut.term)>
@@ -475,7 +503,7 @@
     <@say "Set the cutter to " + cut.size + " wide" + (cut.depth == "")?then("", " and " + cut.depth + " deep") + "."/>
     <@say "Cut a trial mortise in an offcut and keep it: the tenons are fitted to it."/>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the guide to " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
     <#if cut.depth == "">
       <@say "Cut from both faces to the middle, with the guide on the same side, so that neither face breaks out."/>
@@ -504,14 +532,19 @@
   <#elseif has("cut-peg-slot")>
     <@title "Cut the peg slots" + inParts()/>
     <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under the tongue."/>
+    <@middles "slots"/>
     <@say "Clear out what is between with a chisel, along the grain of the wood beside it, until a peg slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-screw-slot")>
     <@title "Cut the screw slots" + inParts()/>
     <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under it."/>
+    <@middles "slots"/>
     <@say "Clear out what is between with a chisel or a small saw until a screw slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-fastener-slot")>
     <@title "Cut the slots for the top fasteners" + inParts()/>
     <@say "Mark the middle of each slot on " + fulls(parts) + " from the part drawings."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", set the guide so that the middle of the slot lies " + fenced(fence.values) + asDrawn(fence) + "."/>
+    </#list>
     <@say "Cut each slot " + cut.size + " wide, " + cut.depth + " deep and " + cut.length + " long, with a biscuit joiner or a router and edge guide run along the upper edge."/>
     <@say "Try a fastener: its tongue should slide in without force, and from end to end."/>
   <#elseif has("cut-tenon")>
@@ -533,6 +566,9 @@
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play. Two slots together are a little deeper than the spline is wide, so that there is room for glue."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
+      <#list fences as fence>
+        <@say "For " + fulls(fence.parts) + ", the nearer side of the slot lies " + fenced(fence.values)?replace(" edge", " face") + asDrawn(fence) + "."/>
+      </#list>
       <@say "Cut each slot along the middle of the mitre, as the part drawings show."/>
     <#else>
       <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence as the part drawings show, nearer to the inside corner."/>
@@ -567,15 +603,20 @@
     <@say "Mark out the " + noun + " on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
     <#if cut.onEdge>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts as wide as the parts: notched and put together on edge, their edges must lie flush."/>
+      <@stopsSet/>
       <@say "Stand each part on edge against the mitre gauge, cut at both lines first, then clear what is between."/>
     <#else>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts of the parts' thickness: lapped over each other, their faces must lie flush."/>
+      <@stopsSet/>
       <@say "Cut each shoulder first, with the part against the mitre gauge and a stop, then take the waste off pass by pass."/>
     </#if>
     <@say "Try each pair together by hand: shave a wall or a floor that is high, and write one number on both."/>
   <#elseif has("cut-open-mortise")>
     <@title "Cut the open mortises" + inParts()/>
     <@say "Mark out the open mortises on the ends and both edges of " + fulls(parts) + " from the part drawings, with the marking gauge set once for all; cross the waste."/>
+    <#list fences as fence>
+      <@say "For " + fulls(fence.parts) + ", gauge both lines from one and the same side: " + fenced(fence.values) + asDrawn(fence) + "."/>
+    </#list>
     <@say "Saw both cheeks on an offcut of the same thickness first: the gap is " + cut.size + " wide and " + cut.depth + " deep."/>
     <@say "Saw the cheeks in all parts on the waste side, with the same face against the jig each time."/>
     <@say "Take out the waste at the bottom with a coping saw and chisel back to the line, from both edges to the middle."/>
@@ -583,6 +624,7 @@
     <@title "Cut the bridle cheeks" + inParts()/>
     <@say "Mark out the cheeks on both faces of " + fulls(parts) + " from the part drawings, the shoulder lines carried all round with a square."/>
     <@say "Set the depth to " + cut.depth + " and cut both faces of an offcut of the same thickness: what is left should go into the open mortise by hand without play."/>
+    <@stopsSet/>
     <@say "Cut each shoulder first, against a stop, then take the waste off pass by pass, the same on the other face."/>
     <@say "Pare each to its own mortise, and write one number on both."/>
   <#elseif has("cut-box-joint")>
@@ -610,7 +652,7 @@
     <@say "Set the router to " + cut.depth + " deep. A bit narrower than " + cut.size + " cuts to that width in two passes, with the guide moved."/>
     <@say "Cut a trial dado in an offcut of the same thickness and try the part that goes into it: it should slide in by hand without play."/>
     <#list fences as fence>
-      <@say "On " + fulls(fence.parts) + ", strike the near side of each dado " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
+      <@say "On " + fulls(fence.parts) + ", strike the near side of each dado " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
     <@say "Strike the line where the part drawing shows that each dado ends, clamp a straight guide across the part, and a stop on the guide so that the bit ends at that line."/>
     <@say "Rout from the open edge up to the stop, to the depth in two or three passes."/>
@@ -651,7 +693,7 @@
       <@say "Cut it in several passes, each " + inch?then("3/8 in", "10 mm") + " deeper at most: it is deep for its width."/>
     </#if>
     <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
+      <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
     <#if has("cut-rabbet")>
       <@say "Cut the rabbets in " + fulls(parts) + " where the part drawings show them."/>
@@ -714,7 +756,10 @@
     </#if>
     <#if cup>
       <@say "Try the depth in an offcut of the door's thickness: the cup must lie flush, and the point of the bit must not come through."/>
-      <@say "Work at a drill press, against a fence, so that every cup has the same distance from the edge."/>
+      <#list fences as fence>
+        <@say "For " + fulls(fence.parts) + ", set the fence of the drill press so that the middles of the cups lie " + fenced(fence.values) + asDrawn(fence) + "."/>
+      </#list>
+      <@say "Keep that edge against the fence, so that every cup has the same distance from it."/>
     </#if>
     <#if has("drill-dowel-hole")>
       <@say "Lay the parts that meet beside each other as they will be joined, and strike each hole's line across both."/>
@@ -725,6 +770,9 @@
     <#else>
     <#if total(parts) gt 1>
       <@say "Mark out the holes from one and the same end of every part."/>
+    </#if>
+    <#if !cup>
+      <@middles holes/>
     </#if>
     <@say "Drill " + fulls(parts) + " as the part drawings show."/>
     </#if>
@@ -742,6 +790,9 @@
   </#if>
   <#if bothFaces?size gt 0>
     <@say "Sand both faces of " + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then("the others, ", "") + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
+  </#if>
+  <#if framing?size gt 0>
+    <@say "Sand the edges of " + lettersOf(framing) + " that will look at a panel."/>
   </#if>
   <@say "Keep the sander flat near joints, so that their edges stay crisp, and off the laps and walls that were fitted: a lap that loses a shaving is loose."/>
   <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
@@ -878,20 +929,23 @@
 </#macro>
 
 <#macro squaring>
-  <#if diagonal == "" && has("fit-glue") && corner && !mitred && !crate && !laidOn>
+  <#if diagonal + acrossFeet == "" && has("fit-glue") && corner && !mitred && !crate && !laidOn>
     <@say "Check each corner with the square while the clamps can still be shifted."/>
   </#if>
   <#if diagonal != "">
     <@with "tape"/>
     <@say "Measure both diagonals from outer corner to outer corner: each should be " + diagonal + "."/>
     <@say "If they differ, push the longer one in until they agree."/>
+  <#elseif acrossFeet != "">
+    <@say "Measure both diagonals across the feet, from outer corner to outer corner: each should be " + acrossFeet + "."/>
+    <@say "If they differ, shift the clamps until they agree."/>
   </#if>
 </#macro>
 
 <#macro standing>
   <#if lying && staysLying>
     <@say "Leave it on its " + lies + " for the next step."/>
-  <#elseif lying && !turnedNext>
+  <#elseif lying && !turnedNext && !staysClamped>
     <@say "Stand it up again."/>
   </#if>
 </#macro>
@@ -988,7 +1042,7 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue is hard, and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue has cured for a day, and go slowly where the grain turns."/>
 </#macro>
 
 <#macro dryFitting>
@@ -1210,6 +1264,9 @@
       <@say "Before you drive anything, measure both diagonals from outer corner to outer corner: each should be " + diagonal + "; push the longer one in until they agree."/>
     </#if>
     <@driving/>
+    <#if has("fit-pegged") && wait != "">
+      <@say "Let the glue on a peg set for " + wait + ", or as long as its label says, before you move the work."/>
+    </#if>
     <#if hardware?size == 0><@squaring/></#if>
     <@flushing/>
     <@standing/>
@@ -1289,8 +1346,20 @@
   <@coats/>
 </#macro>
 
+<#-- What is drilled before screws go in: only where the holes are not there already. -->
+<#function pilotsFirst>
+  <#if drilledEarly?size gt 0 && !bitGiven><#return "The pilot holes are there already: "></#if>
+  <#return "Drill " + (drilledEarly?size gt 0)?then("the other ", "") + "pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and ">
+</#function>
+<#macro holesThere>
+  <#if drilledEarly?size gt 0>
+    <@say "The pilot holes in " + fulls(drilledEarly) + " were drilled on the bench: set what is screwed on so that its holes lie over them."/>
+  </#if>
+</#macro>
+
 <#-- How what hangs doors and drawers is set out, whether on trial or for good. -->
 <#macro hanging item>
+  <@holesThere/>
   <#switch item.kind>
     <#case "slide">
       <@say "Part the members of each slide as its maker's sheet says."/>
@@ -1316,7 +1385,7 @@
     <#case "butt-hinge">
       <@say "Set each hinge out from the end of the door by about its own length, and mark round one leaf with a knife on the door's edge."/>
       <@say "Chisel the mortise to the thickness of the leaf, in thin slices from the middle to the lines."/>
-      <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step", "") + ", and screw one leaf to the door."/>
+      <@say pilotsFirst() + "screw one leaf to the door."/>
       <@say "Hold the door in its opening on shims, and mark the other leaf on the case."/>
       <@say "Chisel that mortise too, and drill its pilot holes; its screws go in when the door is hung."/>
       <#break>
@@ -1359,7 +1428,10 @@
     <#case "catch">
       <@title "Mount the " + noun/>
       <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet."/>
-      <@say "Screw both on and try the door: shift the strike until it closes without force."/>
+      <#if hardware?size == 1>
+        <@say "Drill pilot holes, a little thinner than the core of the screws that come with the catch, with a stop."/>
+      </#if>
+      <@say "Screw both on" + (hardware?size == 1)?then(" with these screws", "") + " and try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">
       <@title "Mount the " + noun/>
@@ -1370,8 +1442,8 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
-      <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
       <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece."/>
+      <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
       <@say "Screw its other end to the wall a little lower, as the strap's maker says."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
       <@say "Pull the strap tight and try to tilt the piece: it must not move."/>
       <#break>
@@ -1399,7 +1471,7 @@
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
-    <@say "Drill pilot holes" + bitGiven?then(" with the bits and to the depths listed with this step,", "") + " and drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
+    <@say pilotsFirst() + "drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
   </#if>
 </#macro>
 
@@ -1415,6 +1487,7 @@
 </#list>
 <#if total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
+<#if oneShown><@say "The picture shows the first of them."/></#if>
 </#if>
 <#if (turns!1) gt 1>
 <@say "Glue up " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>
@@ -1423,7 +1496,7 @@
 <@say "Build " + plains(mirrorImages) + " as mirror images of each other: lay each part on the side where the picture shows it."/>
 </#if>
 <#if clampsOff?size gt 0>
-<@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + "."/>
+<@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + standsUp?then(" and stand the piece up again", "") + "."/>
 </#if>
 <#switch verb>
   <#case "choose"><@choosing/><#break>

@@ -3,9 +3,11 @@ package storyrod.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.ItemKind;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.FinishEntry;
@@ -32,9 +34,11 @@ final class Circumstances {
       words("felt|leather|cloth|fabric|baize|velvet|paper|cork|foam");
 
   private final Piece piece;
+  private final Set<String> fronts;
 
   Circumstances(Piece piece) {
     this.piece = piece;
+    this.fronts = Fronts.of(piece);
   }
 
   private static Pattern words(String words) {
@@ -64,8 +68,21 @@ final class Circumstances {
         && said.stream().anyMatch(text -> TRIMMED.matcher(text).find())) {
       traits.add("cut-soft");
     }
+    if (operation.verb() == Verb.FIT
+        && fronts.contains(operation.target())
+        && !isHeldByPull(operation)) {
+      traits.add("fit-front-taped");
+    }
     application(operation.verb()).ifPresent(traits::add);
     return List.copyOf(traits);
+  }
+
+  /** A pull's own screws hold a front while its gap is set. */
+  private boolean isHeldByPull(Operation operation) {
+    return operation.parts().stream()
+        .flatMap(part -> piece.part(part).cuts().stream())
+        .flatMap(cut -> cut.forWhat().flatMap(piece::item).stream())
+        .anyMatch(item -> item.kind() == ItemKind.PULL);
   }
 
   private static boolean makesDust(Verb verb) {

@@ -1,7 +1,9 @@
 package storyrod.build;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import storyrod.build.BuildPlan.Step;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
@@ -13,6 +15,13 @@ public final class ClampsInUse {
 
   static boolean isGlueUp(Step step) {
     return step.verb() == Verb.FIT && step.waitMinutes() > 0;
+  }
+
+  /** The full names of the parts that a step moves or works on. */
+  public static Set<String> touched(Step step) {
+    Set<String> parts = new LinkedHashSet<>(step.targets());
+    parts.addAll(step.standing());
+    return parts;
   }
 
   /** The clamps that a step wants, however many the shop has; none where nothing sets in them. */

@@ -33,7 +33,8 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
   /**
    * The socket of a haunch is cut from its mortise. A mitred end is fragile and leaves nothing to
    * lean on a stop, curves leave no straight edge to run along a fence, a rounded edge nothing to
-   * measure from. A slot in a tongue needs the tongue.
+   * measure from. A slot in a tongue needs the tongue. Joints are cut while faces are square, and
+   * tapers after them (common practice).
    */
   private static final List<String> AFTER_ALL_OTHERS =
       List.of(
@@ -42,6 +43,7 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
           "mitre",
           "spline slot",
           "slot",
+          "taper",
           Cut.Shaped.OUTLINE,
           "roundover");
 

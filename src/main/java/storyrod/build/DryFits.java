@@ -8,8 +8,9 @@ import java.util.stream.Collectors;
 import storyrod.piece.Joint;
 
 /**
- * What is put together dry before the first of its glue is spread: each sub-assembly, and the
- * piece, with three units or more. Of two the one step that joins them says it.
+ * What is put together dry before the first of its glue is spread or the first peg driven: each
+ * sub-assembly, and the piece, with three units or more. Of two the one step that joins them says
+ * it.
  */
 public final class DryFits {
   private static final int FEWEST = 3;
@@ -25,14 +26,22 @@ public final class DryFits {
                     placing -> placing.unit().level(), LinkedHashMap::new, Collectors.toList()));
     byLevel.forEach(
         (level, all) -> {
-          if (all.size() >= FEWEST && all.stream().anyMatch(DryFits::isGlued)) {
+          if (all.size() >= FEWEST && all.stream().anyMatch(placing -> isHeld(placing, all))) {
             levels.put(level, all.stream().map(Placing::unit).toList());
           }
         });
   }
 
-  private static boolean isGlued(Placing placing) {
-    return placing.closes().stream().anyMatch(Joint::glued);
+  private static boolean isHeld(Placing placing, List<Placing> all) {
+    return placing.closes().stream().anyMatch(joint -> joint.glued() || isPegged(joint, all));
+  }
+
+  /** Whether pegs hold it, which nobody draws out again. */
+  private static boolean isPegged(Joint joint, List<Placing> all) {
+    return all.stream()
+        .flatMap(placing -> placing.unit().parts().stream())
+        .flatMap(part -> part.cuts().stream())
+        .anyMatch(cut -> cut.term().equals("peg hole") && cut.at().equals(joint.at()));
   }
 
   void forEach(BiConsumer<String, List<Unit>> action) {

@@ -17,8 +17,8 @@ import storyrod.piece.Part;
 final class InSight {
   private static final Length FAR = Length.inches(1000);
 
-  /** How far over a face one looks in. */
-  private static final Length OVER = Length.mm(25);
+  /** How far over a face one looks in: eyes are above a bottom and look over its front rail. */
+  private static final Length OVER = Length.mm(50);
 
   private static final int CELLS = 16;
 

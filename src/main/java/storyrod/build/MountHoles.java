@@ -2,11 +2,15 @@ package storyrod.build;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
+import storyrod.description.Located;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
@@ -15,28 +19,47 @@ import storyrod.piece.Piece;
 import storyrod.piece.ScrewHoles;
 
 /** Pilot holes for the screws of hardware, which stand in no part's drawing. */
-record MountHoles(Piece piece) {
+public record MountHoles(Piece piece) {
   /** What a screw passes through of a slide or a fastener at least (common practice). */
   private static final Length METAL = Length.inch(1, 16);
 
   /** What has to stay of a part behind a pilot hole. */
   private static final Length LEFT = Length.inch(1, 8);
 
-  /** The bit and the depth for each part that an entry's hardware is screwed to. */
-  List<Setting> of(HardwareEntry entry) {
+  /**
+   * The bit and the depth for each part that an entry's hardware is screwed to.
+   *
+   * @param drilled the parts in which the holes are there already
+   */
+  List<Setting> of(HardwareEntry entry, Set<String> drilled) {
     return entry.screw().flatMap(piece::item).stream()
         .flatMap(
             screw ->
                 entry.parts().stream()
-                    .flatMap(name -> pilot(screw, piece.part(name.value())).stream()))
+                    .map(Located::value)
+                    .filter(name -> !drilled.contains(name))
+                    .flatMap(name -> pilot(screw, piece.part(name)).stream()))
         .toList();
+  }
+
+  /** The parts in which the pilot holes of an entry are drilled while they lie on the bench. */
+  public static Set<String> drilledEarly(Stream<Operation> operations, HardwareEntry entry) {
+    return operations
+        .filter(operation -> operation.verb() == Verb.DRILL)
+        .filter(operation -> operation.cuts().stream().anyMatch(cut -> isFor(entry, cut)))
+        .map(Operation::target)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static boolean isFor(HardwareEntry entry, Cut cut) {
+    return cut.term().equals(MountLines.PILOT) && entry.at().equals(cut.at());
   }
 
   /** At which height on a part the slides lie for which a cut's holes are. */
   List<Setting> heights(Part part, Cut cut) {
     String shown = piece.mark(part.mark()).shown().name();
     return piece.description().hardware().stream()
-        .filter(entry -> cut.term().equals(MountLines.PILOT) && entry.at().equals(cut.at()))
+        .filter(entry -> isFor(entry, cut))
         .flatMap(entry -> Slides.of(piece, entry).stream())
         .filter(setting -> setting.part().filter(shown::equals).isPresent())
         .toList();

@@ -26,8 +26,12 @@ record Network(WorkDay day, List<Work> works, List<Lag> lags) {
                   new Lag(
                       each.before() - 1,
                       each.after() - 1,
-                      each.dry() ? works.get(each.before() - 1).waitMinutes() : 0))
+                      minutes(each, works.get(each.before() - 1), works.get(each.after() - 1))))
           .toList();
+    }
+
+    private static int minutes(Precedence each, Work before, Work after) {
+      return Math.max(each.dry() ? before.waitMinutes() : 0, before.keepsOff(after));
     }
   }
 

@@ -2,16 +2,22 @@ package storyrod.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import storyrod.build.Network.Lag;
 
 /**
  * One pair of hands at work: it takes works in a given order, each as soon as the hands are free,
- * all that it needs is done and dry, and there are clamps left for it.
+ * all that it needs is done and dry, nothing that it touches stands in clamps, and there are clamps
+ * left for it.
  */
 final class OneMaker {
   private final WorkDay day;
   private final List<Work> works;
   private final List<List<Lag>> needs = new ArrayList<>();
+
+  /** Which glue a work has to leave alone, if it comes after it. */
+  private final List<List<Lag>> keptOff = new ArrayList<>();
+
   private final int clamps;
 
   /** A maker in a shop; of the works, some need others. */
@@ -21,6 +27,15 @@ final class OneMaker {
     this.works = List.copyOf(works);
     works.forEach(work -> needs.add(new ArrayList<>()));
     lags.forEach(lag -> needs.get(lag.after()).add(lag));
+    IntStream.range(0, works.size()).forEach(at -> keptOff.add(keptOff(at)));
+  }
+
+  private List<Lag> keptOff(int at) {
+    return IntStream.range(0, works.size())
+        .filter(each -> each != at)
+        .mapToObj(each -> new Lag(each, at, works.get(each).keepsOff(works.get(at))))
+        .filter(lag -> lag.minutes() > 0)
+        .toList();
   }
 
   /**
@@ -28,7 +43,7 @@ final class OneMaker {
    *
    * @param finish the end of each work, by its place in the list of works
    * @param rests when the hands have nothing to do, in their order
-   * @param held which work keeps the clamps that another waits for
+   * @param held which work keeps the clamps, or the glue, that another waits for
    * @param end when all is done and dry
    */
   record Run(int[] start, int[] finish, List<Rest> rests, List<Lag> held, int end) {
@@ -65,6 +80,14 @@ final class OneMaker {
       if (time > ready) {
         ready = time;
         awaited = need.before();
+      }
+    }
+    for (Lag glue : keptOff.get(at)) {
+      int time = run.finish[glue.before()] + glue.minutes();
+      if (run.finish[glue.before()] > 0 && time > ready) {
+        run.held.add(glue);
+        ready = time;
+        awaited = glue.before();
       }
     }
     for (int holding = holding(run, order, place, ready); holding >= 0; ) {

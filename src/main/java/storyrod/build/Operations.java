@@ -56,8 +56,9 @@ final class Operations {
         .forEach(part -> add(Verb.MARK, part, List.of()));
     piece.parts().forEach(this::addCuts);
     PreFinished early = new PreFinished(piece, insides);
+    FramePanels panels = new FramePanels(piece);
     piece.parts().stream()
-        .filter(part -> insides.has(part) || early.has(part))
+        .filter(part -> insides.has(part) || early.has(part) || panels.has(part))
         .forEach(part -> add(Verb.SAND, part, List.of()));
     new DryFits(placings, round.late()).forEach(this::addDryFit);
     piece.parts().stream().filter(early::has).forEach(this::addPreFinish);

@@ -37,12 +37,14 @@ final class Reveals {
   private final Trials trials;
   private final Map<String, String> drawers;
   private final Set<String> hung;
+  private final Set<String> tops;
 
   Reveals(Piece piece) {
     this.piece = piece;
     this.nesting = Nesting.of(piece);
     this.trials = new Trials(piece);
     this.drawers = Fronts.byDrawer(piece, nesting);
+    this.tops = Late.tops(piece, nesting);
     this.hung =
         piece.description().hardware().stream()
             .map(entry -> entry.item().value())
@@ -54,8 +56,19 @@ final class Reveals {
 
   List<Setting> of(Operation operation) {
     Set<Setting> settings = new LinkedHashSet<>();
-    units(operation).forEach(unit -> settings.addAll(of(nesting.parts(unit))));
+    List<Part> round = round(operation);
+    units(operation).forEach(unit -> settings.addAll(of(nesting.parts(unit), round)));
     return List.copyOf(settings);
+  }
+
+  /** All that can stand round it: on trial, a top that waits for the finish is not on yet. */
+  private List<Part> round(Operation operation) {
+    if (operation.verb() != Verb.TRIAL_FIT) {
+      return piece.parts();
+    }
+    return piece.parts().stream()
+        .filter(part -> tops.stream().noneMatch(top -> nesting.isIn(part.name(), top)))
+        .toList();
   }
 
   private Stream<String> units(Operation operation) {
@@ -73,15 +86,16 @@ final class Reveals {
     return drawers.containsValue(unit);
   }
 
-  private List<Setting> of(List<Part> unit) {
+  private List<Setting> of(List<Part> unit, List<Part> round) {
     Length foremost =
         unit.stream().map(p -> p.bounds().y().from()).reduce(Length::min).orElseThrow();
     List<Part> front =
         unit.stream().filter(part -> part.bounds().y().from().equals(foremost)).toList();
     Box box = around(front);
+    List<Part> others = round.stream().filter(part -> !unit.contains(part)).toList();
     Map<Face, Length> gaps = new LinkedHashMap<>();
     for (Face face : List.of(Face.LEFT, Face.RIGHT, Face.BOTTOM, Face.TOP)) {
-      gap(box, face, unit).ifPresent(gap -> gaps.put(face, gap));
+      gap(box, face, others).ifPresent(gap -> gaps.put(face, gap));
     }
     Optional<String> shown = Optional.of(piece.mark(front.getFirst().mark()).shown().name());
     if (gaps.size() == 4 && gaps.values().stream().distinct().count() == 1) {
@@ -104,9 +118,8 @@ final class Reveals {
   }
 
   /** How far the nearest part lies beyond a face, of those that stand beside it. */
-  private Optional<Length> gap(Box front, Face face, List<Part> unit) {
-    return piece.parts().stream()
-        .filter(part -> !unit.contains(part))
+  private Optional<Length> gap(Box front, Face face, List<Part> others) {
+    return others.stream()
         .map(Part::bounds)
         .filter(other -> isBeside(front, other, face.axis()))
         .map(other -> other.at(face.opposite()).minus(front.at(face)).times(face.sign()))

@@ -30,7 +30,7 @@ public record Schedule(
    * @param needs what has to come before it
    * @param free by what it needs alone, with as many hands as can be used
    * @param alone by the order of one maker
-   * @param dry when what it leaves to dry has waited
+   * @param dry when what it leaves to dry has waited, or cured where a step waits for that
    */
   public record Row(int number, List<Precedence> needs, Times free, Times alone, int dry) {
     public Row {
@@ -68,7 +68,7 @@ public record Schedule(
     for (int at : order) {
       List<Precedence> needs =
           plan.precedence().stream().filter(each -> each.after() == at + 1).toList();
-      int dry = run.finish()[at] + works.get(at).waitMinutes();
+      int dry = run.finish()[at] + waiting(works, run, at);
       rows.add(new Row(at + 1, needs, free.get(at), alone.get(at), dry));
     }
     return new Schedule(
@@ -77,6 +77,17 @@ public record Schedule(
         run.rests().stream().map(Schedule::rest).toList(),
         works.stream().mapToInt(Work::minutes).sum(),
         run.end());
+  }
+
+  /** How long a work waits: until it is dry, or cured where a later one had to wait for that. */
+  private static int waiting(List<Work> works, Run run, int at) {
+    int cured =
+        run.held().stream()
+            .filter(lag -> lag.before() == at && works.get(at).keepsOff(works.get(lag.after())) > 0)
+            .mapToInt(Lag::minutes)
+            .max()
+            .orElse(0);
+    return Math.max(works.get(at).waitMinutes(), cured);
   }
 
   private static Rest rest(OneMaker.Rest rest) {

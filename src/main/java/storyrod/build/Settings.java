@@ -26,17 +26,17 @@ import storyrod.piece.SplineSlot;
 
 /** Values worth setting on a machine, or worth checking, for the operations of one step. */
 final class Settings {
-  private static final List<String> FENCED =
-      List.of("dado", "stopped dado", "groove", "stopped groove", "lid groove", "mortise");
   private final Job job;
   private final Squares squares;
   private final Seats.Finder seats;
   private final Reveals reveals;
+  private final Guides guides;
 
   Settings(Job job) {
     this.seats = Seats.in(job.piece());
     this.job = job;
     this.reveals = new Reveals(job.piece());
+    this.guides = new Guides(job.piece());
     this.squares = new Squares(job);
   }
 
@@ -139,11 +139,7 @@ final class Settings {
     if (cuts.getFirst() instanceof Slanted.Housing housing) {
       settings.add(Setting.of("lean-angle", housing.lean()));
     }
-    for (Cut cut : cuts) {
-      if (cut instanceof Cut.Trench trench && FENCED.contains(trench.term())) {
-        settings.add(fence(part, trench));
-      }
-    }
+    settings.addAll(guides.of(part, cuts));
     return settings;
   }
 
@@ -250,7 +246,8 @@ final class Settings {
     List<Setting> settings = new ArrayList<>();
     for (HardwareEntry entry : new Traits(job.piece()).mounted(operation)) {
       settings.addAll(Slides.of(job.piece(), entry));
-      settings.addAll(new MountHoles(job.piece()).of(entry));
+      Set<String> drilled = MountHoles.drilledEarly(job.operations().stream(), entry);
+      settings.addAll(new MountHoles(job.piece()).of(entry, drilled));
     }
     return settings;
   }
@@ -282,13 +279,6 @@ final class Settings {
       case SplineSlot slot -> "width";
       case InPlace inPlace -> "diameter";
     };
-  }
-
-  private Setting fence(Part part, Cut.Trench trench) {
-    return new Setting(
-        "fence-" + CutKind.edge(part, trench).word(),
-        Optional.of(part.name()),
-        CutKind.fence(part, trench));
   }
 
   private Optional<String> shown(Part part) {

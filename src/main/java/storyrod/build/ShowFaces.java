@@ -2,6 +2,7 @@ package storyrod.build;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -14,7 +15,8 @@ import storyrod.piece.Piece;
 /**
  * Tells which broad face of a part is seen when the piece stands in its place, so that its better
  * side can be turned there. Of two that are seen it is the one that looks to the front, up, or away
- * from the middle; and rather into open bays than to the wall or the floor.
+ * from the middle; and rather into bays than to the wall or the floor, also into those that a door
+ * or a drawer closes: the inside is what one sees when it opens (common practice).
  */
 public final class ShowFaces {
   private static final Length FAR = Length.inches(1000);
@@ -26,9 +28,11 @@ public final class ShowFaces {
   private static final double IN_SIGHT = 0.25;
 
   private final Piece piece;
+  private final Set<String> movable;
 
   public ShowFaces(Piece piece) {
     this.piece = piece;
+    this.movable = new Trials(piece).movable();
   }
 
   /** The face that is seen; none if other parts stand before both. */
@@ -58,7 +62,14 @@ public final class ShowFaces {
 
   /** The side of a case has an outside that is seen better. */
   private boolean isSeenInside(Part part, Face face) {
-    return part.thickness() != Axis.X && new InSight(piece.parts()).share(part, face) >= IN_SIGHT;
+    return part.thickness() != Axis.X && new InSight(before(part)).share(part, face) >= IN_SIGHT;
+  }
+
+  /** What can stand before a part: doors and drawers open for all that is not a part of them. */
+  private List<Part> before(Part part) {
+    return movable.contains(part.name())
+        ? piece.parts()
+        : piece.parts().stream().filter(each -> !movable.contains(each.name())).toList();
   }
 
   private boolean isSeen(Part part, Face face) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.rule.Job;
@@ -17,18 +18,28 @@ import storyrod.measure.Length;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 
-/** Finds where a level's first rectangle of four units closes: there its diagonals are compared. */
+/**
+ * Finds where a level's first rectangle of four units closes: there its diagonals are compared. A
+ * level in which none closes may have two posts with four outer corners.
+ */
 final class Squares {
   private final Job job;
   private final Map<String, Setting> byOperation = new LinkedHashMap<>();
+  private final List<String> closed = new ArrayList<>();
 
   Squares(Job job) {
     this.job = job;
-    List<String> closed = new ArrayList<>();
+    tell(this::rectangle);
+    tell(this::posts);
+  }
+
+  /** Tells each level that has no diagonal yet the first that is found. */
+  private void tell(Function<Placing, Optional<Setting>> finder) {
     for (Placing placing : job.placings()) {
       String level = placing.unit().level();
       if (!closed.contains(level)) {
-        rectangle(placing)
+        finder
+            .apply(placing)
             .ifPresent(
                 setting -> {
                   byOperation.put(placing.name(), setting);
@@ -38,16 +49,27 @@ final class Squares {
     }
   }
 
+  private Optional<Setting> posts(Placing placing) {
+    List<Unit> together = new ArrayList<>(job.before(placing));
+    together.add(placing.unit());
+    return new Posts(together, this::meet).diagonal();
+  }
+
+  /** Whether a setting is for the tape, from corner to corner. */
+  static boolean isDiagonal(Setting setting) {
+    return setting.key().startsWith("diagonal");
+  }
+
   Optional<Setting> diagonal(Operation operation) {
     return Optional.ofNullable(byOperation.get(operation.name()));
   }
 
   private Optional<Setting> rectangle(Placing placing) {
-    if (job.piece().parts().stream().anyMatch(part -> part.pose().isTurned())) {
+    Unit last = placing.unit();
+    if (last.isTurned()) {
       return Optional.empty();
     }
-    Unit last = placing.unit();
-    List<Unit> standing = job.before(placing);
+    List<Unit> standing = job.before(placing).stream().filter(unit -> !unit.isTurned()).toList();
     List<Unit> arms = standing.stream().filter(unit -> meet(last, unit)).toList();
     for (Unit one : arms) {
       for (Unit two : arms.subList(arms.indexOf(one) + 1, arms.size())) {

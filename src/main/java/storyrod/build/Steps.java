@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
@@ -86,6 +87,10 @@ final class Steps implements Filling.Maker {
     List<String> said = said(batch);
     List<String> words = new ArrayList<>(traits(operations));
     operations.forEach(each -> words.addAll(circumstances.of(each, said)));
+    List<Setting> set = settings.of(operations);
+    if (operations.getFirst().verb() == Verb.FIT && set.stream().anyMatch(Squares::isDiagonal)) {
+      words.add("fit-square");
+    }
     List<String> comeNew = newParts(operations);
     Step step =
         new Step(
@@ -101,7 +106,7 @@ final class Steps implements Filling.Maker {
             hardware(operations),
             Figures.STANDARD.tools(words),
             Figures.STANDARD.cautions(words),
-            settings.of(operations),
+            set,
             said,
             Figures.STANDARD.setUp(words) + operations.stream().mapToInt(Operation::minutes).sum(),
             operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0));

@@ -1,7 +1,10 @@
 package storyrod.build;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Description.ItemKind;
 import storyrod.description.Located;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Nesting;
@@ -23,13 +26,26 @@ public final class Trials {
 
   /** Whether an item is fitted, taken off for the finish, and put back. */
   public static boolean asksFor(Piece piece, String item) {
-    return piece.description().finish().isPresent()
-        && switch (piece.kind(item)) {
-          case SLIDE, UNDER_SLIDE, CONCEALED_HINGE, BUTT_HINGE -> true;
-          case PULL, KNOB, CATCH, ANTI_TIP_STRAP, SHELF_PIN, FOOT, LEVELLING_FOOT, OTHER -> false;
-          case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> false;
-          case DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER, BUTTON -> false;
-        };
+    return piece.description().finish().isPresent() && hangs(piece.kind(item));
+  }
+
+  private static boolean hangs(ItemKind kind) {
+    return switch (kind) {
+      case SLIDE, UNDER_SLIDE, CONCEALED_HINGE, BUTT_HINGE -> true;
+      case PULL, KNOB, CATCH, ANTI_TIP_STRAP, SHELF_PIN, FOOT, LEVELLING_FOOT, OTHER -> false;
+      case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> false;
+      case DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER, BUTTON -> false;
+    };
+  }
+
+  /** The names of all parts of doors and drawers. */
+  Set<String> movable() {
+    return piece.description().hardware().stream()
+        .map(entry -> entry.item().value())
+        .distinct()
+        .filter(item -> hangs(piece.kind(item)))
+        .flatMap(item -> partsHung(item).stream())
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** What an item takes when it is fitted, its screws included. */

@@ -40,6 +40,11 @@ public record Unit(String name, String level, List<Part> parts) {
     return false;
   }
 
+  /** Whether a part of it leans. */
+  boolean isTurned() {
+    return parts.stream().anyMatch(part -> part.pose().isTurned());
+  }
+
   double volumeMm3() {
     return parts.stream().mapToDouble(part -> part.box().volumeMm3()).sum();
   }

@@ -58,6 +58,7 @@ public final class Checks {
           new PlainMitre(),
           new PlugDepth(),
           new PocketScrewFit(),
+          new RoundedJoint(),
           new RoundedRow(),
           new ScrewHold(),
           new ScrewLength(),

@@ -21,7 +21,7 @@ import storyrod.piece.Piece;
 /** A row of parts that touch, whose printed sizes do not add up to the printed whole. */
 final class RoundedRow implements Check {
   /** Less than this no tape shows. */
-  private static final Length SEEN = Length.inch(1, 64);
+  static final Length SEEN = Length.inch(1, 64);
 
   private static final int FINEST = 128;
 

@@ -12,6 +12,7 @@ import storyrod.description.Expression.Negated;
 import storyrod.description.Expression.Not;
 import storyrod.description.Expression.Operation;
 import storyrod.description.Value.Kind;
+import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
 import storyrod.measure.Unit;
 
@@ -26,9 +27,17 @@ final class Arithmetic {
   private static final String DIMENSION = "dimension";
 
   private final Unit unit;
+  private final LengthFormat printed;
 
-  Arithmetic(Unit unit) {
+  /**
+   * Arithmetic in a description.
+   *
+   * @param unit what its bare numbers are
+   * @param printed how the plan set prints lengths, whose figures {@code printable} gives
+   */
+  Arithmetic(Unit unit, LengthFormat printed) {
     this.unit = unit;
+    this.printed = printed;
   }
 
   /** The value of a formula, all of whose names have values. */
@@ -99,8 +108,14 @@ final class Arithmetic {
   private Value call(Call call, Function<Name, Value> names) throws FormulaFault {
     Expression soFar = call.arguments().getFirst();
     Value best = evaluate(soFar, names);
-    if (call.function().equals(Expression.ROUND_UP)) {
-      return roundedUp(best, soFar);
+    switch (call.function()) {
+      case Expression.ROUND_UP -> {
+        return roundedUp(best, soFar);
+      }
+      case Expression.PRINTABLE -> {
+        return printable(best, soFar);
+      }
+      default -> {}
     }
     boolean largest = call.function().equals("max");
     for (Expression next : call.arguments().subList(1, call.arguments().size())) {
@@ -113,6 +128,13 @@ final class Arithmetic {
 
   private Value roundedUp(Value value, Expression formula) throws FormulaFault {
     return new Value(number(value, formula).roundedUp(), Kind.NUMBER);
+  }
+
+  /** Down, so that half of a thickness does not become more than half of it. */
+  private Value printable(Value value, Expression formula) throws FormulaFault {
+    Rational step = Rational.of(printed.step().ticks(), 1);
+    Rational below = length(value, formula).dividedBy(step).negated().roundedUp();
+    return Value.length(below.negated().times(step));
   }
 
   private Value joined(Pair pair, BinaryOperator<Rational> how) throws FormulaFault {

@@ -16,25 +16,24 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
-import storyrod.measure.Unit;
 
 /** Makes a description from entries in which everything could be read. */
 final class DescriptionBuilder {
   private final Block root;
   private final Entry project;
-  private final Unit unit;
+  private final LengthFormat format;
 
-  DescriptionBuilder(Block root, Unit unit) {
+  DescriptionBuilder(Block root, LengthFormat format) {
     this.root = root;
     this.project = root.entry();
-    this.unit = unit;
+    this.format = format;
   }
 
   Description build(SourceText source) {
     return new Description(
         source,
         about(),
-        format(),
+        format,
         sizes(),
         stocks(),
         new Matches(connections("matches"), root.context().diagnostics()).given(parts(root)),
@@ -45,7 +44,7 @@ final class DescriptionBuilder {
         connections("hardware").stream().map(DescriptionBuilder::hardware).toList(),
         project.find("finish", Entry.class).map(Supplies::finish),
         project.find("glue", Entry.class).map(Supplies::glue),
-        new ShopDefaults(unit).shop(project.find("shop", Entry.class)),
+        new ShopDefaults(format.unit()).shop(project.find("shop", Entry.class)),
         project.find("climate", Entry.class).map(Supplies::climate).orElse(ClimateEntry.USUAL),
         Supplies.onHand(project),
         Stages.of(root),
@@ -59,10 +58,6 @@ final class DescriptionBuilder {
         project.find("summary", String.class),
         project.find("edition", String.class),
         project.find("date", LocalDate.class));
-  }
-
-  private LengthFormat format() {
-    return new LengthFormat(unit, project.find("fraction", Integer.class).orElse(32));
   }
 
   private Map<String, Length> sizes() {

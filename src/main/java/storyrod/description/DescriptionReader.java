@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import storyrod.description.Node.Mapping;
-import storyrod.measure.Unit;
+import storyrod.measure.LengthFormat;
 
 /**
  * Reads a project description.
@@ -93,12 +93,12 @@ public final class DescriptionReader {
     }
     Mapping shared = new Shared(library, diagnostics).into(written);
     Mapping mapping = new OptionChoice(shared, diagnostics).chosen(option);
-    Unit unit = UsedFile.unit(mapping);
+    LengthFormat format = UsedFile.format(mapping);
     Context context =
         new Context(
-            Scope.ofProject(unit),
+            Scope.ofProject(format),
             new Evaluator(diagnostics),
-            new Figures(unit),
+            new Figures(format.unit()),
             vocabulary,
             library,
             diagnostics);
@@ -112,6 +112,6 @@ public final class DescriptionReader {
     new PrintableCheck(printable, diagnostics).check(root);
     return diagnostics.hasErrors()
         ? Optional.empty()
-        : Optional.of(new DescriptionBuilder(project, unit).build(root.at().source()));
+        : Optional.of(new DescriptionBuilder(project, format).build(root.at().source()));
   }
 }

@@ -136,7 +136,7 @@ final class Evaluator {
 
   private static Value value(Cell cell, Expression formula, Map<String, Cell> needs)
       throws FormulaFault {
-    Arithmetic arithmetic = new Arithmetic(cell.scope().unit());
+    Arithmetic arithmetic = new Arithmetic(cell.scope().unit(), cell.scope().pool().printed());
     Value value = arithmetic.evaluate(formula, name -> needs.get(name.path()).value.orElseThrow());
     return switch (cell.wanted()) {
       case LENGTH -> Value.length(arithmetic.length(value, formula));

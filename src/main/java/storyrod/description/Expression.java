@@ -8,6 +8,9 @@ sealed interface Expression {
   /** The function that gives the next whole number. */
   String ROUND_UP = "round-up";
 
+  /** The function that gives the largest length, not above, that the plan set prints exactly. */
+  String PRINTABLE = "printable";
+
   Stretch at();
 
   /** From one position in a formula up to but not including another. */
@@ -57,7 +60,9 @@ sealed interface Expression {
     }
   }
 
-  /** {@code min} or {@code max} of one or more values, or {@code round-up} of one. */
+  /**
+   * {@code min} or {@code max} of one or more values, {@code round-up} or {@code printable} of one.
+   */
   record Call(String function, List<Expression> arguments, Stretch at) implements Expression {
     public Call {
       arguments = List.copyOf(arguments);

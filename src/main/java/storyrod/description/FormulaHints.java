@@ -36,7 +36,8 @@ final class FormulaHints {
           slip("(?<=[0-9]),[0-9]{3}(?![0-9])", "leave the comma away; " + POINT),
           slip("[.,]", POINT),
           slip(
-              "(?<=(?:min|max|round-up) {0,9})[^ (]", "put its values in parentheses: `max(a, b)`"),
+              "(?<=(?:min|max|round-up|printable) {0,9})[^ (]",
+              "put its values in parentheses: `max(a, b)`"),
           slip("(?<=\\()\\)", "put a value between these parentheses"),
           slip("\\)", "take it away, or open a parenthesis before it"),
           slip("(?<=[-+*/(] {0,9})[*/+]", "put a value before it, or leave one of the signs away"),

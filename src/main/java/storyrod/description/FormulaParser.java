@@ -15,6 +15,8 @@ import storyrod.description.Expression.Stretch;
 final class FormulaParser {
   private static final int DEEPEST = 100;
   private static final String TO = "to";
+  private static final List<String> FUNCTIONS =
+      List.of("min", "max", Expression.ROUND_UP, Expression.PRINTABLE);
 
   private final FormulaScanner scanner;
   private int depth;
@@ -165,12 +167,12 @@ final class FormulaParser {
   }
 
   private Expression call(String function, Stretch at) throws FormulaFault {
-    if (!List.of("min", "max", Expression.ROUND_UP).contains(function)) {
+    if (!FUNCTIONS.contains(function)) {
       throw fault(
           at.from(),
           at.to(),
           "there is no function '" + Quote.of(function) + "'",
-          "there are min, max and round-up; for a product write `*`");
+          "there are min, max, round-up and printable; for a product write `*`");
     }
     List<Expression> arguments = new ArrayList<>();
     do {
@@ -178,14 +180,29 @@ final class FormulaParser {
     } while (scanner.take(','));
     close();
     Call call = new Call(function, arguments, new Stretch(at.from(), scanner.at()));
-    if (function.equals(Expression.ROUND_UP) && arguments.size() > 1) {
-      throw fault(
-          at.from(),
-          scanner.at(),
-          "round-up takes one number, found " + arguments.size(),
-          "write one of them, as in `round-up(depth / widest)`");
+    if (arguments.size() > 1) {
+      checkTakesMany(call);
     }
     return call;
+  }
+
+  private static void checkTakesMany(Call call) throws FormulaFault {
+    int count = call.arguments().size();
+    switch (call.function()) {
+      case Expression.ROUND_UP ->
+          throw fault(
+              call.at().from(),
+              call.at().to(),
+              "round-up takes one number, found " + count,
+              "write one of them, as in `round-up(depth / widest)`");
+      case Expression.PRINTABLE ->
+          throw fault(
+              call.at().from(),
+              call.at().to(),
+              "printable takes one length, found " + count,
+              "write one of them, as in `printable(ply.thickness / 2)`");
+      default -> {}
+    }
   }
 
   private void close() throws FormulaFault {

@@ -16,6 +16,7 @@ final class NameStyle {
           "min",
           "max",
           Expression.ROUND_UP,
+          Expression.PRINTABLE,
           "when",
           "else",
           "and",

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Scope.ItemCells;
+import storyrod.measure.LengthFormat;
 
 /**
  * The names that stocks and items have in the whole project. What sub-assemblies bring along keeps
@@ -12,8 +13,18 @@ import storyrod.description.Scope.ItemCells;
  * sub-assemblies of one description share what they bring.
  */
 final class Pool {
+  private final LengthFormat printed;
   private final Map<String, String> owners = new LinkedHashMap<>();
   private final Map<String, ItemCells> fromStartSet = new LinkedHashMap<>();
+
+  Pool(LengthFormat printed) {
+    this.printed = printed;
+  }
+
+  /** How the project's plan set prints lengths. */
+  LengthFormat printed() {
+    return printed;
+  }
 
   /** The items of the start set that are used, by their names there. */
   Map<String, ItemCells> fromStartSet() {

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import storyrod.description.Choices.Choice;
 import storyrod.description.Node.Mapping;
 import storyrod.geometry.Face;
+import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
 
 /**
@@ -77,8 +78,9 @@ final class Scope {
   /** Which of how many is spoken of. */
   record Nth(int number, int count) {}
 
-  static Scope ofProject(Unit unit) {
-    return new Scope("", Optional.empty(), unit, new Pool());
+  /** The names of a project, whose bare numbers are what its plan set prints. */
+  static Scope ofProject(LengthFormat printed) {
+    return new Scope("", Optional.empty(), printed.unit(), new Pool(printed));
   }
 
   /** For a sub-assembly written in place. */
@@ -98,7 +100,7 @@ final class Scope {
 
   /** Other values for some of the names, which nothing outside it sees. */
   Scope aside() {
-    return new Scope(prefix, Optional.of(this), unit, new Pool());
+    return new Scope(prefix, Optional.of(this), unit, new Pool(pool.printed()));
   }
 
   String fullName(String name) {

@@ -12,7 +12,6 @@ import java.util.Optional;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Member;
 import storyrod.description.Scope.ItemCells;
-import storyrod.measure.Unit;
 
 /** The hardware that needs no description of its own: trade sizes without makers or prices. */
 final class StartSet {
@@ -61,7 +60,7 @@ final class StartSet {
                     Declarations.item(
                         asking.pool().claim("item", member.key(), asking, false),
                         member,
-                        Scope.ofProject(Unit.INCH))));
+                        Scope.ofProject(UsedFile.USUAL))));
     return Optional.ofNullable(used.get(name));
   }
 
@@ -73,7 +72,7 @@ final class StartSet {
   /** The items that are used, by their names in the whole project. */
   static Map<String, Entry> used(Context context) {
     Map<String, Entry> used = new LinkedHashMap<>();
-    EntryReader reader = new EntryReader(context.in(Scope.ofProject(Unit.INCH)));
+    EntryReader reader = new EntryReader(context.in(Scope.ofProject(UsedFile.USUAL)));
     context
         .scope()
         .pool()

@@ -5,11 +5,15 @@ import java.util.Optional;
 import storyrod.description.Library.Found;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Scalar;
+import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
 
 /** Finds and reads the description that an assembly uses. */
 final class UsedFile {
   private static final Mapping NOTHING = (Mapping) Declarations.NONE;
+
+  /** How lengths are printed where a description does not say it. */
+  static final LengthFormat USUAL = new LengthFormat(Unit.INCH, 32);
 
   private final Context context;
 
@@ -25,6 +29,16 @@ final class UsedFile {
     boolean mm =
         root.get("units").orElse(root) instanceof Scalar word && word.text().equals(Unit.MM.word());
     return mm ? Unit.MM : Unit.INCH;
+  }
+
+  /** How a project prints lengths; what is wrong with its keys is told where they are read. */
+  static LengthFormat format(Mapping root) {
+    int denominator =
+        root.get("fraction")
+            .filter(Scalar.class::isInstance)
+            .flatMap(written -> WordValues.denominator(((Scalar) written).text()))
+            .orElse(USUAL.denominator());
+    return new LengthFormat(unit(root), denominator);
   }
 
   /** The root of what an entry uses; nothing if it cannot be had, which is reported. */

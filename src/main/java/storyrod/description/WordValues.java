@@ -250,12 +250,20 @@ final class WordValues {
 
   /** What stands below the line. */
   Optional<Integer> fraction(Scalar text) {
-    Matcher matcher = FRACTION.matcher(text.text());
-    return matcher.matches()
-        ? Optional.of(Integer.valueOf(matcher.group(1)))
-        : context.fail(
-            Diagnostic.error(
-                    "fraction", text.at(), "expected a fraction of an inch, found " + text.kind())
-                .hint("write one of 1/2, 1/4, 1/8, 1/16, 1/32, 1/64 and 1/" + FINEST));
+    return denominator(text.text())
+        .or(
+            () ->
+                context.fail(
+                    Diagnostic.error(
+                            "fraction",
+                            text.at(),
+                            "expected a fraction of an inch, found " + text.kind())
+                        .hint("write one of 1/2, 1/4, 1/8, 1/16, 1/32, 1/64 and 1/" + FINEST)));
+  }
+
+  static Optional<Integer> denominator(String fraction) {
+    return Optional.of(FRACTION.matcher(fraction))
+        .filter(Matcher::matches)
+        .map(found -> Integer.valueOf(found.group(1)));
   }
 }

@@ -14,6 +14,7 @@ import storyrod.drawing.Contacts.Out;
 import storyrod.drawing.Contacts.Path;
 import storyrod.geometry.Face;
 import storyrod.geometry.Solid;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -49,6 +50,7 @@ final class StepPicture {
   private final Piece piece;
   private final Step step;
   private final Contacts contacts;
+  private final List<String> newParts;
   private final List<Part> parts;
   private final List<List<List<String>>> tiers;
   private final List<String> staying;
@@ -58,12 +60,12 @@ final class StepPicture {
     this.piece = piece;
     this.step = step;
     this.contacts = new Contacts(piece);
+    Nesting nesting = Nesting.of(piece);
+    this.newParts = OneOfMany.shownParts(nesting, step, step.newParts());
+    List<String> standing = OneOfMany.shownParts(nesting, step, step.standing());
     this.parts =
-        Stream.concat(step.newParts().stream(), step.standing().stream())
-            .distinct()
-            .map(piece::part)
-            .toList();
-    this.tiers = step.enters().isPresent() ? tiers(step) : List.of();
+        Stream.concat(newParts.stream(), standing.stream()).distinct().map(piece::part).toList();
+    this.tiers = step.enters().isPresent() ? tiers(nesting, step) : List.of();
     List<String> out = tiers.stream().flatMap(List::stream).flatMap(List::stream).toList();
     this.staying = parts.stream().map(Part::name).filter(name -> !out.contains(name)).toList();
     this.shot = best();
@@ -94,8 +96,11 @@ final class StepPicture {
   }
 
   /** What comes in, tier by tier; what comes to something else as one moves as one. */
-  private static List<List<List<String>>> tiers(Step step) {
-    return step.tiers().stream().map(tier -> tier.stream().map(Operation::parts).toList()).toList();
+  private static List<List<List<String>>> tiers(Nesting nesting, Step step) {
+    return step.tiers().stream()
+        .map(tier -> OneOfMany.shown(nesting, step, tier))
+        .map(tier -> tier.stream().map(Operation::parts).toList())
+        .toList();
   }
 
   private Shot best() {
@@ -123,7 +128,7 @@ final class StepPicture {
             parts.stream()
                 .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
                 .toList());
-    Picture picture = Picture.of(scene, parts, step.newParts().size(), view, marked());
+    Picture picture = Picture.of(scene, parts, newParts.size(), view, marked());
     List<Path> trails = ways.stream().flatMap(List::stream).toList();
     double score =
         Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
@@ -201,9 +206,7 @@ final class StepPicture {
 
   /** The new parts and what they are joined to. */
   private List<String> marked() {
-    return Stream.concat(
-            step.newParts().stream(),
-            contacts.neighbours(step.newParts(), step.standing()).stream())
+    return Stream.concat(newParts.stream(), contacts.neighbours(newParts, step.standing()).stream())
         .toList();
   }
 
@@ -216,7 +219,9 @@ final class StepPicture {
   }
 
   private List<List<String>> units() {
-    return step.operations().stream().map(Operation::parts).toList();
+    return OneOfMany.shown(Nesting.of(piece), step, step.operations()).stream()
+        .map(Operation::parts)
+        .toList();
   }
 
   private List<Solid> solids(List<String> unit) {

@@ -42,17 +42,21 @@ public record LengthFormat(Unit unit, int denominator) {
   /** The length that is printed, which differs from the exact one by at most half a step. */
   public Length rounded(Length length) {
     return switch (unit) {
-      case INCH -> fractionStep().times(steps(length));
+      case INCH -> step().times(steps(length));
       case MM -> tenths(length);
     };
   }
 
-  private Length fractionStep() {
-    return Length.inch(1, denominator);
+  /** What printed lengths are whole numbers of. */
+  public Length step() {
+    return switch (unit) {
+      case INCH -> Length.inch(1, denominator);
+      case MM -> new Length(Length.TICKS_PER_MM / 10);
+    };
   }
 
   private long steps(Length length) {
-    return length.dividedBy(fractionStep().ticks(), RoundingMode.HALF_UP).ticks();
+    return length.dividedBy(step().ticks(), RoundingMode.HALF_UP).ticks();
   }
 
   private String inches(Length length) {

@@ -4,6 +4,7 @@ import java.util.List;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
 import storyrod.description.FaceRef;
+import storyrod.measure.Unit;
 
 /**
  * A kind of joint: the keys it reads, what it adds to one part and cuts from the other, and what it
@@ -31,14 +32,12 @@ public interface JointType {
     return false;
   }
 
-  /** What has to be lengthened before anything is cut; nothing unless a kind says so. */
-  default List<Extension> extensions(Entry entry) {
-    return List.of();
-  }
+  /** The two parts of a joint as described, before either is lengthened. */
+  record Pair(Blank first, Blank second, Unit unit) {}
 
-  /** The same where a kind has to know the second part, as described, for it. */
-  default List<Extension> extensions(Entry entry, Blank second) {
-    return extensions(entry);
+  /** What has to be lengthened before anything is cut; nothing unless a kind says so. */
+  default List<Extension> extensions(Entry entry, Pair parts) {
+    return List.of();
   }
 
   /** The cuts in both parts and the joint itself, once all parts have their full size. */

@@ -155,17 +155,18 @@ public record Piece(
 
   /**
    * The width of a stave when its edges are jointed: an even share of the blank, rounded up, and of
-   * what is ripped off the panel when it has been glued up.
+   * what is ripped off the panel when it has been glued up; the whole blank where boards decide.
    */
   public Length staveWidth(Part part) {
-    int count = staves(part).orElse(1);
-    return gluedWidth(part).dividedBy(count, RoundingMode.CEILING);
+    return staves(part)
+        .map(count -> gluedWidth(part).dividedBy(count, RoundingMode.CEILING))
+        .orElseGet(() -> isLaminated(part) ? gluedWidth(part) : blankWidth(part));
   }
 
   /** The width of the blank when it has been glued up and not yet ripped. */
   public Length gluedWidth(Part part) {
-    boolean isRipped = staves(part).orElse(1) > 1 || isLaminated(part);
-    Length ripped = isRipped ? description.shop().extraWidth(part.finishedLength()) : Length.ZERO;
+    Length ripped =
+        isPanel(part) ? description.shop().extraWidth(part.finishedLength()) : Length.ZERO;
     return blankWidth(part).plus(ripped);
   }
 }

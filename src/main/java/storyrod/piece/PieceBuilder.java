@@ -136,7 +136,10 @@ public final class PieceBuilder {
   }
 
   private List<Extension> extensions(Placed each) {
-    return each.type().extensions(each.entry(), blanks.get(each.type().into(each.entry())));
+    Blank first = blanks.get(each.type().meeting(each.entry()).part());
+    Blank second = blanks.get(each.type().into(each.entry()));
+    JointType.Pair parts = new JointType.Pair(first, second, description.format().unit());
+    return each.type().extensions(each.entry(), parts);
   }
 
   private void join(List<Placed> placed) {

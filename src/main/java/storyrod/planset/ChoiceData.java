@@ -43,6 +43,9 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("material", StockData.material(stock.species()));
     data.put("thick", format(thickness(stock, parts)));
+    data.put("quarter", stock.figures().quarterSawn());
+    data.put("bought", stock.boughtAs().map(this::bought).orElse(""));
+    data.put("layers", parts.stream().allMatch(piece::isLaminated));
     data.put("sheet", Traits.isSheet(parts.getFirst()));
     data.put("laidOut", isLaidOut);
     data.put("onHand", there.stream().map(OnHandEntry::name).toList());
@@ -67,9 +70,13 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
         .distinct()
         .limit(LONGEST)
         .<Map<String, Object>>map(
-            mark ->
-                Map.of("mark", mark, "length", format(piece.mark(mark).shown().finishedLength())))
+            mark -> Map.of("mark", mark, "length", format(roughLength(piece.mark(mark).shown()))))
         .toList();
+  }
+
+  /** A board has to be as long as the part in the rough. */
+  private Length roughLength(Part part) {
+    return part.finishedLength().plus(piece.description().shop().extraLength());
   }
 
   private List<Map<String, Object>> matches(List<String> targets) {
@@ -90,6 +97,10 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     Optional<Face> shown = new ShowFaces(piece).of(part);
     return !Traits.isSheet(part)
         && shown.filter(List.of(Face.FRONT, Face.TOP)::contains).isPresent();
+  }
+
+  private String bought(Length rough) {
+    return Shopping.boughtAs(rough, piece.description().format());
   }
 
   private String format(Length length) {

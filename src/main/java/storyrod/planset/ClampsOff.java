@@ -1,10 +1,8 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import storyrod.build.BuildPlan.Step;
@@ -42,7 +40,7 @@ final class ClampsOff {
   }
 
   private static boolean isNeeded(Step glued, Step later) {
-    return touched(later).stream().anyMatch(touched(glued)::contains);
+    return ClampsInUse.touched(later).stream().anyMatch(ClampsInUse.touched(glued)::contains);
   }
 
   private boolean isTooMuch(Step step) {
@@ -55,9 +53,8 @@ final class ClampsOff {
     return off.getOrDefault(step.number(), List.of());
   }
 
-  private static Set<String> touched(Step step) {
-    Set<String> parts = new LinkedHashSet<>(step.targets());
-    parts.addAll(step.standing());
-    return parts;
+  /** Whether the clamps of a step come off in a later one. */
+  boolean isLater(Step step) {
+    return off.values().stream().anyMatch(numbers -> numbers.contains(step.number()));
   }
 }

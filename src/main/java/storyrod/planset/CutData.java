@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.CutKind;
+import storyrod.build.Guides;
 import storyrod.build.Operation;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
+import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
@@ -31,8 +33,6 @@ import storyrod.words.Words;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
 record CutData(Piece piece, PartPhrases phrases) {
-  private static final String FENCE = "fence-";
-
   /** What a saw takes off in one pass at most (from memory). */
   private static final Length DEEPEST_PASS = Length.inches(1).dividedBy(2, RoundingMode.HALF_EVEN);
 
@@ -200,13 +200,10 @@ record CutData(Piece piece, PartPhrases phrases) {
   private List<Map<String, Object>> fences(Step step) {
     Map<String, List<Map<String, Object>>> byPart = new LinkedHashMap<>();
     for (Setting setting : step.settings()) {
-      if (setting.key().startsWith(FENCE)) {
+      if (Guides.isOne(setting)) {
         byPart
             .computeIfAbsent(setting.part().orElseThrow(), part -> new ArrayList<>())
-            .add(
-                Map.of(
-                    "edge", setting.key().substring(FENCE.length()),
-                    "value", format(setting.value())));
+            .add(distance(setting));
       }
     }
     Map<Fence, List<String>> alike = new LinkedHashMap<>();
@@ -222,6 +219,20 @@ record CutData(Piece piece, PartPhrases phrases) {
                     "values", fence.values(),
                     "asDrawn", !fence.drawn().isEmpty())));
     return fences;
+  }
+
+  /** Fences have an edge of the part run along them, whichever it is. */
+  private Map<String, Object> distance(Setting setting) {
+    String[] key = setting.key().split("-");
+    Axis axis = Face.named(key[1]).orElseThrow().axis();
+    Part part = piece.part(setting.part().orElseThrow());
+    return Map.of(
+        "edge",
+        key[1],
+        "side",
+        key[0].equals("fence") ? "edge" : SeatData.side(part, axis),
+        "value",
+        format(setting.value()));
   }
 
   /**

@@ -168,6 +168,11 @@ final class FitData {
         && !glued.stream().allMatch(this::isLappedOnEdge);
   }
 
+  /** Whether what lay in the clamps of other steps is stood up again when they come off. */
+  boolean standsUp(Step step, List<Integer> off) {
+    return !Lying.isLying(step) && off.stream().anyMatch(lying::isStoodUpAfter);
+  }
+
   /** Whether a part comes to stand at a right angle that the joint alone does not give. */
   private static boolean isCorner(Piece piece, Joint joint) {
     Part first = piece.part(joint.first());

@@ -44,12 +44,19 @@ record Lying(Words words, List<Step> steps) {
     return step(step.number() + 1).filter(this::isTurnedOver).isPresent();
   }
 
+  /** Whether a step, by its number, leaves it lying for no other step. */
+  boolean isStoodUpAfter(int number) {
+    return step(number)
+        .filter(each -> isLying(each) && !stays(each) && !isTurnedNext(each))
+        .isPresent();
+  }
+
   /** Whether nobody lifts or turns it: it lies as it did before the step and after it. */
   boolean isLeft(Step step) {
     return isAlready(step) && stays(step) && !isTurnedNext(step);
   }
 
-  private static boolean isLying(Step step) {
+  static boolean isLying(Step step) {
     return step.down() != Face.BOTTOM;
   }
 

@@ -20,8 +20,8 @@ public final class PageRooms implements Rooms {
   private static final double COVER_TEXTS_MM = 84;
   private static final double LAYOUT_SHARE = 0.57;
   private static final double STEP_SHARE = 0.62;
-  private static final double LEAST_PICTURE_MM = 40;
-  private static final double PICTURE_STEP_MM = 4;
+  private static final double LEAST_PICTURE_MM = 35;
+  private static final double PICTURE_STEP_MM = 2;
 
   private final Piece piece;
   private final BuildPlan build;

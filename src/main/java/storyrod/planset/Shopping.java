@@ -7,6 +7,7 @@ import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlan.BoardNeed;
@@ -85,7 +86,7 @@ public record Shopping(
   private static Board board(BoardNeed need, Texts texts) {
     return new Board(
         texts.stock(need.stock()),
-        boughtAs(need.stock(), texts),
+        boughtAs(need.stock().boughtAs().orElse(need.stock().thickness().value()), texts.format()),
         texts.boardVolume(need.net()),
         need.onHand().signum() == 0 ? "" : texts.boardVolume(need.onHand()),
         need.wastePercent(),
@@ -94,12 +95,11 @@ public record Shopping(
   }
 
   /** Boards are sold by quarters of an inch in the rough; anything else prints as a length. */
-  private static String boughtAs(StockEntry stock, Texts texts) {
-    Length rough = stock.boughtAs().orElse(stock.thickness().value());
+  static String boughtAs(Length rough, LengthFormat format) {
     long quarter = Length.TICKS_PER_INCH / 4;
     return rough.ticks() % quarter == 0
         ? rough.ticks() / quarter + "/4"
-        : texts.lengthWithUnit(rough);
+        : format.formatWithUnit(rough);
   }
 
   private static Sheet sheet(SheetPlan plan, Texts texts) {

@@ -7,17 +7,22 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.FramePanels;
 import storyrod.build.Insides;
+import storyrod.build.MountHoles;
 import storyrod.build.Traits;
 import storyrod.description.FinishEntry;
+import storyrod.drawing.OneOfMany;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
 
 /** The values from which the step template makes sentences; names and figures, no words. */
 final class StepData {
   private final Piece piece;
+  private final List<Step> steps;
   private final Words words;
   private final Traits traits;
   private final PartPhrases phrases;
@@ -31,6 +36,7 @@ final class StepData {
   StepData(Piece piece, Words words, List<Step> steps) {
     this.piece = piece;
     this.words = words;
+    this.steps = List.copyOf(steps);
     this.traits = new Traits(piece);
     this.phrases = new PartPhrases(piece);
     this.hardware = new HardwareData(piece, phrases);
@@ -54,10 +60,16 @@ final class StepData {
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
     data.put("waitHalf", new Durations(words).spoken(step.waitMinutes() / 2));
     data.put("hardware", hardware.of(step));
+    data.put("oneShown", OneOfMany.isIn(piece, step));
     data.put("diagonal", value(step, "diagonal"));
+    data.put("acrossFeet", value(step, "diagonal-feet"));
+    data.put("drilledEarly", phrases.parts(drilledEarly(step)));
     data.put("finish", finish());
     data.put("careful", care.of(step));
-    data.put("clampsOff", clamps.of(step));
+    List<Integer> off = clamps.of(step);
+    data.put("clampsOff", off);
+    data.put("standsUp", fit.standsUp(step, off));
+    data.put("staysClamped", clamps.isLater(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.put("alike", fit.areEqual(fit.builtIn(step)));
     data.putAll(given(step));
@@ -96,19 +108,43 @@ final class StepData {
         "offFront", step.isSet("slide-behind") || step.isSet("slide-before"));
   }
 
+  /** The parts in which a step's hardware finds its pilot holes. */
+  private List<String> drilledEarly(Step step) {
+    return step.operations().stream()
+        .flatMap(operation -> traits.mounted(operation).stream())
+        .flatMap(
+            entry ->
+                MountHoles.drilledEarly(
+                    steps.stream().flatMap(each -> each.operations().stream()), entry)
+                    .stream())
+        .distinct()
+        .toList();
+  }
+
   /** Parts of which both faces lie inside, and those of which one does. */
   private Map<String, Object> sanded(Step step) {
     Insides insides = new Insides(piece);
+    FramePanels panels = new FramePanels(piece);
+    List<String> framing =
+        step.targets().stream()
+            .flatMap(name -> panels.frame(piece.part(name)).stream().map(Part::name))
+            .distinct()
+            .toList();
     Map<Boolean, List<String>> both =
         step.targets().stream()
             .collect(
                 Collectors.partitioningBy(
-                    n -> early.isPanel(n) || insides.faces(piece.part(n)).size() == 2));
+                    n ->
+                        early.isPanel(n)
+                            || !panels.frame(piece.part(n)).isEmpty()
+                            || insides.faces(piece.part(n)).size() == 2));
     return Map.of(
         "bothFaces",
         phrases.marks(both.get(true)),
         "oneFace",
         phrases.marks(both.get(false)),
+        "framing",
+        phrases.marks(framing),
         "onlyPanels",
         step.targets().stream().allMatch(early::isPanel));
   }

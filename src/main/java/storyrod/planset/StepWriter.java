@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Guides;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
@@ -88,7 +89,7 @@ final class StepWriter {
   private List<SettingText> settings(Step step) {
     List<SettingText> plain =
         step.settings().stream()
-            .filter(setting -> !setting.key().startsWith("fence-"))
+            .filter(setting -> !Guides.isOne(setting))
             .filter(setting -> !isSeat(setting))
             .map(this::text)
             .distinct()

@@ -17,10 +17,14 @@ record StockData(Piece piece, PartPhrases phrases) {
     Part part = piece.part(step.operations().getFirst().target());
     List<String> names = step.targets();
     String thick = format(part.finishedThickness());
-    String material = material(part.stock().species());
+    Map<String, Object> stock =
+        Map.of(
+            "material", material(part.stock().species()),
+            "thick", thick,
+            "quarter", part.stock().figures().quarterSawn());
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("thickness", thick);
-    data.put("stock", Map.of("material", material, "thick", thick));
+    data.put("stock", stock);
     data.put("short", phrases.marks(names.stream().filter(this::isShort).toList()));
     data.put("staved", phrases.parts(names).stream().flatMap(this::staved).toList());
     data.put("layered", phrases.parts(names).stream().flatMap(this::layered).toList());

@@ -45,4 +45,49 @@ class ShowFacesTest {
     assertEquals(Optional.of(Face.BOTTOM), of(closed, "bottom"));
     assertEquals(Optional.of(Face.BACK), of(closed, "back"));
   }
+
+  /** Eyes are above a bottom: a rail in front of it, 30 mm higher, does not hide it. */
+  @Test
+  void lowRailDoesNotHideTheBottomBehindIt() {
+    String rail =
+        CUPBOARD.replace(
+            "assemblies:",
+            "  rail: {stock: ply18, x: 18 to 382, y: -18 to 0, z: 60 to 108, grain: x}\nassemblies:");
+    assertEquals(
+        Optional.of(Face.TOP),
+        of(
+            Pieces.of(
+                rail.replace(
+                    "z: 60 to 400, grain: z}\njoints", "z: 108 to 400, grain: z}\njoints")),
+            "bottom"));
+  }
+
+  /** A case behind a door that opens. */
+  private static final String CUPBOARD =
+      """
+      parts:
+        left: {stock: ply18, x: 0 to 18, y: 0 to 300, z: 0 to 400, grain: z}
+        right: {stock: ply18, x: 382 to 400, y: 0 to 300, z: 0 to 400, grain: z}
+        bottom: {stock: ply18, x: 18 to 382, y: 0 to 300, z: 60 to 78, grain: x}
+        top: {stock: ply18, x: 0 to 400, y: 0 to 300, z: 400 to 418, grain: x}
+        back: {stock: ply18, x: 18 to 382, y: 270 to 288, z: 78 to 400, grain: x}
+      assemblies:
+        door:
+          parts:
+            slab: {stock: ply18, x: 0 to 400, y: -18 to 0, z: 60 to 400, grain: z}
+      joints:
+        - dado: {end: bottom.left, into: left, depth: 6, glue: yes}
+        - dado: {end: bottom.right, into: right, depth: 6, glue: yes}
+      hardware:
+        - {item: slide, parts: [door.slab, left]}
+      """;
+
+  /** Its inside is what one sees when the door opens. */
+  @Test
+  void bottomAndBackBehindADoorLookInside() {
+    Piece cupboard = Pieces.of(CUPBOARD);
+    assertEquals(Optional.of(Face.TOP), of(cupboard, "bottom"));
+    assertEquals(Optional.of(Face.FRONT), of(cupboard, "back"));
+    assertEquals(Optional.of(Face.FRONT), of(cupboard, "door.slab"));
+  }
 }

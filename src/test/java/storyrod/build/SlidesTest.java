@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.description.Description.HardwareEntry;
@@ -65,10 +66,10 @@ class SlidesTest {
             setting("pilot-depth", "drawer.side", Length.mm(12).minus(Length.inch(1, 8))),
             setting("pilot-diameter", "wall", holes.pilotSoft()),
             setting("pilot-depth", "wall", Length.mm(18).minus(Length.inch(1, 8)))),
-        new MountHoles(longScrew).of(entry(longScrew)));
+        new MountHoles(longScrew).of(entry(longScrew), Set.of()));
     Piece shortScrew = piece(0, 10);
     assertEquals(
         setting("pilot-depth", "wall", Length.mm(10).minus(Length.inch(1, 16))),
-        new MountHoles(shortScrew).of(entry(shortScrew)).getLast());
+        new MountHoles(shortScrew).of(entry(shortScrew), Set.of()).getLast());
   }
 }

@@ -1,6 +1,7 @@
 package storyrod.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -55,6 +56,21 @@ class MountPilotsTest {
     int drilled = number(plan, step -> drilled(step).findAny().isPresent());
     int fitted = number(plan, step -> step.newParts().contains("two"));
     assertTrue(drilled < fitted, drilled + " comes before " + fitted);
+  }
+
+  /** Bits are listed where they are used; "one" stands for "four" too, which has room. */
+  @Test
+  void bitsStandWhereTheHolesAreDrilled() {
+    List<String> mounted =
+        plan(BAYS, new Diagnostics()).steps().stream()
+            .filter(step -> step.verb() == Verb.MOUNT || step.verb() == Verb.TRIAL_FIT)
+            .flatMap(step -> step.settings().stream())
+            .filter(setting -> setting.key().startsWith("pilot-"))
+            .flatMap(setting -> setting.part().stream())
+            .distinct()
+            .toList();
+    assertFalse(mounted.contains("two") || mounted.contains("three"), mounted::toString);
+    assertTrue(mounted.contains("one"), mounted::toString);
   }
 
   private static int number(BuildPlan plan, java.util.function.Predicate<Step> which) {

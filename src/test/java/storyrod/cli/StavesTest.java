@@ -85,6 +85,21 @@ class StavesTest {
     assertFalse(matched.contains("Turn every second board"), () -> matched);
   }
 
+  /** 380 mm and 6 mm to rip off, as the cut list asks for in the rough. */
+  @Test
+  void panelOfWhateverBoardsGiveIsGluedUpToItsRoughSize() {
+    Path project = folder.resolve("board");
+    Shell.write(project.resolve("project.yaml"), BOARD.replace("    staves: STAVES\n", ""));
+    Map<String, byte[]> files = Shell.built(project, folder.resolve("out"));
+    Map<String, String> row = Rows.of(files.get("cut-list.csv")).getFirst();
+    assertEquals("386", row.get("rough_width"));
+    assertEquals("925", row.get("rough_length"));
+    String text = text(files.get("plan-set.pdf"));
+    assertTrue(
+        text.contains("staves as boards give 925 × any × 20 925 × 386 × 20"),
+        () -> text.substring(text.indexOf("Glue-ups")));
+  }
+
   @Test
   void oneStaveIsABoardAndNoGlueUp() {
     Map<String, String> row = row("1");

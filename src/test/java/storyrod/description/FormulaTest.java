@@ -87,7 +87,15 @@ class FormulaTest {
         "round-up(width / 6 in) * 1 in | 9 in",
         "round-up(0 - 7 / rows) * 1 in | -2 in",
         "round-up(width) | error",
-        "round-up(rows, ratio) * 1 in | error"
+        "round-up(rows, ratio) * 1 in | error",
+        "printable(15/32 / 2) | 7/32 in",
+        "printable(23/32 / 2) | 11/32 in",
+        "printable(23/32 / 3) | 7/32 in",
+        "printable(1/3) | 5/16 in",
+        "printable(0 - 1/3) | -11/32 in",
+        "printable(2 mm) | 1/16 in",
+        "printable(rows) | error",
+        "printable(width, lip) | error"
       })
   void formulaGivesALength(String formula, String expected) {
     if (expected.equals("error")) {
@@ -102,6 +110,14 @@ class FormulaTest {
     assertEquals(Length.mm(19), Bench.described(project("mm", "  it: 19")).sizes().get("it"));
     Description mixed = Bench.described(project("mm", "  it: width - 1.6"));
     assertEquals(Length.mm(1370), mixed.sizes().get("it"));
+  }
+
+  @Test
+  void printableKeepsToTheProjectsOwnFigures() {
+    String sizes = "  it: printable(18.2 mm / 3)";
+    assertEquals(Length.parse("6 mm"), Bench.described(project("mm", sizes)).sizes().get("it"));
+    String fine = project("inch\nfraction: 1/64", "  it: printable(15/32 / 2)");
+    assertEquals(Length.parse("15/64 in"), Bench.described(fine).sizes().get("it"));
   }
 
   @Test

@@ -64,4 +64,13 @@ class SideboardStepsTest {
     assertFalse(titled("Glue the feet to the cleats").cautions().contains(turning));
     assertTrue(titled("Glue the face frame in place").cautions().contains(turning));
   }
+
+  /** It stands up when the clamps that hold the frame are off, not while they hang on its back. */
+  @Test
+  void pieceIsStoodUpWhenTheClampsAreOff() {
+    int frame = number("Glue the face frame in place");
+    assertFalse(steps.get(frame - 1).sentences().contains("Stand it up again."));
+    String off = "Take off the clamps of step %d and stand the piece up again.".formatted(frame);
+    assertEquals(1, steps.stream().filter(each -> each.sentences().getFirst().equals(off)).count());
+  }
 }

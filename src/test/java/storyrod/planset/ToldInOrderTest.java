@@ -56,9 +56,23 @@ class ToldInOrderTest {
     assertEquals("Choose the boards", table.getFirst().title());
     StepText both = nightstand.getFirst();
     assertEquals("Choose the boards and the sheets", both.title());
-    assertTrue(says(both, "Y (460 mm), then B (408 mm)"), both::toString);
+    assertTrue(
+        says(both, "longest rough lengths first: Y (485 mm), then B (433 mm)"), both::toString);
     assertTrue(says(both, "Measure the sheets with calipers"), both::toString);
     assertTrue(says(both, "for birch plywood of 18 mm, birch plywood"), both::toString);
+  }
+
+  /** Legs of layers are bought as the aprons' boards are, the lid's wood stands on its rings. */
+  @Test
+  void woodsAreToldApartByHowTheyAreBoughtAndSawn() {
+    StepText boards = table.getFirst();
+    assertTrue(says(boards, "For 4/4 black cherry, 7/8 in when planed, "), boards::toString);
+    assertTrue(says(boards, "For 5/4 black cherry, 1 in when planed, "), boards::toString);
+    assertTrue(says(boards, "For 4/4 black cherry to be glued up in layers, "), boards::toString);
+    StepText chosen = box.getFirst();
+    assertTrue(says(chosen, "For 3/4 black cherry, 1/2 in when planed, "), chosen::toString);
+    assertTrue(
+        says(chosen, "For 3/4 quarter-sawn black cherry, 1/2 in when planed, "), chosen::toString);
   }
 
   @Test

@@ -1,6 +1,8 @@
 package storyrod.build.rule;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Operation;
 import storyrod.build.Verb;
@@ -10,13 +12,13 @@ import storyrod.piece.Piece;
 
 /**
  * A tenon is fitted to its mortise and a tongue to its groove, since it is easier to take a shaving
- * off the one than to move the sides of the other (common practice). Other cuts of the same parts
- * are free.
+ * off the one than to move the sides of the other (common practice); so is what an open mortise
+ * sits astride. Other cuts of the same parts are free.
  */
 public final class MortiseBeforeTenon implements Rule {
   private static final String KEY = "mortise-before-tenon";
   private static final List<String> TAKING =
-      List.of("mortise", Cut.Trench.HAUNCH_SOCKET, "groove", "lid groove");
+      List.of("mortise", "open mortise", Cut.Trench.HAUNCH_SOCKET, "groove", "lid groove");
 
   @Override
   public String key() {
@@ -31,10 +33,28 @@ public final class MortiseBeforeTenon implements Rule {
   @Override
   public List<Need> needs(Job job) {
     return job.piece().joints().stream()
-        .filter(joint -> isTenoned(job.piece(), joint))
-        .map(joint -> need(Job.name(Verb.CUT, joint.second()), Job.name(Verb.CUT, joint.first())))
+        .flatMap(joint -> needs(job.piece(), joint))
         .distinct()
         .toList();
+  }
+
+  private Stream<Need> needs(Piece piece, Joint joint) {
+    String first = Job.name(Verb.CUT, joint.first());
+    String second = Job.name(Verb.CUT, joint.second());
+    return Stream.of(
+            Optional.of(need(second, first)).filter(need -> isTenoned(piece, joint)),
+            Optional.of(need(first, second)).filter(need -> isAstride(piece, joint)))
+        .flatMap(Optional::stream);
+  }
+
+  /** Whether the first part has an open mortise for what is left of the second. */
+  private static boolean isAstride(Piece piece, Joint joint) {
+    return piece.part(joint.second()).cuts().stream()
+        .anyMatch(cut -> isCheek(cut) && cut.isFor(joint.first()));
+  }
+
+  private static boolean isCheek(Cut cut) {
+    return cut.term().equals("bridle cheek");
   }
 
   private static boolean isTenoned(Piece piece, Joint joint) {
@@ -51,6 +71,6 @@ public final class MortiseBeforeTenon implements Rule {
   /** Whether a need, of any rule, means an operation when it names what comes later. */
   public static boolean meansLater(Need need, Operation operation) {
     return !need.rule().equals(KEY)
-        || operation.cuts().stream().anyMatch(Cut.Tenon.class::isInstance);
+        || operation.cuts().stream().anyMatch(cut -> cut instanceof Cut.Tenon || isCheek(cut));
   }
 }

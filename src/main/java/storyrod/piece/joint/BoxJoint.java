@@ -57,8 +57,8 @@ public final class BoxJoint implements JointType {
   }
 
   @Override
-  public List<Extension> extensions(Entry entry, Blank second) {
-    return List.of(JointKeys.rightAcross(entry, second));
+  public List<Extension> extensions(Entry entry, Pair parts) {
+    return List.of(JointKeys.rightAcross(entry, parts.second()));
   }
 
   @Override

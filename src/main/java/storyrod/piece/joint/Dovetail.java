@@ -51,8 +51,9 @@ public final class Dovetail implements JointType {
   }
 
   @Override
-  public List<Extension> extensions(Entry entry, Blank second) {
-    return List.of(new Extension(entry.face("end"), length(entry, second).max(Length.ZERO)));
+  public List<Extension> extensions(Entry entry, Pair parts) {
+    return List.of(
+        new Extension(entry.face("end"), length(entry, parts.second()).max(Length.ZERO)));
   }
 
   private static Length length(Entry entry, Blank second) {

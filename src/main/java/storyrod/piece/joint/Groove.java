@@ -7,6 +7,7 @@ import storyrod.description.Key;
 import storyrod.description.ValueType;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.measure.Length;
 import storyrod.piece.JointEffect;
 import storyrod.piece.Meeting;
 
@@ -46,6 +47,11 @@ public final class Groove extends Slotted {
   @Override
   String term(Entry entry) {
     return isStopped(entry) ? "stopped groove" : "groove";
+  }
+
+  @Override
+  Length room(Entry entry, Pair parts) {
+    return JointKeys.room(entry, parts.first(), parts.unit());
   }
 
   @Override

@@ -13,7 +13,6 @@ import storyrod.description.ValueType;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.piece.Blank;
 import storyrod.piece.Extension;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
@@ -46,8 +45,8 @@ public final class HalfLap implements JointType {
   }
 
   @Override
-  public List<Extension> extensions(Entry entry, Blank second) {
-    return List.of(JointKeys.rightAcross(entry, second));
+  public List<Extension> extensions(Entry entry, Pair parts) {
+    return List.of(JointKeys.rightAcross(entry, parts.second()));
   }
 
   @Override

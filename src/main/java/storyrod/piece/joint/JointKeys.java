@@ -1,7 +1,9 @@
 package storyrod.piece.joint;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.FaceRef;
@@ -12,6 +14,7 @@ import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.measure.Unit;
 import storyrod.piece.Blank;
 import storyrod.piece.Extension;
 import storyrod.piece.Joint;
@@ -29,24 +32,31 @@ final class JointKeys {
       Key.optional("glue", new ValueType.YesNo(), "Whether it is glued.").standard("no");
   static final Key ROOM =
       Key.optional(
-              "room",
-              new ValueType.Allowance(),
-              "What it ends short of the bottom of the slot, so that it can move.")
-          .standard("0");
+          "room",
+          new ValueType.Allowance(),
+          "What it ends short of the bottom of the slot, so that it can move; 1/32 in or 0.5 mm"
+              + " if not said for a sheet without glue, so that it goes in, and else nothing.");
   static final Key COUNT =
       Key.required("count", new ValueType.Count(1), "How many, spread evenly.");
 
   private JointKeys() {}
 
-  /** How far the first part reaches into the slot. */
-  static Length reach(Entry entry) {
-    return entry.length("depth").minus(entry.findLength("room").orElse(Length.ZERO));
+  /**
+   * What the first part ends short of the bottom of its slot. A sheet as large as from groove to
+   * groove holds the joints round it open; 1/16 in or 1 mm clear in all is common practice.
+   */
+  static Length room(Entry entry, Blank first, Unit unit) {
+    boolean slipsIn =
+        first.stock().kind() == StockKind.SHEET && !entry.yes("glue", false) && !entry.has("peg");
+    Length usual = unit == Unit.INCH ? Length.inch(1, 32) : Length.micrometres(500);
+    Length half = entry.length("depth").dividedBy(2, RoundingMode.FLOOR);
+    return entry.findLength("room").orElse(slipsIn ? usual.min(half) : Length.ZERO);
   }
 
   /** A slot of which its room leaves nothing holds nothing. */
   static List<Diagnostic> roomFaults(Meeting meeting) {
     Entry entry = meeting.entry();
-    if (reach(entry).isPositive()) {
+    if (!entry.has("room") || entry.length("depth").isLongerThan(entry.length("room"))) {
       return List.of();
     }
     return List.of(

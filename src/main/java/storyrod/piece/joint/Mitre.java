@@ -56,8 +56,8 @@ public final class Mitre implements JointType {
   }
 
   @Override
-  public List<Extension> extensions(Entry entry, Blank second) {
-    return List.of(JointKeys.rightAcross(entry, second));
+  public List<Extension> extensions(Entry entry, Pair parts) {
+    return List.of(JointKeys.rightAcross(entry, parts.second()));
   }
 
   @Override

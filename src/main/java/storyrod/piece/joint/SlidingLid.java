@@ -63,7 +63,7 @@ public final class SlidingLid implements JointType {
   }
 
   @Override
-  public List<Extension> extensions(Entry entry) {
+  public List<Extension> extensions(Entry entry, Pair parts) {
     return List.of(new Extension(entry.face("end"), entry.length("depth")));
   }
 

@@ -41,6 +41,11 @@ abstract class Slotted implements JointType {
     return words.name();
   }
 
+  /** What the end stays clear of the bottom of the slot. */
+  Length room(Entry entry, Pair parts) {
+    return Length.ZERO;
+  }
+
   /** What the slot takes away, where both parts are square. */
   Box slot(Meeting meeting) {
     return meeting.slot(meeting.entry().length("depth"));
@@ -57,8 +62,9 @@ abstract class Slotted implements JointType {
   }
 
   @Override
-  public List<Extension> extensions(Entry entry) {
-    return List.of(new Extension(entry.face("end"), JointKeys.reach(entry).max(Length.ZERO)));
+  public List<Extension> extensions(Entry entry, Pair parts) {
+    Length reach = entry.length("depth").minus(room(entry, parts));
+    return List.of(new Extension(entry.face("end"), reach.max(Length.ZERO)));
   }
 
   @Override

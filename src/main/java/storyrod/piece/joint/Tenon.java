@@ -65,8 +65,8 @@ public final class Tenon implements JointType {
   }
 
   @Override
-  public List<Extension> extensions(Entry entry, Blank second) {
-    return List.of(new Extension(entry.face("end"), reach(entry, second)));
+  public List<Extension> extensions(Entry entry, Pair parts) {
+    return List.of(new Extension(entry.face("end"), reach(entry, parts.second())));
   }
 
   /** How long the tenon is: as said, or the whole of what it goes through. */

@@ -12,6 +12,8 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.measure.Unit;
+import storyrod.piece.Blank;
 import storyrod.piece.Cut;
 import storyrod.piece.Extension;
 import storyrod.piece.Joint;
@@ -56,8 +58,13 @@ public final class Tongue implements JointType {
   }
 
   @Override
-  public List<Extension> extensions(Entry entry) {
-    return List.of(new Extension(entry.face("end"), JointKeys.reach(entry).max(Length.ZERO)));
+  public List<Extension> extensions(Entry entry, Pair parts) {
+    Length reach = reach(entry, parts.first(), parts.unit());
+    return List.of(new Extension(entry.face("end"), reach.max(Length.ZERO)));
+  }
+
+  private static Length reach(Entry entry, Blank first, Unit unit) {
+    return entry.length("depth").minus(JointKeys.room(entry, first, unit));
   }
 
   @Override
@@ -105,7 +112,9 @@ public final class Tongue implements JointType {
         meeting
             .contact()
             .on(meeting.axis())
-            .extended(meeting.face().sign(), JointKeys.reach(meeting.entry()));
+            .extended(
+                meeting.face().sign(),
+                reach(meeting.entry(), meeting.first(), meeting.items().format().unit()));
     return slot.with(width, meeting.first().box().on(width)).with(meeting.axis(), reach);
   }
 

@@ -1,0 +1,145 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Setting;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
+
+/**
+ * How far a fence, a stop or a guide lies from a side of each part that is cut or drilled: {@code
+ * fence} to the nearer wall, {@code stop} to each line that is cut, {@code line} to the middle.
+ */
+public final class Guides {
+  /** How the keys of such settings begin; the word for the side follows. */
+  public static final List<String> KEYS = List.of("fence-", "stop-", "line-");
+
+  private static final List<String> FENCED =
+      List.of("dado", "stopped dado", "groove", "stopped groove", "lid groove", "mortise");
+
+  /** What is cut at its shoulders first, or gauged at both walls. */
+  private static final List<String> STOPPED =
+      List.of("half-lap", "cross-lap", "bridle cheek", "open mortise");
+
+  /** From how many holes on, a line of them is worth a fence. */
+  private static final int ROW = 2;
+
+  private final ShowFaces shows;
+
+  Guides(Piece piece) {
+    this.shows = new ShowFaces(piece);
+  }
+
+  /** Whether a setting is one of these. */
+  public static boolean isOne(Setting setting) {
+    return KEYS.stream().anyMatch(setting.key()::startsWith);
+  }
+
+  List<Setting> of(Part part, List<Cut> cuts) {
+    return Stream.of(trenches(part, cuts), splines(part, cuts), slots(part, cuts), rows(part, cuts))
+        .flatMap(each -> each)
+        .distinct()
+        .toList();
+  }
+
+  private static Stream<Setting> trenches(Part part, List<Cut> cuts) {
+    return Cut.only(Cut.Trench.class, cuts).stream()
+        .flatMap(
+            trench ->
+                FENCED.contains(trench.term())
+                    ? Stream.of(at("fence-", part, CutKind.edge(part, trench), near(part, trench)))
+                    : STOPPED.contains(trench.term()) ? stops(part, trench) : Stream.empty());
+  }
+
+  /** Both lines; where it begins at the end itself, only the other one is cut. */
+  private static Stream<Setting> stops(Part part, Cut.Trench trench) {
+    Length near = near(part, trench);
+    Face edge = CutKind.edge(part, trench);
+    return Stream.of(near, near.plus(trench.removed().size(edge.axis())))
+        .filter(Length::isPositive)
+        .map(line -> at("stop-", part, edge, line));
+  }
+
+  private static Length near(Part part, Cut.Trench trench) {
+    return CutKind.fence(part, trench);
+  }
+
+  /** In a frame the slot runs along the middle of the mitre, square to the faces. */
+  private Stream<Setting> splines(Part part, List<Cut> cuts) {
+    return Cut.only(SplineSlot.class, cuts).stream()
+        .filter(slot -> slot.isInFrame(part))
+        .map(
+            slot -> {
+              Face side = side(part, part.thickness(), slot.run().from());
+              return at("fence-", part, side, off(part, side, slot.run().end(side.sign())));
+            });
+  }
+
+  private Stream<Setting> slots(Part part, List<Cut> cuts) {
+    return Cut.only(Slots.class, cuts).stream()
+        .map(slots -> line(part, slots.across(), slots.first().on(slots.across())));
+  }
+
+  /** The lines on which holes lie in rows, on each face in which there are any. */
+  private Stream<Setting> rows(Part part, List<Cut> cuts) {
+    Map<Face, List<Point>> byFace = new LinkedHashMap<>();
+    Cut.only(Cut.Holes.class, cuts)
+        .forEach(
+            holes ->
+                byFace
+                    .computeIfAbsent(holes.from(), face -> new ArrayList<>())
+                    .addAll(holes.centres()));
+    return byFace.entrySet().stream()
+        .flatMap(each -> rows(part, each.getKey(), each.getValue()).stream());
+  }
+
+  private List<Setting> rows(Part part, Face face, List<Point> centres) {
+    Axis across =
+        Arrays.stream(Axis.values())
+            .filter(axis -> axis != face.axis())
+            .min(Comparator.comparing((Axis axis) -> lines(centres, axis).size()))
+            .orElseThrow();
+    List<Length> lines = lines(centres, across);
+    return lines.size() * ROW > centres.size()
+        ? List.of()
+        : lines.stream().map(at -> line(part, across, at)).toList();
+  }
+
+  private static List<Length> lines(List<Point> centres, Axis across) {
+    return centres.stream().map(point -> point.on(across)).distinct().toList();
+  }
+
+  private Setting line(Part part, Axis axis, Length at) {
+    Face side = side(part, axis, at);
+    return at("line-", part, side, off(part, side, at));
+  }
+
+  /** Across the thickness the side that is seen, so that it comes out flush; else the nearer. */
+  private Face side(Part part, Axis axis, Length at) {
+    Length low = off(part, Face.of(axis, -1), at);
+    Length high = off(part, Face.of(axis, 1), at);
+    Face nearer = Face.of(axis, high.isShorterThan(low) ? 1 : -1);
+    return axis == part.thickness() ? shows.of(part).orElse(nearer) : nearer;
+  }
+
+  private static Length off(Part part, Face side, Length at) {
+    return part.box().at(side).minus(at).abs();
+  }
+
+  private static Setting at(String key, Part part, Face side, Length distance) {
+    return new Setting(key + side.word(), Optional.of(part.name()), distance);
+  }
+}
