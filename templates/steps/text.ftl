@@ -1,7 +1,7 @@
 <#ftl output_format="plainText">
 <#--
   The words of one step. Lines that start with "# " are the title, with "! " a caution, with "- " one
-  sentence each.
+  sentence each, with "@ " the key of a tool that a sentence takes up besides those of its trade.
   What comes in: the values that StepWriter names. Only this file turns them into English.
 -->
 <#-- A size or a remark behind a name stays as it is: oak pegs 1/4 in, butt hinges, brass. -->
@@ -83,6 +83,8 @@
 </#macro>
 <#macro say text>- ${text?cap_first}
 </#macro>
+<#macro with tool>@ ${tool}
+</#macro>
 <#-- A title names up to two kinds of part, and of more how many there are. -->
 <#function someParts>
   <#local names = merged(parts?map(p -> p + {"numbers": []}))>
@@ -93,7 +95,7 @@
 <#function inParts><#return " in " + someParts()></#function>
 <#function ofParts><#return " of " + someParts()></#function>
 <#function onParts><#return inParts()?replace(" in ", " on ", "f")></#function>
-<#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1)?then(" × " + p.count, ""))))></#function>
+<#function lettersOf list><#return joined(list?map(p -> p.mark + ((p.count gt 1 || p.counted!false)?then(" × " + p.count, ""))))></#function>
 
 <#-- A wood as it is asked for. -->
 <#function woodOf s><#return s.quarter?then("quarter-sawn ", "") + s.material></#function>
@@ -195,7 +197,7 @@
     <@laminating/>
   <#elseif has("mill-panel")>
     <@title "Glue up the boards for " + plains(parts)/>
-    <@say "Lay the boards chosen for " + fulls(parts) + " side by side, and shift them until colour and grain run together; draw a large triangle across them, so that each finds its place again."/>
+    <@say "Lay the boards chosen for " + fulls(parts) + " side by side, and shift them until colour and grain run together; draw a large triangle across them with chalk, so that each finds its place again."/>
     <#list staved as it>
       <@say "Saw " + number(it.count) + " staves for " + pick([it.part], "", "each of ") + full(it.part) + " to the rough size in the cut list; jointed, each must still be at least " + it.width + " wide."/>
     </#list>
@@ -210,6 +212,7 @@
     <#if tooWide?size lt parts?size>
       <@say "Plane the " + (tooWide?size gt 0)?then("other ", "") + "boards a little over " + thickness + "."/>
     </#if>
+    <@say "Lay the boards in their order again, and draw the triangle anew on the planed faces: planing, and turning boards over, took the first one away."/>
     <@say "Joint the edges that meet, until no light shows between them."/>
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps above and below in turn."/>
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
@@ -232,7 +235,7 @@
 <#macro sizing>
   <#if has("size-kept")><@trimming/><#return></#if>
   <#if has("size-rejoined")><@resizing/><#return></#if>
-  <#if has("size-panel")>
+  <#if has("size-panel") || has("size-large-panel")>
     <@title "Plane " + plains(parts) + " and cut " + pick(parts, "it", "them") + " to size"/>
     <@say "Scrape the squeezed-out glue off " + fulls(parts) + "."/>
     <#if tooWide?size gt 0>
@@ -241,9 +244,15 @@
     <#if tooWide?size lt parts?size>
       <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + "."/>
     </#if>
-    <@say "Joint one edge straight, then rip to width with that edge against the fence."/>
-    <@say "Square both ends with the crosscut sled, or with a track saw where the panel is too large for it."/>
-    <@say "Measure the two diagonals of " + pick(parts, "it", "each") + ": both should be as listed with this step."/>
+    <#if has("size-large-panel")>
+      <@with "long-battens"/>
+      <@say "Lay " + fulls(largePanels) + " on battens, with a helper to lift and turn " + pick(largePanels, "it", "them") + ": a panel of this size is moved over no machine."/>
+      <@say "Saw one long edge straight with the track saw, or trim it with a router along a straightedge; saw the other parallel to it, and both ends square to them, in the same way."/>
+    </#if>
+    <#if has("size-panel")>
+      <@say has("size-large-panel")?then("Of the others, joint ", "Joint ") + "one edge straight, then rip to width with that edge against the fence."/>
+      <@say "Square both ends with the crosscut sled."/>
+    </#if>
   <#elseif has("size-layers")>
     <@title "Plane " + plains(parts) + " and cut " + pick(parts, "it", "them") + " to size"/>
     <@say "Scrape the squeezed-out glue off " + fulls(parts) + "."/>
@@ -273,6 +282,10 @@
     <@say "Check " + letters() + " against the sizes listed with this step."/>
   <#else>
     <@say "Cut " + letters() + " to the sizes listed with this step."/>
+  </#if>
+  <#if has("size-panel") || has("size-large-panel")>
+    <@with "tape"/>
+    <@say "Measure the two diagonals of " + pick(parts, "it", "each") + " then: both should be as listed with this step."/>
   </#if>
 </#macro>
 
@@ -436,7 +449,7 @@
   <#elseif has("cut-roundover")>
     <@title "Round over the edges" + inParts()/>
     <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
-    <@say "Round the edges of " + fulls(parts) + " that the part drawings name: across the end grain first, then along it."/>
+    <@say "Round the edges of " + fulls(parts) + " that the part drawings name" + cut.endGrain?then(": across the end grain first, then along it", "") + "."/>
     <@say "Take the shape in two or three passes, the last one very light."/>
   <#elseif has("cut-edge-notch")>
     <@title "Cut the notches along the edges" + ofParts()/>
@@ -509,18 +522,14 @@
     <@title "Rout the mortises for the loose tenons" + inParts()/>
     <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
     <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
-    <@middles "mortises"/>
-    <@say "Set the guide so that the bit runs along that line, and keep it on the face that is seen, on both parts of a joint."/>
+    <@insetTold "Set the guide"/>
     <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
     <@say "Write one number on the two mortises of each joint."/>
   <#elseif has("cut-biscuit-slot")>
     <@title "Cut the biscuit slots" + inParts()/>
     <@say "Hold the parts that meet in their place and strike the middle of each biscuit across both, as the part drawings give it: " + letters() + "."/>
     <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep."/>
-    <#list fences as fence>
-      <@say "For " + fulls(fence.parts) + ", set its fence so that the middle of the slot lies " + fenced(fence.values) + asDrawn(fence) + "."/>
-    </#list>
-    <@say "Rest the fence on the face that is seen, on both parts of a joint, so that these faces come out flush."/>
+    <@insetTold "Set the fence"/>
     <@say "Line the joiner's mark up with each line, press its fence down flat, and plunge to the stop: the part drawings show how many slots each part has."/>
   <#elseif has("cut-peg-slot")>
     <@title "Cut the peg slots" + inParts()/>
@@ -556,7 +565,7 @@
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
-    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play. Two slots together are a little deeper than the spline is wide, so that there is room for glue."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
       <#list fences as fence>
@@ -650,11 +659,19 @@
     <@say "Strike the line where the part drawing shows that each dado ends, clamp a straight guide across the part, and a stop on the guide so that the bit ends at that line."/>
     <@say "Rout from the open edge up to the stop, to the depth in two or three passes."/>
     <@say "Square each end with a chisel; or leave it round, and ease the notched corner of the part that goes in until it fits."/>
-  <#elseif has("cut-tongue")>
+  <#elseif has("cut-tongue") || has("cut-large-tongue")>
     <@title "Cut the tongues" + onParts()/>
+    <#if has("cut-large-tongue")>
+    <@say "Clamp a straightedge across " + fulls(parts) + ", so that the router's cutter reaches " + cut.depth + " from the end: a panel of this size is moved over no machine. Set the depth by an offcut of the same thickness, until a tongue about " + cut.size + " thick goes into the groove by hand without play."/>
+    <@say "Rout from the end up to the straightedge in passes of " + inch?then("1/8 in", "3 mm") + " at most; turn the panel over with a helper, set the straightedge to the same line, squared round both edges, and rout the other face."/>
+    <@say "Trim the shoulders with the shoulder plane until they lie in line."/>
+    <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
+    <#else>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
     <@say "Try it in the groove: it should slide in by hand without play."/>
     <@say "Cut the tongues on " + fulls(parts) + ", both faces against the same stop, so that the shoulders lie in line."/>
+    <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
+    </#if>
   <#else>
     <@title "Cut the " + noun + inParts()/>
     <#assign guided = ["dado", "rabbet"]?seq_contains(cut.term)>
@@ -671,8 +688,15 @@
       <@say "Try the part that goes into it: its face should lie flush with the end."/>
     <#elseif cut.takes == "item">
       <@say "Try the fitting that goes into it: it should slide in without force."/>
+    <#elseif cut.takes == "sheet">
+      <@say "Try an offcut of the sheet in it: it should slide in by hand without play."/>
+    <#elseif cut.takesTongue>
+      <@say "Plane a scrap to " + cut.size + " and try it there: it should slide in by hand without play. Keep it: the tongues are cut to the same thickness."/>
     <#else>
       <@say "Try the part that goes into it: it should slide in by hand without play."/>
+    </#if>
+    <#if cut.inPasses>
+      <@say "Cut it in several passes, each " + inch?then("3/8 in", "10 mm") + " deeper at most: it is deep for its width."/>
     </#if>
     <#if guided && cut.term == "rabbet">
       <@rabbeting/>
@@ -746,6 +770,22 @@
   </#if>
 </#macro>
 
+<#-- Parts that are not flush have a distance each: the faces must not be lined up. -->
+<#macro insetTold how>
+  <#list insets as i>
+    <#if i.side == "end">
+      <@say "Strike a line across " + fulls(i.parts) + " " + i.distance + " from the " + words["edge." + i.face] + " end, and set the guide so that the middle lies on it."/>
+      <#continue>
+    </#if>
+    <@say how + " on " + fulls(i.parts) + " to " + i.distance + " from the " + words["edge." + i.face] + " " + i.side + " to the middle."/>
+  </#list>
+  <#if insets?filter(i -> i.flush)?size == insets?size>
+    <@say "Keep it on that side on both parts of a joint, so that they come out flush there."/>
+  <#else>
+    <@say "Set it anew for the other part of the joint: the two " + (insets?filter(i -> i.flush)?size gt 0)?then("are not all", "are not") + " flush, and each has its own distance."/>
+  </#if>
+</#macro>
+
 <#macro drilling>
   <#if has("drill-pocket-hole")>
     <@title "Drill the pocket holes" + inParts()/>
@@ -779,9 +819,9 @@
       <@say "Keep that edge against the fence, so that every cup has the same distance from it."/>
     </#if>
     <#if has("drill-dowel-hole")>
-      <@say "Lay the parts that meet beside each other as they will be joined, faces that are seen the same way, and strike each hole's line across both."/>
-      <@say "Set the jig by the face that is seen, on both parts of a joint, and line it up with each line: " + letters() + "."/>
-      <@middles "holes"/>
+      <@say "Lay the parts that meet beside each other as they will be joined, and strike each hole's line across both."/>
+      <@insetTold "Set the jig"/>
+      <@say "Line the jig up with each line: " + letters() + "."/>
       <@say "Bore to the stop, and clear the chips out of every hole: what is left in it keeps the joint from closing."/>
       <@say "Try a dowel by hand: it should go in with light taps, and come out again."/>
     <#else>
@@ -807,12 +847,12 @@
     <@say "Sand the face that will look inwards on " + lettersOf(oneFace) + ", along the grain" + grit + "."/>
   </#if>
   <#if bothFaces?size gt 0>
-    <@say "Sand both faces of " + lettersOf(bothFaces) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
+    <@say "Sand both faces of " + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then("the others, ", "") + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>
   </#if>
   <#if framing?size gt 0>
     <@say "Sand the edges of " + lettersOf(framing) + " that will look at a panel."/>
   </#if>
-  <@say "Keep the sander flat near joints, so that their edges stay crisp."/>
+  <@say "Keep the sander flat near joints, so that their edges stay crisp, and off the laps and walls that were fitted: a lap that loses a shaving is loose."/>
   <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
   <@say "Brush off all dust, and write on an edge or in a joint what marks you sanded off."/>
 </#macro>
@@ -831,7 +871,8 @@
 <#function fromTold><#return inPiece || mirroredHere></#function>
 <#function inFrom><#return mirroredHere?then(", ", " ") + homeFrom()></#function>
 <#-- On a bench nothing can be driven from below. -->
-<#function facingUp item><#return (!inPiece && !lying && item.drivenFrom?join("") == "bottom")?then("With the underside up, drive", "Drive")></#function>
+<#function facingUp item><#return fromBelow(item)?then("With the underside up, drive", "Drive")></#function>
+<#function fromBelow item><#return !inPiece && !lying && item.drivenFrom?join("") == "bottom"></#function>
 <#-- Two straight moves; in a sub-assembly they are told as the picture shows it. -->
 <#macro twoMoves>
   <#if firstFrom != "">
@@ -846,7 +887,11 @@
 
 <#assign lying = (lies!"") != "">
 
+<#assign washers = hardware?filter(h -> h.kind == "washer")>
 <#macro driving>
+  <#if has("fit-slotted") && washers?size gt 0>
+    <@say "Put a washer on each screw that goes through a slot: " + number(washers[0].count) + " in all."/>
+  </#if>
   <#list hardware as each>
     <#if each.kind == "wood-screw">
       <#if each.piloted>
@@ -859,19 +904,27 @@
     </#if>
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
       <@say facingUp(each) + " in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
+      <#if has("fit-pegged")>
+        <@say "Saw off what stands out of the pegs just proud, and pare the ends flush with the face."/>
+      </#if>
     <#elseif each.kind == "washer">
-    <#elseif each.kind == "brad" && each.into?size gt 0>
-      <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many("brad", each.count) + drivenHow(each) + " into " + fulls(each.into) + (each.count gt each.into?size)?then(", evenly spread", "") + "."/>
     <#elseif each.kind == "plug">
       <@say "Glue a plug over each screw, its grain along that of the part, and tap it down until it sits on the head."/>
     <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
       <#if !has("fit-glue")><@say "Set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in dry, half in each part."/></#if>
+    <#elseif each.kind == "brad">
+      <#local whereTo = (each.into?size gt 0)?then(" into " + fulls(each.into) + (each.count gt each.into?size)?then(", evenly spread", ""), "")>
+      <#if each.seen>
+        <@with "nail-set"/>
+        <@with "wood-filler"/>
+      </#if>
+      <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many("brad", each.count) + drivenHow(each) + whereTo + each.seen?then(", set " + (each.count == 1)?then("its head", "their heads") + " a little below the face, and fill the " + many("hole", each.count) + ": they are seen", "") + "."/>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
     </#if>
   </#list>
   <#if has("fit-slotted")>
-    <@say "Where a screw goes through a slot, set it in the middle and turn it only until " + (hardware?filter(h -> h.kind == "washer")?size gt 0)?then("its washer lies on the wood: the part it holds has to move. Put the " + many("washer", hardware?filter(h -> h.kind == "washer")?first.count) + " on before you drive " + (hardware?filter(h -> h.kind == "washer")?first.count == 1)?then("it", "them") + ".", "its head lies on the wood: the part it holds has to move. Its head must be broader than the slot; where it is not, put a washer under it.")/>
+    <@say "Where a screw goes through a slot, set it in the middle and turn it only until " + (washers?size gt 0)?then("its washer lies on the wood: the part it holds has to move.", "its head lies on the wood: the part it holds has to move. Its head must be broader than the slot; where it is not, put a washer under it.")/>
   </#if>
 </#macro>
 
@@ -893,7 +946,11 @@
 
 <#macro marking>
   <#list seats as s>
-    <#if s.how == "from" || (s.how == "against" && !s.touches)>
+    <#if s.how == "from" && s.laidOver && inPiece && !lying>
+      <@say "Let " + fulls(s.on) + " stand out " + s.distance + " past " + fulls(s.parts) + " " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" alike", "") + "."/>
+    <#elseif s.how == "against" && !s.touches>
+      <@say "Set " + fulls(s.parts) + " " + s.distance + " inside " + fromEnds(s) + " of " + seatOf(s) + ", measured to the nearer side: mark it on what " + pick(s.parts, "it is", "they are") + " set against."/>
+    <#elseif s.how == "from">
       <@say "Mark the place of " + fulls(s.parts) + " on " + seatOf(s) + ": " + s.distance + " from " + fromEnds(s) + " to the nearer side."/>
     <#elseif s.how == "past">
       <@say "Let " + fulls(s.parts) + " stand out " + s.distance + " past " + seatOf(s) + " " + atFaces(s) + "."/>
@@ -942,6 +999,7 @@
 <#macro turning>
   <#local jawsUnder = has("fit-glue") && (jawsUnder!false)>
   <#local bed = jawsUnder?then("on two battens, so that the jaws reach under it", "on a blanket")>
+  <#if lying && jawsUnder><@with "long-battens"/></#if>
   <#if lying && liesAlready>
     <@say "It still lies on its " + lies + jawsUnder?then(": " + battened?then("see that the battens under it leave room for the jaws", "raise it on to two battens, so that the jaws reach under it"), "") + "."/>
   <#elseif lying && turnedOver>
@@ -966,6 +1024,7 @@
     <@say "Check each corner with the square while the clamps can still be shifted."/>
   </#if>
   <#if diagonal != "">
+    <@with "tape"/>
     <@say "Measure both diagonals from outer corner to outer corner: each should be " + diagonal + "."/>
     <@say "If they differ, push the longer one in until they agree."/>
   <#elseif acrossFeet != "">
@@ -984,6 +1043,13 @@
 
 <#-- What lies in both parts of a joint. -->
 <#assign inserts = hardware?filter(h -> ["dowel", "biscuit", "loose-tenon"]?seq_contains(h.kind))>
+
+<#-- Glue on one side first, then on the other. -->
+<#macro insertGlued each withFaces>
+  <#local room = (each.kind == "dowel")?then("holes", (each.kind == "biscuit")?then("slots", "mortises"))>
+  <@say "Run glue round the walls of the " + room + " in " + fulls(each.first) + ", and set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " there first."/>
+  <@say "Put glue into the " + room + " of the " + pick(each.against, "other part, ", "other parts, ") + fulls(each.against) + withFaces?then(", and a thin coat on the faces that meet", "") + (each.kind == "biscuit")?then("; go on at once, for a biscuit swells and grips in minutes", "") + "."/>
+</#macro>
 
 <#macro glueing>
   <@turning/>
@@ -1009,7 +1075,7 @@
   <#if mitred>
     <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
     <#if splined == "frame">
-      <@say "Glue the spline into the slot of one part, its grain across the joint, and brush glue into the slot of the other."/>
+      <@say "Glue a spline into one slot of each mitre, its grain across the joint and its ends standing out alike, and brush glue into the other slot."/>
     </#if>
   </#if>
   <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek", "box joint"]?seq_contains(t.term))>
@@ -1027,11 +1093,15 @@
   <#elseif inserts?size gt 0>
     <#list inserts as each>
       <#assign room = (each.kind == "dowel")?then("holes", (each.kind == "biscuit")?then("slots", "mortises"))>
-      <@say "Run glue round the walls of the " + room + " of one part, and set the " + (each.count == 1)?then("", number(each.count) + " ") + many(words["kind." + each.kind], each.count) + " in it."/>
-      <@say "Put glue into the " + room + " of the other part" + (each?is_last)?then(" and a thin coat on the faces that meet", "") + (each.kind == "biscuit")?then("; go on at once, for a biscuit swells and grips in minutes", "") + "."/>
+      <@insertGlued each each?is_last/>
     </#list>
   <#elseif !mitred>
     <@say "Brush a thin coat of glue on the faces that meet."/>
+  </#if>
+  <#if glueTerms?size gt 0>
+    <#list inserts as each>
+      <@insertGlued each false/>
+    </#list>
   </#if>
   <#list tiers as t>
     <#if !t.glued>
@@ -1052,7 +1122,7 @@
   <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
   <@hanging tried/>
   <#if slides && tried.screws gt 0>
-    <@say pilotsFirst() + "drive the front and the back screw of each member only."/>
+    <@say "Drill pilot holes for these two of each member" + bitGiven?then(", with the bits and to the depths listed with this step", "") + ", and drive a screw into each; the holes between wait until the slides come back for good."/>
   </#if>
   <#if slides>
     <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>
@@ -1089,6 +1159,20 @@
   <#local count = 0>
   <#list hardware as h><#if h.kind == kind><#local count = count + h.count></#if></#list>
   <#return number(count) + " " + many(words["kind." + kind], count)>
+</#function>
+
+<#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
+<#function jawsTold jaws>
+  <#local told = []>
+  <#local seen = []>
+  <#list jaws as j>
+    <#if !seen?seq_contains(fulls(j.on))>
+      <#local seen = seen + [fulls(j.on)]>
+      <#local like = jaws?filter(other -> fulls(other.on) == fulls(j.on))>
+      <#local told = told + [number(total(like)) + " with the jaws on " + fulls(j.on) + (like?size gt 1)?then(", in line with the parts between", "")]>
+    </#if>
+  </#list>
+  <#return told>
 </#function>
 
 <#macro fitting>
@@ -1199,6 +1283,7 @@
     <#if fastened><@squareFirst/></#if>
     <@driving/>
     <#if has("fit-glue") && laidOn>
+      <@with "long-battens"/>
       <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
     <#elseif has("fit-glue") && mitred>
       <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
@@ -1210,10 +1295,10 @@
     <#elseif has("fit-glue")>
       <#list clamps as c>
         <#local set = (turns gt 1)?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
-        <#if c.jaws?size == 1>
-          <@say set + ", the jaws on " + fulls(c.jaws[0].on) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+        <#if jawsTold(c.jaws)?size == 1>
+          <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
         <#else>
-          <@say set + "; they open " + c.opening + ", and more with pads: " + c.jaws?map(j -> number(j.count) + " with the jaws on " + fulls(j.on))?join(", ") + "."/>
+          <@say set + "; they open " + c.opening + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
         </#if>
       </#list>
       <#if clampsBare>
@@ -1229,15 +1314,21 @@
     <#if wait != "">
       <@say (has("fit-glue") && !crate)?then("Leave the clamps on for " + (turns gt 1)?then(waitEach + " each time", wait) + ", or as long as the glue's label says.", "Let the glue set for " + wait + ", or as long as its label says, before you move the work.")/>
     </#if>
+    <#if splined == "frame" && mitred>
+      <@say "Once the glue is hard, saw off the ends of the splines just proud, and pare them flush towards the middle of the part, before any edge is shaped."/>
+    </#if>
     <@flushing/>
     <@standing/>
   <#elseif has("fit-first") && hardware?size == 0 && base?size == 0 && onto?size == 0>
     <@title "Set up " + plains(moving)/>
     <@say "Set " + fulls(moving) + " upright on a level place and see that " + pick(moving, "it does", "they do") + " not rock."/>
+    <@with "wedge"/>
+    <@with "handsaw"/>
     <@say "Where a leg is short, slide a thin wedge under it, and take as much off the other legs as the wedge is thick there."/>
   <#elseif has("fit-lid")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@twoMoves/>
+    <@with "paraffin-wax"/>
     <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>
     <@say "Slide " + pick(moving, "it", "them") + " in" + fromTold()?then(inFrom(), "") + ", as far as the grooves go, and draw " + pick(moving, "it", "them") + " out again: nothing should bind."/>
     <@say "Shave the edge where it rubs. No glue comes near it."/>
@@ -1254,7 +1345,7 @@
     <@title (hardware?size gt 0)?then(hardware?map(each -> each.kind)?seq_contains("wood-screw") || hardware?map(each -> each.kind)?seq_contains("pocket-screw"), false)?then("Screw ", (hardware?size gt 0)?then("Fasten ", "Fit ")) + plains(moving) + ontoWords()/>
     <@turning/>
     <#if base?size gt 0>
-      <@say "Lay " + fulls(base) + " ready."/>
+      <@say "Lay " + fulls(base) + " ready" + (has("fit-pegged") && hardware?filter(h -> fromBelow(h))?size gt 0)?then(", the underside up", "") + "."/>
     </#if>
     <@marking/>
     <#if has("fit-panel")>
@@ -1271,7 +1362,10 @@
     </#if>
     <@aligning/>
     <#if has("fit-pegged")>
-      <@say "Draw " + fulls(moving) + " home with clamps across the joint, until no gap shows at the shoulders, and leave them on until the pegs are in."/>
+      <#list clamps as c>
+        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + joined(c.jaws?map(j -> fulls(j.on))) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+      </#list>
+      <@say "Draw " + fulls(moving) + " home with the clamps, until no gap shows at the shoulders, and leave them on until the pegs are in."/>
     </#if>
     <#if hardware?size gt 0><@squareFirst/></#if>
     <@driving/>
@@ -1376,11 +1470,11 @@
       <@say "Part the members of each slide as its maker's sheet says."/>
       <#if lineGiven>
         <@say "Draw a line along every part listed, at the height given for it, and from where it is given."/>
-        <@say "Set the case members with their middle on the lines, " + offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges") + ", and mark their front holes."/>
-        <@say "Set the drawer members with their middle on the lines of the drawer sides, their front ends flush with the front of the drawer box."/>
+        <@say "Set the case members with their middle on the lines, " + offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges") + ", and mark their front and back holes."/>
+        <@say "Set the drawer members with their middle on the lines of the drawer sides, their front ends flush with the front of the drawer box, and mark the same holes."/>
       <#else>
-        <@say "Set the case members level, both at one height, and mark their front holes."/>
-        <@say "Set the drawer members on the drawer sides in line with them."/>
+        <@say "Set the case members level, both at one height, and mark their front and back holes."/>
+        <@say "Set the drawer members on the drawer sides in line with them, and mark the same holes."/>
       </#if>
       <#break>
     <#case "under-slide">
@@ -1410,12 +1504,14 @@
     <#assign slides = item.kind?ends_with("slide")>
     <@title "Put the " + slides?then("drawer slides", noun) + " back"/>
     <#if slides>
-      <@say "Set each member back where it was on trial, and drive the " + number(tried.screws) + " screws into their holes."/>
+      <@say "Set each member back where it was on trial, and drive the front and the back screw into their holes."/>
+      <@say "Drill the pilot holes between them now, with the bits and to the depths of the trial, and drive the rest of the " + number(tried.screws) + " screws."/>
     <#elseif item.kind == "butt-hinge">
       <@say "Set each hinge back into its mortise in the door and drive its screws; those of the other leaf go in when the door is hung."/>
     <#else>
       <@say "Press each cup back into its hole and screw each plate back to its marks."/>
     </#if>
+    <@with "glue-brush"/>
     <@say "See that every screw bites; where one turns freely, glue a sliver of wood into its hole first."/>
     <#return>
   </#if>
@@ -1432,7 +1528,7 @@
       <#break>
     <#case "knob">
       <@title "Mount the " + noun/>
-      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand."/>
+      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + inch?then("3/8 in", "10 mm") + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>
@@ -1490,6 +1586,7 @@
 <#assign afterwards = said?filter(each -> each?matches(".*\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened).*", "i"))>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
 <@say "Note: " + each/>
+<#if verb == "fit" && each?matches(".*\\b[Gg]lue (only|the|it|them|one)\\b.*")><@with "glue-brush"/></#if>
 </#list>
 <#if total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>

@@ -84,6 +84,21 @@ public final class Clamping {
     return clamping.found(glued);
   }
 
+  /** The clamps that draw home what pegs hold without glue, until the pegs are in. */
+  public static List<Clamps> drawing(Piece piece, Step step) {
+    List<Part> parts =
+        Stream.concat(step.newParts().stream(), step.standing().stream())
+            .distinct()
+            .map(piece::part)
+            .toList();
+    List<Joint> pegged =
+        step.operations().stream()
+            .flatMap(operation -> operation.joints().stream())
+            .filter(joint -> Traits.isPegged(piece, joint))
+            .toList();
+    return new Clamping(parts).found(pegged).clamps();
+  }
+
   /** Whether only clamps across its faces hold a joint while the glue sets. */
   static boolean isPressed(Piece piece, Joint joint) {
     return piece.isClamped(joint)

@@ -132,7 +132,27 @@ public final class Seats {
   private Seat flush(Part moving, Part other, Face face) {
     return hiding(moving, other, face)
         .map(wall -> seat(How.AGAINST, moving, wall, face.opposite(), Length.ZERO))
+        .or(() -> covering(other, face).map(strip -> besides(moving, strip, face)))
         .orElseGet(() -> seat(How.FLUSH, moving, other, face, Length.ZERO));
+  }
+
+  /** Against what covers a face, where it meets it, else as far inside it as that is thick. */
+  private static Seat besides(Part moving, Part strip, Face face) {
+    return faces(strip.box(), moving.box(), face.axis())
+        ? seat(How.AGAINST, moving, strip, face.opposite(), Length.ZERO)
+        : pastWall(moving, strip, face);
+  }
+
+  /** The standing part that was put over a whole face, so that no finger feels it any more. */
+  private Optional<Part> covering(Part other, Face face) {
+    return standing.stream()
+        .filter(strip -> strip.box().at(face.opposite()).equals(other.box().at(face)))
+        .filter(
+            strip ->
+                Stream.of(Axis.values())
+                    .filter(axis -> axis != face.axis())
+                    .allMatch(axis -> strip.box().on(axis).contains(other.shoulder().on(axis))))
+        .findFirst();
   }
 
   private Seat inside(Part moving, Part other, Axis axis) {

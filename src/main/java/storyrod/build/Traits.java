@@ -34,6 +34,11 @@ public final class Traits {
 
   private static final List<String> GUIDED = List.of("cut-dado", "cut-rabbet");
 
+  /** Wider than this, or longer, a panel is moved over no jointer, sled or saw (from memory). */
+  private static final Length WIDEST_ON_MACHINES = Length.inches(24);
+
+  private static final Length LONGEST_ON_MACHINES = Length.inches(60);
+
   private final Piece piece;
   private final Set<String> fronts;
   private final Set<String> loose;
@@ -59,7 +64,7 @@ public final class Traits {
       case FIT -> fitting(operation);
       case DRY_FIT -> dryFitting(operation);
       case TRIAL_FIT -> List.of("trial-" + kind(operation.target()));
-      case MOUNT -> List.of(mounting(operation.target()));
+      case MOUNT -> mounting(operation.target());
       case TEST -> isOiled() ? List.of("test-finish", "test-oil") : List.of("test-finish");
       case PRE_FINISH -> preFinishing(operation);
       case FINISH -> finishing("finish");
@@ -96,7 +101,10 @@ public final class Traits {
     boolean rejoined = piece.keptBoard(part.name()).filter(KeptBoard::isSawn).isPresent();
     return rejoined
         ? "size-rejoined"
-        : "size-" + (piece.isLaminated(part) ? "layers" : stuff(part));
+        : "size-"
+            + (piece.isLaminated(part)
+                ? "layers"
+                : (isLargePanel(part) ? "large-" : "") + stuff(part));
   }
 
   /** A panel goes through the planer, or is levelled by hand where it is too wide for that. */
@@ -110,6 +118,13 @@ public final class Traits {
 
   private String stuff(Part part) {
     return isSheet(part) ? "sheet" : isPanel(part) ? "panel" : "solid";
+  }
+
+  /** Whether saw and router are led over a panel, and not the panel over machines. */
+  public boolean isLargePanel(Part part) {
+    return isPanel(part)
+        && (part.finishedWidth().isLongerThan(WIDEST_ON_MACHINES)
+            || part.finishedLength().isLongerThan(LONGEST_ON_MACHINES));
   }
 
   private KeptBoard board(Operation operation) {
@@ -146,7 +161,10 @@ public final class Traits {
       case Cut.Shaped shaped -> isOpening(shaped) ? "cut-opening" : "cut-curve";
       case Cut.Roundover roundover -> "cut-roundover";
       case Cut.Holes holes -> drilling(holes);
-      case Cut.Tenon tenon -> trench(tenon.term().replace(' ', '-'));
+      case Cut.Tenon tenon ->
+          tenon.term().equals("tongue") && isLargePanel(part)
+              ? "cut-large-tongue"
+              : trench(tenon.term().replace(' ', '-'));
       case Comb comb -> trench(comb.term().replace(' ', '-'));
       case PocketHoles pocket -> "drill-pocket-hole";
       case Slanted.Slope slope -> "cut-" + (isShort(part, slope) ? "short-" : "") + slope.term();
@@ -206,6 +224,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(this::isMitred)) {
       traits.add("fit-mitre");
     }
+    if (operation.joints().stream().anyMatch(this::isSplined)) {
+      traits.add("fit-spline");
+    }
     if (operation.joints().stream().anyMatch(this::isTailed)) {
       traits.add("fit-tails");
     }
@@ -258,6 +279,13 @@ public final class Traits {
             .anyMatch(cut -> cut instanceof Slanted.Slope && cut.at().equals(joint.at()));
   }
 
+  /** Whether splines lie in it whose ends stand out of a frame until they are trimmed. */
+  private boolean isSplined(Joint joint) {
+    return joint.glued()
+        && piece.part(joint.first()).cuts(SplineSlot.class).stream()
+            .anyMatch(cut -> cut.at().equals(joint.at()));
+  }
+
   /** Whether it is closed across tails, which go home only by blows. */
   private boolean isTailed(Joint joint) {
     return joint.glued()
@@ -276,8 +304,12 @@ public final class Traits {
         .isPresent();
   }
 
-  /** Whether pegs hold it, which do not draw it home as screws do. */
   private boolean isPegged(Joint joint) {
+    return isPegged(piece, joint);
+  }
+
+  /** Whether pegs hold it, which do not draw it home as screws do. */
+  static boolean isPegged(Piece piece, Joint joint) {
     return !joint.glued()
         && piece.part(joint.second()).cuts().stream()
             .anyMatch(cut -> cut.term().equals("peg hole") && cut.at().equals(joint.at()));
@@ -317,8 +349,14 @@ public final class Traits {
         .anyMatch(product -> product.matches(".*(\\boils?\\b|linseed|tung|danish|stain).*"));
   }
 
-  private String mounting(String item) {
-    return Trials.asksFor(piece, item) ? "mount-again" : "mount-" + kind(item);
+  /** The rest of a slide's screws go in when it comes back; a hinge's holes are drilled. */
+  private List<String> mounting(String item) {
+    if (!Trials.asksFor(piece, item)) {
+      return List.of("mount-" + kind(item));
+    }
+    return kind(item).endsWith("slide")
+        ? List.of("mount-again", "mount-slide-again")
+        : List.of("mount-again");
   }
 
   private String kind(String item) {

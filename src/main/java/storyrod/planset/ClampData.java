@@ -25,7 +25,7 @@ record ClampData(Piece piece, PartPhrases phrases) {
   Map<String, Object> of(Step step, String level) {
     Clamping.Found found = Clamping.of(piece, step);
     Map<Setting, List<Spread>> settings =
-        alike(found.clamps()).stream()
+        alike(found.clamps().isEmpty() ? Clamping.drawing(piece, step) : found.clamps()).stream()
             .collect(
                 Collectors.groupingBy(Spread::setting, LinkedHashMap::new, Collectors.toList()));
     GlueTurns turns = GlueTurns.of(piece, step);

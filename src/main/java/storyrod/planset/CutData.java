@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,6 +35,9 @@ import storyrod.words.Words;
 
 /** The values of a step that cuts or drills: what is set once, and the fence for each part. */
 record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
+  /** What a saw takes off in one pass at most (from memory). */
+  private static final Length DEEPEST_PASS = Length.inches(1).dividedBy(2, RoundingMode.HALF_EVEN);
+
   /** Narrower than this, no hand goes in (common practice). */
   private static final Length FINGERS = Length.inches(1);
 
@@ -54,6 +58,9 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
     data.put("edges", edges(step));
+    data.put("endGrain", step.operations().stream().anyMatch(this::roundsEndGrain));
+    data.put("takesTongue", takesTongue(cut));
+    data.put("inPasses", isDeep(kind));
     data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
     data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
     data.put("tailLength", cut instanceof Dovetails dovetails ? format(dovetails.length()) : "");
@@ -65,7 +72,11 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put(
         "narrow", phrases.parts(step.targets().stream().filter(n -> isOnEdge(step, n)).toList()));
     return Map.of(
-        "cut", data, "fences", fences(step), "ways", ways(step), "sheets", sheets(step, kind));
+        "cut", data,
+        "fences", fences(step),
+        "insets", new InsetData(piece, phrases).of(step),
+        "ways", ways(step),
+        "sheets", sheets(step, kind));
   }
 
   /** Whether a trench goes into the narrow edge of a part, which then stands on it. */
@@ -103,6 +114,40 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         .filter(each -> drills ? !each.holes().isEmpty() : !each.cuts().isEmpty())
         .map(FullSize::name)
         .toList();
+  }
+
+  /** Whether what goes into a groove is a tongue, for which the groove is the gauge. */
+  private boolean takesTongue(Cut cut) {
+    return cut.forWhat()
+        .flatMap(this::part)
+        .filter(part -> part.cuts().stream().anyMatch(each -> each.term().equals("tongue")))
+        .isPresent();
+  }
+
+  /** Whether a groove is too deep for one pass. */
+  private static boolean isDeep(CutKind kind) {
+    return kind.depth().isLongerThan(DEEPEST_PASS)
+        && kind.depth().isLongerThan(kind.size().times(2));
+  }
+
+  /** Whether an edge that is rounded lies in an end that no mitre closes. */
+  private boolean roundsEndGrain(Operation operation) {
+    Part part = piece.part(operation.target());
+    List<Face> ends =
+        Stream.of(Face.of(part.length(), -1), Face.of(part.length(), 1))
+            .filter(end -> !isMitred(part, end))
+            .toList();
+    return Cut.only(Cut.Roundover.class, operation.cuts()).stream()
+        .anyMatch(cut -> ends.stream().anyMatch(end -> meets(cut, end)));
+  }
+
+  private static boolean isMitred(Part part, Face end) {
+    return part.cuts(Slanted.Slope.class).stream()
+        .anyMatch(slope -> slope.term().equals("mitre") && slope.from() == end);
+  }
+
+  private static boolean meets(Cut.Roundover cut, Face end) {
+    return cut.edges().stream().anyMatch(edge -> edge.one() == end || edge.other() == end);
   }
 
   /** Whether an opening takes the fingers of a hand. */

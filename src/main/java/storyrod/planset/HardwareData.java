@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Pilots;
 import storyrod.description.Description.ItemEntry;
+import storyrod.geometry.Face;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
@@ -29,11 +30,19 @@ record HardwareData(Piece piece, PartPhrases phrases) {
           "drivenFrom", Stream.concat(drivenFrom(joints), peggedFrom(joints)).distinct().toList());
       item.put("through", phrases.parts(drivenThrough(joints)));
       item.put("into", phrases.parts(drivenInto(joints)));
+      item.put("first", phrases.parts(joints.stream().map(Joint::first).toList()));
+      item.put("against", phrases.parts(joints.stream().map(Joint::second).toList()));
+      item.put("seen", joints.stream().allMatch(this::isDrivenInSight));
       item.put("joints", joints.size());
       item.put("piloted", joints.stream().anyMatch(j -> !Pilots.of(piece, j).isEmpty()));
       all.add(item);
     }
     return all;
+  }
+
+  /** Whether fasteners go in from the front, where one sees their heads. */
+  private boolean isDrivenInSight(Joint joint) {
+    return joint.driven().filter(driven -> driven.face() == Face.FRONT).isPresent();
   }
 
   private static List<Joint> joints(Step step, String item) {

@@ -40,7 +40,9 @@ record SeatData(Piece piece, PartPhrases phrases) {
     List<Group> groups = new ArrayList<>(groups(seats.stream().filter(s -> isMarked(s)).toList()));
     groups.addAll(flush(seats.stream().filter(seat -> seat.how() == How.FLUSH).toList()));
     groups.addAll(groups(seats.stream().filter(s -> isAgainst(s)).toList()));
-    return groups.stream().map(this::data).toList();
+    List<String> moving =
+        step.operations().stream().flatMap(each -> each.parts().stream()).toList();
+    return groups.stream().map(group -> data(group, moving)).toList();
   }
 
   /** The parts of which a seat tells the place. */
@@ -147,11 +149,20 @@ record SeatData(Piece piece, PartPhrases phrases) {
     return marks;
   }
 
+  /** Whether a part is held from below, so that what is marked on its underside is hidden. */
+  private boolean isLaid(String part) {
+    return piece.part(part).thickness() == Axis.Z
+        && piece.joints().stream()
+            .filter(joint -> joint.first().equals(part) || joint.second().equals(part))
+            .flatMap(joint -> joint.driven().stream())
+            .allMatch(driven -> driven.face() == Face.BOTTOM);
+  }
+
   private String mark(String part) {
     return piece.part(part).mark();
   }
 
-  private Map<String, Object> data(Group group) {
+  private Map<String, Object> data(Group group, List<String> moving) {
     Map<String, Object> data = new LinkedHashMap<>();
     Face face = group.faces().iterator().next();
     boolean isBoth =
@@ -163,6 +174,8 @@ record SeatData(Piece piece, PartPhrases phrases) {
     data.put("faces", group.faces().stream().map(Face::word).toList());
     data.put("each", isBoth ? group.parts().size() / 2 : 0);
     data.put("side", side(piece.part(group.on().iterator().next()), face.axis()));
+    data.put(
+        "laidOver", moving.containsAll(group.on()) && group.on().stream().allMatch(this::isLaid));
     data.put("touches", group.distance().isZero());
     data.put("distance", piece.description().format().formatWithUnit(group.distance()));
     return data;

@@ -25,6 +25,7 @@ final class StepWriter {
   private static final String TITLE = "# ";
   private static final String SENTENCE = "- ";
   private static final String CAUTION = "! ";
+  private static final String TOOL = "@ ";
   private static final String TURNING = "turning";
 
   private final Piece piece;
@@ -63,7 +64,10 @@ final class StepWriter {
                     .filter(key -> !key.equals(TURNING) || !lying.isLeft(step))
                     .map(key -> words.say("caution." + key)))
             .toList(),
-        step.tools().stream().map(key -> words.say("tool." + key)).toList(),
+        Stream.concat(step.tools().stream(), starting(lines, TOOL).stream())
+            .map(key -> words.say("tool." + key))
+            .distinct()
+            .toList(),
         settings(step),
         durations.brief(step.minutes()),
         durations.brief(step.waitMinutes()));

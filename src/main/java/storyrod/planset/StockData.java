@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Traits;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -29,6 +30,7 @@ record StockData(Piece piece, PartPhrases phrases) {
     data.put("layered", phrases.parts(names).stream().flatMap(this::layered).toList());
     data.put("alternated", phrases.parts(names.stream().filter(n -> isLaid(n, false)).toList()));
     data.put("matched", phrases.parts(names.stream().filter(n -> isLaid(n, true)).toList()));
+    data.put("largePanels", phrases.parts(names.stream().filter(this::isLargePanel).toList()));
     data.put("quarterSawn", part.stock().figures().quarterSawn());
     data.put("tooWide", phrases.parts(names.stream().filter(this::isTooWide).toList()));
     return data;
@@ -73,6 +75,10 @@ record StockData(Piece piece, PartPhrases phrases) {
   private boolean isShort(String name) {
     Length shortest = piece.description().shop().machines().shortest();
     return piece.part(name).finishedLength().isShorterThan(shortest);
+  }
+
+  private boolean isLargePanel(String name) {
+    return new Traits(piece).isLargePanel(piece.part(name));
   }
 
   private boolean isTooWide(String name) {

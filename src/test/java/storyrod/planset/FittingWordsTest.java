@@ -52,8 +52,11 @@ class FittingWordsTest {
     assertTrue(
         plinth.sentences().stream().noneMatch(said -> said.contains("from the left end")),
         plinth::toString);
-    int marked = says(plinth, "Mark the place of the plinth front (F) on the left side (J): ");
-    assertTrue(plinth.sentences().get(marked).contains("from the left face"), plinth::toString);
+    int set =
+        says(plinth, "Set the plinth front (F) 1 in inside the left face of the left side (J)");
+    assertTrue(
+        plinth.sentences().get(set).contains("mark it on what it is set against"),
+        plinth::toString);
   }
 
   @Test

@@ -47,6 +47,15 @@ class NamedToolsTest {
     TOOLS.put("a level shows", "level");
     TOOLS.put("straightedge across", "straightedge");
     TOOLS.put("[Mm]easure (both|the two) diagonals", "tape measure");
+    TOOLS.put("two diagonals", "tape measure");
+    TOOLS.put("on (two )?battens", "battens");
+    TOOLS.put("thin wedge", "wedge");
+    TOOLS.put("as much off the other legs", "saw");
+    TOOLS.put("straightedge", "straightedge");
+    TOOLS.put("[Ss]aw off (the ends|what stands out)", "flush-cut saw");
+    TOOLS.put("(?<!no )[Gg]lue only the|glue a sliver", "glue");
+    TOOLS.put("fill the holes?: ", "wood filler");
+    TOOLS.put("paraffin wax", "paraffin wax");
   }
 
   @ParameterizedTest
