@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
 import storyrod.build.Verb;
@@ -39,14 +40,22 @@ public final class OneOfMany {
         : parts.stream().filter(part -> nesting.isIn(part, levels.getFirst())).toList();
   }
 
-  /** The sub-assemblies that a step builds, none of them the piece. */
+  /** The sub-assemblies that a step builds, if they stand alone; else none. */
   private static List<String> levels(Nesting nesting, Step step) {
-    return step.verb() == Verb.FIT
-        ? step.operations().stream()
-            .map(each -> nesting.level(each.target()))
-            .filter(level -> !level.equals(Nesting.PIECE))
-            .distinct()
-            .toList()
-        : List.of();
+    List<String> levels =
+        step.verb() == Verb.FIT
+            ? step.operations().stream()
+                .map(each -> nesting.level(each.target()))
+                .distinct()
+                .toList()
+            : List.of();
+    boolean alone =
+        Stream.concat(step.newParts().stream(), step.standing().stream())
+            .allMatch(part -> levels.stream().anyMatch(level -> isWithin(nesting, part, level)));
+    return alone ? levels : List.of();
+  }
+
+  private static boolean isWithin(Nesting nesting, String part, String level) {
+    return !level.equals(Nesting.PIECE) && nesting.isIn(part, level);
   }
 }

@@ -59,4 +59,12 @@ class OneOfManyTest {
     pairs.forEach(step -> assertFalse(OneOfMany.isIn(STAND.piece(), step)));
     assertTrue(!pairs.isEmpty());
   }
+
+  /** The fronts go on to drawers that hang in the case: where one belongs is seen by the others. */
+  @Test
+  void whatIsFixedInTheStandingPieceIsShownWhole() {
+    Step fronts = building("drawer-3.face");
+    assertTrue(fronts.operations().size() >= 3, fronts::toString);
+    assertFalse(OneOfMany.isIn(STAND.piece(), fronts));
+  }
 }
