@@ -1007,6 +1007,7 @@
   <#elseif lying>
     <@say "Lay what is together on its " + lies + ", " + bed + "."/>
   <#elseif jawsUnder && inPiece>
+    <@with "long-battens"/>
     <@say "Set what is together on two battens or blocks, so that the jaws reach under it."/>
   </#if>
 </#macro>
