@@ -965,14 +965,8 @@
   <#return t.faces?filter(f -> at?seq_contains(opposite[f]))?size == t.faces?size>
 </#function>
 
-<#macro aligning>
-  <#list seats as s>
-    <#if s.how == "flush">
-      <@say "Keep " + fulls(s.parts) + " flush with " + seatOf(s) + (s.each gt 0)?then(", ", " ") + atFaces(s) + "."/>
-    <#elseif s.how == "against" && s.touches>
-      <@say "Push " + fulls(s.parts) + " against " + seatOf(s) + "."/>
-    </#if>
-  </#list>
+<#-- Which way round parts go in: before they go in. -->
+<#macro turnedRound>
   <#local inward = (turned?size gt 1)?then(turned?filter(t -> t.term == "taper" && looksInwards(t))?size == turned?size, false)>
   <#if inward>
     <@say "Turn the tapered faces of all of them inwards" + (turned?filter(t -> t.drawn == "mirrored")?size gt 0)?then(": " + joined(turned?filter(t -> t.drawn == "drawn")?map(t -> plains(t.parts))) + " are as drawn, " + joined(turned?filter(t -> t.drawn == "mirrored")?map(t -> plains(t.parts))) + " mirrored", "") + "."/>
@@ -984,6 +978,16 @@
       </#if>
     <#else>
       <@say "See that " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("as drawn", "mirrored") + ",") + pick(t.parts, " looks", " look") + " with the " + (t.term == "taper")?then("tapered " + many("face", t.faces?size), "groove") + " " + joined(t.faces?map(f -> facesWay[f])) + "."/>
+    </#if>
+  </#list>
+</#macro>
+
+<#macro aligning>
+  <#list seats as s>
+    <#if s.how == "flush">
+      <@say "Keep " + fulls(s.parts) + " flush with " + seatOf(s) + (s.each gt 0)?then(", ", " ") + atFaces(s) + "."/>
+    <#elseif s.how == "against" && s.touches>
+      <@say "Push " + fulls(s.parts) + " against " + seatOf(s) + "."/>
     </#if>
   </#list>
   <#list flush as f>
@@ -1104,6 +1108,7 @@
       <@insertGlued each false/>
     </#list>
   </#if>
+  <@turnedRound/>
   <#list tiers as t>
     <#if !t.glued>
       <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue" + t.solid?then(": the wood has to be free to swell and shrink", "") + "."/>
@@ -1356,6 +1361,7 @@
     <#if acrossGrain>
       <@say "Use no glue in the groove, or only over " + inch?then("a few inches", "80 mm") + " in the middle: the wood that lies across it has to be free to swell and shrink."/>
     </#if>
+    <@turnedRound/>
     <@twoMoves/>
     <#if firstFrom == "">
       <@say inPiece?then("Bring " + fulls(moving) + " in" + inFrom(), "Set " + fulls(moving) + " in place" + mirroredHere?then(", " + homeFrom(), "")) + "."/>

@@ -46,6 +46,10 @@ class PlacedWordsTest {
         step(sideboard, "Screw the stretchers"),
         "Turn one end for end, so that the two grooves face each other: that of the front stretcher"
             + " (D) to the back.");
+    StepText stretchers = step(sideboard, "Screw the stretchers");
+    assertTrue(
+        first(stretchers, "Turn one end for end") < first(stretchers, "Bring the two stretchers"),
+        stretchers::toString);
   }
 
   @Test
