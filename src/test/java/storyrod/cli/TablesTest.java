@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
+import storyrod.build.Verb;
 import storyrod.description.Diagnostic;
 import storyrod.description.DiagnosticPrinter;
 import storyrod.description.Diagnostics;
@@ -126,6 +127,20 @@ class TablesTest {
     assertTrue(end.number() < step(table, "finish piece"));
     assertTrue(end.newParts().contains("top.left-end"), () -> end.newParts().toString());
     assertEquals(2 * 3, end.hardware().getFirst().count());
+  }
+
+  /** A case of three boards gives no opening in which a front's gap could be judged. */
+  @Test
+  void drawersAreTriedWhenWhatHoldsTheCaseInShapeIsOn() {
+    Pipeline.Planned stand = planned(project("nightstand"));
+    Step trial =
+        stand.build().steps().stream()
+            .filter(each -> each.verb() == Verb.TRIAL_FIT)
+            .findFirst()
+            .orElseThrow();
+    for (String part : List.of("back", "front-stretcher", "left-edge")) {
+      assertTrue(step(stand, "fit " + part) < trial.number(), part);
+    }
   }
 
   @Test
