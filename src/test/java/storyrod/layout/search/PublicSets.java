@@ -27,7 +27,8 @@ import storyrod.layout.LayoutPlan;
  * <pre>PublicSets FOLDER [SECONDS [SET...]]</pre>
  *
  * <p>Seconds are steps of search, so that a busy machine gives the same table; the time beside them
- * is what the processor took. Where no best value is published the lower bound stands in for it.
+ * is what the processor took. Where no best value is published the use of the stock stands in for
+ * it ({@link PublishedUse}), and where none is published either, the lower bound.
  *
  * <p>With {@code -Dstop=SECONDS} each instance is told to stop after so much time of the processor
  * instead, and the last column says how long the slowest of a set went on.
@@ -98,10 +99,16 @@ final class PublicSets {
                 .filter(fields -> fields[1].equals(variant))
                 .findFirst()
                 .orElse(new String[] {instance, variant, "", "0"});
-        row.add(instance, job, Long.parseLong(known[2].isEmpty() ? known[3] : known[2]));
+        row.add(instance, job, known(known, items.get(instance)));
       }
       row.print();
     }
+  }
+
+  private static long known(String[] best, List<String[]> items) {
+    return best[2].isEmpty()
+        ? PublishedUse.stock(best[0], items).orElse(Long.parseLong(best[3]))
+        : Long.parseLong(best[2]);
   }
 
   private Budget budget() {
