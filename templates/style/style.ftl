@@ -44,7 +44,7 @@ h1, .cover-name, .step-title, td.name { word-wrap: break-word; }
 table.cut-list td.name { max-width: 38mm; }
 table.cut-list td p { margin-bottom: 0; }
 table.cut-list td.blank-of { text-align: center; }
-.kept-together { white-space: nowrap; }
+.kept-together { display: inline-block; white-space: nowrap; }
 .fraction { display: inline-block; white-space: nowrap; }
 .thin { font-size: 70%; }
 .over { font-size: 70%; vertical-align: 0.32em; line-height: 1; }
