@@ -44,6 +44,7 @@ h1, .cover-name, .step-title, td.name { word-wrap: break-word; }
 table.cut-list td.name { max-width: 38mm; }
 table.cut-list td p { margin-bottom: 0; }
 table.cut-list td.blank-of { text-align: center; }
+/* A block of its own: a run that may not break is else put beyond the end of a line. */
 .kept-together { display: inline-block; white-space: nowrap; }
 .fraction { display: inline-block; white-space: nowrap; }
 .thin { font-size: 70%; }
