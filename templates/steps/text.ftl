@@ -1211,18 +1211,19 @@
     <#if total(moving) gt 1>
       <@say "Fix the fronts one after the other, the lowest first: " + fulls(moving) + "."/>
     </#if>
+    <#local held = words["kind." + handle]>
     <#local screwed = has("fit-front-screwed") && !has("fit-front-taped")>
-    <#if !screwed>
-      <@say "Stick double-sided tape to the front of the box, its backing off."/>
+    <#if !screwed || has("fit-front-turning")>
+      <@say "Stick double-sided tape to the front of the box, its backing off" + screwed?then(": on one screw alone the front would turn", "") + "."/>
     </#if>
     <@say "Push the drawer shut."/>
     <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round" + "."/>
     <#if !screwed>
       <@say "Press it on to the tape."/>
     <#else>
-      <@say "Hold it there and drive two temporary screws from the front, through the holes for the pull, a little way into the box; they must be shorter than both together."/>
+      <@say has("fit-front-turning")?then("Press it on to the tape, and drive a temporary screw from the front, through the hole for the ", "Hold it there and drive two temporary screws from the front, through the holes for the ") + held + ", a little way into the box; " + has("fit-front-turning")?then("it must be shorter than both together, its head broader than the hole.", "they must be shorter than both together, their heads broader than the holes.")/>
     </#if>
-    <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the pull or by its lower edge") + ", and clamp the front to the box."/>
+    <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the " + held + " or by its lower edge") + ", and clamp the front to the box."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
         <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive " + (h.count % total(moving) == 0)?then("the " + number(h.count / total(moving)) + " screws", "a screw through each") + drivenHow(h) + "."/>
@@ -1231,11 +1232,14 @@
       <@driving/>
     </#if>
     <#if screwed>
-      <@say "Take the temporary screws out, and drill on through the box where the pull's own screws go."/>
-    <#else>
-      <@say "Where the holes for the pull in front and box do not meet, drill through them again from the front."/>
+      <@say "Take the temporary " + has("fit-front-turning")?then("screw", "screws") + " out."/>
     </#if>
-    <@say "Push the drawer shut and look at the gap once more; the pull goes on last."/>
+    <#if has("fit-front-drilled")>
+      <@say "Clamp a scrap of wood behind the box and drill on through it from the front, by the holes for the " + held + " and with the bit listed with this step, so that front and box are bored in one line."/>
+    <#elseif !screwed>
+      <@say "Where the holes for the " + held + " in front and box do not meet, drill through them again from the front."/>
+    </#if>
+    <@say "Push the drawer shut and look at the gap once more; the " + held + " goes on last."/>
   <#elseif has("fit-door")>
     <@title "Hang " + plains(moving)/>
     <#if total(moving) gt 1>

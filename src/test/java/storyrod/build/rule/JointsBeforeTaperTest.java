@@ -21,7 +21,7 @@ class JointsBeforeTaperTest {
       joints:
         - tenon: {end: rail.left, into: leg, depth: 12, thickness: 7, glue: yes}
       cuts:
-        - chamfer: {in: leg, edge: front-left, size: 3}
+        - chamfer: {in: leg, edges: front-left, size: 3}
         - taper: {end: leg.bottom, faces: [back], from: 250, off: 10}
         - holes: {in: leg.left, at: {y: 30, z: 40}, diameter: 8, depth: 10}
       """;
