@@ -27,6 +27,7 @@ final class Operations {
   private final Traits traits;
   private final AcrossJoints across;
   private final FrontHoles fronts;
+  private final SecondLeaves leaves;
   private final Surroundings round;
   private final List<Operation> all = new ArrayList<>();
 
@@ -36,6 +37,7 @@ final class Operations {
     this.traits = new Traits(piece);
     this.across = new AcrossJoints(piece);
     this.fronts = new FrontHoles(piece);
+    this.leaves = new SecondLeaves(piece);
   }
 
   static List<Operation> of(Piece piece, List<Placing> placings, Surroundings round) {
@@ -132,7 +134,10 @@ final class Operations {
   private void addFit(Placing placing) {
     Unit unit = placing.unit();
     List<ItemCount> fasteners =
-        placing.closes().stream().flatMap(joint -> joint.fasteners().stream()).toList();
+        Stream.concat(
+                placing.closes().stream().flatMap(joint -> joint.fasteners().stream()),
+                leaves.screws(unit).stream())
+            .toList();
     all.add(
         timed(
             new Operation(
@@ -185,7 +190,7 @@ final class Operations {
   private void addMount(String item, List<HardwareEntry> entries) {
     LinkedHashSet<String> parts = new LinkedHashSet<>();
     entries.forEach(entry -> entry.parts().forEach(part -> parts.add(part.value())));
-    List<ItemCount> used = used(entries);
+    List<ItemCount> used = used(entries.stream().map(leaves::mounted).toList());
     Operation one =
         timed(
             new Operation(Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), used, 0, 0));

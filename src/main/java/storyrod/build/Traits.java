@@ -229,7 +229,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(this::isTailed)) {
       traits.add("fit-tails");
     }
-    operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
+    operation.joints().stream()
+        .flatMap(joint -> joint.fasteners().stream())
+        .forEach(each -> traits.add("fit-" + kind(each.item())));
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
