@@ -63,19 +63,8 @@ public final class MountLines {
         .toList();
   }
 
-  /**
-   * Parts alike are drilled alike: if one is drilled on the bench for an item, so are the others.
-   */
   boolean isEarly(Site site) {
-    return site.drilled()
-        && sites.stream()
-            .filter(other -> other.drilled() && isTwin(site, other))
-            .anyMatch(other -> inBuilt(other).isPresent());
-  }
-
-  private static boolean isTwin(Site one, Site other) {
-    return one.part().mark().equals(other.part().mark())
-        && one.entry().item().value().equals(other.entry().item().value());
+    return site.drilled() && inBuilt(site).isPresent();
   }
 
   private Optional<String> inBuilt(Site site) {
