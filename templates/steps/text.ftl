@@ -573,7 +573,7 @@
       </#list>
       <@say "Cut each slot along the middle of the mitre, as the part drawings show."/>
     <#else>
-      <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence as the part drawings show, nearer to the inside corner."/>
+      <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence so that the nearer wall of the slot lies as far from the inner edge, measured on the mitre, as listed with this step."/>
       <@say "Cut every slot with the same edge of the parts leading, and see that no cut comes near the outer face."/>
     </#if>
   <#elseif has("cut-tails")>
@@ -944,12 +944,18 @@
   <#return (s.faces?size gt 1)?then("each " + s.side, "the " + words["edge." + s.faces[0]] + " " + s.side)>
 </#function>
 
+<#-- The faces from which one measures: those of two sides look outwards. -->
+<#function outerFaces s>
+  <#if s.faces?size gt 1 && total(s.on) gt 1><#return "the outer " + s.side + " of each of " + seatOf(s)></#if>
+  <#return fromEnds(s) + " of " + seatOf(s)>
+</#function>
+
 <#macro marking>
   <#list seats as s>
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say "Let " + fulls(s.on) + " stand out " + s.distance + " past " + fulls(s.parts) + " " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" alike", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "Set " + fulls(s.parts) + " " + s.distance + " inside " + fromEnds(s) + " of " + seatOf(s) + ", measured to the nearer side: mark it on what " + pick(s.parts, "it is", "they are") + " set against."/>
+      <@say "Measure " + s.distance + " inwards from " + outerFaces(s) + ", draw " + (s.faces?size gt 1)?then("lines", "a line") + " there on " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "what " + fulls(s.parts) + pick(s.parts, " is", " are") + " set against") + ", and set " + (onto?size == 1 && total(onto) == 1)?then(fulls(s.parts), pick(s.parts, "it", "them")) + " with " + pick(s.parts, "its", "their") + " nearer " + (s.faces?size gt 1)?then("sides on the lines.", "side on it.")/>
     <#elseif s.how == "from">
       <@say "Mark the place of " + fulls(s.parts) + " on " + seatOf(s) + ": " + s.distance + " from " + fromEnds(s) + " to the nearer side."/>
     <#elseif s.how == "past">
@@ -1181,12 +1187,23 @@
   <#return told>
 </#function>
 
+<#-- How fasteners are shared out: five in each of the two long aprons (B) and two in the rail (C). -->
+<#function sharedOut kind>
+  <#local shares = []>
+  <#list hardware?filter(h -> h.kind == kind) as h><#local shares = shares + h.held></#list>
+  <#return joined(shares?map(s -> number(s.each) + " in " + (total(s.parts) gt 1)?then("each of ", "") + fulls(s.parts)))>
+</#function>
+<#function roomOf kind>
+  <#local held = hardware?filter(h -> h.kind == kind)?first.held>
+  <#return (held?size gt 0 && held?first.term?contains("groove"))?then("groove", "slot")>
+</#function>
+
 <#macro fitting>
   <#assign rotating = has("fit-rotating-fastener")>
   <#if has("fit-top-fastener") || has("fit-button") || rotating>
     <@title "Fasten " + plains(moving)/>
     <#if rotating>
-      <@say "Screw the " + countedOf("rotating-fastener") + " into their recesses in the rails, just so tight that they still turn."/>
+      <@say "Screw the " + countedOf("rotating-fastener") + " into their recesses, " + sharedOut("rotating-fastener") + ", just so tight that they still turn."/>
     </#if>
     <#if overhung>
       <@say "Lay " + fulls(moving) + " in place with the overhangs listed with this step."/>
@@ -1198,11 +1215,12 @@
     </#if>
     <#if has("fit-button")>
       <@say "Cut the " + countedOf("button") + " from an offcut, their grain along the tongue, and see that each tongue slides in its slot by hand."/>
-      <@say "Push the tongues into their slots, and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
+      <@say "Push the tongues into their " + plural(roomOf("button")) + " on the inside of the rails, " + sharedOut("button") + ", and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
     </#if>
     <#if has("fit-top-fastener")>
-      <@say "Hook the " + countedOf("top-fastener") + " into their slots."/>
-      <#if said?size == 0><@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/></#if>
+      <#local room = roomOf("top-fastener")>
+      <@say "Hook the " + countedOf("top-fastener") + " into the " + plural(room) + " on the inside of the rails, " + sharedOut("top-fastener") + (room == "groove")?then(", evenly spread", "") + "."/>
+      <#if said?size == 0><@say (room == "groove")?then("On rails that run along the grain of the top, leave each tongue a little short of the bottom of its groove, so that the top can swell and shrink.", "Leave each a little short of the end of its slot, so that the top can swell and shrink.")/></#if>
     </#if>
     <@say closedBelow?then("Reach in from inside", "Reach in from below") + " and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw up into the top through each of them, and do not force it tight."/>
@@ -1211,18 +1229,19 @@
     <#if total(moving) gt 1>
       <@say "Fix the fronts one after the other, the lowest first: " + fulls(moving) + "."/>
     </#if>
+    <#local held = words["kind." + handle]>
     <#local screwed = has("fit-front-screwed") && !has("fit-front-taped")>
-    <#if !screwed>
-      <@say "Stick double-sided tape to the front of the box, its backing off."/>
+    <#if !screwed || has("fit-front-turning")>
+      <@say "Stick double-sided tape to the front of the box, its backing off" + screwed?then(": on one screw alone the front would turn", "") + "."/>
     </#if>
     <@say "Push the drawer shut."/>
     <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round" + "."/>
     <#if !screwed>
       <@say "Press it on to the tape."/>
     <#else>
-      <@say "Hold it there and drive two temporary screws from the front, through the holes for the pull, a little way into the box; they must be shorter than both together."/>
+      <@say has("fit-front-turning")?then("Press it on to the tape, and drive a temporary screw from the front, through the hole for the ", "Hold it there and drive two temporary screws from the front, through the holes for the ") + held + ", a little way into the box; " + has("fit-front-turning")?then("it must be shorter than both together, its head broader than the hole.", "they must be shorter than both together, their heads broader than the holes.")/>
     </#if>
-    <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the pull or by its lower edge") + ", and clamp the front to the box."/>
+    <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the " + held + " or by its lower edge") + ", and clamp the front to the box."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
         <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive " + (h.count % total(moving) == 0)?then("the " + number(h.count / total(moving)) + " screws", "a screw through each") + drivenHow(h) + "."/>
@@ -1231,11 +1250,14 @@
       <@driving/>
     </#if>
     <#if screwed>
-      <@say "Take the temporary screws out, and drill on through the box where the pull's own screws go."/>
-    <#else>
-      <@say "Where the holes for the pull in front and box do not meet, drill through them again from the front."/>
+      <@say "Take the temporary " + has("fit-front-turning")?then("screw", "screws") + " out."/>
     </#if>
-    <@say "Push the drawer shut and look at the gap once more; the pull goes on last."/>
+    <#if has("fit-front-drilled")>
+      <@say "Clamp a scrap of wood behind the box and drill on through it from the front, by the holes for the " + held + " and with the bit listed with this step, so that front and box are bored in one line."/>
+    <#elseif !screwed>
+      <@say "Where the holes for the " + held + " in front and box do not meet, drill through them again from the front."/>
+    </#if>
+    <@say "Push the drawer shut and look at the gap once more; the " + held + " goes on last."/>
   <#elseif has("fit-door")>
     <@title "Hang " + plains(moving)/>
     <#if total(moving) gt 1>

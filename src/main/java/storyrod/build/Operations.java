@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.FinishEntry;
 import storyrod.description.GlueEntry;
@@ -25,6 +26,8 @@ final class Operations {
   private final Piece piece;
   private final Traits traits;
   private final AcrossJoints across;
+  private final FrontHoles fronts;
+  private final SecondLeaves leaves;
   private final Surroundings round;
   private final List<Operation> all = new ArrayList<>();
 
@@ -33,6 +36,8 @@ final class Operations {
     this.round = round;
     this.traits = new Traits(piece);
     this.across = new AcrossJoints(piece);
+    this.fronts = new FrontHoles(piece);
+    this.leaves = new SecondLeaves(piece);
   }
 
   static List<Operation> of(Piece piece, List<Placing> placings, Surroundings round) {
@@ -72,7 +77,7 @@ final class Operations {
     Map<CutKind, List<Cut>> kinds = new TreeMap<>();
     Map<CutKind, List<Cut>> later = new TreeMap<>();
     part.cuts().stream()
-        .filter(cut -> !Pilots.isPilot(piece, part, cut) && !isOpening(part, cut))
+        .filter(cut -> !isDrilledInPlace(part, cut) && !isOpening(part, cut))
         .forEach(
             cut ->
                 (across.isShapedLater(part, cut) ? later : kinds)
@@ -85,6 +90,10 @@ final class Operations {
             cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
     kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
     later.forEach((kind, cuts) -> add(Verb.TRIM, part, cuts));
+  }
+
+  private boolean isDrilledInPlace(Part part, Cut cut) {
+    return Pilots.isPilot(piece, part, cut) || fronts.guide(part, cut).isPresent();
   }
 
   private void addDryFit(String level, List<Unit> units) {
@@ -125,22 +134,29 @@ final class Operations {
   private void addFit(Placing placing) {
     Unit unit = placing.unit();
     List<ItemCount> fasteners =
-        placing.closes().stream().flatMap(joint -> joint.fasteners().stream()).toList();
+        Stream.concat(
+                placing.closes().stream().flatMap(joint -> joint.fasteners().stream()),
+                leaves.screws(unit).stream())
+            .toList();
     all.add(
         timed(
             new Operation(
                 Verb.FIT,
                 unit.name(),
                 unit.partNames(),
-                pilots(placing),
+                drilledInPlace(placing),
                 placing.closes(),
                 sum(fasteners),
                 0,
                 0)));
   }
 
-  private List<Cut> pilots(Placing placing) {
-    return placing.closes().stream().flatMap(joint -> Pilots.of(piece, joint).stream()).toList();
+  /** What is drilled when a unit lies in its place, through holes that are there already. */
+  private List<Cut> drilledInPlace(Placing placing) {
+    return Stream.concat(
+            placing.closes().stream().flatMap(joint -> Pilots.of(piece, joint).stream()),
+            fronts.throughHolesOf(placing.unit()).stream())
+        .toList();
   }
 
   private void addFinish(FinishEntry finish) {
@@ -174,7 +190,7 @@ final class Operations {
   private void addMount(String item, List<HardwareEntry> entries) {
     LinkedHashSet<String> parts = new LinkedHashSet<>();
     entries.forEach(entry -> entry.parts().forEach(part -> parts.add(part.value())));
-    List<ItemCount> used = used(entries);
+    List<ItemCount> used = used(entries.stream().map(leaves::mounted).toList());
     Operation one =
         timed(
             new Operation(Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), used, 0, 0));

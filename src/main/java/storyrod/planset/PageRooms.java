@@ -59,7 +59,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public double besidePartMm(Mark mark) {
-    return PartPages.besideMm(mark, sheet.texts(), paper);
+    return PartPages.besideMm(mark, new PartLines(piece, build.steps(), sheet.texts()), paper);
   }
 
   @Override

@@ -158,6 +158,7 @@ final class StepData {
     data.put("waitEach", new Durations(words).spoken(step.waitMinutes() / turns));
     data.put("triedDry", trials.isTriedDry(step));
     data.put("tried", trials.isTried(step.newParts()));
+    data.put("handle", new FrontData(piece).handle(step));
     return data;
   }
 

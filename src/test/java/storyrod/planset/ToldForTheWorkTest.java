@@ -152,10 +152,10 @@ class ToldForTheWorkTest {
   @Test
   void whatIsSetUnderABottomIsMeasuredFromAnEdgeThatCanBeTouched() {
     StepText stand = step(nightstand, "Screw the stand to the bottom");
-    told(stand, "61 mm inside the left face of the left side (A)");
+    told(stand, "61 mm inwards from the left face of the left side (A)");
     assertSilent(stand, "on the left side (A): 61 mm");
     assertSilent(stand, "flush with the bottom (C) at the front");
-    told(stand, "inside the front");
+    told(stand, "20 mm inwards from the front");
   }
 
   @Test
