@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.FinishEntry;
-import storyrod.description.GlueEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.KeptBoard;
@@ -26,6 +25,7 @@ final class Operations {
   private final Traits traits;
   private final AcrossJoints across;
   private final Surroundings round;
+  private final GlueTimes glue;
   private final List<Operation> all = new ArrayList<>();
 
   private Operations(Piece piece, Surroundings round) {
@@ -33,6 +33,7 @@ final class Operations {
     this.round = round;
     this.traits = new Traits(piece);
     this.across = new AcrossJoints(piece);
+    this.glue = GlueTimes.of(piece.description());
   }
 
   static List<Operation> of(Piece piece, List<Placing> placings, Surroundings round) {
@@ -229,14 +230,6 @@ final class Operations {
 
   private Operation timed(Operation op) {
     List<String> words = traits.of(op);
-    return op.lasting(Figures.STANDARD.work(words), waiting(words));
-  }
-
-  /** What the description says of its glue comes before the table. */
-  private int waiting(List<String> words) {
-    int usual = Figures.STANDARD.waiting(words);
-    return words.contains("fit-glue")
-        ? piece.description().glue().flatMap(GlueEntry::clampMinutes).orElse(usual)
-        : usual;
+    return op.lasting(Figures.STANDARD.work(words), glue.waiting(words));
   }
 }
