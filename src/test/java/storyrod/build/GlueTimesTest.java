@@ -99,7 +99,7 @@ class GlueTimesTest {
           post: {stock: ash, x: 0 to 60, y: 0 to 20, z: 0 to 400, grain: z}
           rail: {stock: ash, x: 60 to 400, y: 0 to 20, z: 300 to 360, grain: x}
         joints:
-          - tongue: {end: rail.left, into: post, depth: 20, thickness: 7, peg: pin, pegs: 1}
+          - tongue: {end: rail.left, into: post, depth: 20, thickness: 7, peg: dowel-6-by-30-mm, pegs: 1, peg-from: front}
         """;
     Step pegged =
         Planner.plan(Pieces.of(frame), new Diagnostics()).orElseThrow().steps().stream()
