@@ -583,7 +583,7 @@
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
-    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play. Two slots together are a little deeper than the spline is wide, so that there is room for glue."/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
       <#list fences as fence>
@@ -1616,6 +1616,9 @@
 <#if total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
 <#if oneShown><@say "The picture shows the first of them."/></#if>
+</#if>
+<#if verb == "fit" && (eachMinutes!"") != "">
+<@say "Take them one after the other, about " + eachMinutes + " each: spread glue on one only, close it and clamp it, then begin the next; the time that the glue stays open is for one."/>
 </#if>
 <#if verb == "fit" && (turns!1) gt 1>
 <@say "Glue up " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>

@@ -10,6 +10,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.FramePanels;
 import storyrod.build.GlueTimes;
+import storyrod.build.GlueTurns;
 import storyrod.build.Insides;
 import storyrod.build.MountHoles;
 import storyrod.build.Schedule;
@@ -174,9 +175,17 @@ final class StepData {
     Map<String, Object> data = new LinkedHashMap<>(fit.of(step));
     int turns = (int) data.get("turns");
     data.put("waitEach", new Durations(words).spoken(step.waitMinutes() / turns));
+    data.put("eachMinutes", eachMinutes(step));
     data.put("triedDry", trials.isTriedDry(step));
     data.put("tried", trials.isTried(step.newParts()));
     return data;
+  }
+
+  /** How long one of several things that are glued up alike takes; nothing where there is one. */
+  private String eachMinutes(Step step) {
+    int units = GlueTurns.of(piece, step).units();
+    boolean isOne = units < 2 || step.glueUp().clamps() == 0;
+    return new Durations(words).spoken(isOne ? 0 : Math.ceilDiv(step.minutes(), units));
   }
 
   private String value(Step step, String key) {
