@@ -1618,7 +1618,7 @@
 <#if oneShown><@say "The picture shows the first of them."/></#if>
 </#if>
 <#if verb == "fit" && (eachMinutes!"") != "">
-<@say "Take them one after the other, about " + eachMinutes + " each: spread glue on one only, close it and clamp it, then begin the next; the time that the glue stays open is for one."/>
+<@say "At about " + eachMinutes + " each, spread glue on one only and clamp it before the next."/>
 </#if>
 <#if verb == "fit" && (turns!1) gt 1>
 <@say "Glue up " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>
