@@ -183,13 +183,29 @@
   </#list>
   <#if layered?filter(it -> it.staves gt 1)?size gt 0>
     <@ringsOfStaves/>
-    <@say "Glue the staves of each layer edge to edge first, let the glue dry for " + waitHalf + ", and plane the layer again."/>
+    <@say "Glue the staves of each layer edge to edge first, let the glue dry for " + cured + ", and plane the layer again."/>
   </#if>
   <@say "Flatten one face of each board on the jointer and plane the other parallel to it, all layers of a part to one thickness and on the day of the glue-up: fresh faces hold best."/>
   <@say "Lay the layers on each other with their grain all one way, and turn the outer two with the heart side out: as the wood dries, it then presses the edges of the glue lines together."/>
   <@say "Try them dry in the clamps: no gap may show along an edge."/>
-  <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, a clamp every " + inch?then("4 in", "100 mm") + " and clamps on both edges in turn."/>
-  <@say "Leave " + pick(parts, "it", "them") + " for " + has("mill-staved-layers")?then(waitHalf, wait) + ", or as long as the glue's label says, before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+  <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, clamps on both edges in turn."/>
+  <@panelClamps inch?then("4 in", "100 mm")/>
+  <@say "Leave " + pick(parts, "it", "them") + " for " + cured + " in all before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+</#macro>
+
+<#-- How many clamps a panel or a pack of layers takes, and when they come off. -->
+<#macro panelClamps spacing>
+  <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
+  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + pick(p.parts, "", "each of ") + fulls(p.parts))) + ": one " + inch?then("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
+  <#if clampsShort gt 0>
+    <@say "The shop has " + number(shopClamps) + " of them: borrow " + number(clampsShort) + " more before you spread any glue."/>
+  </#if>
+  <#if turns gt 1>
+    <@say "Spread glue on " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>
+  <#elseif panelCount gt 1>
+    <@say "Spread the glue on one and clamp it before you spread the next."/>
+  </#if>
+  <@say "Leave the clamps on for " + clampWait + (turns gt 1)?then(" each time", "") + ", or as long as the glue's label says."/>
 </#macro>
 
 <#macro milling>
@@ -214,8 +230,9 @@
     </#if>
     <@say "Lay the boards in their order again, and draw the triangle anew on the planed faces: planing, and turning boards over, took the first one away."/>
     <@say "Joint the edges that meet, until no light shows between them."/>
-    <@say "Glue the boards edge to edge on a flat bed of clamps, clamps above and below in turn."/>
-    <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+    <@say "Glue the boards edge to edge on a flat bed of clamps, clamps under and over them in turn."/>
+    <@panelClamps inch?then("12 in", "300 mm")/>
+    <@say "Leave the panel" + pick(parts, "", "s") + " for " + cured + " in all before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
     <@title "Mill the " + woodOf(stock) + " to " + thickness/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
@@ -362,9 +379,10 @@
   </#list>
   <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
   <@say "Brush glue on the long edges that meet, and none where the opening will be."/>
-  <@say "Clamp across the strips, clamps above and below in turn, and see with a straightedge that the faces lie level."/>
+  <@say "Clamp across the strips, clamps under and over them in turn, and see with a straightedge that the faces lie level."/>
+  <@panelClamps inch?then("12 in", "300 mm")/>
   <@say "Wipe the glue out of the corners of the opening while it is wet."/>
-  <@say "Leave it for " + wait + ", or as long as the glue's label says; go on with the next steps meanwhile."/>
+  <@say "Leave it for " + cured + " in all; go on with the next steps meanwhile."/>
 </#macro>
 
 <#macro trimming>
@@ -565,7 +583,7 @@
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
-    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play. Two slots together are a little deeper than the spline is wide, so that there is room for glue."/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
       <#list fences as fence>
@@ -1152,7 +1170,7 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue has cured for a day, and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together" + acrossGlue?then(" and the glue in them has cured for " + cured, "") + ", and go slowly where the grain turns."/>
 </#macro>
 
 <#macro dryFitting>
@@ -1621,7 +1639,10 @@
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
 <#if oneShown><@say "The picture shows the first of them."/></#if>
 </#if>
-<#if (turns!1) gt 1>
+<#if verb == "fit" && (eachMinutes!"") != "">
+<@say "At about " + eachMinutes + " each, spread glue on one only and clamp it before the next."/>
+</#if>
+<#if verb == "fit" && (turns!1) gt 1>
 <@say "Glue up " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>
 </#if>
 <#if (mirrorImages![])?size gt 0>

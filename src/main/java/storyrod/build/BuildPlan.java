@@ -55,6 +55,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
    * @param say the maker's own words for this step
    * @param minutes of work
    * @param waitMinutes to wait afterwards
+   * @param glueUp what its glue asks of the shop
    */
   public record Step(
       int number,
@@ -72,7 +73,46 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
       List<Setting> settings,
       List<String> say,
       int minutes,
-      int waitMinutes) {
+      int waitMinutes,
+      GlueUp glueUp) {
+    /** A step that spreads no glue. */
+    public Step(
+        int number,
+        Stage stage,
+        List<Operation> operations,
+        List<String> newParts,
+        List<String> standing,
+        Optional<Face> enters,
+        List<String> mirrored,
+        Optional<FirstMove> firstMove,
+        Face down,
+        List<ItemCount> hardware,
+        List<String> tools,
+        List<String> cautions,
+        List<Setting> settings,
+        List<String> say,
+        int minutes,
+        int waitMinutes) {
+      this(
+          number,
+          stage,
+          operations,
+          newParts,
+          standing,
+          enters,
+          mirrored,
+          firstMove,
+          down,
+          hardware,
+          tools,
+          cautions,
+          settings,
+          say,
+          minutes,
+          waitMinutes,
+          GlueUp.NONE);
+    }
+
     public Step {
       operations = List.copyOf(operations);
       newParts = List.copyOf(newParts);
@@ -101,30 +141,35 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
 
     /** The same step, with what stands laid on a face. */
     Step lying(Face face) {
-      return with(number, stage, face, waitMinutes);
+      return with(number, stage, face);
     }
 
     /** The same step in another place. */
     Step numbered(int newNumber) {
-      return with(newNumber, stage, down, waitMinutes);
+      return with(newNumber, stage, down);
     }
 
     /** The same step in another stage. */
     Step in(Stage other) {
-      return with(number, other, down, waitMinutes);
+      return with(number, other, down);
     }
 
     /** The same step, with nothing to wait for. */
     Step withoutWait() {
-      return with(number, stage, down, 0);
+      return gluing(0, glueUp.unclamped());
     }
 
-    /** The same step, done in turns that each wait. */
-    Step inTurns(int turns) {
-      return with(number, stage, down, waitMinutes * turns);
+    private Step with(int newNumber, Stage newStage, Face newDown) {
+      return with(newNumber, newStage, newDown, waitMinutes, glueUp);
     }
 
-    private Step with(int newNumber, Stage newStage, Face newDown, int newWaitMinutes) {
+    /** The same step, with other glue. */
+    Step gluing(int newWaitMinutes, GlueUp newGlueUp) {
+      return with(number, stage, down, newWaitMinutes, newGlueUp);
+    }
+
+    private Step with(
+        int newNumber, Stage newStage, Face newDown, int newWaitMinutes, GlueUp newGlueUp) {
       return new Step(
           newNumber,
           newStage,
@@ -141,7 +186,8 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
           settings,
           say,
           minutes,
-          newWaitMinutes);
+          newWaitMinutes,
+          newGlueUp);
     }
 
     /** Whether it has a setting whose key begins so. */

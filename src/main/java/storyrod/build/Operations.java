@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.FinishEntry;
-import storyrod.description.GlueEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.KeptBoard;
@@ -29,6 +28,7 @@ final class Operations {
   private final FrontHoles fronts;
   private final SecondLeaves leaves;
   private final Surroundings round;
+  private final GlueTimes glue;
   private final List<Operation> all = new ArrayList<>();
 
   private Operations(Piece piece, Surroundings round) {
@@ -38,6 +38,7 @@ final class Operations {
     this.across = new AcrossJoints(piece);
     this.fronts = new FrontHoles(piece);
     this.leaves = new SecondLeaves(piece);
+    this.glue = GlueTimes.of(piece.description());
   }
 
   static List<Operation> of(Piece piece, List<Placing> placings, Surroundings round) {
@@ -245,14 +246,6 @@ final class Operations {
 
   private Operation timed(Operation op) {
     List<String> words = traits.of(op);
-    return op.lasting(Figures.STANDARD.work(words), waiting(words));
-  }
-
-  /** What the description says of its glue comes before the table. */
-  private int waiting(List<String> words) {
-    int usual = Figures.STANDARD.waiting(words);
-    return words.contains("fit-glue")
-        ? piece.description().glue().flatMap(GlueEntry::clampMinutes).orElse(usual)
-        : usual;
+    return op.lasting(Figures.STANDARD.work(words), glue.waiting(words));
   }
 }

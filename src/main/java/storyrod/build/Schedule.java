@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import storyrod.build.Network.Lag;
@@ -14,14 +15,21 @@ import storyrod.description.ShopEntry;
  *
  * @param steps in their order
  * @param rests when the maker's hands have to wait
+ * @param off whose clamps come off before which step
  * @param workMinutes of all steps
  * @param elapsedMinutes until one maker has done all and it is dry
  */
 public record Schedule(
-    WorkDay day, List<Row> steps, List<Rest> rests, int workMinutes, int elapsedMinutes) {
+    WorkDay day,
+    List<Row> steps,
+    List<Rest> rests,
+    List<Off> off,
+    int workMinutes,
+    int elapsedMinutes) {
   public Schedule {
     steps = List.copyOf(steps);
     rests = List.copyOf(rests);
+    off = List.copyOf(off);
   }
 
   /**
@@ -55,6 +63,9 @@ public record Schedule(
    */
   public record Rest(int before, int from, int to, int minutes, int awaited) {}
 
+  /** The clamps of one step, by its number, that come off before another. */
+  public record Off(int glued, int before) {}
+
   /** The schedule of a plan in a shop. */
   public static Schedule of(BuildPlan plan, ShopEntry shop) {
     List<Work> works = plan.steps().stream().map(Work::of).toList();
@@ -75,6 +86,10 @@ public record Schedule(
         day,
         rows,
         run.rests().stream().map(Schedule::rest).toList(),
+        Arrays.stream(order)
+            .filter(at -> run.offBefore()[at] >= 0)
+            .mapToObj(at -> new Off(at + 1, run.offBefore()[at] + 1))
+            .toList(),
         works.stream().mapToInt(Work::minutes).sum(),
         run.end());
   }

@@ -95,6 +95,7 @@ final class Supplies {
         entry.find("kind", String.class),
         entry.find("open-minutes", Integer.class),
         entry.find("clamp-minutes", Integer.class),
+        entry.find("cure-hours", Integer.class),
         supply(entry));
   }
 

@@ -138,6 +138,7 @@ final class SupplySections {
               Key.optional(
                   "open-minutes", new Count(1), "How long it may lie before a joint is closed."),
               Key.optional("clamp-minutes", new Count(1), "How long a joint stays clamped."),
+              Key.optional("cure-hours", new Count(1), "How long before tools run across a joint."),
               Key.optional("coverage", new CoverageValue(), "What it covers, by its label."),
               Key.optional("sold-in", new VolumeValue(), "What one bottle holds."),
               Key.optional("price", new Amount(), "The price of one bottle.")));

@@ -33,7 +33,7 @@ public final class PageRooms implements Rooms {
   public static Rooms of(Piece piece, BuildPlan build, Words words) {
     Texts texts = new Texts(piece.description().format(), words);
     Paper paper = Paper.usualFor(texts.format().unit());
-    Wording wording = new StepWriter(piece, words, Templates.SHARED, build.steps())::write;
+    Wording wording = new StepWriter(piece, words, Templates.SHARED, build)::write;
     return new PageRooms(piece, build, new StepPages.Sheet(texts, paper, wording));
   }
 

@@ -188,7 +188,7 @@ class BenchPagesTest {
   private static StepPages.Entry entry(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
     Wording wording =
-        new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build().steps())::write;
+        new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build())::write;
     return StepPages.of(set, new StepPages.Sheet(texts, PAPER, wording))
         .pages()
         .getFirst()
