@@ -1404,7 +1404,7 @@
   <@title "Try the finish on an offcut"/>
   <@say "Take an offcut of every wood and sheet that is finished."/>
   <@say "Sand it as you will sand the piece" + ((finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
-  <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry."/>
+  <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry" + (finish.last?size gt 0)?then("; then " + joined(finish.last?map(l -> l.product)) + " over it, as on the piece", "") + "."/>
   <@say "Go on with the next steps meanwhile."/>
   <@say "Finish the piece only when you like the colour and the feel of the offcut."/>
 </#macro>
@@ -1443,8 +1443,21 @@
 <#macro coats>
   <@say "Let it dry for " + finish.dry + ((finish.coats gt 1)?then(" after each coat", "")) + ", or as long as the label says."/>
   <#if finish.coats gt 1>
-    <@say "Rub each dry coat down lightly before the next; it takes " + number(finish.coats) + " in all."/>
+    <@say "Rub each dry coat down lightly before the next and wipe off the dust; it takes " + number(finish.coats) + (finish.last?size gt 0)?then(" coats", "") + " in all."/>
   </#if>
+</#macro>
+
+<#-- What goes on over the coats. -->
+<#macro lastCoats>
+  <#list finish.last as l>
+    <#if l.wax>
+      <@say "When the last coat of " + finish.product + " is hard, rub it down with a fine pad until it is dull and wipe off all dust."/>
+      <@say putting((l.how == "")?then("wiped", l.how)) + " " + l.product + " on thinly, " + (l.coats == 1)?then("once", number(l.coats) + " times") + ", let it haze for " + l.dry + ", or as long as its label says, and buff it with a clean cloth."/>
+      <@say "Nothing sticks to wax, neither glue nor another coat: let it be the very last."/>
+    <#else>
+      <@say "When the last coat of " + finish.product + " is dry, rub it down lightly and " + putting(l.how)?uncap_first + " on " + l.product + ", " + (l.coats == 1)?then("one coat", number(l.coats) + " coats") + "; let it dry for " + l.dry + (l.coats == 1)?then("", " after each") + ", or as long as its label says."/>
+    </#if>
+  </#list>
 </#macro>
 
 <#macro finishing>
@@ -1456,6 +1469,7 @@
   </#if>
   <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every " + (early?size gt 0)?then("other face, inside and outside, of loose parts and undersides too", "part, inside and outside, loose parts and undersides too") + "."/>
   <@coats/>
+  <@lastCoats/>
 </#macro>
 
 <#-- What is drilled before screws go in: only where the holes are not there already. -->

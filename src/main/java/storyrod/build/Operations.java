@@ -145,22 +145,16 @@ final class Operations {
 
   private void addFinish(FinishEntry finish) {
     List<String> parts = piece.parts().stream().map(Part::name).toList();
-    int dry = dryMinutes(finish);
     Operation trial = timed(bare(Verb.TEST, FINISH, List.of(), List.of()));
-    all.add(trial.lasting(trial.minutes(), dry));
-    Operation coat = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
-    all.add(coat.lasting(coat.minutes() * finish.coats(), dry));
+    all.add(trial.in(round.coats().onOffcut(finish, trial.minutes())));
+    Operation coats = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
+    all.add(coats.in(round.coats().onPiece(finish, coats.minutes())));
   }
 
   private void addPreFinish(Part part) {
     FinishEntry finish = piece.description().finish().orElseThrow();
-    Operation coat = timed(bare(Verb.PRE_FINISH, part.name(), List.of(part.name()), List.of()));
-    all.add(coat.lasting(coat.minutes() * finish.coats(), dryMinutes(finish)));
-  }
-
-  /** Until the last coat is dry. */
-  private static int dryMinutes(FinishEntry finish) {
-    return 60 * finish.dryHours() * finish.coats();
+    Operation coats = timed(bare(Verb.PRE_FINISH, part.name(), List.of(part.name()), List.of()));
+    all.add(coats.in(round.coats().before(finish, part, coats.minutes())));
   }
 
   private void addMounts() {

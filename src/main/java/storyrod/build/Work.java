@@ -32,12 +32,16 @@ record Work(int minutes, int waitMinutes, boolean whole, int clamps, Glue glue) 
    */
   record Glue(Set<String> touched, boolean spread, boolean machining) {}
 
-  /** Open glue does not wait for the morning. */
+  /**
+   * A step as one work: open glue does not wait for the morning, and further coats go on while it
+   * waits.
+   */
   static Work of(Step step) {
     Set<String> touched = ClampsInUse.touched(step);
+    int first = step.sessions().getFirst().minutes();
     return new Work(
-        step.minutes(),
-        step.waitMinutes(),
+        first,
+        step.minutes() - first + step.waitMinutes(),
         ClampsInUse.isGlueUp(step),
         ClampsInUse.by(step),
         new Glue(touched, isSpread(step), step.verb() == Verb.TRIM));

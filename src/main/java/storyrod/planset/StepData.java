@@ -177,8 +177,22 @@ final class StepData {
     data.put("how", finish.flatMap(FinishEntry::how).orElse(""));
     data.put("coats", finish.map(FinishEntry::coats).orElse(0));
     data.put("sandTo", finish.map(FinishEntry::sandTo).orElse(0));
-    data.put("dry", new Durations(words).spoken(finish.map(FinishEntry::dryHours).orElse(0) * 60));
+    data.put("dry", dry(finish.map(FinishEntry::dryHours).orElse(0)));
+    data.put("last", finish.flatMap(FinishEntry::last).map(this::last).stream().toList());
     return data;
+  }
+
+  private Map<String, Object> last(FinishEntry last) {
+    return Map.of(
+        "product", last.product(),
+        "how", last.how().orElse(""),
+        "coats", last.coats(),
+        "wax", last.kind().filter("wax"::equals).isPresent(),
+        "dry", dry(last.dryHours()));
+  }
+
+  private String dry(int hours) {
+    return new Durations(words).spoken(60 * hours);
   }
 
   private String format(Length length) {
