@@ -1123,7 +1123,17 @@
   <@aligning/>
 </#macro>
 
+<#-- What slides in grooves, tried while it is bare. -->
+<#macro tryingLid>
+  <@title "Try " + plains(hung) + " in " + pick(hung, "its", "their") + " grooves"/>
+  <@say "Slide " + plains(hung) + " into the grooves of " + fulls(slidIn) + " over the whole length, without force, and draw " + pick(hung, "it", "them") + " out again."/>
+  <@say "Where it binds, rub the edge with a pencil and slide it in once more: the lead wipes off where it touches. Plane a shaving there, or clean out the groove, and try again."/>
+  <@say "It should run with a little play and not rattle: in damp air it grows across its grain."/>
+  <@say "Do it now, while the wood is bare: once the finish is on, nothing can be taken off without a bare streak."/>
+</#macro>
+
 <#macro trying>
+<#if has("trial-lid")><@tryingLid/><#return></#if>
   <#assign slides = tried.kind?ends_with("slide")>
   <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
   <@hanging tried/>
@@ -1468,8 +1478,14 @@
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
   <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every " + (early?size gt 0)?then("other face, inside and outside, of loose parts and undersides too", "part, inside and outside, loose parts and undersides too") + "."/>
+  <#if sliding?size gt 0>
+    <@say "Keep the finish out of the grooves of " + fulls(slidIn) + " and off the edges of " + fulls(sliding) + " that run in them: tape the edges over, and wipe out at once what runs into a groove. Every coat there takes of the room to slide."/>
+  </#if>
   <@coats/>
   <@lastCoats/>
+  <#if sliding?size gt 0>
+    <@say "Rub a little paraffin or paste wax on the bare edges and into the grooves, and nothing else."/>
+  </#if>
 </#macro>
 
 <#-- What is drilled before screws go in: only where the holes are not there already. -->
@@ -1593,6 +1609,9 @@
     <#default>
       <@title "Fit the " + plural(item.title?uncap_first)?replace("^(.*)$", (item.count == 1)?then(item.title?uncap_first, "$1"), "r")/>
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
+      <#if item.title?matches(".*\\b(self-adhesive|adhesive|stick-on)\\b.*", "i")>
+        <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
+      </#if>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
     <@say pilotsFirst() + "drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>

@@ -63,6 +63,9 @@ final class Operations {
     new DryFits(placings, round.late()).forEach(this::addDryFit);
     piece.parts().stream().filter(early::has).forEach(this::addPreFinish);
     placings.forEach(this::addFit);
+    placings.stream()
+        .filter(each -> round.late().isSliding(each.unit()))
+        .forEach(this::addSlidingTrial);
     piece.description().finish().ifPresent(this::addFinish);
     addMounts();
     return List.copyOf(all);
@@ -141,6 +144,15 @@ final class Operations {
 
   private List<Cut> pilots(Placing placing) {
     return placing.closes().stream().flatMap(joint -> Pilots.of(piece, joint).stream()).toList();
+  }
+
+  /** A lid that runs in grooves is tried in them while it is bare. */
+  private void addSlidingTrial(Placing lid) {
+    if (piece.description().finish().isPresent()) {
+      LinkedHashSet<String> parts = new LinkedHashSet<>(lid.unit().partNames());
+      parts.addAll(new Trials(piece).runsIn(lid.unit().partNames()));
+      all.add(timed(bare(Verb.TRIAL_FIT, lid.unit().name(), List.copyOf(parts), List.of())));
+    }
   }
 
   private void addFinish(FinishEntry finish) {

@@ -11,11 +11,13 @@ import storyrod.build.FramePanels;
 import storyrod.build.Insides;
 import storyrod.build.MountHoles;
 import storyrod.build.Traits;
+import storyrod.build.Trials;
 import storyrod.description.FinishEntry;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.OneOfMany;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
+import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -97,7 +99,7 @@ final class StepData {
       case DRY_FIT -> trials.dry(step);
       case TRIAL_FIT, MOUNT -> trials.hanging(step);
       case PRE_FINISH -> early.of(step);
-      case FINISH -> early.all();
+      case FINISH -> finished();
       case TEST -> Map.of();
     };
   }
@@ -158,6 +160,16 @@ final class StepData {
     data.put("waitEach", new Durations(words).spoken(step.waitMinutes() / turns));
     data.put("triedDry", trials.isTriedDry(step));
     data.put("tried", trials.isTried(step.newParts()));
+    return data;
+  }
+
+  /** What is finished already, and the grooves in which something slides. */
+  private Map<String, Object> finished() {
+    Map<String, Object> data = new LinkedHashMap<>(early.all());
+    List<String> sliding =
+        piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
+    data.put("sliding", phrases.parts(sliding));
+    data.put("slidIn", phrases.parts(new Trials(piece).runsIn(sliding)));
     return data;
   }
 
