@@ -1147,7 +1147,17 @@
   <@aligning/>
 </#macro>
 
+<#-- What slides in grooves, tried while it is bare. -->
+<#macro tryingLid>
+  <@title "Try " + plains(hung) + " in " + pick(hung, "its", "their") + " grooves"/>
+  <@say "Slide " + plains(hung) + " into the grooves of " + fulls(slidIn) + " over the whole length, without force, and draw " + pick(hung, "it", "them") + " out again."/>
+  <@say "Where it binds, rub the edge with a pencil and slide it in once more: the lead wipes off where it touches. Plane a shaving there, or clean out the groove, and try again."/>
+  <@say "It should run with a little play and not rattle: in damp air it grows across its grain."/>
+  <@say "Do it now, while the wood is bare: once the finish is on, nothing can be taken off without a bare streak."/>
+</#macro>
+
 <#macro trying>
+<#if has("trial-lid")><@tryingLid/><#return></#if>
   <#assign slides = tried.kind?ends_with("slide")>
   <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
   <@hanging tried/>
@@ -1444,7 +1454,7 @@
   <@title "Try the finish on an offcut"/>
   <@say "Take an offcut of every wood and sheet that is finished."/>
   <@say "Sand it as you will sand the piece" + ((finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
-  <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry."/>
+  <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry" + (finish.last?size gt 0)?then("; then " + joined(finish.last?map(l -> l.product)) + " over it, as on the piece", "") + "."/>
   <@say "Go on with the next steps meanwhile."/>
   <@say "Finish the piece only when you like the colour and the feel of the offcut."/>
 </#macro>
@@ -1483,8 +1493,21 @@
 <#macro coats>
   <@say "Let it dry for " + finish.dry + ((finish.coats gt 1)?then(" after each coat", "")) + ", or as long as the label says."/>
   <#if finish.coats gt 1>
-    <@say "Rub each dry coat down lightly before the next; it takes " + number(finish.coats) + " in all."/>
+    <@say "Rub each dry coat down lightly before the next and wipe off the dust; it takes " + number(finish.coats) + (finish.last?size gt 0)?then(" coats", "") + " in all."/>
   </#if>
+</#macro>
+
+<#-- What goes on over the coats. -->
+<#macro lastCoats>
+  <#list finish.last as l>
+    <#if l.wax>
+      <@say "When the last coat of " + finish.product + " is hard, rub it down with a fine pad until it is dull and wipe off all dust."/>
+      <@say putting((l.how == "")?then("wiped", l.how)) + " " + l.product + " on thinly, " + (l.coats == 1)?then("once", number(l.coats) + " times") + ", let it haze for " + l.dry + ", or as long as its label says, and buff it with a clean cloth."/>
+      <@say "Nothing sticks to wax, neither glue nor another coat: let it be the very last."/>
+    <#else>
+      <@say "When the last coat of " + finish.product + " is dry, rub it down lightly and " + putting(l.how)?uncap_first + " on " + l.product + ", " + (l.coats == 1)?then("one coat", number(l.coats) + " coats") + "; let it dry for " + l.dry + (l.coats == 1)?then("", " after each") + ", or as long as its label says."/>
+    </#if>
+  </#list>
 </#macro>
 
 <#macro finishing>
@@ -1495,7 +1518,14 @@
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
   <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every " + (early?size gt 0)?then("other face, inside and outside, of loose parts and undersides too", "part, inside and outside, loose parts and undersides too") + "."/>
+  <#if sliding?size gt 0>
+    <@say "Keep the finish out of the grooves of " + fulls(slidIn) + " and off the edges of " + fulls(sliding) + " that run in them: tape the edges over, and wipe out at once what runs into a groove. Every coat there takes of the room to slide."/>
+  </#if>
   <@coats/>
+  <@lastCoats/>
+  <#if sliding?size gt 0>
+    <@say "Rub a little paraffin or paste wax on the bare edges and into the grooves, and nothing else."/>
+  </#if>
 </#macro>
 
 <#-- What is drilled before screws go in: only where the holes are not there already. -->
@@ -1619,6 +1649,9 @@
     <#default>
       <@title "Fit the " + plural(item.title?uncap_first)?replace("^(.*)$", (item.count == 1)?then(item.title?uncap_first, "$1"), "r")/>
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
+      <#if item.title?matches(".*\\b(self-adhesive|adhesive|stick-on)\\b.*", "i")>
+        <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
+      </#if>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
     <@say pilotsFirst() + "drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>

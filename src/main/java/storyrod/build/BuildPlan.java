@@ -3,6 +3,7 @@ package storyrod.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import storyrod.geometry.Face;
 import storyrod.measure.Angle;
 import storyrod.measure.Length;
@@ -54,7 +55,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
    * @param settings values worth setting or checking, such as a saw's fence or a case's diagonal
    * @param say the maker's own words for this step
    * @param minutes of work
-   * @param waitMinutes to wait afterwards
+   * @param waitMinutes to wait afterwards; of coats, after all of them together
    * @param glueUp what its glue asks of the shop
    */
   public record Step(
@@ -127,6 +128,30 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
 
     public Verb verb() {
       return operations.getFirst().verb();
+    }
+
+    /**
+     * What is done in one go, in turn: one coat after the other; a step without coats is done in
+     * one. The first has the setting up.
+     */
+    public List<Session> sessions() {
+      int count = operations.stream().mapToInt(each -> each.sessions().size()).max().orElse(1);
+      if (count == 1) {
+        return List.of(new Session(minutes, waitMinutes));
+      }
+      int setUp = minutes - operations.stream().mapToInt(Operation::minutes).sum();
+      return IntStream.range(0, count).mapToObj(at -> session(at, at == 0 ? setUp : 0)).toList();
+    }
+
+    private Session session(int at, int setUp) {
+      List<Session> together =
+          operations.stream()
+              .filter(each -> each.sessions().size() > at)
+              .map(each -> each.sessions().get(at))
+              .toList();
+      return new Session(
+          setUp + together.stream().mapToInt(Session::minutes).sum(),
+          together.stream().mapToInt(Session::waitMinutes).max().orElse(0));
     }
 
     /** The direction in which some of its new parts move to their place. */

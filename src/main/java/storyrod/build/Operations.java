@@ -69,6 +69,9 @@ final class Operations {
     new DryFits(placings, round.late()).forEach(this::addDryFit);
     piece.parts().stream().filter(early::has).forEach(this::addPreFinish);
     placings.forEach(this::addFit);
+    placings.stream()
+        .filter(each -> round.late().isSliding(each.unit()))
+        .forEach(this::addSlidingTrial);
     piece.description().finish().ifPresent(this::addFinish);
     addMounts();
     return List.copyOf(all);
@@ -160,24 +163,27 @@ final class Operations {
         .toList();
   }
 
+  /** A lid that runs in grooves is tried in them while it is bare. */
+  private void addSlidingTrial(Placing lid) {
+    if (piece.description().finish().isPresent()) {
+      LinkedHashSet<String> parts = new LinkedHashSet<>(lid.unit().partNames());
+      parts.addAll(new Trials(piece).runsIn(lid.unit().partNames()));
+      all.add(timed(bare(Verb.TRIAL_FIT, lid.unit().name(), List.copyOf(parts), List.of())));
+    }
+  }
+
   private void addFinish(FinishEntry finish) {
     List<String> parts = piece.parts().stream().map(Part::name).toList();
-    int dry = dryMinutes(finish);
     Operation trial = timed(bare(Verb.TEST, FINISH, List.of(), List.of()));
-    all.add(trial.lasting(trial.minutes(), dry));
-    Operation coat = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
-    all.add(coat.lasting(coat.minutes() * finish.coats(), dry));
+    all.add(trial.in(round.coats().onOffcut(finish, trial.minutes())));
+    Operation coats = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
+    all.add(coats.in(round.coats().onPiece(finish, coats.minutes())));
   }
 
   private void addPreFinish(Part part) {
     FinishEntry finish = piece.description().finish().orElseThrow();
-    Operation coat = timed(bare(Verb.PRE_FINISH, part.name(), List.of(part.name()), List.of()));
-    all.add(coat.lasting(coat.minutes() * finish.coats(), dryMinutes(finish)));
-  }
-
-  /** Until the last coat is dry. */
-  private static int dryMinutes(FinishEntry finish) {
-    return 60 * finish.dryHours() * finish.coats();
+    Operation coats = timed(bare(Verb.PRE_FINISH, part.name(), List.of(part.name()), List.of()));
+    all.add(coats.in(round.coats().before(finish, part, coats.minutes())));
   }
 
   private void addMounts() {

@@ -51,7 +51,11 @@ public final class Planner {
     this.late = Late.of(piece);
     this.assembler = new Assembler(reach, piece.joints(), late);
     this.round =
-        new Surroundings(new Insides(piece), late, new MountLines(piece, reach.driving(), late));
+        new Surroundings(
+            new Insides(piece),
+            late,
+            new MountLines(piece, reach.driving(), late),
+            new Coats(piece));
     this.glueUps = new GlueUps(piece.description());
   }
 

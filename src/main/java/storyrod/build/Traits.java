@@ -63,7 +63,11 @@ public final class Traits {
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
       case DRY_FIT -> dryFitting(operation);
-      case TRIAL_FIT -> List.of("trial-" + kind(operation.target()));
+      case TRIAL_FIT ->
+          List.of(
+              Trials.asksFor(piece, operation.target())
+                  ? "trial-" + kind(operation.target())
+                  : "trial-lid");
       case MOUNT -> mounting(operation.target());
       case TEST -> isOiled() ? List.of("test-finish", "test-oil") : List.of("test-finish");
       case PRE_FINISH -> preFinishing(operation);

@@ -31,11 +31,15 @@ record Work(int minutes, int waitMinutes, boolean whole, GlueUp glueUp, Touches 
    */
   record Touches(Set<String> parts, boolean machining) {}
 
-  /** Open glue does not wait for the morning. */
+  /**
+   * A step as one work: open glue does not wait for the morning, and further coats go on while it
+   * waits.
+   */
   static Work of(Step step) {
+    int first = step.sessions().getFirst().minutes();
     return new Work(
-        step.minutes(),
-        step.waitMinutes(),
+        first,
+        step.minutes() - first + step.waitMinutes(),
         step.glueUp().isSpread(),
         step.glueUp(),
         new Touches(ClampsInUse.touched(step), step.verb() == Verb.TRIM));

@@ -125,6 +125,7 @@ public final class Sections {
           LIMIT,
           OPTION,
           SupplySections.FINISH,
+          SupplySections.LAST_COAT,
           SupplySections.GLUE,
           SupplySections.SHOP,
           SupplySections.CLIMATE,

@@ -15,6 +15,7 @@ import storyrod.build.Insides;
 import storyrod.build.MountHoles;
 import storyrod.build.Schedule;
 import storyrod.build.Traits;
+import storyrod.build.Trials;
 import storyrod.description.FinishEntry;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.OneOfMany;
@@ -103,7 +104,7 @@ final class StepData {
       case DRY_FIT -> trials.dry(step);
       case TRIAL_FIT, MOUNT -> trials.hanging(step);
       case PRE_FINISH -> early.of(step);
-      case FINISH -> early.all();
+      case FINISH -> finished();
       case TEST -> Map.of();
     };
   }
@@ -189,6 +190,16 @@ final class StepData {
     return new Durations(words).spoken(isOne ? 0 : Math.ceilDiv(step.minutes(), units));
   }
 
+  /** What is finished already, and the grooves in which something slides. */
+  private Map<String, Object> finished() {
+    Map<String, Object> data = new LinkedHashMap<>(early.all());
+    List<String> sliding =
+        piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
+    data.put("sliding", phrases.parts(sliding));
+    data.put("slidIn", phrases.parts(new Trials(piece).runsIn(sliding)));
+    return data;
+  }
+
   private String value(Step step, String key) {
     return step.settings().stream()
         .filter(setting -> setting.key().equals(key))
@@ -205,8 +216,22 @@ final class StepData {
     data.put("how", finish.flatMap(FinishEntry::how).orElse(""));
     data.put("coats", finish.map(FinishEntry::coats).orElse(0));
     data.put("sandTo", finish.map(FinishEntry::sandTo).orElse(0));
-    data.put("dry", new Durations(words).spoken(finish.map(FinishEntry::dryHours).orElse(0) * 60));
+    data.put("dry", dry(finish.map(FinishEntry::dryHours).orElse(0)));
+    data.put("last", finish.flatMap(FinishEntry::last).map(this::last).stream().toList());
     return data;
+  }
+
+  private Map<String, Object> last(FinishEntry last) {
+    return Map.of(
+        "product", last.product(),
+        "how", last.how().orElse(""),
+        "coats", last.coats(),
+        "wax", last.kind().filter("wax"::equals).isPresent(),
+        "dry", dry(last.dryHours()));
+  }
+
+  private String dry(int hours) {
+    return new Durations(words).spoken(60 * hours);
   }
 
   private String format(Length length) {

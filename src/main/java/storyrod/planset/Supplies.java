@@ -57,7 +57,9 @@ public record Supplies(List<Row> rows, boolean ranges) {
         Texts.capital(need.product()),
         switch (need.use()) {
           case GLUE -> texts.say("supply.on-joints", area);
-          case FINISH -> texts.say("supply.coats", area, need.coats());
+          case FINISH ->
+              texts.say(
+                  need.coats() == 1 ? "supply.coats.one" : "supply.coats", area, need.coats());
         },
         need.litres().map(litres -> takes(litres, texts)).orElse(texts.say("supply.by-label")),
         need.soldIn().map(can -> canSize(can, texts)).orElse(""),

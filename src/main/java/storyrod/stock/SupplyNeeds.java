@@ -44,7 +44,10 @@ final class SupplyNeeds {
         .filter(glue -> surfaces.gluedMm2() > 0)
         .map(this::need)
         .ifPresent(needs::add);
-    piece.description().finish().map(this::need).ifPresent(needs::add);
+    piece.description().finish().stream()
+        .flatMap(finish -> finish.products().stream())
+        .map(this::need)
+        .forEach(needs::add);
     return needs;
   }
 

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import storyrod.build.BuildPlan.Step;
+import storyrod.build.BuildPlan;
 import storyrod.build.Planner;
 import storyrod.description.DescriptionReader;
 import storyrod.description.Diagnostics;
@@ -111,9 +111,9 @@ class HungHardwareTest {
             .read(new SourceText("test.yaml", CUPS), diagnostics)
             .flatMap(description -> PieceBuilder.build(description, diagnostics))
             .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
-    List<Step> steps = Planner.plan(piece, diagnostics).orElseThrow().steps();
-    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), steps);
-    StepText cups = step(steps.stream().map(writer::write).toList(), "Drill the hinge cups");
+    BuildPlan plan = Planner.plan(piece, diagnostics).orElseThrow();
+    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), plan);
+    StepText cups = step(plan.steps().stream().map(writer::write).toList(), "Drill the hinge cups");
     told(cups, "Fit the 35 mm Forstner bit with the stop at 13 mm.");
     told(cups, "the middles of the cups lie 21.5 mm from the left edge");
   }

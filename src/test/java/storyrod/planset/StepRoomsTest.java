@@ -27,7 +27,7 @@ class StepRoomsTest {
   private static StepPages pages(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
     Wording wording =
-        new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build().steps())::write;
+        new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build())::write;
     return StepPages.of(set, new StepPages.Sheet(texts, paper(set), wording));
   }
 
