@@ -43,8 +43,7 @@ class FrontHolesTest {
   }
 
   private static StepText words(PlanSet set, Step step) {
-    return new StepWriter(set.piece(), Words.ENGLISH, new Templates(), set.build())
-        .write(step);
+    return new StepWriter(set.piece(), Words.ENGLISH, new Templates(), set.build()).write(step);
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan;
+import storyrod.build.BuildPlan.Step;
 import storyrod.build.Planner;
 import storyrod.description.DescriptionReader;
 import storyrod.description.Diagnostics;
