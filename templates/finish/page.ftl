@@ -1,4 +1,5 @@
-<#-- The finish and the findings worth telling. Gets: finish, none or one (product, how, coats, dryHours,
+<#-- The finish and the findings worth telling. Gets: finish, none or one (product, how, coats, dryHours, allCoats,
+     last, none or one (product, coats, dryHours),
      sandTo, triedOn, woods, area, oily: whether its rags can catch fire); notes.findings (severity, message, hints, code); end.findingsFirst, whether
      the findings stand on the page of the contents; end.finishFollows, whether this goes on below the
      last step. -->
@@ -22,12 +23,13 @@
 <tr><td>${say('finish.sand')}</td><td>${say('finish.grit', f.sandTo)}</td></tr>
 <tr><td>${say('finish.coats')}</td><td>${f.coats}</td></tr>
 <tr><td>${say('finish.dry')}</td><td>${say('time.hours', f.dryHours)}</td></tr>
+<#list f.last as over><tr><td>${say('finish.last')}</td><td>${say((over.coats == 1)?then('finish.last.one', 'finish.last.more'), over.product, over.dryHours, over.coats)}</td></tr></#list>
 </tbody></table>
 <h2>${say('finish.record')}</h2>
 <table class="list coats">
 <thead><tr><th>${say('finish.coat')}</th><th>${say('finish.put-on')}</th><th>${say('finish.sanded')}</th><th class="last">${say('finish.remarks')}</th></tr></thead>
 <tbody>
-<#list 1..f.coats as coat><tr><td>${coat}</td><td></td><td></td><td class="last"></td></tr></#list>
+<#list 1..f.allCoats as coat><tr><td>${coat}<#if (coat gt f.coats)><#list f.last as over>, ${over.product}</#list></#if></td><td></td><td></td><td class="last"></td></tr></#list>
 </tbody></table>
 </#list>
 <#if last>

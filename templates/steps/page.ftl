@@ -1,7 +1,8 @@
 <#-- The steps, page by page as they were measured. Gets: steps.pages (stage: number, title; steps:
      opens: none or one stage, step: number, text (title, sentences, cautions, tools, settings: name,
      mark, value), pictures, parts (mark, title, count), sizes (mark, count, size), hardware (item,
-     count), working, waiting). -->
+     count), firstColumn: how many sentences stand in the first of two columns, or 0, working,
+     waiting). -->
 <#import "/frame/macros.ftl" as frame>
 <#macro block title><div class="side-block"><h3>${title}</h3><#nested></div></#macro>
 <#macro line title><p class="side-line"><b>${title}</b> <#nested></p></#macro>
@@ -36,6 +37,11 @@
 <#if step.text.tools?has_content><@line say('step.tools')>${step.text.tools?join('; ')}</@line></#if>
 <@line say('step.time')><@time step/></@line>
 </#macro>
+<#macro cautions step><#if step.text.cautions?has_content><div class="caution">
+<#list step.text.cautions as caution><p><#if caution?is_first><b>${say('caution.label')}</b> </#if>${caution}</p></#list></div></#if></#macro>
+<#macro sentences step from to><table class="sentences">
+<#list step.text.sentences[from..<to] as sentence><tr><td class="n">${from + sentence?counter}.</td><td>${sentence}</td></tr></#list>
+</table></#macro>
 <#list steps.pages as page>
 <div class="section"<#if page?is_first> id="steps"</#if>>
 <@frame.head say('steps.head', page.stage.number, page.stage.title)/>
@@ -44,16 +50,21 @@
 <div class="step<#if !step.pictures?has_content> small-step</#if><#if placed?is_last> last-step</#if>" id="step-${step.number}">
 <#list placed.opens as stage><div class="stage-name" id="stage-${stage.number}">${say('steps.stage', stage.number, stage.title)}</div></#list>
 <table class="step-head"><tr><td class="step-number">${step.number}</td><td class="step-title">${step.text.title}</td></tr></table>
+<#if step.firstColumn gt 0>
+<table class="step-top"><tr><td class="shown"><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list></td>
+<td class="side"><@large step/></td></tr></table>
+<@cautions step/>
+<table class="step-columns"><tr><td class="half"><@sentences step 0 step.firstColumn/></td>
+<td class="half end"><@sentences step step.firstColumn step.text.sentences?size/></td></tr></table>
+<#else>
 <#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list>
 <table class="step-body"><tr><td class="do">
-<#if step.text.cautions?has_content><div class="caution">
-<#list step.text.cautions as caution><p><#if caution?is_first><b>${say('caution.label')}</b> </#if>${caution}</p></#list></div></#if>
-<table class="sentences">
-<#list step.text.sentences as sentence><tr><td class="n">${sentence?counter}.</td><td>${sentence}</td></tr></#list>
-</table>
+<@cautions step/>
+<@sentences step 0 step.text.sentences?size/>
 </td><td class="side">
 <#if step.pictures?has_content><@large step/><#else><@small step/></#if>
 </td></tr></table>
+</#if>
 </div>
 </#list>
 </div>

@@ -183,13 +183,29 @@
   </#list>
   <#if layered?filter(it -> it.staves gt 1)?size gt 0>
     <@ringsOfStaves/>
-    <@say "Glue the staves of each layer edge to edge first, let the glue dry for " + waitHalf + ", and plane the layer again."/>
+    <@say "Glue the staves of each layer edge to edge first, let the glue dry for " + cured + ", and plane the layer again."/>
   </#if>
   <@say "Flatten one face of each board on the jointer and plane the other parallel to it, all layers of a part to one thickness and on the day of the glue-up: fresh faces hold best."/>
   <@say "Lay the layers on each other with their grain all one way, and turn the outer two with the heart side out: as the wood dries, it then presses the edges of the glue lines together."/>
   <@say "Try them dry in the clamps: no gap may show along an edge."/>
-  <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, a clamp every " + inch?then("4 in", "100 mm") + " and clamps on both edges in turn."/>
-  <@say "Leave " + pick(parts, "it", "them") + " for " + has("mill-staved-layers")?then(waitHalf, wait) + ", or as long as the glue's label says, before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+  <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, clamps on both edges in turn."/>
+  <@panelClamps inch?then("4 in", "100 mm")/>
+  <@say "Leave " + pick(parts, "it", "them") + " for " + cured + " in all before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+</#macro>
+
+<#-- How many clamps a panel or a pack of layers takes, and when they come off. -->
+<#macro panelClamps spacing>
+  <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
+  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + pick(p.parts, "", "each of ") + fulls(p.parts))) + ": one " + inch?then("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
+  <#if clampsShort gt 0>
+    <@say "The shop has " + number(shopClamps) + " of them: borrow " + number(clampsShort) + " more before you spread any glue."/>
+  </#if>
+  <#if turns gt 1>
+    <@say "Spread glue on " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>
+  <#elseif panelCount gt 1>
+    <@say "Spread the glue on one and clamp it before you spread the next."/>
+  </#if>
+  <@say "Leave the clamps on for " + clampWait + (turns gt 1)?then(" each time", "") + ", or as long as the glue's label says."/>
 </#macro>
 
 <#macro milling>
@@ -214,8 +230,9 @@
     </#if>
     <@say "Lay the boards in their order again, and draw the triangle anew on the planed faces: planing, and turning boards over, took the first one away."/>
     <@say "Joint the edges that meet, until no light shows between them."/>
-    <@say "Glue the boards edge to edge on a flat bed of clamps, clamps above and below in turn."/>
-    <@say "Leave the panel" + pick(parts, "", "s") + " for " + wait + ", or as long as the glue's label says, before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
+    <@say "Glue the boards edge to edge on a flat bed of clamps, clamps under and over them in turn."/>
+    <@panelClamps inch?then("12 in", "300 mm")/>
+    <@say "Leave the panel" + pick(parts, "", "s") + " for " + cured + " in all before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
     <@title "Mill the " + woodOf(stock) + " to " + thickness/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
@@ -362,9 +379,10 @@
   </#list>
   <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
   <@say "Brush glue on the long edges that meet, and none where the opening will be."/>
-  <@say "Clamp across the strips, clamps above and below in turn, and see with a straightedge that the faces lie level."/>
+  <@say "Clamp across the strips, clamps under and over them in turn, and see with a straightedge that the faces lie level."/>
+  <@panelClamps inch?then("12 in", "300 mm")/>
   <@say "Wipe the glue out of the corners of the opening while it is wet."/>
-  <@say "Leave it for " + wait + ", or as long as the glue's label says; go on with the next steps meanwhile."/>
+  <@say "Leave it for " + cured + " in all; go on with the next steps meanwhile."/>
 </#macro>
 
 <#macro trimming>
@@ -565,7 +583,7 @@
     <@say "Chamfer the end of each tenon a little, so that it starts easily."/>
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
-    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play. Two slots together are a little deeper than the spline is wide, so that there is room for glue."/>
+    <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
       <#list fences as fence>
@@ -573,7 +591,7 @@
       </#list>
       <@say "Cut each slot along the middle of the mitre, as the part drawings show."/>
     <#else>
-      <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence as the part drawings show, nearer to the inside corner."/>
+      <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence so that the nearer wall of the slot lies as far from the inner edge, measured on the mitre, as listed with this step."/>
       <@say "Cut every slot with the same edge of the parts leading, and see that no cut comes near the outer face."/>
     </#if>
   <#elseif has("cut-tails")>
@@ -944,12 +962,18 @@
   <#return (s.faces?size gt 1)?then("each " + s.side, "the " + words["edge." + s.faces[0]] + " " + s.side)>
 </#function>
 
+<#-- The faces from which one measures: those of two sides look outwards. -->
+<#function outerFaces s>
+  <#if s.faces?size gt 1 && total(s.on) gt 1><#return "the outer " + s.side + " of each of " + seatOf(s)></#if>
+  <#return fromEnds(s) + " of " + seatOf(s)>
+</#function>
+
 <#macro marking>
   <#list seats as s>
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say "Let " + fulls(s.on) + " stand out " + s.distance + " past " + fulls(s.parts) + " " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" alike", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "Set " + fulls(s.parts) + " " + s.distance + " inside " + fromEnds(s) + " of " + seatOf(s) + ", measured to the nearer side: mark it on what " + pick(s.parts, "it is", "they are") + " set against."/>
+      <@say "Measure " + s.distance + " inwards from " + outerFaces(s) + ", draw " + (s.faces?size gt 1)?then("lines", "a line") + " there on " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "what " + fulls(s.parts) + pick(s.parts, " is", " are") + " set against") + ", and set " + (onto?size == 1 && total(onto) == 1)?then(fulls(s.parts), pick(s.parts, "it", "them")) + " with " + pick(s.parts, "its", "their") + " nearer " + (s.faces?size gt 1)?then("sides on the lines.", "side on it.")/>
     <#elseif s.how == "from">
       <@say "Mark the place of " + fulls(s.parts) + " on " + seatOf(s) + ": " + s.distance + " from " + fromEnds(s) + " to the nearer side."/>
     <#elseif s.how == "past">
@@ -1123,7 +1147,17 @@
   <@aligning/>
 </#macro>
 
+<#-- What slides in grooves, tried while it is bare. -->
+<#macro tryingLid>
+  <@title "Try " + plains(hung) + " in " + pick(hung, "its", "their") + " grooves"/>
+  <@say "Slide " + plains(hung) + " into the grooves of " + fulls(slidIn) + " over the whole length, without force, and draw " + pick(hung, "it", "them") + " out again."/>
+  <@say "Where it binds, rub the edge with a pencil and slide it in once more: the lead wipes off where it touches. Plane a shaving there, or clean out the groove, and try again."/>
+  <@say "It should run with a little play and not rattle: in damp air it grows across its grain."/>
+  <@say "Do it now, while the wood is bare: once the finish is on, nothing can be taken off without a bare streak."/>
+</#macro>
+
 <#macro trying>
+<#if has("trial-lid")><@tryingLid/><#return></#if>
   <#assign slides = tried.kind?ends_with("slide")>
   <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
   <@hanging tried/>
@@ -1146,7 +1180,7 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the parts are together and any glue has cured for a day, and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together" + acrossGlue?then(" and the glue in them has cured for " + cured, "") + ", and go slowly where the grain turns."/>
 </#macro>
 
 <#macro dryFitting>
@@ -1181,12 +1215,23 @@
   <#return told>
 </#function>
 
+<#-- How fasteners are shared out: five in each of the two long aprons (B) and two in the rail (C). -->
+<#function sharedOut kind>
+  <#local shares = []>
+  <#list hardware?filter(h -> h.kind == kind) as h><#local shares = shares + h.held></#list>
+  <#return joined(shares?map(s -> number(s.each) + " in " + (total(s.parts) gt 1)?then("each of ", "") + fulls(s.parts)))>
+</#function>
+<#function roomOf kind>
+  <#local held = hardware?filter(h -> h.kind == kind)?first.held>
+  <#return (held?size gt 0 && held?first.term?contains("groove"))?then("groove", "slot")>
+</#function>
+
 <#macro fitting>
   <#assign rotating = has("fit-rotating-fastener")>
   <#if has("fit-top-fastener") || has("fit-button") || rotating>
     <@title "Fasten " + plains(moving)/>
     <#if rotating>
-      <@say "Screw the " + countedOf("rotating-fastener") + " into their recesses in the rails, just so tight that they still turn."/>
+      <@say "Screw the " + countedOf("rotating-fastener") + " into their recesses, " + sharedOut("rotating-fastener") + ", just so tight that they still turn."/>
     </#if>
     <#if overhung>
       <@say "Lay " + fulls(moving) + " in place with the overhangs listed with this step."/>
@@ -1198,11 +1243,12 @@
     </#if>
     <#if has("fit-button")>
       <@say "Cut the " + countedOf("button") + " from an offcut, their grain along the tongue, and see that each tongue slides in its slot by hand."/>
-      <@say "Push the tongues into their slots, and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
+      <@say "Push the tongues into their " + plural(roomOf("button")) + " on the inside of the rails, " + sharedOut("button") + ", and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
     </#if>
     <#if has("fit-top-fastener")>
-      <@say "Hook the " + countedOf("top-fastener") + " into their slots."/>
-      <#if said?size == 0><@say "Leave each a little short of the end of its slot, so that the top can swell and shrink."/></#if>
+      <#local room = roomOf("top-fastener")>
+      <@say "Hook the " + countedOf("top-fastener") + " into the " + plural(room) + " on the inside of the rails, " + sharedOut("top-fastener") + (room == "groove")?then(", evenly spread", "") + "."/>
+      <#if said?size == 0><@say (room == "groove")?then("On rails that run along the grain of the top, leave each tongue a little short of the bottom of its groove, so that the top can swell and shrink.", "Leave each a little short of the end of its slot, so that the top can swell and shrink.")/></#if>
     </#if>
     <@say closedBelow?then("Reach in from inside", "Reach in from below") + " and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw up into the top through each of them, and do not force it tight."/>
@@ -1211,18 +1257,19 @@
     <#if total(moving) gt 1>
       <@say "Fix the fronts one after the other, the lowest first: " + fulls(moving) + "."/>
     </#if>
+    <#local held = words["kind." + handle]>
     <#local screwed = has("fit-front-screwed") && !has("fit-front-taped")>
-    <#if !screwed>
-      <@say "Stick double-sided tape to the front of the box, its backing off."/>
+    <#if !screwed || has("fit-front-turning")>
+      <@say "Stick double-sided tape to the front of the box, its backing off" + screwed?then(": on one screw alone the front would turn", "") + "."/>
     </#if>
     <@say "Push the drawer shut."/>
     <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round" + "."/>
     <#if !screwed>
       <@say "Press it on to the tape."/>
     <#else>
-      <@say "Hold it there and drive two temporary screws from the front, through the holes for the pull, a little way into the box; they must be shorter than both together."/>
+      <@say has("fit-front-turning")?then("Press it on to the tape, and drive a temporary screw from the front, through the hole for the ", "Hold it there and drive two temporary screws from the front, through the holes for the ") + held + ", a little way into the box; " + has("fit-front-turning")?then("it must be shorter than both together, its head broader than the hole.", "they must be shorter than both together, their heads broader than the holes.")/>
     </#if>
-    <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the pull or by its lower edge") + ", and clamp the front to the box."/>
+    <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the " + held + " or by its lower edge") + ", and clamp the front to the box."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
         <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive " + (h.count % total(moving) == 0)?then("the " + number(h.count / total(moving)) + " screws", "a screw through each") + drivenHow(h) + "."/>
@@ -1231,11 +1278,14 @@
       <@driving/>
     </#if>
     <#if screwed>
-      <@say "Take the temporary screws out, and drill on through the box where the pull's own screws go."/>
-    <#else>
-      <@say "Where the holes for the pull in front and box do not meet, drill through them again from the front."/>
+      <@say "Take the temporary " + has("fit-front-turning")?then("screw", "screws") + " out."/>
     </#if>
-    <@say "Push the drawer shut and look at the gap once more; the pull goes on last."/>
+    <#if has("fit-front-drilled")>
+      <@say "Clamp a scrap of wood behind the box and drill on through it from the front, by the holes for the " + held + " and with the bit listed with this step, so that front and box are bored in one line."/>
+    <#elseif !screwed>
+      <@say "Where the holes for the " + held + " in front and box do not meet, drill through them again from the front."/>
+    </#if>
+    <@say "Push the drawer shut and look at the gap once more; the " + held + " goes on last."/>
   <#elseif has("fit-door")>
     <@title "Hang " + plains(moving)/>
     <#if total(moving) gt 1>
@@ -1404,7 +1454,7 @@
   <@title "Try the finish on an offcut"/>
   <@say "Take an offcut of every wood and sheet that is finished."/>
   <@say "Sand it as you will sand the piece" + ((finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
-  <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry."/>
+  <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry" + (finish.last?size gt 0)?then("; then " + joined(finish.last?map(l -> l.product)) + " over it, as on the piece", "") + "."/>
   <@say "Go on with the next steps meanwhile."/>
   <@say "Finish the piece only when you like the colour and the feel of the offcut."/>
 </#macro>
@@ -1443,8 +1493,21 @@
 <#macro coats>
   <@say "Let it dry for " + finish.dry + ((finish.coats gt 1)?then(" after each coat", "")) + ", or as long as the label says."/>
   <#if finish.coats gt 1>
-    <@say "Rub each dry coat down lightly before the next; it takes " + number(finish.coats) + " in all."/>
+    <@say "Rub each dry coat down lightly before the next and wipe off the dust; it takes " + number(finish.coats) + (finish.last?size gt 0)?then(" coats", "") + " in all."/>
   </#if>
+</#macro>
+
+<#-- What goes on over the coats. -->
+<#macro lastCoats>
+  <#list finish.last as l>
+    <#if l.wax>
+      <@say "When the last coat of " + finish.product + " is hard, rub it down with a fine pad until it is dull and wipe off all dust."/>
+      <@say putting((l.how == "")?then("wiped", l.how)) + " " + l.product + " on thinly, " + (l.coats == 1)?then("once", number(l.coats) + " times") + ", let it haze for " + l.dry + ", or as long as its label says, and buff it with a clean cloth."/>
+      <@say "Nothing sticks to wax, neither glue nor another coat: let it be the very last."/>
+    <#else>
+      <@say "When the last coat of " + finish.product + " is dry, rub it down lightly and " + putting(l.how)?uncap_first + " on " + l.product + ", " + (l.coats == 1)?then("one coat", number(l.coats) + " coats") + "; let it dry for " + l.dry + (l.coats == 1)?then("", " after each") + ", or as long as its label says."/>
+    </#if>
+  </#list>
 </#macro>
 
 <#macro finishing>
@@ -1455,7 +1518,14 @@
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
   <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every " + (early?size gt 0)?then("other face, inside and outside, of loose parts and undersides too", "part, inside and outside, loose parts and undersides too") + "."/>
+  <#if sliding?size gt 0>
+    <@say "Keep the finish out of the grooves of " + fulls(slidIn) + " and off the edges of " + fulls(sliding) + " that run in them: tape the edges over, and wipe out at once what runs into a groove. Every coat there takes of the room to slide."/>
+  </#if>
   <@coats/>
+  <@lastCoats/>
+  <#if sliding?size gt 0>
+    <@say "Rub a little paraffin or paste wax on the bare edges and into the grooves, and nothing else."/>
+  </#if>
 </#macro>
 
 <#-- What is drilled before screws go in: only where the holes are not there already. -->
@@ -1579,6 +1649,9 @@
     <#default>
       <@title "Fit the " + plural(item.title?uncap_first)?replace("^(.*)$", (item.count == 1)?then(item.title?uncap_first, "$1"), "r")/>
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
+      <#if item.title?matches(".*\\b(self-adhesive|adhesive|stick-on)\\b.*", "i")>
+        <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
+      </#if>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
     <@say pilotsFirst() + "drive the " + number(hardware[1].count) + " " + many("screw", hardware[1].count) + "."/>
@@ -1599,7 +1672,10 @@
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
 <#if oneShown><@say "The picture shows the first of them."/></#if>
 </#if>
-<#if (turns!1) gt 1>
+<#if verb == "fit" && (eachMinutes!"") != "">
+<@say "At about " + eachMinutes + " each, spread glue on one only and clamp it before the next."/>
+</#if>
+<#if verb == "fit" && (turns!1) gt 1>
 <@say "Glue up " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>
 </#if>
 <#if (mirrorImages![])?size gt 0>

@@ -44,7 +44,8 @@ h1, .cover-name, .step-title, td.name { word-wrap: break-word; }
 table.cut-list td.name { max-width: 38mm; }
 table.cut-list td p { margin-bottom: 0; }
 table.cut-list td.blank-of { text-align: center; }
-.kept-together { white-space: nowrap; }
+/* A block of its own: a run that may not break is else put beyond the end of a line. */
+.kept-together { display: inline-block; white-space: nowrap; }
 .fraction { display: inline-block; white-space: nowrap; }
 .thin { font-size: 70%; }
 .over { font-size: 70%; vertical-align: 0.32em; line-height: 1; }
@@ -151,6 +152,13 @@ td.step-title { font-size: 25pt; line-height: 1.15; }
 .small-step td.step-title { font-size: 17pt; line-height: 1.2; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
 table.step-body { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
+table.step-top, table.step-columns { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
+.step table.step-top .picture { margin-top: 0; margin-bottom: 0; }
+table.step-top td { padding-top: 2mm; padding-bottom: 3mm; }
+table.step-top td.shown { padding-right: 8mm; vertical-align: top; }
+table.step-columns { margin-top: 1mm; }
+table.step-columns td.half { vertical-align: top; padding-right: 4mm; width: 50%; }
+table.step-columns td.end { padding-left: 4mm; padding-right: 0; }
 td.do { vertical-align: top; padding-right: 8mm; }
 td.side { width: 54mm; vertical-align: top; font-size: 8.5pt; }
 .step .caution { margin-bottom: 2mm; padding: 1.6mm 3mm 0.8mm 3mm; }

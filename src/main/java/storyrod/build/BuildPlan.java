@@ -3,6 +3,7 @@ package storyrod.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import storyrod.geometry.Face;
 import storyrod.measure.Angle;
 import storyrod.measure.Length;
@@ -54,7 +55,8 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
    * @param settings values worth setting or checking, such as a saw's fence or a case's diagonal
    * @param say the maker's own words for this step
    * @param minutes of work
-   * @param waitMinutes to wait afterwards
+   * @param waitMinutes to wait afterwards; of coats, after all of them together
+   * @param glueUp what its glue asks of the shop
    */
   public record Step(
       int number,
@@ -72,7 +74,46 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
       List<Setting> settings,
       List<String> say,
       int minutes,
-      int waitMinutes) {
+      int waitMinutes,
+      GlueUp glueUp) {
+    /** A step that spreads no glue. */
+    public Step(
+        int number,
+        Stage stage,
+        List<Operation> operations,
+        List<String> newParts,
+        List<String> standing,
+        Optional<Face> enters,
+        List<String> mirrored,
+        Optional<FirstMove> firstMove,
+        Face down,
+        List<ItemCount> hardware,
+        List<String> tools,
+        List<String> cautions,
+        List<Setting> settings,
+        List<String> say,
+        int minutes,
+        int waitMinutes) {
+      this(
+          number,
+          stage,
+          operations,
+          newParts,
+          standing,
+          enters,
+          mirrored,
+          firstMove,
+          down,
+          hardware,
+          tools,
+          cautions,
+          settings,
+          say,
+          minutes,
+          waitMinutes,
+          GlueUp.NONE);
+    }
+
     public Step {
       operations = List.copyOf(operations);
       newParts = List.copyOf(newParts);
@@ -89,6 +130,30 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
       return operations.getFirst().verb();
     }
 
+    /**
+     * What is done in one go, in turn: one coat after the other; a step without coats is done in
+     * one. The first has the setting up.
+     */
+    public List<Session> sessions() {
+      int count = operations.stream().mapToInt(each -> each.sessions().size()).max().orElse(1);
+      if (count == 1) {
+        return List.of(new Session(minutes, waitMinutes));
+      }
+      int setUp = minutes - operations.stream().mapToInt(Operation::minutes).sum();
+      return IntStream.range(0, count).mapToObj(at -> session(at, at == 0 ? setUp : 0)).toList();
+    }
+
+    private Session session(int at, int setUp) {
+      List<Session> together =
+          operations.stream()
+              .filter(each -> each.sessions().size() > at)
+              .map(each -> each.sessions().get(at))
+              .toList();
+      return new Session(
+          setUp + together.stream().mapToInt(Session::minutes).sum(),
+          together.stream().mapToInt(Session::waitMinutes).max().orElse(0));
+    }
+
     /** The direction in which some of its new parts move to their place. */
     public Optional<Face> enters(List<String> parts) {
       return parts.stream().anyMatch(mirrored::contains) ? enters.map(Face::opposite) : enters;
@@ -101,30 +166,35 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
 
     /** The same step, with what stands laid on a face. */
     Step lying(Face face) {
-      return with(number, stage, face, waitMinutes);
+      return with(number, stage, face);
     }
 
     /** The same step in another place. */
     Step numbered(int newNumber) {
-      return with(newNumber, stage, down, waitMinutes);
+      return with(newNumber, stage, down);
     }
 
     /** The same step in another stage. */
     Step in(Stage other) {
-      return with(number, other, down, waitMinutes);
+      return with(number, other, down);
     }
 
     /** The same step, with nothing to wait for. */
     Step withoutWait() {
-      return with(number, stage, down, 0);
+      return gluing(0, glueUp.unclamped());
     }
 
-    /** The same step, done in turns that each wait. */
-    Step inTurns(int turns) {
-      return with(number, stage, down, waitMinutes * turns);
+    private Step with(int newNumber, Stage newStage, Face newDown) {
+      return with(newNumber, newStage, newDown, waitMinutes, glueUp);
     }
 
-    private Step with(int newNumber, Stage newStage, Face newDown, int newWaitMinutes) {
+    /** The same step, with other glue. */
+    Step gluing(int newWaitMinutes, GlueUp newGlueUp) {
+      return with(number, stage, down, newWaitMinutes, newGlueUp);
+    }
+
+    private Step with(
+        int newNumber, Stage newStage, Face newDown, int newWaitMinutes, GlueUp newGlueUp) {
       return new Step(
           newNumber,
           newStage,
@@ -141,7 +211,8 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
           settings,
           say,
           minutes,
-          newWaitMinutes);
+          newWaitMinutes,
+          newGlueUp);
     }
 
     /** Whether it has a setting whose key begins so. */

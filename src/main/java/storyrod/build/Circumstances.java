@@ -25,6 +25,9 @@ final class Circumstances {
   private static final Pattern CORD =
       words("cords?|cables?|grommets?|wiring|power sockets?|outlets?|lamps?");
 
+  /** What a maker says of pegs that are not all driven in dry. */
+  private static final Pattern GLUED = words("glue (?:only|the|it|them|one)");
+
   /** What a maker says of felt, leather or paper that a knife cuts. */
   private static final Pattern TRIMMED = words("cut");
 
@@ -70,6 +73,10 @@ final class Circumstances {
     if (operation.verb() == Verb.FIT
         && said.stream().anyMatch(text -> PLANED.matcher(text).find())) {
       traits.add("fit-planed");
+    }
+    if (operation.joints().stream().anyMatch(joint -> Traits.isPegged(piece, joint))
+        && said.stream().anyMatch(text -> GLUED.matcher(text).find())) {
+      traits.add("fit-peg-glued");
     }
     application(operation.verb()).ifPresent(traits::add);
     return List.copyOf(traits);

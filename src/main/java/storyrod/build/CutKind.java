@@ -33,25 +33,25 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
   /**
    * The socket of a haunch is cut from its mortise. A mitred end is fragile and leaves nothing to
    * lean on a stop, curves leave no straight edge to run along a fence, a rounded edge nothing to
-   * measure from. A slot in a tongue needs the tongue. Joints are cut while faces are square, and
-   * tapers after them (common practice).
+   * measure from. A slot in a tongue needs the tongue.
    */
   private static final List<String> AFTER_ALL_OTHERS =
-      List.of(
-          Cut.Trench.HAUNCH_SOCKET,
-          "peg slot",
-          "mitre",
-          "spline slot",
-          "slot",
-          "taper",
-          Cut.Shaped.OUTLINE,
-          "roundover");
+      List.of(Cut.Trench.HAUNCH_SOCKET, "peg slot", "mitre", "spline slot", "slot");
+
+  /**
+   * Joints are cut and drilled while faces and edges are square; then parts are tapered and sawn to
+   * their curves, which takes edges away, and what edges are left are shaped last (common
+   * practice).
+   */
+  private static final List<String> SHAPING =
+      List.of("taper", Cut.Shaped.OUTLINE, "chamfer", "roundover");
 
   /** In the middle of a hole the point of a wide bit would find no wood. */
   private static final String WIDE_FIRST = "counterbore";
 
   private static final Comparator<CutKind> ORDER =
-      Comparator.comparing(CutKind::verb)
+      Comparator.comparing((CutKind kind) -> SHAPING.indexOf(kind.term()))
+          .thenComparing(CutKind::verb)
           .thenComparing(kind -> !kind.term().equals(WIDE_FIRST))
           .thenComparing(kind -> AFTER_ALL_OTHERS.indexOf(kind.term()))
           .thenComparing(CutKind::term)

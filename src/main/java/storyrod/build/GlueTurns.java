@@ -2,23 +2,29 @@ package storyrod.build;
 
 import java.util.List;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.Clamping.Clamps;
 import storyrod.piece.Piece;
 
 /**
- * How many of the sub-assemblies that a step glues up alike the shop has clamps for at once.
+ * How many of the things that a step glues up alike, sub-assemblies or panels, the shop has clamps
+ * for at once.
  *
  * @param units how many there are
+ * @param each how many clamps one takes
  */
-public record GlueTurns(int units, int atOnce) {
+public record GlueTurns(int units, int atOnce, int each) {
   /** The turns of a step; one where it glues up one thing only. */
   public static GlueTurns of(Piece piece, Step step) {
-    int units = ClampsInUse.isGlueUp(step) ? levels(piece, step).size() : 1;
-    int wanted =
-        units < 2 ? 0 : Clamping.of(piece, step).clamps().stream().mapToInt(Clamps::count).sum();
-    int each = Math.ceilDiv(wanted, units);
+    int units = Math.max(1, units(piece, step));
+    int each = Math.ceilDiv(new ClampsInUse(piece).by(step), units);
     int clamped = each == 0 ? units : piece.description().shop().clamps() / each;
-    return new GlueTurns(units, Math.clamp(clamped, 1, units));
+    return new GlueTurns(units, Math.clamp(clamped, 1, units), each);
+  }
+
+  private static int units(Piece piece, Step step) {
+    if (PanelClamps.isGlueUp(step)) {
+      return (int) PanelClamps.glued(piece, step).count();
+    }
+    return ClampsInUse.isGlueUp(step) ? levels(piece, step).size() : 1;
   }
 
   private static List<String> levels(Piece piece, Step step) {

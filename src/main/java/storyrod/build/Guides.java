@@ -77,15 +77,27 @@ public final class Guides {
     return CutKind.fence(part, trench);
   }
 
-  /** In a frame the slot runs along the middle of the mitre, square to the faces. */
   private Stream<Setting> splines(Part part, List<Cut> cuts) {
     return Cut.only(SplineSlot.class, cuts).stream()
-        .filter(slot -> slot.isInFrame(part))
-        .map(
-            slot -> {
-              Face side = side(part, part.thickness(), slot.run().from());
-              return at("fence-", part, side, off(part, side, slot.run().end(side.sign())));
-            });
+        .map(slot -> slot.isInFrame(part) ? inFrame(part, slot) : inCase(part, slot));
+  }
+
+  /** In a frame the slot runs along the middle of the mitre, square to the faces. */
+  private Setting inFrame(Part part, SplineSlot slot) {
+    Face side = side(part, part.thickness(), slot.run().from());
+    return at("fence-", part, side, off(part, side, slot.run().end(side.sign())));
+  }
+
+  /** In a case it runs across the end, and its nearer wall is measured on the mitre at 45°. */
+  private static Setting inCase(Part part, SplineSlot slot) {
+    Length deep =
+        Arrays.stream(Face.values())
+            .filter(face -> face.axis() == part.thickness())
+            .flatMap(face -> slot.onMitre().stream().map(at -> off(part, face, at.on(face.axis()))))
+            .min(Length::compareTo)
+            .orElseThrow();
+    return new Setting(
+        "spline-inset", Optional.empty(), Length.nearest(deep.toMm() * StrictMath.sqrt(2)));
   }
 
   private Stream<Setting> slots(Part part, List<Cut> cuts) {

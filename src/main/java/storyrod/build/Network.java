@@ -30,7 +30,8 @@ record Network(WorkDay day, List<Work> works, List<Lag> lags) {
           .toList();
     }
 
-    private static int minutes(Precedence each, Work before, Work after) {
+    /** How long after the end of a work another can begin. */
+    static int minutes(Precedence each, Work before, Work after) {
       return Math.max(each.dry() ? before.waitMinutes() : 0, before.keepsOff(after));
     }
   }

@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import storyrod.build.Network.Lag;
@@ -44,9 +45,21 @@ final class OneMaker {
    * @param finish the end of each work, by its place in the list of works
    * @param rests when the hands have nothing to do, in their order
    * @param held which work keeps the clamps, or the glue, that another waits for
+   * @param offBefore for each work, before which other its clamps come off; -1 for none
    * @param end when all is done and dry
    */
-  record Run(int[] start, int[] finish, List<Rest> rests, List<Lag> held, int end) {
+  record Run(
+      int[] start, int[] finish, List<Rest> rests, List<Lag> held, int[] offBefore, int end) {
+    private static Run of(int works) {
+      int[] off = new int[works];
+      Arrays.fill(off, -1);
+      return new Run(new int[works], new int[works], new ArrayList<>(), new ArrayList<>(), off, 0);
+    }
+
+    private Run ended(int at) {
+      return new Run(start, finish, List.copyOf(rests), List.copyOf(held), offBefore, at);
+    }
+
     int idleMinutes() {
       return rests.stream().mapToInt(Rest::minutes).sum();
     }
@@ -56,9 +69,7 @@ final class OneMaker {
   record Rest(int work, int from, int to, int minutes, int awaited) {}
 
   Run run(int[] order) {
-    Run run =
-        new Run(
-            new int[works.size()], new int[works.size()], new ArrayList<>(), new ArrayList<>(), 0);
+    Run run = Run.of(works.size());
     int free = 0;
     int end = 0;
     for (int i = 0; i < order.length; i++) {
@@ -67,7 +78,7 @@ final class OneMaker {
       free = run.finish[at];
       end = Math.max(end, free + works.get(at).waitMinutes());
     }
-    return new Run(run.start, run.finish, List.copyOf(run.rests), List.copyOf(run.held), end);
+    return run.ended(end);
   }
 
   private void take(Run run, int[] order, int place, int free) {
@@ -90,11 +101,14 @@ final class OneMaker {
         awaited = glue.before();
       }
     }
-    for (int holding = holding(run, order, place, ready); holding >= 0; ) {
-      run.held.add(new Lag(holding, at, works.get(holding).waitMinutes()));
-      ready = dry(run, holding);
-      awaited = holding;
-      holding = holding(run, order, place, ready);
+    takeOffTouched(run, at);
+    for (int next = next(run, order, place); next >= 0; next = next(run, order, place)) {
+      run.offBefore[next] = at;
+      if (free(run, next) > ready) {
+        run.held.add(new Lag(next, at, works.get(next).glueUp().clampMinutes()));
+        ready = free(run, next);
+        awaited = next;
+      }
     }
     run.start[at] = day.start(ready, work);
     run.finish[at] = day.finish(run.start[at], work);
@@ -104,20 +118,32 @@ final class OneMaker {
     }
   }
 
-  private int dry(Run run, int work) {
-    return run.finish[work] + works.get(work).waitMinutes();
+  /** Clamps on what a work touches come off before it. */
+  private void takeOffTouched(Run run, int at) {
+    keptOff.get(at).stream()
+        .mapToInt(Lag::before)
+        .filter(each -> run.finish[each] > 0 && isClamped(run, each))
+        .forEach(each -> run.offBefore[each] = at);
   }
 
-  /** What is next to free the clamps that a work finds too few of; none if there are enough. */
-  private int holding(Run run, int[] order, int place, int time) {
+  private boolean isClamped(Run run, int work) {
+    return works.get(work).clamps() > 0 && run.offBefore[work] < 0;
+  }
+
+  private int free(Run run, int work) {
+    return run.finish[work] + works.get(work).glueUp().clampMinutes();
+  }
+
+  /** What is first to free the clamps that a work finds too few of; none if there are enough. */
+  private int next(Run run, int[] order, int place) {
     int wanted = Math.min(works.get(order[place]).clamps(), clamps);
     int left = clamps - wanted;
     int next = -1;
     for (int i = 0; i < place && wanted > 0; i++) {
       int each = order[i];
-      if (works.get(each).clamps() > 0 && dry(run, each) > time) {
+      if (isClamped(run, each)) {
         left -= works.get(each).clamps();
-        next = next < 0 || dry(run, each) < dry(run, next) ? each : next;
+        next = next < 0 || free(run, each) < free(run, next) ? each : next;
       }
     }
     return left < 0 ? next : -1;

@@ -13,8 +13,7 @@ import storyrod.piece.Joint;
  * @param cuts the cuts that it makes; a part's cuts of different kinds are operations of one name
  * @param joints the joints that it closes
  * @param hardware the items that it uses up
- * @param minutes of work
- * @param waitMinutes that must pass before anything that needs it may start
+ * @param sessions in which it is done, at least one
  */
 public record Operation(
     Verb verb,
@@ -23,13 +22,36 @@ public record Operation(
     List<Cut> cuts,
     List<Joint> joints,
     List<Joint.ItemCount> hardware,
-    int minutes,
-    int waitMinutes) {
+    List<Session> sessions) {
   public Operation {
     parts = List.copyOf(parts);
     cuts = List.copyOf(cuts);
     joints = List.copyOf(joints);
     hardware = List.copyOf(hardware);
+    sessions = List.copyOf(sessions);
+  }
+
+  /** An operation that is done in one go. */
+  public Operation(
+      Verb verb,
+      String target,
+      List<String> parts,
+      List<Cut> cuts,
+      List<Joint> joints,
+      List<Joint.ItemCount> hardware,
+      int minutes,
+      int waitMinutes) {
+    this(verb, target, parts, cuts, joints, hardware, List.of(new Session(minutes, waitMinutes)));
+  }
+
+  /** Minutes of work, in all its sessions. */
+  public int minutes() {
+    return sessions.stream().mapToInt(Session::minutes).sum();
+  }
+
+  /** Minutes to wait after its sessions, in all. */
+  public int waitMinutes() {
+    return sessions.stream().mapToInt(Session::waitMinutes).sum();
   }
 
   /** Whether it joins its parts to those of another one. */
@@ -41,7 +63,12 @@ public record Operation(
 
   /** The same, taking other times. */
   Operation lasting(int newMinutes, int newWaitMinutes) {
-    return new Operation(verb, target, parts, cuts, joints, hardware, newMinutes, newWaitMinutes);
+    return in(List.of(new Session(newMinutes, newWaitMinutes)));
+  }
+
+  /** The same, done in other sessions. */
+  Operation in(List<Session> newSessions) {
+    return new Operation(verb, target, parts, cuts, joints, hardware, newSessions);
   }
 
   /** Its name in a maker's own order: {@code drill left-side}. */

@@ -6,9 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.FinishEntry;
-import storyrod.description.GlueEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.KeptBoard;
@@ -25,7 +25,10 @@ final class Operations {
   private final Piece piece;
   private final Traits traits;
   private final AcrossJoints across;
+  private final FrontHoles fronts;
+  private final SecondLeaves leaves;
   private final Surroundings round;
+  private final GlueTimes glue;
   private final List<Operation> all = new ArrayList<>();
 
   private Operations(Piece piece, Surroundings round) {
@@ -33,6 +36,9 @@ final class Operations {
     this.round = round;
     this.traits = new Traits(piece);
     this.across = new AcrossJoints(piece);
+    this.fronts = new FrontHoles(piece);
+    this.leaves = new SecondLeaves(piece);
+    this.glue = GlueTimes.of(piece.description());
   }
 
   static List<Operation> of(Piece piece, List<Placing> placings, Surroundings round) {
@@ -63,6 +69,9 @@ final class Operations {
     new DryFits(placings, round.late()).forEach(this::addDryFit);
     piece.parts().stream().filter(early::has).forEach(this::addPreFinish);
     placings.forEach(this::addFit);
+    placings.stream()
+        .filter(each -> round.late().isSliding(each.unit()))
+        .forEach(this::addSlidingTrial);
     piece.description().finish().ifPresent(this::addFinish);
     addMounts();
     return List.copyOf(all);
@@ -72,7 +81,7 @@ final class Operations {
     Map<CutKind, List<Cut>> kinds = new TreeMap<>();
     Map<CutKind, List<Cut>> later = new TreeMap<>();
     part.cuts().stream()
-        .filter(cut -> !Pilots.isPilot(piece, part, cut) && !isOpening(part, cut))
+        .filter(cut -> !isDrilledInPlace(part, cut) && !isOpening(part, cut))
         .forEach(
             cut ->
                 (across.isShapedLater(part, cut) ? later : kinds)
@@ -85,6 +94,10 @@ final class Operations {
             cut -> kinds.computeIfAbsent(CutKind.of(part, cut), k -> new ArrayList<>()).add(cut));
     kinds.forEach((kind, cuts) -> add(kind.verb(), part, cuts));
     later.forEach((kind, cuts) -> add(Verb.TRIM, part, cuts));
+  }
+
+  private boolean isDrilledInPlace(Part part, Cut cut) {
+    return Pilots.isPilot(piece, part, cut) || fronts.guide(part, cut).isPresent();
   }
 
   private void addDryFit(String level, List<Unit> units) {
@@ -125,42 +138,52 @@ final class Operations {
   private void addFit(Placing placing) {
     Unit unit = placing.unit();
     List<ItemCount> fasteners =
-        placing.closes().stream().flatMap(joint -> joint.fasteners().stream()).toList();
+        Stream.concat(
+                placing.closes().stream().flatMap(joint -> joint.fasteners().stream()),
+                leaves.screws(unit).stream())
+            .toList();
     all.add(
         timed(
             new Operation(
                 Verb.FIT,
                 unit.name(),
                 unit.partNames(),
-                pilots(placing),
+                drilledInPlace(placing),
                 placing.closes(),
                 sum(fasteners),
                 0,
                 0)));
   }
 
-  private List<Cut> pilots(Placing placing) {
-    return placing.closes().stream().flatMap(joint -> Pilots.of(piece, joint).stream()).toList();
+  /** What is drilled when a unit lies in its place, through holes that are there already. */
+  private List<Cut> drilledInPlace(Placing placing) {
+    return Stream.concat(
+            placing.closes().stream().flatMap(joint -> Pilots.of(piece, joint).stream()),
+            fronts.throughHolesOf(placing.unit()).stream())
+        .toList();
+  }
+
+  /** A lid that runs in grooves is tried in them while it is bare. */
+  private void addSlidingTrial(Placing lid) {
+    if (piece.description().finish().isPresent()) {
+      LinkedHashSet<String> parts = new LinkedHashSet<>(lid.unit().partNames());
+      parts.addAll(new Trials(piece).runsIn(lid.unit().partNames()));
+      all.add(timed(bare(Verb.TRIAL_FIT, lid.unit().name(), List.copyOf(parts), List.of())));
+    }
   }
 
   private void addFinish(FinishEntry finish) {
     List<String> parts = piece.parts().stream().map(Part::name).toList();
-    int dry = dryMinutes(finish);
     Operation trial = timed(bare(Verb.TEST, FINISH, List.of(), List.of()));
-    all.add(trial.lasting(trial.minutes(), dry));
-    Operation coat = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
-    all.add(coat.lasting(coat.minutes() * finish.coats(), dry));
+    all.add(trial.in(round.coats().onOffcut(finish, trial.minutes())));
+    Operation coats = timed(bare(Verb.FINISH, WHOLE, parts, List.of()));
+    all.add(coats.in(round.coats().onPiece(finish, coats.minutes())));
   }
 
   private void addPreFinish(Part part) {
     FinishEntry finish = piece.description().finish().orElseThrow();
-    Operation coat = timed(bare(Verb.PRE_FINISH, part.name(), List.of(part.name()), List.of()));
-    all.add(coat.lasting(coat.minutes() * finish.coats(), dryMinutes(finish)));
-  }
-
-  /** Until the last coat is dry. */
-  private static int dryMinutes(FinishEntry finish) {
-    return 60 * finish.dryHours() * finish.coats();
+    Operation coats = timed(bare(Verb.PRE_FINISH, part.name(), List.of(part.name()), List.of()));
+    all.add(coats.in(round.coats().before(finish, part, coats.minutes())));
   }
 
   private void addMounts() {
@@ -174,7 +197,7 @@ final class Operations {
   private void addMount(String item, List<HardwareEntry> entries) {
     LinkedHashSet<String> parts = new LinkedHashSet<>();
     entries.forEach(entry -> entry.parts().forEach(part -> parts.add(part.value())));
-    List<ItemCount> used = used(entries);
+    List<ItemCount> used = used(entries.stream().map(leaves::mounted).toList());
     Operation one =
         timed(
             new Operation(Verb.MOUNT, item, List.copyOf(parts), List.of(), List.of(), used, 0, 0));
@@ -229,14 +252,6 @@ final class Operations {
 
   private Operation timed(Operation op) {
     List<String> words = traits.of(op);
-    return op.lasting(Figures.STANDARD.work(words), waiting(words));
-  }
-
-  /** What the description says of its glue comes before the table. */
-  private int waiting(List<String> words) {
-    int usual = Figures.STANDARD.waiting(words);
-    return words.contains("fit-glue")
-        ? piece.description().glue().flatMap(GlueEntry::clampMinutes).orElse(usual)
-        : usual;
+    return op.lasting(Figures.STANDARD.work(words), glue.waiting(words));
   }
 }

@@ -12,10 +12,8 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.BackLast;
 import storyrod.build.rule.FirmBeforeLoading;
 import storyrod.build.rule.Job;
-import storyrod.build.rule.MortiseBeforeTenon;
 import storyrod.build.rule.Rules;
 import storyrod.build.rule.StiffBeforeTurning;
-import storyrod.build.rule.TailsBeforePins;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
 import storyrod.piece.Piece;
@@ -53,7 +51,11 @@ public final class Planner {
     this.late = Late.of(piece);
     this.assembler = new Assembler(reach, piece.joints(), late);
     this.round =
-        new Surroundings(new Insides(piece), late, new MountLines(piece, reach.driving(), late));
+        new Surroundings(
+            new Insides(piece),
+            late,
+            new MountLines(piece, reach.driving(), late),
+            new Coats(piece));
     this.glueUps = new GlueUps(piece.description());
   }
 
@@ -232,23 +234,18 @@ public final class Planner {
             .collect(Collectors.groupingBy(Task::name, LinkedHashMap::new, Collectors.toList()));
     needs.forEach(
         need ->
-            link(
-                scheduler,
-                meant(byName.get(need.before()), op -> meansFirst(need, op)),
-                meant(byName.get(need.after()), op -> meansLater(need, op)),
-                need.rule()));
+            meant(byName.get(need.before()), op -> Rules.meansFirst(need, op))
+                .forEach(
+                    one ->
+                        link(
+                            scheduler,
+                            List.of(one),
+                            meant(
+                                byName.get(need.after()),
+                                op -> Rules.meansLater(need, one.operation(), op)),
+                            need.rule())));
     own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later, Link.OWN));
     return scheduler;
-  }
-
-  private static boolean meansFirst(Need need, Operation operation) {
-    return MortiseBeforeTenon.meansFirst(need, operation)
-        && TailsBeforePins.meansFirst(need, operation);
-  }
-
-  private static boolean meansLater(Need need, Operation operation) {
-    return MortiseBeforeTenon.meansLater(need, operation)
-        && TailsBeforePins.meansLater(need, operation);
   }
 
   private static void link(

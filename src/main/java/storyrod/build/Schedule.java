@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import storyrod.build.Network.Lag;
@@ -14,14 +15,21 @@ import storyrod.description.ShopEntry;
  *
  * @param steps in their order
  * @param rests when the maker's hands have to wait
+ * @param off whose clamps come off before which step
  * @param workMinutes of all steps
  * @param elapsedMinutes until one maker has done all and it is dry
  */
 public record Schedule(
-    WorkDay day, List<Row> steps, List<Rest> rests, int workMinutes, int elapsedMinutes) {
+    WorkDay day,
+    List<Row> steps,
+    List<Rest> rests,
+    List<Off> off,
+    int workMinutes,
+    int elapsedMinutes) {
   public Schedule {
     steps = List.copyOf(steps);
     rests = List.copyOf(rests);
+    off = List.copyOf(off);
   }
 
   /**
@@ -30,11 +38,29 @@ public record Schedule(
    * @param needs what has to come before it
    * @param free by what it needs alone, with as many hands as can be used
    * @param alone by the order of one maker
-   * @param dry when what it leaves to dry has waited, or cured where a step waits for that
+   * @param spells of one maker, one after the other: each coat of a finish, and of any other step
+   *     one
    */
-  public record Row(int number, List<Precedence> needs, Times free, Times alone, int dry) {
+  public record Row(
+      int number, List<Precedence> needs, Times free, Times alone, List<Spell> spells) {
     public Row {
       needs = List.copyOf(needs);
+      spells = List.copyOf(spells);
+    }
+
+    /** A step that is done in one go. */
+    public Row(int number, List<Precedence> needs, Times free, Times alone, int dry) {
+      this(
+          number,
+          needs,
+          free,
+          alone,
+          List.of(new Spell(alone.earliestStart(), alone.earliestFinish(), dry)));
+    }
+
+    /** When what it leaves to dry has waited, or cured where a step waits for that. */
+    public int dry() {
+      return spells.getLast().dry();
     }
 
     /** When one maker starts it. */
@@ -48,6 +74,17 @@ public record Schedule(
   }
 
   /**
+   * Work in one go.
+   *
+   * @param dry when what it leaves to dry has waited
+   */
+  public record Spell(int start, int finish, int dry) {
+    private boolean driesDuring(Spell other) {
+      return other.start < dry && other.finish > finish;
+    }
+  }
+
+  /**
    * Hands that have nothing to do before a step.
    *
    * @param minutes of working time that pass so
@@ -55,28 +92,57 @@ public record Schedule(
    */
   public record Rest(int before, int from, int to, int minutes, int awaited) {}
 
+  /** The clamps of one step, by its number, that come off before another. */
+  public record Off(int glued, int before) {}
+
   /** The schedule of a plan in a shop. */
   public static Schedule of(BuildPlan plan, ShopEntry shop) {
-    List<Work> works = plan.steps().stream().map(Work::of).toList();
     WorkDay day = WorkDay.ofHours(shop.hoursPerDay());
-    List<Lag> lags = Lag.of(plan.precedence(), works);
+    Spells spells = Spells.of(plan, day);
+    List<Work> works = spells.works();
     int[] order = IntStream.range(0, works.size()).toArray();
-    Run run = new OneMaker(day, shop.clamps(), works, lags).run(order);
-    List<Times> free = new Network(day, works, lags).times();
-    List<Times> alone = new Network(day, works, withHands(lags, run)).times();
+    Run run = new OneMaker(day, shop.clamps(), works, spells.lags()).run(order);
+    List<Times> free = new Network(day, works, spells.lags()).times();
+    List<Times> alone = new Network(day, works, withHands(spells.lags(), run)).times();
     List<Row> rows = new ArrayList<>();
-    for (int at : order) {
-      List<Precedence> needs =
-          plan.precedence().stream().filter(each -> each.after() == at + 1).toList();
-      int dry = run.finish()[at] + waiting(works, run, at);
-      rows.add(new Row(at + 1, needs, free.get(at), alone.get(at), dry));
+    for (int step = 0; step < plan.steps().size(); step++) {
+      int number = step + 1;
+      List<Integer> places = spells.of(step);
+      rows.add(
+          new Row(
+              number,
+              plan.precedence().stream().filter(each -> each.after() == number).toList(),
+              together(places.stream().map(free::get).toList()),
+              together(places.stream().map(alone::get).toList()),
+              places.stream().map(at -> spell(works, run, at)).toList()));
     }
     return new Schedule(
         day,
         rows,
-        run.rests().stream().map(Schedule::rest).toList(),
+        run.rests().stream().map(each -> rest(each, spells.steps())).toList(),
+        Arrays.stream(order)
+            .filter(at -> run.offBefore()[at] >= 0)
+            .mapToObj(at -> off(at, run.offBefore()[at], spells.steps()))
+            .toList(),
         works.stream().mapToInt(Work::minutes).sum(),
         run.end());
+  }
+
+  /** From the first of a step's works to its last; what moves the first later moves them all. */
+  private static Times together(List<Times> times) {
+    Times first = times.getFirst();
+    Times last = times.getLast();
+    return new Times(
+        first.earliestStart(),
+        last.earliestFinish(),
+        first.latestStart(),
+        last.latestFinish(),
+        first.floatMinutes(),
+        times.stream().anyMatch(Times::critical));
+  }
+
+  private static Spell spell(List<Work> works, Run run, int at) {
+    return new Spell(run.start()[at], run.finish()[at], run.finish()[at] + waiting(works, run, at));
   }
 
   /** How long a work waits: until it is dry, or cured where a later one had to wait for that. */
@@ -90,8 +156,17 @@ public record Schedule(
     return Math.max(works.get(at).waitMinutes(), cured);
   }
 
-  private static Rest rest(OneMaker.Rest rest) {
-    return new Rest(rest.work() + 1, rest.from(), rest.to(), rest.minutes(), rest.awaited() + 1);
+  private static Rest rest(OneMaker.Rest rest, List<Integer> steps) {
+    return new Rest(
+        steps.get(rest.work()) + 1,
+        rest.from(),
+        rest.to(),
+        rest.minutes(),
+        steps.get(rest.awaited()) + 1);
+  }
+
+  private static Off off(int glued, int before, List<Integer> steps) {
+    return new Off(steps.get(glued) + 1, steps.get(before) + 1);
   }
 
   /** Also that the hands take one step after the other, and wait for clamps. */
@@ -139,7 +214,12 @@ public record Schedule(
   /** The numbers of the steps that are worked on while what a step leaves dries. */
   public List<Integer> meanwhile(Row drying) {
     return steps.stream()
-        .filter(row -> row.start() < drying.dry() && row.finish() > drying.finish())
+        .filter(row -> row.number() != drying.number())
+        .filter(
+            row ->
+                row.spells().stream()
+                    .anyMatch(
+                        spell -> drying.spells().stream().anyMatch(wet -> wet.driesDuring(spell))))
         .map(Row::number)
         .toList();
   }

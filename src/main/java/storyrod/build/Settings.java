@@ -182,6 +182,7 @@ final class Settings {
       Pilots.of(job.piece(), joint).forEach(cut -> settings.addAll(pilot(joint, cut)));
       settings.addAll(new MountHoles(job.piece()).of(joint));
     }
+    settings.addAll(throughFront(operation));
     placing(operation)
         .ifPresent(
             placing -> {
@@ -189,6 +190,15 @@ final class Settings {
               settings.addAll(overhangs(placing));
             });
     return joined(settings, reveals.of(operation));
+  }
+
+  /** The bit with which the box of a drawer is drilled through its front's holes. */
+  private List<Setting> throughFront(Operation operation) {
+    FrontHoles holes = new FrontHoles(job.piece());
+    return Cut.only(Cut.Holes.class, operation.cuts()).stream()
+        .filter(holes::isForHandle)
+        .map(cut -> new Setting("through-front-diameter", Optional.empty(), cut.diameter()))
+        .toList();
   }
 
   private static List<Setting> joined(List<Setting> some, List<Setting> others) {

@@ -112,8 +112,19 @@ final class Steps implements Filling.Maker {
             set,
             said,
             Figures.STANDARD.setUp(words) + operations.stream().mapToInt(Operation::minutes).sum(),
-            operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0));
-    return step.inTurns(GlueTurns.of(job.piece(), step).turns());
+            Math.max(
+                operations.stream().mapToInt(Operation::waitMinutes).max().orElse(0),
+                GlueTimes.of(job.piece().description()).waiting(words)));
+    return glued(step);
+  }
+
+  /** With its clamps, and the waits of all turns in which they go round. */
+  private Step glued(Step step) {
+    GlueUp once = new ClampsInUse(job.piece()).of(step);
+    int turned = once.clampMinutes() * (GlueTurns.of(job.piece(), step).turns() - 1);
+    return step.gluing(
+        step.waitMinutes() + turned,
+        new GlueUp(once.clamps(), once.clampMinutes() + turned, once.curedMinutes()));
   }
 
   private static Stage stage(Task task) {

@@ -63,7 +63,11 @@ public final class Traits {
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
       case DRY_FIT -> dryFitting(operation);
-      case TRIAL_FIT -> List.of("trial-" + kind(operation.target()));
+      case TRIAL_FIT ->
+          List.of(
+              Trials.asksFor(piece, operation.target())
+                  ? "trial-" + kind(operation.target())
+                  : "trial-lid");
       case MOUNT -> mounting(operation.target());
       case TEST -> isOiled() ? List.of("test-finish", "test-oil") : List.of("test-finish");
       case PRE_FINISH -> preFinishing(operation);
@@ -213,8 +217,7 @@ public final class Traits {
   private List<String> fitting(Operation operation) {
     Set<String> traits = new LinkedHashSet<>();
     if (fronts.contains(operation.target())) {
-      traits.add("fit-front");
-      traits.add(isHeldByScrews(operation) ? "fit-front-screwed" : "fit-front-taped");
+      traits.addAll(new FrontTraits(piece).of(operation));
     }
     if (operation.joints().stream().anyMatch(piece::isClamped)) {
       traits.add("fit-glue");
@@ -230,7 +233,9 @@ public final class Traits {
     if (operation.joints().stream().anyMatch(this::isTailed)) {
       traits.add("fit-tails");
     }
-    operation.hardware().forEach(each -> traits.add("fit-" + kind(each.item())));
+    operation.joints().stream()
+        .flatMap(joint -> joint.fasteners().stream())
+        .forEach(each -> traits.add("fit-" + kind(each.item())));
     if (operation.joints().stream().anyMatch(joint -> !joint.holding())) {
       traits.add("fit-panel");
     }
@@ -247,21 +252,6 @@ public final class Traits {
       traits.add(operation.joints().isEmpty() ? alone(operation) : "fit-dry");
     }
     return List.copyOf(traits);
-  }
-
-  /** Whether the holes of a front's pull end at its box, so that screws through them bite there. */
-  private boolean isHeldByScrews(Operation operation) {
-    return operation.parts().stream().anyMatch(this::isBoredForPull)
-        && operation.joints().stream()
-            .flatMap(joint -> Stream.of(joint.first(), joint.second()))
-            .filter(part -> !operation.parts().contains(part))
-            .noneMatch(this::isBoredForPull);
-  }
-
-  private boolean isBoredForPull(String part) {
-    return piece.part(part).cuts().stream()
-        .flatMap(cut -> cut.forWhat().flatMap(piece::item).stream())
-        .anyMatch(item -> item.kind() == ItemKind.PULL);
   }
 
   private List<String> dryFitting(Operation operation) {

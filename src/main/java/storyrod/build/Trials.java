@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.description.Located;
+import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
@@ -66,11 +67,21 @@ public final class Trials {
         .toList();
   }
 
-  /** The full names of all parts of what an item hangs, fronts included. */
-  public List<String> partsHung(String item) {
-    return hung(item).stream()
-        .flatMap(unit -> nesting.parts(unit).stream())
-        .map(Part::name)
+  /** The full names of the parts in whose grooves some parts slide, stops included. */
+  public List<String> runsIn(List<String> sliding) {
+    return piece.joints().stream()
+        .filter(joint -> !joint.glued() && sliding.contains(joint.first()))
+        .map(Joint::second)
+        .distinct()
         .toList();
+  }
+
+  /**
+   * The full names of all parts of what an item hangs, fronts included; of a lid that slides, its
+   * own.
+   */
+  public List<String> partsHung(String target) {
+    List<String> hung = piece.item(target).isPresent() ? hung(target) : List.of(target);
+    return hung.stream().flatMap(unit -> nesting.parts(unit).stream()).map(Part::name).toList();
   }
 }

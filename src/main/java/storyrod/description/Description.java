@@ -268,6 +268,11 @@ public record Description(
     public HardwareEntry {
       parts = List.copyOf(parts);
     }
+
+    /** The same entry with another number of screws for each. */
+    public HardwareEntry withScrewsEach(int other) {
+      return new HardwareEntry(at, item, count, parts, screw, other, say);
+    }
   }
 
   public Optional<PartEntry> part(String name) {

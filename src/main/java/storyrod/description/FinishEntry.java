@@ -2,6 +2,7 @@ package storyrod.description;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The finish: what, how often, and whether it has been tried on this wood.
@@ -9,6 +10,8 @@ import java.util.Optional;
  * @param how it is put on, a word of {@link #HOW}
  * @param kind what sort of product it is, a word of {@link #KINDS}
  * @param supply how far it goes and how it is sold
+ * @param sandpaper how that is sold, if its price counts
+ * @param last what goes on over its coats, such as wax over shellac
  */
 public record FinishEntry(
     Span at,
@@ -19,7 +22,9 @@ public record FinishEntry(
     Optional<String> triedOn,
     Optional<String> how,
     Optional<String> kind,
-    Supply supply) {
+    Supply supply,
+    Optional<SandpaperEntry> sandpaper,
+    Optional<FinishEntry> last) {
   public static final List<String> HOW = List.of("wiped", "brushed", "sprayed");
 
   /** The words for sorts of finish; a test holds them to the table of coverages. */
@@ -34,7 +39,8 @@ public record FinishEntry(
           "linseed-oil",
           "tung-oil",
           "enamel",
-          "stain");
+          "stain",
+          "wax");
 
   /** A finish that is put on as its label says. */
   public FinishEntry(
@@ -48,6 +54,18 @@ public record FinishEntry(
         triedOn,
         Optional.empty(),
         Optional.empty(),
-        Supply.UNKNOWN);
+        Supply.UNKNOWN,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The products in the order in which they go on. */
+  public List<FinishEntry> products() {
+    return Stream.concat(Stream.of(this), last.stream()).toList();
+  }
+
+  /** How often something is put on, whatever it is. */
+  public int allCoats() {
+    return products().stream().mapToInt(FinishEntry::coats).sum();
   }
 }

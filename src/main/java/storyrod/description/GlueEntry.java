@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param kind what sort of glue it is, a word of {@link #KINDS}
  * @param openMinutes how long it may lie before the joint is closed
  * @param clampMinutes how long a joint stays clamped
+ * @param cureHours until it is as hard as it gets, so that tools may run across a joint
  * @param supply how far it goes and how it is sold
  */
 public record GlueEntry(
@@ -17,6 +18,7 @@ public record GlueEntry(
     Optional<String> kind,
     Optional<Integer> openMinutes,
     Optional<Integer> clampMinutes,
+    Optional<Integer> cureHours,
     Supply supply) {
   /** The words for sorts of glue; a test holds them to the table of coverages. */
   public static final List<String> KINDS =

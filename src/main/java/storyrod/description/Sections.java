@@ -125,6 +125,8 @@ public final class Sections {
           LIMIT,
           OPTION,
           SupplySections.FINISH,
+          SupplySections.LAST_COAT,
+          SupplySections.SANDPAPER,
           SupplySections.GLUE,
           SupplySections.SHOP,
           SupplySections.CLIMATE,

@@ -2,6 +2,7 @@ package storyrod.description;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import storyrod.description.Description.Price;
 import storyrod.description.Description.SheetSize;
 import storyrod.description.Description.StockEntry;
@@ -85,7 +86,30 @@ final class Supplies {
         entry.find("tried-on", String.class),
         entry.find("how", String.class),
         entry.find("kind", String.class),
-        supply(entry));
+        supply(entry),
+        entry.find("sandpaper", Entry.class).map(Supplies::sandpaper),
+        entry.find("last", Entry.class).map(last -> over(last, entry)));
+  }
+
+  private static FinishEntry over(Entry last, Entry finish) {
+    return new FinishEntry(
+        last.at(),
+        last.text("product"),
+        DescriptionBuilder.count(last, "coats", 1),
+        DescriptionBuilder.count(last, "dry-hours", 24),
+        DescriptionBuilder.count(finish, "sand-to", 180),
+        finish.find("tried-on", String.class),
+        last.find("how", String.class),
+        last.find("kind", String.class),
+        supply(last),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static SandpaperEntry sandpaper(Entry entry) {
+    return new SandpaperEntry(
+        DescriptionBuilder.count(entry, "pack", 1),
+        entry.find("price", Rational.class).orElseThrow());
   }
 
   static GlueEntry glue(Entry entry) {
@@ -95,6 +119,7 @@ final class Supplies {
         entry.find("kind", String.class),
         entry.find("open-minutes", Integer.class),
         entry.find("clamp-minutes", Integer.class),
+        entry.find("cure-hours", Integer.class),
         supply(entry));
   }
 

@@ -14,6 +14,7 @@ import storyrod.description.ValueType.Number;
 import storyrod.description.ValueType.OneOrMore;
 import storyrod.description.ValueType.PriceValue;
 import storyrod.description.ValueType.RangeValue;
+import storyrod.description.ValueType.Section;
 import storyrod.description.ValueType.SheetSizeValue;
 import storyrod.description.ValueType.StockName;
 import storyrod.description.ValueType.Text;
@@ -112,6 +113,29 @@ final class SupplySections {
               Key.optional("pack", new Count(1), "How many come in a pack.").standard("1"),
               Key.optional("price", new Amount(), "The price of a pack.")));
 
+  public static final EntryType LAST_COAT =
+      new EntryType(
+          "last-coat",
+          "Another product that goes on over the coats of the finish, such as wax over shellac.",
+          List.of(
+              Key.required("product", TEXT, "What is put on."),
+              Key.optional("how", new Choice(FinishEntry.HOW), "How it is put on."),
+              Key.optional("coats", new Count(1), "How many coats.").standard("1"),
+              Key.optional("dry-hours", new Count(0), "Hours until it has dried.").standard("24"),
+              Key.optional("kind", new Choice(FinishEntry.KINDS), "What sort of product it is."),
+              Key.optional("coverage", new CoverageValue(), "What one coat covers, by its label."),
+              Key.optional("sold-in", new VolumeValue(), "What one can holds."),
+              Key.optional("price", new Amount(), "The price of one can.")));
+
+  public static final EntryType SANDPAPER =
+      new EntryType(
+          "sandpaper",
+          "How the sandpaper is sold that a finish takes.",
+          List.of(
+              Key.optional("pack", new Count(1), "How many sheets of a grit come in a pack.")
+                  .standard("1"),
+              Key.required("price", new Amount(), "The price of a pack.")));
+
   public static final EntryType FINISH =
       new EntryType(
           "finish",
@@ -126,7 +150,10 @@ final class SupplySections {
               Key.optional("kind", new Choice(FinishEntry.KINDS), "What sort of product it is."),
               Key.optional("coverage", new CoverageValue(), "What one coat covers, by its label."),
               Key.optional("sold-in", new VolumeValue(), "What one can holds."),
-              Key.optional("price", new Amount(), "The price of one can.")));
+              Key.optional("price", new Amount(), "The price of one can."),
+              Key.optional("sandpaper", new Section(SANDPAPER), "The price of its sandpaper."),
+              Key.optional(
+                  "last", new Section(LAST_COAT), "What goes on over these coats, and once.")));
 
   public static final EntryType GLUE =
       new EntryType(
@@ -138,6 +165,7 @@ final class SupplySections {
               Key.optional(
                   "open-minutes", new Count(1), "How long it may lie before a joint is closed."),
               Key.optional("clamp-minutes", new Count(1), "How long a joint stays clamped."),
+              Key.optional("cure-hours", new Count(1), "How long before tools run across a joint."),
               Key.optional("coverage", new CoverageValue(), "What it covers, by its label."),
               Key.optional("sold-in", new VolumeValue(), "What one bottle holds."),
               Key.optional("price", new Amount(), "The price of one bottle.")));

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import storyrod.build.FrontHoles;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
@@ -177,6 +178,14 @@ final class CutNotes {
   }
 
   private String holes(Cut.Holes holes, int count) {
+    String said = holesAlone(holes, count);
+    return new FrontHoles(piece)
+        .guide(flat.part(), holes)
+        .map(front -> words.say("part.in-place", said, front.mark()))
+        .orElse(said);
+  }
+
+  private String holesAlone(Cut.Holes holes, int count) {
     String round = words.say("part.round", bits().format(holes.diameter()));
     String named =
         holes.term().equals("hole") ? round : words.say("part.named", round, term(holes, count));

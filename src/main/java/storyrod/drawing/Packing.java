@@ -27,13 +27,27 @@ public final class Packing {
     this.most = most;
   }
 
-  /** A thing with the heights that it may have, in mm, the largest first. */
-  public record Item(List<Double> heights) {
+  /**
+   * A thing with the heights that it may have, in mm, the largest first.
+   *
+   * @param enoughMm a height beyond which more is no gain but the white that it fills
+   */
+  public record Item(List<Double> heights, double enoughMm) {
     public Item {
       heights = List.copyOf(heights);
       if (heights.isEmpty()) {
         throw new IllegalArgumentException("bug: a thing without a height");
       }
+    }
+
+    /** A thing that is the better the larger it is. */
+    public Item(List<Double> heights) {
+      this(heights, Double.POSITIVE_INFINITY);
+    }
+
+    /** How much one of the heights is short of the largest that is a gain. */
+    double shortMm(int choice) {
+      return Math.max(0, Math.min(enoughMm, heights.getFirst()) - heights.get(choice));
     }
 
     public static Item of(double height) {
@@ -88,8 +102,7 @@ public final class Packing {
     }
     double shrunk = 0;
     for (int i = 0; i < choices.size(); i++) {
-      List<Double> heights = items.get(from + i).heights();
-      double less = heights.getFirst() - heights.get(choices.get(i));
+      double less = items.get(from + i).shortMm(choices.get(i));
       shrunk += less * less;
     }
     double weight = end == items.size() ? LAST_PAGE : 1;

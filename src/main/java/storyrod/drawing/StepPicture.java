@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
+import storyrod.build.Verb;
 import storyrod.drawing.Contacts.Out;
 import storyrod.drawing.Contacts.Path;
 import storyrod.geometry.Face;
@@ -22,7 +23,7 @@ import storyrod.piece.Piece;
  * A step as a picture: what stands is thin and untoned in its place; what is new is strong and
  * toned, moved out against the direction in which it goes in, with a trail and an arrow to its
  * seat. The piece lies as it lies in the step. Where two moves lead in, the trail has two legs,
- * each with its own arrow.
+ * each with its own arrow. What is put together dry is shown as it stands then.
  */
 final class StepPicture {
   private static final double LEAST_SHARE = 0.15;
@@ -61,7 +62,7 @@ final class StepPicture {
     this.step = step;
     this.contacts = new Contacts(piece);
     Nesting nesting = Nesting.of(piece);
-    this.newParts = OneOfMany.shownParts(nesting, step, step.newParts());
+    this.newParts = OneOfMany.shownParts(nesting, step, coming(step));
     List<String> standing = OneOfMany.shownParts(nesting, step, step.standing());
     this.parts =
         Stream.concat(newParts.stream(), standing.stream()).distinct().map(piece::part).toList();
@@ -78,7 +79,14 @@ final class StepPicture {
 
   /** The picture of a step before its room is known; empty if the step brings no part. */
   static Optional<StepPicture> of(Piece piece, Step step) {
-    return step.newParts().isEmpty() ? Optional.empty() : Optional.of(new StepPicture(piece, step));
+    return coming(step).isEmpty() ? Optional.empty() : Optional.of(new StepPicture(piece, step));
+  }
+
+  /** The parts that a step brings; where one thing is put together dry, its parts in place. */
+  private static List<String> coming(Step step) {
+    return step.verb() == Verb.DRY_FIT && step.operations().size() == 1
+        ? step.targets()
+        : step.newParts();
   }
 
   /** The number of the step. */

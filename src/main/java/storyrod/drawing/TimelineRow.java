@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import storyrod.build.Schedule;
 import storyrod.build.Schedule.Row;
+import storyrod.build.Schedule.Spell;
 
 /**
  * What happens on a day of work, or on each of several days that are alike. Stretches are minutes
@@ -49,8 +50,10 @@ record TimelineRow(
     int to = from + schedule.day().minutes();
     for (Row row : schedule.steps()) {
       boolean critical = row.free().critical();
-      add(worked, new Stretch(row.number(), row.start(), row.finish(), critical), from, to);
-      add(drying, new Stretch(row.number(), row.finish(), row.dry(), critical), from, to);
+      for (Spell spell : row.spells()) {
+        add(worked, new Stretch(row.number(), spell.start(), spell.finish(), critical), from, to);
+        add(drying, new Stretch(row.number(), spell.finish(), spell.dry(), critical), from, to);
+      }
     }
     schedule
         .rests()

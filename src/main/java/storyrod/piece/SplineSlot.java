@@ -1,11 +1,13 @@
 package storyrod.piece;
 
+import java.util.List;
 import java.util.Optional;
 import storyrod.description.Span;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Contour;
 import storyrod.geometry.Face;
 import storyrod.geometry.Fineness;
+import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
@@ -37,6 +39,11 @@ public record SplineSlot(
   /** All that is taken. */
   public Solid solid() {
     return Solid.of(profile, run, Fineness.USUAL);
+  }
+
+  /** Where its two walls meet the mitre, in the plane of the profile. */
+  public List<Point> onMitre() {
+    return List.of(profile.segments().getFirst().from(), profile.segments().getFirst().to());
   }
 
   /** The axis on which the profile is looked at. */

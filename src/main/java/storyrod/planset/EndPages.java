@@ -24,7 +24,7 @@ public record EndPages(boolean findingsFirst, boolean finishFollows) {
       StepPages steps, Notes notes, BeforePages before, Optional<FinishEntry> finish, Paper paper) {
     double findings = findingsMm(notes.findings(), paper);
     boolean first = findings > 0 && before.findingsHere();
-    double end = finishMm(finish.map(FinishEntry::coats).orElse(0));
+    double end = finishMm(finish.map(FinishEntry::allCoats).orElse(0));
     double last = steps.lastPageMm(paper) + TableHeights.ABOVE_H1_MM;
     boolean follows = last + end + (first ? 0 : findings) <= paper.roomMm();
     return new EndPages(first, finish.isPresent() && follows);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.ClampsInUse;
 import storyrod.build.Fronts;
 import storyrod.build.Groups;
 import storyrod.build.Levels;
@@ -138,7 +139,7 @@ final class FitData {
   }
 
   private boolean hasJawsUnder(Step step) {
-    return isClamped(step) && new ClampData(piece, phrases).hasJawsUnder(step);
+    return step.glueUp().clamps() > 0 && new ClampData(piece, phrases).hasJawsUnder(step);
   }
 
   /** Where it comes to lie. */
@@ -163,18 +164,11 @@ final class FitData {
         "jointCount", moving.glued().size(),
         "butted", butted(moving),
         "buttedCount", plain(moving).count(),
-        "crate", moving.glued().stream().allMatch(this::isLappedOnEdge),
+        "crate",
+            moving.glued().stream().allMatch(joint -> ClampsInUse.isLappedOnEdge(piece, joint)),
         "mitred", moving.joints().stream().anyMatch(joint -> isCut(joint, Slanted.Slope.class)),
         "splined", splined(moving.joints()),
         "hangers", hangers(moving.parts()));
-  }
-
-  /** Whether clamps stay on a step's joints until the glue has set. */
-  boolean isClamped(Step step) {
-    List<Joint> glued = step.verb() == Verb.FIT ? Moving.of(step).glued() : List.of();
-    return step.waitMinutes() > 0
-        && glued.stream().anyMatch(piece::isClamped)
-        && !glued.stream().allMatch(this::isLappedOnEdge);
   }
 
   /** Whether what lay in the clamps of other steps is stood up again when they come off. */
@@ -291,14 +285,6 @@ final class FitData {
   private boolean isHaunchedInGroove(Joint joint) {
     return takenIn(joint).filter("mortise"::equals).isPresent()
         && takingIn(joint).anyMatch(cut -> cut.term().equals("groove"));
-  }
-
-  /** Whether thin parts on edge cross, so that their slots hold them and no clamp could. */
-  private boolean isLappedOnEdge(Joint joint) {
-    Part first = piece.part(joint.first());
-    return first.cuts().stream()
-        .filter(cut -> cut.term().equals("cross-lap") && cut.at().equals(joint.at()))
-        .anyMatch(cut -> cut.from().axis() != first.thickness());
   }
 
   /** Whether all that comes in meets several parts with one and the same face. */

@@ -34,6 +34,7 @@ record HardwareData(Piece piece, PartPhrases phrases) {
       item.put("against", phrases.parts(joints.stream().map(Joint::second).toList()));
       item.put("seen", joints.stream().allMatch(this::isDrivenInSight));
       item.put("joints", joints.size());
+      item.put("held", new RailData(piece, phrases).of(joints, each.item()));
       item.put("piloted", joints.stream().anyMatch(j -> !Pilots.of(piece, j).isEmpty()));
       all.add(item);
     }

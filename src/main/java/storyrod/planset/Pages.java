@@ -165,6 +165,20 @@ record Pages(
     finish.put("product", Texts.capital(entry.product()));
     finish.put("how", entry.how().orElse(""));
     finish.put("coats", entry.coats());
+    finish.put("allCoats", entry.allCoats());
+    finish.put(
+        "last",
+        entry.last().stream()
+            .map(
+                last ->
+                    Map.of(
+                        "product",
+                        last.product(),
+                        "coats",
+                        last.coats(),
+                        "dryHours",
+                        last.dryHours()))
+            .toList());
     finish.put("dryHours", entry.dryHours());
     finish.put("sandTo", entry.sandTo());
     finish.put("triedOn", entry.triedOn().orElse(""));

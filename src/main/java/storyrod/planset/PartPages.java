@@ -50,10 +50,11 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
     List<Entry> entries = new ArrayList<>();
     List<Packing.Item> items = new ArrayList<>();
     KeptNotes notes = new KeptNotes(set.piece(), texts);
+    PartLines lines = new PartLines(set.piece(), set.build().steps(), texts);
     for (Mark mark : set.piece().marks()) {
-      Entry entry = entry(set, mark, texts, paper);
+      Entry entry = entry(set, mark, lines, paper);
       entries.add(entry);
-      items.add(Packing.Item.of(besideMm(mark, texts, paper) + entry.drawing().heightMm()));
+      items.add(Packing.Item.of(besideMm(mark, lines, paper) + entry.drawing().heightMm()));
       for (Entry blank : BlankPages.of(set, notes, mark, paper)) {
         double beside = BlankPages.besideMm(notes, mark, paper);
         entries.add(blank);
@@ -68,8 +69,8 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
   }
 
   /** The height that title, lead and title block take beside a part's drawing, in mm. */
-  static double besideMm(Mark mark, Texts texts, Paper paper) {
-    String lead = line(mark, texts) + " " + mark.shown().say().orElse("");
+  static double besideMm(Mark mark, PartLines lines, Paper paper) {
+    String lead = lines.of(mark) + " " + mark.shown().say().orElse("");
     return besideMm(mark.mark(), mark.title(), lead, paper);
   }
 
@@ -83,47 +84,28 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
         + SPACES_MM;
   }
 
-  private static Entry entry(PlanSet set, Mark mark, Texts texts, Paper paper) {
+  private static Entry entry(PlanSet set, Mark mark, PartLines lines, Paper paper) {
     DrawingBox box =
         DrawingBox.within(
             drawingName(mark.mark()),
             drawing(set, mark),
             paper.textWidthMm(),
-            paper.roomMm() - besideMm(mark, texts, paper));
+            paper.roomMm() - besideMm(mark, lines, paper));
     return new Entry(
         drawingName(mark.mark()),
         mark.mark(),
         mark.title(),
-        line(mark, texts),
+        lines.of(mark),
         mark.shown().say().orElse(""),
         CutList.count(mark),
-        texts.stock(mark.shown().stock()),
-        CutList.grain(mark.shown().stock(), texts),
-        box.scale().map(Object::toString).orElse(texts.say("scale.none")),
+        lines.texts().stock(mark.shown().stock()),
+        CutList.grain(mark.shown().stock(), lines.texts()),
+        box.scale().map(Object::toString).orElse(lines.texts().say("scale.none")),
         box);
   }
 
   private static Drawing drawing(PlanSet set, Mark mark) {
     return Optional.ofNullable(set.drawings().parts().get(mark.mark()))
         .orElseThrow(() -> new IllegalStateException("bug: no drawing of part " + mark.mark()));
-  }
-
-  private static String line(Mark mark, Texts texts) {
-    if (mark.mirrored() == 0) {
-      return mark.same() == 1
-          ? texts.say("part.one")
-          : texts.say("part.same", Texts.capital(number(mark.same(), texts)));
-    }
-    return mark.same() == 1 && mark.mirrored() == 1
-        ? texts.say("part.pair")
-        : texts.say(
-            "part.handed",
-            Texts.capital(number(mark.same(), texts)),
-            number(mark.mirrored(), texts));
-  }
-
-  private static String number(int count, Texts texts) {
-    String key = "number." + count;
-    return texts.words().has(key) ? texts.say(key) : Integer.toString(count);
   }
 }

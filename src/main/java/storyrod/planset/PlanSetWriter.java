@@ -26,7 +26,7 @@ public final class PlanSetWriter {
   /** A writer in one language. */
   public PlanSetWriter(Words words) {
     this.words = words;
-    this.wording = set -> new StepWriter(set.piece(), words, templates, set.build().steps())::write;
+    this.wording = set -> new StepWriter(set.piece(), words, templates, set.build())::write;
   }
 
   PlanSetWriter(Wording wording, Words words) {

@@ -7,6 +7,7 @@ import storyrod.build.Precedence;
 import storyrod.build.Schedule;
 import storyrod.build.Schedule.Rest;
 import storyrod.build.Schedule.Row;
+import storyrod.build.Schedule.Spell;
 import storyrod.build.Times;
 
 /**
@@ -15,7 +16,8 @@ import storyrod.build.Times;
  * to be done and dry, what it {@code follows} has to be done. {@code earliest} and {@code latest}
  * hold for as many hands as can be used, {@code start} and {@code finish} for one maker who takes
  * the steps in their order; {@code float} and {@code spare} are the working minutes that a step may
- * start later in either case without moving the end. {@code critical} steps decide the end.
+ * start later in either case without moving the end; its {@code spells} are what is done in one go,
+ * such as each coat of a finish. {@code critical} steps decide the end.
  */
 final class ScheduleJson {
   private ScheduleJson() {}
@@ -58,7 +60,16 @@ final class ScheduleJson {
     json.put("start", row.start());
     json.put("finish", row.finish());
     json.put("dry", row.dry());
+    json.put("spells", row.spells().stream().map(ScheduleJson::spell).toList());
     json.put("spare", row.alone().floatMinutes());
+    return json;
+  }
+
+  private static Map<String, Object> spell(Spell spell) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("start", spell.start());
+    json.put("finish", spell.finish());
+    json.put("dry", spell.dry());
     return json;
   }
 

@@ -14,6 +14,7 @@ import storyrod.stock.StockPlan.BoardNeed;
 import storyrod.stock.StockPlan.HardwareNeed;
 import storyrod.stock.StockPlan.SheetPlan;
 import storyrod.stock.SupplyNeed;
+import storyrod.stock.SupplyPlan;
 
 /**
  * What to buy; a cost that is not known is an empty text.
@@ -73,9 +74,15 @@ public record Shopping(
             stock.boards().stream().map(BoardNeed::cost),
             sheets(stock).map(SheetPlan::cost),
             stock.hardware().stream().map(HardwareNeed::cost),
-            stock.supplies().needs().stream().map(SupplyNeed::cost))
+            stock.supplies().needs().stream().map(SupplyNeed::cost),
+            sandpaper(stock.supplies()))
         .flatMap(costs -> costs)
         .toList();
+  }
+
+  /** What sandpaper costs, if any is wanted. */
+  private static Stream<Optional<Rational>> sandpaper(SupplyPlan supplies) {
+    return supplies.abrasives().isEmpty() ? Stream.empty() : Stream.of(supplies.sandpaperCost());
   }
 
   /** The layouts of sheets; what boards cost stands with the boards. */

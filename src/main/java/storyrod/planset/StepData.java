@@ -5,17 +5,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.FramePanels;
+import storyrod.build.GlueTimes;
+import storyrod.build.GlueTurns;
 import storyrod.build.Insides;
 import storyrod.build.MountHoles;
+import storyrod.build.Schedule;
 import storyrod.build.Traits;
+import storyrod.build.Trials;
 import storyrod.description.FinishEntry;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.OneOfMany;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
+import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -35,16 +41,16 @@ final class StepData {
   private final PreFinishData early;
   private final List<FullSize> templates;
 
-  StepData(Piece piece, Words words, List<Step> steps) {
+  StepData(Piece piece, Words words, BuildPlan plan) {
     this.piece = piece;
     this.words = words;
-    this.steps = List.copyOf(steps);
+    this.steps = plan.steps();
     this.traits = new Traits(piece);
     this.phrases = new PartPhrases(piece);
     this.hardware = new HardwareData(piece, phrases);
     this.fit = new FitData(piece, phrases, new Lying(words, steps));
     this.care = new CareData(piece, phrases, steps);
-    this.clamps = new ClampsOff(steps, fit::isClamped, piece.description().shop().clamps());
+    this.clamps = new ClampsOff(Schedule.of(plan, piece.description().shop()).off());
     this.early = new PreFinishData(piece, phrases);
     this.templates = FullSize.of(piece);
     this.trials = new TrialData(piece, phrases, steps);
@@ -61,7 +67,7 @@ final class StepData {
     data.put("inch", piece.description().format().unit() == Unit.INCH);
     data.put("said", step.say().stream().map(StepData::sentence).toList());
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
-    data.put("waitHalf", new Durations(words).spoken(step.waitMinutes() / 2));
+    data.put("cured", new Durations(words).spoken(GlueTimes.of(piece.description()).cured()));
     data.put("hardware", hardware.of(step));
     data.put("oneShown", OneOfMany.isIn(piece, step));
     data.put("diagonal", value(step, "diagonal"));
@@ -75,6 +81,7 @@ final class StepData {
     data.put("staysClamped", clamps.isLater(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.put("alike", fit.areEqual(fit.builtIn(step)));
+    data.put("acrossGlue", isAcrossGlue(step));
     data.putAll(given(step));
     data.putAll(ofVerb(step));
     return data;
@@ -85,11 +92,11 @@ final class StepData {
     return switch (step.verb()) {
       case CHOOSE -> new ChoiceData(piece, phrases).of(step);
       case MARK -> new MarkingData(piece, phrases).of(step);
-      case MILL -> new StockData(piece, phrases).of(step);
+      case MILL -> glued(new StockData(piece, phrases).of(step), step);
       case BLANK, KEEP, REJOIN, SIZE -> {
         Map<String, Object> data = new StockData(piece, phrases).of(step);
         data.putAll(new KeptData(piece, phrases).of(step));
-        yield data;
+        yield glued(data, step);
       }
       case CUT, DRILL, TRIM -> new CutData(piece, phrases, templates).of(step);
       case FIT -> fitted(step);
@@ -97,9 +104,22 @@ final class StepData {
       case DRY_FIT -> trials.dry(step);
       case TRIAL_FIT, MOUNT -> trials.hanging(step);
       case PRE_FINISH -> early.of(step);
-      case FINISH -> early.all();
+      case FINISH -> finished();
       case TEST -> Map.of();
     };
+  }
+
+  private Map<String, Object> glued(Map<String, Object> data, Step step) {
+    data.putAll(new PanelData(piece, phrases, words).of(step));
+    return data;
+  }
+
+  /** Whether glued joints hold what a step works on. */
+  private boolean isAcrossGlue(Step step) {
+    return piece.joints().stream()
+        .filter(joint -> step.targets().contains(joint.first()))
+        .filter(joint -> step.targets().contains(joint.second()))
+        .anyMatch(Joint::glued);
   }
 
   /** Which sizes the step's settings give, so that its sentences need not. */
@@ -156,8 +176,27 @@ final class StepData {
     Map<String, Object> data = new LinkedHashMap<>(fit.of(step));
     int turns = (int) data.get("turns");
     data.put("waitEach", new Durations(words).spoken(step.waitMinutes() / turns));
+    data.put("eachMinutes", eachMinutes(step));
     data.put("triedDry", trials.isTriedDry(step));
     data.put("tried", trials.isTried(step.newParts()));
+    data.put("handle", new FrontData(piece).handle(step));
+    return data;
+  }
+
+  /** How long one of several things that are glued up alike takes; nothing where there is one. */
+  private String eachMinutes(Step step) {
+    int units = GlueTurns.of(piece, step).units();
+    boolean isOne = units < 2 || step.glueUp().clamps() == 0;
+    return new Durations(words).spoken(isOne ? 0 : Math.ceilDiv(step.minutes(), units));
+  }
+
+  /** What is finished already, and the grooves in which something slides. */
+  private Map<String, Object> finished() {
+    Map<String, Object> data = new LinkedHashMap<>(early.all());
+    List<String> sliding =
+        piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
+    data.put("sliding", phrases.parts(sliding));
+    data.put("slidIn", phrases.parts(new Trials(piece).runsIn(sliding)));
     return data;
   }
 
@@ -177,8 +216,22 @@ final class StepData {
     data.put("how", finish.flatMap(FinishEntry::how).orElse(""));
     data.put("coats", finish.map(FinishEntry::coats).orElse(0));
     data.put("sandTo", finish.map(FinishEntry::sandTo).orElse(0));
-    data.put("dry", new Durations(words).spoken(finish.map(FinishEntry::dryHours).orElse(0) * 60));
+    data.put("dry", dry(finish.map(FinishEntry::dryHours).orElse(0)));
+    data.put("last", finish.flatMap(FinishEntry::last).map(this::last).stream().toList());
     return data;
+  }
+
+  private Map<String, Object> last(FinishEntry last) {
+    return Map.of(
+        "product", last.product(),
+        "how", last.how().orElse(""),
+        "coats", last.coats(),
+        "wax", last.kind().filter("wax"::equals).isPresent(),
+        "dry", dry(last.dryHours()));
+  }
+
+  private String dry(int hours) {
+    return new Durations(words).spoken(60 * hours);
   }
 
   private String format(Length length) {

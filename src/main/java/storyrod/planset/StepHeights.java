@@ -1,6 +1,9 @@
 package storyrod.planset;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import storyrod.planset.StepPages.Entry;
 
 /**
@@ -27,6 +30,7 @@ final class StepHeights {
   private static final double HEAD_PADDING_MM = 2.5;
   private static final double BELOW_MM = 6.5;
   private static final double SIDE_MM = 54;
+  private static final double GUTTER_MM = 8;
   private static final double BLOCK_MM = 6.6;
   private static final double ROW_MM = 1.6;
   private static final double SMALL_ROW_MM = 1;
@@ -41,6 +45,42 @@ final class StepHeights {
   double of(Entry step, boolean pictured) {
     double side = pictured ? side(step) : smallSide(step);
     return head(step, pictured) + 1 + Math.max(left(step, pictured), side) + below(pictured);
+  }
+
+  /**
+   * A step of which the sentences stand in two columns below the picture and the lists beside it,
+   * without these two and without its stage's heading.
+   */
+  double inColumns(Entry step) {
+    double cautions = cautions(step, widthMm);
+    return head(step, true) + cautions + 1 + columns(step, firstColumn(step)) + BELOW_MM;
+  }
+
+  /** How many of the sentences make the first of two columns, so that both are as low as can be. */
+  int firstColumn(Entry step) {
+    return IntStream.rangeClosed(1, Math.max(1, step.text().sentences().size()))
+        .boxed()
+        .min(Comparator.comparingDouble(first -> columns(step, first)))
+        .orElseThrow();
+  }
+
+  /** The height of the lists that stand beside a picture. */
+  double lists(Entry step) {
+    return side(step);
+  }
+
+  /** The width of a picture with lists beside it. */
+  double besideListsMm() {
+    return widthMm - SIDE_MM - GUTTER_MM;
+  }
+
+  private double columns(Entry step, int most) {
+    List<String> sentences = step.text().sentences();
+    int first = Math.min(most, sentences.size());
+    double width = (widthMm - GUTTER_MM) / 2;
+    return Math.max(
+        sentences(sentences.subList(0, first), width, true),
+        sentences(sentences.subList(first, sentences.size()), width, true));
   }
 
   /** The height of a page for steps: the last has no space below it. */
@@ -59,16 +99,22 @@ final class StepHeights {
   }
 
   private double left(Entry step, boolean pictured) {
-    double width = widthMm - SIDE_MM - 8;
+    double width = besideListsMm();
+    return cautions(step, width) + sentences(step.text().sentences(), width, pictured);
+  }
+
+  private static double cautions(Entry step, double width) {
     double cautions =
         step.text().cautions().stream()
             .mapToDouble(each -> TEXT.heightMm("CAUTION " + each, width - 8) + 0.8)
             .sum();
-    double sentences =
-        step.text().sentences().stream()
-            .mapToDouble(each -> TEXT.heightMm(each, width - 8) + (pictured ? 1.5 : 0.7))
-            .sum();
-    return (cautions > 0 ? cautions + 5.5 : 0) + sentences;
+    return cautions > 0 ? cautions + 5.5 : 0;
+  }
+
+  private static double sentences(List<String> sentences, double width, boolean pictured) {
+    return sentences.stream()
+        .mapToDouble(each -> TEXT.heightMm(each, width - 8) + (pictured ? 1.5 : 0.7))
+        .sum();
   }
 
   private double side(Entry step) {

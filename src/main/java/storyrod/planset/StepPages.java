@@ -51,6 +51,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    * A step.
    *
    * @param pictures none or one
+   * @param firstColumn how many sentences stand in the first of two columns below the picture and
+   *     the lists beside it; 0 where the lists stand beside the sentences
    * @param working the working time in words
    * @param waiting the waiting time in words, or empty
    */
@@ -61,8 +63,13 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
       List<PartRow> parts,
       List<SizeRow> sizes,
       List<HardwareRow> hardware,
+      int firstColumn,
       String working,
-      String waiting) {}
+      String waiting) {
+    private Entry inColumns(int first) {
+      return new Entry(number, text, pictures, parts, sizes, hardware, first, working, waiting);
+    }
+  }
 
   /** A part to be cut to size: how many, and its length and width as printed. */
   public record SizeRow(String mark, String count, String size) {}
@@ -83,7 +90,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     List<Step> steps = set.build().steps();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
-      entries.add(entry(set.piece(), step, picture(set, step, sheet.paper()), sheet));
+      Entry entry = entry(set.piece(), step, picture(set, step, sheet.paper()), sheet);
+      entries.add(arranged(entry, new StepHeights(sheet.paper())));
       if (i + 1 == steps.size() || !steps.get(i + 1).stage().equals(step.stage())) {
         String title = stageTitle(step.stage(), sheet.texts());
         groups.add(new StageGroup(groups.size() + 1, title, List.copyOf(entries)));
@@ -91,6 +99,13 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
       }
     }
     return new StepPages(groups, pages(groups, sheet.paper()));
+  }
+
+  /** A step whose picture was drawn for a place beside the lists gets its sentences in columns. */
+  private static Entry arranged(Entry step, StepHeights heights) {
+    return step.pictures().stream().anyMatch(each -> each.widthMm() <= heights.besideListsMm())
+        ? step.inColumns(heights.firstColumn(step))
+        : step;
   }
 
   private static List<Page> pages(List<StageGroup> stages, Paper paper) {
@@ -116,21 +131,29 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   /** How far down the last page is filled, in mm. */
   double lastPageMm(Paper paper) {
+    return pages.isEmpty() ? paper.roomMm() : filledMm(pages.getLast(), paper);
+  }
+
+  /** How far down a page is filled, in mm. */
+  static double filledMm(Page page, Paper paper) {
     StepHeights heights = new StepHeights(paper);
-    return pages.isEmpty()
-        ? paper.roomMm()
-        : pages.getLast().steps().stream().mapToDouble(each -> height(each, heights)).sum()
-            - StepHeights.SMALL_BELOW_MM;
+    return page.steps().stream().mapToDouble(each -> height(each, heights)).sum()
+        - StepHeights.SMALL_BELOW_MM;
   }
 
   private static double height(Placed placed, StepHeights heights) {
-    double pictures =
-        placed.step().pictures().stream()
-            .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_PICTURE_MM)
-            .sum();
-    return heights.of(placed.step(), pictures > 0)
-        + pictures
-        + (placed.opens().isEmpty() ? 0 : StepHeights.STAGE_MM);
+    return height(placed.step(), heights) + (placed.opens().isEmpty() ? 0 : StepHeights.STAGE_MM);
+  }
+
+  private static double height(Entry step, StepHeights heights) {
+    if (step.pictures().isEmpty()) {
+      return heights.of(step, false);
+    }
+    double picture = step.pictures().getFirst().heightMm();
+    return StepHeights.AROUND_PICTURE_MM
+        + (step.firstColumn() == 0
+            ? heights.of(step, true) + picture
+            : heights.inColumns(step) + Math.max(picture, heights.lists(step)));
   }
 
   /** The height of the stage's heading, where a step is the first of a stage. */
@@ -159,6 +182,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         parts,
         sizes,
         atHand(piece, step).stream().map(item -> hardware(piece, item)).toList(),
+        0,
         text.working(),
         text.waiting());
   }

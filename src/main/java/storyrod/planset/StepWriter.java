@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Guides;
@@ -35,20 +36,20 @@ final class StepWriter {
   private final Lying lying;
 
   StepWriter(Piece piece, Words words, Templates templates) {
-    this(piece, words, templates, List.of());
+    this(piece, words, templates, new BuildPlan(List.of(), List.of()));
   }
 
   /**
    * A writer that knows what is done before and after a step.
    *
-   * @param steps all steps in order
+   * @param plan all steps in order
    */
-  StepWriter(Piece piece, Words words, Templates templates, List<Step> steps) {
+  StepWriter(Piece piece, Words words, Templates templates, BuildPlan plan) {
     this.piece = piece;
     this.words = words;
     this.templates = templates;
-    this.data = new StepData(piece, words, steps);
-    this.lying = new Lying(words, steps);
+    this.data = new StepData(piece, words, plan);
+    this.lying = new Lying(words, plan.steps());
   }
 
   StepText write(Step step) {

@@ -1,7 +1,9 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -60,7 +62,8 @@ public record TimelinePages(
   }
 
   private static Stream<Row> waiting(Schedule schedule) {
-    return schedule.steps().stream().filter(row -> row.dry() > row.finish());
+    return schedule.steps().stream()
+        .filter(row -> row.spells().stream().anyMatch(each -> each.dry() > each.finish()));
   }
 
   /** Whether the list of waits finds room below what fills a page so far. */
@@ -154,7 +157,21 @@ public record TimelinePages(
       said.add(texts.say(isLast ? "timeline.done" : "timeline.overnight"));
     }
     String all = said.size() == 2 ? texts.say("timeline.both", said.toArray()) : said.getFirst();
-    return new Wait(row.number(), title, texts.duration(row.dry() - row.finish()), all);
+    return new Wait(row.number(), title, drying(row, texts), all);
+  }
+
+  /** How long each coat dries, equal ones together. */
+  private static String drying(Row row, Texts texts) {
+    Map<Integer, Integer> counts = new LinkedHashMap<>();
+    row.spells().forEach(each -> counts.merge(each.dry() - each.finish(), 1, Integer::sum));
+    return counts.entrySet().stream()
+        .filter(each -> each.getKey() > 0)
+        .map(each -> drying(each.getValue(), texts.duration(each.getKey()), texts))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String drying(int count, String time, Texts texts) {
+    return count == 1 ? time : texts.say("timeline.times", count, time);
   }
 
   /** Numbers with those that follow each other as a range. */

@@ -79,11 +79,13 @@ final class TrialData {
         piece.description().hardware().stream()
             .filter(entry -> entry.item().value().equals(item))
             .toList();
+    List<String> hung = step.verb() == Verb.TRIAL_FIT ? trials.partsHung(item) : hung(item);
     return Map.of(
         "backed", new Surround(piece).hasBack(),
         "behind", behind(entries),
         "keptFronts", phrases.parts(keptFronts(item)),
-        "hung", phrases.units(trials.partsHung(item), Nesting.PIECE),
+        "hung", phrases.units(hung, Nesting.PIECE),
+        "slidIn", phrases.parts(trials.runsIn(hung)),
         "tried",
             Map.of(
                 "kind", Words.hyphenated(piece.kind(item)),
@@ -93,12 +95,14 @@ final class TrialData {
                     entries.stream().mapToInt(each -> each.count() * each.screwsEach()).sum()));
   }
 
+  private List<String> hung(String item) {
+    return Trials.asksFor(piece, item) ? trials.partsHung(item) : List.of();
+  }
+
   /** The fronts of what an item hangs that are cut out of other parts. */
   private List<String> keptFronts(String item) {
     List<String> units =
-        trials.partsHung(item).stream()
-            .flatMap(part -> piece.part(part).assembly().stream())
-            .toList();
+        hung(item).stream().flatMap(part -> piece.part(part).assembly().stream()).toList();
     return piece.parts().stream()
         .filter(part -> part.assembly().filter(units::contains).isPresent())
         .filter(part -> piece.keptAs(part.name()).isPresent())

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.OneMaker.Run;
-import storyrod.build.Work.Glue;
+import storyrod.build.Work.Touches;
 import storyrod.description.Diagnostics;
 import storyrod.piece.Pieces;
 
@@ -19,7 +19,12 @@ class GlueInTheWayTest {
 
   /** A work that spreads glue or runs a tool over joints, in that order. */
   private static Work work(int wait, int clamps, String part, boolean[] glue) {
-    return new Work(30, wait, wait > 0, clamps, new Glue(Set.of(part), glue[0], glue[1]));
+    return new Work(
+        30,
+        wait,
+        wait > 0,
+        new GlueUp(clamps, wait, glue[0] ? GlueTimes.USUAL.cured() : 0),
+        new Touches(Set.of(part), glue[1]));
   }
 
   private static Work plain(String part) {

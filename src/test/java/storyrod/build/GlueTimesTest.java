@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan.Step;
 import storyrod.description.Diagnostics;
+import storyrod.description.GlueEntry;
 import storyrod.piece.Pieces;
 
 /** A narrow rack of three shelves between two sides: six joints to close. */
@@ -61,12 +64,62 @@ class GlueTimesTest {
     assertEquals(2880, waitOfMilling("staves: 2"));
   }
 
+  /** Shared reference of adhesives: a day for PVA and the like, three to seven for slow epoxy. */
+  @Test
+  void aPanelRestsAsLongAsItsGlueCures() {
+    assertEquals(1440, waitOfMilling("staves: 1", "glue: {product: glue, kind: pva}\n"));
+    assertEquals(72 * 60, waitOfMilling("staves: 1", "glue: {product: glue, kind: epoxy}\n"));
+    assertEquals(600, waitOfMilling("staves: 1", "glue: {product: glue, cure-hours: 10}\n"));
+    assertEquals(
+        1200, waitOfMilling("staves: 2", "glue: {product: glue, kind: epoxy, cure-hours: 10}\n"));
+  }
+
+  @Test
+  void everySortOfGlueCures() {
+    GlueEntry.KINDS.forEach(kind -> assertTrue(GlueTimes.usualHours(kind) > 0, kind));
+    assertEquals(Set.copyOf(GlueEntry.KINDS), Figures.read("glues.csv").keySet());
+  }
+
+  @Test
+  void toolsWaitForTheGlueOfThePiece() {
+    assertEquals(
+        Set.of(36 * 60),
+        glueUps("glue: {product: glue, cure-hours: 36}\n").stream()
+            .map(step -> step.glueUp().curedMinutes())
+            .filter(minutes -> minutes > 0)
+            .collect(Collectors.toSet()));
+  }
+
+  /** Where a maker's words glue one, `StepsInTimeTest` has the wait. */
+  @Test
+  void dryPegsWaitForNothing() {
+    String frame =
+        """
+        parts:
+          post: {stock: ash, x: 0 to 60, y: 0 to 20, z: 0 to 400, grain: z}
+          rail: {stock: ash, x: 60 to 400, y: 0 to 20, z: 300 to 360, grain: x}
+        joints:
+          - tongue: {end: rail.left, into: post, depth: 20, thickness: 7, peg: dowel-6-by-30-mm, pegs: 1, peg-from: front}
+        """;
+    Step pegged =
+        Planner.plan(Pieces.of(frame), new Diagnostics()).orElseThrow().steps().stream()
+            .filter(step -> step.tools().contains("flush-saw"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(0, pegged.waitMinutes());
+    assertTrue(!pegged.tools().contains("glue-brush"), pegged::toString);
+  }
+
   private static int waitOfMilling(String staves) {
+    return waitOfMilling(staves, "");
+  }
+
+  private static int waitOfMilling(String staves, String glue) {
     String slab =
         "parts:\n  slab: {stock: ash, x: 0 to 600, y: 0 to 120, z: 0 to 20, grain: x, layers: 2, "
             + staves
             + "}\n";
-    return Planner.plan(Pieces.of(slab), new Diagnostics()).orElseThrow().steps().stream()
+    return Planner.plan(Pieces.of(slab + glue), new Diagnostics()).orElseThrow().steps().stream()
         .filter(step -> step.verb() == Verb.MILL)
         .mapToInt(Step::waitMinutes)
         .max()

@@ -82,4 +82,30 @@ class GuidesTest {
     String one = BOARD.replace("along: z, step: 32, count: 4, ", "");
     assertEquals(List.of(), guides(one, "drill board", "hole"));
   }
+
+  private static final String MITRED =
+      """
+      parts:
+        side: {stock: odd, x: 0 to 30, y: 0 to 200, z: 0 to 300, grain: z}
+        top: {stock: odd, x: 30 to 400, y: 0 to 200, z: 270 to 300, grain: x}
+      joints:
+        - mitre: {end: top.left, into: side, spline: pin, thickness: 4, depth: 6, glue: yes}
+      """;
+
+  /**
+   * The mitre is 30 √2 = 42.43 long; the middle of the slot lies a third of that from the inner
+   * edge, its nearer wall 2 less: 12.14.
+   */
+  @Test
+  void slotAcrossACasesMitreIsMeasuredFromTheInnerEdge() {
+    List<Double> insets =
+        Planner.plan(Pieces.of(MITRED), new Diagnostics()).orElseThrow().steps().stream()
+            .flatMap(step -> step.settings().stream())
+            .filter(setting -> setting.key().equals("spline-inset"))
+            .map(setting -> setting.value().toMm())
+            .distinct()
+            .toList();
+    assertEquals(1, insets.size(), insets::toString);
+    assertEquals(30 * Math.sqrt(2) / 3 - 2, insets.getFirst(), 0.01);
+  }
 }

@@ -45,7 +45,7 @@ class TimelineTest {
       at += minutes;
       end = Math.max(end, at + dry);
     }
-    return new Schedule(WorkDay.ofHours(8), rows, rests, 1, end);
+    return new Schedule(WorkDay.ofHours(8), rows, rests, List.of(), 1, end);
   }
 
   private static String stage(int step) {
@@ -89,6 +89,7 @@ class TimelineTest {
             row(2, 120, 240, 240, false),
             row(3, 120 + 3 * CLOCK, 240 + 3 * CLOCK, 240 + 3 * CLOCK, true)),
         List.of(new Rest(3, 240, 120 + 3 * CLOCK, 1320, 1)),
+        List.of(),
         360,
         240 + 3 * CLOCK);
   }

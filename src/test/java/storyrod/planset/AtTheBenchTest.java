@@ -71,7 +71,7 @@ class AtTheBenchTest {
     StepText pegged = step(table, "Fasten the breadboard ends to the slab");
     assertSays(pegged, "With the underside up, drive in the six oak pegs 1/4 in.");
     assertEquals(
-        List.of("mallet", "bar clamps", "glue and brush", "flush-cut saw", "chisel"),
+        List.of("mallet", "bar clamps", "flush-cut saw", "chisel", "glue and brush"),
         pegged.tools());
   }
 

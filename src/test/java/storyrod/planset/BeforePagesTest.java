@@ -28,7 +28,8 @@ class BeforePagesTest {
     StepText text = new StepText(title, List.of(), List.of(), List.of(), List.of(), "", "");
     List<Entry> entries =
         IntStream.rangeClosed(1, count)
-            .mapToObj(i -> new Entry(i, text, List.of(), List.of(), List.of(), List.of(), "", ""))
+            .mapToObj(
+                i -> new Entry(i, text, List.of(), List.of(), List.of(), List.of(), 0, "", ""))
             .toList();
     return new StepPages(List.of(new StageGroup(1, "Work", entries)), List.of());
   }

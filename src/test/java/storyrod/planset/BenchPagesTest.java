@@ -146,33 +146,6 @@ class BenchPagesTest {
   }
 
   @Test
-  void noTextLiesOnAnother() {
-    Map<Integer, List<PdfText.Glyph>> pages =
-        GLYPHS.stream()
-            .filter(each -> !each.text().isBlank())
-            .collect(Collectors.groupingBy(PdfText.Glyph::page));
-    List<String> faults = new ArrayList<>();
-    pages.forEach((page, glyphs) -> addOverlaps(glyphs, faults));
-    assertEquals(List.of(), faults);
-  }
-
-  private static void addOverlaps(List<PdfText.Glyph> glyphs, List<String> faults) {
-    for (int i = 0; i < glyphs.size(); i++) {
-      for (int j = i + 1; j < glyphs.size(); j++) {
-        if (overlap(glyphs.get(i), glyphs.get(j))) {
-          faults.add(glyphs.get(i) + " on " + glyphs.get(j));
-        }
-      }
-    }
-  }
-
-  /** Whether more than 0.4 mm of each lie on the other, so that kerning counts for nothing. */
-  private static boolean overlap(PdfText.Glyph a, PdfText.Glyph b) {
-    return Math.min(a.right(), b.right()) - Math.max(a.left(), b.left()) > 0.4
-        && Math.min(a.bottom(), b.bottom()) - Math.max(a.top(), b.top()) > 0.4;
-  }
-
-  @Test
   void nothingReachesIntoTheMargins() {
     List<PdfText.Glyph> outside =
         GLYPHS.stream()
@@ -215,7 +188,7 @@ class BenchPagesTest {
   private static StepPages.Entry entry(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
     Wording wording =
-        new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build().steps())::write;
+        new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build())::write;
     return StepPages.of(set, new StepPages.Sheet(texts, PAPER, wording))
         .pages()
         .getFirst()

@@ -53,9 +53,11 @@ class FittingWordsTest {
         plinth.sentences().stream().noneMatch(said -> said.contains("from the left end")),
         plinth::toString);
     int set =
-        says(plinth, "Set the plinth front (F) 1 in inside the left face of the left side (J)");
+        says(
+            plinth,
+            "Measure 1 in inwards from the left face of the left side (J), draw a line there");
     assertTrue(
-        plinth.sentences().get(set).contains("mark it on what it is set against"),
+        plinth.sentences().get(set).endsWith("the plinth front (F) with its nearer side on it."),
         plinth::toString);
   }
 

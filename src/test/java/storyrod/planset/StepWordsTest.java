@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import storyrod.build.BuildPlan.Step;
+import storyrod.build.BuildPlan;
 import storyrod.build.Planner;
 import storyrod.build.Verb;
 import storyrod.description.DescriptionReader;
@@ -46,9 +46,9 @@ class StepWordsTest {
   static List<StepText> steps(String project) throws IOException {
     Diagnostics diagnostics = new Diagnostics();
     Piece piece = piece(project);
-    List<Step> steps = Planner.plan(piece, diagnostics).orElseThrow().steps();
-    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), steps);
-    return steps.stream().map(writer::write).toList();
+    BuildPlan plan = Planner.plan(piece, diagnostics).orElseThrow();
+    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), plan);
+    return plan.steps().stream().map(writer::write).toList();
   }
 
   static Piece piece(String project) throws IOException {

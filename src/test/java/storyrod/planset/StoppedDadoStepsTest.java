@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import storyrod.build.BuildPlan.Step;
+import storyrod.build.BuildPlan;
 import storyrod.build.Planner;
 import storyrod.description.Diagnostics;
 import storyrod.piece.Piece;
@@ -26,9 +26,9 @@ class StoppedDadoStepsTest {
 
   private static List<StepText> steps(String body) throws IOException {
     Piece piece = Pieces.of(body);
-    List<Step> steps = Planner.plan(piece, new Diagnostics()).orElseThrow().steps();
-    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), steps);
-    return steps.stream().map(writer::write).toList();
+    BuildPlan plan = Planner.plan(piece, new Diagnostics()).orElseThrow();
+    StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), plan);
+    return plan.steps().stream().map(writer::write).toList();
   }
 
   private static StepText titled(List<StepText> steps, String title) {

@@ -152,10 +152,10 @@ class ToldForTheWorkTest {
   @Test
   void whatIsSetUnderABottomIsMeasuredFromAnEdgeThatCanBeTouched() {
     StepText stand = step(nightstand, "Screw the stand to the bottom");
-    told(stand, "61 mm inside the left face of the left side (A)");
+    told(stand, "61 mm inwards from the left face of the left side (A)");
     assertSilent(stand, "on the left side (A): 61 mm");
     assertSilent(stand, "flush with the bottom (C) at the front");
-    told(stand, "inside the front");
+    told(stand, "20 mm inwards from the front");
   }
 
   @Test
@@ -175,5 +175,24 @@ class ToldForTheWorkTest {
   @Test
   void whatIsSandedOnOneAndOnBothFacesIsCounted() {
     told(step(box, "Sand the inside faces"), "Sand both faces of the others, P × 1");
+  }
+
+  /** Glue stays open for minutes: three drawers are not spread and closed in them. */
+  @Test
+  void whatIsGluedUpAlikeIsSpreadOneByOne() throws IOException {
+    StepText drawers =
+        step(StepWordsTest.steps("sideboard"), "Glue up the upper drawer and drawers 1 and 2");
+    int each = told(drawers, "spread glue on one only");
+    assertTrue(each < told(drawers, "Brush a thin coat of glue"), drawers::toString);
+    assertTrue(drawers.sentences().get(each).contains("36 minutes each"), drawers::toString);
+  }
+
+  @Test
+  void clampsOfPanelsAreCountedAndComeOff() throws IOException {
+    List<StepText> table = StepWordsTest.steps("dining-table");
+    StepText legs = step(table, "Glue up the layers of the legs");
+    told(legs, "Set eight clamps for each of the four legs (A)");
+    told(legs, "Spread glue on one at a time, for the shop has eight clamps");
+    told(legs, "Take off the clamps of step 2.");
   }
 }

@@ -2,6 +2,7 @@ package storyrod.build.rule;
 
 import java.util.List;
 import storyrod.build.BuildPlan.Need;
+import storyrod.build.Operation;
 
 /** The one list of rules. */
 public final class Rules {
@@ -17,6 +18,7 @@ public final class Rules {
           new CutAfterSizing(),
           new MortiseBeforeTenon(),
           new TailsBeforePins(),
+          new JointsBeforeTaper(),
           new DrillAfterSizing(),
           new SandAfterMachining(),
           new SizeBeforeFitting(),
@@ -55,6 +57,21 @@ public final class Rules {
   /** What all rules ask of a job. */
   public static List<Need> needs(Job job) {
     return ALL.stream().flatMap(rule -> rule.needs(job).stream()).distinct().toList();
+  }
+
+  /**
+   * Whether a need means an operation when it names what comes first; of several cuts only one may.
+   */
+  public static boolean meansFirst(Need need, Operation operation) {
+    return MortiseBeforeTenon.meansFirst(need, operation)
+        && TailsBeforePins.meansFirst(need, operation);
+  }
+
+  /** Whether a need means an operation when it names what comes after another one. */
+  public static boolean meansLater(Need need, Operation first, Operation operation) {
+    return MortiseBeforeTenon.meansLater(need, operation)
+        && TailsBeforePins.meansLater(need, operation)
+        && JointsBeforeTaper.means(need, first, operation);
   }
 
   public static Rule named(String key) {

@@ -1,0 +1,43 @@
+package storyrod.build;
+
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * The clamps of boards that are glued edge to edge or face to face: one near each end, and between
+ * them no gap wider than the spacing.
+ */
+public record PanelClamps(Piece piece) {
+  /**
+   * From bar to bar over an edge joint, and from cramp to cramp over a face joint, whose boards are
+   * thin and spread the pressure less; and from the first to the end (common practice, from
+   * memory).
+   */
+  private static final double EDGE_MM = 305;
+
+  private static final double FACE_MM = 102;
+  private static final double END_MM = 51;
+
+  static boolean isGlueUp(Step step) {
+    return step.verb() == Verb.MILL || step.verb() == Verb.REJOIN;
+  }
+
+  /** The parts that a step glues up from boards or strips. */
+  public static Stream<Part> glued(Piece piece, Step step) {
+    return step.operations().stream()
+        .filter(operation -> isGlueUp(step))
+        .map(operation -> piece.part(operation.target()))
+        .filter(part -> step.verb() == Verb.REJOIN || piece.isPanel(part));
+  }
+
+  /** How many clamps one part takes while its glue sets. */
+  public int count(Part part) {
+    Length rough = part.finishedLength().plus(piece.description().shop().extraLength());
+    double spacing = piece.isLaminated(part) ? FACE_MM : EDGE_MM;
+    double between = Math.max(0, rough.toMm() - 2 * END_MM);
+    return 1 + Math.max(1, (int) Math.ceil(between / spacing));
+  }
+}

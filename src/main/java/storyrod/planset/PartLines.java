@@ -1,0 +1,62 @@
+package storyrod.planset;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.FrontHoles;
+import storyrod.build.Verb;
+import storyrod.piece.Cut;
+import storyrod.piece.Mark;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * The line under a part's title: how many there are, which of them are mirror images, and what of
+ * the drawing is not made on the bench.
+ */
+record PartLines(Piece piece, List<Step> steps, Texts texts) {
+  String of(Mark mark) {
+    String counted = counted(mark);
+    return drilledLater(mark).map(later -> texts.say("part.also", counted, later)).orElse(counted);
+  }
+
+  private String counted(Mark mark) {
+    if (mark.mirrored() == 0) {
+      return mark.same() == 1
+          ? texts.say("part.one")
+          : texts.say("part.same", Texts.capital(number(mark.same())));
+    }
+    return mark.same() == 1 && mark.mirrored() == 1
+        ? texts.say("part.pair")
+        : texts.say("part.handed", Texts.capital(number(mark.same())), number(mark.mirrored()));
+  }
+
+  private String number(int count) {
+    String key = "number." + count;
+    return texts.words().has(key) ? texts.say(key) : Integer.toString(count);
+  }
+
+  /** The holes that are drilled through those of a drawer's front, and in which step. */
+  private Optional<String> drilledLater(Mark mark) {
+    FrontHoles holes = new FrontHoles(piece);
+    Part part = mark.shown();
+    return part.cuts().stream()
+        .flatMap(cut -> holes.guide(part, cut).flatMap(front -> said(cut, front)).stream())
+        .findFirst();
+  }
+
+  private Optional<String> said(Cut cut, Part front) {
+    String handle = new FrontData(piece).kind(cut);
+    return steps.stream()
+        .filter(step -> step.verb() == Verb.FIT)
+        .filter(step -> step.operations().stream().anyMatch(each -> each.cuts().contains(cut)))
+        .map(
+            step ->
+                texts.say(
+                    "part.drilled-later",
+                    texts.say("kind." + handle),
+                    front.mark(),
+                    Integer.toString(step.number())))
+        .findFirst();
+  }
+}

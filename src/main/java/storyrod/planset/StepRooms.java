@@ -1,0 +1,121 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import storyrod.drawing.Packing;
+import storyrod.drawing.Size;
+
+/**
+ * Gives the pictures of steps their rooms: pages are filled, short steps share one, and a long text
+ * goes into two columns before it takes the picture's room.
+ */
+final class StepRooms {
+  /** The share of a page's height that a picture may take, and that which is enough for it. */
+  private static final double MOST_SHARE = 0.62;
+
+  private static final double ENOUGH_SHARE = 0.4;
+  private static final double LEAST_PICTURE_MM = 42;
+  private static final double STEP_MM = 2;
+  private static final double CLEARLY = 1.08;
+
+  private final Paper paper;
+  private final StepHeights texts;
+
+  StepRooms(Paper paper) {
+    this.paper = paper;
+    this.texts = new StepHeights(paper);
+  }
+
+  /**
+   * A step that has to be set.
+   *
+   * @param stageMm the height of its stage's heading, if it stands under one
+   * @param picture the height that its picture fills at a width; empty if it has none
+   */
+  record Wish(StepPages.Entry step, double stageMm, Optional<DoubleUnaryOperator> picture) {}
+
+  /**
+   * A step that takes its place.
+   *
+   * @param widthMm the width of its picture's room
+   * @param besideMm what it takes beside the room of its picture
+   */
+  private record Place(Packing.Item item, double widthMm, double besideMm) {
+    double largestMm() {
+      return item.heights().getFirst() - besideMm;
+    }
+  }
+
+  /** The rooms of the pictures, by the numbers of their steps. */
+  Map<Integer, Size> of(List<Wish> wishes) {
+    List<Place> places = wishes.stream().map(this::place).toList();
+    List<Packing.Item> items = places.stream().map(Place::item).toList();
+    Map<Integer, Size> rooms = new LinkedHashMap<>();
+    for (Packing.Page page : Packing.pages(items, StepHeights.roomMm(paper), StepPages.MOST)) {
+      for (int i = 0; i < page.choices().size(); i++) {
+        int at = page.first() + i;
+        Place place = places.get(at);
+        double height = place.item().heights().get(page.choices().get(i)) - place.besideMm();
+        if (wishes.get(at).picture().isPresent()) {
+          rooms.put(wishes.get(at).step().number(), new Size(place.widthMm(), height));
+        }
+      }
+    }
+    return rooms;
+  }
+
+  private Place place(Wish wish) {
+    return wish.picture()
+        .map(picture -> pictured(wish, picture))
+        .orElseGet(
+            () -> {
+              double text = texts.of(wish.step(), false) + wish.stageMm();
+              return new Place(Packing.Item.of(text), 0, text);
+            });
+  }
+
+  /** In columns only where the picture gets clearly larger by it. */
+  private Place pictured(Wish wish, DoubleUnaryOperator picture) {
+    double around = wish.stageMm() + StepHeights.AROUND_PICTURE_MM;
+    double wide = paper.textWidthMm();
+    Place plain = place(wide, around + texts.of(wish.step(), true), picture);
+    double narrow = texts.besideListsMm();
+    Place columns = place(narrow, around + texts.inColumns(wish.step()), picture);
+    return scale(columns, picture) < CLEARLY * scale(plain, picture)
+        ? plain
+        : atLeast(texts.lists(wish.step()), columns);
+  }
+
+  /** How large a picture comes out, as a share of what fills the page's width. */
+  private double scale(Place place, DoubleUnaryOperator picture) {
+    double filled = place.largestMm() / picture.applyAsDouble(place.widthMm());
+    return Math.min(1, filled) * place.widthMm() / paper.textWidthMm();
+  }
+
+  private Place place(double widthMm, double besideMm, DoubleUnaryOperator picture) {
+    double most = Math.min(picture.applyAsDouble(widthMm), MOST_SHARE * paper.textHeightMm());
+    double largest =
+        Math.max(Math.min(most, paper.roomMm() - besideMm), Math.min(most, LEAST_PICTURE_MM / 2));
+    List<Double> heights = new ArrayList<>(List.of(besideMm + largest));
+    for (double less = largest - STEP_MM; less >= LEAST_PICTURE_MM; less -= STEP_MM) {
+      heights.add(besideMm + less);
+    }
+    double enough = besideMm + ENOUGH_SHARE * paper.textHeightMm();
+    return new Place(new Packing.Item(heights, enough), widthMm, besideMm);
+  }
+
+  /** A place whose picture's room is never lower than the lists beside it. */
+  private static Place atLeast(double lists, Place place) {
+    List<Double> heights =
+        place.item().heights().stream()
+            .map(height -> Math.max(height, place.besideMm() + lists))
+            .distinct()
+            .toList();
+    return new Place(
+        new Packing.Item(heights, place.item().enoughMm()), place.widthMm(), place.besideMm());
+  }
+}

@@ -1,0 +1,88 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.build.Verb;
+import storyrod.drawing.AllProjects;
+import storyrod.words.Words;
+
+/** How the pages of steps are shared between pictures and texts, over all projects. */
+class StepRoomsTest {
+  /** How low a picture may be, as a share of the page: on any page, and where it has one alone. */
+  private static final double LEAST = 0.18;
+
+  private static final double LEAST_ALONE = 0.27;
+  private static final double MEAN_TOGETHER = 0.43;
+
+  private static Paper paper(PlanSet set) {
+    return Paper.usualFor(set.piece().description().format().unit());
+  }
+
+  private static StepPages pages(PlanSet set) {
+    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
+    Wording wording =
+        new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build())::write;
+    return StepPages.of(set, new StepPages.Sheet(texts, paper(set), wording));
+  }
+
+  private static Stream<DrawingBox> pictures(StepPages.Page page) {
+    return page.steps().stream().flatMap(each -> each.step().pictures().stream());
+  }
+
+  @TestFactory
+  List<DynamicTest> picturesKeepTheirShareOfThePage() {
+    return AllProjects.each(
+        project -> {
+          double height = paper(project.set()).textHeightMm();
+          List<Double> shares = new ArrayList<>();
+          for (StepPages.Page page : pages(project.set()).pages()) {
+            double all = pictures(page).mapToDouble(DrawingBox::heightMm).sum() / height;
+            String where = "step " + page.steps().getFirst().step().number() + ": " + all;
+            if (all > 0) {
+              shares.add(all);
+              assertTrue(page.steps().size() > 1 || all >= LEAST_ALONE, where);
+              assertTrue(pictures(page).allMatch(p -> p.heightMm() >= LEAST * height), where);
+            }
+          }
+          double mean = shares.stream().mapToDouble(each -> each).average().orElseThrow();
+          assertTrue(mean >= MEAN_TOGETHER, mean + " " + shares);
+        });
+  }
+
+  /** But for the first and the last, one page at most is not half full. */
+  @TestFactory
+  List<DynamicTest> pagesOfStepsAreFilled() {
+    return AllProjects.each(
+        project -> {
+          Paper paper = paper(project.set());
+          List<StepPages.Page> pages = pages(project.set()).pages();
+          List<Double> fills =
+              pages.subList(1, pages.size() - 1).stream()
+                  .map(page -> StepPages.filledMm(page, paper) / paper.roomMm())
+                  .toList();
+          assertTrue(fills.stream().filter(fill -> fill < 0.5).count() <= 1, fills.toString());
+          double mean = fills.stream().mapToDouble(fill -> fill).average().orElseThrow();
+          assertTrue(mean > 0.8, mean + " " + fills);
+        });
+  }
+
+  @TestFactory
+  List<DynamicTest> whatIsPutTogetherDryIsShown() {
+    return AllProjects.each(
+        project ->
+            project.set().build().steps().stream()
+                .filter(step -> step.verb() == Verb.DRY_FIT)
+                .forEach(
+                    step ->
+                        assertEquals(
+                            step.operations().size() == 1,
+                            project.set().drawings().steps().containsKey(step.number()),
+                            step.number() + "")));
+  }
+}
