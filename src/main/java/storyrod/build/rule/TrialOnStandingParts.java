@@ -8,7 +8,10 @@ import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.piece.Joint;
 
-/** Hinges and slides are lined up on what stands, with the doors and drawers that they hang; a lid is tried there too. */
+/**
+ * Hinges and slides are lined up on what stands, with the doors and drawers that they hang; a lid
+ * is tried there too.
+ */
 final class TrialOnStandingParts implements Rule {
   @Override
   public String key() {
