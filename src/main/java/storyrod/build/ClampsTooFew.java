@@ -46,7 +46,7 @@ record ClampsTooFew(Piece piece) {
   }
 
   private Diagnostic finding(Part part, int wanted) {
-    return Diagnostic.warning(
+    return Diagnostic.advice(
         "clamps-too-few",
         part.at(),
         "gluing up `%s` takes %d clamps at once, and the shop has %d"
