@@ -65,7 +65,7 @@
   <#list list as p>
     <#local like = list?filter(other -> sameName(p, other))>
     <#if like?size lt 2><#local all = all + [p]>
-    <#elseif like[0].mark == p.mark><#local all = all + [p + {"count": total(like), "mark": joined(like?map(each -> each.mark))}]></#if>
+    <#elseif list[0..<p?index]?filter(other -> sameName(p, other))?size == 0><#local all = all + [p + {"count": total(like), "mark": joined(like?map(each -> each.mark)?filter(mark -> mark != ""))}]></#if>
   </#list>
   <#return all>
 </#function>
@@ -1204,7 +1204,7 @@
 <#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
 <#macro clampSettings>
   <#list clamps as c>
-    <#local set = (turns gt 1)?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
+    <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
     <#if jawsTold(c.jaws)?size == 1>
       <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
     <#else>
@@ -1677,9 +1677,16 @@
 <@say "Note: " + each/>
 <#if verb == "fit" && each?matches(".*\\b[Gg]lue (only|the|it|them|one)\\b.*")><@with "glue-brush"/></#if>
 </#list>
-<#if total(inUnits) gt 1 && !has("fit-front")>
+<#assign forOne = (each![])?size gt 0>
+<#if forOne && !alike>
+<@say "Do all this for each of the " + number(each?size) + ", one after the other: " + each?map(unit -> plains(unit.name) + ", of " + lettersOf(unit.marks))?join("; ") + ". They are alike but for the height of their parts."/>
+<#elseif forOne>
+<@say "Do all this for each of " + plains(whole) + ", one after the other."/>
+<#elseif total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
-<#if oneShown><@say "The picture shows the first of them."/></#if>
+</#if>
+<#if oneShown && (forOne || total(inUnits) gt 1) && !has("fit-front")>
+<@say "The picture shows the first of them."/>
 </#if>
 <#if verb == "fit" && (eachMinutes!"") != "">
 <@say "At about " + eachMinutes + " each, spread glue on one only and clamp it before the next."/>
