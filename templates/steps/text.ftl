@@ -141,6 +141,11 @@
 
 <#assign facesWay = {"front": "to the front", "back": "to the back", "top": "up", "bottom": "down", "left": "to the left", "right": "to the right"}>
 
+<#function laidOutSides>
+  <#local sides = []>
+  <#list laidOut as l><#list l.edges as e><#if !sides?seq_contains(e.side)><#local sides = sides + [e.side]></#if></#list></#list>
+  <#return ["edge", "end", "face"]?filter(side -> sides?seq_contains(side))?join(" or ")?replace("edge or end or", "edge, end or")>
+</#function>
 <#macro markingParts>
   <@title "Mark face and edge" + ofParts()/>
   <#assign open = facing?filter(f -> f.way != "hidden")>
@@ -155,7 +160,7 @@
     <@say "Lay the parts " + h.mark + " in pairs, face marks up and like edges together: " + number(h.same) + " as drawn and " + number(h.mirrored) + " mirrored. Write left or right on each before anything is cut."/>
   </#list>
   <#if laidOut?size gt 0>
-    <@say "Put the edge mark on the edge from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on the " + l.edges?map(e -> words["edge." + e])?join(" and the ") + " edge")?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge", "") + "."/>
+    <@say "Put the edge mark on the " + laidOutSides() + " from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on the " + l.edges?map(e -> words["edge." + e.face] + " " + e.side)?join(" and the "))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge", "") + "."/>
   <#else>
     <@say "Put the edge mark on the truest long edge beside the face mark."/>
   </#if>
@@ -722,9 +727,9 @@
       <@dadoing/>
     <#else>
       <@fencing/>
-      <#if cut.narrow?size gt 0>
-        <@say "The groove goes into the narrow edge of " + fulls(cut.narrow) + ": stand the part on that edge, its face against a tall fence."/>
-      </#if>
+      <#list cut.narrow as n>
+        <@say "The groove goes into the narrow " + n.edges?map(e -> words["edge." + e])?join(" and the narrow ") + " edge of " + fulls(n.parts) + ": stand the part on that edge, its face against a tall fence."/>
+      </#list>
       <@runStopped/>
     </#if>
   </#if>
@@ -739,7 +744,7 @@
 <#-- An end that is short for the part's length must not run along a fence. -->
 <#macro rabbeting>
   <#if ways.fence?size + ways.sled?size gt 0>
-    <@say "Screw a board of scrap to the fence, so that the cutter may run into it by what it is too wide."/>
+    <@say "Screw a board of scrap to the fence: a cutter that is wider than the rabbet runs into it with the rest of its width."/>
   </#if>
   <#if ways.fence?size gt 0>
     <@say "Run the edge of " + fulls(ways.fence) + " that the part drawing shows along this board."/>
@@ -774,17 +779,23 @@
 <#-- The full-size templates that save the laying out. -->
 <#macro bySheets what>
   <#if sheets?size gt 0>
-    <@say "Among the full-size templates at the end " + (sheets?size == 1)?then("there is one ", "there are some ") + "for " + joined(sheets) + ": " + what/>
+    <#local told = sheets?map(s -> s.mark + (s.names?size == 1)?then("", " (" + number(s.names?size) + " of them, headed " + joined(s.names) + ")"))>
+    <@say "Among the full-size templates at the end " + (sheets?size == 1 && sheets[0].names?size == 1)?then("there is one ", "there are some ") + "for " + joined(told) + ": " + what/>
   </#if>
 </#macro>
 
 <#-- A groove that ends inside the part runs from stop to stop. -->
+<#function sidesOfFences>
+  <#local sides = fences?map(f -> f.values?map(v -> v.side)?join(" "))?join(" ")>
+  <#return ["edge", "end", "face"]?filter(side -> sides?contains(side))?join(" or ", "edge")>
+</#function>
 <#macro runStopped>
+  <#local edge = sidesOfFences()>
   <#if cut.stops>
     <@say "Where the part drawing shows that it ends inside the part, clamp a stop to the fence for that end."/>
-    <@say "Run the edge named along the fence, from stop to stop, and square those ends with a chisel."/>
+    <@say "Run the " + edge + " named along the fence, from stop to stop, and square those ends with a chisel."/>
   <#else>
-    <@say "Run the edge named along the fence."/>
+    <@say "Run the " + edge + " named along the fence."/>
   </#if>
 </#macro>
 
@@ -797,7 +808,8 @@
     </#if>
     <@say how + " on " + fulls(i.parts) + " to " + i.distance + " from the " + words["edge." + i.face] + " " + i.side + " to the middle."/>
   </#list>
-  <#if insets?filter(i -> i.flush)?size == insets?size>
+  <#if insets?filter(i -> i.side != "end")?size == 0>
+  <#elseif insets?filter(i -> i.flush)?size == insets?size>
     <@say "Keep it on that side on both parts of a joint, so that they come out flush there."/>
   <#else>
     <@say "Set it anew for the other part of the joint: the two " + (insets?filter(i -> i.flush)?size gt 0)?then("are not all", "are not") + " flush, and each has its own distance."/>
@@ -1172,7 +1184,7 @@
     </#if>
   <#else>
     <@say "Hang " + plains(hung) + " with one or two screws in each hinge, and close " + pick(hung, "it", "them") + " on thin shims."/>
-    <@say "Where the gap is too narrow, plane the edge of the door now, while it is bare; where it leans, pare a mortise or shift a plate."/>
+    <@say "Where the gap is too narrow, plane the edge of the door now, while it is bare; where it leans, " + (tried.kind == "butt-hinge")?then("pare a mortise, or pack it with paper", "turn the screws of the hinges or shift a plate") + "."/>
   </#if>
   <@say "Take all of it off again, and keep the screws and hinges or slides of each door and drawer together, marked with its place."?replace("hinges or slides of each door and drawer", slides?then("slides of each drawer", "hinges of each door"))/>
 </#macro>
@@ -1221,6 +1233,12 @@
   <#list hardware?filter(h -> h.kind == kind) as h><#local shares = shares + h.held></#list>
   <#return joined(shares?map(s -> number(s.each) + " in " + (total(s.parts) gt 1)?then("each of ", "") + fulls(s.parts)))>
 </#function>
+<#-- What holds fasteners, by the name of its kind: the stretchers of a case, the rails of a table. -->
+<#function holders kind>
+  <#local held = []>
+  <#list hardware?filter(h -> h.kind == kind) as h><#list h.held as s><#local held = held + s.parts></#list></#list>
+  <#return (held?size gt 0 && held?filter(p -> p.title?lower_case?ends_with("stretcher"))?size == held?size)?then("stretchers", "rails")>
+</#function>
 <#function roomOf kind>
   <#local held = hardware?filter(h -> h.kind == kind)?first.held>
   <#return (held?size gt 0 && held?first.term?contains("groove"))?then("groove", "slot")>
@@ -1239,16 +1257,16 @@
       <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
     </#if>
     <#if rotating>
-      <@say "Turn each so that it stands square to the rail: as it turns, the top can swell and shrink."/>
+      <@say "Turn each so that it stands square to what it is screwed to: as it turns, the top can swell and shrink."/>
     </#if>
     <#if has("fit-button")>
       <@say "Cut the " + countedOf("button") + " from an offcut, their grain along the tongue, and see that each tongue slides in its slot by hand."/>
-      <@say "Push the tongues into their " + plural(roomOf("button")) + " on the inside of the rails, " + sharedOut("button") + ", and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
+      <@say "Push the tongues into their " + plural(roomOf("button")) + " on the inside of the " + holders("button") + ", " + sharedOut("button") + ", and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
     </#if>
     <#if has("fit-top-fastener")>
       <#local room = roomOf("top-fastener")>
-      <@say "Hook the " + countedOf("top-fastener") + " into the " + plural(room) + " on the inside of the rails, " + sharedOut("top-fastener") + (room == "groove")?then(", evenly spread", "") + "."/>
-      <#if said?size == 0><@say (room == "groove")?then("On rails that run along the grain of the top, leave each tongue a little short of the bottom of its groove, so that the top can swell and shrink.", "Leave each a little short of the end of its slot, so that the top can swell and shrink.")/></#if>
+      <@say "Hook the " + countedOf("top-fastener") + " into the " + plural(room) + " on the inside of the " + holders("top-fastener") + ", " + sharedOut("top-fastener") + (room == "groove")?then(", evenly spread", "") + "."/>
+      <#if said?size == 0><@say (room == "groove")?then("On " + holders("top-fastener") + " that run along the grain of the top, leave each tongue a little short of the bottom of its groove, so that the top can swell and shrink.", "Leave each a little short of the end of its slot, so that the top can swell and shrink.")/></#if>
     </#if>
     <@say closedBelow?then("Reach in from inside", "Reach in from below") + " and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw up into the top through each of them, and do not force it tight."/>
@@ -1260,7 +1278,7 @@
     <#local held = words["kind." + handle]>
     <#local screwed = has("fit-front-screwed") && !has("fit-front-taped")>
     <#if !screwed || has("fit-front-turning")>
-      <@say "Stick double-sided tape to the front of the box, its backing off" + screwed?then(": on one screw alone the front would turn", "") + "."/>
+      <@say "Stick double-sided tape to the front of the box and peel off its backing" + screwed?then(": on one screw alone the front would turn", "") + "."/>
     </#if>
     <@say "Push the drawer shut."/>
     <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round" + "."/>
@@ -1513,7 +1531,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
-  <@say "Sand the outside" + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
+  <@say "Sand the outside" + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
@@ -1629,7 +1647,7 @@
       <#break>
     <#case "pull">
       <@title "Mount the " + noun/>
-      <@say "Push the screws through from inside and tighten the " + noun + " by hand."/>
+      <@say "Push the screws through from inside, hold the " + many(words["kind." + item.kind], 1) + " in its place, and tighten them with the screwdriver."/>
       <#break>
     <#case "shelf-pin">
       <@title "Set the shelf pins"/>
@@ -1663,6 +1681,9 @@
 <#list careful as c>
 ! Handle with care until step ${c.step}: ${fulls(c.held)} ${pick(c.held, "is", "are each")} held by one line of glue until ${fulls(c.stiffener)} ${pick(c.stiffener, "is", "are")} on. Do not turn the piece over, lean on ${pick(c.held, "it", "them")} or lift by ${pick(c.held, "it", "them")}.
 </#list>
+<#if heavyUp>
+! ${words["caution.turning"]}
+</#if>
 <#assign afterwards = said?filter(each -> each?matches(".*\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened).*", "i"))>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
 <@say "Note: " + each/>
