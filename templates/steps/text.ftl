@@ -985,9 +985,11 @@
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say "Let " + fulls(s.on) + " stand out " + s.distance + " past " + fulls(s.parts) + " " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" alike", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "Measure " + s.distance + " inwards from " + outerFaces(s) + ", draw " + (s.faces?size gt 1)?then("lines", "a line") + " there on " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "what " + fulls(s.parts) + pick(s.parts, " is", " are") + " set against") + ", and set " + (onto?size == 1 && total(onto) == 1)?then(fulls(s.parts), pick(s.parts, "it", "them")) + " with " + pick(s.parts, "its", "their") + " nearer " + (s.faces?size gt 1)?then("sides on the lines.", "side on it.")/>
+      <@say "Measure " + s.distance + " inwards from " + outerFaces(s) + ", draw " + (s.faces?size gt 1)?then("lines", "a line") + " there on " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "what " + fulls(s.parts) + pick(s.parts, " is", " are") + " set against") + ", and set " + (onto?size == 1 && total(onto) == 1)?then(fulls(s.parts), pick(s.parts, "it", "them")) + " with " + pick(s.parts, "its", "their") + " " + (s.faces?size gt 1)?then("nearer sides on the lines.", words["edge." + s.faces[0]] + " " + many(s.nearSide, total(s.parts)) + " on it.")/>
     <#elseif s.how == "from">
       <@say "Mark the place of " + fulls(s.parts) + " on " + seatOf(s) + ": " + s.distance + " from " + fromEnds(s) + " to the nearer side."/>
+    <#elseif s.how == "middle">
+      <@say "Draw a line on " + seatOf(s) + " for the " + (hardware?filter(h -> h.kind == "brad")?size gt 0)?then("brads", "screws") + ", along the middle of what lies behind it: " + s.distance + " from " + fromEnds(s) + " for " + fulls(s.parts) + "."/>
     <#elseif s.how == "past">
       <@say "Let " + fulls(s.parts) + " stand out " + s.distance + " past " + seatOf(s) + " " + atFaces(s) + "."/>
     </#if>
@@ -1110,6 +1112,7 @@
     <@say "Put " + fulls(moving) + " in place dry" + fromTold()?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
     <@say "Take " + pick(moving, "it", "them") + " off again."/>
   </#if>
+  <@turnedRound/>
   <#if has("fit-glue") && !crate>
     <@say "Set the clamps to size before you spread any glue."/>
   </#if>
@@ -1144,7 +1147,6 @@
       <@insertGlued each false/>
     </#list>
   </#if>
-  <@turnedRound/>
   <#list tiers as t>
     <#if !t.glued>
       <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue" + t.solid?then(": the wood has to be free to swell and shrink", "") + "."/>
@@ -1565,7 +1567,7 @@
       <@say "Part the members of each slide as its maker's sheet says."/>
       <#if lineGiven>
         <@say "Draw a line along every part listed, at the height given for it, and from where it is given."/>
-        <@say "Set the case members with their middle on the lines, " + offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges") + ", and mark their front and back holes."/>
+        <@say "Set the case members with their middle on the lines, " + atSeam?then("their front ends behind the finished front by what is listed, where what is glued over the front edge ends", offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges")) + ", and mark their front and back holes."/>
         <@say "Set the drawer members with their middle on the lines of the drawer sides, their front ends flush with the front of the drawer box, and mark the same holes."/>
       <#else>
         <@say "Set the case members level, both at one height, and mark their front and back holes."/>
@@ -1590,6 +1592,13 @@
       <@say "Chisel that mortise too, and drill its pilot holes; its screws go in when the door is hung."/>
       <#break>
   </#switch>
+</#macro>
+
+<#-- Screws that come with a pull are meant for one front. -->
+<#macro screwLengths>
+  <#list grips as g>
+    <@say "Measure the screws: " + (grips?size gt 1)?then("where they go", "they go") + " through " + g.wood + " of wood and some " + g.held + " into the " + words["kind." + item.kind] + (grips?size gt 1)?then(", they are ", ": ") + "about " + g.all + " in all. Where those that come with it are shorter, buy longer ones of the same thread."/>
+  </#list>
 </#macro>
 
 <#macro mounting>
@@ -1623,6 +1632,7 @@
       <#break>
     <#case "knob">
       <@title "Mount the " + noun/>
+      <@screwLengths/>
       <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + inch?then("3/8 in", "10 mm") + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
       <#break>
     <#case "catch">
@@ -1640,13 +1650,15 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
-      <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece."/>
+      <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
+      <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
       <@say "Screw its other end to the wall a little lower, as the strap's maker says."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
       <@say "Pull the strap tight and try to tilt the piece: it must not move."/>
       <#break>
     <#case "pull">
       <@title "Mount the " + noun/>
+      <@screwLengths/>
       <@say "Push the screws through from inside, hold the " + many(words["kind." + item.kind], 1) + " in its place, and tighten them with the screwdriver."/>
       <#break>
     <#case "shelf-pin">

@@ -128,10 +128,16 @@ final class StepData {
   /** Which sizes the step's settings give, so that its sentences need not. */
   private static Map<String, Object> given(Step step) {
     return Map.of(
-        "bitGiven", step.isSet("pilot-diameter"),
-        "lineGiven", step.isSet("slide-line-"),
-        "underGiven", step.isSet("slide-under-"),
-        "offFront", step.isSet("slide-behind") || step.isSet("slide-before"));
+        "atSeam",
+        step.isSet("slide-seam"),
+        "bitGiven",
+        step.isSet("pilot-diameter"),
+        "lineGiven",
+        step.isSet("slide-line-"),
+        "underGiven",
+        step.isSet("slide-under-"),
+        "offFront",
+        step.isSet("slide-behind") || step.isSet("slide-before"));
   }
 
   /** The parts in which a step's hardware finds its pilot holes. */

@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import storyrod.measure.Length;
+import storyrod.planset.StepText.SettingText;
 import storyrod.words.Words;
 
 /** Steps name what is there by its right name, and nothing that is not there. */
@@ -68,6 +70,47 @@ class PlainlyToldTest {
     says(step(bookcase, "Drill the dowel holes in the plinth ends"), "Keep it on that side");
   }
 
+  /** The edge of the case is a seam by now: slides flush with the front would stand proud. */
+  @Test
+  void slidesAreSetBehindWhatIsGluedOverTheEdge() {
+    StepText slides = step(nightstand, "Fit the drawer slides");
+    says(slides, "behind the finished front by what is listed");
+    assertTrue(slides.settings().contains(seam("B", "20 mm")), slides::toString);
+    assertTrue(
+        step(sideboard, "Fit the drawer slides").settings().contains(seam("K", "3/4 in")),
+        slides::toString);
+  }
+
+  private static SettingText seam(String mark, String value) {
+    return new SettingText("Drawer behind its front, at the seam", mark, value);
+  }
+
+  /** The stretchers end between the sides and behind the frieze, where no rule reaches. */
+  @Test
+  void topIsSetByWhatIsSeenAtItsEdge() {
+    StepText top = step(bookcase, "Screw the top");
+    says(top, "stand out 3/4 in past the left side strip (C) at the left.");
+    says(top, "Keep the top (B) flush with the left side (J) at the back.");
+    keepsSilent(top, "past the front stretcher");
+  }
+
+  /** Brads on the line of the shelf's underside would miss it: 25 in and half of 23/32 in. */
+  @Test
+  void bradsAreSetOutOnTheMiddleOfWhatTheyGoInto() {
+    says(
+        step(bookcase, "Fasten the back"),
+        "along the middle of what lies behind it: 25 3/8 in from the bottom end for the fixed");
+  }
+
+  /** The aprons end at the legs, which reach further out. */
+  @Test
+  void standIsSetByItsLegs() {
+    StepText stand = step(nightstand, "Screw the stand to the bottom");
+    says(stand, "Measure 16 mm inwards from the left face of the left side (A)");
+    says(stand, "set the front leg (G) with its left face on it.");
+    keepsSilent(stand, "nearer side on it");
+  }
+
   /** Butt hinges have no plates. */
   @Test
   void doorThatLeansIsMendedAtWhatItHangsOn() {
@@ -119,5 +162,34 @@ class PlainlyToldTest {
     StepText pulls = step(sideboard, "Mount the pulls");
     says(pulls, "hold the pull in its place, and tighten them with the screwdriver.");
     assertEquals(List.of("screwdriver"), pulls.tools());
+  }
+
+  /** A front of 3/4 in and a box of 15/32 in; of 20 mm and 12 mm; 3/8 in or 10 mm in the pull. */
+  @Test
+  void screwsOfPullsGoThroughFrontAndBox() throws IOException {
+    says(step(sideboard, "Mount the pulls"), "1 7/32 in of wood and some 3/8 in into the pull");
+    says(step(sideboard, "Mount the pulls"), "about 1 19/32 in in all");
+    says(step(nightstand, "Mount the knobs"), "32 mm of wood and some 10 mm into the knob");
+    assertEquals(List.of(Length.mm(32)), new Grip(StepWordsTest.piece("nightstand")).wood("knob"));
+    assertEquals(List.of(), new Grip(StepWordsTest.piece("nightstand")).wood("glide"));
+  }
+
+  /** The back is 1/4 in of plywood, through which the screws reach the stretcher. */
+  @Test
+  void strapIsScrewedToWhatHoldsIt() {
+    StepText strap = step(bookcase, "Tie the piece");
+    says(strap, "through the back (N), which alone holds no screw.");
+    says(strap, "Drill pilot holes for the strap, a little thinner than the core of its screws");
+  }
+
+  @Test
+  void feetAreSortedBeforeTheGlueIsSpread() {
+    List<String> feet = step(sideboard, "Glue the feet").sentences();
+    int sorted = feet.indexOf(start(feet, "Turn the tapered faces"));
+    assertTrue(sorted < feet.indexOf(start(feet, "Brush a thin coat")), feet::toString);
+  }
+
+  private static String start(List<String> sentences, String words) {
+    return sentences.stream().filter(each -> each.startsWith(words)).findFirst().orElseThrow();
   }
 }
