@@ -444,6 +444,19 @@
   </#list>
 </#macro>
 
+<#-- Where the bearing of a bit would fall into the mouth of a slot. -->
+<#macro slotsPlugged>
+  <#if crossed.gaps?size gt 0>
+    <@say "Where a slot opens into such an edge of " + fulls(crossed.gaps) + ", push a scrap into its mouth, flush with the face, first: the bearing would dip into it."/>
+  </#if>
+</#macro>
+<#-- A shaped edge must not run into the joint in which its end stands. -->
+<#macro stoppedShort how>
+  <#list crossed.stopsShort as s>
+    <@say "On " + fulls(s.parts) + ", stop " + s.depth + " short of an end that stands in a slot, and leave that corner square: " + how?replace("round", "rounded")?replace("chamfer", "chamfered") + ", it would show as a gap in the joint."/>
+  </#list>
+</#macro>
+
 <#macro cutting>
   <#assign noun = plural(cut.term)>
   <#if has("cut-curve")>
@@ -467,7 +480,9 @@
   <#elseif has("cut-roundover")>
     <@title "Round over the edges" + inParts()/>
     <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
+    <@slotsPlugged/>
     <@say "Round the edges of " + fulls(parts) + " that the part drawings name" + cut.endGrain?then(": across the end grain first, then along it", "") + "."/>
+    <@stoppedShort "round"/>
     <@say "Take the shape in two or three passes, the last one very light."/>
   <#elseif has("cut-edge-notch")>
     <@title "Cut the notches along the edges" + ofParts()/>
@@ -510,6 +525,8 @@
     <#else>
       <@say "Where the part drawings of " + fulls(parts) + " show a chamfer, mark " + cut.size + " from the edge on both faces that meet there."/>
     </#if>
+    <@slotsPlugged/>
+    <@stoppedShort "chamfer"/>
     <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane; go across the grain first, then along it."/>
   <#elseif has("cut-leaning")>
     <@title "Cut the leaning " + noun + inParts()/>
@@ -662,7 +679,11 @@
   <#elseif has("cut-lid-groove")>
     <@title "Cut the lid grooves" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep: that is more than the edge of the lid, so that it slides."/>
-    <@say "Cut a trial groove in an offcut and run the edge of the lid in it: it should slide with a little play and not rattle."/>
+    <#if cut.lidEdge != "">
+      <@say "Plane a scrap to " + cut.lidEdge + ", cut a trial groove in an offcut, and run the scrap in it: it should slide with a little play and not rattle. Keep it: the edges of the lid are thinned to the same thickness."/>
+    <#else>
+      <@say "Cut a trial groove in an offcut and run the edge of the lid in it: it should slide with a little play and not rattle."/>
+    </#if>
     <#list fences as fence>
       <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
     </#list>
@@ -699,9 +720,12 @@
     <#elseif cut.takes == "sheet">
       <@say "Set the cutter by an offcut of the sheet that goes in, about " + cut.size + " wide" + ((cut.depth == "")?then("", ", and " + cut.depth + " deep")) + "."/>
     <#else>
-      <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
+      <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", cut.inPasses?then("; the last pass cuts ", " and ") + cut.depth + " deep")) + "."/>
     </#if>
-    <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness."/>
+    <#if cut.inPasses>
+      <@say "Cut it in several passes, the trial too: begin " + inch?then("3/8 in", "10 mm") + " deep, take all parts through, and raise the cutter by as much at most for each further pass, for it is deep for its width."/>
+    </#if>
+    <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness" + cut.inPasses?then(", to the first depth", "") + "."/>
     <#if cut.term == "rabbet">
       <@say "Try the part that goes into it: its face should lie flush with the end."/>
     <#elseif cut.takes == "item">
@@ -712,9 +736,6 @@
       <@say "Plane a scrap to " + cut.size + " and try it there: it should slide in by hand without play. Keep it: the tongues are cut to the same thickness."/>
     <#else>
       <@say "Try the part that goes into it: it should slide in by hand without play."/>
-    </#if>
-    <#if cut.inPasses>
-      <@say "Cut it in several passes, each " + inch?then("3/8 in", "10 mm") + " deeper at most: it is deep for its width."/>
     </#if>
     <#if guided && cut.term == "rabbet">
       <@rabbeting/>
@@ -850,7 +871,14 @@
     <#if !cup>
       <@middles holes/>
     </#if>
+    <#if crossed.bored?size gt 0>
+      <@say "The holes cross a slot: push a scrap that fills it into the slot of " + fulls(crossed.bored) + " first, or its near wall breaks out inside."/>
+    </#if>
     <@say "Drill " + fulls(parts) + " as the part drawings show."/>
+    <#if crossed.sunk?size gt 0>
+      <@with "countersink"/>
+      <@say "Countersink the holes to " + cut.sunk + " across, until a screw's head lies flush: on " + joined(crossed.sunk?map(s -> "the " + words["edge." + s.face] + " face of " + fulls(s.parts))) + "."/>
+    </#if>
     </#if>
     <#if cut.forKind == "shelf-pin" && total(parts) gt 1>
       <@say "Lay facing parts side by side and see that the rows agree."/>
@@ -1501,6 +1529,7 @@
 <#macro lastCoats>
   <#list finish.last as l>
     <#if l.wax>
+      <@with "fine-pad"/>
       <@say "When the last coat of " + finish.product + " is hard, rub it down with a fine pad until it is dull and wipe off all dust."/>
       <@say putting((l.how == "")?then("wiped", l.how)) + " " + l.product + " on thinly, " + (l.coats == 1)?then("once", number(l.coats) + " times") + ", let it haze for " + l.dry + ", or as long as its label says, and buff it with a clean cloth."/>
       <@say "Nothing sticks to wax, neither glue nor another coat: let it be the very last."/>
@@ -1517,14 +1546,18 @@
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
+  <#if sliding?size gt 0>
+    <@with "masking-tape"/>
+    <@say "Before the first coat, tape over the edges of " + fulls(sliding) + " that run in grooves, and the faces above and below them as far as they go in: every coat there takes of the room to slide."/>
+  </#if>
   <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every " + (early?size gt 0)?then("other face, inside and outside, of loose parts and undersides too", "part, inside and outside, loose parts and undersides too") + "."/>
   <#if sliding?size gt 0>
-    <@say "Keep the finish out of the grooves of " + fulls(slidIn) + " and off the edges of " + fulls(sliding) + " that run in them: tape the edges over, and wipe out at once what runs into a groove. Every coat there takes of the room to slide."/>
+    <@say "Keep the finish out of the grooves of " + fulls(slidIn) + ", and wipe out at once what runs into one."/>
   </#if>
   <@coats/>
   <@lastCoats/>
   <#if sliding?size gt 0>
-    <@say "Rub a little paraffin or paste wax on the bare edges and into the grooves, and nothing else."/>
+    <@say "Pull the tape off, and leave these edges and the grooves bare: they get a little wax when " + pick(sliding, "it goes", "they go") + " in."/>
   </#if>
 </#macro>
 

@@ -60,6 +60,9 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("edges", edges(step));
     data.put("endGrain", step.operations().stream().anyMatch(this::roundsEndGrain));
     data.put("takesTongue", takesTongue(cut));
+    data.put("lidEdge", lidEdge(cut));
+    data.put(
+        "sunk", cut instanceof Cut.Holes holes ? bits.formatWithUnit(holes.countersink()) : "");
     data.put("inPasses", isDeep(kind));
     data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
     data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
@@ -73,6 +76,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         "narrow", phrases.parts(step.targets().stream().filter(n -> isOnEdge(step, n)).toList()));
     return Map.of(
         "cut", data,
+        "crossed", new CrossedData(piece, phrases).of(step),
         "fences", fences(step),
         "insets", new InsetData(piece, phrases).of(step),
         "ways", ways(step),
@@ -122,6 +126,16 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         .flatMap(this::part)
         .filter(part -> part.cuts().stream().anyMatch(each -> each.term().equals("tongue")))
         .isPresent();
+  }
+
+  /** How thick the edge is that slides in a groove; nothing where it is not thinned. */
+  private String lidEdge(Cut cut) {
+    return cut.forWhat().flatMap(this::part).stream()
+        .flatMap(part -> part.cuts(Cut.Tenon.class).stream().map(lid -> CutKind.of(part, lid)))
+        .filter(kind -> kind.term().equals("lid tongue"))
+        .map(kind -> format(kind.size()))
+        .findFirst()
+        .orElse("");
   }
 
   /** Whether a groove is too deep for one pass. */
