@@ -33,6 +33,7 @@ record CrossedData(Piece piece, PartPhrases phrases) {
     data.put("bored", parts(step.operations().stream().filter(this::boresAcross).toList()));
     data.put("gaps", parts(step.operations().stream().filter(this::shapesAcross).toList()));
     data.put("sunk", sunk(step));
+    data.put("thinned", step.operations().stream().map(this::thinned).toList());
     data.put("stopsShort", step.verb() == Verb.TRIM ? List.of() : stopsShort(step));
     return data;
   }
@@ -127,6 +128,21 @@ record CrossedData(Piece piece, PartPhrases phrases) {
         .<Map<String, Object>>map(
             each -> Map.of("face", each.getKey().word(), "parts", phrases.parts(each.getValue())))
         .toList();
+  }
+
+  /** Along which edges a part loses thickness, and from which faces. */
+  private Map<String, Object> thinned(Operation operation) {
+    List<Cut.Tenon> edges = Cut.only(Cut.Tenon.class, operation.cuts());
+    return Map.of(
+        "part", phrases.parts(List.of(operation.target())).getFirst(),
+        "edges", edges.stream().map(cut -> cut.from().word()).distinct().toList(),
+        "faces", edges.stream().flatMap(CrossedData::thinnedFrom).distinct().toList());
+  }
+
+  private static Stream<String> thinnedFrom(Cut.Tenon cut) {
+    return Stream.of(Face.values())
+        .filter(face -> face.axis() != cut.from().axis() && cut.shoulder(face).isPositive())
+        .map(Face::word);
   }
 
   /** Parts whose shaped edges run into a slot in which their end stands, by the slot's depth. */

@@ -70,6 +70,8 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("tailLap", cut instanceof Dovetails dovetails && isLapped(dovetails));
     data.put(
         "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
+    data.put("leaningWidth", cut instanceof Slanted.Housing ? leaningWidth(kind) : "");
+    data.put("notched", step.targets().stream().map(piece::part).anyMatch(CutData::isNotched));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     data.put(
@@ -79,6 +81,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         "crossed", new CrossedData(piece, phrases).of(step),
         "fences", fences(step),
         "insets", new InsetData(piece, phrases).of(step),
+        "insetOthers", new InsetData(piece, phrases).elsewhere(step),
         "ways", ways(step),
         "sheets", sheets(step, kind));
   }
@@ -126,6 +129,14 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         .flatMap(this::part)
         .filter(part -> part.cuts().stream().anyMatch(each -> each.term().equals("tongue")))
         .isPresent();
+  }
+
+  private String leaningWidth(CutKind kind) {
+    return piece.description().format().forBits().formatWithUnit(kind.size());
+  }
+
+  private static boolean isNotched(Part part) {
+    return part.cuts(Cut.Trench.class).stream().anyMatch(cut -> cut.term().equals("notch"));
   }
 
   /** How thick the edge is that slides in a groove; nothing where it is not thinned. */

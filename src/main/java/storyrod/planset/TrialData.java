@@ -16,6 +16,7 @@ import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Joint;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -25,6 +26,9 @@ import storyrod.words.Words;
 final class TrialData {
   /** What stands further off takes no catch. */
   private static final Length NEAR = Length.mm(15);
+
+  /** The kinds of what lies hidden in both parts of a joint. */
+  private static final List<String> INSERTS = List.of("dowel", "biscuit", "loose-tenon");
 
   private final Piece piece;
   private final PartPhrases phrases;
@@ -57,7 +61,52 @@ final class TrialData {
         step.operations().stream()
             .flatMap(each -> each.parts().stream())
             .anyMatch(part -> piece.part(part).pose().isTurned());
-    return Map.of("together", together, "whole", whole(step), "leaning", leaning);
+    return Map.of(
+        "together", together,
+        "whole", whole(step),
+        "leaning", leaning,
+        "letInDry", inserts(step),
+        "lids", phrases.parts(lids(step)));
+  }
+
+  private static List<String> parts(Step step) {
+    return step.operations().stream().flatMap(each -> each.parts().stream()).toList();
+  }
+
+  /** What lies in both parts of joints that are closed later, by kind. */
+  private List<Map<String, Object>> inserts(Step step) {
+    List<String> parts = parts(step);
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    steps.stream()
+        .filter(later -> later.number() > step.number())
+        .flatMap(later -> later.operations().stream())
+        .flatMap(operation -> operation.joints().stream())
+        .filter(joint -> parts.contains(joint.first()) && parts.contains(joint.second()))
+        .flatMap(joint -> joint.fasteners().stream())
+        .filter(each -> INSERTS.contains(Words.hyphenated(piece.kind(each.item()))))
+        .forEach(
+            each ->
+                counts.merge(
+                    Words.hyphenated(piece.kind(each.item())), each.count(), Integer::sum));
+    return counts.entrySet().stream()
+        .<Map<String, Object>>map(each -> Map.of("kind", each.getKey(), "count", each.getValue()))
+        .toList();
+  }
+
+  /** What will slide in grooves of these parts, and is cut already. */
+  private List<String> lids(Step step) {
+    List<String> parts = parts(step);
+    return piece.joints().stream()
+        .filter(joint -> joint.slides() && parts.contains(joint.second()))
+        .map(Joint::first)
+        .filter(lid -> !parts.contains(lid))
+        .distinct()
+        .filter(
+            lid ->
+                steps.stream()
+                    .filter(later -> later.number() > step.number())
+                    .noneMatch(later -> later.verb() == Verb.CUT && later.targets().contains(lid)))
+        .toList();
   }
 
   /** The sub-assemblies that were put together before, and do not come apart again. */
@@ -85,6 +134,7 @@ final class TrialData {
         "behind", behind(entries),
         "keptFronts", phrases.parts(keptFronts(item)),
         "hung", phrases.units(hung, Nesting.PIECE),
+        "shares", entries.stream().map(this::share).toList(),
         "slidIn", phrases.parts(trials.runsIn(hung)),
         "tried",
             Map.of(
@@ -93,6 +143,15 @@ final class TrialData {
                 "count", entries.stream().mapToInt(HardwareEntry::count).sum(),
                 "screws",
                     entries.stream().mapToInt(each -> each.count() * each.screwsEach()).sum()));
+  }
+
+  /** How many go to which parts. */
+  private Map<String, Object> share(HardwareEntry entry) {
+    return Map.of(
+        "count",
+        entry.count(),
+        "parts",
+        phrases.parts(entry.parts().stream().map(each -> each.value()).toList()));
   }
 
   private List<String> hung(String item) {

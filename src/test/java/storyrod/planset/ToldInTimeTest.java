@@ -111,4 +111,92 @@ class ToldInTimeTest {
     assertSilent(step(table, "Round over the edges in the slab"), "short of an end");
     assertFalse(rounded.sentences().isEmpty());
   }
+
+  /** Boards of eleven inches are not safe in the jointer: two panels are milled as one. */
+  @Test
+  void shortPanelsAreMilledAsOneLongPanel() {
+    told(step(stool, "Glue up the boards for the leg panels"), "the boards of B × 2 in one long");
+    StepText sized = step(stool, "Plane the leg panels");
+    assertTrue(told(sized, "Crosscut the long panel of B × 2") < told(sized, "Square both ends"));
+    assertSilent(step(stool, "Glue up the boards for the step"), "in one long panel");
+  }
+
+  @Test
+  void layersLeaveSomethingToPlane() {
+    told(step(table, "Glue up the layers of the legs"), "better 25/32 in");
+  }
+
+  @Test
+  void nailsInNarrowEndsArePredrilled() {
+    StepText glides = step(box, "Mount the glides");
+    assertTrue(told(glides, "thinner and shorter than its nail") < told(glides, "drive it"));
+    assertTool(glides, "drill");
+  }
+
+  @Test
+  void boardsWithPinsAreStruckAtTheirFarEnds() {
+    StepText glued = step(box, "Glue up the box");
+    told(
+        glued,
+        "Drive the front (H) and the back (J) home with a mallet and a block across the far");
+    told(glued, "Drive the right end (L) home with a mallet and a block across the tails");
+  }
+
+  @Test
+  void boardsTurnedEndForEndPlaneTheSameWay() {
+    told(step(table, "Glue up the boards for the slab"), "over, end for end");
+  }
+
+  @Test
+  void diagonalsAcrossTheFeetAreMeasuredBeforeTheScrews() {
+    StepText leg = step(stool, "Glue the right leg panel to the step");
+    int measured = told(leg, "measure both diagonals across the feet");
+    assertTrue(measured < told(leg, "Drill a pilot hole"), leg::toString);
+  }
+
+  @Test
+  void aNotchedFaceIsKeptFromRocking() {
+    told(step(box, "Cut the spline slots"), "so that the part cannot rock");
+  }
+
+  @Test
+  void mitresWithSplinesAreSquaredUnderTheClamps() {
+    StepText frame = step(box, "Glue up the top frame");
+    assertSilent(frame, "Before you drive");
+    assertTrue(told(frame, "band clamp") < told(frame, "Measure both diagonals"));
+  }
+
+  @Test
+  void aLidIsTriedWhenTheBoxIsDry() {
+    told(step(box, "Put the left end, the right end"), "Slide the lid (T) into its grooves too");
+    told(step(box, "Put the stand together dry"), "two loose tenons");
+    assertSilent(step(stool, "Put the piece together dry"), "Slide ");
+  }
+
+  @Test
+  void hardwareOfOneKindIsSharedOut() {
+    told(step(box, "Fit the felt dots"), "Fit twelve, as noted: four to the two tray sides (R)");
+  }
+
+  @Test
+  void oilIsWipedOff() {
+    told(step(stool, "Finish the piece"), "wipe off all that is still wet");
+    assertSilent(step(box, "Finish the piece"), "still wet");
+  }
+
+  @Test
+  void offcutsAreOfWhatThePieceHas() {
+    told(step(table, "Try the finish"), "every wood that is finished");
+    told(step(box, "Try the finish"), "every wood and sheet");
+  }
+
+  @Test
+  void theLidIsThinnedOnlyWhereItRunsInGrooves() {
+    told(step(box, "Thin the edges of the lid"), "along its front, back and left edges");
+  }
+
+  @Test
+  void aLeaningSlotIsWiderThanThePartIsThick() {
+    told(step(stool, "Cut the leaning dados"), "49/64 in wide along the face");
+  }
 }
