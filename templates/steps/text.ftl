@@ -1257,6 +1257,21 @@
 </#function>
 
 <#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
+<#macro clampSettings>
+  <#list clamps as c>
+    <#local set = (turns gt 1)?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
+    <#if jawsTold(c.jaws)?size == 1>
+      <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+    <#else>
+      <@say set + "; they open " + c.opening + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
+    </#if>
+  </#list>
+  <#if cauled?size gt 0>
+    <@with "long-battens"/>
+    <@say "No clamp reaches " + fulls(cauled) + " there: lay a stiff batten across, planed a little crowned towards the work, and clamp down both its ends, so that its middle presses."/>
+  </#if>
+</#macro>
+
 <#function jawsTold jaws>
   <#local told = []>
   <#local seen = []>
@@ -1395,7 +1410,8 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@with "long-battens"/>
-      <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
+      <@clampSettings/>
+      <@say "Put battens under the jaws" + (clamps?size gt 0)?then(", and tighten from the middle outwards, just hard enough to close every joint.", ", and clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards.")/>
     <#elseif has("fit-glue") && mitred>
       <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
       <#if splined == "case">
@@ -1404,14 +1420,7 @@
     <#elseif has("fit-glue") && crate>
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
-      <#list clamps as c>
-        <#local set = (turns gt 1)?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
-        <#if jawsTold(c.jaws)?size == 1>
-          <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
-        <#else>
-          <@say set + "; they open " + c.opening + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
-        </#if>
-      </#list>
+      <@clampSettings/>
       <#if clampsBare>
         <@say "Where the faces that would take the jaws lean, clamp between cauls cut to the slope, or pull a strap round the work."/>
       </#if>
