@@ -170,7 +170,7 @@
 <#-- How the staves of panels are turned. -->
 <#macro ringsOfStaves>
   <#if alternated?size gt 0>
-    <@say "Turn every second board of " + fulls(alternated) + " over, so that the annual rings at the ends curve up and down in turn: where one board cups, the next cups the other way, and the panel stays flat on the whole."/>
+        <@say "Turn every second board of " + fulls(alternated) + " over, end for end, so that it still planes the same way, and so that the annual rings at the ends curve up and down in turn: where one board cups, the next cups the other way, and the panel stays flat on the whole."/>
   </#if>
   <#if matched?size gt 0>
     <@say "Turn the boards of " + fulls(matched) + " by their looks, whichever way the annual rings at their ends curve" + quarterSawn?then(": they stand upright in quarter-sawn wood and do not cup it", ". Such a panel may cup in one sweep, so do not leave it lying loose for long") + "."/>
@@ -184,7 +184,7 @@
     <@say "Leave " + lettersOf(short) + " together in one long blank, also for the glue-up, until they are cut to size: a short piece is not safe in the jointer or the planer."/>
   </#if>
   <#list layered as it>
-    <@say "Make " + full(it.part) + " from " + number(it.count) + " layers" + pick([it.part], "", " each") + ", at least " + it.thick + " thick when planed" + (it.staves gt 1)?then(", and each layer from " + number(it.staves) + " staves, at least " + it.width + " wide when jointed", "") + "."/>
+    <@say "Make " + full(it.part) + " from " + number(it.count) + " layers" + pick([it.part], "", " each") + ", at least " + it.thick + " thick when planed, better " + it.thicker + ": the glued pack is planed once more" + (it.staves gt 1)?then(", and each layer from " + number(it.staves) + " staves, at least " + it.width + " wide when jointed", "") + "."/>
   </#list>
   <#if layered?filter(it -> it.staves gt 1)?size gt 0>
     <@ringsOfStaves/>
@@ -222,6 +222,9 @@
     <#list staved as it>
       <@say "Saw " + number(it.count) + " staves for " + pick([it.part], "", "each of ") + full(it.part) + " to the rough size in the cut list; jointed, each must still be at least " + it.width + " wide."/>
     </#list>
+    <#if short?size gt 0>
+      <@say "Leave the boards of " + lettersOf(short) + " in one long panel, those of one width end to end, from the jointer to the glue-up and the planer, until the parts are cut to size: a short piece is not safe in the jointer or the planer."/>
+    </#if>
     <#if staved?size lt parts?size>
       <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
     </#if>
@@ -273,6 +276,9 @@
     </#if>
     <#if has("size-panel")>
       <@say has("size-large-panel")?then("Of the others, joint ", "Joint ") + "one edge straight, then rip to width with that edge against the fence."/>
+      <#if short?size gt 0>
+        <@say "Crosscut the long panel of " + lettersOf(short) + " into its parts now, a little over length."/>
+      </#if>
       <@say "Square both ends with the crosscut sled."/>
     </#if>
   <#elseif has("size-layers")>
@@ -449,6 +455,19 @@
   </#list>
 </#macro>
 
+<#-- Where the bearing of a bit would fall into the mouth of a slot. -->
+<#macro slotsPlugged>
+  <#if crossed.gaps?size gt 0>
+    <@say "Where a slot opens into such an edge of " + fulls(crossed.gaps) + ", push a scrap into its mouth, flush with the face, first: the bearing would dip into it."/>
+  </#if>
+</#macro>
+<#-- A shaped edge must not run into the joint in which its end stands. -->
+<#macro stoppedShort how>
+  <#list crossed.stopsShort as s>
+    <@say "On " + fulls(s.parts) + ", stop " + s.depth + " short of an end that stands in a slot, and leave that corner square: " + how?replace("round", "rounded")?replace("chamfer", "chamfered") + ", it would show as a gap in the joint."/>
+  </#list>
+</#macro>
+
 <#macro cutting>
   <#assign noun = plural(cut.term)>
   <#if has("cut-curve")>
@@ -472,7 +491,9 @@
   <#elseif has("cut-roundover")>
     <@title "Round over the edges" + inParts()/>
     <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
+    <@slotsPlugged/>
     <@say "Round the edges of " + fulls(parts) + " that the part drawings name" + cut.endGrain?then(": across the end grain first, then along it", "") + "."/>
+    <@stoppedShort "round"/>
     <@say "Take the shape in two or three passes, the last one very light."/>
   <#elseif has("cut-edge-notch")>
     <@title "Cut the notches along the edges" + ofParts()/>
@@ -515,10 +536,13 @@
     <#else>
       <@say "Where the part drawings of " + fulls(parts) + " show a chamfer, mark " + cut.size + " from the edge on both faces that meet there."/>
     </#if>
+    <@slotsPlugged/>
+    <@stoppedShort "chamfer"/>
     <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane; go across the grain first, then along it."/>
   <#elseif has("cut-leaning")>
     <@title "Cut the leaning " + noun + inParts()/>
     <@say "Mark both walls on the face of " + fulls(parts) + " from the part drawings, and carry the lines down the edges with a sliding bevel set to " + cut.angle + " from square."/>
+    <@say "Try the width with the part that goes in, held at its slope: the slot is " + cut.leaningWidth + " wide along the face, more than the part is thick."/>
     <@say "Clamp a block, planed to the same angle, along each line and saw down against it, " + cut.depth + " deep."/>
     <@say "Chisel out the waste and level the bottom with a router plane, " + cut.depth + " deep all over."/>
     <@say "Try the part that goes into it: it should slide in by hand without play."/>
@@ -590,11 +614,14 @@
     <@title "Cut the spline slots" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
     <#if cut.inFrame>
-      <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush though the slot is a little off the middle."/>
+      <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush even if the slot is a hair off the middle."/>
+      <#if cut.notched>
+        <@say "Where that face is notched, it lies on the fence with its full thickness only: hold it there, and fill the notch with a scrap as thick as the notch is deep, so that the part cannot rock."/>
+      </#if>
       <#list fences as fence>
         <@say "For " + fulls(fence.parts) + ", the nearer side of the slot lies " + fenced(fence.values)?replace(" edge", " face") + asDrawn(fence) + "."/>
       </#list>
-      <@say "Cut each slot along the middle of the mitre, as the part drawings show."/>
+      <@say "Cut each slot over the length of the mitre, as the part drawings show."/>
     <#else>
       <@say "Tilt the blade to 45° and lay " + fulls(parts) + " with the outer face up, the long point of the mitre against a stop; set the fence so that the nearer wall of the slot lies as far from the inner edge, measured on the mitre, as listed with this step."/>
       <@say "Cut every slot with the same edge of the parts leading, and see that no cut comes near the outer face."/>
@@ -663,11 +690,17 @@
     <@title "Thin the edges" + ofParts()/>
     <@say "Set the stop so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
     <@say "Try it in a lid groove: it should slide with a little play, its shoulder clear of the side."/>
-    <@say "Thin " + fulls(parts) + " at the same setting, across the grain first, then along it."/>
+    <#list crossed.thinned as t>
+      <@say "Thin " + fulls([t.part]) + " at the same setting along " + pick([t.part], "its ", "their ") + joined(t.edges?map(e -> words["edge." + e])) + many(" edge", t.edges?size) + ", from the " + joined(t.faces?map(f -> words["edge." + f])) + many(" face", t.faces?size) + " only, across the grain first, then along it."/>
+    </#list>
   <#elseif has("cut-lid-groove")>
     <@title "Cut the lid grooves" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep: that is more than the edge of the lid, so that it slides."/>
-    <@say "Cut a trial groove in an offcut and run the edge of the lid in it: it should slide with a little play and not rattle."/>
+    <#if cut.lidEdge != "">
+      <@say "Plane a scrap to " + cut.lidEdge + ", cut a trial groove in an offcut, and run the scrap in it: it should slide with a little play and not rattle. Keep it: the edges of the lid are thinned to the same thickness."/>
+    <#else>
+      <@say "Cut a trial groove in an offcut and run the edge of the lid in it: it should slide with a little play and not rattle."/>
+    </#if>
     <#list fences as fence>
       <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + "."/>
     </#list>
@@ -704,9 +737,12 @@
     <#elseif cut.takes == "sheet">
       <@say "Set the cutter by an offcut of the sheet that goes in, about " + cut.size + " wide" + ((cut.depth == "")?then("", ", and " + cut.depth + " deep")) + "."/>
     <#else>
-      <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", " and " + cut.depth + " deep")) + "."/>
+      <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", cut.inPasses?then("; the last pass cuts ", " and ") + cut.depth + " deep")) + "."/>
     </#if>
-    <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness."/>
+    <#if cut.inPasses>
+      <@say "Cut it in several passes, the trial too: begin " + inch?then("3/8 in", "10 mm") + " deep, take all parts through, and raise the cutter by as much at most for each further pass, for it is deep for its width."/>
+    </#if>
+    <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness" + cut.inPasses?then(", to the first depth", "") + "."/>
     <#if cut.term == "rabbet">
       <@say "Try the part that goes into it: its face should lie flush with the end."/>
     <#elseif cut.takes == "item">
@@ -717,9 +753,6 @@
       <@say "Plane a scrap to " + cut.size + " and try it there: it should slide in by hand without play. Keep it: the tongues are cut to the same thickness."/>
     <#else>
       <@say "Try the part that goes into it: it should slide in by hand without play."/>
-    </#if>
-    <#if cut.inPasses>
-      <@say "Cut it in several passes, each " + inch?then("3/8 in", "10 mm") + " deeper at most: it is deep for its width."/>
     </#if>
     <#if guided && cut.term == "rabbet">
       <@rabbeting/>
@@ -812,7 +845,7 @@
   <#elseif insets?filter(i -> i.flush)?size == insets?size>
     <@say "Keep it on that side on both parts of a joint, so that they come out flush there."/>
   <#else>
-    <@say "Set it anew for the other part of the joint: the two " + (insets?filter(i -> i.flush)?size gt 0)?then("are not all", "are not") + " flush, and each has its own distance."/>
+    <@say "Set it anew for the other part of " + (insetOthers?size gt 0)?then("a joint, which for " + fulls(insetOthers) + " is done in another step", "the joint") + ": the two " + (insets?filter(i -> i.flush)?size gt 0)?then("are not all", "are not") + " flush, and each has its own distance."/>
   </#if>
 </#macro>
 
@@ -862,7 +895,14 @@
     <#if !cup>
       <@middles holes/>
     </#if>
+    <#if crossed.bored?size gt 0>
+      <@say "The holes cross a slot: push a scrap that fills it into the slot of " + fulls(crossed.bored) + " first, or its near wall breaks out inside."/>
+    </#if>
     <@say "Drill " + fulls(parts) + " as the part drawings show."/>
+    <#if crossed.sunk?size gt 0>
+      <@with "countersink"/>
+      <@say "Countersink the holes to " + cut.sunk + " across, until a screw's head lies flush: on " + joined(crossed.sunk?map(s -> "the " + words["edge." + s.face] + " face of " + fulls(s.parts))) + "."/>
+    </#if>
     </#if>
     <#if cut.forKind == "shelf-pin" && total(parts) gt 1>
       <@say "Lay facing parts side by side and see that the rows agree."/>
@@ -935,6 +975,9 @@
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
       <@say facingUp(each) + " in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
       <#if has("fit-pegged")>
+        <#if has("fit-peg-glued")>
+          <@say "Put glue on those pegs only of which the note says so, as you drive them, and leave the others dry."/>
+        </#if>
         <@say "Saw off what stands out of the pegs just proud, and pare the ends flush with the face."/>
       </#if>
     <#elseif each.kind == "washer">
@@ -1050,15 +1093,21 @@
     <@say "Lay what is together on its " + lies + ", " + bed + "."/>
   <#elseif jawsUnder && inPiece>
     <@with "long-battens"/>
+    <#if careful?size gt 0>
+      <@say "Lift it by what lies undermost only, with a helper."/>
+    </#if>
     <@say "Set what is together on two battens or blocks, so that the jaws reach under it."/>
   </#if>
 </#macro>
 
 <#-- What is fastened at once can no longer be pushed square. -->
-<#assign fastened = hardware?filter(h -> ["wood-screw", "pocket-screw", "brad", "other"]?seq_contains(h.kind))?size gt 0>
+<#assign fastened = hardware?filter(h -> ["wood-screw", "pocket-screw", "brad"]?seq_contains(h.kind) || (h.kind == "other" && (splined!"") == ""))?size gt 0>
 <#macro squareFirst>
   <#if diagonal != "">
     <@say "Before you drive anything, measure both diagonals from outer corner to outer corner: each should be " + diagonal + "; push the longer one in until they agree."/>
+  <#elseif acrossFeet != "">
+    <@with "tape"/>
+    <@say "Before you drive anything, measure both diagonals across the feet, from outer corner to outer corner: each should be " + acrossFeet + "; push the longer one in until they agree."/>
   </#if>
 </#macro>
 
@@ -1119,7 +1168,7 @@
   <#if mitred>
     <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
     <#if splined == "frame">
-      <@say "Glue a spline into one slot of each mitre, its grain across the joint and its ends standing out alike, and brush glue into the other slot."/>
+      <@say "Glue a spline into one slot of each mitre, its grain, or that of its faces, across the joint and its ends standing out alike, and brush glue into the other slot."/>
     </#if>
   </#if>
   <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek", "box joint"]?seq_contains(t.term))>
@@ -1153,7 +1202,7 @@
     <#elseif glueTerms?size == 0 && inserts?size == 0>
       <@say "Set " + fulls(t.moving) + triedDry?then(" in place" + fromTold()?then(", " + homeFrom(), ""), " back in place") + "."/>
     <#elseif glueTerms?size gt 0 && dovetails?size == glueTerms?size>
-      <@say "Drive " + fulls(t.moving) + " home with a mallet and a block across the tails" + (jointCount gt 1)?then(", both ends by turns", "") + "."/>
+      <@say "Drive " + fulls(t.moving) + " home with a mallet and a block across the " + t.pinned?then(pick(t.moving, "far end", "far end of each"), "tails") + (jointCount gt 1)?then(", both ends by turns", "") + "."/>
     <#else>
       <@say "Push " + fulls(t.moving) + " home" + (triedDry && fromTold())?then(", " + homeFrom(), "") + "."/>
     </#if>
@@ -1167,7 +1216,7 @@
   <@say "Slide " + plains(hung) + " into the grooves of " + fulls(slidIn) + " over the whole length, without force, and draw " + pick(hung, "it", "them") + " out again."/>
   <@say "Where it binds, rub the edge with a pencil and slide it in once more: the lead wipes off where it touches. Plane a shaving there, or clean out the groove, and try again."/>
   <@say "It should run with a little play and not rattle: in damp air it grows across its grain."/>
-  <@say "Do it now, while the wood is bare: once the finish is on, nothing can be taken off without a bare streak."/>
+  <@say "Do it now, while grooves and faces are bare and a plane leaves no mark in the finish."/>
 </#macro>
 
 <#macro trying>
@@ -1204,6 +1253,12 @@
     <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
   <#else>
     <@say "Close every joint by hand; where one stays open, pare it until it closes."/>
+  </#if>
+  <#if letInDry?size gt 0>
+    <@say "Set the " + joined(letInDry?map(i -> number(i.count) + " " + many(words["kind." + i.kind], i.count))) + " in dry, and draw them out again with the joints."/>
+  </#if>
+  <#if lids?size gt 0>
+    <@say "Slide " + fulls(lids) + " into " + pick(lids, "its", "their") + " grooves too: what binds is far easier to mend before the glue."/>
   </#if>
   <@say "See that " + (together?size == 0)?then(leaning?then("it stands firm and nothing rocks", "it stands square and nothing rocks"), pick(together, "it lies flat", "each lies flat")) + (leaning || !has("dry-fit-clamped"))?then("", ", and that the two diagonals of what is square agree") + "."/>
   <@say "Write the same number on both sides of each joint, and take " + (whole?size gt 0)?then("it apart again; " + plains(whole) + pick(whole, " stays", " stay") + " whole.", "it all apart again.")/>
@@ -1415,8 +1470,8 @@
     <@twoMoves/>
     <@with "paraffin-wax"/>
     <@say "Rub a little paraffin wax on the edges of " + fulls(moving) + " and into the grooves."/>
-    <@say "Slide " + pick(moving, "it", "them") + " in" + fromTold()?then(inFrom(), "") + ", as far as the grooves go, and draw " + pick(moving, "it", "them") + " out again: nothing should bind."/>
-    <@say "Shave the edge where it rubs. No glue comes near it."/>
+    <@say "Slide " + pick(moving, "it", "them") + " in" + fromTold()?then(inFrom(), "") + ", as far as the grooves go, draw " + pick(moving, "it", "them") + " out, and push " + pick(moving, "it", "them") + " home again: nothing should bind."/>
+    <@say "Where it rubs, shave the edge that runs in the groove, which has no finish, and wax it anew. No glue comes near it."/>
   <#elseif hardware?size == 0 && has("fit-panel")>
     <@title "Slide " + plains(moving) + " into " + pick(moving, "its", "their") + " grooves"/>
     <@twoMoves/>
@@ -1481,7 +1536,7 @@
 
 <#macro testing>
   <@title "Try the finish on an offcut"/>
-  <@say "Take an offcut of every wood and sheet that is finished."/>
+  <@say "Take an offcut of every wood " + sheeted?then("and sheet ", "") + "that is finished."/>
   <@say "Sand it as you will sand the piece" + ((finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
   <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry" + (finish.last?size gt 0)?then("; then " + joined(finish.last?map(l -> l.product)) + " over it, as on the piece", "") + "."/>
   <@say "Go on with the next steps meanwhile."/>
@@ -1520,6 +1575,9 @@
 </#macro>
 
 <#macro coats>
+  <#if finish.oil>
+    <@say "After the time that the label gives, wipe off all that is still wet, or it stays sticky."/>
+  </#if>
   <@say "Let it dry for " + finish.dry + ((finish.coats gt 1)?then(" after each coat", "")) + ", or as long as the label says."/>
   <#if finish.coats gt 1>
     <@say "Rub each dry coat down lightly before the next and wipe off the dust; it takes " + number(finish.coats) + (finish.last?size gt 0)?then(" coats", "") + " in all."/>
@@ -1530,6 +1588,7 @@
 <#macro lastCoats>
   <#list finish.last as l>
     <#if l.wax>
+      <@with "fine-pad"/>
       <@say "When the last coat of " + finish.product + " is hard, rub it down with a fine pad until it is dull and wipe off all dust."/>
       <@say putting((l.how == "")?then("wiped", l.how)) + " " + l.product + " on thinly, " + (l.coats == 1)?then("once", number(l.coats) + " times") + ", let it haze for " + l.dry + ", or as long as its label says, and buff it with a clean cloth."/>
       <@say "Nothing sticks to wax, neither glue nor another coat: let it be the very last."/>
@@ -1546,14 +1605,18 @@
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
+  <#if sliding?size gt 0>
+    <@with "masking-tape"/>
+    <@say "Before the first coat, tape over the edges of " + fulls(sliding) + " that run in grooves, and the faces above and below them as far as they go in: every coat there takes of the room to slide."/>
+  </#if>
   <@say putting(finish.how) + " a thin, even coat of " + finish.product + " on every " + (early?size gt 0)?then("other face, inside and outside, of loose parts and undersides too", "part, inside and outside, loose parts and undersides too") + "."/>
   <#if sliding?size gt 0>
-    <@say "Keep the finish out of the grooves of " + fulls(slidIn) + " and off the edges of " + fulls(sliding) + " that run in them: tape the edges over, and wipe out at once what runs into a groove. Every coat there takes of the room to slide."/>
+    <@say "Keep the finish out of the grooves of " + fulls(slidIn) + ", and wipe out at once what runs into one."/>
   </#if>
   <@coats/>
   <@lastCoats/>
   <#if sliding?size gt 0>
-    <@say "Rub a little paraffin or paste wax on the bare edges and into the grooves, and nothing else."/>
+    <@say "Pull the tape off, and leave these edges and the grooves bare: they get a little wax when " + pick(sliding, "it goes", "they go") + " in."/>
   </#if>
 </#macro>
 
@@ -1678,6 +1741,11 @@
     <#case "foot">
       <@title "Mount the " + noun/>
       <@say backed?then("Lay the piece on its back on a blanket.", "Turn the piece upside down on a blanket.")/>
+      <#if item.title?matches(".*\\bnail.*", "i")>
+        <@with "drill"/>
+        <@with "pilot-bit"/>
+        <@say "Drill a hole a little thinner and shorter than its nail for each first: a nail driven into the end of a narrow part splits it."/>
+      </#if>
       <#if item.count == total(parts)>
         <@say "Set one " + words["kind." + item.kind] + " in the middle of the underside of " + (item.count gt 1)?then("each of ", "") + fulls(parts) + " and drive it straight."/>
       <#else>
@@ -1687,7 +1755,11 @@
       <#break>
     <#default>
       <@title "Fit the " + plural(item.title?uncap_first)?replace("^(.*)$", (item.count == 1)?then(item.title?uncap_first, "$1"), "r")/>
+      <#if shares?size gt 1>
+        <@say "Fit " + number(item.count) + ", as noted: " + joined(shares?map(s -> number(s.count) + " to " + fulls(s.parts))) + "."/>
+      <#else>
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
+      </#if>
       <#if item.title?matches(".*\\b(self-adhesive|adhesive|stick-on)\\b.*", "i")>
         <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
       </#if>

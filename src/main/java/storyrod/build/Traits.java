@@ -27,7 +27,7 @@ public final class Traits {
   /** Wider than this, or longer, a panel is moved over no jointer, sled or saw (from memory). */
   private static final Length WIDEST_ON_MACHINES = Length.inches(24);
 
-  private static final Length LONGEST_ON_MACHINES = Length.inches(60);
+  private static final Length LONGEST_ON_MACHINES = Length.inches(48);
 
   private final Piece piece;
   private final Set<String> fronts;

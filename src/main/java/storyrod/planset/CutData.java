@@ -60,6 +60,9 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("edges", edges(step));
     data.put("endGrain", step.operations().stream().anyMatch(this::roundsEndGrain));
     data.put("takesTongue", takesTongue(cut));
+    data.put("lidEdge", lidEdge(cut));
+    data.put(
+        "sunk", cut instanceof Cut.Holes holes ? bits.formatWithUnit(holes.countersink()) : "");
     data.put("inPasses", isDeep(kind));
     data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
     data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
@@ -67,13 +70,17 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("tailLap", cut instanceof Dovetails dovetails && isLapped(dovetails));
     data.put(
         "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
+    data.put("leaningWidth", cut instanceof Slanted.Housing ? leaningWidth(kind) : "");
+    data.put("notched", step.targets().stream().map(piece::part).anyMatch(CutData::isNotched));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
     data.put("narrow", new NarrowEdges(piece, phrases).of(step));
     return Map.of(
         "cut", data,
+        "crossed", new CrossedData(piece, phrases).of(step),
         "fences", fences(step),
         "insets", new InsetData(piece, phrases).of(step),
+        "insetOthers", new InsetData(piece, phrases).elsewhere(step),
         "ways", ways(step),
         "sheets", new TemplateData(piece, templates).of(step, kind));
   }
@@ -104,6 +111,24 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         .flatMap(this::part)
         .filter(part -> part.cuts().stream().anyMatch(each -> each.term().equals("tongue")))
         .isPresent();
+  }
+
+  private String leaningWidth(CutKind kind) {
+    return piece.description().format().forBits().formatWithUnit(kind.size());
+  }
+
+  private static boolean isNotched(Part part) {
+    return part.cuts(Cut.Trench.class).stream().anyMatch(cut -> cut.term().equals("notch"));
+  }
+
+  /** How thick the edge is that slides in a groove; nothing where it is not thinned. */
+  private String lidEdge(Cut cut) {
+    return cut.forWhat().flatMap(this::part).stream()
+        .flatMap(part -> part.cuts(Cut.Tenon.class).stream().map(lid -> CutKind.of(part, lid)))
+        .filter(kind -> kind.term().equals("lid tongue"))
+        .map(kind -> format(kind.size()))
+        .findFirst()
+        .orElse("");
   }
 
   /** Whether a groove is too deep for one pass. */

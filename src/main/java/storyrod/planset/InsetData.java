@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
 import storyrod.geometry.Axis;
@@ -41,6 +42,18 @@ record InsetData(Piece piece, PartPhrases phrases) {
       }
     }
     return alike.entrySet().stream().map(each -> data(each.getKey(), each.getValue())).toList();
+  }
+
+  /** The other parts of the joints, as far as a step does not work on them. */
+  List<Map<String, Object>> elsewhere(Step step) {
+    return phrases.parts(
+        step.operations().stream()
+            .flatMap(each -> each.cuts().stream().map(Cut::at))
+            .flatMap(at -> piece.joints().stream().filter(joint -> joint.at().equals(at)))
+            .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+            .filter(name -> !step.targets().contains(name))
+            .distinct()
+            .toList());
   }
 
   private static Optional<Row> row(Cut cut) {

@@ -29,6 +29,9 @@ import storyrod.words.Words;
 
 /** The values from which the step template makes sentences; names and figures, no words. */
 final class StepData {
+  /** Finishes of which nothing must stay wet on the face (makers' labels, memory). */
+  private static final List<String> WIPED_OFF = List.of("hard-wax-oil", "linseed-oil", "tung-oil");
+
   private final Piece piece;
   private final List<Step> steps;
   private final Words words;
@@ -108,7 +111,7 @@ final class StepData {
       case TRIAL_FIT, MOUNT -> trials.hanging(step);
       case PRE_FINISH -> early.of(step);
       case FINISH -> finished(step);
-      case TEST -> Map.of();
+      case TEST -> Map.of("sheeted", piece.parts().stream().anyMatch(Traits::isSheet));
     };
   }
 
@@ -248,6 +251,7 @@ final class StepData {
     data.put("coats", finish.map(FinishEntry::coats).orElse(0));
     data.put("sandTo", finish.map(FinishEntry::sandTo).orElse(0));
     data.put("dry", dry(finish.map(FinishEntry::dryHours).orElse(0)));
+    data.put("oil", finish.flatMap(FinishEntry::kind).filter(WIPED_OFF::contains).isPresent());
     data.put("last", finish.flatMap(FinishEntry::last).map(this::last).stream().toList());
     return data;
   }

@@ -13,6 +13,9 @@ import storyrod.piece.Piece;
 
 /** The values of a step that mills parts or cuts them to size: their stock and its limits. */
 record StockData(Piece piece, PartPhrases phrases) {
+  /** What planing takes off both faces of a pack of layers (common practice). */
+  private static final Length OFF_THE_PACK = Length.inch(1, 8);
+
   Map<String, Object> of(Step step) {
     Part part = piece.part(step.operations().getFirst().target());
     List<String> names = step.targets();
@@ -63,8 +66,14 @@ record StockData(Piece piece, PartPhrases phrases) {
                 "part", phrase,
                 "count", layers,
                 "thick", format(each),
+                "thicker", format(thicker(part, layers)),
                 "staves", piece.staves(part).orElse(1),
                 "width", format(piece.staveWidth(part))));
+  }
+
+  /** With what is planed off the pack when it is glued. */
+  private static Length thicker(Part part, int layers) {
+    return part.finishedThickness().plus(OFF_THE_PACK).dividedBy(layers, RoundingMode.CEILING);
   }
 
   private boolean isLaid(String name, boolean matched) {

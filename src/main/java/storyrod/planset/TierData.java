@@ -6,6 +6,7 @@ import java.util.Map;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
 import storyrod.build.Traits;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Joint;
 import storyrod.piece.Nesting;
 
@@ -35,7 +36,16 @@ record TierData(PartPhrases phrases, Map<String, String> levels) {
       List<String> parts = tier.stream().flatMap(each -> each.parts().stream()).toList();
       boolean glued = tier.stream().anyMatch(TierData::isGlued);
       boolean moves = parts.stream().map(phrases.piece()::part).noneMatch(Traits::isSheet);
-      tiers.add(Map.of("moving", phrases.units(parts, level), "glued", glued, "solid", moves));
+      tiers.add(
+          Map.of(
+              "moving",
+              phrases.units(parts, level),
+              "glued",
+              glued,
+              "solid",
+              moves,
+              "pinned",
+              isPinned(tier)));
     }
     return tiers;
   }
@@ -46,6 +56,14 @@ record TierData(PartPhrases phrases, Map<String, String> levels) {
         .filter(TierData::isGlued)
         .flatMap(each -> each.parts().stream())
         .toList();
+  }
+
+  /** Whether what moves has the pins, so that it is struck at its far end and not on the tails. */
+  private boolean isPinned(List<Operation> tier) {
+    return tier.stream()
+        .flatMap(each -> each.parts().stream())
+        .flatMap(name -> phrases.piece().part(name).cuts(Dovetails.class).stream())
+        .noneMatch(Dovetails::isTails);
   }
 
   private static boolean isGlued(Operation operation) {

@@ -18,6 +18,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.Joint;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -27,6 +28,9 @@ import storyrod.words.Words;
 final class TrialData {
   /** What stands further off takes no catch. */
   private static final Length NEAR = Length.mm(15);
+
+  /** The kinds of what lies hidden in both parts of a joint. */
+  private static final List<String> INSERTS = List.of("dowel", "biscuit", "loose-tenon");
 
   private final Piece piece;
   private final PartPhrases phrases;
@@ -59,7 +63,52 @@ final class TrialData {
         step.operations().stream()
             .flatMap(each -> each.parts().stream())
             .anyMatch(part -> piece.part(part).pose().isTurned());
-    return Map.of("together", together, "whole", whole(step), "leaning", leaning);
+    return Map.of(
+        "together", together,
+        "whole", whole(step),
+        "leaning", leaning,
+        "letInDry", inserts(step),
+        "lids", phrases.parts(lids(step)));
+  }
+
+  private static List<String> parts(Step step) {
+    return step.operations().stream().flatMap(each -> each.parts().stream()).toList();
+  }
+
+  /** What lies in both parts of joints that are closed later, by kind. */
+  private List<Map<String, Object>> inserts(Step step) {
+    List<String> parts = parts(step);
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    steps.stream()
+        .filter(later -> later.number() > step.number())
+        .flatMap(later -> later.operations().stream())
+        .flatMap(operation -> operation.joints().stream())
+        .filter(joint -> parts.contains(joint.first()) && parts.contains(joint.second()))
+        .flatMap(joint -> joint.fasteners().stream())
+        .filter(each -> INSERTS.contains(Words.hyphenated(piece.kind(each.item()))))
+        .forEach(
+            each ->
+                counts.merge(
+                    Words.hyphenated(piece.kind(each.item())), each.count(), Integer::sum));
+    return counts.entrySet().stream()
+        .<Map<String, Object>>map(each -> Map.of("kind", each.getKey(), "count", each.getValue()))
+        .toList();
+  }
+
+  /** What will slide in grooves of these parts, and is cut already. */
+  private List<String> lids(Step step) {
+    List<String> parts = parts(step);
+    return piece.joints().stream()
+        .filter(joint -> joint.slides() && parts.contains(joint.second()))
+        .map(Joint::first)
+        .filter(lid -> !parts.contains(lid))
+        .distinct()
+        .filter(
+            lid ->
+                steps.stream()
+                    .filter(later -> later.number() > step.number())
+                    .noneMatch(later -> later.verb() == Verb.CUT && later.targets().contains(lid)))
+        .toList();
   }
 
   /** The sub-assemblies that were put together before, and do not come apart again. */
@@ -90,6 +139,7 @@ final class TrialData {
         "behind", behind(entries),
         "keptFronts", phrases.parts(keptFronts(item)),
         "hung", phrases.units(hung, Nesting.PIECE),
+        "shares", entries.stream().map(this::share).toList(),
         "slidIn", phrases.parts(trials.runsIn(hung)),
         "tried",
             Map.of(
@@ -126,6 +176,15 @@ final class TrialData {
     return cover.box().at(Face.FRONT).equals(part.box().at(Face.BACK))
         && cover.box().x().overlaps(part.box().x())
         && cover.box().z().overlaps(part.box().z());
+  }
+
+  /** How many go to which parts. */
+  private Map<String, Object> share(HardwareEntry entry) {
+    return Map.of(
+        "count",
+        entry.count(),
+        "parts",
+        phrases.parts(entry.parts().stream().map(each -> each.value()).toList()));
   }
 
   private List<String> hung(String item) {
