@@ -77,11 +77,23 @@ record Pages(
         steps,
         TimelinePages.of(set, steps, print),
         set.piece().description().finish(),
-        Surface.of(set.piece(), set.stock().supplies(), texts),
+        surface(set, texts),
         notes,
         before,
-        EndPages.of(steps, notes, before, set.piece().description().finish(), paper),
+        EndPages.of(steps, notes, before, finishMm(set, notes, print), paper),
         FullSizePages.of(set, texts));
+  }
+
+  private static Surface surface(PlanSet set, Texts texts) {
+    return Surface.of(set.piece(), set.stock().supplies(), texts);
+  }
+
+  /** The height of the finish on its page; zero if there is none. */
+  private static double finishMm(PlanSet set, Notes notes, Print print) {
+    Texts texts = print.texts();
+    boolean oily = warnsOfOilyRags(notes, texts);
+    FinishHeight height = new FinishHeight(texts, print.paper(), surface(set, texts), oily);
+    return set.piece().description().finish().map(height::ofMm).orElse(0.0);
   }
 
   /** Words and the paper that they stand on. */
@@ -155,8 +167,8 @@ record Pages(
     return texts.say(key, arguments.subList(1, arguments.size()).toArray());
   }
 
-  private boolean warnsOf(String caution) {
-    String text = texts.say("caution." + caution);
+  private static boolean warnsOfOilyRags(Notes notes, Texts texts) {
+    String text = texts.say("caution.oily-rags");
     return notes.cautions().stream().anyMatch(each -> each.text().equals(text));
   }
 
@@ -182,7 +194,7 @@ record Pages(
     finish.put("dryHours", entry.dryHours());
     finish.put("sandTo", entry.sandTo());
     finish.put("triedOn", entry.triedOn().orElse(""));
-    finish.put("oily", warnsOf("oily-rags"));
+    finish.put("oily", warnsOfOilyRags(notes, texts));
     finish.put("woods", surface.woods());
     finish.put("area", surface.area());
     return finish;
