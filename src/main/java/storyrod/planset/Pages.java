@@ -22,6 +22,7 @@ record Pages(
     ListPages breaks,
     GeneralPages general,
     DrawingBox exploded,
+    OpenedPages opened,
     PartPages parts,
     StepPages steps,
     TimelinePages timeline,
@@ -34,7 +35,7 @@ record Pages(
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
-  private static final double EXPLODED_FRAME_MM = 24;
+  private static final double EXPLODED_FRAME_MM = 31;
 
   private static final TextMeasure LIST = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
 
@@ -73,6 +74,7 @@ record Pages(
                 texts.say("cutlist.lead", print.units()))),
         GeneralPages.of(set, texts, paper),
         exploded(set, paper),
+        OpenedPages.of(set, texts),
         PartPages.of(set, texts, paper),
         steps,
         TimelinePages.of(set, steps, print),
@@ -106,7 +108,10 @@ record Pages(
 
   private static DrawingBox exploded(PlanSet set, Paper paper) {
     return DrawingBox.within(
-        EXPLODED, set.drawings().exploded(), paper.textWidthMm(), explodedRoom(set.piece(), paper));
+        EXPLODED,
+        set.drawings().exploded().whole(),
+        paper.textWidthMm(),
+        explodedRoom(set.piece(), paper));
   }
 
   /** The height in mm that the exploded view's title and parts list leave for it. */
@@ -149,6 +154,7 @@ record Pages(
     data.put("breaks", breaks);
     data.put("general", general);
     data.put("exploded", exploded);
+    data.put("opened", opened.pages());
     data.put("parts", parts);
     data.put("steps", steps);
     data.put("timeline", timeline);
