@@ -65,7 +65,7 @@
   <#list list as p>
     <#local like = list?filter(other -> sameName(p, other))>
     <#if like?size lt 2><#local all = all + [p]>
-    <#elseif like[0].mark == p.mark><#local all = all + [p + {"count": total(like), "mark": joined(like?map(each -> each.mark))}]></#if>
+    <#elseif list[0..<p?index]?filter(other -> sameName(p, other))?size == 0><#local all = all + [p + {"count": total(like), "mark": joined(like?map(each -> each.mark)?filter(mark -> mark != ""))}]></#if>
   </#list>
   <#return all>
 </#function>
@@ -141,6 +141,11 @@
 
 <#assign facesWay = {"front": "to the front", "back": "to the back", "top": "up", "bottom": "down", "left": "to the left", "right": "to the right"}>
 
+<#function laidOutSides>
+  <#local sides = []>
+  <#list laidOut as l><#list l.edges as e><#if !sides?seq_contains(e.side)><#local sides = sides + [e.side]></#if></#list></#list>
+  <#return ["edge", "end", "face"]?filter(side -> sides?seq_contains(side))?join(" or ")?replace("edge or end or", "edge, end or")>
+</#function>
 <#macro markingParts>
   <@title "Mark face and edge" + ofParts()/>
   <#assign open = facing?filter(f -> f.way != "hidden")>
@@ -155,7 +160,7 @@
     <@say "Lay the parts " + h.mark + " in pairs, face marks up and like edges together: " + number(h.same) + " as drawn and " + number(h.mirrored) + " mirrored. Write left or right on each before anything is cut."/>
   </#list>
   <#if laidOut?size gt 0>
-    <@say "Put the edge mark on the edge from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on the " + l.edges?map(e -> words["edge." + e])?join(" and the ") + " edge")?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge", "") + "."/>
+    <@say "Put the edge mark on the " + laidOutSides() + " from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on the " + l.edges?map(e -> words["edge." + e.face] + " " + e.side)?join(" and the "))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge", "") + "."/>
   <#else>
     <@say "Put the edge mark on the truest long edge beside the face mark."/>
   </#if>
@@ -722,9 +727,9 @@
       <@dadoing/>
     <#else>
       <@fencing/>
-      <#if cut.narrow?size gt 0>
-        <@say "The groove goes into the narrow edge of " + fulls(cut.narrow) + ": stand the part on that edge, its face against a tall fence."/>
-      </#if>
+      <#list cut.narrow as n>
+        <@say "The groove goes into the narrow " + n.edges?map(e -> words["edge." + e])?join(" and the narrow ") + " edge of " + fulls(n.parts) + ": stand the part on that edge, its face against a tall fence."/>
+      </#list>
       <@runStopped/>
     </#if>
   </#if>
@@ -739,7 +744,7 @@
 <#-- An end that is short for the part's length must not run along a fence. -->
 <#macro rabbeting>
   <#if ways.fence?size + ways.sled?size gt 0>
-    <@say "Screw a board of scrap to the fence, so that the cutter may run into it by what it is too wide."/>
+    <@say "Screw a board of scrap to the fence: a cutter that is wider than the rabbet runs into it with the rest of its width."/>
   </#if>
   <#if ways.fence?size gt 0>
     <@say "Run the edge of " + fulls(ways.fence) + " that the part drawing shows along this board."/>
@@ -774,17 +779,23 @@
 <#-- The full-size templates that save the laying out. -->
 <#macro bySheets what>
   <#if sheets?size gt 0>
-    <@say "Among the full-size templates at the end " + (sheets?size == 1)?then("there is one ", "there are some ") + "for " + joined(sheets) + ": " + what/>
+    <#local told = sheets?map(s -> s.mark + (s.names?size == 1)?then("", " (" + number(s.names?size) + " of them, headed " + joined(s.names) + ")"))>
+    <@say "Among the full-size templates at the end " + (sheets?size == 1 && sheets[0].names?size == 1)?then("there is one ", "there are some ") + "for " + joined(told) + ": " + what/>
   </#if>
 </#macro>
 
 <#-- A groove that ends inside the part runs from stop to stop. -->
+<#function sidesOfFences>
+  <#local sides = fences?map(f -> f.values?map(v -> v.side)?join(" "))?join(" ")>
+  <#return ["edge", "end", "face"]?filter(side -> sides?contains(side))?join(" or ", "edge")>
+</#function>
 <#macro runStopped>
+  <#local edge = sidesOfFences()>
   <#if cut.stops>
     <@say "Where the part drawing shows that it ends inside the part, clamp a stop to the fence for that end."/>
-    <@say "Run the edge named along the fence, from stop to stop, and square those ends with a chisel."/>
+    <@say "Run the " + edge + " named along the fence, from stop to stop, and square those ends with a chisel."/>
   <#else>
-    <@say "Run the edge named along the fence."/>
+    <@say "Run the " + edge + " named along the fence."/>
   </#if>
 </#macro>
 
@@ -797,7 +808,8 @@
     </#if>
     <@say how + " on " + fulls(i.parts) + " to " + i.distance + " from the " + words["edge." + i.face] + " " + i.side + " to the middle."/>
   </#list>
-  <#if insets?filter(i -> i.flush)?size == insets?size>
+  <#if insets?filter(i -> i.side != "end")?size == 0>
+  <#elseif insets?filter(i -> i.flush)?size == insets?size>
     <@say "Keep it on that side on both parts of a joint, so that they come out flush there."/>
   <#else>
     <@say "Set it anew for the other part of the joint: the two " + (insets?filter(i -> i.flush)?size gt 0)?then("are not all", "are not") + " flush, and each has its own distance."/>
@@ -973,9 +985,11 @@
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say "Let " + fulls(s.on) + " stand out " + s.distance + " past " + fulls(s.parts) + " " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" alike", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "Measure " + s.distance + " inwards from " + outerFaces(s) + ", draw " + (s.faces?size gt 1)?then("lines", "a line") + " there on " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "what " + fulls(s.parts) + pick(s.parts, " is", " are") + " set against") + ", and set " + (onto?size == 1 && total(onto) == 1)?then(fulls(s.parts), pick(s.parts, "it", "them")) + " with " + pick(s.parts, "its", "their") + " nearer " + (s.faces?size gt 1)?then("sides on the lines.", "side on it.")/>
+      <@say "Measure " + s.distance + " inwards from " + outerFaces(s) + ", draw " + (s.faces?size gt 1)?then("lines", "a line") + " there on " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "what " + fulls(s.parts) + pick(s.parts, " is", " are") + " set against") + ", and set " + (onto?size == 1 && total(onto) == 1)?then(fulls(s.parts), pick(s.parts, "it", "them")) + " with " + pick(s.parts, "its", "their") + " " + (s.faces?size gt 1)?then("nearer sides on the lines.", words["edge." + s.faces[0]] + " " + many(s.nearSide, total(s.parts)) + " on it.")/>
     <#elseif s.how == "from">
       <@say "Mark the place of " + fulls(s.parts) + " on " + seatOf(s) + ": " + s.distance + " from " + fromEnds(s) + " to the nearer side."/>
+    <#elseif s.how == "middle">
+      <@say "Draw a line on " + seatOf(s) + " for the " + (hardware?filter(h -> h.kind == "brad")?size gt 0)?then("brads", "screws") + ", along the middle of what lies behind it: " + s.distance + " from " + fromEnds(s) + " for " + fulls(s.parts) + "."/>
     <#elseif s.how == "past">
       <@say "Let " + fulls(s.parts) + " stand out " + s.distance + " past " + seatOf(s) + " " + atFaces(s) + "."/>
     </#if>
@@ -1098,6 +1112,7 @@
     <@say "Put " + fulls(moving) + " in place dry" + fromTold()?then(", " + homeFrom() + ",", "") + " and see that every joint closes."/>
     <@say "Take " + pick(moving, "it", "them") + " off again."/>
   </#if>
+  <@turnedRound/>
   <#if has("fit-glue") && !crate>
     <@say "Set the clamps to size before you spread any glue."/>
   </#if>
@@ -1132,7 +1147,6 @@
       <@insertGlued each false/>
     </#list>
   </#if>
-  <@turnedRound/>
   <#list tiers as t>
     <#if !t.glued>
       <@say "Slide " + fulls(t.moving) + " into " + pick(t.moving, "its", "their") + " grooves, without glue" + t.solid?then(": the wood has to be free to swell and shrink", "") + "."/>
@@ -1172,7 +1186,7 @@
     </#if>
   <#else>
     <@say "Hang " + plains(hung) + " with one or two screws in each hinge, and close " + pick(hung, "it", "them") + " on thin shims."/>
-    <@say "Where the gap is too narrow, plane the edge of the door now, while it is bare; where it leans, pare a mortise or shift a plate."/>
+    <@say "Where the gap is too narrow, plane the edge of the door now, while it is bare; where it leans, " + (tried.kind == "butt-hinge")?then("pare a mortise, or pack it with paper", "turn the screws of the hinges or shift a plate") + "."/>
   </#if>
   <@say "Take all of it off again, and keep the screws and hinges or slides of each door and drawer together, marked with its place."?replace("hinges or slides of each door and drawer", slides?then("slides of each drawer", "hinges of each door"))/>
 </#macro>
@@ -1202,6 +1216,21 @@
 </#function>
 
 <#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
+<#macro clampSettings>
+  <#list clamps as c>
+    <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
+    <#if jawsTold(c.jaws)?size == 1>
+      <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+    <#else>
+      <@say set + "; they open " + c.opening + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
+    </#if>
+  </#list>
+  <#if cauled?size gt 0>
+    <@with "long-battens"/>
+    <@say "No clamp reaches " + fulls(cauled) + " there: lay a stiff batten across, planed a little crowned towards the work, and clamp down both its ends, so that its middle presses."/>
+  </#if>
+</#macro>
+
 <#function jawsTold jaws>
   <#local told = []>
   <#local seen = []>
@@ -1221,6 +1250,12 @@
   <#list hardware?filter(h -> h.kind == kind) as h><#local shares = shares + h.held></#list>
   <#return joined(shares?map(s -> number(s.each) + " in " + (total(s.parts) gt 1)?then("each of ", "") + fulls(s.parts)))>
 </#function>
+<#-- What holds fasteners, by the name of its kind: the stretchers of a case, the rails of a table. -->
+<#function holders kind>
+  <#local held = []>
+  <#list hardware?filter(h -> h.kind == kind) as h><#list h.held as s><#local held = held + s.parts></#list></#list>
+  <#return (held?size gt 0 && held?filter(p -> p.title?lower_case?ends_with("stretcher"))?size == held?size)?then("stretchers", "rails")>
+</#function>
 <#function roomOf kind>
   <#local held = hardware?filter(h -> h.kind == kind)?first.held>
   <#return (held?size gt 0 && held?first.term?contains("groove"))?then("groove", "slot")>
@@ -1239,16 +1274,16 @@
       <@say "Lay " + fulls(moving) + " in place and even out the overhang at both ends."/>
     </#if>
     <#if rotating>
-      <@say "Turn each so that it stands square to the rail: as it turns, the top can swell and shrink."/>
+      <@say "Turn each so that it stands square to what it is screwed to: as it turns, the top can swell and shrink."/>
     </#if>
     <#if has("fit-button")>
       <@say "Cut the " + countedOf("button") + " from an offcut, their grain along the tongue, and see that each tongue slides in its slot by hand."/>
-      <@say "Push the tongues into their " + plural(roomOf("button")) + " on the inside of the rails, " + sharedOut("button") + ", and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
+      <@say "Push the tongues into their " + plural(roomOf("button")) + " on the inside of the " + holders("button") + ", " + sharedOut("button") + ", and leave room before the end of each where the top moves towards it, so that the top can swell and shrink."/>
     </#if>
     <#if has("fit-top-fastener")>
       <#local room = roomOf("top-fastener")>
-      <@say "Hook the " + countedOf("top-fastener") + " into the " + plural(room) + " on the inside of the rails, " + sharedOut("top-fastener") + (room == "groove")?then(", evenly spread", "") + "."/>
-      <#if said?size == 0><@say (room == "groove")?then("On rails that run along the grain of the top, leave each tongue a little short of the bottom of its groove, so that the top can swell and shrink.", "Leave each a little short of the end of its slot, so that the top can swell and shrink.")/></#if>
+      <@say "Hook the " + countedOf("top-fastener") + " into the " + plural(room) + " on the inside of the " + holders("top-fastener") + ", " + sharedOut("top-fastener") + (room == "groove")?then(", evenly spread", "") + "."/>
+      <#if said?size == 0><@say (room == "groove")?then("On " + holders("top-fastener") + " that run along the grain of the top, leave each tongue a little short of the bottom of its groove, so that the top can swell and shrink.", "Leave each a little short of the end of its slot, so that the top can swell and shrink.")/></#if>
     </#if>
     <@say closedBelow?then("Reach in from inside", "Reach in from below") + " and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw up into the top through each of them, and do not force it tight."/>
@@ -1260,7 +1295,7 @@
     <#local held = words["kind." + handle]>
     <#local screwed = has("fit-front-screwed") && !has("fit-front-taped")>
     <#if !screwed || has("fit-front-turning")>
-      <@say "Stick double-sided tape to the front of the box, its backing off" + screwed?then(": on one screw alone the front would turn", "") + "."/>
+      <@say "Stick double-sided tape to the front of the box and peel off its backing" + screwed?then(": on one screw alone the front would turn", "") + "."/>
     </#if>
     <@say "Push the drawer shut."/>
     <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round" + "."/>
@@ -1340,7 +1375,8 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@with "long-battens"/>
-      <@say "Clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards, with battens under the clamps."/>
+      <@clampSettings/>
+      <@say "Put battens under the jaws" + (clamps?size gt 0)?then(", and tighten from the middle outwards, just hard enough to close every joint.", ", and clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards.")/>
     <#elseif has("fit-glue") && mitred>
       <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
       <#if splined == "case">
@@ -1349,14 +1385,7 @@
     <#elseif has("fit-glue") && crate>
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
-      <#list clamps as c>
-        <#local set = (turns gt 1)?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
-        <#if jawsTold(c.jaws)?size == 1>
-          <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
-        <#else>
-          <@say set + "; they open " + c.opening + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
-        </#if>
-      </#list>
+      <@clampSettings/>
       <#if clampsBare>
         <@say "Where the faces that would take the jaws lean, clamp between cauls cut to the slope, or pull a strap round the work."/>
       </#if>
@@ -1513,7 +1542,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
-  <@say "Sand the outside" + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
+  <@say "Sand the outside" + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
@@ -1547,7 +1576,7 @@
       <@say "Part the members of each slide as its maker's sheet says."/>
       <#if lineGiven>
         <@say "Draw a line along every part listed, at the height given for it, and from where it is given."/>
-        <@say "Set the case members with their middle on the lines, " + offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges") + ", and mark their front and back holes."/>
+        <@say "Set the case members with their middle on the lines, " + atSeam?then("their front ends behind the finished front by what is listed, where what is glued over the front edge ends", offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges")) + ", and mark their front and back holes."/>
         <@say "Set the drawer members with their middle on the lines of the drawer sides, their front ends flush with the front of the drawer box, and mark the same holes."/>
       <#else>
         <@say "Set the case members level, both at one height, and mark their front and back holes."/>
@@ -1572,6 +1601,13 @@
       <@say "Chisel that mortise too, and drill its pilot holes; its screws go in when the door is hung."/>
       <#break>
   </#switch>
+</#macro>
+
+<#-- Screws that come with a pull are meant for one front. -->
+<#macro screwLengths>
+  <#list grips as g>
+    <@say "Measure the screws: " + (grips?size gt 1)?then("where they go", "they go") + " through " + g.wood + " of wood and some " + g.held + " into the " + words["kind." + item.kind] + (grips?size gt 1)?then(", they are ", ": ") + "about " + g.all + " in all. Where those that come with it are shorter, buy longer ones of the same thread."/>
+  </#list>
 </#macro>
 
 <#macro mounting>
@@ -1605,6 +1641,7 @@
       <#break>
     <#case "knob">
       <@title "Mount the " + noun/>
+      <@screwLengths/>
       <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + inch?then("3/8 in", "10 mm") + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
       <#break>
     <#case "catch">
@@ -1622,14 +1659,16 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
-      <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece."/>
+      <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
+      <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
       <@say "Screw its other end to the wall a little lower, as the strap's maker says."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
       <@say "Pull the strap tight and try to tilt the piece: it must not move."/>
       <#break>
     <#case "pull">
       <@title "Mount the " + noun/>
-      <@say "Push the screws through from inside and tighten the " + noun + " by hand."/>
+      <@screwLengths/>
+      <@say "Push the screws through from inside, hold the " + many(words["kind." + item.kind], 1) + " in its place, and tighten them with the screwdriver."/>
       <#break>
     <#case "shelf-pin">
       <@title "Set the shelf pins"/>
@@ -1663,14 +1702,24 @@
 <#list careful as c>
 ! Handle with care until step ${c.step}: ${fulls(c.held)} ${pick(c.held, "is", "are each")} held by one line of glue until ${fulls(c.stiffener)} ${pick(c.stiffener, "is", "are")} on. Do not turn the piece over, lean on ${pick(c.held, "it", "them")} or lift by ${pick(c.held, "it", "them")}.
 </#list>
+<#if heavyUp>
+! ${words["caution.turning"]}
+</#if>
 <#assign afterwards = said?filter(each -> each?matches(".*\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened).*", "i"))>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
 <@say "Note: " + each/>
 <#if verb == "fit" && each?matches(".*\\b[Gg]lue (only|the|it|them|one)\\b.*")><@with "glue-brush"/></#if>
 </#list>
-<#if total(inUnits) gt 1 && !has("fit-front")>
+<#assign forOne = (each![])?size gt 0>
+<#if forOne && !alike>
+<@say "Do all this for each of the " + number(each?size) + ", one after the other: " + each?map(unit -> plains(unit.name) + ", of " + lettersOf(unit.marks))?join("; ") + ". They are alike but for the height of their parts."/>
+<#elseif forOne>
+<@say "Do all this for each of " + plains(whole) + ", one after the other."/>
+<#elseif total(inUnits) gt 1 && !has("fit-front")>
 <@say "Do this for " + plains(inUnits) + ", which are alike" + alike?then("", " but for the height of their parts: keep those of one together, by their marks") + "."/>
-<#if oneShown><@say "The picture shows the first of them."/></#if>
+</#if>
+<#if oneShown && (forOne || total(inUnits) gt 1) && !has("fit-front")>
+<@say "The picture shows the first of them."/>
 </#if>
 <#if verb == "fit" && (eachMinutes!"") != "">
 <@say "At about " + eachMinutes + " each, spread glue on one only and clamp it before the next."/>

@@ -33,7 +33,7 @@ record ClampFaces(Piece piece) {
                 + joint.first()
                 + "` to `"
                 + joint.second()
-                + "`: they lean, are too small for a pad, or have no room for a jaw")
+                + "`: they lean, are too small for a pad, or leave no room for a jaw or for the bar between them")
         .hint(
             "make cauls, cut to the slope, that give the jaws two parallel faces; pull a strap round"
                 + " it; or let screws or brads hold it while the glue sets");

@@ -25,11 +25,11 @@ import storyrod.piece.Slanted;
 /**
  * Where clamps go in a step that glues parts: for each joint, a line through it along which it
  * closes, from the outermost face on one side to that on the other, through wood without a gap. A
- * face will do where it is square to the line and as large as a pad, and has room for the jaw.
+ * face will do where it is square to the line and as large as a pad, and has room for the jaw, and
+ * the bar must find room beside the line ({@link BarRoom}).
  *
  * <p>Joints whose faces meet at an angle, lap, or lock into each other are pressed in other ways
- * and left out, and so are those that fasteners hold while the glue sets. Nothing is said of the
- * bar, which lies on whichever side has room.
+ * and left out, and so are those that fasteners hold while the glue sets.
  */
 public final class Clamping {
   /** Half of the least face that a pad bears on well (common practice), in mm. */
@@ -45,10 +45,12 @@ public final class Clamping {
 
   private final List<Part> parts;
   private final Map<Part, List<Box>> wood = new IdentityHashMap<>();
+  private final BarRoom bars;
 
   private Clamping(List<Part> parts) {
     this.parts = parts;
     parts.forEach(part -> wood.put(part, Reach.woodOf(part)));
+    bars = new BarRoom(wood.values().stream().flatMap(List::stream).toList(), JAW_MM);
   }
 
   /**
@@ -64,8 +66,9 @@ public final class Clamping {
    * What a step needs.
    *
    * @param bare the joints on which no two faces take a clamp
+   * @param cauled of these, the ones that a stiff caul presses, clamped at both its ends
    */
-  public record Found(List<Clamps> clamps, List<Joint> bare) {}
+  public record Found(List<Clamps> clamps, List<Joint> bare, List<Joint> cauled) {}
 
   /** The clamps of a step; none where it glues nothing that clamps press along a line. */
   public static Found of(Piece piece, Step step) {
@@ -74,14 +77,18 @@ public final class Clamping {
             .distinct()
             .map(piece::part)
             .toList();
-    Clamping clamping = new Clamping(parts);
     List<Joint> glued =
         step.operations().stream()
             .filter(operation -> operation.verb() == Verb.FIT)
             .flatMap(operation -> operation.joints().stream())
             .filter(joint -> isPressed(piece, joint))
             .toList();
-    return clamping.found(glued);
+    return of(parts, glued, step.newParts());
+  }
+
+  /** The clamps for glued joints among parts, some of which come now, by full name. */
+  static Found of(List<Part> parts, List<Joint> glued, List<String> comes) {
+    return new Clamping(parts).found(glued, comes);
   }
 
   /** The clamps that draw home what pegs hold without glue, until the pegs are in. */
@@ -96,7 +103,7 @@ public final class Clamping {
             .flatMap(operation -> operation.joints().stream())
             .filter(joint -> Traits.isPegged(piece, joint))
             .toList();
-    return new Clamping(parts).found(pegged).clamps();
+    return new Clamping(parts).found(pegged, step.newParts()).clamps();
   }
 
   /** Whether only clamps across its faces hold a joint while the glue sets. */
@@ -116,7 +123,7 @@ public final class Clamping {
   }
 
   /** A line of pressure, from face to face. */
-  private record Line(Joint joint, String low, String high, Length opening) {
+  record Line(Joint joint, String low, String high, Length opening) {
     Axis axis() {
       return joint.entry().axis();
     }
@@ -129,7 +136,7 @@ public final class Clamping {
     }
   }
 
-  private Found found(List<Joint> joints) {
+  private Found found(List<Joint> joints, List<String> comes) {
     List<Joint> bare = new ArrayList<>();
     List<Line> lines = new ArrayList<>();
     for (Joint joint : joints) {
@@ -142,7 +149,14 @@ public final class Clamping {
     }
     List<Clamps> clamps = new ArrayList<>();
     lines.forEach(line -> add(line, clamps));
-    return new Found(List.copyOf(clamps), List.copyOf(bare));
+    List<Joint> cauled = bare.stream().filter(cauls(comes, lines)::press).toList();
+    bare.removeAll(cauled);
+    return new Found(List.copyOf(clamps), List.copyOf(bare), cauled);
+  }
+
+  private Cauls cauls(List<String> comes, List<Line> lines) {
+    return new Cauls(
+        parts.stream().filter(part -> comes.contains(part.name())).toList(), List.copyOf(lines));
   }
 
   private static boolean isBehind(Line line, Line next) {
@@ -203,13 +217,14 @@ public final class Clamping {
     Optional<End> high = end(spot, Face.of(axis, 1));
     return low.flatMap(
         one ->
-            high.map(
-                other ->
-                    new Line(
-                        joint,
-                        one.part().name(),
-                        other.part().name(),
-                        other.at().minus(one.at()))));
+            high.filter(other -> bars.isRound(spot, axis, new Range(one.at(), other.at())))
+                .map(
+                    other ->
+                        new Line(
+                            joint,
+                            one.part().name(),
+                            other.part().name(),
+                            other.at().minus(one.at()))));
   }
 
   private Optional<End> end(Point spot, Face way) {

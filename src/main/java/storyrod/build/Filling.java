@@ -92,6 +92,8 @@ final class Filling {
     }
     blocks = blocks(batches, made, precedence);
     WorkDay day = WorkDay.ofHours(shop.hoursPerDay());
+    // The later coats of a step count as part of its wait here, see Work.of: the schedule places
+    // them.
     List<Work> works = made.stream().map(Work::of).toList();
     maker = new OneMaker(day, shop.clamps(), works, Lag.of(precedence, works));
     Order order = order(IntStream.range(0, blocks.size()).boxed().toList());

@@ -10,7 +10,7 @@ import storyrod.description.GlueEntry;
  * How long the glue of a piece holds up the work, in minutes: the one place from which rules,
  * schedule and words have it.
  *
- * @param clamped what the description says of its time in clamps
+ * @param clamped its time in clamps, where the description gives it or the sort of glue
  * @param cured until tools may run across a joint
  */
 public record GlueTimes(Optional<Integer> clamped, int cured) {
@@ -30,12 +30,20 @@ public record GlueTimes(Optional<Integer> clamped, int cured) {
         glue.flatMap(GlueEntry::cureHours)
             .or(() -> glue.flatMap(GlueEntry::kind).map(GlueTimes::usualHours))
             .orElse(USUAL.cured / 60);
-    return new GlueTimes(glue.flatMap(GlueEntry::clampMinutes), 60 * hours);
+    Optional<Integer> clamped =
+        glue.flatMap(GlueEntry::clampMinutes)
+            .or(() -> glue.flatMap(GlueEntry::kind).map(GlueTimes::usualClampMinutes));
+    return new GlueTimes(clamped, 60 * hours);
+  }
+
+  /** The minutes for which clamps stay on a sort of glue. */
+  static int usualClampMinutes(String kind) {
+    return Integer.parseInt(KINDS.get(kind).getFirst().get(1));
   }
 
   /** The hours in which a sort of glue cures. */
   static int usualHours(String kind) {
-    return Integer.parseInt(KINDS.get(kind).getFirst().get(1));
+    return Integer.parseInt(KINDS.get(kind).getFirst().get(2));
   }
 
   /** How long clamps stay on. */

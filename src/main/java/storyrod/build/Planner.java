@@ -194,10 +194,7 @@ public final class Planner {
     List<List<Task>> filled =
         new Filling(maker, scheduler.links(), piece.description().shop()).of(batches);
     List<Step> steps = StageRuns.joined(maker.of(filled));
-    diagnostics.addAll(new MissingTools(piece).among(steps));
-    diagnostics.addAll(new DriverReach(job).findings());
-    diagnostics.addAll(new MountReach(piece, round.mounts()).findings(steps));
-    diagnostics.addAll(new ClampFaces(piece).findings(steps));
+    diagnostics.addAll(new StepFindings(job, round).of(steps));
     return Optional.of(new BuildPlan(steps, needs, Precedence.between(filled, scheduler.links())));
   }
 

@@ -20,6 +20,8 @@ public record Seat(How how, String part, String on, Face face, Length distance) 
     AGAINST,
     /** From the other's end to the part's nearer side. */
     FROM,
+    /** From the other's end to the middle of the part, where brads are driven into it. */
+    MIDDLE,
     /** The part stands out past the other's end. */
     PAST
   }

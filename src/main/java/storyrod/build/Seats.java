@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.build.Seat.How;
+import storyrod.description.Description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -104,11 +106,11 @@ public final class Seats {
     }
     return Arrays.stream(Axis.values())
         .filter(axis -> axis != joint.firstFace().axis())
-        .flatMap(axis -> seat(moving, other, axis).stream())
+        .flatMap(axis -> seat(joint, moving, other, axis).stream())
         .toList();
   }
 
-  private Optional<Seat> seat(Part moving, Part other, Axis axis) {
+  private Optional<Seat> seat(Joint joint, Part moving, Part other, Axis axis) {
     Range own = moving.shoulder().on(axis);
     Range its = other.shoulder().on(axis);
     if (own.equals(its)) {
@@ -122,10 +124,46 @@ public final class Seats {
     }
     return Optional.of(
         its.contains(own)
-            ? inside(moving, other, axis)
+            ? inside(shown(joint, moving, other, axis), other, axis)
             : own.contains(its)
-                ? from(other, moving, nearer(its, own, axis))
+                ? over(joint, moving, other, nearer(its, own, axis))
                 : past(moving, other, axis));
+  }
+
+  /** The part of a sub-assembly that is seen where it is set, if the joined one ends behind it. */
+  private Part shown(Joint joint, Part moving, Part other, Axis axis) {
+    Face face = nearer(moving.shoulder().on(axis), other.shoulder().on(axis), axis);
+    List<Part> unit = operation.parts().stream().map(piece::part).toList();
+    return new Outmost(unit, joint)
+        .beyond(moving, face)
+        .filter(part -> other.box().on(axis).contains(part.box().on(axis)))
+        .orElse(moving);
+  }
+
+  /** A board laid over more than it is joined to is set by what is seen at its edge. */
+  private Seat over(Joint joint, Part moving, Part other, Face face) {
+    if (isNailedBlind(joint, moving)) {
+      Length half = other.shoulder().size(face.axis()).dividedBy(2, RoundingMode.HALF_EVEN);
+      Seat near = from(other, moving, face);
+      return new Seat(How.MIDDLE, near.part(), near.on(), face, near.distance().plus(half));
+    }
+    return new Outmost(standing, joint)
+        .beyond(other, face)
+        .filter(part -> moving.thickness() == joint.firstFace().axis())
+        .filter(part -> !Outmost.isFurther(part, moving, face))
+        .map(part -> by(moving, part, face))
+        .orElseGet(() -> from(other, moving, face));
+  }
+
+  private static Seat by(Part moving, Part part, Face face) {
+    Length out = moving.shoulder().at(face).minus(part.box().at(face)).abs();
+    return seat(out.isZero() ? How.FLUSH : How.PAST, moving, part, face, out);
+  }
+
+  /** Whether brads are driven through it into what nobody sees behind it. */
+  private boolean isNailedBlind(Joint joint, Part moving) {
+    return joint.driven().filter(driven -> driven.part().equals(moving.name())).isPresent()
+        && joint.fasteners().stream().anyMatch(each -> piece.kind(each.item()) == ItemKind.BRAD);
   }
 
   /** An end that is let into another part is out of sight: that part's face shows instead. */

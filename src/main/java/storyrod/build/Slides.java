@@ -85,6 +85,11 @@ final class Slides {
 
   private List<Setting> pair(Part side, Part wall) {
     List<Setting> settings = new ArrayList<>(heights(side, wall));
+    Optional<Part> strip = strip(side, wall);
+    if (strip.isPresent()) {
+      settings.add(behind(side, wall, strip.get()));
+      return settings;
+    }
     Length back = side.box().at(FRONT).minus(wall.shoulder().at(FRONT));
     if (back.isPositive()) {
       settings.add(new Setting("slide-behind", shown(wall), back));
@@ -92,6 +97,28 @@ final class Slides {
       settings.add(new Setting("slide-before", shown(wall), back.abs()));
     }
     return settings;
+  }
+
+  /** From the front that is seen; the edge below it is a seam by now. */
+  private Setting behind(Part side, Part wall, Part strip) {
+    Length front = side.box().at(FRONT);
+    boolean isAtSeam = front.equals(wall.shoulder().at(FRONT));
+    return new Setting(
+        isAtSeam ? "slide-seam" : "slide-behind-face",
+        shown(strip),
+        front.minus(strip.box().at(FRONT)));
+  }
+
+  /** What is glued over the front edge of a wall beside a drawer, and reaches back past no side. */
+  private Optional<Part> strip(Part side, Part wall) {
+    return piece.joints().stream()
+        .filter(joint -> joint.first().equals(wall.name()) || joint.second().equals(wall.name()))
+        .map(joint -> joint.first().equals(wall.name()) ? joint.second() : joint.first())
+        .map(piece::part)
+        .filter(part -> part.box().at(FRONT.opposite()).equals(wall.shoulder().at(FRONT)))
+        .filter(part -> part.box().z().overlaps(side.box().z()))
+        .filter(part -> part.box().at(FRONT).isShorterThan(side.box().at(FRONT)))
+        .findFirst();
   }
 
   private List<Setting> heights(Part side, Part wall) {

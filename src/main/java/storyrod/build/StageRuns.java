@@ -10,11 +10,14 @@ import storyrod.build.BuildPlan.Step;
 
 /**
  * Keeps a step or two that fill a wait within the stage around them: a heading for each would tear
- * that stage apart. A stage of the maker's own stays as it is.
+ * that stage apart. A stage of the maker's own stays as it is; boards that are glued up between the
+ * steps of another stage, where the clamps are free only then, have a heading that says so.
  */
 final class StageRuns {
   /** More steps than this are worth a heading of their own. */
   private static final int FEW = 2;
+
+  private static final Stage PANELS = new Stage("panels", Optional.empty());
 
   private StageRuns() {}
 
@@ -36,9 +39,12 @@ final class StageRuns {
 
   private static List<Step> moved(List<Step> steps, Run run) {
     List<Step> moved = new ArrayList<>(steps);
-    Stage around = steps.get(run.from() - 1).stage();
-    for (Step step : steps.subList(run.from(), run.to())) {
-      moved.set(step.number() - 1, step.in(around));
+    List<Step> lone = steps.subList(run.from(), run.to());
+    boolean isGlueUp =
+        lone.stream().allMatch(step -> step.glueUp().isSpread() && step.verb() == Verb.MILL);
+    Stage stage = isGlueUp ? PANELS : steps.get(run.from() - 1).stage();
+    for (Step step : lone) {
+      moved.set(step.number() - 1, step.in(stage));
     }
     return List.copyOf(moved);
   }
@@ -67,6 +73,7 @@ final class StageRuns {
   private static boolean isTearing(Run before, Run run, Run after) {
     return run.length() <= FEW
         && !run.isOwn()
+        && !run.stage().equals(PANELS)
         && !before.isOwn()
         && before.stage().equals(after.stage());
   }

@@ -142,6 +142,9 @@ final class Steps implements Filling.Maker {
     if (words.contains("fit-glue") && needsHelper(operations)) {
       words.add("fit-helper");
     }
+    if (isMoved(operations)) {
+      words.add("mount-moved-heavy");
+    }
     if (isTurned(operations)) {
       words.add(operations.getFirst().verb().word() + turnedKey(operations));
     }
@@ -175,12 +178,22 @@ final class Steps implements Filling.Maker {
   /** Whether a heavy piece is laid down, for what comes from below, in front or behind. */
   private boolean isTurned(List<Operation> operations) {
     if (operations.getFirst().verb() == Verb.MOUNT) {
-      return traits.of(operations.getFirst()).getFirst().endsWith("foot")
-          && weight.isHeavy(job.piece().parts().stream().map(Part::name).toList());
+      return traits.of(operations.getFirst()).getFirst().endsWith("foot") && isPieceHeavy();
     }
     return placings(operations)
         .filter(lying::isLaidDown)
         .anyMatch(placing -> weight.isHeavy(placing.standing()));
+  }
+
+  private boolean isPieceHeavy() {
+    return weight.isHeavy(job.piece().parts().stream().map(Part::name).toList());
+  }
+
+  /** Whether a heavy piece is brought to its wall. */
+  private boolean isMoved(List<Operation> operations) {
+    return operations.getFirst().verb() == Verb.MOUNT
+        && traits.of(operations.getFirst()).getFirst().equals("mount-anti-tip-strap")
+        && isPieceHeavy();
   }
 
   private List<String> newParts(List<Operation> operations) {

@@ -56,13 +56,36 @@ public final class WeakUnits {
   }
 
   /** All that is weak in an order of one level, and becomes firm later. */
-  public List<Weak> in(List<Fitted> order) {
+  public List<Weak> in(List<Fitted> given) {
+    List<Fitted> order = closing(given);
     List<Weak> weak = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
       int unit = i;
       joined(order, unit).flatMap(from -> weak(order, unit, from)).ifPresent(weak::add);
     }
     return List.copyOf(weak);
+  }
+
+  /**
+   * The same order, each joint with the later of its parts: what is glued up at once may be told in
+   * another order than that in which it was found to go together.
+   */
+  private static List<Fitted> closing(List<Fitted> order) {
+    List<List<Joint>> closes = order.stream().<List<Joint>>map(e -> new ArrayList<>()).toList();
+    for (int i = 0; i < order.size(); i++) {
+      int at = i;
+      order.get(i).closes().forEach(joint -> closes.get(later(order, joint, at)).add(joint));
+    }
+    return IntStream.range(0, order.size())
+        .mapToObj(i -> new Fitted(order.get(i).parts(), closes.get(i)))
+        .toList();
+  }
+
+  private static int later(List<Fitted> order, Joint joint, int at) {
+    return IntStream.range(at, order.size())
+        .filter(i -> !touching(List.of(joint), order.get(i)).isEmpty())
+        .max()
+        .orElse(at);
   }
 
   /**
@@ -76,7 +99,11 @@ public final class WeakUnits {
   }
 
   static List<Joint> touching(Fitted fitted, Fitted unit) {
-    return fitted.closes().stream()
+    return touching(fitted.closes(), unit);
+  }
+
+  private static List<Joint> touching(List<Joint> joints, Fitted unit) {
+    return joints.stream()
         .filter(
             joint -> unit.parts().contains(joint.first()) || unit.parts().contains(joint.second()))
         .toList();

@@ -33,7 +33,9 @@ record Work(int minutes, int waitMinutes, boolean whole, GlueUp glueUp, Touches 
 
   /**
    * A step as one work: open glue does not wait for the morning, and further coats go on while it
-   * waits.
+   * waits. So the hands are free then for all but a coat's few minutes: near enough to weigh orders
+   * of steps against each other, of which there are many. Whoever says when each coat goes on asks
+   * {@link Spells}, where it is a work of its own.
    */
   static Work of(Step step) {
     int first = step.sessions().getFirst().minutes();

@@ -3,6 +3,7 @@ package storyrod.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -16,6 +17,7 @@ import picocli.CommandLine.Spec;
 import storyrod.description.Diagnostics;
 import storyrod.planset.PlanSet;
 import storyrod.planset.PlanSetWriter;
+import storyrod.planset.Stamp;
 import storyrod.words.Words;
 
 /** Writes the plan set of a project. */
@@ -24,6 +26,8 @@ import storyrod.words.Words;
     description = "Write the plan set of a project.",
     mixinStandardHelpOptions = true)
 final class BuildCommand implements Callable<Integer> {
+  private static final String PLAN_SET = "plan-set.pdf";
+
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "PROJECT", description = "The project's folder or its description.")
@@ -37,6 +41,8 @@ final class BuildCommand implements Callable<Integer> {
       description = "Where to write; out/NAME if not given, or out/NAME-OPTION.")
   private Path out;
 
+  @Mixin private Buyers buyers;
+
   @Override
   public Integer call() throws IOException {
     if (out != null && out.toString().isBlank()) {
@@ -44,6 +50,7 @@ final class BuildCommand implements Callable<Integer> {
     }
     getReadyMeanwhile();
     Diagnostics diagnostics = new Diagnostics();
+    List<Stamp> stamps = buyers.stamps(spec, diagnostics);
     ProjectFile file = ProjectFile.at(project);
     Optional<PlanSet> planSet =
         file.read(diagnostics)
@@ -51,10 +58,10 @@ final class BuildCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     err.print(ToldOnce.print(diagnostics.bySeverity()));
     err.flush();
-    if (planSet.isEmpty()) {
+    if (planSet.isEmpty() || diagnostics.hasErrors()) {
       return 1;
     }
-    write(planSet.get(), out == null ? Path.of("out", option.after(file.name())) : out);
+    write(planSet.get(), stamps, out == null ? Path.of("out", option.after(file.name())) : out);
     return 0;
   }
 
@@ -66,13 +73,20 @@ final class BuildCommand implements Callable<Integer> {
         .start(PlanSetWriter::getReady);
   }
 
-  private void write(PlanSet planSet, Path folder) throws IOException {
+  private void write(PlanSet planSet, List<Stamp> stamps, Path folder) throws IOException {
     Map<String, byte[]> files = new PlanSetWriter(Words.ENGLISH).write(planSet);
     new OutputFolder(folder).replace(files);
     PrintWriter to = spec.commandLine().getOut();
     to.println(
         "%d files in %s, the plan set in %s"
-            .formatted(files.size(), folder, folder.resolve("plan-set.pdf")));
+            .formatted(files.size(), folder, folder.resolve(PLAN_SET)));
+    if (!stamps.isEmpty()) {
+      Path copies = new CopyFolder(folder.resolve("copies")).write(files.get(PLAN_SET), stamps);
+      to.println(
+          stamps.size() == 1
+              ? "one stamped copy: " + copies
+              : "%d stamped copies, the last: %s".formatted(stamps.size(), copies));
+    }
     to.flush();
   }
 }

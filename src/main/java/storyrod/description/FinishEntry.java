@@ -10,6 +10,7 @@ import java.util.stream.Stream;
  * @param how it is put on, a word of {@link #HOW}
  * @param kind what sort of product it is, a word of {@link #KINDS}
  * @param supply how far it goes and how it is sold
+ * @param sandpaper how that is sold, if its price counts
  * @param last what goes on over its coats, such as wax over shellac
  */
 public record FinishEntry(
@@ -22,6 +23,7 @@ public record FinishEntry(
     Optional<String> how,
     Optional<String> kind,
     Supply supply,
+    Optional<SandpaperEntry> sandpaper,
     Optional<FinishEntry> last) {
   public static final List<String> HOW = List.of("wiped", "brushed", "sprayed");
 
@@ -53,6 +55,7 @@ public record FinishEntry(
         Optional.empty(),
         Optional.empty(),
         Supply.UNKNOWN,
+        Optional.empty(),
         Optional.empty());
   }
 

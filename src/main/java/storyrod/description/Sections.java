@@ -126,6 +126,7 @@ public final class Sections {
           OPTION,
           SupplySections.FINISH,
           SupplySections.LAST_COAT,
+          SupplySections.SANDPAPER,
           SupplySections.GLUE,
           SupplySections.SHOP,
           SupplySections.CLIMATE,

@@ -87,6 +87,7 @@ final class Supplies {
         entry.find("how", String.class),
         entry.find("kind", String.class),
         supply(entry),
+        entry.find("sandpaper", Entry.class).map(Supplies::sandpaper),
         entry.find("last", Entry.class).map(last -> over(last, entry)));
   }
 
@@ -101,7 +102,14 @@ final class Supplies {
         last.find("how", String.class),
         last.find("kind", String.class),
         supply(last),
+        Optional.empty(),
         Optional.empty());
+  }
+
+  private static SandpaperEntry sandpaper(Entry entry) {
+    return new SandpaperEntry(
+        DescriptionBuilder.count(entry, "pack", 1),
+        entry.find("price", Rational.class).orElseThrow());
   }
 
   static GlueEntry glue(Entry entry) {

@@ -127,6 +127,15 @@ final class SupplySections {
               Key.optional("sold-in", new VolumeValue(), "What one can holds."),
               Key.optional("price", new Amount(), "The price of one can.")));
 
+  public static final EntryType SANDPAPER =
+      new EntryType(
+          "sandpaper",
+          "How the sandpaper is sold that a finish takes.",
+          List.of(
+              Key.optional("pack", new Count(1), "How many sheets of a grit come in a pack.")
+                  .standard("1"),
+              Key.required("price", new Amount(), "The price of a pack.")));
+
   public static final EntryType FINISH =
       new EntryType(
           "finish",
@@ -142,6 +151,7 @@ final class SupplySections {
               Key.optional("coverage", new CoverageValue(), "What one coat covers, by its label."),
               Key.optional("sold-in", new VolumeValue(), "What one can holds."),
               Key.optional("price", new Amount(), "The price of one can."),
+              Key.optional("sandpaper", new Section(SANDPAPER), "The price of its sandpaper."),
               Key.optional(
                   "last", new Section(LAST_COAT), "What goes on over these coats, and once.")));
 

@@ -43,7 +43,18 @@ record ClampData(Piece piece, PartPhrases phrases) {
         "jawsUnder",
         hasJawsUnder(step),
         "clampsBare",
-        !found.bare().isEmpty());
+        !found.bare().isEmpty(),
+        "cauled",
+        phrases.parts(cauled(step, found)));
+  }
+
+  /** The parts that come and that a caul presses. */
+  private static List<String> cauled(Step step, Clamping.Found found) {
+    return found.cauled().stream()
+        .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+        .filter(step.newParts()::contains)
+        .distinct()
+        .toList();
   }
 
   boolean hasJawsUnder(Step step) {

@@ -69,23 +69,16 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
-    data.put(
-        "narrow", phrases.parts(step.targets().stream().filter(n -> isOnEdge(step, n)).toList()));
+    data.put("narrow", new NarrowEdges(piece, phrases).of(step));
     return Map.of(
         "cut", data,
         "fences", fences(step),
         "insets", new InsetData(piece, phrases).of(step),
         "ways", ways(step),
-        "sheets", sheets(step, kind));
+        "sheets", new TemplateData(piece, templates).of(step, kind));
   }
 
-  /** Whether a trench goes into the narrow edge of a part, which then stands on it. */
-  private boolean isOnEdge(Step step, String name) {
-    return trenches(step, name)
-        .anyMatch(trench -> trench.from().axis() == piece.part(name).width());
-  }
-
-  private static Stream<Cut.Trench> trenches(Step step, String name) {
+  static Stream<Cut.Trench> trenches(Step step, String name) {
     return step.operations().stream()
         .filter(each -> each.target().equals(name))
         .flatMap(each -> Cut.only(Cut.Trench.class, each.cuts()).stream());
@@ -103,17 +96,6 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
 
   private boolean isLed(Step step, String name, Guidance way) {
     return trenches(step, name).anyMatch(t -> Guidance.of(piece.part(name), t) == way);
-  }
-
-  /** The names of the full-size templates that serve a step: outlines to saw, holes to bore. */
-  private List<String> sheets(Step step, CutKind kind) {
-    List<String> marks = step.targets().stream().map(name -> piece.part(name).mark()).toList();
-    boolean drills = kind.verb() == Verb.DRILL;
-    return templates.stream()
-        .filter(each -> marks.contains(each.mark().mark()))
-        .filter(each -> drills ? !each.holes().isEmpty() : !each.cuts().isEmpty())
-        .map(FullSize::name)
-        .toList();
   }
 
   /** Whether what goes into a groove is a tongue, for which the groove is the gauge. */
@@ -276,7 +258,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
   }
 
   /** Whether what a cut is set out from is an end, an edge or a face of its part. */
-  private static String side(Part part, Face face) {
+  static String side(Part part, Face face) {
     boolean isSquare = part.box().size(part.width()).equals(part.box().size(part.thickness()));
     return isSquare && face.axis() != part.length() ? "face" : SeatData.side(part, face.axis());
   }

@@ -2,10 +2,8 @@ package storyrod.planset;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.CutKind;
@@ -56,9 +54,9 @@ record MarkingData(Piece piece, PartPhrases phrases) {
 
   /** Marks by the edges from which the trenches of their drawings are set out. */
   private List<Map<String, Object>> laidOut(List<String> names) {
-    Map<List<String>, List<String>> byEdges = new LinkedHashMap<>();
+    Map<List<Map<String, String>>, List<String>> byEdges = new LinkedHashMap<>();
     for (Mark mark : piece.marks()) {
-      List<String> edges = edges(mark);
+      List<Map<String, String>> edges = edges(mark);
       if (names.contains(mark.shown().name()) && !edges.isEmpty()) {
         byEdges.computeIfAbsent(edges, each -> new ArrayList<>()).add(mark.mark());
       }
@@ -68,11 +66,13 @@ record MarkingData(Piece piece, PartPhrases phrases) {
         .toList();
   }
 
-  private static List<String> edges(Mark mark) {
-    Set<String> edges = new LinkedHashSet<>();
-    mark.shown().cuts(Cut.Trench.class).stream()
+  /** A board's broad side is a face also where a groove in its edge is set out from it. */
+  private static List<Map<String, String>> edges(Mark mark) {
+    return mark.shown().cuts(Cut.Trench.class).stream()
         .filter(trench -> !List.of("notch", "cutout").contains(trench.term()))
-        .forEach(trench -> edges.add(CutKind.edge(mark.shown(), trench).word()));
-    return List.copyOf(edges);
+        .map(trench -> CutKind.edge(mark.shown(), trench))
+        .distinct()
+        .map(face -> Map.of("face", face.word(), "side", CutData.side(mark.shown(), face)))
+        .toList();
   }
 }

@@ -8,8 +8,6 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.FirstMove;
 import storyrod.geometry.Face;
-import storyrod.piece.Nesting;
-import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** From where the new parts of a step come in: with one straight move, or with two. */
@@ -24,21 +22,8 @@ record MoveData(Piece piece, PartPhrases phrases) {
     return Map.of(
         "from", from(step, List.of()),
         "sides", built.size() > 1 ? List.of() : sides(step, moving, built),
-        "mirrorImages", areMirrorImages(step, built) ? phrases.assemblies(built) : List.of(),
         "firstFrom", step.firstMove().map(first -> first.enters().opposite().word()).orElse(""),
         "beside", step.firstMove().map(this::beside).orElse(""));
-  }
-
-  /** Whether parts come to one sub-assembly from the left that come to another from the right. */
-  private boolean areMirrorImages(Step step, List<String> built) {
-    Nesting nesting = Nesting.of(piece);
-    return built.stream()
-            .filter(each -> nesting.isAssembly(each) && !each.equals(Nesting.PIECE))
-            .map(nesting::parts)
-            .map(parts -> parts.stream().map(Part::name).filter(step.mirrored()::contains).count())
-            .distinct()
-            .count()
-        > 1;
   }
 
   /** From where some parts come. */

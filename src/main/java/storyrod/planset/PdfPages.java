@@ -2,11 +2,9 @@ package storyrod.planset;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.HexFormat;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -64,7 +62,8 @@ final class PdfPages {
     if (!found.find()) {
       throw new IllegalStateException("bug: the PDF has no identifier where it is looked for");
     }
-    byte[] hex = identity(pdf, from + found.start(1)).getBytes(StandardCharsets.US_ASCII);
+    byte[] before = Arrays.copyOf(pdf, from + found.start(1));
+    byte[] hex = Identity.hex(before).getBytes(StandardCharsets.US_ASCII);
     System.arraycopy(hex, 0, pdf, from + found.start(1), hex.length);
     System.arraycopy(hex, 0, pdf, from + found.start(2), hex.length);
     return pdf;
@@ -79,21 +78,12 @@ final class PdfPages {
     return renderer;
   }
 
-  /** Sixteen bytes in hexadecimal that stand for all that comes before the identifier. */
-  private static String identity(byte[] pdf, int length) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(pdf, 0, length);
-      return HexFormat.of().formatHex(digest.digest(), 0, 16);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("bug: no SHA-256", e);
-    }
-  }
-
   /** Writes the document's own data, and takes out what would differ from run to run. */
   private record Imprint(About about) implements PDFCreationListener {
     @Override
-    public void preOpen(ITextRenderer renderer) {}
+    public void preOpen(ITextRenderer renderer) {
+      renderer.getWriter().setPageEvent(new StampPlace());
+    }
 
     @Override
     public void preWrite(ITextRenderer renderer, int pages) {}

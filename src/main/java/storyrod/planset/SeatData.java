@@ -37,9 +37,11 @@ record SeatData(Piece piece, PartPhrases phrases) {
 
   List<Map<String, Object>> of(Step step) {
     List<Seat> seats = seats(step);
-    List<Group> groups = new ArrayList<>(groups(seats.stream().filter(s -> isMarked(s)).toList()));
+    boolean isUnit = step.operations().stream().allMatch(each -> each.parts().size() > 1);
+    List<Seat> marked = seats.stream().filter(SeatData::isMarked).toList();
+    List<Group> groups = new ArrayList<>(groups(marked, isUnit));
     groups.addAll(flush(seats.stream().filter(seat -> seat.how() == How.FLUSH).toList()));
-    groups.addAll(groups(seats.stream().filter(s -> isAgainst(s)).toList()));
+    groups.addAll(groups(seats.stream().filter(SeatData::isAgainst).toList(), false));
     List<String> moving =
         step.operations().stream().flatMap(each -> each.parts().stream()).toList();
     return groups.stream().map(group -> data(group, moving)).toList();
@@ -69,12 +71,17 @@ record SeatData(Piece piece, PartPhrases phrases) {
     return seat.how() != How.FLUSH && !isAgainst(seat);
   }
 
-  private List<Group> groups(List<Seat> seats) {
+  /** What is one already is set at one line, whatever parts of it lie there. */
+  private List<Group> groups(List<Seat> seats, boolean isUnit) {
     Map<Likeness, Group> groups = new LinkedHashMap<>();
     for (Seat seat : seats) {
       Likeness likeness =
           new Likeness(
-              seat.how(), mark(seat.part()), mark(seat.on()), seat.distance(), seat.face().axis());
+              seat.how(),
+              isUnit ? "" : mark(seat.part()),
+              mark(seat.on()),
+              seat.distance(),
+              seat.face().axis());
       add(groups, likeness, seat);
     }
     return List.copyOf(groups.values());
@@ -174,6 +181,7 @@ record SeatData(Piece piece, PartPhrases phrases) {
     data.put("faces", group.faces().stream().map(Face::word).toList());
     data.put("each", isBoth ? group.parts().size() / 2 : 0);
     data.put("side", side(piece.part(group.on().iterator().next()), face.axis()));
+    data.put("nearSide", side(piece.part(group.parts().iterator().next()), face.axis()));
     data.put(
         "laidOver", moving.containsAll(group.on()) && group.on().stream().allMatch(this::isLaid));
     data.put("touches", group.distance().isZero());

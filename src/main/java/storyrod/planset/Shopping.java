@@ -14,6 +14,7 @@ import storyrod.stock.StockPlan.BoardNeed;
 import storyrod.stock.StockPlan.HardwareNeed;
 import storyrod.stock.StockPlan.SheetPlan;
 import storyrod.stock.SupplyNeed;
+import storyrod.stock.SupplyPlan;
 
 /**
  * What to buy; a cost that is not known is an empty text.
@@ -57,7 +58,7 @@ public record Shopping(
     return new Shopping(
         stock.boards().stream().map(need -> board(need, texts)).toList(),
         sheets(stock).filter(plan -> plan.bought() > 0).map(plan -> sheet(plan, texts)).toList(),
-        stock.hardware().stream().map(need -> item(need, texts)).toList(),
+        stock.hardware().stream().map(need -> item(set, need, texts)).toList(),
         Supplies.of(stock.supplies(), texts),
         known.isEmpty() ? "" : texts.money(sum(known)),
         known.size() == costs.size());
@@ -73,9 +74,15 @@ public record Shopping(
             stock.boards().stream().map(BoardNeed::cost),
             sheets(stock).map(SheetPlan::cost),
             stock.hardware().stream().map(HardwareNeed::cost),
-            stock.supplies().needs().stream().map(SupplyNeed::cost))
+            stock.supplies().needs().stream().map(SupplyNeed::cost),
+            sandpaper(stock.supplies()))
         .flatMap(costs -> costs)
         .toList();
+  }
+
+  /** What sandpaper costs, if any is wanted. */
+  private static Stream<Optional<Rational>> sandpaper(SupplyPlan supplies) {
+    return supplies.abrasives().isEmpty() ? Stream.empty() : Stream.of(supplies.sandpaperCost());
   }
 
   /** The layouts of sheets; what boards cost stands with the boards. */
@@ -118,9 +125,19 @@ public record Shopping(
     return texts.say("size.two", texts.length(size.length()), texts.lengthWithUnit(size.width()));
   }
 
-  private static Item item(HardwareNeed need, Texts texts) {
+  private static Item item(PlanSet set, HardwareNeed need, Texts texts) {
     return new Item(
-        need.title(), need.count(), need.packSize(), need.packs(), cost(need.cost(), texts));
+        title(set, need, texts), need.count(), need.packSize(), need.packs(), cost(need.cost(), texts));
+  }
+
+  /** With the length that screws of pulls and knobs have to have. */
+  private static String title(PlanSet set, HardwareNeed need, Texts texts) {
+    Grip grip = new Grip(set.piece());
+    return grip.wood(need.item()).stream()
+        .map(wood -> texts.lengthWithUnit(wood.plus(grip.held())))
+        .reduce((one, other) -> texts.say("shopping.or", one, other))
+        .map(lengths -> texts.say("shopping.screw-length", need.title(), lengths))
+        .orElse(need.title());
   }
 
   private static String cost(Optional<Rational> cost, Texts texts) {

@@ -16,6 +16,7 @@ import storyrod.build.MountHoles;
 import storyrod.build.Schedule;
 import storyrod.build.Traits;
 import storyrod.build.Trials;
+import storyrod.build.Verb;
 import storyrod.description.FinishEntry;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.OneOfMany;
@@ -77,7 +78,9 @@ final class StepData {
     data.put("careful", care.of(step));
     List<Integer> off = clamps.of(step);
     data.put("clampsOff", off);
-    data.put("standsUp", fit.standsUp(step, off));
+    boolean standsUp = fit.standsUp(step, off);
+    data.put("standsUp", standsUp);
+    data.put("heavyUp", standsUp && off.stream().anyMatch(this::isHeavilyTurned));
     data.put("staysClamped", clamps.isLater(step));
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.put("alike", fit.areEqual(fit.builtIn(step)));
@@ -104,7 +107,7 @@ final class StepData {
       case DRY_FIT -> trials.dry(step);
       case TRIAL_FIT, MOUNT -> trials.hanging(step);
       case PRE_FINISH -> early.of(step);
-      case FINISH -> finished();
+      case FINISH -> finished(step);
       case TEST -> Map.of();
     };
   }
@@ -125,10 +128,16 @@ final class StepData {
   /** Which sizes the step's settings give, so that its sentences need not. */
   private static Map<String, Object> given(Step step) {
     return Map.of(
-        "bitGiven", step.isSet("pilot-diameter"),
-        "lineGiven", step.isSet("slide-line-"),
-        "underGiven", step.isSet("slide-under-"),
-        "offFront", step.isSet("slide-behind") || step.isSet("slide-before"));
+        "atSeam",
+        step.isSet("slide-seam"),
+        "bitGiven",
+        step.isSet("pilot-diameter"),
+        "lineGiven",
+        step.isSet("slide-line-"),
+        "underGiven",
+        step.isSet("slide-under-"),
+        "offFront",
+        step.isSet("slide-behind") || step.isSet("slide-before"));
   }
 
   /** The parts in which a step's hardware finds its pilot holes. */
@@ -174,6 +183,8 @@ final class StepData {
 
   private Map<String, Object> fitted(Step step) {
     Map<String, Object> data = new LinkedHashMap<>(fit.of(step));
+    data.putAll(new ForOne(piece, phrases, fit).of(step, data));
+    data.put("mirrorImages", new MirrorImages(phrases, fit, steps).of(step));
     int turns = (int) data.get("turns");
     data.put("waitEach", new Durations(words).spoken(step.waitMinutes() / turns));
     data.put("eachMinutes", eachMinutes(step));
@@ -191,13 +202,33 @@ final class StepData {
   }
 
   /** What is finished already, and the grooves in which something slides. */
-  private Map<String, Object> finished() {
+  private Map<String, Object> finished(Step step) {
     Map<String, Object> data = new LinkedHashMap<>(early.all());
     List<String> sliding =
         piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
+    data.put("unsanded", phrases.marks(unsanded(step)));
     data.put("sliding", phrases.parts(sliding));
     data.put("slidIn", phrases.parts(new Trials(piece).runsIn(sliding)));
     return data;
+  }
+
+  /** What comes on or in only after a step, and of which no face was sanded before it. */
+  private List<String> unsanded(Step step) {
+    List<String> sanded =
+        steps.stream()
+            .filter(each -> each.verb() == Verb.SAND)
+            .flatMap(each -> each.targets().stream())
+            .toList();
+    return steps.stream()
+        .filter(each -> each.number() > step.number())
+        .flatMap(each -> each.newParts().stream())
+        .filter(part -> !sanded.contains(part))
+        .toList();
+  }
+
+  /** Whether it took more than one to lay the piece down for a step, by its number. */
+  private boolean isHeavilyTurned(int number) {
+    return steps.get(number - 1).cautions().contains("turning");
   }
 
   private String value(Step step, String key) {

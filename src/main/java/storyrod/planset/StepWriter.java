@@ -64,6 +64,7 @@ final class StepWriter {
                 step.cautions().stream()
                     .filter(key -> !key.equals(TURNING) || !lying.isLeft(step))
                     .map(key -> words.say("caution." + key)))
+            .distinct()
             .toList(),
         Stream.concat(step.tools().stream(), starting(lines, TOOL).stream())
             .map(key -> words.say("tool." + key))

@@ -42,7 +42,7 @@ public record Supplies(List<Row> rows, boolean ranges) {
   static Supplies of(SupplyPlan plan, Texts texts) {
     List<Row> rows = new ArrayList<>(plan.needs().stream().map(need -> row(need, texts)).toList());
     if (!plan.abrasives().isEmpty()) {
-      rows.add(sandpaper(plan.abrasives(), texts));
+      rows.add(sandpaper(plan, texts));
     }
     return new Supplies(rows, plan.needs().stream().anyMatch(Supplies::isRange));
   }
@@ -110,7 +110,8 @@ public record Supplies(List<Row> rows, boolean ranges) {
     return texts.say("volume." + can.unit(), can.amount().toString());
   }
 
-  private static Row sandpaper(List<Abrasive> abrasives, Texts texts) {
+  private static Row sandpaper(SupplyPlan plan, Texts texts) {
+    List<Abrasive> abrasives = plan.abrasives();
     String grits =
         abrasives.stream()
             .map(each -> String.valueOf(each.grit()))
@@ -121,7 +122,12 @@ public record Supplies(List<Row> rows, boolean ranges) {
         texts.say("supply.grits", grits),
         texts.say(sheets == 1 ? "supply.sheets.one" : "supply.sheets", sheets),
         "",
-        "",
-        "");
+        packs(abrasives),
+        plan.sandpaperCost().map(texts::money).orElse(""));
+  }
+
+  private static String packs(List<Abrasive> abrasives) {
+    int packs = abrasives.stream().mapToInt(each -> each.packs().orElse(0)).sum();
+    return packs == 0 ? "" : Integer.toString(packs);
   }
 }

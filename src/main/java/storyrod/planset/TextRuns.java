@@ -98,8 +98,16 @@ final class TextRuns {
     return whole;
   }
 
-  /** Puts a text before a node, split where the font changes. */
-  private void glyphs(String text, Node parent, Node before) {
+  /** Characters in a row that Roboto has, or that another font has to print. */
+  record Run(String text, boolean roboto) {}
+
+  /**
+   * A text split where the font changes.
+   *
+   * @throws UnprintableTextException if a character has no glyph in either font
+   */
+  static List<Run> split(String text) {
+    List<Run> runs = new ArrayList<>();
     int start = 0;
     while (start < text.length()) {
       boolean roboto = inRoboto(text.codePointAt(start));
@@ -108,14 +116,20 @@ final class TextRuns {
         requirePrintable(text.codePointAt(end), text);
         end += Character.charCount(text.codePointAt(end));
       }
-      parent.insertBefore(run(text.substring(start, end), roboto), before);
+      runs.add(new Run(text.substring(start, end), roboto));
       start = end;
     }
+    return runs;
   }
 
-  private Element run(String text, boolean roboto) {
-    Element span = roboto ? document.createElement("span") : span("fallback");
-    span.appendChild(document.createTextNode(text));
+  /** Puts a text before a node, split where the font changes. */
+  private void glyphs(String text, Node parent, Node before) {
+    split(text).forEach(run -> parent.insertBefore(element(run), before));
+  }
+
+  private Element element(Run run) {
+    Element span = run.roboto() ? document.createElement("span") : span("fallback");
+    span.appendChild(document.createTextNode(run.text()));
     return span;
   }
 

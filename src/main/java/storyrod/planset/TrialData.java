@@ -14,8 +14,10 @@ import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
+import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -80,7 +82,10 @@ final class TrialData {
             .filter(entry -> entry.item().value().equals(item))
             .toList();
     List<String> hung = step.verb() == Verb.TRIAL_FIT ? trials.partsHung(item) : hung(item);
+    Grip grip = new Grip(piece);
     return Map.of(
+        "grips", grip.wood(item).stream().map(wood -> grip(grip, wood)).toList(),
+        "covered", covered(entries),
         "backed", new Surround(piece).hasBack(),
         "behind", behind(entries),
         "keptFronts", phrases.parts(keptFronts(item)),
@@ -93,6 +98,34 @@ final class TrialData {
                 "count", entries.stream().mapToInt(HardwareEntry::count).sum(),
                 "screws",
                     entries.stream().mapToInt(each -> each.count() * each.screwsEach()).sum()));
+  }
+
+  private Map<String, Object> grip(Grip grip, Length wood) {
+    LengthFormat format = piece.description().format();
+    return Map.of(
+        "wood", format.formatWithUnit(wood),
+        "held", format.formatWithUnit(grip.held()),
+        "all", format.formatWithUnit(wood.plus(grip.held())));
+  }
+
+  /** What lies over the rear side of parts that hardware is screwed to from behind. */
+  private List<Map<String, Object>> covered(List<HardwareEntry> entries) {
+    List<Part> on =
+        entries.stream()
+            .flatMap(entry -> entry.parts().stream())
+            .map(name -> piece.part(name.value()))
+            .toList();
+    return phrases.parts(
+        piece.parts().stream()
+            .filter(cover -> on.stream().anyMatch(part -> covers(cover, part)))
+            .map(Part::name)
+            .toList());
+  }
+
+  private static boolean covers(Part cover, Part part) {
+    return cover.box().at(Face.FRONT).equals(part.box().at(Face.BACK))
+        && cover.box().x().overlaps(part.box().x())
+        && cover.box().z().overlaps(part.box().z());
   }
 
   private List<String> hung(String item) {

@@ -37,6 +37,14 @@ public record SupplyNeed(
    */
   public record Litres(Rational least, Rational most, boolean byLabel) {}
 
-  /** Sheets of one grit, an estimate. */
-  public record Abrasive(int grit, int sheets) {}
+  /**
+   * Sheets of one grit, an estimate.
+   *
+   * @param packs to buy, and what they cost, where the description says how it is sold
+   */
+  public record Abrasive(int grit, int sheets, Optional<Integer> packs, Optional<Rational> cost) {
+    public Abrasive(int grit, int sheets) {
+      this(grit, sheets, Optional.empty(), Optional.empty());
+    }
+  }
 }

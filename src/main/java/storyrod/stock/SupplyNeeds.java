@@ -117,8 +117,18 @@ final class SupplyNeeds {
   private List<Abrasive> abrasives() {
     int sheets = Math.toIntExact(Math.max(1, (long) Math.ceil(surfaces.openMm2() / PER_SHEET_MM2)));
     return piece.description().finish().stream()
-        .flatMap(finish -> grits(finish.sandTo()).mapToObj(grit -> new Abrasive(grit, sheets)))
+        .flatMap(finish -> grits(finish.sandTo()).mapToObj(grit -> abrasive(grit, sheets, finish)))
         .toList();
+  }
+
+  private static Abrasive abrasive(int grit, int sheets, FinishEntry finish) {
+    Optional<Integer> packs = finish.sandpaper().map(paper -> Math.ceilDiv(sheets, paper.pack()));
+    return new Abrasive(
+        grit,
+        sheets,
+        packs,
+        packs.flatMap(
+            count -> finish.sandpaper().map(paper -> paper.price().times(Rational.of(count, 1)))));
   }
 
   private static IntStream grits(int last) {

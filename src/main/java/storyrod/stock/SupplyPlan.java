@@ -1,6 +1,8 @@
 package storyrod.stock;
 
 import java.util.List;
+import java.util.Optional;
+import storyrod.measure.Rational;
 import storyrod.stock.SupplyNeed.Abrasive;
 
 /**
@@ -13,6 +15,11 @@ import storyrod.stock.SupplyNeed.Abrasive;
 public record SupplyPlan(Surfaces surfaces, List<SupplyNeed> needs, List<Abrasive> abrasives) {
   /** Nothing at all. */
   public static final SupplyPlan NONE = new SupplyPlan(new Surfaces(0, 0), List.of(), List.of());
+
+  /** What all sandpaper costs; nothing where its price is not given, or none is wanted. */
+  public Optional<Rational> sandpaperCost() {
+    return abrasives.stream().map(Abrasive::cost).flatMap(Optional::stream).reduce(Rational::plus);
+  }
 
   public SupplyPlan {
     needs = List.copyOf(needs);

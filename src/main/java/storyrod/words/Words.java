@@ -9,11 +9,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The words of one language by key, with places {@code {0}}, {@code {1}} for values. */
 public record Words(String language, Map<String, String> byKey) {
   /** English, the language that is always complete. */
   public static final Words ENGLISH = load("en");
+
+  private static final Pattern PLACE = Pattern.compile("\\{\\d\\}");
 
   /** Reads the words of a language that comes with the tool. */
   public static Words load(String language) {
@@ -47,9 +51,14 @@ public record Words(String language, Map<String, String> byKey) {
     if (words == null) {
       throw new IllegalStateException("bug: no words for '" + key + "' in " + language);
     }
-    for (int i = 0; i < values.length; i++) {
-      words = words.replace("{" + i + "}", String.valueOf(values[i]));
-    }
-    return words;
+    return PLACE
+        .matcher(words)
+        .replaceAll(place -> Matcher.quoteReplacement(value(place.group(), values)));
+  }
+
+  /** A value's place stays as it is where there is no value for it. */
+  private static String value(String place, Object[] values) {
+    int at = Integer.parseInt(place.substring(1, place.length() - 1));
+    return at < values.length ? String.valueOf(values[at]) : place;
   }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import storyrod.build.BuildPlan.Step;
 import storyrod.description.Diagnostics;
 import storyrod.description.GlueEntry;
@@ -72,6 +74,35 @@ class GlueTimesTest {
     assertEquals(600, waitOfMilling("staves: 1", "glue: {product: glue, cure-hours: 10}\n"));
     assertEquals(
         1200, waitOfMilling("staves: 2", "glue: {product: glue, kind: epoxy, cure-hours: 10}\n"));
+  }
+
+  /**
+   * Shared reference of adhesives, time in clamps: PVA 1 to 2 h, hide glue 2 to 6 h hot and 6 to 12
+   * h liquid, slow epoxy 6 to 24 h, polyurethane 1 to 4 h, plastic resin 6 to 16 h.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "pva, 60, 120",
+    "slow-pva, 60, 120",
+    "hide-glue, 120, 360",
+    "hide-glue, 360, 720",
+    "epoxy, 360, 1440",
+    "polyurethane, 60, 240",
+    "plastic-resin, 360, 960"
+  })
+  void clampsStayOnAsLongAsTheSortOfGlueAsks(String kind, int least, int most) {
+    int waits =
+        glueUps("glue: {product: glue, kind: " + kind + "}\n").stream()
+            .mapToInt(Step::waitMinutes)
+            .max()
+            .orElseThrow();
+    assertTrue(least <= waits && waits <= most, () -> kind + " " + waits);
+  }
+
+  @Test
+  void whatTheLabelSaysOfTheClampsCounts() {
+    List<Step> steps = glueUps("glue: {product: glue, kind: hide-glue, clamp-minutes: 45}\n");
+    assertEquals(45, steps.stream().mapToInt(Step::waitMinutes).max().orElseThrow());
   }
 
   @Test

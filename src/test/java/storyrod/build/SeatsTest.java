@@ -117,6 +117,26 @@ class SeatsTest {
         seats(piece, "stile", "rail"));
   }
 
+  /** A top screwed to a rail between two walls: only the walls' outer faces can be seen. */
+  @Test
+  void boardLaidOverWallsIsSetByThem() {
+    TestPiece top =
+        rail()
+            .part("left", "Wall", "C", "ply", -18, 0, -30, 300, 0, 250)
+            .part("top", "Top", "B", "ash", -38, 1038, -50, 300, 250, 270)
+            .fasten("screws", "top", Face.BOTTOM, "rail", false, "screw", 2);
+    assertEquals(
+        List.of(
+            new Seat(How.PAST, "top", "left", Face.LEFT, Length.mm(20)),
+            new Seat(How.PAST, "top", "left", Face.FRONT, Length.mm(20))),
+        seats(top, "top", "rail", "left"));
+    assertEquals(
+        List.of(
+            new Seat(How.FROM, "rail", "top", Face.LEFT, Length.mm(38)),
+            new Seat(How.FROM, "rail", "top", Face.FRONT, Length.mm(50))),
+        seats(top, "top", "rail"));
+  }
+
   @Test
   void topThatIsShiftedByItsOverhangsHasNoSeat() {
     TestPiece top =

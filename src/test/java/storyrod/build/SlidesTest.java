@@ -56,6 +56,27 @@ class SlidesTest {
     assertEquals(setting("slide-before", "wall", Length.mm(5)), settings(-5).getLast());
   }
 
+  /** With a strip, 20 thick, glued over the wall's edge, that edge is a seam and no front. */
+  @Test
+  void frontIsThatOfWhatCoversTheWallsEdge() {
+    assertEquals(setting("slide-seam", "strip", Length.mm(20)), covered(0).getLast());
+    assertEquals(setting("slide-behind-face", "strip", Length.mm(23)), covered(3).getLast());
+  }
+
+  private static List<Setting> covered(double front) {
+    Piece piece =
+        new TestPiece()
+            .item("slide", "Slide", ItemKind.SLIDE)
+            .screw("screw", 16, 3.5)
+            .part("wall", "Wall", "A", "ply", 0, 18, 0, 400, 0, 300)
+            .part("strip", "Strip", "B", "ash", 0, 18, -20, 0, 0, 300)
+            .part("drawer.side", "Drawer side", "C", "ash", 31, 43, front, front + 350, 20, 120)
+            .fasten("butt", "strip", Face.BACK, "wall", true, "", 0)
+            .mount("slide", 1, Optional.of("screw"), 6, "drawer.side", "wall")
+            .piece();
+    return Slides.of(piece, entry(piece));
+  }
+
   @Test
   void pilotsFitTheWoodAndStayShortOfTheScrewAndOfTheFarFace() {
     ScrewHoles holes = ScrewHoles.forShank(Length.nearest(3.5));

@@ -52,6 +52,38 @@ class StageRunsTest {
     assertEquals("aaaabbb", joined("aababbb"));
   }
 
+  /** Boards glued up between the cuts have a heading of their own, and no cut is among them. */
+  @Test
+  void aGlueUpOfBoardsIsHeadedAsThat() {
+    Operation mill =
+        new Operation(Verb.MILL, "top", List.of(), List.of(), List.of(), List.of(), 1, 0);
+    Step bare = step(2, new Stage("b", Optional.empty()));
+    Step glued =
+        new Step(
+            2,
+            bare.stage(),
+            List.of(mill),
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            Face.BOTTOM,
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            1,
+            1440,
+            new GlueUp(4, 60, 1440));
+    Stage cutting = new Stage("a", Optional.empty());
+    List<Step> steps = List.of(step(1, cutting), glued, step(3, cutting));
+    assertEquals(
+        List.of("a", "panels", "a"),
+        StageRuns.joined(steps).stream().map(each -> each.stage().key()).toList());
+  }
+
   @Test
   void theShortestIsMovedFirst() {
     // The one b between the a's, not the two a's between the b's.

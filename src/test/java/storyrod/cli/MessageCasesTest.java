@@ -74,7 +74,7 @@ class MessageCasesTest {
 
   private static Set<String> codesOfLists() throws IOException {
     return java.util.regex.Pattern.compile("error: .*\\[([a-z0-9-]+)]")
-        .matcher(ListCasesTest.allSaid())
+        .matcher(ListCasesTest.allSaid() + BuyerCasesTest.allSaid())
         .results()
         .map(found -> found.group(1))
         .collect(Collectors.toCollection(TreeSet::new));

@@ -57,7 +57,11 @@ class FittingWordsTest {
             plinth,
             "Measure 1 in inwards from the left face of the left side (J), draw a line there");
     assertTrue(
-        plinth.sentences().get(set).endsWith("the plinth front (F) with its nearer side on it."),
+        plinth
+            .sentences()
+            .get(set)
+            .endsWith(
+                "set the plinth front (F) and the plinth back (G) with their left ends on it."),
         plinth::toString);
   }
 

@@ -19,10 +19,11 @@ class StagesTest {
       Map.of(
           // the trial is of the first offcut, and may stand between boards that are glued up
           "milling", Set.of(Verb.CHOOSE, Verb.MILL, Verb.TEST),
-          // boards are glued up between the cuts where the clamps are free only then
-          "sizing", Set.of(Verb.MILL, Verb.BLANK, Verb.KEEP, Verb.REJOIN, Verb.SIZE, Verb.MARK),
+          // boards that are glued up between the cuts, where the clamps are free only then
+          "panels", Set.of(Verb.MILL),
+          "sizing", Set.of(Verb.BLANK, Verb.KEEP, Verb.REJOIN, Verb.SIZE, Verb.MARK),
           "trial", Set.of(Verb.TEST),
-          "joints", Set.of(Verb.MILL, Verb.SIZE, Verb.MARK, Verb.CUT, Verb.DRILL, Verb.SAND),
+          "joints", Set.of(Verb.SIZE, Verb.MARK, Verb.CUT, Verb.DRILL, Verb.SAND),
           // a cut or two may fill a wait for the glue, see StageRuns
           "sub-assemblies", Set.of(Verb.DRY_FIT, Verb.PRE_FINISH, Verb.FIT, Verb.TRIM, Verb.CUT),
           "assembly", Set.of(Verb.DRY_FIT, Verb.PRE_FINISH, Verb.FIT, Verb.TRIM, Verb.TRIAL_FIT),

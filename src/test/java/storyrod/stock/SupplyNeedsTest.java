@@ -91,4 +91,15 @@ class SupplyNeedsTest {
         List.of(new Abrasive(80, 1)), plan("finish: {product: paint, sand-to: 80}\n").abrasives());
     assertEquals(List.of(), plan("").abrasives());
   }
+
+  @Test
+  void sandpaperIsBoughtInPacksOfEachGrit() {
+    SupplyPlan plan =
+        plan("finish: {product: varnish, sand-to: 180, sandpaper: {pack: 5, price: 4.50}}\n");
+    assertEquals(
+        List.of(Optional.of(1), Optional.of(1), Optional.of(1)),
+        plan.abrasives().stream().map(Abrasive::packs).toList());
+    assertEquals(Optional.of(Rational.of(27, 2)), plan.sandpaperCost());
+    assertEquals(Optional.empty(), plan("finish: {product: varnish}\n").sandpaperCost());
+  }
 }

@@ -82,6 +82,17 @@ public record Job(
         .toList();
   }
 
+  /** All other units of the same level. */
+  List<Unit> others(Placing placing) {
+    return Stream.concat(before(placing).stream(), after(placing).stream().map(Placing::unit))
+        .toList();
+  }
+
+  /** Whether a unit can come in past all others of its level. */
+  boolean canComeLast(Placing placing) {
+    return !reach.ways(placing.unit(), others(placing)).isEmpty();
+  }
+
   /** Whether a unit goes into a sub-assembly that is one unit of a dry fit. */
   boolean isBuiltIntoDry(Unit unit, Operation dry) {
     return !unit.level().equals(Unit.PIECE)

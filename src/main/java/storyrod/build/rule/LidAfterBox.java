@@ -36,10 +36,7 @@ final class LidAfterBox implements Rule {
 
   /** All units of its level if it can come in past them, else those that stand before it. */
   private static List<Unit> waitedFor(Job job, Placing lid) {
-    List<Unit> others =
-        Stream.concat(job.before(lid).stream(), job.after(lid).stream().map(Placing::unit))
-            .toList();
-    return job.reach().ways(lid.unit(), others).isEmpty() ? job.before(lid) : others;
+    return job.canComeLast(lid) ? job.others(lid) : job.before(lid);
   }
 
   /** Whether a unit has a groove in which the lid runs. */

@@ -45,6 +45,7 @@ public final class Rules {
           new MachineBeforeFinish(),
           new TopAfterFinish(),
           new LidAfterBox(),
+          new LidAfterFinish(),
           new MountAfterFinish(),
           new MountOnStandingParts(),
           new HangerBeforeHung(),

@@ -4,7 +4,7 @@ import java.util.List;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Verb;
 
-/** Mortises for leaves, and edges planed to an even gap, are cut in bare wood. */
+/** Mortises for leaves, edges planed to an even gap and tight tongues are cut in bare wood. */
 final class TrialBeforeFinish implements Rule {
   @Override
   public String key() {
@@ -13,7 +13,7 @@ final class TrialBeforeFinish implements Rule {
 
   @Override
   public String reason() {
-    return "hinges and slides are fitted on trial, and their doors and drawers with them, before the finish: what is planed to fit must still be bare";
+    return "hinges, slides and sliding lids are fitted on trial, and doors and drawers with them, before the finish: what is planed to fit must still be bare";
   }
 
   @Override

@@ -8,7 +8,10 @@ import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.piece.Joint;
 
-/** Hinges and slides are lined up on what stands, with the doors and drawers that they hang. */
+/**
+ * Hinges and slides are lined up on what stands, with the doors and drawers that they hang; a lid
+ * is tried there too.
+ */
 final class TrialOnStandingParts implements Rule {
   @Override
   public String key() {
@@ -17,7 +20,7 @@ final class TrialOnStandingParts implements Rule {
 
   @Override
   public String reason() {
-    return "hinges and slides are fitted on trial when the case stands and what they hang is made";
+    return "hinges, slides and sliding lids are fitted on trial when the case stands and what goes into it is made";
   }
 
   @Override

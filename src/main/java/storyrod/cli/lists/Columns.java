@@ -21,6 +21,8 @@ final class Columns {
   static final String WIDTH = "width";
   static final String HEIGHT = "height";
 
+  private static final String ADD = "add it to the first line and to every row";
+
   private final Map<String, Integer> places = new LinkedHashMap<>();
   private final Table table;
 
@@ -42,7 +44,7 @@ final class Columns {
     Diagnostics found = new Diagnostics();
     List<String> words = table.head().stream().map(Columns::word).toList();
     if (words.stream().noneMatch(known::contains)) {
-      found.add(noHead(table, name));
+      found.add(noHead(table, name + ",width,height"));
     } else if (words.contains(other(name)) && !words.contains(name)) {
       found.add(columns.missing(name).hint("give the list of parts first, the stock second"));
     } else {
@@ -53,18 +55,37 @@ final class Columns {
     return found.hasErrors() ? Optional.empty() : Optional.of(columns);
   }
 
+  /** The columns of a list without sizes, or nothing and the reasons. */
+  static Optional<Columns> plain(
+      Table table, String name, List<String> further, Diagnostics diagnostics) {
+    Set<String> known = new LinkedHashSet<>(List.of(name));
+    known.addAll(further);
+    Columns columns = new Columns(table);
+    Diagnostics found = new Diagnostics();
+    if (table.head().stream().map(Columns::word).noneMatch(known::contains)) {
+      found.add(noHead(table, String.join(",", known)));
+    } else {
+      table.head().forEach(cell -> columns.take(cell, known, found));
+      if (!columns.has(name)) {
+        found.add(columns.missing(name).hint(ADD));
+      }
+    }
+    diagnostics.addAll(found.sorted());
+    return found.hasErrors() ? Optional.empty() : Optional.of(columns);
+  }
+
   private static String word(Cell cell) {
     return cell.text().toLowerCase(java.util.Locale.ROOT).replace(' ', '_').replace('-', '_');
   }
 
-  private static Diagnostic noHead(Table table, String name) {
+  private static Diagnostic noHead(Table table, String line) {
     Cell first = table.head().getFirst();
     return Diagnostic.error(
             "no-head",
             first.at(),
             "expected the names of the columns in the first line, found '%s'"
                 .formatted(first.text()))
-        .hint("put a line such as `%s,width,height` above the rows".formatted(name));
+        .hint("put a line such as `%s` above the rows".formatted(line));
   }
 
   private void take(Cell cell, Set<String> known, Diagnostics found) {
@@ -100,7 +121,7 @@ final class Columns {
     return Stream.of(name, along())
         .filter(each -> !has(each))
         .findFirst()
-        .map(each -> missing(each).hint("add it to the first line and to every row"));
+        .map(each -> missing(each).hint(ADD));
   }
 
   private Diagnostic missing(String column) {

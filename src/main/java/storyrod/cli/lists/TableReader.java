@@ -44,7 +44,7 @@ final class TableReader {
     if (source.text().isBlank()) {
       return fault(
           Diagnostic.error("empty-list", Span.startOf(source), "there is nothing in this list")
-              .hint("write the names of the columns first, then a line for each part or stock"));
+              .hint("write the names of the columns first, then a line for each entry"));
     }
     Optional<Diagnostic> foreign = noText().or(this::otherSeparator);
     if (foreign.isPresent()) {

@@ -1,0 +1,59 @@
+package storyrod.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import storyrod.build.BuildPlan.Step;
+import storyrod.description.Diagnostic;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** Finds glue-ups of one thing that take more clamps at once than the shop has: no turns help. */
+record ClampsTooFew(Piece piece) {
+  List<Diagnostic> findings(List<Step> steps) {
+    List<Diagnostic> findings = new ArrayList<>();
+    for (Step step : steps) {
+      if (PanelClamps.isGlueUp(step)) {
+        PanelClamps clamps = new PanelClamps(piece);
+        PanelClamps.glued(piece, step)
+            .filter(part -> clamps.count(part) > shop())
+            .map(part -> panel(part, clamps.count(part)))
+            .forEach(findings::add);
+      } else if (GlueTurns.of(piece, step).each() > shop()) {
+        findings.add(assembly(step, GlueTurns.of(piece, step).each()));
+      }
+    }
+    return findings;
+  }
+
+  private int shop() {
+    return piece.description().shop().clamps();
+  }
+
+  private Diagnostic panel(Part part, int wanted) {
+    return finding(part, wanted)
+        .hint(
+            borrow(wanted)
+                + "; or draw the boards together with cauls and wedges against a stop where a clamp"
+                + " is missing");
+  }
+
+  private Diagnostic assembly(Step step, int wanted) {
+    return finding(piece.part(step.targets().getFirst()), wanted)
+        .hint(
+            borrow(wanted)
+                + "; let screws or brads hold some joints while the glue sets; or put its parts on in"
+                + " steps of their own, in `build`");
+  }
+
+  private Diagnostic finding(Part part, int wanted) {
+    return Diagnostic.advice(
+        "clamps-too-few",
+        part.at(),
+        "gluing up `%s` takes %d clamps at once, and the shop has %d"
+            .formatted(part.name(), wanted, shop()));
+  }
+
+  private String borrow(int wanted) {
+    return "borrow %d more, or count them in `clamps` of the shop".formatted(wanted - shop());
+  }
+}

@@ -1,0 +1,195 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import storyrod.measure.Length;
+import storyrod.planset.StepText.SettingText;
+import storyrod.words.Words;
+
+/** Steps name what is there by its right name, and nothing that is not there. */
+class PlainlyToldTest {
+  private static List<StepText> sideboard;
+  private static List<StepText> nightstand;
+  private static List<StepText> bookcase;
+  private static List<StepText> table;
+
+  @BeforeAll
+  static void write() throws IOException {
+    sideboard = StepWordsTest.steps("sideboard");
+    nightstand = StepWordsTest.steps("nightstand");
+    bookcase = StepWordsTest.steps("bookcase");
+    table = StepWordsTest.steps("dining-table");
+  }
+
+  private static StepText step(List<StepText> steps, String title) {
+    return steps.stream()
+        .filter(step -> step.title().startsWith(title))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(title));
+  }
+
+  private static void says(StepText step, String words) {
+    assertTrue(step.sentences().stream().anyMatch(each -> each.contains(words)), step::toString);
+  }
+
+  private static void keepsSilent(StepText step, String words) {
+    assertTrue(step.sentences().stream().noneMatch(each -> each.contains(words)), step::toString);
+  }
+
+  /** A groove in the edge of a stretcher that lies flat is set out from the stretcher's face. */
+  @Test
+  void faceFromWhichJointsAreSetOutIsNoEdge() {
+    says(step(sideboard, "Mark face and edge"), "D on the bottom face;");
+    says(step(nightstand, "Mark face and edge"), "E on the top face;");
+    says(
+        step(sideboard, "Mark face and edge"),
+        "Put the edge mark on the edge, end or face from which the joints are set out");
+    says(step(table, "Mark face and edge"), "E on the bottom face.");
+    says(step(bookcase, "Mark face and edge"), "J on the bottom end and the back edge;");
+  }
+
+  @Test
+  void partThatStandsOnItsEdgeRunsAlongTheFenceWithItsFace() {
+    StepText stretchers = step(nightstand, "Cut the grooves in the stretchers");
+    says(stretchers, "into the narrow back edge of the front stretcher (E): stand");
+    says(stretchers, "into the narrow front edge of the back stretcher (E): stand");
+    says(stretchers, "Run the face named along the fence.");
+    says(step(sideboard, "Cut the grooves in the sides"), "Run the edge named along the fence.");
+  }
+
+  /** Lines across a part for holes in its face ask for no side to keep to. */
+  @Test
+  void sideIsKeptOnlyWhereOneWasSet() {
+    keepsSilent(step(bookcase, "Drill the dowel holes in the plinth front"), "Keep it on that");
+    says(step(bookcase, "Drill the dowel holes in the plinth ends"), "Keep it on that side");
+  }
+
+  /** The edge of the case is a seam by now: slides flush with the front would stand proud. */
+  @Test
+  void slidesAreSetBehindWhatIsGluedOverTheEdge() {
+    StepText slides = step(nightstand, "Fit the drawer slides");
+    says(slides, "behind the finished front by what is listed");
+    assertTrue(slides.settings().contains(seam("B", "20 mm")), slides::toString);
+    assertTrue(
+        step(sideboard, "Fit the drawer slides").settings().contains(seam("K", "3/4 in")),
+        slides::toString);
+  }
+
+  private static SettingText seam(String mark, String value) {
+    return new SettingText("Drawer behind its front, at the seam", mark, value);
+  }
+
+  /** The stretchers end between the sides and behind the frieze, where no rule reaches. */
+  @Test
+  void topIsSetByWhatIsSeenAtItsEdge() {
+    StepText top = step(bookcase, "Screw the top");
+    says(top, "stand out 3/4 in past the left side strip (C) at the left.");
+    says(top, "Keep the top (B) flush with the left side (J) at the back.");
+    keepsSilent(top, "past the front stretcher");
+  }
+
+  /** Brads on the line of the shelf's underside would miss it: 25 in and half of 23/32 in. */
+  @Test
+  void bradsAreSetOutOnTheMiddleOfWhatTheyGoInto() {
+    says(
+        step(bookcase, "Fasten the back"),
+        "along the middle of what lies behind it: 25 3/8 in from the bottom end for the fixed");
+  }
+
+  /** The aprons end at the legs, which reach further out. */
+  @Test
+  void standIsSetByItsLegs() {
+    StepText stand = step(nightstand, "Screw the stand to the bottom");
+    says(stand, "Measure 16 mm inwards from the left face of the left side (A)");
+    says(stand, "set the front leg (G) with its left face on it.");
+    keepsSilent(stand, "nearer side on it");
+  }
+
+  /** Butt hinges have no plates. */
+  @Test
+  void doorThatLeansIsMendedAtWhatItHangsOn() {
+    StepText doors = step(sideboard, "Fit the hinges");
+    says(doors, "pare a mortise, or pack it with paper.");
+    keepsSilent(doors, "plate");
+  }
+
+  @Test
+  void whatHoldsTheFastenersIsCalledByItsName() {
+    says(step(nightstand, "Fasten the top"), "on the inside of the stretchers, three in each");
+    says(step(sideboard, "Fasten the top"), "On stretchers that run along the grain of the top");
+    says(step(table, "Fasten the top"), "on the inside of the rails");
+  }
+
+  @Test
+  void secondTemplateOfAMarkIsNoPart() {
+    says(
+        step(bookcase, "Drill the shelf pin holes"),
+        "there are some for J (two of them, headed J and J-2): tape");
+  }
+
+  /** Loose shelves, doors and fronts are sanded nowhere else. */
+  @Test
+  void looseThingsAreSandedBeforeTheFinish() {
+    says(
+        step(bookcase, "Finish the piece"),
+        "all faces of what is still loose and was not sanded before (P × 3 and Q × 3), up to");
+    says(step(sideboard, "Finish the piece"), "AB × 4, AD × 2 and AE × 2), up to grit 220");
+    String dust = Words.ENGLISH.say("caution.wood-dust");
+    assertTrue(step(nightstand, "Finish the piece").cautions().contains(dust));
+  }
+
+  /** Once when it is laid down, once when the clamps are off and it is stood up. */
+  @Test
+  void heavyPieceIsStoodUpAndMovedByTwo() {
+    String turning = Words.ENGLISH.say("caution.turning");
+    StepText slides = step(sideboard, "Fit the drawer slides");
+    says(slides, "stand the piece up again");
+    assertTrue(slides.cautions().contains(turning), slides::toString);
+    String lifting = Words.ENGLISH.say("caution.lifting");
+    assertTrue(step(sideboard, "Tie the piece to the wall").cautions().contains(lifting));
+    // The nightstand weighs less than 23 kg without its drawers.
+    assertFalse(step(nightstand, "Mount the glides").cautions().contains(turning));
+  }
+
+  @Test
+  void screwsOfPullsAreTurnedWithTheScrewdriver() {
+    StepText pulls = step(sideboard, "Mount the pulls");
+    says(pulls, "hold the pull in its place, and tighten them with the screwdriver.");
+    assertEquals(List.of("screwdriver"), pulls.tools());
+  }
+
+  /** A front of 3/4 in and a box of 15/32 in; of 20 mm and 12 mm; 3/8 in or 10 mm in the pull. */
+  @Test
+  void screwsOfPullsGoThroughFrontAndBox() throws IOException {
+    says(step(sideboard, "Mount the pulls"), "1 7/32 in of wood and some 3/8 in into the pull");
+    says(step(sideboard, "Mount the pulls"), "about 1 19/32 in in all");
+    says(step(nightstand, "Mount the knobs"), "32 mm of wood and some 10 mm into the knob");
+    assertEquals(List.of(Length.mm(32)), new Grip(StepWordsTest.piece("nightstand")).wood("knob"));
+    assertEquals(List.of(), new Grip(StepWordsTest.piece("nightstand")).wood("glide"));
+  }
+
+  /** The back is 1/4 in of plywood, through which the screws reach the stretcher. */
+  @Test
+  void strapIsScrewedToWhatHoldsIt() {
+    StepText strap = step(bookcase, "Tie the piece");
+    says(strap, "through the back (N), which alone holds no screw.");
+    says(strap, "Drill pilot holes for the strap, a little thinner than the core of its screws");
+  }
+
+  @Test
+  void feetAreSortedBeforeTheGlueIsSpread() {
+    List<String> feet = step(sideboard, "Glue the feet").sentences();
+    int sorted = feet.indexOf(start(feet, "Turn the tapered faces"));
+    assertTrue(sorted < feet.indexOf(start(feet, "Brush a thin coat")), feet::toString);
+  }
+
+  private static String start(List<String> sentences, String words) {
+    return sentences.stream().filter(each -> each.startsWith(words)).findFirst().orElseThrow();
+  }
+}
