@@ -1,9 +1,10 @@
-<#-- The exploded view with its parts list. Gets: exploded (a drawing's place); cutList.rows (mark,
-     part, count). -->
+<#-- The exploded view with its parts list, and those of the sub-assemblies. Gets: exploded (a drawing's place);
+     cutList.rows (mark, part, count); opened, pages of views (title, lead or empty, drawing: its place). -->
 <#import "/frame/macros.ftl" as frame>
 <div class="section" id="exploded">
 <@frame.head say('exploded.title')/>
 <h1>${say('exploded.title')}</h1>
+<#if opened?has_content><p class="quiet">${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'))}</p></#if>
 <div class="picture"><@frame.drawing exploded/></div>
 <table class="columns parts-list"><tr>
 <#assign height = (cutList.rows?size / 3)?ceiling>
@@ -15,3 +16,15 @@
 <#list (cutList.rows?size / height)?ceiling..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
 </tr></table>
 </div>
+<#list opened as page>
+<div class="section">
+<@frame.head say('exploded.title')/>
+<#list page as view>
+<div class="part">
+<div class="part-title">${view.title}</div>
+<#if view.lead?has_content><p class="part-lead">${view.lead}</p></#if>
+<div class="picture"><@frame.drawing view.drawing/></div>
+</div>
+</#list>
+</div>
+</#list>

@@ -108,7 +108,7 @@ table.beside td.bars { width: 122mm; }
 .caution { border: 0.35mm solid #1a1d1f; padding: 2mm 3mm; margin-bottom: 2.5mm; }
 .caution b { letter-spacing: 0.02em; }
 
-/* The finish; its height is that which EndPages counts with. */
+/* The finish; its height is that which FinishHeight counts with. */
 .finish h2 { margin-top: 4.5mm; }
 table.coats td { height: 7mm; border-bottom: 0.12mm solid #9a9ea1; }
 .sign { margin-top: 6mm; margin-bottom: 3mm; border-top: 0.25mm solid #1a1d1f; width: 100mm; font-size: 8.5pt; color: #54595d; }

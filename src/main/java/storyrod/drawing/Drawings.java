@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan;
@@ -25,7 +23,7 @@ import storyrod.stock.StockPlan;
 public record Drawings(
     Drawing cover,
     List<GeneralSheet> general,
-    Drawing exploded,
+    Exploded exploded,
     Map<String, Drawing> parts,
     Map<String, Drawing> blanks,
     Map<String, List<Drawing>> layouts,
@@ -47,26 +45,24 @@ public record Drawings(
       Map<String, Drawing> parts,
       Map<String, List<Drawing>> layouts,
       Map<Integer, Drawing> steps) {
-    this(cover, List.of(), exploded, parts, Map.of(), layouts, steps, List.of());
+    this(
+        cover,
+        List.of(),
+        new Exploded(exploded, List.of()),
+        parts,
+        Map.of(),
+        layouts,
+        steps,
+        List.of());
   }
 
-  /**
-   * Draws all that a plan set shows, each drawing for the room that its page has. Drawings do not
-   * know each other, so several are made at a time.
-   */
+  /** Draws all that a plan set shows, each drawing for the room that its page has. */
   public static Drawings of(Piece piece, StockPlan stock, BuildPlan build, Rooms rooms) {
-    List<Drawing> whole =
-        Stream.<Supplier<Drawing>>of(
-                () -> AssembledView.draw(piece, rooms.cover()),
-                () -> ExplodedView.draw(piece, build, rooms.exploded()))
-            .parallel()
-            .map(Supplier::get)
-            .toList();
     PartSheets.Sheets parts = PartSheets.draw(piece, rooms);
     return new Drawings(
-        whole.getFirst(),
+        AssembledView.draw(piece, rooms.cover()),
         GeneralSheets.draw(piece, rooms),
-        whole.getLast(),
+        ExplodedViews.draw(piece, build, rooms),
         parts.parts(),
         parts.blanks(),
         layouts(piece, stock, rooms.layout()),

@@ -1,31 +1,50 @@
 package storyrod.drawing;
 
 import java.util.List;
-import java.util.Map;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
+import storyrod.drawing.Contacts.Path;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/**
- * The whole piece taken apart along the ways in which it goes together, every mark in a balloon.
- */
-final class ExplodedView {
-  private ExplodedView() {}
-
-  /** An isometric exploded view that fills a page, at a scale of its own. */
-  public static Drawing draw(Piece piece, BuildPlan plan, Size page) {
-    Explosion explosion = Explosion.of(piece, plan, View.USUAL);
-    Scene scene = scene(piece, explosion.offsets());
-    List<String> all = piece.parts().stream().map(Part::name).toList();
-    Picture.Notes notes = new Picture.Notes(explosion.paths(), List.of(), all);
-    return Picture.of(scene, piece.parts(), all.size(), View.USUAL).drawn("exploded", notes, page);
+/** Parts moved apart along the ways in which they go together, looked at in the usual view. */
+record ExplodedView(List<Part> parts, List<Path> paths, Picture picture) {
+  static ExplodedView of(Explosion explosion, List<Part> parts) {
+    Stream<Scene.Item> items =
+        parts.stream()
+            .map(
+                part ->
+                    new Scene.Item(
+                        part.name(), part.placed(), explosion.offsets().get(part.name())));
+    Picture picture = Picture.of(new Scene(items.toList()), parts, parts.size(), View.USUAL);
+    return new ExplodedView(parts, explosion.paths(), picture);
   }
 
-  private static Scene scene(Piece piece, Map<String, Vector3D> offsets) {
-    return new Scene(
-        piece.parts().stream()
-            .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
-            .toList());
+  /** The whole piece with all sub-assemblies open and every mark in a balloon, filling a page. */
+  static Drawing draw(Piece piece, BuildPlan plan, Size page) {
+    return of(Explosion.of(piece, plan, View.USUAL), piece.parts()).drawn("exploded", page);
+  }
+
+  /** The view with balloons for all its marks. */
+  Drawing drawn(String name, Size room) {
+    return drawn(name, names(), room);
+  }
+
+  /** The height in mm that it fills where only its width is given, all its marks in balloons. */
+  double heightMm(double widthMm) {
+    return picture.heightMm(notes(names()), widthMm);
+  }
+
+  private List<String> names() {
+    return parts.stream().map(Part::name).toList();
+  }
+
+  /** The view with balloons for some parts, by their names. */
+  Drawing drawn(String name, List<String> balloons, Size room) {
+    return picture.drawn(name, notes(balloons), room);
+  }
+
+  private Picture.Notes notes(List<String> balloons) {
+    return new Picture.Notes(paths, List.of(), balloons);
   }
 }

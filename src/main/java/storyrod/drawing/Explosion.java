@@ -12,6 +12,7 @@ import storyrod.drawing.Contacts.Path;
 import storyrod.drawing.Moves.Group;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /**
@@ -47,18 +48,28 @@ final class Explosion {
   /** The groups that have been moved so far, of those that are opened together. */
   private final List<Group> gone = new ArrayList<>();
 
-  private Explosion(Piece piece, BuildPlan plan, View view) {
+  private Explosion(Piece piece, BuildPlan plan, View view, List<Part> parts) {
     this.piece = piece;
     this.moves = new Moves(piece, plan);
     this.contacts = new Contacts(piece);
     this.clearance = new Clearance(piece.parts(), view);
-    this.diagonal = Extent.diagonalMm(Extent.around(piece.parts()));
+    this.diagonal = Extent.diagonalMm(Extent.around(parts));
     piece.parts().forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
   }
 
   static Explosion of(Piece piece, BuildPlan plan, View view) {
-    Explosion explosion = new Explosion(piece, plan, view);
+    Explosion explosion = new Explosion(piece, plan, view, piece.parts());
     explosion.moves.levels().forEach(explosion::open);
+    return explosion;
+  }
+
+  /** Only one level is opened, that of a sub-assembly or of the piece; its units stay closed. */
+  static Explosion ofLevel(Piece piece, BuildPlan plan, View view, String level) {
+    List<Group> groups = new Moves(piece, plan).level(level);
+    List<String> parts = groups.stream().flatMap(group -> group.parts().stream()).toList();
+    Explosion explosion =
+        new Explosion(piece, plan, view, parts.stream().map(piece::part).toList());
+    explosion.open(groups);
     return explosion;
   }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.drawing.GeneralDrawing.Plan;
 import storyrod.geometry.Face;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -68,7 +69,7 @@ final class GeneralSheets {
 
   private List<GeneralSheet> drawn() {
     GeneralPlans plans = new GeneralPlans(piece, Words.ENGLISH);
-    List<List<String>> alike = alike(plans.units());
+    List<List<String>> alike = alike(plans.units().nesting(), plans.units().drawn());
     List<Choices> all =
         Stream.<java.util.function.Supplier<List<Choices>>>concat(
                 Stream.of(() -> whole(plans.whole())),
@@ -143,11 +144,10 @@ final class GeneralSheets {
   }
 
   /** Sub-assemblies of equal parts in groups; one drawing shows each group. */
-  private static List<List<String>> alike(HungUnits units) {
+  static List<List<String>> alike(Nesting nesting, List<String> units) {
     Map<String, List<String>> alike = new LinkedHashMap<>();
-    for (String unit : units.drawn()) {
-      String key =
-          units.nesting().parts(unit).stream().map(Part::mark).sorted().toList().toString();
+    for (String unit : units) {
+      String key = nesting.parts(unit).stream().map(Part::mark).sorted().toList().toString();
       alike.computeIfAbsent(key, marks -> new ArrayList<>()).add(unit);
     }
     return List.copyOf(alike.values());

@@ -59,6 +59,11 @@ final class Moves {
     return levels.values().stream().map(this::grouped).toList();
   }
 
+  /** The same for one sub-assembly or the piece, by its name. */
+  List<Group> level(String name) {
+    return grouped(levels.get(name));
+  }
+
   private List<Group> grouped(List<storyrod.build.Unit> level) {
     List<Unit> units = level.stream().map(each -> new Unit(each.name(), each.partNames())).toList();
     return grouped(units, units.stream().flatMap(unit -> unit.parts().stream()).toList());

@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import storyrod.piece.Mark;
@@ -12,6 +13,13 @@ public interface Rooms {
   Size cover();
 
   Size exploded();
+
+  /**
+   * The rooms for exploded views of sub-assemblies, in order.
+   *
+   * @param heights for each, the height in mm that it fills at a width in mm
+   */
+  List<Size> opened(List<DoubleUnaryOperator> heights);
 
   Size layout();
 

@@ -82,11 +82,21 @@ final class StepPicture {
     return coming(step).isEmpty() ? Optional.empty() : Optional.of(new StepPicture(piece, step));
   }
 
-  /** The parts that a step brings; where one thing is put together dry, its parts in place. */
+  /** The parts that a step brings; where something is put together dry, its parts in place. */
   private static List<String> coming(Step step) {
-    return step.verb() == Verb.DRY_FIT && step.operations().size() == 1
-        ? step.targets()
-        : step.newParts();
+    return step.verb() == Verb.DRY_FIT ? step.targets() : step.newParts();
+  }
+
+  /** Where the parts are drawn before any is moved out: what is not together yet stands apart. */
+  private Map<String, Vector3D> offsets(View view) {
+    Map<String, Vector3D> offsets = new LinkedHashMap<>();
+    parts.forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
+    if (step.verb() == Verb.DRY_FIT && step.operations().size() > 1) {
+      List<List<Part>> units =
+          units().stream().map(unit -> unit.stream().map(piece::part).toList()).toList();
+      offsets.putAll(SideBySide.offsets(view, units));
+    }
+    return offsets;
   }
 
   /** The number of the step. */
@@ -128,8 +138,7 @@ final class StepPicture {
   private record Shot(Picture picture, Picture.Notes notes, double score) {}
 
   private Shot shot(View view) {
-    Map<String, Vector3D> offsets = new LinkedHashMap<>();
-    parts.forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
+    Map<String, Vector3D> offsets = offsets(view);
     List<List<Path>> ways = step.enters().isPresent() ? moveOut(view, offsets) : List.of();
     Scene scene =
         new Scene(

@@ -1,8 +1,6 @@
 package storyrod.planset;
 
 import java.util.List;
-import java.util.Optional;
-import storyrod.description.FinishEntry;
 import storyrod.planset.Notes.Finding;
 
 /**
@@ -16,22 +14,15 @@ public record EndPages(boolean findingsFirst, boolean finishFollows) {
   private static final TextMeasure CELL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final double MESSAGE_SHARE = 0.72;
-  private static final double FINISH_MM = 145.5;
-  private static final int USUAL_COATS = 3;
-  private static final double COAT_MM = 7.2;
 
+  /** The pages' ends; {@code finishMm} is the height of the finish, zero if there is none. */
   static EndPages of(
-      StepPages steps, Notes notes, BeforePages before, Optional<FinishEntry> finish, Paper paper) {
+      StepPages steps, Notes notes, BeforePages before, double finishMm, Paper paper) {
     double findings = findingsMm(notes.findings(), paper);
     boolean first = findings > 0 && before.findingsHere();
-    double end = finishMm(finish.map(FinishEntry::allCoats).orElse(0));
     double last = steps.lastPageMm(paper) + TableHeights.ABOVE_H1_MM;
-    boolean follows = last + end + (first ? 0 : findings) <= paper.roomMm();
-    return new EndPages(first, finish.isPresent() && follows);
-  }
-
-  private static double finishMm(int coats) {
-    return FINISH_MM + (coats - USUAL_COATS) * COAT_MM;
+    boolean follows = last + finishMm + (first ? 0 : findings) <= paper.roomMm();
+    return new EndPages(first, finishMm > 0 && follows);
   }
 
   /** The findings below the contents, with their heading; zero where there are none. */

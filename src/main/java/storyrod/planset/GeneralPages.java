@@ -65,7 +65,7 @@ public record GeneralPages(List<Entry> entries, List<List<Entry>> pages) {
         : unitTitle(piece, sheet.units().getFirst());
   }
 
-  private static String unitTitle(Piece piece, String unit) {
+  static String unitTitle(Piece piece, String unit) {
     return piece.description().assemblies().get(unit).title();
   }
 

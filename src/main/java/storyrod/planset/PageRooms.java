@@ -53,6 +53,11 @@ public final class PageRooms implements Rooms {
   }
 
   @Override
+  public List<Size> opened(List<DoubleUnaryOperator> heights) {
+    return OpenedPages.rooms(heights, paper);
+  }
+
+  @Override
   public Size layout() {
     return new Size(paper.textWidthMm(), paper.textHeightMm() * LAYOUT_SHARE);
   }

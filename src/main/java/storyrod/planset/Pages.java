@@ -22,6 +22,7 @@ record Pages(
     ListPages breaks,
     GeneralPages general,
     DrawingBox exploded,
+    OpenedPages opened,
     PartPages parts,
     StepPages steps,
     TimelinePages timeline,
@@ -34,7 +35,7 @@ record Pages(
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
-  private static final double EXPLODED_FRAME_MM = 24;
+  private static final double EXPLODED_FRAME_MM = 31;
 
   private static final TextMeasure LIST = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
 
@@ -73,15 +74,28 @@ record Pages(
                 texts.say("cutlist.lead", print.units()))),
         GeneralPages.of(set, texts, paper),
         exploded(set, paper),
+        OpenedPages.of(set, texts),
         PartPages.of(set, texts, paper),
         steps,
         TimelinePages.of(set, steps, print),
         set.piece().description().finish(),
-        Surface.of(set.piece(), set.stock().supplies(), texts),
+        surface(set, texts),
         notes,
         before,
-        EndPages.of(steps, notes, before, set.piece().description().finish(), paper),
+        EndPages.of(steps, notes, before, finishMm(set, notes, print), paper),
         FullSizePages.of(set, texts));
+  }
+
+  private static Surface surface(PlanSet set, Texts texts) {
+    return Surface.of(set.piece(), set.stock().supplies(), texts);
+  }
+
+  /** The height of the finish on its page; zero if there is none. */
+  private static double finishMm(PlanSet set, Notes notes, Print print) {
+    Texts texts = print.texts();
+    boolean oily = warnsOfOilyRags(notes, texts);
+    FinishHeight height = new FinishHeight(texts, print.paper(), surface(set, texts), oily);
+    return set.piece().description().finish().map(height::ofMm).orElse(0.0);
   }
 
   /** Words and the paper that they stand on. */
@@ -94,7 +108,10 @@ record Pages(
 
   private static DrawingBox exploded(PlanSet set, Paper paper) {
     return DrawingBox.within(
-        EXPLODED, set.drawings().exploded(), paper.textWidthMm(), explodedRoom(set.piece(), paper));
+        EXPLODED,
+        set.drawings().exploded().whole(),
+        paper.textWidthMm(),
+        explodedRoom(set.piece(), paper));
   }
 
   /** The height in mm that the exploded view's title and parts list leave for it. */
@@ -137,6 +154,7 @@ record Pages(
     data.put("breaks", breaks);
     data.put("general", general);
     data.put("exploded", exploded);
+    data.put("opened", opened.pages());
     data.put("parts", parts);
     data.put("steps", steps);
     data.put("timeline", timeline);
@@ -155,8 +173,8 @@ record Pages(
     return texts.say(key, arguments.subList(1, arguments.size()).toArray());
   }
 
-  private boolean warnsOf(String caution) {
-    String text = texts.say("caution." + caution);
+  private static boolean warnsOfOilyRags(Notes notes, Texts texts) {
+    String text = texts.say("caution.oily-rags");
     return notes.cautions().stream().anyMatch(each -> each.text().equals(text));
   }
 
@@ -182,7 +200,7 @@ record Pages(
     finish.put("dryHours", entry.dryHours());
     finish.put("sandTo", entry.sandTo());
     finish.put("triedOn", entry.triedOn().orElse(""));
-    finish.put("oily", warnsOf("oily-rags"));
+    finish.put("oily", warnsOfOilyRags(notes, texts));
     finish.put("woods", surface.woods());
     finish.put("area", surface.area());
     return finish;

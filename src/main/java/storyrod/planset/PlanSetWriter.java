@@ -56,7 +56,11 @@ public final class PlanSetWriter {
     set.drawings()
         .general()
         .forEach(sheet -> files.put("drawings/" + sheet.drawing().name() + ".svg", svg(sheet)));
-    files.put("drawings/exploded.svg", svg(set.drawings().exploded()));
+    files.put("drawings/exploded.svg", svg(set.drawings().exploded().whole()));
+    set.drawings()
+        .exploded()
+        .opened()
+        .forEach(sheet -> files.put("drawings/" + sheet.drawing().name() + ".svg", svg(sheet)));
     set.piece()
         .marks()
         .forEach(mark -> files.put(fileName(mark), svg(set.drawings().parts().get(mark.mark()))));
@@ -113,7 +117,11 @@ public final class PlanSetWriter {
     set.drawings()
         .general()
         .forEach(sheet -> drawings.put(sheet.drawing().name(), sheet.drawing()));
-    drawings.put(Pages.EXPLODED, set.drawings().exploded());
+    drawings.put(Pages.EXPLODED, set.drawings().exploded().whole());
+    set.drawings()
+        .exploded()
+        .opened()
+        .forEach(sheet -> drawings.put(sheet.drawing().name(), sheet.drawing()));
     drawings.put(CheckBar.NAME, CheckBar.drawing(pages.texts()));
     set.drawings()
         .parts()

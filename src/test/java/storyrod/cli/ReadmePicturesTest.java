@@ -40,7 +40,7 @@ class ReadmePicturesTest {
 
   private static Drawing drawing(PlanSet set, String name) {
     return name.equals("exploded")
-        ? set.drawings().exploded()
+        ? set.drawings().exploded().whole()
         : set.drawings().parts().get(name.substring("part-".length()));
   }
 }

@@ -1,0 +1,110 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.piece.Part;
+
+/**
+ * Things that do not belong together yet, moved across the paper so that they stand in rows, none
+ * before another: in as many rows as give the picture the shape nearest to its room's.
+ */
+final class SideBySide {
+  /** Between two things, as a share of the widest of them. */
+  private static final double GAP = 0.12;
+
+  private static final double WIDTH_TO_HEIGHT = 1.5;
+
+  private final View view;
+  private final List<Thing> things;
+  private final double gap;
+
+  private SideBySide(View view, List<List<Part>> units) {
+    this.view = view;
+    this.things = units.stream().map(this::thing).toList();
+    this.gap =
+        GAP
+            * things.stream()
+                .mapToDouble(each -> each.outline.maxX() - each.outline.minX())
+                .max()
+                .orElse(0);
+  }
+
+  /** A thing and the outline of its picture where it belongs. */
+  private record Thing(List<Part> parts, Outline outline) {
+    double width() {
+      return outline.maxX() - outline.minX();
+    }
+
+    double height() {
+      return outline.maxY() - outline.minY();
+    }
+  }
+
+  private Thing thing(List<Part> parts) {
+    return new Thing(parts, Outline.of(parts.stream().map(Part::placed).toList(), view));
+  }
+
+  /** How far each part is moved, in mm, in the plane of the paper. */
+  static Map<String, Vector3D> offsets(View view, List<List<Part>> units) {
+    return new SideBySide(view, units).offsets();
+  }
+
+  private Map<String, Vector3D> offsets() {
+    List<List<Thing>> rows =
+        IntStream.rangeClosed(1, things.size())
+            .mapToObj(this::rows)
+            .min(Comparator.comparingDouble(this::unlikeTheRoom))
+            .orElse(List.of());
+    Map<String, Vector3D> offsets = new LinkedHashMap<>();
+    double top = 0;
+    for (List<Thing> row : rows) {
+      double bottom = top + height(row);
+      double left = -width(row) / 2;
+      for (Thing each : row) {
+        Vector3D by =
+            view.right()
+                .multiply(left - each.outline.minX())
+                .subtract(view.up().multiply(bottom - each.outline.maxY()));
+        each.parts.forEach(part -> offsets.put(part.name(), by));
+        left += each.width() + gap;
+      }
+      top = bottom + gap;
+    }
+    return offsets;
+  }
+
+  /** So many rows at most, filled in order up to a common width. */
+  private List<List<Thing>> rows(int count) {
+    double widest = things.stream().mapToDouble(Thing::width).max().orElse(0);
+    double share = width(things) / count;
+    List<List<Thing>> rows = new ArrayList<>();
+    for (Thing each : things) {
+      boolean full =
+          rows.isEmpty() || width(rows.getLast()) + each.width() / 2 > Math.max(share, widest);
+      if (full) {
+        rows.add(new ArrayList<>());
+      }
+      rows.getLast().add(each);
+    }
+    return rows;
+  }
+
+  private double unlikeTheRoom(List<List<Thing>> rows) {
+    double width = rows.stream().mapToDouble(this::width).max().orElse(1);
+    double height = rows.stream().mapToDouble(row -> height(row) + gap).sum() - gap;
+    return Math.abs(StrictMath.log(width / height / WIDTH_TO_HEIGHT));
+  }
+
+  private double width(List<Thing> row) {
+    return row.stream().mapToDouble(each -> each.width() + gap).sum() - gap;
+  }
+
+  private static double height(List<Thing> row) {
+    return row.stream().mapToDouble(Thing::height).max().orElse(0);
+  }
+}

@@ -1,0 +1,84 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import storyrod.drawing.Drawing;
+import storyrod.drawing.GeneralSheet;
+import storyrod.drawing.Size;
+
+/** The exploded views of sub-assemblies, up to three on a page, one below the other. */
+public record OpenedPages(List<List<Entry>> pages) {
+  private static final int MOST = 3;
+
+  /** What title and lead take above a drawing, and the space below. */
+  private static final double BESIDE_MM = 21;
+
+  public OpenedPages {
+    pages = List.copyOf(pages);
+  }
+
+  /** A view of sub-assemblies that are alike; the lead is empty for a single one. */
+  public record Entry(String title, String lead, DrawingBox drawing) {}
+
+  /** The rooms for views, in order; each as high as it needs to be, if its page has room. */
+  static List<Size> rooms(List<DoubleUnaryOperator> heights, Paper paper) {
+    double width = paper.textWidthMm();
+    List<Size> rooms = new ArrayList<>();
+    for (int count : counts(heights.size())) {
+      List<Double> wished =
+          heights.subList(rooms.size(), rooms.size() + count).stream()
+              .map(each -> each.applyAsDouble(width))
+              .toList();
+      double most = most(wished, paper.roomMm() - 1 - count * BESIDE_MM);
+      wished.forEach(each -> rooms.add(new Size(width, Math.min(most, each))));
+    }
+    return rooms;
+  }
+
+  /** How many views each page holds, all nearly as many. */
+  static List<Integer> counts(int views) {
+    int pages = Math.ceilDiv(views, MOST);
+    return IntStream.range(0, pages).map(page -> (views + page) / pages).boxed().toList();
+  }
+
+  /** The height that none may exceed if all are to find room; the highest give way. */
+  private static double most(List<Double> wished, double room) {
+    List<Double> sorted = wished.stream().sorted().toList();
+    double left = room;
+    for (int i = 0; i < sorted.size(); i++) {
+      double share = left / (sorted.size() - i);
+      if (sorted.get(i) > share) {
+        return share;
+      }
+      left -= sorted.get(i);
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  static OpenedPages of(PlanSet set, Texts texts) {
+    List<GeneralSheet> sheets = set.drawings().exploded().opened();
+    List<List<Entry>> pages = new ArrayList<>();
+    int at = 0;
+    for (int count : counts(sheets.size())) {
+      pages.add(
+          sheets.subList(at, at + count).stream().map(each -> entry(set, each, texts)).toList());
+      at += count;
+    }
+    return new OpenedPages(pages);
+  }
+
+  private static Entry entry(PlanSet set, GeneralSheet sheet, Texts texts) {
+    Drawing drawing = sheet.drawing();
+    DrawingBox box =
+        DrawingBox.within(drawing.name(), drawing, drawing.widthMm(), drawing.heightMm());
+    List<String> titles =
+        sheet.units().stream().map(unit -> GeneralPages.unitTitle(set.piece(), unit)).toList();
+    String lead =
+        titles.size() == 1
+            ? ""
+            : texts.say("exploded.alike", String.join(", ", titles.subList(1, titles.size())));
+    return new Entry(titles.getFirst(), lead, box);
+  }
+}

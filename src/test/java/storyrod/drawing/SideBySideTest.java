@@ -1,0 +1,97 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Operation;
+import storyrod.build.Verb;
+import storyrod.geometry.Solid;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.planset.PlanSet;
+
+/** Things put together in one step, each for itself, stand beside each other in its picture. */
+class SideBySideTest {
+  private static final View VIEW = View.USUAL;
+
+  private static List<List<Part>> units(Piece piece, Step step) {
+    return step.operations().stream()
+        .map(Operation::parts)
+        .map(names -> names.stream().map(piece::part).toList())
+        .toList();
+  }
+
+  private static Outline outline(List<Part> unit, Map<String, Vector3D> offsets) {
+    List<Solid> solids = unit.stream().map(Part::placed).toList();
+    return Outline.of(solids, VIEW).moved(offsets.get(unit.getFirst().name()), VIEW);
+  }
+
+  private static List<Step> dryFits(PlanSet set) {
+    return set.build().steps().stream().filter(step -> step.verb() == Verb.DRY_FIT).toList();
+  }
+
+  @TestFactory
+  List<DynamicTest> noneStandsBeforeAnother() {
+    return AllProjects.each(
+        project -> {
+          for (Step step : dryFits(project.set())) {
+            List<List<Part>> units = units(project.set().piece(), step);
+            Map<String, Vector3D> offsets = SideBySide.offsets(VIEW, units);
+            List<Outline> outlines = units.stream().map(each -> outline(each, offsets)).toList();
+            for (int i = 0; i < outlines.size(); i++) {
+              for (Outline other : outlines.subList(i + 1, outlines.size())) {
+                assertEquals(0, outlines.get(i).shared(other), 1e-6, step.number() + "");
+              }
+            }
+          }
+        });
+  }
+
+  @TestFactory
+  List<DynamicTest> nothingIsTakenApartOrMovedToTheViewer() {
+    return AllProjects.each(
+        project -> {
+          for (Step step : dryFits(project.set())) {
+            List<List<Part>> units = units(project.set().piece(), step);
+            Map<String, Vector3D> offsets = SideBySide.offsets(VIEW, units);
+            for (List<Part> unit : units) {
+              Vector3D by = offsets.get(unit.getFirst().name());
+              assertTrue(unit.stream().allMatch(part -> offsets.get(part.name()).equals(by)));
+              assertEquals(0, by.dot(VIEW.toViewer()), 1e-6);
+            }
+          }
+        });
+  }
+
+  /** Seven things in one row would each be as small as a stamp. */
+  @Test
+  void manyThingsStandInRows() {
+    PlanSet sideboard = AllProjects.named("sideboard");
+    Step step = dryFits(sideboard).getFirst();
+    List<List<Part>> units = units(sideboard.piece(), step);
+    assertFalse(units.size() < 5, units::toString);
+    Map<String, Vector3D> offsets = SideBySide.offsets(VIEW, units);
+    List<Outline> outlines = new ArrayList<>();
+    units.forEach(each -> outlines.add(outline(each, offsets)));
+    double width =
+        most(outlines.stream().map(Outline::maxX).toList())
+            + most(outlines.stream().map(each -> -each.minX()).toList());
+    double height =
+        most(outlines.stream().map(Outline::maxY).toList())
+            + most(outlines.stream().map(each -> -each.minY()).toList());
+    assertTrue(width / height > 0.75 && width / height < 3, width + " " + height);
+  }
+
+  private static double most(List<Double> values) {
+    return values.stream().mapToDouble(each -> each).max().orElseThrow();
+  }
+}
