@@ -760,9 +760,9 @@
       <@dadoing/>
     <#else>
       <@fencing/>
-      <#list cut.narrow as n>
-        <@say "The groove goes into the narrow " + n.edges?map(e -> words["edge." + e])?join(" and the narrow ") + " edge of " + fulls(n.parts) + ": stand the part on that edge, its face against a tall fence."/>
-      </#list>
+      <#if cut.narrow?size gt 0>
+        <@say "The groove goes into a narrow edge, " + joined(cut.narrow?map(n -> "the " + n.edges?map(e -> words["edge." + e])?join(" and the ") + " one of " + fulls(n.parts))) + ": stand the part on that edge, its face against a tall fence."/>
+      </#if>
       <@runStopped/>
     </#if>
   </#if>
@@ -1601,7 +1601,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
-  <@say "Sand the outside" + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + " and brush off all dust."/>
+  <@say "Sand the outside" + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + ", with a respirator on, and brush off all dust."/>
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
@@ -1669,7 +1669,7 @@
 <#-- Screws that come with a pull are meant for one front. -->
 <#macro screwLengths>
   <#list grips as g>
-    <@say "Measure the screws: " + (grips?size gt 1)?then("where they go", "they go") + " through " + g.wood + " of wood and some " + g.held + " into the " + words["kind." + item.kind] + (grips?size gt 1)?then(", they are ", ": ") + "about " + g.all + " in all. Where those that come with it are shorter, buy longer ones of the same thread."/>
+    <@say "Measure the screws: " + (grips?size gt 1)?then("where they go", "they go") + " through " + g.wood + " of wood and some " + g.held + " into the " + words["kind." + item.kind] + (grips?size gt 1)?then(", they are ", ", ") + "about " + g.all + " in all. Where those that come with it are shorter, buy longer ones of the same thread."/>
   </#list>
 </#macro>
 

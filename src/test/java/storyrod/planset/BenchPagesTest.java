@@ -145,6 +145,16 @@ class BenchPagesTest {
     }
   }
 
+  /** A front of 3/4 in, a box of 15/32 in and 3/8 in in the pull. */
+  @Test
+  void pullsAreBoughtWithScrewsThatReachThem() {
+    Texts texts = new Texts(BENCH.piece().description().format(), Words.ENGLISH);
+    assertTrue(
+        Shopping.of(BENCH, texts).items().stream()
+            .map(Shopping.Item::item)
+            .anyMatch("Bar pull 5 in centres with screws: screws about 1 19/32 in long"::equals));
+  }
+
   @Test
   void nothingReachesIntoTheMargins() {
     List<PdfText.Glyph> outside =

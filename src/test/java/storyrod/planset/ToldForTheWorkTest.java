@@ -152,8 +152,8 @@ class ToldForTheWorkTest {
   @Test
   void whatIsSetUnderABottomIsMeasuredFromAnEdgeThatCanBeTouched() {
     StepText stand = step(nightstand, "Screw the stand to the bottom");
-    told(stand, "61 mm inwards from the left face of the left side (A)");
-    assertSilent(stand, "on the left side (A): 61 mm");
+    told(stand, "16 mm inwards from the left face of the left side (A)");
+    assertSilent(stand, "on the left side (A): ");
     assertSilent(stand, "flush with the bottom (C) at the front");
     told(stand, "20 mm inwards from the front");
   }
@@ -161,7 +161,7 @@ class ToldForTheWorkTest {
   @Test
   void aTopThatIsLaidOnIsSetByItsOverhangs() {
     StepText top = step(bookcase, "Screw the top to the front stretcher and the back stretcher");
-    told(top, "Let the top (B) stand out 1 in past the front stretcher (L) at the front");
+    told(top, "Let the top (B) stand out 3/4 in past the left side strip (C) at the front");
     assertSilent(top, "Mark the place");
   }
 
