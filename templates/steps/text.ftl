@@ -899,6 +899,10 @@
       <@say "The holes cross a slot: push a scrap that fills it into the slot of " + fulls(crossed.bored) + " first, or its near wall breaks out inside."/>
     </#if>
     <@say "Drill " + fulls(parts) + " as the part drawings show."/>
+    <#if cut.forKind == "knob" && crossed.slides>
+      <@with "countersink"/>
+      <@say "Sink the hole from the other face too, now, while the wood is bare: the head of the knob's screw has to lie below it."/>
+    </#if>
     <#if crossed.sunk?size gt 0>
       <@with "countersink"/>
       <@say "Countersink the holes to " + cut.sunk + " across, until a screw's head lies flush: on " + joined(crossed.sunk?map(s -> "the " + words["edge." + s.face] + " face of " + fulls(s.parts))) + "."/>
@@ -1340,6 +1344,8 @@
       <@say "Hook the " + countedOf("top-fastener") + " into the " + plural(room) + " on the inside of the " + holders("top-fastener") + ", " + sharedOut("top-fastener") + (room == "groove")?then(", evenly spread", "") + "."/>
       <#if said?size == 0><@say (room == "groove")?then("On " + holders("top-fastener") + " that run along the grain of the top, leave each tongue a little short of the bottom of its groove, so that the top can swell and shrink.", "Leave each a little short of the end of its slot, so that the top can swell and shrink.")/></#if>
     </#if>
+    <@with "depth-stop"/>
+    <@with "screwdriver"/>
     <@say closedBelow?then("Reach in from inside", "Reach in from below") + " and drill pilot holes" + bitGiven?then(" with the bit listed with this step, its stop at the depth given there", " with a stop") + ", so that the bit cannot come through the top."/>
     <@say "Drive one screw up into the top through each of them, and do not force it tight."/>
   <#elseif has("fit-front")>

@@ -33,6 +33,10 @@ record CrossedData(Piece piece, PartPhrases phrases) {
     data.put("bored", parts(step.operations().stream().filter(this::boresAcross).toList()));
     data.put("gaps", parts(step.operations().stream().filter(this::shapesAcross).toList()));
     data.put("sunk", sunk(step));
+    data.put(
+        "slides",
+        piece.joints().stream()
+            .anyMatch(joint -> joint.slides() && step.targets().contains(joint.first())));
     data.put("thinned", step.operations().stream().map(this::thinned).toList());
     data.put("stopsShort", step.verb() == Verb.TRIM ? List.of() : stopsShort(step));
     return data;

@@ -199,4 +199,19 @@ class ToldInTimeTest {
   void aLeaningSlotIsWiderThanThePartIsThick() {
     told(step(stool, "Cut the leaning dados"), "49/64 in wide along the face");
   }
+
+  /** What slides lies close over something: a head that stands out would catch there. */
+  @Test
+  void theHeadOfAKnobOnALidIsSunkBeforeTheFinish() {
+    StepText holes = step(box, "Drill the knob holes in the lid");
+    told(holes, "Sink the hole from the other face");
+    assertTool(holes, "countersink bit");
+  }
+
+  @Test
+  void aDriverAndADepthStopLieReadyForTheTop() {
+    StepText top = step(bench, "Fasten the top");
+    assertTool(top, "depth stop");
+    assertTool(top, "screwdriver");
+  }
 }
