@@ -127,7 +127,11 @@ public record Shopping(
 
   private static Item item(PlanSet set, HardwareNeed need, Texts texts) {
     return new Item(
-        title(set, need, texts), need.count(), need.packSize(), need.packs(), cost(need.cost(), texts));
+        title(set, need, texts),
+        need.count(),
+        need.packSize(),
+        need.packs(),
+        cost(need.cost(), texts));
   }
 
   /** With the length that screws of pulls and knobs have to have. */
