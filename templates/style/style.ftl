@@ -109,7 +109,8 @@ table.beside td.bars { width: 122mm; }
 .caution b { letter-spacing: 0.02em; }
 
 /* The finish; its height is that which FinishHeight counts with. */
-.finish h2 { margin-top: 4.5mm; }
+.finish h2 { margin-top: 3.5mm; }
+#finish.follows { margin-top: 6mm; }
 table.coats td { height: 7mm; border-bottom: 0.12mm solid #9a9ea1; }
 .sign { margin-top: 6mm; margin-bottom: 3mm; border-top: 0.25mm solid #1a1d1f; width: 100mm; font-size: 8.5pt; color: #54595d; }
 

@@ -20,7 +20,7 @@ public record EndPages(boolean findingsFirst, boolean finishFollows) {
       StepPages steps, Notes notes, BeforePages before, double finishMm, Paper paper) {
     double findings = findingsMm(notes.findings(), paper);
     boolean first = findings > 0 && before.findingsHere();
-    double last = steps.lastPageMm(paper) + TableHeights.ABOVE_H1_MM;
+    double last = steps.lastPageMm(paper) + FinishHeight.ABOVE_MM;
     boolean follows = last + finishMm + (first ? 0 : findings) <= paper.roomMm();
     return new EndPages(first, finishMm > 0 && follows);
   }

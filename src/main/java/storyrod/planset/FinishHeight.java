@@ -11,8 +11,11 @@ import storyrod.description.FinishEntry;
  * @param oily whether its rags can catch fire, of which a sentence tells then
  */
 record FinishHeight(Texts texts, Paper paper, Surface surface, boolean oily) {
+  /** Above its heading where it goes on below the last step. */
+  static final double ABOVE_MM = 6;
+
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
-  private static final double H2_MM = 4.5 + TableHeights.H2_MM - TableHeights.ABOVE_H2_MM;
+  private static final double H2_MM = 3.5 + TableHeights.H2_MM - TableHeights.ABOVE_H2_MM;
   private static final int HEADINGS = 3;
   private static final double FRAME_MM = 4.7;
   private static final double FRAME_SIDES_MM = 6.7;
