@@ -1,5 +1,5 @@
 <#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, onHand, wastePercent, toBuy, cost), .sheets
-     (stock, size, count, cost), .items (item, count, packSize, packs, cost), .supplies (rows: product, area, takes,
+     (stock, size, count, cost), .items (item, note, count, packSize, packs, cost), .supplies (rows: product, area, takes,
      soldIn, cans, cost; ranges: whether an amount is one), .total, .complete; breaks (boards, sheets,
      items, supplies), which of them begin a page. -->
 <#import "/frame/macros.ftl" as frame>
@@ -39,7 +39,7 @@
 <thead><tr><th>${say('column.item')}</th><th class="figure">${say('column.needed')}</th><th class="figure">${say('column.pack-size')}</th><th class="figure">${say('column.packs')}</th><th class="figure last">${say('column.cost')}</th></tr></thead>
 <tbody>
 <#list shopping.items as item>
-<tr><td>${item.item}</td><td class="figure">${item.count}</td><td class="figure">${item.packSize}</td><td class="figure">${item.packs}</td><td class="figure last">${item.cost}</td></tr>
+<tr><td>${item.item}${item.note}</td><td class="figure">${item.count}</td><td class="figure">${item.packSize}</td><td class="figure">${item.packs}</td><td class="figure last">${item.cost}</td></tr>
 </#list>
 </tbody></table>
 </#if>

@@ -1437,6 +1437,10 @@
     <#if has("fit-glue") && laidOn>
       <@with "long-battens"/>
       <@clampSettings/>
+      <#local allClamps = total(clamps)>
+      <#if allClamps gt shopClamps && clamps?size gt 0>
+        <@say "The shop has " + number(shopClamps) + " clamps: lay stiff battens, crowned a little towards the work, along every glued edge, and clamp down their ends and the middles of the long ones."/>
+      </#if>
       <@say "Put battens under the jaws" + (clamps?size gt 0)?then(", and tighten from the middle outwards, just hard enough to close every joint.", ", and clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards.")/>
     <#elseif has("fit-glue") && mitred>
       <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>

@@ -4,11 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import storyrod.build.BuildPlan.Step;
 import storyrod.description.Diagnostic;
+import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/** Finds glue-ups of one thing that take more clamps at once than the shop has: no turns help. */
+/**
+ * Finds glue-ups of one thing that take more clamps at once than the shop has: no turns help. A
+ * frame that is pressed down on what stands is left out: stiff battens spread the clamps there are.
+ */
 record ClampsTooFew(Piece piece) {
+  /** So many parts in one make a frame. */
+  private static final int FRAME = 4;
+
   List<Diagnostic> findings(List<Step> steps) {
     List<Diagnostic> findings = new ArrayList<>();
     for (Step step : steps) {
@@ -18,11 +25,23 @@ record ClampsTooFew(Piece piece) {
             .filter(part -> clamps.count(part) > shop())
             .map(part -> panel(part, clamps.count(part)))
             .forEach(findings::add);
-      } else if (GlueTurns.of(piece, step).each() > shop()) {
+      } else if (GlueTurns.of(piece, step).each() > shop() && !isPressedDown(step)) {
         findings.add(assembly(step, GlueTurns.of(piece, step).each()));
       }
     }
     return findings;
+  }
+
+  private static boolean isPressedDown(Step step) {
+    return step.newParts().size() >= FRAME
+        && !step.standing().isEmpty()
+        && step.operations().stream()
+                .flatMap(each -> each.joints().stream())
+                .filter(Joint::glued)
+                .map(joint -> joint.entry().axis())
+                .distinct()
+                .count()
+            == 1;
   }
 
   private int shop() {

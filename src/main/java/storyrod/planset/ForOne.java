@@ -52,6 +52,8 @@ record ForOne(Piece piece, PartPhrases phrases, FitData fit) {
     return OneOfMany.isIn(piece, step)
         && all.get("whole") instanceof List<?> whole
         && !whole.isEmpty()
+        && all.get("tiers") instanceof List<?> tiers
+        && tiers.size() > 1
         && built.stream().map(this::titles).distinct().count() == 1;
   }
 

@@ -123,7 +123,7 @@ public record ListPages(
   }
 
   private static double items(Shopping shopping, double width) {
-    double rows = TableHeights.rows(shopping.items(), row -> name(row.item(), width));
+    double rows = TableHeights.rows(shopping.items(), row -> name(row.item() + row.note(), width));
     return rows > 0 ? table(rows) : 0;
   }
 

@@ -48,8 +48,8 @@ public record Shopping(
   /** A sheet stock. */
   public record Sheet(String stock, String size, int count, String cost) {}
 
-  /** An item of hardware, by packs. */
-  public record Item(String item, int count, int packSize, int packs, String cost) {}
+  /** An item of hardware, by packs; {@code note} goes on where its name ends, or is empty. */
+  public record Item(String item, String note, int count, int packSize, int packs, String cost) {}
 
   static Shopping of(PlanSet set, Texts texts) {
     StockPlan stock = set.stock();
@@ -127,21 +127,22 @@ public record Shopping(
 
   private static Item item(PlanSet set, HardwareNeed need, Texts texts) {
     return new Item(
-        title(set, need, texts),
+        need.title(),
+        note(set, need, texts),
         need.count(),
         need.packSize(),
         need.packs(),
         cost(need.cost(), texts));
   }
 
-  /** With the length that screws of pulls and knobs have to have. */
-  private static String title(PlanSet set, HardwareNeed need, Texts texts) {
+  /** The length that screws of pulls and knobs have to have; empty for others. */
+  private static String note(PlanSet set, HardwareNeed need, Texts texts) {
     Grip grip = new Grip(set.piece());
     return grip.wood(need.item()).stream()
         .map(wood -> texts.lengthWithUnit(wood.plus(grip.held())))
         .reduce((one, other) -> texts.say("shopping.or", one, other))
-        .map(lengths -> texts.say("shopping.screw-length", need.title(), lengths))
-        .orElse(need.title());
+        .map(lengths -> texts.say("shopping.screw-length", lengths))
+        .orElse("");
   }
 
   private static String cost(Optional<Rational> cost, Texts texts) {

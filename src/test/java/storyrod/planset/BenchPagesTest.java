@@ -151,8 +151,8 @@ class BenchPagesTest {
     Texts texts = new Texts(BENCH.piece().description().format(), Words.ENGLISH);
     assertTrue(
         Shopping.of(BENCH, texts).items().stream()
-            .map(Shopping.Item::item)
-            .anyMatch("Bar pull 5 in centres with screws: screws about 1 19/32 in long"::equals));
+            .map(Shopping.Item::note)
+            .anyMatch(": screws about 1 19/32 in long"::equals));
   }
 
   @Test
