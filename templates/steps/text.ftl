@@ -205,7 +205,9 @@
   <#if clampsShort gt 0>
     <@say "The shop has " + number(shopClamps) + " of them: borrow " + number(clampsShort) + " more before you spread any glue."/>
   </#if>
-  <#if turns gt 1>
+  <#if panelRounds?size gt 0>
+    <@say "The shop has " + number(shopClamps) + " clamps, so glue up in turns: first " + panelRounds?map(r -> fulls(r))?join(", then ") + "; begin the next when the clamps of the one before come off."/>
+  <#elseif turns gt 1>
     <@say "Spread glue on " + number(atOnce) + " at a time, for the shop has " + number(shopClamps) + " clamps: begin the next when the clamps of the first come off."/>
   <#elseif panelCount gt 1>
     <@say "Spread the glue on one and clamp it before you spread the next."/>

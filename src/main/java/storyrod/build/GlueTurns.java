@@ -2,6 +2,7 @@ package storyrod.build;
 
 import java.util.List;
 import storyrod.build.BuildPlan.Step;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /**
@@ -9,15 +10,25 @@ import storyrod.piece.Piece;
  * for at once.
  *
  * @param units how many there are
+ * @param turns in how many turns they are glued up, as the shop's clamps allow
  * @param each how many clamps one takes
  */
-public record GlueTurns(int units, int atOnce, int each) {
+public record GlueTurns(int units, int atOnce, int turns, int each) {
   /** The turns of a step; one where it glues up one thing only. */
   public static GlueTurns of(Piece piece, Step step) {
     int units = Math.max(1, units(piece, step));
     int each = Math.ceilDiv(new ClampsInUse(piece).by(step), units);
     int clamped = each == 0 ? units : piece.description().shop().clamps() / each;
-    return new GlueTurns(units, Math.clamp(clamped, 1, units), each);
+    int atOnce = Math.clamp(clamped, 1, units);
+    return PanelClamps.isGlueUp(step)
+        ? ofPanels(new PanelClamps(piece).rounds(step), each)
+        : new GlueTurns(units, atOnce, Math.ceilDiv(units, atOnce), each);
+  }
+
+  private static GlueTurns ofPanels(List<List<Part>> rounds, int each) {
+    int most = rounds.stream().mapToInt(List::size).max().orElse(1);
+    int units = rounds.stream().mapToInt(List::size).sum();
+    return new GlueTurns(Math.max(1, units), most, Math.max(1, rounds.size()), each);
   }
 
   private static int units(Piece piece, Step step) {
@@ -33,9 +44,5 @@ public record GlueTurns(int units, int atOnce, int each) {
         .map(each -> levels.getOrDefault(Groups.first(each.target()), Unit.PIECE))
         .distinct()
         .toList();
-  }
-
-  public int turns() {
-    return Math.ceilDiv(units, atOnce);
   }
 }

@@ -1,5 +1,8 @@
 package storyrod.build;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.measure.Length;
@@ -39,5 +42,35 @@ public record PanelClamps(Piece piece) {
     double spacing = piece.isLaminated(part) ? FACE_MM : EDGE_MM;
     double between = Math.max(0, rough.toMm() - 2 * END_MM);
     return 1 + Math.max(1, (int) Math.ceil(between / spacing));
+  }
+
+  /**
+   * What is glued up at once, one round after the other: each part goes into the first round that
+   * the shop still has clamps for, those that take the most first.
+   */
+  public List<List<Part>> rounds(Step step) {
+    List<List<Part>> rounds = new ArrayList<>();
+    glued(piece, step)
+        .sorted(Comparator.comparingInt(part -> -count(part)))
+        .forEach(
+            part ->
+                rounds.stream()
+                    .filter(round -> clamps(round) + count(part) <= shop())
+                    .findFirst()
+                    .orElseGet(
+                        () -> {
+                          rounds.add(new ArrayList<>());
+                          return rounds.getLast();
+                        })
+                    .add(part));
+    return rounds;
+  }
+
+  private int clamps(List<Part> parts) {
+    return parts.stream().mapToInt(this::count).sum();
+  }
+
+  private int shop() {
+    return piece.description().shop().clamps();
   }
 }

@@ -26,7 +26,15 @@ record PanelData(Piece piece, PartPhrases phrases, Words words) {
     GlueTurns turns = GlueTurns.of(piece, step);
     int shop = piece.description().shop().clamps();
     int most = byCount.keySet().stream().mapToInt(each -> each).max().orElse(0);
+    List<List<Part>> rounds = clamps.rounds(step);
+    boolean isMixed = rounds.size() > 1 && byCount.size() > 1;
     return Map.of(
+        "panelRounds",
+        isMixed
+            ? rounds.stream()
+                .map(round -> phrases.parts(round.stream().map(Part::name).toList()))
+                .toList()
+            : List.of(),
         "panelClamped",
         byCount.entrySet().stream()
             .map(each -> Map.of("count", each.getKey(), "parts", phrases.parts(each.getValue())))

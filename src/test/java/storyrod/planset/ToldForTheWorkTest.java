@@ -195,4 +195,14 @@ class ToldForTheWorkTest {
     told(legs, "Spread glue on one at a time, for the shop has eight clamps");
     told(legs, "Take off the clamps of step 2.");
   }
+
+  /** The top takes six of eight clamps, each front three. */
+  @Test
+  void panelsAreGluedUpTogetherAsTheClampsAllow() throws IOException {
+    told(
+        step(
+            StepWordsTest.steps("sideboard"),
+            "Glue up the boards for the top and the drawer fronts"),
+        "glue up in turns: first the top (A), then the two drawer fronts (U and Y)");
+  }
 }
