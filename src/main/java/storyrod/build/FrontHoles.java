@@ -33,6 +33,10 @@ public final class FrontHoles {
 
   /** Whether a cut is a hole for a pull or a knob. */
   public boolean isForHandle(Cut cut) {
+    return isForHandle(piece, cut);
+  }
+
+  static boolean isForHandle(Piece piece, Cut cut) {
     return cut instanceof Cut.Holes
         && cut.forWhat().flatMap(piece::item).filter(i -> HANDLES.contains(i.kind())).isPresent();
   }

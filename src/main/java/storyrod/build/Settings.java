@@ -194,9 +194,8 @@ final class Settings {
 
   /** The bit with which the box of a drawer is drilled through its front's holes. */
   private List<Setting> throughFront(Operation operation) {
-    FrontHoles holes = new FrontHoles(job.piece());
     return Cut.only(Cut.Holes.class, operation.cuts()).stream()
-        .filter(holes::isForHandle)
+        .filter(cut -> FrontHoles.isForHandle(job.piece(), cut))
         .map(cut -> new Setting("through-front-diameter", Optional.empty(), cut.diameter()))
         .toList();
   }

@@ -70,13 +70,13 @@ record Spells(List<Work> works, List<Integer> steps, List<Lag> lags) {
   }
 
   private Spells in(List<Integer> order) {
+    int[] place = new int[order.size()];
+    IntStream.range(0, place.length).forEach(at -> place[order.get(at)] = at);
     return new Spells(
         order.stream().map(works::get).toList(),
         order.stream().map(steps::get).toList(),
         lags.stream()
-            .map(
-                lag ->
-                    new Lag(order.indexOf(lag.before()), order.indexOf(lag.after()), lag.minutes()))
+            .map(lag -> new Lag(place[lag.before()], place[lag.after()], lag.minutes()))
             .toList());
   }
 
@@ -89,14 +89,24 @@ record Spells(List<Work> works, List<Integer> steps, List<Lag> lags) {
   private static final class Turns {
     private final WorkDay day;
     private final Spells spells;
+    private final List<List<Lag>> needs = new ArrayList<>();
     private final int[] finish;
+    private final boolean[] done;
     private final List<Integer> order = new ArrayList<>();
     private int free;
+
+    /** The first work that is open, and the step begun last. */
+    private int first;
+
+    private int begun = -1;
 
     Turns(WorkDay day, Spells spells) {
       this.day = day;
       this.spells = spells;
       this.finish = new int[spells.works.size()];
+      this.done = new boolean[finish.length];
+      spells.works.forEach(work -> needs.add(new ArrayList<>()));
+      spells.lags.forEach(lag -> needs.get(lag.after()).add(lag));
     }
 
     List<Integer> order() {
@@ -110,37 +120,34 @@ record Spells(List<Work> works, List<Integer> steps, List<Lag> lags) {
       finish[work] = day.finish(start(work), spells.works.get(work));
       free = finish[work];
       order.add(work);
+      done[work] = true;
+      begun = Math.max(begun, spells.steps.get(work));
+      while (first < done.length && done[first]) {
+        first++;
+      }
     }
 
-    /** The coat or the step that can be begun first; a coat, if both can. */
+    /**
+     * The coat or the step that can be begun first; a coat, if both can. Only works of steps that
+     * have begun, and of the one that is next, are looked at.
+     */
     private int next() {
-      List<Integer> open =
-          IntStream.range(0, finish.length)
-              .filter(at -> !order.contains(at) && isInTurn(at) && isReady(at))
-              .boxed()
-              .toList();
-      int best = open.getFirst();
-      for (int each : open) {
-        best = start(each) < start(best) ? each : best;
+      int best = -1;
+      for (int at = first; at < done.length && spells.steps.get(at) <= begun + 1; at++) {
+        if (!done[at] && isReady(at) && (best < 0 || start(at) < start(best))) {
+          best = at;
+        }
       }
       return best;
     }
 
-    /** Whether its step has begun, or is the next to begin. */
-    private boolean isInTurn(int work) {
-      int begun = order.stream().mapToInt(spells.steps::get).max().orElse(-1);
-      return spells.steps.get(work) <= begun + 1;
-    }
-
     private boolean isReady(int work) {
-      return spells.lags.stream()
-          .allMatch(lag -> lag.after() != work || order.contains(lag.before()));
+      return needs.get(work).stream().allMatch(lag -> done[lag.before()]);
     }
 
     private int start(int work) {
       int ready =
-          spells.lags.stream()
-              .filter(lag -> lag.after() == work)
+          needs.get(work).stream()
               .mapToInt(lag -> finish[lag.before()] + lag.minutes())
               .max()
               .orElse(0);
