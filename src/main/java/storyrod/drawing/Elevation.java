@@ -33,12 +33,14 @@ final class Elevation {
   private final Box box;
   private final List<Part> parts;
   private final List<Seen> seen;
+  private final boolean turned;
 
-  private Elevation(Face face, Box box, List<Part> parts, List<Seen> seen) {
+  private Elevation(Face face, Box box, List<Part> parts, List<Seen> seen, boolean turned) {
     this.face = face;
     this.box = box;
     this.parts = parts;
     this.seen = seen;
+    this.turned = turned;
   }
 
   static Elevation of(List<Part> parts, Face face) {
@@ -54,11 +56,20 @@ final class Elevation {
                 .toList());
     Box box = Extent.around(parts);
     List<Seen> seen = HiddenLines.of(scene, View.at(face)).seen();
-    return new Elevation(face, box, parts, seen);
+    return new Elevation(face, box, parts, seen, false);
   }
 
   private static Scene.Item item(Part part, Solid solid) {
     return new Scene.Item(part.name(), solid, Vector3D.ZERO);
+  }
+
+  /** The same turned by a quarter on the paper, its right above: beside a view from above. */
+  Elevation onItsSide() {
+    return new Elevation(face, box, parts, seen, true);
+  }
+
+  boolean isTurned() {
+    return turned;
   }
 
   Face face() {
@@ -128,11 +139,18 @@ final class Elevation {
 
   /** The axis across the paper. */
   Axis across() {
-    return face.axis() == Axis.X ? Axis.Y : Axis.X;
+    return turned ? level().up : level().across;
   }
 
   /** The axis up the paper. */
   Axis up() {
-    return Axis.other(face.axis(), across());
+    return turned ? level().across : level().up;
+  }
+
+  private record Axes(Axis across, Axis up) {}
+
+  private Axes level() {
+    Axis across = face.axis() == Axis.X ? Axis.Y : Axis.X;
+    return new Axes(across, Axis.other(face.axis(), across));
   }
 }

@@ -5,8 +5,16 @@ import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Stroke;
 
-/** Puts a view on paper: at full size times a factor, then moved. */
-record Fit(double factor, double dx, double dy) {
+/**
+ * Puts a view on paper: at full size times a factor, then moved.
+ *
+ * @param turned whether the view is first turned by a quarter, so that its right lies above
+ */
+record Fit(double factor, double dx, double dy, boolean turned) {
+  Fit(double factor, double dx, double dy) {
+    this(factor, dx, dy, false);
+  }
+
   /** The largest fit of some points into a rectangle of the paper, in its middle. */
   static Fit into(List<At> points, At corner, Size room) {
     double minX = points.stream().mapToDouble(At::x).min().orElse(0);
@@ -26,7 +34,9 @@ record Fit(double factor, double dx, double dy) {
   }
 
   At on(At view) {
-    return new At(dx + factor * view.x(), dy + factor * view.y());
+    return turned
+        ? new At(dx + factor * view.y(), dy - factor * view.x())
+        : new At(dx + factor * view.x(), dy + factor * view.y());
   }
 
   List<At> on(List<At> view) {

@@ -17,7 +17,8 @@ import storyrod.geometry.Face;
 
 /**
  * Views of several parts together, third angle: the view from the right stands on the right, the
- * one from above on top. It is as large as the standard scales and its room allow.
+ * one from above on top, or that from the front below it. It is as large as the standard scales and
+ * its room allow.
  */
 final class GeneralDrawing {
   private static final double BETWEEN_VIEWS = 8;
@@ -164,7 +165,7 @@ final class GeneralDrawing {
     }
 
     private boolean place(Elevation view) {
-      GeneralView there = GeneralView.at(view.face(), view.box(), scale.factor(), corner(view));
+      GeneralView there = GeneralView.at(view, scale.factor(), corner(view));
       placed.put(view.face(), there);
       view.elements(there.fit()).forEach(paper::add);
       plan.section()
@@ -186,9 +187,12 @@ final class GeneralDrawing {
         double right = paper.boundsWithin(false, first.top(), first.bottom()).right();
         return new At(right + BETWEEN_VIEWS, first.top());
       }
-      double top = paper.boundsWithin(true, first.left(), first.right()).top();
+      Bounds column = paper.boundsWithin(true, first.left(), first.right());
+      if (view.face() == Face.FRONT) {
+        return new At(first.left(), column.bottom() + BETWEEN_VIEWS);
+      }
       double high = view.box().size(view.up()).toMm() * scale.factor();
-      return new At(first.left(), top - BETWEEN_VIEWS - high);
+      return new At(first.left(), column.top() - BETWEEN_VIEWS - high);
     }
 
     private boolean caption(Elevation view) {

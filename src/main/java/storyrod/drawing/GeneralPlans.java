@@ -171,8 +171,37 @@ final class GeneralPlans {
         List.of());
   }
 
-  /** A sub-assembly by its full name: overall sizes, its joints named, its parts marked. */
-  Plan unit(String name) {
+  /**
+   * A sub-assembly by its full name: overall sizes, its joints named, its parts marked. Either the
+   * front leads, or what is wide and deep is seen from above first, the side beside that.
+   */
+  List<Plan> unit(String name) {
+    Plan plan = fromTheFront(name);
+    return plan.views().size() == 3 ? List.of(plan, fromAbove(plan)) : List.of(plan);
+  }
+
+  private static Plan fromAbove(Plan plan) {
+    List<Elevation> views = plan.views();
+    return new Plan(
+        plan.name(),
+        List.of(views.get(1), views.get(0), views.get(2).onItsSide()),
+        plan.captions(),
+        plan.wanted().stream().map(GeneralPlans::besideTop).toList(),
+        plan.notes(),
+        plan.plane(),
+        plan.section(),
+        plan.balloons());
+  }
+
+  private static Wanted besideTop(Wanted wanted) {
+    return switch (wanted.view()) {
+      case RIGHT -> wanted.onItsSide();
+      case FRONT -> wanted.side() == Side.ABOVE ? wanted.onOtherSide() : wanted;
+      default -> wanted;
+    };
+  }
+
+  private Plan fromTheFront(String name) {
     List<Part> parts = units.nesting().parts(name);
     Box box = Extent.around(parts);
     boolean flat = box.size(Axis.Y).times(4).isShorterThan(box.size(Axis.X).min(box.size(Axis.Z)));

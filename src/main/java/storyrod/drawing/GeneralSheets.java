@@ -47,6 +47,14 @@ final class GeneralSheets {
     static Fitting of(Plan plan) {
       return (some, area) -> GeneralDrawing.fitting(plan, some, area);
     }
+
+    /** The largest of several ways to show the same, the first where they are equal. */
+    static Fitting of(List<Plan> plans) {
+      return (some, area) ->
+          plans.stream()
+              .flatMap(plan -> GeneralDrawing.fitting(plan, some, area).stream())
+              .reduce((one, other) -> factor(other) > factor(one) ? other : one);
+    }
   }
 
   /** A drawing to be made, with the sub-assemblies that it stands for, if any. */
@@ -110,18 +118,21 @@ final class GeneralSheets {
         section.stream().filter(plan -> !isPaired).map(plan -> choices(Wish.of(plan), 1)));
   }
 
-  /** The view from the side beside the section, if neither gets clearly smaller by that. */
+  /**
+   * The view from the side beside the section, as large as both can be, if the section is half as
+   * large as alone and the side no smaller than alone beside the other views.
+   */
   private Optional<Choices> paired(Plan side, Plan section, double largest) {
     if (!GeneralDrawing.faces(side.views()).equals(Set.of(Face.RIGHT))) {
       return Optional.empty();
     }
     double sideAlone = factor(Fitting.of(side), largest);
     double sectionAlone = factor(Fitting.of(section), 1);
-    double least = Math.max(sideAlone, Math.nextUp(sectionAlone * LEAST_SHARE));
+    double least = Math.max(sideAlone, sectionAlone * LEAST_SHARE);
     PairedDrawing pair = new PairedDrawing(PAIR, side, section);
     Fitting fitting =
         (some, area) -> pair.fitting(some, area).filter(each -> factor(each) >= least);
-    return Optional.of(choices(new Wish(fitting, List.of()), largest))
+    return Optional.of(choices(new Wish(fitting, List.of()), 1))
         .filter(each -> !each.drawings.isEmpty());
   }
 

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import storyrod.drawing.Drawing.At;
+import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
@@ -12,10 +13,23 @@ import storyrod.geometry.Point;
  */
 record GeneralView(Face face, Box box, Fit fit) implements ViewOnPaper {
   /** At a scale, its top left corner at a point of the paper. */
-  static GeneralView at(Face face, Box box, double factor, At corner) {
-    Bounds plain = new GeneralView(face, box, new Fit(factor, 0, 0)).bounds();
-    return new GeneralView(
-        face, box, new Fit(factor, corner.x() - plain.left(), corner.y() - plain.top()));
+  static GeneralView at(Elevation view, double factor, At corner) {
+    Face face = view.face();
+    Fit still = new Fit(factor, 0, 0, view.isTurned());
+    Bounds plain = new GeneralView(face, view.box(), still).bounds();
+    double dx = corner.x() - plain.left();
+    double dy = corner.y() - plain.top();
+    return new GeneralView(face, view.box(), new Fit(factor, dx, dy, view.isTurned()));
+  }
+
+  @Override
+  public Axis across() {
+    return fit.turned() ? ViewOnPaper.super.upright() : ViewOnPaper.super.across();
+  }
+
+  @Override
+  public Axis upright() {
+    return fit.turned() ? ViewOnPaper.super.across() : ViewOnPaper.super.upright();
   }
 
   @Override

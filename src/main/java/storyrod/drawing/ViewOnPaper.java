@@ -28,6 +28,7 @@ interface ViewOnPaper {
 
   /** The axis that runs up or down the paper. */
   default Axis upright() {
-    return Axis.other(face().axis(), across());
+    Axis across = face().axis() == Axis.X ? Axis.Y : Axis.X;
+    return Axis.other(face().axis(), across);
   }
 }

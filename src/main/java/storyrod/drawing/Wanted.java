@@ -33,6 +33,18 @@ record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text
     }
   }
 
+  /** The same in a view turned by a quarter, its right above. */
+  Wanted onItsSide() {
+    Side turned =
+        switch (side) {
+          case ABOVE -> Side.LEFT;
+          case BELOW -> Side.RIGHT;
+          case LEFT -> Side.BELOW;
+          case RIGHT -> Side.ABOVE;
+        };
+    return new Wanted(view, turned, axis, from, to, text);
+  }
+
   Wanted onOtherSide() {
     return new Wanted(view, side.opposite(), axis, from, to, text);
   }

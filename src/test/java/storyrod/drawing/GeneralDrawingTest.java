@@ -204,6 +204,72 @@ class GeneralDrawingTest {
     assertTrue(side > pair.heightMm() / 2, side + " of " + pair.heightMm());
   }
 
+  /** A low piece's side and section stand together too, larger than its front: 1:8 beside 1:12. */
+  @Test
+  void aSideAloneIsNoPage() {
+    for (String project : List.of("window-bench", "dining-table", "step-stool")) {
+      assertTrue(names(project).contains("side-section"), names(project));
+    }
+    assertEquals("1:8", scale("window-bench", "general-side-section"));
+    assertEquals("1:12", scale("window-bench", "general-front-top"));
+  }
+
+  private static String scale(String project, String name) {
+    return drawing(project, name).scale().orElseThrow().toString();
+  }
+
+  private static Drawing drawing(String project, String name) {
+    return AllProjects.named(project).drawings().general().stream()
+        .map(GeneralSheet::drawing)
+        .filter(each -> each.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * A wide, deep drawer is led by the view from above: the side stands beside it, as deep on the
+   * paper and turned so that its upper edge lies next to it (third angle), the front below.
+   */
+  @Test
+  void aDrawersSideStandsBesideTheViewFromAbove() {
+    Drawing drawer = drawing("nightstand", "general-drawer-1");
+    assertEquals("1:5", drawer.scale().orElseThrow().toString());
+    Bounds top = outline(drawer, "top-");
+    Bounds side = outline(drawer, "right-");
+    Bounds front = outline(drawer, "front-");
+    assertEquals(top.top(), side.top(), 1e-6);
+    assertEquals(top.bottom(), side.bottom(), 1e-6);
+    assertEquals(top.left(), front.left(), 1e-6);
+    assertEquals(front.height(), side.width(), 1e-6);
+    assertTrue(top.right() < side.left() && top.bottom() < front.top());
+    // 151 high at 1:5, of which the box takes 110, 12.5 above the front's lower edge
+    List<Dimension> all = Clean.dimensions(drawer);
+    assertEquals(side.left() + (151 - 110 - 12.5) / 5, start(all, "110"), 1e-6);
+    assertEquals(side.right() - 12.5 / 5, start(all, "12.5"), 1e-6);
+  }
+
+  private static double start(List<Dimension> all, String text) {
+    return all.stream()
+        .filter(each -> each.text().equals(text))
+        .mapToDouble(each -> Math.min(each.from().x(), each.to().x()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Bounds outline(Drawing drawing, String view) {
+    Bounds bounds = Bounds.NONE;
+    for (Element each : drawing.elements()) {
+      if (each instanceof Drawing.Group group && group.id().startsWith(view)) {
+        for (Element line : group.elements()) {
+          for (Drawing.At at : ((Drawing.Line) line).points()) {
+            bounds = bounds.with(at);
+          }
+        }
+      }
+    }
+    return bounds;
+  }
+
   private static double lowest(Drawing drawing, double left, double right) {
     return Clean.flat(drawing.elements()).stream()
         .filter(each -> each instanceof Drawing.Line line && line.role() == Drawing.Role.CUT)

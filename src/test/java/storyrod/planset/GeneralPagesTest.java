@@ -1,0 +1,33 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.drawing.AllProjects;
+import storyrod.measure.LengthFormat;
+import storyrod.words.Words;
+
+/** How the general drawings of all projects fill their pages. */
+class GeneralPagesTest {
+  @TestFactory
+  List<DynamicTest> noPageIsHalfEmpty() {
+    return AllProjects.each(
+        sample -> {
+          LengthFormat format = sample.set().piece().description().format();
+          Paper paper = Paper.usualFor(format.unit());
+          Texts texts = new Texts(format, Words.ENGLISH);
+          for (List<GeneralPages.Entry> page :
+              GeneralPages.of(sample.set(), texts, paper).pages()) {
+            double taken =
+                page.stream()
+                    .mapToDouble(each -> each.drawing().heightMm() + GeneralPages.BESIDE_MM)
+                    .sum();
+            assertTrue(
+                taken > 0.5 * paper.textHeightMm(),
+                page.getFirst().anchor() + " " + taken / paper.textHeightMm());
+          }
+        });
+  }
+}
