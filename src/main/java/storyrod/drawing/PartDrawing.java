@@ -58,11 +58,14 @@ final class PartDrawing {
   }
 
   /**
-   * The largest drawing that an area holds, or nothing where no scale leaves room for all of it.
+   * The largest drawing that an area holds, or nothing where no scale leaves room for all of it, or
+   * only one at which the rows at its ends cannot be read.
    */
   static Optional<Drawing> fitting(Mark mark, Piece piece, Size area) {
-    return new PartDrawing(mark, piece, area)
-        .fitting(Scales.in(piece.description().format().unit()));
+    PartDrawing drawing = new PartDrawing(mark, piece, area);
+    List<Scale> scales = Scales.in(piece.description().format().unit());
+    double enough = EndRows.enough(drawing.flat, scales);
+    return drawing.fitting(scales.stream().filter(each -> each.factor() >= enough).toList());
   }
 
   private Drawing draw(List<Scale> scales) {
@@ -76,9 +79,11 @@ final class PartDrawing {
         whole = new Attempt(Ruler.unbroken(scale.factor())).drawn(scale);
       }
     }
-    boolean thin =
-        whole.flatMap(Drawing::scale).stream().noneMatch(scale -> heightAt(scale) >= THIN_VIEW);
-    return thin ? broken(scales, whole) : whole;
+    double enough = EndRows.enough(flat, scales);
+    boolean clear =
+        whole.flatMap(Drawing::scale).stream()
+            .anyMatch(scale -> heightAt(scale) >= THIN_VIEW && scale.factor() >= enough);
+    return clear ? whole : broken(scales, whole);
   }
 
   private double lengthAt(Scale scale) {
@@ -91,12 +96,14 @@ final class PartDrawing {
     return flat.size(Axis.Z).toMm() * scale.factor();
   }
 
-  /** A long thin part reads better larger, with plain stretches left out. */
+  /** A long thin part, or one with fine rows at its ends, reads better larger and broken. */
   private Optional<Drawing> broken(List<Scale> scales, Optional<Drawing> whole) {
+    double enough = EndRows.enough(flat, scales);
     for (Scale scale : scales) {
       boolean larger =
           whole.flatMap(Drawing::scale).stream().noneMatch(each -> each.factor() >= scale.factor());
-      if (larger && heightAt(scale) <= BROKEN_VIEW && lengthAt(scale) >= SHORTEST_VIEW) {
+      boolean helps = heightAt(scale) <= BROKEN_VIEW || scale.factor() <= enough;
+      if (larger && helps && lengthAt(scale) >= SHORTEST_VIEW) {
         Optional<Drawing> drawing = broken(scale);
         if (drawing.isPresent()) {
           return drawing;
@@ -108,7 +115,7 @@ final class PartDrawing {
 
   private Optional<Drawing> broken(Scale scale) {
     double width = area.widthMm() - LEAST_BESIDE;
-    while (width > area.widthMm() / 2) {
+    while (width > SHORTEST_VIEW) {
       Attempt attempt = new Attempt(Ruler.broken(scale.factor(), features, width));
       Optional<Drawing> drawing = attempt.drawn(scale);
       if (drawing.isPresent()) {

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.piece.DovetailTest;
 import storyrod.piece.Mark;
@@ -54,5 +56,28 @@ class DovetailDrawingTest {
   void spacingIsAChain() {
     String three = DovetailTest.CORNER.replace("tails: 2", "tails: 3");
     assertTrue(dimensions(drawing(three, "tail-board")).contains("2 × 30 (= 60)"));
+  }
+
+  /** Fingers of 1/4 in, and pins of 1/4 in at the edges of boards that are 18 in long. */
+  @TestFactory
+  List<DynamicTest> rowsAtEndsAreLargeEnoughToRead() {
+    return AllProjects.each(
+        sample -> {
+          for (Mark mark : sample.set().piece().marks()) {
+            double mm = EndRows.narrowestMm(FlatPart.of(mark.shown()));
+            Drawing drawing = sample.set().drawings().parts().get(mark.mark());
+            double onPaper = mm * drawing.scale().orElseThrow().factor();
+            assertTrue(onPaper >= 3, mark.mark() + " " + onPaper + " of " + mm);
+          }
+        });
+  }
+
+  /** Half pin 10, tails 35, pin 10 between them; a board without rows has nothing narrow. */
+  @Test
+  void theNarrowestPinCounts() {
+    Piece piece = Pieces.of(DovetailTest.CORNER);
+    assertEquals(10, EndRows.narrowestMm(FlatPart.of(piece.part("tail-board"))), 1e-9);
+    List<Scale> scales = List.of(new Scale(1, 2), new Scale(1, 5));
+    assertEquals(0.5, EndRows.enough(FlatPart.of(piece.part("tail-board")), scales), 1e-9);
   }
 }
