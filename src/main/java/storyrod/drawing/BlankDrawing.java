@@ -91,7 +91,7 @@ final class BlankDrawing {
         bounds.width() + 2 * MARGIN,
         bounds.height() + 2 * MARGIN,
         Optional.of(scale),
-        List.of(new Group("blank-" + mark.mark(), mark.title(), moved)));
+        List.of(new Group("blank-" + mark.mark(), mark.mark(), mark.title(), moved)));
   }
 
   private static Range all(Length size) {

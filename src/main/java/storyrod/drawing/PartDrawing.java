@@ -229,6 +229,6 @@ final class PartDrawing {
         widthMm,
         bounds.height() + 2 * MARGIN,
         Optional.of(scale),
-        List.of(new Group("part-" + mark.mark(), mark.title(), moved)));
+        List.of(new Group("part-" + mark.mark(), mark.mark(), mark.title(), moved)));
   }
 }
