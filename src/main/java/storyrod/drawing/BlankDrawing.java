@@ -26,8 +26,8 @@ import storyrod.words.Words;
 
 /** A blank to scale with the cuts that free its kept pieces, numbered in their order. */
 final class BlankDrawing {
-  private static final double TIER = 7;
-  private static final double FIRST_TIER = 8;
+  private static final double TIER = 8;
+  private static final double FIRST_TIER = 10;
   private static final int MOST_TIERS = 6;
   private static final double MARGIN = 1;
   private static final double RING_ROOM = 5;
@@ -91,7 +91,7 @@ final class BlankDrawing {
         bounds.width() + 2 * MARGIN,
         bounds.height() + 2 * MARGIN,
         Optional.of(scale),
-        List.of(new Group("blank-" + mark.mark(), mark.title(), moved)));
+        List.of(new Group("blank-" + mark.mark(), mark.mark(), mark.title(), moved)));
   }
 
   private static Range all(Length size) {

@@ -88,8 +88,7 @@ final class CutFaces {
   private static Element group(Sawn sawn) {
     List<Element> elements = new ArrayList<>();
     sawn.faces.forEach(face -> addFace(sawn, face, elements));
-    String title = sawn.part.mark() + " " + sawn.part.title();
-    return new Group("cut-" + Ink.id(sawn.part), title, elements);
+    return new Group("cut-" + Ink.id(sawn.part), sawn.part.mark(), sawn.part.title(), elements);
   }
 
   private static void addFace(Sawn sawn, List<List<At>> face, List<Element> elements) {

@@ -56,11 +56,16 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
     return (headsInside() ? 0 : HEAD) + BESIDE;
   }
 
+  /** The line that bears the arrowheads and, where they stand beyond it, the figures. */
+  Paper.Stretch line() {
+    return new Paper.Stretch(on(-before()), on(span + beyond()));
+  }
+
   List<Element> elements() {
     List<Element> elements = new ArrayList<>();
     extension(dimension.from(), elements);
     extension(dimension.to(), elements);
-    elements.add(new Line(Role.DIMENSION, List.of(on(-before()), on(span + beyond()))));
+    elements.add(new Line(Role.DIMENSION, List.of(line().from(), line().to())));
     if (headsInside()) {
       elements.add(Lowering.head(on(0), on(span), Head.SLIM));
       elements.add(Lowering.head(on(span), on(0), Head.SLIM));

@@ -147,10 +147,22 @@ public record Drawing(
   /** An arrow that shows a direction: grain (two heads) or insertion (one filled head). */
   public record Arrow(At from, At to, boolean twoHeads) implements Element {}
 
-  /** Elements that belong to one part; SVG makes a group with this id. */
-  public record Group(String id, String title, List<Element> elements) implements Element {
+  /**
+   * Elements that belong to one part; SVG makes a group of them that bears what is said here.
+   *
+   * @param id the only one of its kind in the drawing
+   * @param mark the part's mark
+   * @param name what the part is called
+   */
+  public record Group(String id, String mark, String name, List<Element> elements)
+      implements Element {
     public Group {
       elements = List.copyOf(elements);
+    }
+
+    /** Mark and name as they are read out. */
+    public String title() {
+      return mark.isEmpty() || mark.equals(name) ? name : mark + " " + name;
     }
   }
 }

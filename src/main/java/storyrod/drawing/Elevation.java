@@ -118,7 +118,7 @@ final class Elevation {
       List<Element> own = lines(seen.get(i), fit);
       if (!own.isEmpty()) {
         String id = face.word() + "-" + Ink.id(parts.get(i));
-        elements.add(new Group(id, parts.get(i).mark() + " " + parts.get(i).title(), own));
+        elements.add(new Group(id, parts.get(i).mark(), parts.get(i).title(), own));
       }
     }
     return elements;

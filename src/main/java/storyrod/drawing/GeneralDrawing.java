@@ -222,7 +222,7 @@ final class GeneralDrawing {
       }
       NotePlacer notes = new NotePlacer(paper, area);
       notes.keepOff(balloons.leaders());
-      return plan.notes().stream().allMatch(note -> notes.place(note, placed.get(note.view())));
+      return new AllNotes(paper, notes, placed).place(plan.notes(), () -> true);
     }
 
     private boolean fits() {

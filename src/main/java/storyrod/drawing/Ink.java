@@ -40,7 +40,7 @@ final class Ink {
     seen.lines().mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));
     seen.lines().edges().forEach(stroke -> elements.add(line(Role.THIN, stroke)));
     seen.lines().outlines().forEach(stroke -> elements.add(line(role, stroke)));
-    return new Group(id(part), part.mark() + " " + part.title(), elements);
+    return new Group(id(part), part.mark(), part.title(), elements);
   }
 
   /** The id of a part's group: SVG ids and CSS selectors are easier without dots. */

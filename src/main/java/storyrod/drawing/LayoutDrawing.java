@@ -211,7 +211,8 @@ public final class LayoutDrawing {
     if (label.isEmpty()) {
       unlabelled.add(part);
     }
-    add(new Group(part.id(), part.title(), elements));
+    String id = "part-" + part.id().replace('.', '-');
+    add(new Group(id, part.mark(), part.title(), elements));
   }
 
   private void addOverall(At corner) {

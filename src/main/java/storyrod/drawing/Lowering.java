@@ -29,7 +29,9 @@ final class Lowering {
   static final double LEADER_ABOVE = 0.95;
 
   private static final double DOT_RADIUS = 0.5;
-  private static final double CAPITAL = 0.711;
+
+  /** The height of capitals and figures, in parts of the size of the font. */
+  static final double CAPITAL = 0.711;
 
   private Lowering() {}
 

@@ -43,7 +43,10 @@ final class Moved {
       case Arrow a -> new Arrow(a.from().plus(dx, dy), a.to().plus(dx, dy), a.twoHeads());
       case Group g ->
           new Group(
-              g.id(), g.title(), g.elements().stream().map(each -> by(each, dx, dy)).toList());
+              g.id(),
+              g.mark(),
+              g.name(),
+              g.elements().stream().map(each -> by(each, dx, dy)).toList());
     };
   }
 

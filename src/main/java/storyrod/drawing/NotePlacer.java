@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import storyrod.drawing.CutNotes.CutNote;
@@ -20,7 +21,6 @@ final class NotePlacer {
   private static final double RING = 2.5;
   private static final List<Ray> RAYS = rays();
   private static final double LANDING = 2;
-  private static final double WIDEST = 46;
   private static final double NARROW = 30;
   private static final double PER_LINE = 3;
   private static final double PER_CROSSING = 7;
@@ -41,20 +41,43 @@ final class NotePlacer {
     leaders.addAll(others);
   }
 
-  /** Puts a note on the paper; false if there is no room. */
-  boolean place(CutNote note, ViewOnPaper view) {
+  /** How many leaders stand: a state to come back to. */
+  int state() {
+    return leaders.size();
+  }
+
+  void backTo(int state) {
+    leaders.subList(state, leaders.size()).clear();
+  }
+
+  /**
+   * How notes are placed.
+   *
+   * @param dimensions the dimension lines that stand
+   * @param crossed what it costs to cross one of them
+   * @param widest the width of a text's lines, in mm
+   */
+  record Terms(List<Paper.Stretch> dimensions, double crossed, double widest) {
+    double cost(Paper.Stretch leader) {
+      return crossed * dimensions.stream().filter(leader::crosses).count();
+    }
+  }
+
+  /** Puts a note on the paper and tells its cost, in mm of leader; nothing if there is no room. */
+  OptionalDouble place(CutNote note, ViewOnPaper view, Terms terms) {
     List<At> all = note.tips().stream().filter(view::shows).map(view::at).toList();
     int step = Math.max(1, Math.ceilDiv(all.size(), TIPS));
     List<At> tips =
         IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
-    double rim = note.rimMm() * view.factor();
-    Optional<Note> best = best(note.words(), tips, rim);
-    best.ifPresent(
-        found -> {
-          paper.add(found);
-          leaders.add(new Paper.Stretch(found.tip(), found.elbow()));
-        });
-    return best.isPresent();
+    Search found = best(note.words(), new Aim(tips, note.rimMm() * view.factor()), terms);
+    if (found.best.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Note best = found.best.get();
+    paper.add(best);
+    leaders.add(leader(best));
+    leaders.add(landing(best));
+    return OptionalDouble.of(found.least);
   }
 
   /** The note in lines of some width in mm. */
@@ -75,24 +98,27 @@ final class NotePlacer {
     return lines;
   }
 
+  /** Points of which a leader may lead to any, and how far from each it ends, in mm. */
+  private record Aim(List<At> tips, double rim) {}
+
   /** Looks round the points in wider and wider rings until no place can be better. */
-  private Optional<Note> best(String words, List<At> tips, double rim) {
-    Search search = new Search(paper.bounds());
-    List<Lines> ways = ways(words);
+  private Search best(String words, Aim aim, Terms terms) {
+    Search search = new Search(paper.bounds(), terms);
+    List<Lines> ways = ways(words, terms.widest);
     double reach = area.widthMm() + area.heightMm();
-    for (double away = SHORTEST + rim; away < Math.min(reach, search.least); away += RING) {
-      for (At tip : tips) {
+    for (double away = SHORTEST + aim.rim; away < Math.min(reach, search.least); away += RING) {
+      for (At tip : aim.tips) {
         for (Ray ray : RAYS) {
           At elbow = tip.plus(ray.x * away, ray.y * away);
           for (Lines lines : ways) {
             for (Anchor anchor : ray.anchors()) {
-              search.weigh(new Block(lines, anchor, elbow), tip, rim);
+              search.weigh(new Block(lines, anchor, elbow), tip, aim.rim);
             }
           }
         }
       }
     }
-    return search.best;
+    return search;
   }
 
   /** A text in lines, with the width of the longest in mm. */
@@ -108,9 +134,9 @@ final class NotePlacer {
   }
 
   /** For each number of lines the narrowest, so that no last line holds a single word. */
-  private static List<Lines> ways(String words) {
+  private static List<Lines> ways(String words, double widest) {
     Map<Integer, Lines> ways = new TreeMap<>();
-    for (double width = WIDEST; width >= NARROW; width -= 2) {
+    for (double width = widest; width >= NARROW; width -= 2) {
       Lines lines = Lines.of(wrapped(words, width));
       ways.merge(lines.lines.size(), lines, (one, other) -> other.width < one.width ? other : one);
     }
@@ -143,11 +169,13 @@ final class NotePlacer {
   /** The best place so far and what it costs, in mm of leader. */
   private final class Search {
     private final Bounds now;
+    private final Terms terms;
     private Optional<Note> best = Optional.empty();
     private double least = Double.POSITIVE_INFINITY;
 
-    Search(Bounds now) {
+    Search(Bounds now, Terms terms) {
       this.now = now;
+      this.terms = terms;
     }
 
     void weigh(Block block, At tip, double rim) {
@@ -159,7 +187,7 @@ final class NotePlacer {
       }
       Note note = block.note(tip, rim);
       if (isFree(note, room)) {
-        cost += crossings(note) * PER_CROSSING;
+        cost += crossings(note) * PER_CROSSING + terms.cost(leader(note));
         if (cost < least) {
           best = Optional.of(note);
           least = cost;
@@ -209,15 +237,19 @@ final class NotePlacer {
     PlacedText whole =
         new PlacedText(
             "", TextStyle.NOTE.sizeMm(), room.left(), room.top(), room.right(), room.bottom());
-    Paper.Stretch landing =
-        new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
     return paper.isFree(whole.widened(0.8))
         && paper.missesTexts(leader(note))
-        && paper.missesTexts(landing)
-        && leaders.stream().noneMatch(leader(note)::crosses);
+        && paper.missesTexts(landing(note))
+        && leaders.stream().noneMatch(leader(note)::crosses)
+        && leaders.stream().noneMatch(landing(note)::crosses);
   }
 
   private static Paper.Stretch leader(Note note) {
     return new Paper.Stretch(note.tip(), note.elbow());
+  }
+
+  /** The level stretch from a leader to its text. */
+  private static Paper.Stretch landing(Note note) {
+    return new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
   }
 }

@@ -75,7 +75,7 @@ final class PairedDrawing {
 
   private Element own(Element element) {
     return element instanceof Group group
-        ? new Group(right.name() + "-" + group.id(), group.title(), group.elements())
+        ? new Group(right.name() + "-" + group.id(), group.mark(), group.name(), group.elements())
         : element;
   }
 }

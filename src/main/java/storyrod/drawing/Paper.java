@@ -54,6 +54,14 @@ final class Paper {
     return stretches;
   }
 
+  /** The dimension lines, without extension lines, of what stands so far. */
+  List<Stretch> dimensionLines() {
+    return elements.stream()
+        .filter(Drawing.Dimension.class::isInstance)
+        .map(each -> DimensionLayout.of((Drawing.Dimension) each).line())
+        .toList();
+  }
+
   void add(Element element) {
     elements.add(element);
     for (Element simple : Lowering.simple(element)) {

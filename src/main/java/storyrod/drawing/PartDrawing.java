@@ -214,10 +214,9 @@ final class PartDrawing {
 
   private boolean annotate(Paper paper, Map<Face, PlacedView> views, Size room) {
     FaceLabels labels = new FaceLabels(paper, views.get(Face.FRONT), room);
-    NotePlacer placer = new NotePlacer(paper, room);
     return labels.place(flat.part(), mark.mark(), words)
-        && notes.stream().allMatch(note -> placer.place(note, views.get(note.view())))
-        && labels.name(flat, words);
+        && new AllNotes(paper, new NotePlacer(paper, room), views)
+            .place(notes, () -> labels.name(flat, words));
   }
 
   private boolean fits(Paper paper) {
@@ -237,6 +236,6 @@ final class PartDrawing {
         widthMm,
         bounds.height() + 2 * MARGIN,
         Optional.of(scale),
-        List.of(new Group("part-" + mark.mark(), mark.title(), moved)));
+        List.of(new Group("part-" + mark.mark(), mark.mark(), mark.title(), moved)));
   }
 }

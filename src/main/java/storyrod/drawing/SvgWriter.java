@@ -76,6 +76,8 @@ public final class SvgWriter {
       Map<String, String> attributes = new LinkedHashMap<>();
       attributes.put("id", group.id());
       attributes.put("aria-label", group.title());
+      attributes.put("data-mark", group.mark());
+      attributes.put("data-name", group.name());
       graphics.setRenderingHint(SVGHints.KEY_BEGIN_GROUP, attributes);
     }
 

@@ -172,7 +172,11 @@ final class TemplateTiles {
       }
     }
     elements.add(
-        new Group("template-" + shape.name(), shape.mark().title(), lines(window, dx, dy)));
+        new Group(
+            "template-" + shape.name(),
+            shape.mark().mark(),
+            shape.mark().title(),
+            lines(window, dx, dy)));
     elements.addAll(foot(column, row, held));
     String letter = letter(column, row);
     Drawing drawing =

@@ -94,10 +94,16 @@ record TextSetting(List<Stretch> stretches, double width) {
       this.size = size;
     }
 
+    /** A stretch begins with no space, for what reads an SVG leaves such spaces out. */
     void set(String text, double part, double rise) {
       for (Fonts.Run run : Fonts.runs(text)) {
         double set = size * part;
-        stretches.add(new Stretch(run.text(), run.symbol(), x, rise * size, set));
+        String shown = run.text().stripLeading();
+        String before = run.text().substring(0, run.text().length() - shown.length());
+        double start = x + Fonts.width(weight, set, before);
+        if (!shown.isEmpty()) {
+          stretches.add(new Stretch(shown, run.symbol(), start, rise * size, set));
+        }
         x += Fonts.width(weight, set, run.text());
       }
     }

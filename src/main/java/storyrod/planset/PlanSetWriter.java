@@ -111,7 +111,7 @@ public final class PlanSetWriter {
   }
 
   /** Every drawing that a page shows, by the name that the pages use for it. */
-  private static Map<String, Drawing> drawings(PlanSet set, Pages pages) {
+  static Map<String, Drawing> drawings(PlanSet set, Pages pages) {
     Map<String, Drawing> drawings = new LinkedHashMap<>();
     drawings.put(Cover.DRAWING, set.drawings().cover());
     set.drawings()

@@ -20,11 +20,16 @@ final class Clean {
           faults.add("'" + text.text() + "' lies on a line " + line);
         }
       }
-      if (outside(drawing, line.from()) || outside(drawing, line.to())) {
-        faults.add("outside: " + line);
-      }
     }
+    faults.addAll(linesOutside(drawing));
     return faults;
+  }
+
+  static List<String> linesOutside(Drawing drawing) {
+    return lines(drawing).stream()
+        .filter(line -> outside(drawing, line.from()) || outside(drawing, line.to()))
+        .map(line -> "outside: " + line)
+        .toList();
   }
 
   static List<String> textFaults(Drawing drawing) {

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.TestFactory;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
-import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.Openings.Block;
 import storyrod.drawing.Openings.Opening;
 import storyrod.drawing.Wanted.Side;
@@ -44,34 +43,6 @@ class GeneralDrawingTest {
             assertEquals(List.of(), Clean.faults(sheet.drawing()), sheet.drawing().name());
           }
         });
-  }
-
-  @TestFactory
-  List<DynamicTest> noLeaderCrossesALeader() {
-    return AllProjects.each(
-        sample -> {
-          for (GeneralSheet sheet : sample.set().drawings().general()) {
-            List<Paper.Stretch> leaders = leaders(sheet.drawing());
-            for (int i = 0; i < leaders.size(); i++) {
-              for (Paper.Stretch other : leaders.subList(i + 1, leaders.size())) {
-                assertTrue(!leaders.get(i).crosses(other), sheet.drawing().name() + other);
-              }
-            }
-          }
-        });
-  }
-
-  private static List<Paper.Stretch> leaders(Drawing drawing) {
-    List<Paper.Stretch> leaders = new ArrayList<>();
-    for (Element element : Clean.flat(drawing.elements())) {
-      switch (element) {
-        case Balloon b when b.centre().distance(b.tip()) > 1 ->
-            leaders.add(new Paper.Stretch(b.centre(), b.tip()));
-        case Note n -> leaders.add(new Paper.Stretch(n.tip(), n.elbow()));
-        default -> {}
-      }
-    }
-    return leaders;
   }
 
   /** First line at least 10 mm off, the next at least 8 mm further (ISO 129-1, from memory). */

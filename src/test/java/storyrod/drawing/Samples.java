@@ -38,6 +38,7 @@ final class Samples {
     return List.of(
         new Group(
             "case.side",
+            "S",
             "Side & \"more\"",
             List.of(
                 new Area(Tone.FRONT, List.of(board, rectangle(40, 35, 5, 5))),

@@ -55,7 +55,9 @@ class SvgWriterTest {
     Document svg = parse(SvgWriter.write(Samples.everything()));
     Element group = (Element) svg.getElementsByTagName("g").item(0);
     assertEquals("case.side", group.getAttribute("id"));
-    assertEquals("Side & \"more\"", group.getAttribute("aria-label"));
+    assertEquals("S Side & \"more\"", group.getAttribute("aria-label"));
+    assertEquals("S", group.getAttribute("data-mark"));
+    assertEquals("Side & \"more\"", group.getAttribute("data-name"));
     assertTrue(group.getElementsByTagName("path").getLength() >= 2);
   }
 

@@ -1,0 +1,125 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import storyrod.drawing.CutNotes.CutNote;
+import storyrod.drawing.NotePlacer.Terms;
+import storyrod.geometry.Face;
+
+/**
+ * Finds places for all notes of a drawing together: a note that stands already may leave the next
+ * one only a way across a dimension, or a long one, so then other orders are tried.
+ */
+final class AllNotes {
+  /**
+   * What a crossed dimension costs, in mm of leader. First more than any way round is worth; where
+   * the notes then find no room, less and less, since a drawing to a smaller scale would be worse.
+   */
+  private static final double[] PER_DIMENSION = {1000, 100, 7};
+
+  /** With no note dearer than this, other orders are not worth the time. */
+  private static final double DEAR = 80;
+
+  /** The widths of a note in mm, the wider where no other keeps clear of a dimension. */
+  private static final double USUAL = 46;
+
+  private static final double WIDE = 70;
+
+  private final Paper paper;
+  private final NotePlacer placer;
+  private final Map<Face, ? extends ViewOnPaper> views;
+
+  AllNotes(Paper paper, NotePlacer placer, Map<Face, ? extends ViewOnPaper> views) {
+    this.paper = paper;
+    this.placer = placer;
+    this.views = views;
+  }
+
+  /** An order of the notes with what it costs in all, and the dearest note. */
+  private record Way(List<CutNote> order, Terms terms, double cost, double dearest) {
+    boolean crosses() {
+      return dearest >= terms.crossed();
+    }
+  }
+
+  /**
+   * Puts the notes on the paper; false if there is no room.
+   *
+   * @param rest puts on the paper what comes after the notes; false if that finds no room
+   */
+  boolean place(List<CutNote> notes, BooleanSupplier rest) {
+    List<Paper.Stretch> dimensions = paper.dimensionLines();
+    for (double crossed : PER_DIMENSION) {
+      Optional<Way> best = best(notes, new Terms(dimensions, crossed, USUAL), rest);
+      if (best.isPresent()) {
+        Way way = best.get();
+        way.order.forEach(note -> placed(note, way.terms));
+        return rest.getAsBoolean();
+      }
+    }
+    return false;
+  }
+
+  private Optional<Way> best(List<CutNote> notes, Terms terms, BooleanSupplier rest) {
+    Optional<Way> first = tried(notes, terms, rest);
+    if (first.filter(way -> way.dearest <= DEAR).isPresent()) {
+      return first;
+    }
+    Optional<Way> best = cheapest(notes, terms, rest);
+    if (best.filter(way -> !way.crosses()).isPresent()) {
+      return best;
+    }
+    Terms wide = new Terms(terms.dimensions(), terms.crossed(), WIDE);
+    return Stream.concat(best.stream(), cheapest(notes, wide, rest).stream())
+        .min(Comparator.comparingDouble(Way::cost));
+  }
+
+  private Optional<Way> cheapest(List<CutNote> notes, Terms terms, BooleanSupplier rest) {
+    return orders(notes).stream()
+        .flatMap(order -> tried(order, terms, rest).stream())
+        .min(Comparator.comparingDouble(Way::cost));
+  }
+
+  /** As they are, the other way round, and each in turn before all others. */
+  private static Set<List<CutNote>> orders(List<CutNote> notes) {
+    Set<List<CutNote>> orders = new LinkedHashSet<>(List.of(notes, notes.reversed()));
+    for (CutNote note : notes) {
+      List<CutNote> order = new ArrayList<>(notes);
+      order.remove(note);
+      order.addFirst(note);
+      orders.add(order);
+    }
+    return orders;
+  }
+
+  /** What an order comes to, the paper as it was before; nothing if there is no room. */
+  private Optional<Way> tried(List<CutNote> order, Terms terms, BooleanSupplier rest) {
+    Paper.State before = paper.state();
+    int leaders = placer.state();
+    double cost = 0;
+    double dearest = 0;
+    boolean fits = true;
+    for (int i = 0; i < order.size() && fits; i++) {
+      OptionalDouble each = placed(order.get(i), terms);
+      fits = each.isPresent();
+      cost += each.orElse(0);
+      dearest = Math.max(dearest, each.orElse(0));
+    }
+    fits = fits && rest.getAsBoolean();
+    paper.backTo(before);
+    placer.backTo(leaders);
+    return fits ? Optional.of(new Way(order, terms, cost, dearest)) : Optional.empty();
+  }
+
+  private OptionalDouble placed(CutNote note, Terms terms) {
+    return placer.place(note, views.get(note.view()), terms);
+  }
+}

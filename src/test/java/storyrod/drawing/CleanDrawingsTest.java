@@ -1,0 +1,186 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.drawing.AllProjects.Sample;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Ellipse;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Note;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
+import storyrod.drawing.Drawing.Tone;
+import storyrod.measure.Length;
+import storyrod.measure.Unit;
+import storyrod.planset.PrintedDrawings;
+
+/** What must hold for each drawing of each kind that any project prints. */
+class CleanDrawingsTest {
+  private static List<DynamicTest> inAll(Function<Drawing, List<String>> faults) {
+    return AllProjects.each(sample -> assertEquals(List.of(), found(sample, faults)));
+  }
+
+  private static List<String> found(Sample sample, Function<Drawing, List<String>> faults) {
+    List<String> found = new ArrayList<>();
+    PrintedDrawings.of(sample.set())
+        .forEach((name, each) -> faults.apply(each).forEach(it -> found.add(name + ": " + it)));
+    return found;
+  }
+
+  /** The kinds are named, so that none drops out of all the other tests without a word. */
+  @Test
+  void everyKindOfDrawingIsAmongThem() {
+    TreeSet<String> kinds = new TreeSet<>();
+    AllProjects.each(
+            sample ->
+                PrintedDrawings.of(sample.set())
+                    .keySet()
+                    .forEach(name -> kinds.add(name.replaceFirst("-.*", ""))))
+        .forEach(CleanDrawingsTest::run);
+    List<String> all =
+        List.of(
+            "blank",
+            "check",
+            "cover",
+            "exploded",
+            "general",
+            "layout",
+            "part",
+            "step",
+            "template",
+            "timeline");
+    assertEquals(new TreeSet<>(all), kinds);
+  }
+
+  private static void run(DynamicTest test) {
+    try {
+      test.getExecutable().execute();
+    } catch (Throwable e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Nor is any smaller than 2.5 mm or off its paper. */
+  @TestFactory
+  List<DynamicTest> noTextLiesOnAText() {
+    return inAll(Clean::textFaults);
+  }
+
+  @TestFactory
+  List<DynamicTest> noTextLiesOnALineThatCanBeSeen() {
+    return inAll(Covered::textsOnLines);
+  }
+
+  @TestFactory
+  List<DynamicTest> noLineLeavesThePaper() {
+    return inAll(Clean::linesOutside);
+  }
+
+  @TestFactory
+  List<DynamicTest> noLeaderCrossesALeader() {
+    return inAll(Leaders::crossings);
+  }
+
+  /** Every drawing so far leaves a way round; its figures are texts, which no line touches. */
+  @TestFactory
+  List<DynamicTest> noLeaderCrossesADimensionLine() {
+    return inAll(Leaders::overDimensions);
+  }
+
+  @TestFactory
+  List<DynamicTest> noArrowheadsOverlap() {
+    return inAll(Arrowheads::overlaps);
+  }
+
+  @TestFactory
+  List<DynamicTest> dimensionLinesKeepTheirDistance() {
+    return AllProjects.each(
+        sample ->
+            PrintedDrawings.of(sample.set())
+                .values()
+                .forEach(each -> DimensionLines.assertKeepDistance(Clean.dimensions(each))));
+  }
+
+  /**
+   * Scales of ISO 5455, and 1:4, 1:8, 1:12, 1:16 of US practice where lengths are in inches; only
+   * layouts, whose sizes are all written beside them, may lie between.
+   */
+  @TestFactory
+  List<DynamicTest> scalesAreStandardOnes() {
+    List<Integer> iso = List.of(1, 2, 5, 10, 20, 50, 100, 200, 500, 1000);
+    List<Integer> us = List.of(4, 8, 12, 16);
+    return AllProjects.each(
+        sample ->
+            PrintedDrawings.of(sample.set())
+                .forEach(
+                    (name, each) -> {
+                      boolean inches =
+                          sample.set().piece().description().format().unit() == Unit.INCH;
+                      boolean free = name.startsWith("layout-");
+                      each.scale()
+                          .filter(scale -> !free)
+                          .ifPresent(
+                              scale ->
+                                  assertTrue(
+                                      scale.paper() == 1
+                                          && (iso.contains(scale.real())
+                                              || inches && us.contains(scale.real())),
+                                      name + " " + scale));
+                    }));
+  }
+
+  private static Drawing drawing(Element... elements) {
+    return new Drawing("bad", 100, 100, Optional.empty(), List.of(elements));
+  }
+
+  private static Dimension dimension(double from, double to, double line) {
+    return new Dimension(
+        new At(from, 50), new At(to, 50), true, line, "12", Length.mm((long) (to - from)));
+  }
+
+  private static Note note(At tip, At elbow) {
+    return new Note(tip, elbow, elbow.plus(3, 1), Anchor.START, List.of("hole"));
+  }
+
+  private static Text text(double x) {
+    return new Text(TextStyle.SMALL, new At(x, 50), Anchor.MIDDLE, true, "7");
+  }
+
+  /** The finders find what they are for. */
+  @Test
+  void faultsAreFound() {
+    Note down = note(new At(20, 60), new At(25, 20));
+    assertFalse(Leaders.overDimensions(drawing(dimension(10, 60, 40), down)).isEmpty());
+    assertFalse(Leaders.crossings(drawing(down, note(new At(30, 60), new At(20, 20)))).isEmpty());
+    assertFalse(
+        Arrowheads.overlaps(drawing(dimension(10, 30, 40), dimension(29, 60, 40))).isEmpty());
+    assertEquals(
+        List.of(),
+        Arrowheads.overlaps(drawing(dimension(10, 30, 40), dimension(30, 33, 40))),
+        "one head serves both");
+  }
+
+  @Test
+  void aLineUnderATextCountsUnlessARingCoversIt() {
+    Line line = new Line(Role.CUT, List.of(new At(10, 49), new At(90, 49)));
+    Ellipse ring = new Ellipse(Role.DIMENSION, new At(50, 49.1), 3, 3, 0, Optional.of(Tone.WHITE));
+    assertFalse(Covered.textsOnLines(drawing(line, text(50))).isEmpty());
+    assertEquals(List.of(), Covered.textsOnLines(drawing(line, ring, text(50))));
+    assertFalse(Covered.textsOnLines(drawing(ring, line, text(50))).isEmpty());
+    assertFalse(Covered.textsOnLines(drawing(line, ring, text(52.5))).isEmpty());
+  }
+}
