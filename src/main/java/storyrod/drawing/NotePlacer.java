@@ -30,6 +30,7 @@ final class NotePlacer {
   private final Paper paper;
   private final Size area;
   private final List<Paper.Stretch> leaders = new ArrayList<>();
+  private Bounds within = Bounds.ALL;
 
   NotePlacer(Paper paper, Size area) {
     this.paper = paper;
@@ -41,6 +42,11 @@ final class NotePlacer {
     leaders.addAll(others);
   }
 
+  /** Lets notes stand nowhere but in a rectangle. */
+  void keepIn(Bounds room) {
+    within = room;
+  }
+
   /** Puts a note on the paper; false if there is no room. */
   boolean place(CutNote note, ViewOnPaper view) {
     List<At> all = note.tips().stream().filter(view::shows).map(view::at).toList();
@@ -48,7 +54,12 @@ final class NotePlacer {
     List<At> tips =
         IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
     double rim = note.rimMm() * view.factor();
-    Optional<Note> best = best(note.words(), tips, rim);
+    return place(note.words(), tips, rim);
+  }
+
+  /** Puts a note on the paper that points at one of some points, or at a rim round it. */
+  boolean place(String words, List<At> tips, double rim) {
+    Optional<Note> best = best(words, tips, rim);
     best.ifPresent(
         found -> {
           paper.add(found);
@@ -192,7 +203,9 @@ final class NotePlacer {
 
   private boolean fits(Bounds block, Bounds now) {
     Bounds all = now.with(block);
-    return all.width() <= area.widthMm() - 1 && all.height() <= area.heightMm() - 1;
+    return block.isIn(within)
+        && all.width() <= area.widthMm() - 1
+        && all.height() <= area.heightMm() - 1;
   }
 
   private static double growth(Bounds block, Bounds now) {
