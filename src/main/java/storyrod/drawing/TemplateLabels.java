@@ -28,14 +28,20 @@ record TemplateLabels(Paper paper, Bounds frame, Words words) {
   /** Labels a template that lies on the paper. */
   void place(FullSize shape, String letter) {
     TemplateBody body = TemplateBody.of(shape);
+    Paper.State before = paper.state();
     List<EdgeNames.Left> left = new EdgeNames(paper, frame, body).place();
     boolean named = isNamed(body, letter);
+    if (!named) {
+      paper.backTo(before);
+      named = isNamed(body, letter);
+      left = new EdgeNames(paper, frame, body).place();
+    }
     Notes notes = new Notes(body);
-    left.forEach(each -> notes.place(each.side().name(), each.points(), 0));
-    shape.text().notes().forEach(note -> placeNote(note, shape, notes));
     if (!named) {
       notes.place(shortest(shape, letter), List.of(visible(shape).middle()), 0);
     }
+    left.forEach(each -> notes.place(each.side().name(), each.points(), 0));
+    shape.text().notes().forEach(note -> placeNote(note, shape, notes));
   }
 
   private void placeNote(HoleNote note, FullSize shape, Notes notes) {
