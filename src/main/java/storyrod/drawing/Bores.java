@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.drawing.Drawing.At;
@@ -79,16 +80,22 @@ final class Bores {
     return new Ellipse(role, at, radius, radius, 0, fill);
   }
 
-  /** A cross, of which a small hole shows only the ends so that it reads as a hole. */
   static void addCentre(At at, double radius, List<Element> elements) {
+    elements.addAll(centre(at, radius));
+  }
+
+  /** A cross, of which a small hole shows only the ends so that it reads as a hole. */
+  static List<Line> centre(At at, double radius) {
     double inner = radius < WIDE_ENOUGH ? radius + 0.15 : 0;
     double outer = radius + 0.75;
+    List<Line> arms = new ArrayList<>();
     for (int sign : new int[] {-1, 1}) {
       double from = sign * inner;
       double to = sign * outer;
-      elements.add(new Line(Role.CENTRE, List.of(at.plus(from, 0), at.plus(to, 0))));
-      elements.add(new Line(Role.CENTRE, List.of(at.plus(0, from), at.plus(0, to))));
+      arms.add(new Line(Role.CENTRE, List.of(at.plus(from, 0), at.plus(to, 0))));
+      arms.add(new Line(Role.CENTRE, List.of(at.plus(0, from), at.plus(0, to))));
     }
+    return arms;
   }
 
   private static void addPockets(PlacedView view, PocketHoles cut, List<Element> elements) {

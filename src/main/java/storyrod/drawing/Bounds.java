@@ -1,5 +1,7 @@
 package storyrod.drawing;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import storyrod.drawing.Drawing.At;
 
 /** A rectangle on the paper, in mm; y runs down. */
@@ -10,6 +12,13 @@ record Bounds(double left, double top, double right, double bottom) {
           Double.POSITIVE_INFINITY,
           Double.NEGATIVE_INFINITY,
           Double.NEGATIVE_INFINITY);
+
+  static final Bounds ALL =
+      new Bounds(
+          Double.NEGATIVE_INFINITY,
+          Double.NEGATIVE_INFINITY,
+          Double.POSITIVE_INFINITY,
+          Double.POSITIVE_INFINITY);
 
   static Bounds of(PlacedText text) {
     return new Bounds(text.left(), text.top(), text.right(), text.bottom());
@@ -34,6 +43,43 @@ record Bounds(double left, double top, double right, double bottom) {
             ? other.left <= to && other.right >= from
             : other.top <= to && other.bottom >= from;
     return inside ? with(other) : this;
+  }
+
+  /** What it shares with another; its sides are crossed where that is nothing. */
+  Bounds within(Bounds other) {
+    return new Bounds(
+        Math.max(left, other.left),
+        Math.max(top, other.top),
+        Math.min(right, other.right),
+        Math.min(bottom, other.bottom));
+  }
+
+  boolean isIn(Bounds other) {
+    return left >= other.left && top >= other.top && right <= other.right && bottom <= other.bottom;
+  }
+
+  boolean contains(At at) {
+    return at.x() >= left && at.x() <= right && at.y() >= top && at.y() <= bottom;
+  }
+
+  Bounds widened(double by) {
+    return new Bounds(left - by, top - by, right + by, bottom + by);
+  }
+
+  /** Its four sides; none where it holds nothing. */
+  List<TruePath> sides() {
+    At[] corners = {
+      new At(left, top), new At(right, top), new At(right, bottom), new At(left, bottom)
+    };
+    return equals(NONE)
+        ? List.of()
+        : IntStream.range(0, 4)
+            .mapToObj(i -> TruePath.line(corners[i], corners[(i + 1) % 4]))
+            .toList();
+  }
+
+  At middle() {
+    return new At((left + right) / 2, (top + bottom) / 2);
   }
 
   double width() {

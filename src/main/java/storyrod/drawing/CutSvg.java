@@ -3,8 +3,10 @@ package storyrod.drawing;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jfree.svg.SVGUtils;
 import storyrod.drawing.Drawing.At;
+import storyrod.drawing.TemplateText.HoleNote;
 import storyrod.drawing.TruePath.Round;
 import storyrod.drawing.TruePath.Straight;
 
@@ -37,11 +39,19 @@ public final class CutSvg {
         + "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\""
             .formatted(width, height)
         + " viewBox=\"0 0 %s %s\">\n<title>%s</title>\n".formatted(width, height, title)
+        + "<desc>%s</desc>\n".formatted(SVGUtils.escapeForXML(said()))
         + layer("cut", shape.cuts().stream().map(this::path).toList())
         + layer("edge", shape.edges().stream().map(this::path).toList())
         + layer("holes", shape.holes().stream().map(this::circle).toList())
         + layer("centres", shape.holes().stream().map(this::cross).toList())
         + "</svg>\n";
+  }
+
+  /** What the sheets say of it in words, which no machine draws. */
+  private String said() {
+    return Stream.concat(
+            shape.text().facing().stream(), shape.text().notes().stream().map(HoleNote::words))
+        .collect(Collectors.joining("; "));
   }
 
   private static String layer(String id, List<String> shapes) {

@@ -45,6 +45,17 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
     return Cut.only(kind, cuts);
   }
 
+  /** The same part as if it had no other cuts than these. */
+  FlatPart with(List<Cut> some) {
+    return new FlatPart(part, shown, up, box, some);
+  }
+
+  /** The face of the part, in the frame of the piece, that lies at the right of the paper. */
+  Face right() {
+    Face right = Face.of(part.length(), 1);
+    return Turn.with(part.box(), right, shown).up() == up ? right : right.opposite();
+  }
+
   List<Cut.Trench> trenches() {
     return cuts(Cut.Trench.class);
   }

@@ -1,21 +1,12 @@
 package storyrod.drawing;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
-import storyrod.geometry.Axis;
-import storyrod.geometry.Face;
-import storyrod.geometry.Point;
-import storyrod.geometry.Segment;
-import storyrod.measure.Length;
-import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
-import storyrod.piece.Slanted;
+import storyrod.words.Words;
 
 /**
  * A full-size template. A part has one of its whole outline where
@@ -34,12 +25,15 @@ import storyrod.piece.Slanted;
  * @param cuts lines to be cut
  * @param edges lines of the part that are there already, to lay the template against
  * @param holes holes to be bored
+ * @param text what its sheets say of it
  */
 public record FullSize(
-    String name, Mark mark, List<TruePath> cuts, List<TruePath> edges, List<Hole> holes) {
-  private static final int ROW = 4;
-  private static final double PAST_ROW_MM = 15;
-
+    String name,
+    Mark mark,
+    List<TruePath> cuts,
+    List<TruePath> edges,
+    List<Hole> holes,
+    TemplateText text) {
   public FullSize {
     cuts = List.copyOf(cuts);
     edges = List.copyOf(edges);
@@ -56,92 +50,22 @@ public record FullSize(
 
   /** All templates of a piece, in the order of the marks. */
   public static List<FullSize> of(Piece piece) {
-    return piece.marks().parallelStream().flatMap(mark -> of(mark).stream()).toList();
+    TemplateShapes shapes = new TemplateShapes(piece, Words.ENGLISH);
+    return piece.marks().parallelStream().flatMap(mark -> shapes.of(mark).stream()).toList();
   }
 
-  private static List<FullSize> of(Mark mark) {
-    FlatPart flat = FlatPart.of(mark.shown());
-    if (isShaped(flat)) {
-      List<Hole> holes =
-          flat.cuts(Cut.Holes.class).stream()
-              .filter(FullSize::isSeen)
-              .flatMap(h -> holes(flat, h))
-              .toList();
-      return List.of(new FullSize(mark.mark(), mark, TrueOutline.of(flat), List.of(), holes));
+  /** Whether it is a strip for one row of holes, not the outline of a part. */
+  public boolean isStrip() {
+    return cuts.isEmpty();
+  }
+
+  /** Where the paper of a strip ends, but for the edges that it is laid to. */
+  List<TruePath> freeSides() {
+    Bounds all = Bounds.NONE;
+    for (TruePath edge : edges) {
+      all = all.with(edge.points().getFirst()).with(edge.points().getLast());
     }
-    return strips(mark, flat);
-  }
-
-  private static boolean isShaped(FlatPart flat) {
-    return flat.cuts(Cut.Shaped.class).stream().anyMatch(FullSize::isShaped)
-        || flat.cuts(Slanted.Slope.class).stream()
-            .anyMatch(slope -> slope.kind() == Slanted.Slope.Kind.TAPER && slope.along() == Axis.Y);
-  }
-
-  private static boolean isShaped(Cut.Shaped shaped) {
-    boolean plain =
-        shaped.contour().arcs().isEmpty()
-            && shaped.contour().segments().stream().allMatch(FullSize::isSquare);
-    return !plain && !new Curves(shaped.contour()).isLikeABox();
-  }
-
-  private static boolean isSquare(Segment segment) {
-    return segment.from().x().equals(segment.to().x())
-        || segment.from().z().equals(segment.to().z());
-  }
-
-  private static boolean isSeen(Cut.Holes holes) {
-    return holes.from() == Face.FRONT || holes.from() == Face.BACK && holes.through();
-  }
-
-  private static Stream<Hole> holes(FlatPart flat, Cut.Holes holes) {
-    return holes.centres().stream()
-        .map(centre -> new Hole(at(flat, centre), holes.diameter().toMm()));
-  }
-
-  private static At at(FlatPart flat, Point point) {
-    return new At(point.x().toMm(), flat.size(Axis.Z).minus(point.z()).toMm());
-  }
-
-  private static List<FullSize> strips(Mark mark, FlatPart flat) {
-    Map<String, FullSize> strips = new LinkedHashMap<>();
-    for (Cut.Holes row : flat.cuts(Cut.Holes.class)) {
-      if (isSeen(row) && row.count() >= ROW && row.term().equals("hole")) {
-        String name = strips.isEmpty() ? mark.mark() : mark.mark() + "-" + (strips.size() + 1);
-        strips.putIfAbsent(key(flat, row), strip(name, mark, flat, row));
-      }
-    }
-    return new ArrayList<>(strips.values());
-  }
-
-  /** Rows that begin alike from the nearer end are set out with one strip, from either edge. */
-  private static String key(FlatPart flat, Cut.Holes row) {
-    Length first = row.centres().getFirst().on(row.along());
-    Length last = row.centres().getLast().on(row.along());
-    Length end = first.min(last).min(flat.size(row.along()).minus(first.max(last)));
-    return List.of(row.along(), end, row.step().abs(), row.count(), row.diameter()).toString();
-  }
-
-  private static FullSize strip(String name, Mark mark, FlatPart flat, Cut.Holes row) {
-    List<Hole> holes = holes(flat, row).toList();
-    Bounds reach = Bounds.NONE;
-    for (Hole hole : holes) {
-      reach = reach.with(hole.centre());
-    }
-    double width = flat.size(Axis.X).toMm();
-    double height = flat.size(Axis.Z).toMm();
-    boolean right = width - reach.right() < reach.left();
-    boolean low = height - reach.bottom() < reach.top();
-    double endX = right ? width : 0;
-    double edgeY = low ? height : 0;
-    double farX = right ? reach.left() - PAST_ROW_MM : reach.right() + PAST_ROW_MM;
-    double farY = low ? reach.top() - PAST_ROW_MM : reach.bottom() + PAST_ROW_MM;
-    At corner = new At(endX, edgeY);
-    List<TruePath> edges =
-        List.of(
-            TruePath.line(new At(Math.clamp(farX, 0, width), edgeY), corner),
-            TruePath.line(corner, new At(endX, Math.clamp(farY, 0, height))));
-    return new FullSize(name, mark, List.of(), edges, holes);
+    return all.sides().stream().filter(side -> edges.stream().noneMatch(side::isAlong)).toList();
   }
 
   /** All its lines. */
@@ -168,6 +92,7 @@ public record FullSize(
         mark,
         cuts.stream().map(path -> path.mapped(move)).toList(),
         edges.stream().map(path -> path.mapped(move)).toList(),
-        holes.stream().map(h -> new Hole(move.apply(h.centre()), h.diameterMm())).toList());
+        holes.stream().map(h -> new Hole(move.apply(h.centre()), h.diameterMm())).toList(),
+        text.mapped(move));
   }
 }

@@ -102,11 +102,11 @@ record Label(List<Line> lines) {
     return List.of();
   }
 
-  private double width() {
+  double width() {
     return lines.stream().mapToDouble(Line::width).max().orElse(0);
   }
 
-  private double height() {
+  double height() {
     double between = lines.stream().skip(1).mapToDouble(line -> line.sizeMm() * LEADING).sum();
     return between
         + lines.getFirst().sizeMm() * TextSetting.ASCENT

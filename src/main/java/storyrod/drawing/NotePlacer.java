@@ -30,6 +30,7 @@ final class NotePlacer {
   private final Paper paper;
   private final Size area;
   private final List<Paper.Stretch> leaders = new ArrayList<>();
+  private Bounds within = Bounds.ALL;
 
   NotePlacer(Paper paper, Size area) {
     this.paper = paper;
@@ -63,13 +64,23 @@ final class NotePlacer {
     }
   }
 
+  /** Lets notes stand nowhere but in a rectangle. */
+  void keepIn(Bounds room) {
+    within = room;
+  }
+
   /** Puts a note on the paper and tells its cost, in mm of leader; nothing if there is no room. */
   OptionalDouble place(CutNote note, ViewOnPaper view, Terms terms) {
     List<At> all = note.tips().stream().filter(view::shows).map(view::at).toList();
     int step = Math.max(1, Math.ceilDiv(all.size(), TIPS));
     List<At> tips =
         IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
-    Search found = best(note.words(), new Aim(tips, note.rimMm() * view.factor()), terms);
+    return place(note.words(), new Aim(tips, note.rimMm() * view.factor()), terms);
+  }
+
+  /** Puts a note on the paper that points at one of some points, or at a rim round it. */
+  OptionalDouble place(String words, Aim aim, Terms terms) {
+    Search found = best(words, aim, terms);
     if (found.best.isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -99,7 +110,7 @@ final class NotePlacer {
   }
 
   /** Points of which a leader may lead to any, and how far from each it ends, in mm. */
-  private record Aim(List<At> tips, double rim) {}
+  record Aim(List<At> tips, double rim) {}
 
   /** Looks round the points in wider and wider rings until no place can be better. */
   private Search best(String words, Aim aim, Terms terms) {
@@ -220,7 +231,9 @@ final class NotePlacer {
 
   private boolean fits(Bounds block, Bounds now) {
     Bounds all = now.with(block);
-    return all.width() <= area.widthMm() - 1 && all.height() <= area.heightMm() - 1;
+    return block.isIn(within)
+        && all.width() <= area.widthMm() - 1
+        && all.height() <= area.heightMm() - 1;
   }
 
   private static double growth(Bounds block, Bounds now) {

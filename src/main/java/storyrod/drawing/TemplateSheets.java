@@ -5,19 +5,20 @@ import storyrod.piece.Piece;
 import storyrod.words.Words;
 
 /**
- * A full-size template with its sheets.
+ * Full-size templates that share sheets, with these.
  *
- * @param shape the true lines, as they lie on the sheets
+ * @param shapes the true lines, as they lie on the sheets
  */
-public record TemplateSheets(FullSize shape, List<TemplateTile> tiles) {
+public record TemplateSheets(List<FullSize> shapes, List<TemplateTile> tiles) {
   public TemplateSheets {
+    shapes = List.copyOf(shapes);
     tiles = List.copyOf(tiles);
   }
 
   /** All templates of a piece on sheets with room for a drawing each. */
   static List<TemplateSheets> draw(Piece piece, Size page) {
-    return FullSize.of(piece).parallelStream()
-        .map(shape -> TemplateTiles.of(shape, page, Words.ENGLISH))
+    return TemplateBoard.pack(FullSize.of(piece), TemplateTiles.window(page)).parallelStream()
+        .map(board -> TemplateTiles.of(board, page, Words.ENGLISH))
         .toList();
   }
 }

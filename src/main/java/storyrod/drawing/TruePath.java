@@ -86,6 +86,18 @@ public record TruePath(List<Stretch> stretches, boolean closed) {
     return points;
   }
 
+  /** Whether both have the same ends, either way round. */
+  boolean isAlong(TruePath other) {
+    At from = stretches.getFirst().from();
+    At to = stretches.getLast().to();
+    At start = other.stretches.getFirst().from();
+    At end = other.stretches.getLast().to();
+    return Math.min(
+            Math.max(from.distance(start), to.distance(end)),
+            Math.max(from.distance(end), to.distance(start)))
+        < 1e-6;
+  }
+
   /** The same line with every point moved by a turn or a shift of the paper. */
   TruePath mapped(java.util.function.UnaryOperator<At> move) {
     return new TruePath(stretches.stream().map(each -> mapped(each, move)).toList(), closed);

@@ -1,9 +1,10 @@
 package storyrod.planset;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import storyrod.drawing.FaceShown;
+import storyrod.drawing.FullSize;
 import storyrod.drawing.Size;
 import storyrod.drawing.TemplateSheets;
 import storyrod.drawing.TemplateTile;
@@ -43,10 +44,8 @@ public record FullSizePages(List<Sheet> sheets) {
             .toList());
   }
 
-  private static Sheet sheet(TemplateSheets template, int index, Texts texts) {
-    TemplateTile tile = template.tiles().get(index);
-    String mark = template.shape().name();
-    String title = template.shape().mark().title();
+  private static Sheet sheet(TemplateSheets sheets, int index, Texts texts) {
+    TemplateTile tile = sheets.tiles().get(index);
     DrawingBox box =
         new DrawingBox(
             tile.drawing().name(),
@@ -55,24 +54,33 @@ public record FullSizePages(List<Sheet> sheets) {
             tile.drawing().scale());
     return new Sheet(
         index,
-        mark + "  " + title,
-        texts.say("fullsize.sheet", mark, title, tile.letter()),
-        lead(template, texts),
+        names(sheets.shapes()),
+        texts.say("fullsize.sheet", names(tile.shapes()), tile.letter()),
+        lead(sheets, texts),
         box);
   }
 
-  private static String lead(TemplateSheets template, Texts texts) {
-    List<TemplateTile> tiles = template.tiles();
-    String face = texts.say("part.face." + FaceShown.of(template.shape().mark()).word());
-    Optional<String> strip =
-        template.shape().cuts().isEmpty()
-            ? Optional.of(texts.say("fullsize.strip"))
-            : Optional.empty();
-    if (tiles.size() == 1) {
-      return strip.orElse(texts.say("fullsize.one", face));
+  private static String names(List<FullSize> shapes) {
+    return shapes.stream()
+        .map(shape -> shape.name() + " " + shape.mark().title())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String lead(TemplateSheets sheets, Texts texts) {
+    List<TemplateTile> tiles = sheets.tiles();
+    List<String> said = new ArrayList<>();
+    if (sheets.shapes().stream().anyMatch(FullSize::isStrip)) {
+      said.add(texts.say("fullsize.strip"));
     }
-    String letters = tiles.getFirst().letter() + "–" + tiles.getLast().letter();
-    String join = texts.say("fullsize.join", tiles.size(), letters, face);
-    return strip.map(words -> words + " " + join).orElse(join);
+    if (tiles.size() > 1) {
+      String letters = tiles.getFirst().letter() + "–" + tiles.getLast().letter();
+      said.add(texts.say("fullsize.join", tiles.size(), letters));
+    } else {
+      said.add(texts.say("fullsize.one"));
+    }
+    if (sheets.shapes().size() > 1) {
+      said.add(texts.say("fullsize.shared", sheets.shapes().size()));
+    }
+    return String.join(" ", said);
   }
 }

@@ -69,13 +69,13 @@ public final class PlanSetWriter {
         .forEach(
             (mark, drawing) ->
                 files.put("drawings/" + BlankPages.drawingName(mark) + ".svg", svg(drawing)));
-    set.drawings()
-        .templates()
+    set.drawings().templates().stream()
+        .flatMap(sheets -> sheets.shapes().stream())
         .forEach(
-            sheets ->
+            shape ->
                 files.put(
-                    "drawings/template-" + sheets.shape().name() + ".svg",
-                    CutSvg.write(sheets.shape()).getBytes(StandardCharsets.UTF_8)));
+                    "drawings/template-" + shape.name() + ".svg",
+                    CutSvg.write(shape).getBytes(StandardCharsets.UTF_8)));
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
     files.put("hardware.csv", Lists.hardware(pages.shopping()));
     files.put("steps.csv", Lists.steps(set, pages.steps()));

@@ -42,6 +42,10 @@ class FullSizeTest {
     void on(TemplateSheets template);
   }
 
+  private static List<DynamicTest> eachShape(java.util.function.Consumer<FullSize> check) {
+    return each(template -> template.shapes().forEach(check));
+  }
+
   private static List<DynamicTest> each(Check check) {
     return AllProjects.each(
         sample -> {
@@ -55,16 +59,24 @@ class FullSizeTest {
   List<DynamicTest> sheetsTogetherGiveTheWholeOutline() {
     return each(
         template -> {
-          List<List<At>> whole = template.shape().lines().stream().map(TruePath::points).toList();
+          List<List<At>> whole =
+              template.shapes().stream()
+                  .flatMap(shape -> shape.lines().stream())
+                  .map(TruePath::points)
+                  .toList();
           List<List<At>> shown = new ArrayList<>();
           for (TemplateTile tile : template.tiles()) {
             List<List<At>> own = shown(tile);
             assertFalse(own.isEmpty(), tile.letter() + " holds nothing");
             shown.addAll(own);
           }
-          assertCovered(whole, shown, template.shape().name());
-          assertCovered(shown, whole, template.shape().name());
+          assertCovered(whole, shown, name(template));
+          assertCovered(shown, whole, name(template));
         });
+  }
+
+  private static String name(TemplateSheets template) {
+    return template.shapes().stream().map(FullSize::name).toList().toString();
   }
 
   private static void assertCovered(List<List<At>> these, List<List<At>> by, String name) {
@@ -152,16 +164,16 @@ class FullSizeTest {
   /** Unless its ends are sawn at an angle, a whole outline is as long and as wide as its part. */
   @TestFactory
   List<DynamicTest> outlinesAreAsLargeAsTheirParts() {
-    return each(
-        template -> {
-          FlatPart flat = FlatPart.of(template.shape().mark().shown());
+    return eachShape(
+        shape -> {
+          FlatPart flat = FlatPart.of(shape.mark().shown());
           boolean sawn =
               flat.cuts(Slanted.Slope.class).stream()
                   .anyMatch(slope -> slope.kind() != Slanted.Slope.Kind.TAPER);
-          if (template.shape().cuts().isEmpty() || sawn) {
+          if (shape.cuts().isEmpty() || sawn) {
             return;
           }
-          Bounds bounds = template.shape().bounds();
+          Bounds bounds = shape.bounds();
           double length = flat.size(Axis.X).toMm();
           double width = flat.size(Axis.Z).toMm();
           assertEquals(
@@ -232,7 +244,7 @@ class FullSizeTest {
   void aRowOfHolesHasAStripWithTrueSteps() {
     FullSize strip =
         AllProjects.named("window-bench").drawings().templates().stream()
-            .map(TemplateSheets::shape)
+            .flatMap(template -> template.shapes().stream())
             .filter(each -> each.name().equals("A"))
             .findFirst()
             .orElseThrow();
@@ -252,7 +264,7 @@ class FullSizeTest {
 
   private static FullSize shape(String project, String title) {
     return AllProjects.named(project).drawings().templates().stream()
-        .map(TemplateSheets::shape)
+        .flatMap(template -> template.shapes().stream())
         .filter(each -> each.mark().title().toLowerCase(java.util.Locale.ROOT).contains(title))
         .findFirst()
         .orElseThrow();

@@ -1,0 +1,74 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.build.ShowFaces;
+import storyrod.description.Description.StockKind;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.TemplateText.HoleNote;
+import storyrod.drawing.TemplateText.Side;
+import storyrod.geometry.Face;
+import storyrod.piece.Cut;
+import storyrod.piece.Mark;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/** Says what stands on a full-size template, in the words of the part's drawing. */
+record TemplateWords(Piece piece, ShowFaces shows, Words words) {
+  /** What stands on the template of a whole outline with some of the part's holes. */
+  TemplateText outline(Mark mark, FlatPart flat, List<Cut.Holes> holes) {
+    List<String> facing = new ArrayList<>(List.of(facing(mark, flat)));
+    if (mark.mirrored() > 0) {
+      facing.add(words.say("fullsize.handed", mark.same(), mark.mirrored()));
+    } else if (mark.same() > 1) {
+      facing.add(words.say("fullsize.alike", mark.same()));
+    }
+    return new TemplateText(facing, sides(flat), grain(flat.part()), notes(flat, holes));
+  }
+
+  /** What stands on a strip for one row of holes. */
+  TemplateText strip(Mark mark, FlatPart flat, Cut.Holes row) {
+    return new TemplateText(
+        List.of(facing(mark, flat)), sides(flat), grain(flat.part()), notes(flat, List.of(row)));
+  }
+
+  private String facing(Mark mark, FlatPart flat) {
+    String face = words.say("part.face." + flat.shown().word());
+    Optional<Face> show = shows.of(mark.shown());
+    if (show.isEmpty() || show.get().axis() != flat.shown().axis()) {
+      return words.say("fullsize.up", face);
+    }
+    return words.say(
+        show.get() == flat.shown() ? "fullsize.face-side-up" : "fullsize.face-side-down", face);
+  }
+
+  private List<Side> sides(FlatPart flat) {
+    return List.of(
+        side(flat.right().opposite(), new At(-1, 0), "fullsize.end"),
+        side(flat.right(), new At(1, 0), "fullsize.end"),
+        side(flat.up(), new At(0, -1), "fullsize.edge"),
+        side(flat.up().opposite(), new At(0, 1), "fullsize.edge"));
+  }
+
+  private Side side(Face face, At outward, String key) {
+    return new Side(outward, words.say(key, words.say("edge." + face.word())));
+  }
+
+  private static Optional<At> grain(Part part) {
+    boolean grained = part.stock().kind() == StockKind.SOLID || part.stock().grained();
+    return grained ? Optional.of(new At(1, 0)) : Optional.empty();
+  }
+
+  /** The notes that the part's drawing would have if these were its only cuts. */
+  private List<HoleNote> notes(FlatPart flat, List<Cut.Holes> holes) {
+    return CutNotes.of(flat.with(List.copyOf(holes)), piece, words).stream()
+        .map(
+            note ->
+                new HoleNote(
+                    note.words(),
+                    note.tips().stream().map(at -> TemplateShapes.at(flat, at)).toList()))
+        .toList();
+  }
+}
