@@ -25,7 +25,10 @@ final class ExplodedViews {
   private final Rooms rooms;
   private final Map<String, List<Unit>> levels;
 
-  private ExplodedViews(Piece piece, BuildPlan plan, Rooms rooms) {
+  private final List<Hardware> hardware;
+
+  private ExplodedViews(Piece piece, BuildPlan plan, List<Hardware> hardware, Rooms rooms) {
+    this.hardware = hardware;
     this.piece = piece;
     this.plan = plan;
     this.rooms = rooms;
@@ -33,11 +36,11 @@ final class ExplodedViews {
   }
 
   /** Isometric exploded views, each as large as its room, at scales of their own. */
-  static Exploded draw(Piece piece, BuildPlan plan, Rooms rooms) {
-    ExplodedViews views = new ExplodedViews(piece, plan, rooms);
+  static Exploded draw(Piece piece, BuildPlan plan, List<Hardware> hardware, Rooms rooms) {
+    ExplodedViews views = new ExplodedViews(piece, plan, hardware, rooms);
     List<String> assemblies = views.assemblies();
     return assemblies.isEmpty() || piece.marks().size() <= MOST_MARKS
-        ? new Exploded(ExplodedView.draw(piece, plan, rooms.exploded()), List.of())
+        ? new Exploded(ExplodedView.draw(piece, plan, hardware, rooms.exploded()), List.of())
         : new Exploded(views.closed(), views.opened(assemblies));
   }
 
@@ -85,6 +88,21 @@ final class ExplodedViews {
   }
 
   private ExplodedView view(String level, List<Part> parts) {
-    return ExplodedView.of(Explosion.ofLevel(piece, plan, View.USUAL, level), parts);
+    return ExplodedView.of(
+        Explosion.ofLevel(piece, plan, View.USUAL, level), parts, hardware(level));
+  }
+
+  /** What is put in when a level is put together: its parts are all of it, and of no level inside. */
+  private List<Hardware> hardware(String level) {
+    return hardware.stream().filter(each -> level(each).equals(level)).toList();
+  }
+
+  private String level(Hardware each) {
+    List<String> joined = each.placed().origin().parts();
+    return assemblies().stream()
+        .filter(
+            name -> parts(name).stream().map(Part::name).toList().containsAll(joined))
+        .findFirst()
+        .orElse(Nesting.PIECE);
   }
 }
