@@ -17,7 +17,9 @@ import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
 import storyrod.piece.Slots;
 
-/** What a joint drives from one part into the other: screws, what lies over and under heads, brads. */
+/**
+ * What a joint drives from one part into the other: screws, what lies over and under heads, brads.
+ */
 record DrivenItems(Piece piece, HardwareShapes shapes) {
   /** How thick a washer is (ISO 7089 for M4 and M5, from memory). */
   private static final Length WASHER = Length.mm(1);
@@ -46,8 +48,7 @@ record DrivenItems(Piece piece, HardwareShapes shapes) {
   }
 
   private static Stream<Cut> cuts(Joint joint, Part part, ItemEntry item) {
-    return part.cuts().stream()
-        .filter(cut -> cut.at().equals(joint.at()) && cut.isFor(item.name()));
+    return JointCuts.of(joint, part).filter(cut -> cut.isFor(item.name()));
   }
 
   private Stream<Head> heads(Joint joint, Part part, ItemEntry screw) {
@@ -88,8 +89,7 @@ record DrivenItems(Piece piece, HardwareShapes shapes) {
 
   /** How deep the heads lie under plugs. */
   private Length sunk(Joint joint, Part part) {
-    return part.cuts(Cut.Holes.class).stream()
-        .filter(cut -> cut.at().equals(joint.at()))
+    return Cut.only(Cut.Holes.class, JointCuts.of(joint, part).toList()).stream()
         .filter(cut -> cut.forWhat().filter(it -> piece.kind(it) == ItemKind.PLUG).isPresent())
         .map(Cut.Holes::depth)
         .findFirst()
@@ -124,14 +124,10 @@ record DrivenItems(Piece piece, HardwareShapes shapes) {
     return new Range(holes.depth().negated(), Length.ZERO);
   }
 
-  private static Stream<Slots> slotCuts(Joint joint, Part part) {
-    return part.cuts(Slots.class).stream().filter(slots -> slots.at().equals(joint.at()));
-  }
-
   private record Place(Slots slots, Point at) {}
 
   private static Stream<Place> slots(Joint joint, Part part) {
-    return slotCuts(joint, part)
+    return Cut.only(Slots.class, JointCuts.of(joint, part).toList()).stream()
         .flatMap(slots -> slots.centres().stream().map(at -> new Place(slots, at)));
   }
 

@@ -76,8 +76,7 @@ record HandleItems(Piece piece, HardwareShapes shapes) {
         ? holes.stream()
             .flatMap(cut -> cut.centres().stream().map(at -> new Place(at, cut.along())))
             .map(place -> new Place(place.at().with(out.axis(), face), place.along()))
-        : holes.stream()
-            .map(cut -> new Place(between(cut).with(out.axis(), face), cut.along()));
+        : holes.stream().map(cut -> new Place(between(cut).with(out.axis(), face), cut.along()));
   }
 
   private static Point between(Cut.Holes cut) {

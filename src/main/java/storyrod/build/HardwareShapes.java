@@ -50,16 +50,14 @@ final class HardwareShapes {
   /** A body turned about a line. */
   Solid turned(Vector3D out, List<Ring> rings) {
     double widest = rings.stream().mapToDouble(Ring::radiusMm).max().orElse(0);
-    return once(
-        List.of(out, rings), () -> Solid.turned(out, rings, widest > THIN_MM ? MANY : FEW));
+    return once(List.of(out, rings), () -> Solid.turned(out, rings, widest > THIN_MM ? MANY : FEW));
   }
 
   /** A round rod from one height to another. */
   Solid rod(Vector3D out, Range along, Length diameter) {
     double radius = diameter.toMm() / 2;
     return turned(
-        out,
-        List.of(new Ring(along.from().toMm(), radius), new Ring(along.to().toMm(), radius)));
+        out, List.of(new Ring(along.from().toMm(), radius), new Ring(along.to().toMm(), radius)));
   }
 
   /** A screw whose flat head lies flush. */
@@ -98,12 +96,7 @@ final class HardwareShapes {
     Pose turn = new Pose(pose.about(), pose.by(), Point.ORIGIN);
     return once(
         List.of(turn, List.of(boxes)),
-        () ->
-            List.of(boxes).stream()
-                .map(Solid::of)
-                .reduce(Solid::with)
-                .orElseThrow()
-                .posed(turn));
+        () -> List.of(boxes).stream().map(Solid::of).reduce(Solid::with).orElseThrow().posed(turn));
   }
 
   /** A box about the origin: from one height to another out of a face, and its sides along axes. */

@@ -24,7 +24,9 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/** Hinges as they lie when their door is shut: between door and post, or with the cup in the door. */
+/**
+ * Hinges as they lie when their door is shut: between door and post, or with the cup in the door.
+ */
 record HingeItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
   /** Sizes of a butt hinge of 2 in, and the pin (from memory). */
   private static final Length LENGTH = Length.inches(2);
@@ -52,7 +54,10 @@ record HingeItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
     }
     return item.kind() == ItemKind.CONCEALED_HINGE
         ? doors.stream().flatMap(door -> concealed(entry, item, door)).toList()
-        : posts.stream().limit(1).flatMap(post -> butts(entry, item, doors.getFirst(), post)).toList();
+        : posts.stream()
+            .limit(1)
+            .flatMap(post -> butts(entry, item, doors.getFirst(), post))
+            .toList();
   }
 
   private List<Part> parts(HardwareEntry entry, boolean hung) {
@@ -85,12 +90,7 @@ record HingeItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
 
   private PlacedItem placed(HardwareEntry entry, Part host, Point at, Vector3D out, Solid body) {
     return new PlacedItem(
-        entry.item().value(),
-        MountedItems.origin(entry, 1),
-        host.name(),
-        at.toMm(),
-        out,
-        body);
+        entry.item().value(), MountedItems.origin(entry, 1), host.name(), at.toMm(), out, body);
   }
 
   /** The axis on which door and post lie side by side. */

@@ -29,8 +29,8 @@ record InsertedItems(Piece piece, HardwareShapes shapes) {
   }
 
   private List<PlacedItem> in(Part part, Joint joint, ItemEntry item) {
-    return part.cuts().stream()
-        .filter(cut -> cut.at().equals(joint.at()) && cut.isFor(item.name()))
+    return JointCuts.of(joint, part)
+        .filter(cut -> cut.isFor(item.name()))
         .flatMap(
             cut ->
                 switch (cut) {
@@ -67,11 +67,7 @@ record InsertedItems(Piece piece, HardwareShapes shapes) {
     Length broad = isBiscuit ? item.length().orElse(slots.length()) : wide;
     Range high = isBiscuit ? HardwareShapes.about(wide) : along(joint, item, slots);
     return HardwareShapes.box(
-        slots.from(),
-        high,
-        slots.along(),
-        broad,
-        item.sizes().thickness().orElse(slots.width()));
+        slots.from(), high, slots.along(), broad, item.sizes().thickness().orElse(slots.width()));
   }
 
   /** From the bottom of its place, less the room for glue, to its other end. */
@@ -83,8 +79,8 @@ record InsertedItems(Piece piece, HardwareShapes shapes) {
     Length length = item.length().get();
     Length there =
         Stream.of(joint.first(), joint.second())
-            .flatMap(name -> piece.part(name).cuts().stream())
-            .filter(each -> each.at().equals(joint.at()) && each.isFor(item.name()))
+            .flatMap(name -> JointCuts.of(joint, piece.part(name)))
+            .filter(each -> each.isFor(item.name()))
             .filter(each -> each.from() != cut.from())
             .map(InsertedItems::depth)
             .findFirst()

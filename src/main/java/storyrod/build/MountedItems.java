@@ -96,8 +96,7 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
     Part side = beside.side();
     Axis run = Axis.other(side.thickness(), Axis.Z);
     Length length = item.length().orElse(side.bounds().size(run));
-    Range thick =
-        new Range(Length.ZERO, item.sizes().bottomClearance().orElse(SLIDE_THICK));
+    Range thick = new Range(Length.ZERO, item.sizes().bottomClearance().orElse(SLIDE_THICK));
     Box box = HardwareShapes.box(Face.BOTTOM, thick, run, length, UNDER_WIDTH);
     return placed(entry, side, Face.BOTTOM, fromFront(side, Face.BOTTOM, run, length), box);
   }
@@ -136,16 +135,18 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
     return hosts(entry)
         .map(
             part ->
-                new PlacedItem(
-                    item.name(), origin(entry, 1), part.name(), foot(part), down, body))
+                new PlacedItem(item.name(), origin(entry, 1), part.name(), foot(part), down, body))
         .toList();
   }
 
   private static Vector3D foot(Part part) {
     return part.placed().faces().stream()
         .filter(face -> face.normal().dot(Face.BOTTOM.normal()) > 0.9)
-        .map(face -> face.outer().stream().reduce(Vector3D.ZERO, Vector3D::add)
-            .multiply(1.0 / face.outer().size()))
+        .map(
+            face ->
+                face.outer().stream()
+                    .reduce(Vector3D.ZERO, Vector3D::add)
+                    .multiply(1.0 / face.outer().size()))
         .min(java.util.Comparator.comparingDouble(Vector3D::getZ))
         .orElseGet(() -> part.bounds().middle().toMm());
   }

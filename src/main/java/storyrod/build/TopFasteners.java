@@ -64,8 +64,7 @@ record TopFasteners(Piece piece, HardwareShapes shapes) {
     boolean isFastener = item.equals(what);
     return place.cut() instanceof Cut.Holes recesses
         ? rotating(joint, item, recesses, place, isFastener)
-        : Stream.of(
-            isFastener ? tongued(joint, item, place) : screw(joint, what, item, place));
+        : Stream.of(isFastener ? tongued(joint, item, place) : screw(joint, what, item, place));
   }
 
   private PlacedItem tongued(Joint joint, ItemEntry item, Place place) {
@@ -90,8 +89,7 @@ record TopFasteners(Piece piece, HardwareShapes shapes) {
         at,
         place.side().normal(),
         shapes.boxes(
-            Pose.NONE,
-            item.kind() == ItemKind.BUTTON ? solids.button(item) : solids.sheet(item)));
+            Pose.NONE, item.kind() == ItemKind.BUTTON ? solids.button(item) : solids.sheet(item)));
   }
 
   private static Range slot(Cut cut, Axis up) {
@@ -132,7 +130,8 @@ record TopFasteners(Piece piece, HardwareShapes shapes) {
 
     private Box box(Length from, Length to, Range high) {
       Range out = place.side().sign() > 0 ? new Range(from, to) : turned(new Range(from, to));
-      return HardwareShapes.box(up, high, place.axis(), width, width).with(place.side().axis(), out);
+      return HardwareShapes.box(up, high, place.axis(), width, width)
+          .with(place.side().axis(), out);
     }
 
     private static Range turned(Range range) {

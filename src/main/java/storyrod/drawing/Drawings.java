@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.piece.Piece;
@@ -48,7 +49,7 @@ public record Drawings(
     this(
         cover,
         List.of(),
-        new Exploded(exploded, List.of()),
+        new Exploded(exploded, Optional.empty(), List.of()),
         parts,
         Map.of(),
         layouts,

@@ -39,9 +39,11 @@ final class ExplodedViews {
   static Exploded draw(Piece piece, BuildPlan plan, List<Hardware> hardware, Rooms rooms) {
     ExplodedViews views = new ExplodedViews(piece, plan, hardware, rooms);
     List<String> assemblies = views.assemblies();
-    return assemblies.isEmpty() || piece.marks().size() <= MOST_MARKS
-        ? new Exploded(ExplodedView.draw(piece, plan, hardware, rooms.exploded()), List.of())
-        : new Exploded(views.closed(), views.opened(assemblies));
+    if (assemblies.isEmpty() || piece.marks().size() <= MOST_MARKS) {
+      ExplodedView open = ExplodedView.open(piece, plan, hardware);
+      return open.piece(open.names(), rooms, List.of());
+    }
+    return views.closed(views.opened(assemblies));
   }
 
   /** The sub-assemblies of which there is something to open. */
@@ -52,11 +54,11 @@ final class ExplodedViews {
   }
 
   /** The piece with closed sub-assemblies, a balloon at the part of each that is seen best. */
-  private Drawing closed() {
+  private Exploded closed(List<GeneralSheet> opened) {
     ExplodedView view = view(Nesting.PIECE, piece.parts());
     List<String> named =
         levels.get(Nesting.PIECE).stream().map(unit -> best(unit, view.picture())).toList();
-    return view.drawn("exploded", named, rooms.exploded());
+    return view.piece(named, rooms, opened);
   }
 
   private static String best(Unit unit, Picture picture) {
@@ -92,7 +94,9 @@ final class ExplodedViews {
         Explosion.ofLevel(piece, plan, View.USUAL, level), parts, hardware(level));
   }
 
-  /** What is put in when a level is put together: its parts are all of it, and of no level inside. */
+  /**
+   * What is put in when a level is put together: its parts are all of it, and of no level inside.
+   */
   private List<Hardware> hardware(String level) {
     return hardware.stream().filter(each -> level(each).equals(level)).toList();
   }
@@ -100,8 +104,7 @@ final class ExplodedViews {
   private String level(Hardware each) {
     List<String> joined = each.placed().origin().parts();
     return assemblies().stream()
-        .filter(
-            name -> parts(name).stream().map(Part::name).toList().containsAll(joined))
+        .filter(name -> parts(name).stream().map(Part::name).toList().containsAll(joined))
         .findFirst()
         .orElse(Nesting.PIECE);
   }

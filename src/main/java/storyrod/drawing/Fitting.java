@@ -22,8 +22,7 @@ record Fitting(Hardware hardware, Vector3D seat, double outMm) {
 
   /** The way of its inner end to where it goes in. */
   Path trail() {
-    Vector3D end =
-        offset().subtract(hardware.placed().out().multiply(hardware.placed().deepMm()));
+    Vector3D end = offset().subtract(hardware.placed().out().multiply(hardware.placed().deepMm()));
     return new Path(hardware.placed().host(), end, seat);
   }
 

@@ -33,6 +33,11 @@ record Hardware(PlacedItem placed, String id, String mark, String title) {
     return List.copyOf(all);
   }
 
+  /** The part into which it goes; of a pair, all that it serves. */
+  String place() {
+    return placed.origin().each() > 1 ? String.join(" ", placed.origin().parts()) : placed.host();
+  }
+
   /** How many items some bodies make: two slides are one pair. */
   static int count(List<Hardware> bodies) {
     return bodies.size() / bodies.getFirst().placed().origin().each();

@@ -110,7 +110,8 @@ final class HardwareOut {
   private double seen(Fitting fitting) {
     return diagonals(fitting.hardware().placed().solid())
         .mapToDouble(
-            line -> seen(line.getFirst().add(fitting.offset()), line.getLast().add(fitting.offset())))
+            line ->
+                seen(line.getFirst().add(fitting.offset()), line.getLast().add(fitting.offset())))
         .min()
         .orElse(1);
   }

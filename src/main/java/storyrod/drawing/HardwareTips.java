@@ -11,7 +11,9 @@ import storyrod.drawing.Balloons.Tip;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Stroke;
 
-/** Chooses where the leaders of hardware end: on the one of each kind and place that is seen best. */
+/**
+ * Chooses where the leaders of hardware end: on the one of each kind and place that is seen best.
+ */
 record HardwareTips(Fit fit, List<Fitting> fittings, List<Seen> seen) {
 
   /**
@@ -19,7 +21,7 @@ record HardwareTips(Fit fit, List<Fitting> fittings, List<Seen> seen) {
    * would be more than there is room for. Of what nothing is seen there is none.
    */
   List<Tip> upTo(int most) {
-    List<Tip> byPlace = tips(each -> List.of(each.placed().item(), each.placed().host()));
+    List<Tip> byPlace = tips(each -> List.of(each.placed().item(), each.place()));
     return byPlace.size() <= most ? byPlace : tips(each -> List.of(each.placed().item()));
   }
 

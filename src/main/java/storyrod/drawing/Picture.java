@@ -34,7 +34,7 @@ record Picture(
   private static final double ARROW_MM = 10;
 
   /** A picture with more balloons than these is no longer read at a glance. */
-  private static final int MOST_BALLOONS = 16;
+  static final int MOST_BALLOONS = 16;
 
   /** The most of a way that an arrow takes. */
   private static final double MOST_OF_WAY = 0.8;
@@ -44,13 +44,23 @@ record Picture(
    *
    * @param everyArrow whether an arrow is drawn in its full length, and over the parts, where its
    *     way is short or hidden: else no reader would know of the second of two moves
+   * @param tagged whether hardware has balloons
    */
   record Notes(
-      List<Path> trails, List<List<Path>> arrows, List<String> balloons, boolean everyArrow) {
+      List<Path> trails,
+      List<List<Path>> arrows,
+      List<String> balloons,
+      boolean everyArrow,
+      boolean tagged) {
     static final Notes NONE = new Notes(List.of(), List.of(), List.of());
 
     Notes(List<Path> trails, List<List<Path>> arrows, List<String> balloons) {
-      this(trails, arrows, balloons, false);
+      this(trails, arrows, balloons, false, true);
+    }
+
+    /** The same without balloons for hardware. */
+    Notes untagged() {
+      return new Notes(trails, arrows, balloons, everyArrow, false);
     }
   }
 
@@ -90,7 +100,7 @@ record Picture(
     List<Element> elements = new ArrayList<>(groups(fit));
     trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
     notes.arrows().forEach(paths -> arrow(paths, notes, fit).ifPresent(elements::add));
-    elements.addAll(balloons(notes.balloons(), fit, fit.on(points), page));
+    elements.addAll(balloons(notes, fit, fit.on(points), page));
     return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
   }
 
@@ -175,18 +185,20 @@ record Picture(
     return new Arrow(fit.on(shaft.from()), fit.on(shaft.to()), false);
   }
 
-  private List<Drawing.Balloon> balloons(List<String> names, Fit fit, List<At> drawn, Size page) {
+  private List<Drawing.Balloon> balloons(Notes notes, Fit fit, List<At> drawn, Size page) {
     List<Part> named = new ArrayList<>();
     List<Seen> theirs = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
-      if (names.contains(parts.get(i).name())) {
+      if (notes.balloons().contains(parts.get(i).name())) {
         named.add(parts.get(i));
         theirs.add(seen.get(i));
       }
     }
     List<Tip> tips = new ArrayList<>(new Tips(fit).of(named, theirs));
-    List<Seen> hardware = seen.subList(parts.size(), seen.size());
-    tips.addAll(new HardwareTips(fit, fittings, hardware).upTo(MOST_BALLOONS - tips.size()));
+    if (notes.tagged()) {
+      List<Seen> hardware = seen.subList(parts.size(), seen.size());
+      tips.addAll(new HardwareTips(fit, fittings, hardware).upTo(MOST_BALLOONS - tips.size()));
+    }
     double left = drawn.stream().mapToDouble(At::x).min().orElse(0) - BESIDE_MM;
     double right = drawn.stream().mapToDouble(At::x).max().orElse(0) + BESIDE_MM;
     return new Balloons(left, right, EDGE_MM, page.heightMm() - EDGE_MM).placed(tips);

@@ -15,8 +15,7 @@ record Scene(List<Item> items) {
 
   /** The same, hardware last. */
   Scene with(List<Fitting> fittings) {
-    return new Scene(
-        Stream.concat(items.stream(), fittings.stream().map(Fitting::item)).toList());
+    return new Scene(Stream.concat(items.stream(), fittings.stream().map(Fitting::item)).toList());
   }
 
   /**

@@ -177,7 +177,7 @@ final class StepPicture {
         Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
             + Math.min(1, leastOfWays(picture, ways, view) / ENOUGH_OF_WAY);
     Picture.Notes notes =
-        new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent());
+        new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent(), true);
     return new Shot(view, scene, offsets, picture, notes, score);
   }
 

@@ -34,8 +34,7 @@ final class TurnedBody {
     return body;
   }
 
-  private RegionBSPTree3D frustum(
-      Ring low, Ring high, Precision.DoubleEquivalence precision) {
+  private RegionBSPTree3D frustum(Ring low, Ring high, Precision.DoubleEquivalence precision) {
     List<Plane> walls = new ArrayList<>();
     walls.add(Planes.fromPointAndNormal(axis(low), along.negate(), precision));
     walls.add(Planes.fromPointAndNormal(axis(high), along, precision));
@@ -83,7 +82,6 @@ final class TurnedBody {
   private Vector3D out(double side) {
     double turn = 2 * StrictMath.PI * side / sides;
     Vector3D one = along.orthogonal();
-    return one.multiply(StrictMath.cos(turn))
-        .add(along.cross(one).multiply(StrictMath.sin(turn)));
+    return one.multiply(StrictMath.cos(turn)).add(along.cross(one).multiply(StrictMath.sin(turn)));
   }
 }

@@ -43,7 +43,9 @@ public record HardwareUse(Map<String, Integer> counts) {
     sums.merge(item, count, Math::addExact);
   }
 
-  /** The mark of an item in the hardware schedule and in drawings: H1, H2, in the schedule's order. */
+  /**
+   * The mark of an item in the hardware schedule and in drawings: H1, H2, in the schedule's order.
+   */
   public String mark(String item) {
     int at = List.copyOf(counts.keySet()).indexOf(item);
     if (at < 0) {
