@@ -33,8 +33,13 @@ record Hardware(PlacedItem placed, String id, String mark, String title) {
     return List.copyOf(all);
   }
 
+  /** Its kind and its place. */
+  List<String> atPlace() {
+    return List.of(placed.item(), place());
+  }
+
   /** The part into which it goes; of a pair, all that it serves. */
-  String place() {
+  private String place() {
     return placed.origin().each() > 1 ? String.join(" ", placed.origin().parts()) : placed.host();
   }
 

@@ -18,14 +18,22 @@ record HardwareTips(Fit fit, List<Fitting> fittings, List<Seen> seen) {
 
   /**
    * One tip for what of one kind goes into one part, with its count; one for each kind if those
-   * would be more than there is room for. Of what nothing is seen there is none.
+   * would be more than there is room for, or one would be hidden. Of what nothing is seen there is
+   * none.
    */
   List<Tip> upTo(int most) {
-    List<Tip> byPlace = tips(each -> List.of(each.placed().item(), each.place()));
-    return byPlace.size() <= most ? byPlace : tips(each -> List.of(each.placed().item()));
+    List<Tip> byPlace = tips(Hardware::atPlace);
+    boolean isComplete = places(Hardware::atPlace).size() == byPlace.size();
+    return isComplete && byPlace.size() <= most
+        ? byPlace
+        : tips(each -> List.of(each.placed().item()));
   }
 
   private List<Tip> tips(Function<Hardware, List<String>> place) {
+    return places(place).stream().flatMap(same -> tip(same).stream()).toList();
+  }
+
+  private List<List<Integer>> places(Function<Hardware, List<String>> place) {
     Map<List<String>, List<Integer>> places = new LinkedHashMap<>();
     IntStream.range(0, fittings.size())
         .forEach(
@@ -34,7 +42,7 @@ record HardwareTips(Fit fit, List<Fitting> fittings, List<Seen> seen) {
                     .computeIfAbsent(
                         place.apply(fittings.get(i).hardware()), any -> new ArrayList<>())
                     .add(i));
-    return places.values().stream().flatMap(same -> tip(same).stream()).toList();
+    return List.copyOf(places.values());
   }
 
   private java.util.Optional<Tip> tip(List<Integer> same) {
