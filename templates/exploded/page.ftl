@@ -1,4 +1,5 @@
 <#-- The exploded view with its parts list, and those of the sub-assemblies. Gets: exploded (a drawing's place);
+     explodedHardware, none or one that shows the hardware; hardware.rows (mark, item, count);
      cutList.rows (mark, part, count); opened, pages of views (title, lead or empty, drawing: its place). -->
 <#import "/frame/macros.ftl" as frame>
 <div class="section" id="exploded">
@@ -16,6 +17,21 @@
 <#list (cutList.rows?size / height)?ceiling..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
 </tr></table>
 </div>
+<#list explodedHardware as drawing>
+<div class="section">
+<@frame.head say('exploded.title')/>
+<h1>${say('exploded.hardware')}</h1>
+<div class="picture"><@frame.drawing drawing/></div>
+<table class="columns parts-list"><tr>
+<#assign height = (hardware.rows?size / 2)?ceiling>
+<#list hardware.rows?chunk(height) as column><td class="half<#if column?index == 1> end</#if>">
+<table class="side-list">
+<#list column as row><tr><td class="mark"><a href="#hardware">${row.mark}</a></td><td>${row.item}</td><td class="figure">${row.count}</td></tr></#list>
+</table></td>
+</#list>
+</tr></table>
+</div>
+</#list>
 <#list opened as page>
 <div class="section">
 <@frame.head say('exploded.title')/>

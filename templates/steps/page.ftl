@@ -1,6 +1,6 @@
 <#-- The steps, page by page as they were measured. Gets: steps.pages (stage: number, title; steps:
      opens: none or one stage, step: number, text (title, sentences, cautions, tools, settings: name,
-     mark, value), pictures, parts (mark, title, count), sizes (mark, count, size), hardware (item,
+     mark, value), pictures, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
      count), firstColumn: how many sentences stand in the first of two columns, or 0, working,
      waiting). -->
 <#import "/frame/macros.ftl" as frame>
@@ -11,7 +11,7 @@
 <#macro marks parts><#list parts as part><a href="#part-${part.mark}">${part.mark}<#if part.count != "1"> × ${part.count}</#if><#sep>,</#sep></a><#sep> </#list></#macro>
 <#macro time step><#if step.waiting?has_content>${say('step.work-and-wait', step.working, step.waiting)}<#else>${say('step.work', step.working)}</#if></#macro>
 <#macro hardware step><@block say('step.hardware')><table class="side-list">
-<#list step.hardware as item><tr><td>${item.item}</td><td class="figure count">${item.count}</td></tr></#list>
+<#list step.hardware as item><tr><td class="mark">${item.mark}</td><td>${item.item}</td><td class="figure count">${item.count}</td></tr></#list>
 </table></@block></#macro>
 <#macro settings step><@block say('step.settings')><table class="side-list">
 <#list step.text.settings as setting><tr><td><#if setting.mark?has_content><b>${setting.mark}</b>  </#if>${setting.name}</td><td class="figure value">${setting.value}</td></tr></#list>

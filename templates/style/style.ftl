@@ -117,7 +117,7 @@ table.coats td { height: 7mm; border-bottom: 0.12mm solid #9a9ea1; }
 /* Layouts. */
 table.columns { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.columns td.column { vertical-align: top; padding-right: 6mm; width: 33.3%; }
-table.columns td.half { padding-right: 8mm; width: 50%; }
+table.columns td.half { vertical-align: top; padding-right: 8mm; width: 50%; }
 table.columns td.end { padding-right: 0; }
 table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .layout { padding-bottom: 4mm; }

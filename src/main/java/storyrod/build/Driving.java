@@ -154,7 +154,7 @@ final class Driving {
   }
 
   /** A pocket hole runs from the end back to the face, flat over it. */
-  private static Line pocket(PocketHoles pockets, Point centre) {
+  static Line pocket(PocketHoles pockets, Point centre) {
     double angle = StrictMath.toRadians(pockets.angleDegrees());
     Vector3D out =
         pockets

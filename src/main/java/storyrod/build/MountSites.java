@@ -192,7 +192,7 @@ final class MountSites {
   }
 
   /** The face of a part, square to an axis, that looks at something. */
-  private static Face towards(Part part, Box other, Axis axis) {
+  static Face towards(Part part, Box other, Axis axis) {
     Length gap = other.middle().on(axis).minus(part.bounds().middle().on(axis));
     return Face.of(axis, gap.isNegative() ? -1 : 1);
   }

@@ -31,8 +31,16 @@ final class Balloons {
   private final double top;
   private final double bottom;
 
-  /** A mark and the point in its part that its leader ends at. */
-  record Tip(String mark, At at) {}
+  /**
+   * A mark and the point in its part that its leader ends at.
+   *
+   * @param count how many items of hardware it stands for, zero for parts
+   */
+  record Tip(String mark, At at, int count) {
+    Tip(String mark, At at) {
+      this(mark, at, 0);
+    }
+  }
 
   /** Columns with these x and this room from top to bottom, for the rings' centres. */
   Balloons(double left, double right, double top, double bottom) {
@@ -67,7 +75,8 @@ final class Balloons {
     uncross(order, heights, x);
     List<Balloon> balloons = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
-      balloons.add(new Balloon(new At(x, heights[i]), order.get(i).at(), order.get(i).mark()));
+      Tip tip = order.get(i);
+      balloons.add(new Balloon(new At(x, heights[i]), tip.at(), tip.mark(), tip.count()));
     }
     return balloons;
   }

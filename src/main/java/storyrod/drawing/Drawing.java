@@ -133,8 +133,17 @@ public record Drawing(
       At from, At to, boolean alongX, double line, String text, storyrod.measure.Length measure)
       implements Element {}
 
-  /** A ringed mark with a leader that ends in a dot inside its part. */
-  public record Balloon(At centre, At tip, String mark) implements Element {}
+  /**
+   * A ringed mark with a leader that ends in a dot inside its part.
+   *
+   * @param count for hardware how many there are, zero for parts, which have none
+   */
+  public record Balloon(At centre, At tip, String mark, int count) implements Element {
+    /** A part's balloon. */
+    public Balloon(At centre, At tip, String mark) {
+      this(centre, tip, mark, 0);
+    }
+  }
 
   /** A note at the end of a leader that starts with an arrow at what it speaks of. */
   public record Note(At tip, At elbow, At text, Anchor anchor, List<String> lines)

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.piece.Piece;
@@ -48,7 +49,7 @@ public record Drawings(
     this(
         cover,
         List.of(),
-        new Exploded(exploded, List.of()),
+        new Exploded(exploded, Optional.empty(), List.of()),
         parts,
         Map.of(),
         layouts,
@@ -59,14 +60,15 @@ public record Drawings(
   /** Draws all that a plan set shows, each drawing for the room that its page has. */
   public static Drawings of(Piece piece, StockPlan stock, BuildPlan build, Rooms rooms) {
     PartSheets.Sheets parts = PartSheets.draw(piece, rooms);
+    List<Hardware> hardware = Hardware.of(piece);
     return new Drawings(
         AssembledView.draw(piece, rooms.cover()),
         GeneralSheets.draw(piece, rooms),
-        ExplodedViews.draw(piece, build, rooms),
+        ExplodedViews.draw(piece, build, hardware, rooms),
         parts.parts(),
         parts.blanks(),
         layouts(piece, stock, rooms.layout()),
-        steps(piece, build, rooms),
+        steps(piece, build, hardware, rooms),
         TemplateSheets.draw(piece, rooms.fullSize()));
   }
 
@@ -83,10 +85,11 @@ public record Drawings(
     return layouts;
   }
 
-  private static Map<Integer, Drawing> steps(Piece piece, BuildPlan build, Rooms rooms) {
+  private static Map<Integer, Drawing> steps(
+      Piece piece, BuildPlan build, List<Hardware> hardware, Rooms rooms) {
     Map<Integer, StepPicture> pictures = new LinkedHashMap<>();
     build.steps().parallelStream()
-        .flatMap(step -> StepPicture.of(piece, step).stream())
+        .flatMap(step -> StepPicture.of(piece, step, hardware).stream())
         .forEachOrdered(picture -> pictures.put(picture.step(), picture));
     Map<Integer, DoubleUnaryOperator> heights = new LinkedHashMap<>();
     pictures.forEach((step, picture) -> heights.put(step, picture::heightMm));

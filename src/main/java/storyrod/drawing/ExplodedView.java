@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.drawing.Contacts.Path;
@@ -9,20 +10,50 @@ import storyrod.piece.Piece;
 
 /** Parts moved apart along the ways in which they go together, looked at in the usual view. */
 record ExplodedView(List<Part> parts, List<Path> paths, Picture picture) {
-  static ExplodedView of(Explosion explosion, List<Part> parts) {
+  static ExplodedView of(Explosion explosion, List<Part> parts, List<Hardware> hardware) {
     Stream<Scene.Item> items =
         parts.stream()
             .map(
                 part ->
                     new Scene.Item(
                         part.name(), part.placed(), explosion.offsets().get(part.name())));
-    Picture picture = Picture.of(new Scene(items.toList()), parts, parts.size(), View.USUAL);
+    Scene scene = new Scene(items.toList());
+    List<Fitting> fittings =
+        HardwareOut.of(
+            hardware,
+            HiddenLines.of(scene, View.USUAL),
+            explosion.offsets(),
+            Extent.diagonalMm(Extent.around(parts)));
+    Picture picture = Picture.of(scene, fittings, parts, parts.size(), View.USUAL, List.of());
     return new ExplodedView(parts, explosion.paths(), picture);
   }
 
   /** The whole piece with all sub-assemblies open and every mark in a balloon, filling a page. */
   static Drawing draw(Piece piece, BuildPlan plan, Size page) {
-    return of(Explosion.of(piece, plan, View.USUAL), piece.parts()).drawn("exploded", page);
+    return open(piece, plan, Hardware.of(piece)).drawn("exploded", page);
+  }
+
+  /** The whole piece with all sub-assemblies open. */
+  static ExplodedView open(Piece piece, BuildPlan plan, List<Hardware> hardware) {
+    return of(Explosion.of(piece, plan, View.USUAL), piece.parts(), hardware);
+  }
+
+  /**
+   * The view of the piece with balloons for some parts and for its hardware, or, if those are too
+   * many for one drawing, for the parts, and the same view with balloons for the hardware.
+   */
+  Exploded piece(List<String> balloons, Rooms rooms, List<GeneralSheet> opened) {
+    Drawing both = drawn("exploded", balloons, rooms.exploded());
+    if (balloons(both) <= Picture.MOST_BALLOONS) {
+      return new Exploded(both, Optional.empty(), opened);
+    }
+    Drawing parts = picture.drawn("exploded", notes(balloons).untagged(), rooms.exploded());
+    Drawing hardware = drawn("exploded-hardware", List.of(), rooms.explodedHardware());
+    return new Exploded(parts, Optional.of(hardware), opened);
+  }
+
+  private static long balloons(Drawing drawing) {
+    return drawing.elements().stream().filter(Drawing.Balloon.class::isInstance).count();
   }
 
   /** The view with balloons for all its marks. */
@@ -35,7 +66,7 @@ record ExplodedView(List<Part> parts, List<Path> paths, Picture picture) {
     return picture.heightMm(notes(names()), widthMm);
   }
 
-  private List<String> names() {
+  List<String> names() {
     return parts.stream().map(Part::name).toList();
   }
 

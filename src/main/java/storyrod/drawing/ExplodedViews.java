@@ -25,7 +25,10 @@ final class ExplodedViews {
   private final Rooms rooms;
   private final Map<String, List<Unit>> levels;
 
-  private ExplodedViews(Piece piece, BuildPlan plan, Rooms rooms) {
+  private final List<Hardware> hardware;
+
+  private ExplodedViews(Piece piece, BuildPlan plan, List<Hardware> hardware, Rooms rooms) {
+    this.hardware = hardware;
     this.piece = piece;
     this.plan = plan;
     this.rooms = rooms;
@@ -33,12 +36,14 @@ final class ExplodedViews {
   }
 
   /** Isometric exploded views, each as large as its room, at scales of their own. */
-  static Exploded draw(Piece piece, BuildPlan plan, Rooms rooms) {
-    ExplodedViews views = new ExplodedViews(piece, plan, rooms);
+  static Exploded draw(Piece piece, BuildPlan plan, List<Hardware> hardware, Rooms rooms) {
+    ExplodedViews views = new ExplodedViews(piece, plan, hardware, rooms);
     List<String> assemblies = views.assemblies();
-    return assemblies.isEmpty() || piece.marks().size() <= MOST_MARKS
-        ? new Exploded(ExplodedView.draw(piece, plan, rooms.exploded()), List.of())
-        : new Exploded(views.closed(), views.opened(assemblies));
+    if (assemblies.isEmpty() || piece.marks().size() <= MOST_MARKS) {
+      ExplodedView open = ExplodedView.open(piece, plan, hardware);
+      return open.piece(open.names(), rooms, List.of());
+    }
+    return views.closed(views.opened(assemblies));
   }
 
   /** The sub-assemblies of which there is something to open. */
@@ -49,11 +54,11 @@ final class ExplodedViews {
   }
 
   /** The piece with closed sub-assemblies, a balloon at the part of each that is seen best. */
-  private Drawing closed() {
+  private Exploded closed(List<GeneralSheet> opened) {
     ExplodedView view = view(Nesting.PIECE, piece.parts());
     List<String> named =
         levels.get(Nesting.PIECE).stream().map(unit -> best(unit, view.picture())).toList();
-    return view.drawn("exploded", named, rooms.exploded());
+    return view.piece(named, rooms, opened);
   }
 
   private static String best(Unit unit, Picture picture) {
@@ -85,6 +90,22 @@ final class ExplodedViews {
   }
 
   private ExplodedView view(String level, List<Part> parts) {
-    return ExplodedView.of(Explosion.ofLevel(piece, plan, View.USUAL, level), parts);
+    return ExplodedView.of(
+        Explosion.ofLevel(piece, plan, View.USUAL, level), parts, hardware(level));
+  }
+
+  /**
+   * What is put in when a level is put together: its parts are all of it, and of no level inside.
+   */
+  private List<Hardware> hardware(String level) {
+    return hardware.stream().filter(each -> level(each).equals(level)).toList();
+  }
+
+  private String level(Hardware each) {
+    List<String> joined = each.placed().origin().parts();
+    return assemblies().stream()
+        .filter(name -> parts(name).stream().map(Part::name).toList().containsAll(joined))
+        .findFirst()
+        .orElse(Nesting.PIECE);
   }
 }

@@ -43,6 +43,13 @@ final class Ink {
     return new Group(id(part), part.mark(), part.title(), elements);
   }
 
+  /** Hardware: small, so thin, and white before the tones of the parts. */
+  Group hardware(Hardware hardware, Seen seen) {
+    List<Element> elements = new ArrayList<>();
+    seen.lines().visible().forEach(stroke -> elements.add(line(Role.THIN, stroke)));
+    return new Group(hardware.id(), hardware.mark(), hardware.title(), elements);
+  }
+
   /** The id of a part's group: SVG ids and CSS selectors are easier without dots. */
   static String id(Part part) {
     return "part-" + part.name().replace('.', '-');

@@ -28,6 +28,9 @@ final class Lowering {
   /** How far above a note's base line its leader ends. */
   static final double LEADER_ABOVE = 0.95;
 
+  /** Between the base lines of a count and its mark, in mm. */
+  private static final double COUNTED_SPACING = 2.7;
+
   private static final double DOT_RADIUS = 0.5;
 
   /** The height of capitals and figures, in parts of the size of the font. */
@@ -87,20 +90,38 @@ final class Lowering {
     At centre = balloon.centre();
     List<Element> elements = new ArrayList<>();
     double distance = centre.distance(balloon.tip());
-    if (distance > BALLOON_RADIUS) {
-      double part = BALLOON_RADIUS / distance;
+    double radius = balloon.count() > 0 ? Balloons.RADIUS_MM : BALLOON_RADIUS;
+    if (distance > radius) {
+      double part = radius / distance;
       At edge =
           centre.plus(
               (balloon.tip().x() - centre.x()) * part, (balloon.tip().y() - centre.y()) * part);
       elements.add(new Line(Role.DIMENSION, List.of(edge, balloon.tip())));
       elements.add(dot(balloon.tip()));
     }
-    elements.add(
-        new Ellipse(Role.THIN, centre, BALLOON_RADIUS, BALLOON_RADIUS, 0, Optional.of(Tone.WHITE)));
-    double down = TextStyle.MARK.sizeMm() * CAPITAL / 2;
-    elements.add(
-        new Text(TextStyle.MARK, centre.plus(0, down), Anchor.MIDDLE, true, balloon.mark()));
+    elements.add(new Ellipse(Role.THIN, centre, radius, radius, 0, Optional.of(Tone.WHITE)));
+    elements.addAll(balloon.count() > 0 ? counted(balloon) : List.of(mark(balloon)));
     return elements;
+  }
+
+  private static Text mark(Balloon balloon) {
+    At at = balloon.centre().plus(0, TextStyle.MARK.sizeMm() * CAPITAL / 2);
+    return new Text(TextStyle.MARK, at, Anchor.MIDDLE, true, balloon.mark());
+  }
+
+  /** How many, as "8x", over the mark; one alone needs no count. */
+  private static List<Text> counted(Balloon balloon) {
+    double half = TextStyle.SMALL.sizeMm() * CAPITAL / 2;
+    double down = balloon.count() > 1 ? COUNTED_SPACING / 2 + half : half;
+    Text mark = small(balloon.centre().plus(0, down), balloon.mark());
+    return balloon.count() > 1
+        ? List.of(
+            small(balloon.centre().plus(0, down - COUNTED_SPACING), balloon.count() + "x"), mark)
+        : List.of(mark);
+  }
+
+  private static Text small(At at, String text) {
+    return new Text(TextStyle.SMALL, at, Anchor.MIDDLE, true, text);
   }
 
   private static Element dot(At at) {

@@ -32,7 +32,8 @@ final class Moved {
               d.line() + (d.alongX() ? dy : dx),
               d.text(),
               d.measure());
-      case Balloon b -> new Balloon(b.centre().plus(dx, dy), b.tip().plus(dx, dy), b.mark());
+      case Balloon b ->
+          new Balloon(b.centre().plus(dx, dy), b.tip().plus(dx, dy), b.mark(), b.count());
       case Note n ->
           new Note(
               n.tip().plus(dx, dy),

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.drawing.Balloons.Tip;
 import storyrod.drawing.Contacts.Path;
@@ -20,14 +22,19 @@ import storyrod.piece.Part;
  *
  * @param parts in the order of the scene
  * @param strong how many of the parts, from the first, are drawn strong and toned
+ * @param fittings hardware on its way in, which stands in the scene after the parts
  */
-record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen) {
+record Picture(
+    List<Part> parts, int strong, List<Fitting> fittings, HiddenLines lines, List<Seen> seen) {
   private static final double EDGE_MM = Balloons.RADIUS_MM + 1;
 
   /** From the middle of a balloon's ring to the drawing. */
   private static final double BESIDE_MM = Balloons.RADIUS_MM + 7;
 
   private static final double ARROW_MM = 10;
+
+  /** A picture with more balloons than these is no longer read at a glance. */
+  static final int MOST_BALLOONS = 16;
 
   /** The most of a way that an arrow takes. */
   private static final double MOST_OF_WAY = 0.8;
@@ -37,13 +44,23 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
    *
    * @param everyArrow whether an arrow is drawn in its full length, and over the parts, where its
    *     way is short or hidden: else no reader would know of the second of two moves
+   * @param tagged whether hardware has balloons
    */
   record Notes(
-      List<Path> trails, List<List<Path>> arrows, List<String> balloons, boolean everyArrow) {
+      List<Path> trails,
+      List<List<Path>> arrows,
+      List<String> balloons,
+      boolean everyArrow,
+      boolean tagged) {
     static final Notes NONE = new Notes(List.of(), List.of(), List.of());
 
     Notes(List<Path> trails, List<List<Path>> arrows, List<String> balloons) {
-      this(trails, arrows, balloons, false);
+      this(trails, arrows, balloons, false, true);
+    }
+
+    /** The same without balloons for hardware. */
+    Notes untagged() {
+      return new Notes(trails, arrows, balloons, everyArrow, false);
     }
   }
 
@@ -53,10 +70,23 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
 
   /** Strong parts and those that get balloons, by their names, have regions. */
   static Picture of(Scene scene, List<Part> parts, int strong, View view, List<String> balloons) {
-    HiddenLines lines = HiddenLines.of(scene, view);
-    List<Scene.Item> toned = scene.items().subList(0, strong);
-    List<Seen> seen = lines.seen(item -> toned.contains(item) || balloons.contains(item.name()));
-    return new Picture(parts, strong, lines, seen);
+    return of(scene, List.of(), parts, strong, view, balloons);
+  }
+
+  /** The same with hardware, which has no regions. */
+  static Picture of(
+      Scene scene,
+      List<Fitting> fittings,
+      List<Part> parts,
+      int strong,
+      View view,
+      List<String> balloons) {
+    HiddenLines lines = HiddenLines.of(scene.with(fittings), view);
+    Set<String> toned =
+        Stream.concat(parts.subList(0, strong).stream().map(Part::name), balloons.stream())
+            .collect(Collectors.toSet());
+    List<Seen> seen = lines.seen(item -> toned.contains(item.name()));
+    return new Picture(parts, strong, fittings, lines, seen);
   }
 
   /** The drawing, as large as a page allows and in its middle. */
@@ -70,7 +100,7 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
     List<Element> elements = new ArrayList<>(groups(fit));
     trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
     notes.arrows().forEach(paths -> arrow(paths, notes, fit).ifPresent(elements::add));
-    elements.addAll(balloons(notes.balloons(), fit, fit.on(points), page));
+    elements.addAll(balloons(notes, fit, fit.on(points), page));
     return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
   }
 
@@ -84,7 +114,9 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
   }
 
   private List<Stroke> trails(Notes notes) {
-    return notes.trails().stream().flatMap(this::visible).toList();
+    return Stream.concat(notes.trails().stream(), Fitting.trails(fittings).stream())
+        .flatMap(this::visible)
+        .toList();
   }
 
   private List<At> points(List<Stroke> trails) {
@@ -93,12 +125,16 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
         .toList();
   }
 
-  private static double beside(Notes notes) {
-    return notes.balloons().isEmpty() ? 1 : EDGE_MM + BESIDE_MM;
+  private boolean isPlain(Notes notes) {
+    return notes.balloons().isEmpty() && fittings.isEmpty();
   }
 
-  private static double above(Notes notes) {
-    return notes.balloons().isEmpty() ? 1 : EDGE_MM;
+  private double beside(Notes notes) {
+    return isPlain(notes) ? 1 : EDGE_MM + BESIDE_MM;
+  }
+
+  private double above(Notes notes) {
+    return isPlain(notes) ? 1 : EDGE_MM;
   }
 
   /** The area in mm², in the view, that is seen of some parts. */
@@ -127,6 +163,9 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
       groups.add(
           i < strong ? ink.strong(parts.get(i), seen.get(i)) : ink.thin(parts.get(i), seen.get(i)));
     }
+    for (int i = 0; i < fittings.size(); i++) {
+      groups.add(ink.hardware(fittings.get(i).hardware(), seen.get(parts.size() + i)));
+    }
     return groups;
   }
 
@@ -146,16 +185,20 @@ record Picture(List<Part> parts, int strong, HiddenLines lines, List<Seen> seen)
     return new Arrow(fit.on(shaft.from()), fit.on(shaft.to()), false);
   }
 
-  private List<Drawing.Balloon> balloons(List<String> names, Fit fit, List<At> drawn, Size page) {
+  private List<Drawing.Balloon> balloons(Notes notes, Fit fit, List<At> drawn, Size page) {
     List<Part> named = new ArrayList<>();
     List<Seen> theirs = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
-      if (names.contains(parts.get(i).name())) {
+      if (notes.balloons().contains(parts.get(i).name())) {
         named.add(parts.get(i));
         theirs.add(seen.get(i));
       }
     }
-    List<Tip> tips = new Tips(fit).of(named, theirs);
+    List<Tip> tips = new ArrayList<>(new Tips(fit).of(named, theirs));
+    if (notes.tagged()) {
+      List<Seen> hardware = seen.subList(parts.size(), seen.size());
+      tips.addAll(new HardwareTips(fit, fittings, hardware).upTo(MOST_BALLOONS - tips.size()));
+    }
     double left = drawn.stream().mapToDouble(At::x).min().orElse(0) - BESIDE_MM;
     double right = drawn.stream().mapToDouble(At::x).max().orElse(0) + BESIDE_MM;
     return new Balloons(left, right, EDGE_MM, page.heightMm() - EDGE_MM).placed(tips);

@@ -14,6 +14,11 @@ public interface Rooms {
 
   Size exploded();
 
+  /** The room for the exploded view with balloons for hardware, beside the list of that. */
+  default Size explodedHardware() {
+    return exploded();
+  }
+
   /**
    * The rooms for exploded views of sub-assemblies, in order.
    *

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.geometry.Solid;
 
@@ -10,6 +11,11 @@ import storyrod.geometry.Solid;
 record Scene(List<Item> items) {
   public Scene {
     items = List.copyOf(items);
+  }
+
+  /** The same, hardware last. */
+  Scene with(List<Fitting> fittings) {
+    return new Scene(Stream.concat(items.stream(), fittings.stream().map(Fitting::item)).toList());
   }
 
   /**

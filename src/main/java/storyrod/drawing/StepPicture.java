@@ -56,8 +56,9 @@ final class StepPicture {
   private final List<List<List<String>>> tiers;
   private final List<String> staying;
   private final Shot shot;
+  private final List<Hardware> hardware;
 
-  private StepPicture(Piece piece, Step step) {
+  private StepPicture(Piece piece, Step step, List<Hardware> hardware) {
     this.piece = piece;
     this.step = step;
     this.contacts = new Contacts(piece);
@@ -69,17 +70,25 @@ final class StepPicture {
     this.tiers = step.enters().isPresent() ? tiers(nesting, step) : List.of();
     List<String> out = tiers.stream().flatMap(List::stream).flatMap(List::stream).toList();
     this.staying = parts.stream().map(Part::name).filter(name -> !out.contains(name)).toList();
-    this.shot = best();
+    List<String> shown = parts.stream().map(Part::name).toList();
+    this.hardware =
+        hardware.stream()
+            .filter(each -> shown.contains(each.placed().host()))
+            .filter(each -> each.placed().isFittedIn(step))
+            .toList();
+    this.shot = best().with(this.hardware, newParts.size(), marked());
   }
 
   /** The picture of a step, as large as a page allows; empty if the step brings no part. */
   public static Optional<Drawing> draw(Piece piece, Step step, Size page) {
-    return of(piece, step).map(picture -> picture.drawn(page));
+    return of(piece, step, Hardware.of(piece)).map(picture -> picture.drawn(page));
   }
 
   /** The picture of a step before its room is known; empty if the step brings no part. */
-  static Optional<StepPicture> of(Piece piece, Step step) {
-    return coming(step).isEmpty() ? Optional.empty() : Optional.of(new StepPicture(piece, step));
+  static Optional<StepPicture> of(Piece piece, Step step, List<Hardware> hardware) {
+    return coming(step).isEmpty()
+        ? Optional.empty()
+        : Optional.of(new StepPicture(piece, step, hardware));
   }
 
   /** The parts that a step brings; where something is put together dry, its parts in place. */
@@ -135,7 +144,24 @@ final class StepPicture {
   }
 
   /** The step from one viewpoint; the score has a point each for new parts and ways in sight. */
-  private record Shot(Picture picture, Picture.Notes notes, double score) {}
+  private record Shot(
+      View view,
+      Scene scene,
+      Map<String, Vector3D> offsets,
+      Picture picture,
+      Picture.Notes notes,
+      double score) {
+    /** The same with the hardware that goes in. */
+    Shot with(List<Hardware> hardware, int strong, List<String> marked) {
+      if (hardware.isEmpty()) {
+        return this;
+      }
+      double diagonal = Extent.diagonalMm(Extent.around(picture.parts()));
+      List<Fitting> fittings = HardwareOut.of(hardware, picture.lines(), offsets, diagonal);
+      Picture full = Picture.of(scene, fittings, picture.parts(), strong, view, marked);
+      return new Shot(view, scene, offsets, full, notes, score);
+    }
+  }
 
   private Shot shot(View view) {
     Map<String, Vector3D> offsets = offsets(view);
@@ -150,8 +176,9 @@ final class StepPicture {
     double score =
         Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
             + Math.min(1, leastOfWays(picture, ways, view) / ENOUGH_OF_WAY);
-    return new Shot(
-        picture, new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent()), score);
+    Picture.Notes notes =
+        new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent(), true);
+    return new Shot(view, scene, offsets, picture, notes, score);
   }
 
   /** Moves each tier out past the one before it. */

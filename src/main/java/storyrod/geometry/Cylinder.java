@@ -15,4 +15,12 @@ public record Cylinder(Vector3D mouth, Vector3D direction, double radiusMm, doub
   public Vector3D end() {
     return mouth.add(direction.multiply(depthMm));
   }
+
+  Cylinder moved(Vector3D byMm) {
+    return new Cylinder(mouth.add(byMm), direction, radiusMm, depthMm);
+  }
+
+  Cylinder posed(Pose pose) {
+    return new Cylinder(pose.point(mouth), pose.direction(direction), radiusMm, depthMm);
+  }
 }

@@ -86,6 +86,24 @@ public final class Solid {
     return new Solid(facets.tree(PRECISION), List.of(), new Form(false, facets.seams()));
   }
 
+  /**
+   * A body turned about an axis through the origin, its round surface as facets.
+   *
+   * @param along the unit vector of the axis
+   * @param rings in their order along the axis; where two lie in one plane the body has a step
+   */
+  public static Solid turned(Vector3D along, List<Ring> rings, int sides) {
+    TurnedBody body = new TurnedBody(along, rings, sides);
+    return new Solid(body.tree(PRECISION), List.of(), new Form(false, body.seams()));
+  }
+
+  /** Both as one body. */
+  public Solid with(Solid other) {
+    RegionBSPTree3D both = RegionBSPTree3D.empty();
+    both.union(body, other.body);
+    return new Solid(both, bores, form.with(other.form));
+  }
+
   /** What remains where another solid was; its seams are seams of this one from then on. */
   public Solid minus(Solid other) {
     RegionBSPTree3D left = body.copy();
@@ -132,7 +150,7 @@ public final class Solid {
     RegionBSPTree3D there = body.copy();
     there.transform(AffineTransformMatrix3D.createTranslation(byMm));
     return new Solid(
-        there, bores.stream().map(bore -> moved(bore, byMm)).toList(), form.moved(byMm));
+        there, bores.stream().map(bore -> bore.moved(byMm)).toList(), form.moved(byMm));
   }
 
   /** The same solid as it stands after a turn; itself where there is none. */
@@ -143,7 +161,7 @@ public final class Solid {
     RegionBSPTree3D there = body.copy();
     there.transform(matrix(pose));
     return new Solid(
-        there, bores.stream().map(bore -> posed(bore, pose)).toList(), form.posed(pose));
+        there, bores.stream().map(bore -> bore.posed(pose)).toList(), form.posed(pose));
   }
 
   private static AffineTransformMatrix3D matrix(Pose pose) {
@@ -151,14 +169,6 @@ public final class Solid {
     Vector3D y = pose.direction(Vector3D.of(0, 1, 0));
     Vector3D z = pose.direction(Vector3D.of(0, 0, 1));
     return AffineTransformMatrix3D.fromColumnVectors(x, y, z, pose.point(Vector3D.ZERO));
-  }
-
-  private static Cylinder posed(Cylinder bore, Pose pose) {
-    return new Cylinder(
-        pose.point(bore.mouth()),
-        pose.direction(bore.direction()),
-        bore.radiusMm(),
-        bore.depthMm());
   }
 
   /** What remains after other flat bodies are cut away. */
@@ -273,10 +283,6 @@ public final class Solid {
         sign * Math.min(sign * one.getX(), sign * two.getX()),
         sign * Math.min(sign * one.getY(), sign * two.getY()),
         sign * Math.min(sign * one.getZ(), sign * two.getZ()));
-  }
-
-  private static Cylinder moved(Cylinder bore, Vector3D by) {
-    return new Cylinder(bore.mouth().add(by), bore.direction(), bore.radiusMm(), bore.depthMm());
   }
 
   private static RegionBSPTree3D tree(Box box) {

@@ -8,6 +8,7 @@ import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Located;
+import storyrod.piece.HardwareUse;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan.HardwareNeed;
@@ -19,10 +20,10 @@ public record HardwareList(List<Row> rows) {
   }
 
   /**
-   * An item; {@code parts} holds marks, {@code steps} step numbers, both joined by commas, and
-   * where it is on trial before.
+   * An item, with its mark in drawings; {@code parts} holds marks, {@code steps} step numbers, both
+   * joined by commas, and where it is on trial before.
    */
-  public record Row(String item, int count, String parts, String steps) {}
+  public record Row(String mark, String item, int count, String parts, String steps) {}
 
   static HardwareList of(PlanSet set, Texts texts) {
     return new HardwareList(
@@ -34,6 +35,7 @@ public record HardwareList(List<Row> rows) {
     String steps = numbers(set, step -> uses(step, item));
     String trials = numbers(set, step -> tries(set.piece(), step, item));
     return new Row(
+        HardwareUse.of(set.piece()).mark(item),
         need.title(),
         need.count(),
         marks(set.piece(), item),

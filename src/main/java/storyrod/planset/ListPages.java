@@ -27,6 +27,10 @@ public record ListPages(
   private static final double STOCK_SHARE = 0.2;
   private static final double SUPPLY_SHARE = 0.2;
   private static final double NAME_SHARE = 0.4;
+
+  /** The column of marks of the hardware schedule. */
+  private static final double MARK_MM = 12;
+
   private static final double MARKS_SHARE = 0.28;
   private static final double HEAD_MM = 2 * TableHeights.ROW_MM;
   private static final int FEWEST_ROWS = 3;
@@ -146,7 +150,7 @@ public record ListPages(
             list.rows(),
             row ->
                 List.of(
-                    new Cell(row.item(), NAME_SHARE * width),
+                    new Cell(row.item(), NAME_SHARE * width - MARK_MM),
                     new Cell(row.parts(), MARKS_SHARE * width),
                     new Cell(row.steps(), MARKS_SHARE * width)));
     return TableHeights.FOLLOWING_H1_MM + TableHeights.ROW_MM + rows;

@@ -53,6 +53,11 @@ public final class PageRooms implements Rooms {
   }
 
   @Override
+  public Size explodedHardware() {
+    return new Size(paper.textWidthMm(), Pages.hardwareRoom(piece, paper));
+  }
+
+  @Override
   public List<Size> opened(List<DoubleUnaryOperator> heights) {
     return OpenedPages.rooms(heights, paper);
   }

@@ -5,7 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.description.Description.ItemEntry;
 import storyrod.description.FinishEntry;
+import storyrod.drawing.Exploded;
+import storyrod.piece.HardwareUse;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
@@ -21,7 +25,7 @@ record Pages(
     HardwareList hardware,
     ListPages breaks,
     GeneralPages general,
-    DrawingBox exploded,
+    List<DrawingBox> exploded,
     OpenedPages opened,
     PartPages parts,
     StepPages steps,
@@ -43,6 +47,7 @@ record Pages(
   private static final double PARTS_LIST_BELOW_MM = 1.6;
 
   private static final double PARTS_LIST_BESIDE_MM = 30;
+  private static final int HARDWARE_LIST_COLUMNS = 2;
   private static final int PARTS_LIST_COLUMNS = 3;
 
   static Pages of(PlanSet set, Texts texts, Wording wording) {
@@ -106,25 +111,39 @@ record Pages(
     }
   }
 
-  private static DrawingBox exploded(PlanSet set, Paper paper) {
-    return DrawingBox.within(
-        EXPLODED,
-        set.drawings().exploded().whole(),
-        paper.textWidthMm(),
-        explodedRoom(set.piece(), paper));
+  /** The exploded view and, where there is one, that of the hardware. */
+  private static List<DrawingBox> exploded(PlanSet set, Paper paper) {
+    Exploded exploded = set.drawings().exploded();
+    return Stream.concat(Stream.of(exploded.whole()), exploded.hardware().stream())
+        .map(each -> DrawingBox.within(each.name(), each, each.widthMm(), each.heightMm()))
+        .toList();
   }
 
   /** The height in mm that the exploded view's title and parts list leave for it. */
   static double explodedRoom(Piece piece, Paper paper) {
-    double room = paper.textHeightMm() - EXPLODED_FRAME_MM - partsListMm(piece, paper);
+    return explodedRoom(
+        piece.marks().stream().map(Mark::title).toList(), PARTS_LIST_COLUMNS, paper);
+  }
+
+  /** The height in mm that the title and the list of hardware leave. */
+  static double hardwareRoom(Piece piece, Paper paper) {
+    List<String> titles =
+        HardwareUse.of(piece).counts().keySet().stream()
+            .flatMap(item -> piece.item(item).stream())
+            .map(ItemEntry::title)
+            .toList();
+    return explodedRoom(titles, HARDWARE_LIST_COLUMNS, paper);
+  }
+
+  private static double explodedRoom(List<String> titles, int columns, Paper paper) {
+    double room = paper.textHeightMm() - EXPLODED_FRAME_MM - listMm(titles, columns, paper);
     return Math.max(room, 100);
   }
 
-  /** The height of the longest of the parts list's columns, long names broken into lines. */
-  private static double partsListMm(Piece piece, Paper paper) {
-    List<String> titles = piece.marks().stream().map(Mark::title).toList();
-    int rows = Math.ceilDiv(titles.size(), PARTS_LIST_COLUMNS);
-    double width = paper.textWidthMm() / PARTS_LIST_COLUMNS - PARTS_LIST_BESIDE_MM;
+  /** The height of the longest of a list's columns, long names broken into lines. */
+  private static double listMm(List<String> titles, int columns, Paper paper) {
+    int rows = Math.max(1, Math.ceilDiv(titles.size(), columns));
+    double width = paper.textWidthMm() / columns - PARTS_LIST_BESIDE_MM;
     double highest = 0;
     for (int from = 0; from < titles.size(); from += rows) {
       highest =
@@ -153,7 +172,8 @@ record Pages(
     data.put("hardware", hardware);
     data.put("breaks", breaks);
     data.put("general", general);
-    data.put("exploded", exploded);
+    data.put("exploded", exploded.getFirst());
+    data.put("explodedHardware", exploded.subList(1, exploded.size()));
     data.put("opened", opened.pages());
     data.put("parts", parts);
     data.put("steps", steps);

@@ -15,6 +15,7 @@ import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
+import storyrod.piece.HardwareUse;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
@@ -57,7 +58,7 @@ final class PlanJson {
     json.put("kept_cutouts", KeptJson.of(set.piece()));
     json.put("joints", set.piece().joints().stream().map(PlanJson::joint).toList());
     json.put("supplies", set.stock().supplies().needs().stream().map(PlanJson::supply).toList());
-    json.put("hardware", set.stock().hardware().stream().map(PlanJson::hardware).toList());
+    json.put("hardware", set.stock().hardware().stream().map(this::hardware).toList());
     json.put("findings", set.findings().stream().map(PlanJson::finding).toList());
     json.put("steps", steps(steps));
     json.put("schedule", ScheduleJson.of(schedule));
@@ -156,8 +157,9 @@ final class PlanJson {
     return new BigDecimal(Texts.decimal(value, 3));
   }
 
-  private static Map<String, Object> hardware(HardwareNeed need) {
+  private Map<String, Object> hardware(HardwareNeed need) {
     Map<String, Object> json = new LinkedHashMap<>();
+    json.put("mark", HardwareUse.of(set.piece()).mark(need.item()));
     json.put("item", need.item());
     json.put("title", need.title());
     json.put("count", need.count());

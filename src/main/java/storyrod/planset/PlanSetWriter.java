@@ -59,6 +59,10 @@ public final class PlanSetWriter {
     files.put("drawings/exploded.svg", svg(set.drawings().exploded().whole()));
     set.drawings()
         .exploded()
+        .hardware()
+        .ifPresent(each -> files.put("drawings/" + each.name() + ".svg", svg(each)));
+    set.drawings()
+        .exploded()
         .opened()
         .forEach(sheet -> files.put("drawings/" + sheet.drawing().name() + ".svg", svg(sheet)));
     set.piece()
@@ -117,11 +121,7 @@ public final class PlanSetWriter {
     set.drawings()
         .general()
         .forEach(sheet -> drawings.put(sheet.drawing().name(), sheet.drawing()));
-    drawings.put(Pages.EXPLODED, set.drawings().exploded().whole());
-    set.drawings()
-        .exploded()
-        .opened()
-        .forEach(sheet -> drawings.put(sheet.drawing().name(), sheet.drawing()));
+    set.drawings().exploded().all().forEach(each -> drawings.put(each.name(), each));
     drawings.put(CheckBar.NAME, CheckBar.drawing(pages.texts()));
     set.drawings()
         .parts()

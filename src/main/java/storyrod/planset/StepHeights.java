@@ -138,7 +138,7 @@ final class StepHeights {
   }
 
   private static double hardware(Entry step) {
-    return block(step.hardware().stream().mapToDouble(row -> row(row.item(), 40)).sum());
+    return block(step.hardware().stream().mapToDouble(row -> row(row.item(), 31)).sum());
   }
 
   private static double settings(Entry step) {

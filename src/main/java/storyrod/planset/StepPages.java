@@ -16,6 +16,7 @@ import storyrod.build.Verb;
 import storyrod.description.Description.ItemEntry;
 import storyrod.drawing.Packing;
 import storyrod.measure.Length;
+import storyrod.piece.HardwareUse;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
@@ -78,7 +79,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   public record PartRow(String mark, String title, String count) {}
 
   /** An item used up in a step. */
-  public record HardwareRow(String item, int count) {}
+  public record HardwareRow(String mark, String item, int count) {}
 
   static String drawingName(int step) {
     return "step-" + step;
@@ -279,6 +280,6 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   private static HardwareRow hardware(Piece piece, ItemCount item) {
     String title = piece.item(item.item()).map(ItemEntry::title).orElse(item.item());
-    return new HardwareRow(title, item.count());
+    return new HardwareRow(HardwareUse.of(piece).mark(item.item()), title, item.count());
   }
 }

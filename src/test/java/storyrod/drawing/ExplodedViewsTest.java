@@ -23,10 +23,7 @@ class ExplodedViewsTest {
   private static final int MOST = 16;
 
   private static List<Drawing> views(PlanSet set) {
-    Exploded exploded = set.drawings().exploded();
-    return Stream.concat(
-            Stream.of(exploded.whole()), exploded.opened().stream().map(GeneralSheet::drawing))
-        .toList();
+    return set.drawings().exploded().all();
   }
 
   private static List<Balloon> balloons(Drawing drawing) {
@@ -49,6 +46,7 @@ class ExplodedViewsTest {
         project -> {
           Set<String> all = new TreeSet<>();
           project.set().piece().marks().stream().map(Mark::mark).forEach(all::add);
+          Hardware.of(project.set().piece()).stream().map(Hardware::mark).forEach(all::add);
           assertEquals(all, marks(views(project.set()).stream()));
         });
   }

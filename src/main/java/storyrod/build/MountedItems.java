@@ -1,0 +1,188 @@
+package storyrod.build;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.PlacedItem.Origin;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Description.ItemEntry;
+import storyrod.description.Description.ItemKind;
+import storyrod.description.Located;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Point;
+import storyrod.geometry.Pose;
+import storyrod.geometry.Range;
+import storyrod.geometry.Ring;
+import storyrod.geometry.Solid;
+import storyrod.measure.Length;
+import storyrod.piece.Nesting;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** Hardware that no joint brings, where its kind and the parts it serves tell its place. */
+record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
+  /** The height of a side-mounted slide (usual for ball bearings, from memory). */
+  private static final Length SLIDE_HEIGHT = Length.mm(45);
+
+  private static final Length SLIDE_THICK = Length.inch(1, 2);
+
+  /** How broad an under-mounted slide is, from the drawer's side inwards (from memory). */
+  private static final Length UNDER_WIDTH = Length.mm(40);
+
+  /** A glide and the plate of a levelling foot, with its stem (from memory). */
+  private static final Length GLIDE = Length.mm(22);
+
+  private static final double GLIDE_HIGH_MM = 5;
+  private static final double LEVELLER_HIGH_MM = 15;
+  private static final double STEM_MM = 4;
+  private static final double STEM_LONG_MM = 25;
+
+  /** A catch, and what ties a piece to the wall: thick, long, wide (from memory). */
+  private static final List<Length> CATCH = List.of(Length.mm(14), Length.mm(46), Length.mm(15));
+
+  private static final List<Length> STRAP = List.of(Length.mm(3), Length.mm(60), Length.mm(20));
+
+  /** The bodies of an entry's items. */
+  List<PlacedItem> of(HardwareEntry entry) {
+    ItemEntry item = piece.item(entry.item().value()).orElseThrow();
+    List<PlacedItem> found =
+        switch (item.kind()) {
+          case SLIDE, UNDER_SLIDE -> slides(entry, item);
+          case CONCEALED_HINGE, BUTT_HINGE -> new HingeItems(piece, nesting, shapes).of(entry);
+          case PULL, KNOB -> new HandleItems(piece, shapes).of(entry);
+          case SHELF_PIN -> new PinItems(piece, shapes).of(entry);
+          case FOOT, LEVELLING_FOOT -> feet(entry, item);
+          case CATCH -> plates(entry, CATCH);
+          case ANTI_TIP_STRAP -> plates(entry, STRAP);
+          case OTHER, WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> List.of();
+          case BUTTON, DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER -> List.of();
+        };
+    return found.size() == entry.count() * each(item) ? found : List.of();
+  }
+
+  private static int each(ItemEntry item) {
+    return item.kind().isSlide() ? 2 : 1;
+  }
+
+  static Origin origin(HardwareEntry entry, int each) {
+    List<String> parts = entry.parts().stream().map(Located::value).toList();
+    return new Origin(parts, Optional.empty(), Optional.of(entry), each);
+  }
+
+  private List<PlacedItem> slides(HardwareEntry entry, ItemEntry item) {
+    return Slides.beside(piece, nesting, entry).stream()
+        .map(
+            beside ->
+                item.kind() == ItemKind.SLIDE
+                    ? beside(entry, item, beside)
+                    : under(entry, item, beside))
+        .toList();
+  }
+
+  private PlacedItem beside(HardwareEntry entry, ItemEntry item, Slides.Beside beside) {
+    Part side = beside.side();
+    Face out = MountSites.towards(side, beside.wall().bounds(), side.thickness());
+    Axis run = Axis.other(out.axis(), Axis.Z);
+    Length length = item.length().orElse(side.bounds().size(run));
+    Range thick = new Range(Length.ZERO, item.sideClearance().orElse(SLIDE_THICK));
+    Box box = HardwareShapes.box(out, thick, run, length, SLIDE_HEIGHT);
+    return placed(entry, side, out, fromFront(side, out, run, length), box);
+  }
+
+  private PlacedItem under(HardwareEntry entry, ItemEntry item, Slides.Beside beside) {
+    Part side = beside.side();
+    Axis run = Axis.other(side.thickness(), Axis.Z);
+    Length length = item.length().orElse(side.bounds().size(run));
+    Range thick = new Range(Length.ZERO, item.sizes().bottomClearance().orElse(SLIDE_THICK));
+    Box box = HardwareShapes.box(Face.BOTTOM, thick, run, length, UNDER_WIDTH);
+    return placed(entry, side, Face.BOTTOM, fromFront(side, Face.BOTTOM, run, length), box);
+  }
+
+  private static Point fromFront(Part side, Face out, Axis run, Length length) {
+    Length half = Length.nearest(length.toMm() / 2);
+    return side.bounds()
+        .middle()
+        .with(out.axis(), side.bounds().at(out))
+        .with(run, side.bounds().on(run).from().plus(half));
+  }
+
+  private PlacedItem placed(HardwareEntry entry, Part host, Face out, Point at, Box box) {
+    int each = piece.kind(entry.item().value()).isSlide() ? 2 : 1;
+    return new PlacedItem(
+        entry.item().value(),
+        origin(entry, each),
+        host.name(),
+        at.toMm(),
+        out.normal(),
+        shapes.boxes(Pose.NONE, box));
+  }
+
+  /** Under the middle of each part's foot. */
+  private List<PlacedItem> feet(HardwareEntry entry, ItemEntry item) {
+    double radius = item.diameter().orElse(GLIDE).toMm() / 2;
+    List<Ring> glide = List.of(new Ring(0, radius), new Ring(GLIDE_HIGH_MM, radius));
+    List<Ring> leveller =
+        List.of(
+            new Ring(-STEM_LONG_MM, STEM_MM),
+            new Ring(0, STEM_MM),
+            new Ring(0, radius),
+            new Ring(LEVELLER_HIGH_MM, radius));
+    Vector3D down = Face.BOTTOM.normal();
+    Solid body = shapes.turned(down, item.kind() == ItemKind.FOOT ? glide : leveller);
+    return hosts(entry)
+        .map(
+            part ->
+                new PlacedItem(item.name(), origin(entry, 1), part.name(), foot(part), down, body))
+        .toList();
+  }
+
+  private static Vector3D foot(Part part) {
+    return part.placed().faces().stream()
+        .filter(face -> face.normal().dot(Face.BOTTOM.normal()) > 0.9)
+        .map(
+            face ->
+                face.outer().stream()
+                    .reduce(Vector3D.ZERO, Vector3D::add)
+                    .multiply(1.0 / face.outer().size()))
+        .min(java.util.Comparator.comparingDouble(Vector3D::getZ))
+        .orElseGet(() -> part.bounds().middle().toMm());
+  }
+
+  private Stream<Part> hosts(HardwareEntry entry) {
+    return entry.parts().stream().map(name -> piece.part(name.value()));
+  }
+
+  /** On the face of a part that looks into the piece, or of what is not hung to the back. */
+  private List<PlacedItem> plates(HardwareEntry entry, List<Length> sizes) {
+    return hosts(entry)
+        .filter(part -> !part.pose().isTurned())
+        .limit(1)
+        .flatMap(part -> plates(entry, sizes, part))
+        .toList();
+  }
+
+  private Stream<PlacedItem> plates(HardwareEntry entry, List<Length> sizes, Part part) {
+    Face out = nesting.looseUnit(part.name()).isPresent() ? inwards(part) : Face.BACK;
+    Axis along = longer(part.bounds(), out.axis());
+    Range thick = new Range(Length.ZERO, sizes.get(0));
+    Box box = HardwareShapes.box(out, thick, along, sizes.get(1), sizes.get(2));
+    Point middle = part.bounds().middle().with(out.axis(), part.bounds().at(out));
+    return Spread.over(part.bounds().on(along), entry.count()).stream()
+        .map(at -> placed(entry, part, out, middle.with(along, at), box));
+  }
+
+  private Face inwards(Part part) {
+    Box whole = piece.parts().stream().map(Part::bounds).reduce(Box::around).orElseThrow();
+    return MountSites.towards(part, whole, part.thickness());
+  }
+
+  static Axis longer(Box box, Axis across) {
+    return Stream.of(Axis.values())
+        .filter(axis -> axis != across)
+        .max(java.util.Comparator.comparing(box::size))
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,32 @@
+package storyrod.drawing;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.drawing.Contacts.Path;
+
+/**
+ * Hardware where it is drawn, on its way in.
+ *
+ * @param seat where it sits on its host as far as that is drawn from its place, in mm
+ * @param outMm how far it has come out along its line
+ */
+record Fitting(Hardware hardware, Vector3D seat, double outMm) {
+  /** How far its body, made about the origin, is drawn from there, in mm. */
+  Vector3D offset() {
+    return seat.add(hardware.placed().out().multiply(outMm));
+  }
+
+  Scene.Item item() {
+    return new Scene.Item(hardware.id(), hardware.placed().solid(), offset());
+  }
+
+  /** The way of its inner end to where it goes in. */
+  Path trail() {
+    Vector3D end = offset().subtract(hardware.placed().out().multiply(hardware.placed().deepMm()));
+    return new Path(hardware.placed().host(), end, seat);
+  }
+
+  static List<Path> trails(List<Fitting> fittings) {
+    return fittings.stream().map(Fitting::trail).toList();
+  }
+}

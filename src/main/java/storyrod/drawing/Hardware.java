@@ -1,0 +1,50 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import storyrod.build.PlacedHardware;
+import storyrod.build.PlacedItem;
+import storyrod.description.Description.ItemEntry;
+import storyrod.piece.HardwareUse;
+import storyrod.piece.Piece;
+
+/**
+ * An item of hardware to be drawn.
+ *
+ * @param id of its group: the item's name and which of its bodies it is
+ * @param mark that of the hardware schedule
+ * @param title the item's
+ */
+record Hardware(PlacedItem placed, String id, String mark, String title) {
+
+  /** All hardware of a piece that has a place. */
+  static List<Hardware> of(Piece piece) {
+    HardwareUse use = HardwareUse.of(piece);
+    Map<String, Integer> numbers = new LinkedHashMap<>();
+    List<Hardware> all = new ArrayList<>();
+    for (PlacedItem placed : PlacedHardware.of(piece)) {
+      String name = placed.item();
+      String id = "hardware-" + name.replace('.', '-') + "-" + numbers.merge(name, 1, Integer::sum);
+      String title = piece.item(name).map(ItemEntry::title).orElse(name);
+      all.add(new Hardware(placed, id, use.mark(name), title));
+    }
+    return List.copyOf(all);
+  }
+
+  /** Its kind and its place. */
+  List<String> atPlace() {
+    return List.of(placed.item(), place());
+  }
+
+  /** The part into which it goes; of a pair, all that it serves. */
+  private String place() {
+    return placed.origin().each() > 1 ? String.join(" ", placed.origin().parts()) : placed.host();
+  }
+
+  /** How many items some bodies make: two slides are one pair. */
+  static int count(List<Hardware> bodies) {
+    return bodies.size() / bodies.getFirst().placed().origin().each();
+  }
+}

@@ -1,0 +1,135 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.PlacedItem;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Solid;
+
+/**
+ * Moves hardware out of its seats, each along the line by which it goes in, with the part it goes
+ * into. What belongs together comes out alike: clear of its host, past what came out of the same
+ * place before it, and on until no part hides it; if one always does, to where it is seen best.
+ */
+final class HardwareOut {
+  /** Between an item and its host, and from one look to the next, as shares of the diagonal. */
+  private static final double GAP = 0.02;
+
+  private static final double STEP = 0.03;
+  private static final int STEPS = 12;
+  private static final double ENOUGH_SEEN = 0.95;
+  private static final double WORTH_A_STEP = 0.1;
+
+  private final HiddenLines parts;
+  private final Map<String, Vector3D> offsets;
+  private final double diagonal;
+  private final List<Fitting> out = new ArrayList<>();
+
+  private HardwareOut(HiddenLines parts, Map<String, Vector3D> offsets, double diagonal) {
+    this.parts = parts;
+    this.offsets = offsets;
+    this.diagonal = diagonal;
+  }
+
+  /**
+   * Where hardware is drawn.
+   *
+   * @param parts what is drawn besides, without it
+   * @param offsets how far each host is drawn from its place
+   * @param diagonal of all that is drawn, in its place, in mm
+   */
+  static List<Fitting> of(
+      List<Hardware> items, HiddenLines parts, Map<String, Vector3D> offsets, double diagonal) {
+    HardwareOut out = new HardwareOut(parts, offsets, diagonal);
+    alike(items).forEach(out::moveOut);
+    return out.out;
+  }
+
+  /** Items of one kind that one joint or one line of the list puts into one part on one side. */
+  private static List<List<Hardware>> alike(List<Hardware> items) {
+    Map<List<Object>, List<Hardware>> alike = new LinkedHashMap<>();
+    for (Hardware each : items) {
+      PlacedItem placed = each.placed();
+      List<Object> key = List.of(placed.item(), placed.origin(), placed.host(), placed.out());
+      alike.computeIfAbsent(key, any -> new ArrayList<>()).add(each);
+    }
+    return List.copyOf(alike.values());
+  }
+
+  private void moveOut(List<Hardware> alike) {
+    double first = GAP * diagonal + alike.stream().mapToDouble(this::clear).max().orElse(0);
+    List<Hardware> looked = alike.size() < 3 ? alike : List.of(alike.getFirst(), alike.getLast());
+    double best = first;
+    double most = -1;
+    for (int i = 0; i <= STEPS && most < ENOUGH_SEEN; i++) {
+      double mm = first + i * STEP * diagonal;
+      double seen = looked.stream().mapToDouble(each -> seen(moved(each, mm))).min().orElse(1);
+      if (seen > most + WORTH_A_STEP) {
+        most = seen;
+        best = mm;
+      }
+    }
+    double mm = best;
+    alike.forEach(each -> out.add(moved(each, mm)));
+  }
+
+  private Fitting moved(Hardware item, double mm) {
+    PlacedItem placed = item.placed();
+    return new Fitting(item, placed.at().add(offsets.get(placed.host())), mm);
+  }
+
+  /** From its seat to where it is out of its host, and of what came out of there before it. */
+  private double clear(Hardware item) {
+    double before =
+        out.stream()
+            .filter(other -> isInTheWay(other.hardware().placed(), item.placed()))
+            .mapToDouble(other -> other.outMm() + other.hardware().placed().highMm())
+            .max()
+            .orElse(0);
+    return before + item.placed().deepMm();
+  }
+
+  private static boolean isInTheWay(PlacedItem there, PlacedItem coming) {
+    Axis along = Face.nearest(coming.out()).axis();
+    return there.host().equals(coming.host())
+        && there.out().equals(coming.out())
+        && Extent.inLine(box(there), box(coming), along);
+  }
+
+  private static Box box(PlacedItem placed) {
+    return placed.solid().moved(placed.at()).bounds().orElseThrow();
+  }
+
+  /** The share that is seen of the two diagonals through a body that look least alike. */
+  private double seen(Fitting fitting) {
+    return diagonals(fitting.hardware().placed().solid())
+        .mapToDouble(
+            line ->
+                seen(line.getFirst().add(fitting.offset()), line.getLast().add(fitting.offset())))
+        .min()
+        .orElse(1);
+  }
+
+  private double seen(Vector3D from, Vector3D to) {
+    double whole = parts.whole(from, to).length();
+    double shown = parts.visible(from, to).stream().mapToDouble(Seen.Stroke::length).sum();
+    return whole < 1 ? 1 : Math.min(1, shown / whole);
+  }
+
+  private static Stream<List<Vector3D>> diagonals(Solid solid) {
+    Box box = solid.bounds().orElseThrow();
+    Vector3D low = box.low().toMm();
+    Vector3D high = Vector3D.of(box.x().to().toMm(), box.y().to().toMm(), box.z().to().toMm());
+    return Stream.of(
+        List.of(low, high),
+        List.of(
+            Vector3D.of(low.getX(), high.getY(), low.getZ()),
+            Vector3D.of(high.getX(), low.getY(), high.getZ())));
+  }
+}

@@ -1,0 +1,56 @@
+package storyrod.piece;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Description.ItemEntry;
+
+/**
+ * The items of hardware that a piece uses up, those of joints and those that are mounted.
+ *
+ * @param counts how many of each, in the order of the description's items
+ */
+public record HardwareUse(Map<String, Integer> counts) {
+  private static final String LETTER = "H";
+
+  public HardwareUse {
+    counts = Collections.unmodifiableMap(new LinkedHashMap<>(counts));
+  }
+
+  public static HardwareUse of(Piece piece) {
+    Map<String, Integer> sums = new LinkedHashMap<>();
+    piece.joints().stream()
+        .flatMap(joint -> joint.fasteners().stream())
+        .forEach(each -> add(sums, each.item(), each.count()));
+    piece.description().hardware().forEach(entry -> add(sums, entry));
+    Map<String, Integer> ordered = new LinkedHashMap<>();
+    piece.description().items().values().stream()
+        .map(ItemEntry::name)
+        .filter(name -> sums.getOrDefault(name, 0) > 0)
+        .forEach(name -> ordered.put(name, sums.get(name)));
+    return new HardwareUse(ordered);
+  }
+
+  private static void add(Map<String, Integer> sums, HardwareEntry entry) {
+    add(sums, entry.item().value(), entry.count());
+    int screws = Math.multiplyExact(entry.count(), entry.screwsEach());
+    entry.screw().ifPresent(screw -> add(sums, screw, screws));
+  }
+
+  private static void add(Map<String, Integer> sums, String item, int count) {
+    sums.merge(item, count, Math::addExact);
+  }
+
+  /**
+   * The mark of an item in the hardware schedule and in drawings: H1, H2, in the schedule's order.
+   */
+  public String mark(String item) {
+    int at = List.copyOf(counts.keySet()).indexOf(item);
+    if (at < 0) {
+      throw new IllegalStateException("bug: no item " + item + " in use");
+    }
+    return LETTER + (at + 1);
+  }
+}

@@ -1,0 +1,151 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.PlacedHardware;
+import storyrod.build.PlacedItem;
+import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Group;
+import storyrod.piece.HardwareUse;
+import storyrod.piece.Joint;
+import storyrod.piece.Joint.ItemCount;
+import storyrod.piece.Piece;
+import storyrod.planset.PlanSet;
+
+/** The hardware in the exploded views and step pictures of all projects. */
+class HardwareDrawnTest {
+  private static Stream<Group> hardware(Drawing drawing) {
+    return drawing.elements().stream()
+        .filter(Group.class::isInstance)
+        .map(Group.class::cast)
+        .filter(group -> group.id().startsWith("hardware-"));
+  }
+
+  private static Map<String, Integer> drawn(PlanSet set) {
+    Exploded exploded = set.drawings().exploded();
+    Map<String, Integer> counts = new TreeMap<>();
+    hardware(exploded.whole()).forEach(each -> counts.merge(mark(each), 1, Integer::sum));
+    exploded
+        .opened()
+        .forEach(
+            sheet ->
+                hardware(sheet.drawing())
+                    .forEach(each -> counts.merge(mark(each), sheet.units().size(), Integer::sum)));
+    return counts;
+  }
+
+  private static String mark(Group group) {
+    return group.title().substring(0, group.title().indexOf(' '));
+  }
+
+  /** Each item that has a place is drawn once, with alike sub-assemblies as often as they are. */
+  @TestFactory
+  List<DynamicTest> exactlyTheHardwareOfTheScheduleIsDrawn() {
+    return AllProjects.each(
+        project -> {
+          Piece piece = project.set().piece();
+          HardwareUse use = HardwareUse.of(piece);
+          Map<String, Integer> wanted = new TreeMap<>();
+          for (PlacedItem each : PlacedHardware.of(piece)) {
+            wanted.put(use.mark(each.item()), use.counts().get(each.item()) * each.origin().each());
+          }
+          assertEquals(wanted, drawn(project.set()));
+        });
+  }
+
+  /** All that joints use has a place but the splines of mitres. */
+  @TestFactory
+  List<DynamicTest> everyFastenerOfAJointHasAPlace() {
+    return AllProjects.each(
+        project -> {
+          Piece piece = project.set().piece();
+          List<PlacedItem> placed = PlacedHardware.of(piece);
+          for (Joint joint : piece.joints()) {
+            for (ItemCount each : joint.fasteners()) {
+              long found =
+                  placed.stream()
+                      .filter(item -> item.origin().joint().filter(joint::equals).isPresent())
+                      .filter(item -> item.item().equals(each.item()))
+                      .count();
+              assertTrue(
+                  found == each.count()
+                      || joint.type().equals("spline")
+                      || each.item().equals("spline"),
+                  () -> joint.at() + " " + each + ": " + found);
+            }
+          }
+        });
+  }
+
+  /** Hardware comes out until nothing hides it; behind a high back a few brads stay hidden. */
+  @TestFactory
+  List<DynamicTest> nearlyAllThatIsDrawnIsSeen() {
+    return AllProjects.each(
+        project -> {
+          List<String> unseen = new ArrayList<>();
+          int all = 0;
+          for (Drawing drawing : project.set().drawings().exploded().all()) {
+            for (Group each : hardware(drawing).toList()) {
+              all++;
+              if (each.elements().isEmpty()) {
+                unseen.add(drawing.name() + " " + each.id());
+              }
+            }
+          }
+          assertTrue(unseen.size() * 7 <= all, unseen::toString);
+        });
+  }
+
+  /** A step's picture shows what the step fits, and its balloons count all of it. */
+  @TestFactory
+  List<DynamicTest> aStepShowsItsHardware() {
+    return AllProjects.each(
+        project -> {
+          Piece piece = project.set().piece();
+          List<Hardware> all = Hardware.of(piece);
+          for (Step step : project.set().build().steps()) {
+            Drawing picture = project.set().drawings().steps().get(step.number());
+            if (picture != null && !OneOfMany.isIn(piece, step)) {
+              List<String> wanted =
+                  all.stream()
+                      .filter(each -> each.placed().isFittedIn(step))
+                      .map(Hardware::id)
+                      .sorted()
+                      .toList();
+              assertEquals(
+                  wanted, hardware(picture).map(Group::id).sorted().toList(), () -> picture.name());
+              assertCounted(step, all, picture);
+            }
+          }
+        });
+  }
+
+  private static void assertCounted(Step step, List<Hardware> all, Drawing picture) {
+    Map<String, Integer> said = new TreeMap<>();
+    picture.elements().stream()
+        .filter(Balloon.class::isInstance)
+        .map(Balloon.class::cast)
+        .filter(each -> each.count() > 0)
+        .forEach(each -> said.merge(each.mark(), each.count(), Integer::sum));
+    Map<String, Integer> there = new TreeMap<>();
+    all.stream()
+        .filter(each -> each.placed().isFittedIn(step))
+        .filter(each -> said.containsKey(each.mark()))
+        .forEach(each -> there.merge(each.mark(), 1, Integer::sum));
+    all.stream()
+        .filter(each -> each.placed().origin().each() > 1 && there.containsKey(each.mark()))
+        .map(Hardware::mark)
+        .distinct()
+        .forEach(mark -> there.merge(mark, 2, (count, each) -> count / each));
+    assertEquals(there, said, () -> picture.name());
+  }
+}
