@@ -77,8 +77,10 @@ public final class PlanSetWriter {
                     "drawings/template-" + sheets.shape().name() + ".svg",
                     CutSvg.write(sheets.shape()).getBytes(StandardCharsets.UTF_8)));
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
-    files.put("hardware.csv", Lists.hardware(pages.shopping()));
+    files.put("hardware.csv", Lists.hardware(pages.shopping(), pages.hardware()));
+    files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), texts));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
+    files.put("labels.csv", Lists.labels(Labels.of(set, texts)));
     files.put("plan.json", PlanJson.write(set, pages.steps(), texts));
     return files;
   }
