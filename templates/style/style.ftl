@@ -181,3 +181,16 @@ table.side-list td.mark { width: 8mm; }
 table.side-list td.count { width: 12mm; }
 table.side-list td.value { width: 19mm; }
 table.side-list td.sized { width: 12mm; white-space: nowrap; }
+
+/* Labels; their heights are those that LabelPages counts with. */
+.label-lead { font-size: 8.5pt; line-height: 1.3; color: #54595d; height: 8mm; margin-bottom: 0; }
+table.labels { table-layout: fixed; border-collapse: separate; border-spacing: 0; border-top: 0.12mm dashed #1a1d1f; border-left: 0.12mm dashed #1a1d1f; }
+table.labels tr { page-break-inside: avoid; }
+td.label { padding: 0; vertical-align: top; border-right: 0.12mm dashed #1a1d1f; border-bottom: 0.12mm dashed #1a1d1f; }
+table.label-inside { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; font-size: 7.5pt; line-height: 1.25; }
+table.label-inside td { padding: 1.4mm 1.4mm 0 2mm; vertical-align: top; }
+table.label-inside td.label-mark { width: 15mm; padding-right: 0; }
+.label-letter { font-size: 25pt; line-height: 1.05; font-weight: 700; }
+.label-step { font-weight: 700; }
+.label-name { font-weight: 700; word-wrap: break-word; }
+.label-arrow { font-size: 11pt; line-height: 1; }

@@ -41,6 +41,9 @@ final class BuildCommand implements Callable<Integer> {
       description = "Where to write; out/NAME if not given, or out/NAME-OPTION.")
   private Path out;
 
+  @Option(names = "--png", description = "Write the drawings as PNG too, at 300 dots an inch.")
+  private boolean png;
+
   @Mixin private Buyers buyers;
 
   @Override
@@ -75,6 +78,9 @@ final class BuildCommand implements Callable<Integer> {
 
   private void write(PlanSet planSet, List<Stamp> stamps, Path folder) throws IOException {
     Map<String, byte[]> files = new PlanSetWriter(Words.ENGLISH).write(planSet);
+    if (png) {
+      files.putAll(PlanSetWriter.pictures(planSet));
+    }
     new OutputFolder(folder).replace(files);
     PrintWriter to = spec.commandLine().getOut();
     to.println(

@@ -25,7 +25,10 @@ record OutputFolder(Path folder, String drawings) {
 
   /** The folder of a plan set. */
   OutputFolder(Path folder) {
-    this(folder, "(part-[A-Z]+|template-[A-Z]+[a-z0-9-]*|general[a-z0-9.-]*)\\.svg");
+    this(
+        folder,
+        "(part-[A-Z]+|template-[A-Z]+[a-z0-9-]*|general[a-z0-9.-]*)\\.svg"
+            + "|(part-[A-Z]+|blank-[A-Z]+|(general|exploded)[a-z0-9.-]*)\\.png");
   }
 
   void replace(Map<String, byte[]> files) throws IOException {

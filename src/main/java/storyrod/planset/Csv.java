@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -9,7 +10,16 @@ import java.util.stream.Collectors;
  * spreadsheet would take for a formula gets an apostrophe before it.
  */
 final class Csv {
-  private static final String FORMULA_STARTS = "=+-@\t\r";
+  /**
+   * Signs with which a formula can begin, wide forms with them, and what is skipped before them.
+   */
+  private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+  /** Without it spreadsheets read a file in the code page of their machine, not as UTF-8. */
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  private static final Pattern BARE_FRACTION = Pattern.compile("\\d+/\\d+");
+
   private final StringBuilder text = new StringBuilder();
 
   Csv(String... header) {
@@ -23,6 +33,16 @@ final class Csv {
 
   byte[] bytes() {
     return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The same for a double click: marked as UTF-8. */
+  byte[] spreadsheet() {
+    return (BYTE_ORDER_MARK + text).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** A size as printed, so that a spreadsheet does not take 3/4 for a day in March. */
+  static String size(String printed) {
+    return BARE_FRACTION.matcher(printed).matches() ? "0 " + printed : printed;
   }
 
   private static String cell(Object value) {

@@ -95,7 +95,7 @@ public record CutList(List<Row> rows) {
         texts.length(rough.length()), texts.length(rough.width()), texts.length(rough.thickness()));
   }
 
-  private static Sizes finished(Part part, Texts texts) {
+  static Sizes finished(Part part, Texts texts) {
     return new Sizes(
         texts.length(part.finishedLength()),
         texts.length(part.finishedWidth()),
@@ -110,7 +110,10 @@ public record CutList(List<Row> rows) {
   }
 
   static String grain(StockEntry stock, Texts texts) {
-    boolean grained = stock.kind() == StockKind.SOLID || stock.grained();
-    return texts.say(grained ? "grain.along" : "grain.any");
+    return texts.say(hasGrain(stock) ? "grain.along" : "grain.any");
+  }
+
+  static boolean hasGrain(StockEntry stock) {
+    return stock.kind() == StockKind.SOLID || stock.grained();
   }
 }

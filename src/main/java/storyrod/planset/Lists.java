@@ -28,7 +28,7 @@ final class Lists {
             "blank_of",
             "note");
     list.rows().forEach(row -> csv.row(cells(row)));
-    return csv.bytes();
+    return csv.spreadsheet();
   }
 
   private static List<Object> cells(CutList.Row row) {
@@ -38,24 +38,63 @@ final class Lists {
         row.all(),
         row.handed(),
         row.stock(),
-        row.finished().length(),
-        row.finished().width(),
-        row.finished().thickness(),
-        row.rough().length(),
-        row.rough().width(),
-        row.rough().thickness(),
+        Csv.size(row.finished().length()),
+        Csv.size(row.finished().width()),
+        Csv.size(row.finished().thickness()),
+        Csv.size(row.rough().length()),
+        Csv.size(row.rough().width()),
+        Csv.size(row.rough().thickness()),
         row.grain(),
         row.blankOf(),
         row.note());
   }
 
-  static byte[] hardware(Shopping shopping) {
-    Csv csv = new Csv("item", "count", "packs", "pack_size");
-    shopping
-        .items()
-        .forEach(
-            item -> csv.row(List.of(item.item(), item.count(), item.packs(), item.packSize())));
-    return csv.bytes();
+  /** Each item with what to buy of it, and where it goes: marks and steps as in the schedule. */
+  static byte[] hardware(Shopping shopping, HardwareList schedule) {
+    Csv csv = new Csv("item", "count", "packs", "pack_size", "parts", "steps");
+    for (int i = 0; i < shopping.items().size(); i++) {
+      Shopping.Item item = shopping.items().get(i);
+      HardwareList.Row row = schedule.rows().get(i);
+      csv.row(
+          List.of(
+              item.item(), item.count(), item.packs(), item.packSize(), row.parts(), row.steps()));
+    }
+    return csv.spreadsheet();
+  }
+
+  static byte[] labels(Labels labels) {
+    Csv csv =
+        new Csv(
+            "mark",
+            "number",
+            "of",
+            "name",
+            "hand",
+            "length",
+            "width",
+            "thickness",
+            "stock",
+            "grain",
+            "show_face",
+            "first_step");
+    labels.all().forEach(label -> csv.row(cells(label)));
+    return csv.spreadsheet();
+  }
+
+  private static List<Object> cells(Labels.Label label) {
+    return List.of(
+        label.mark(),
+        label.number(),
+        label.of(),
+        label.name(),
+        label.hand(),
+        Csv.size(label.size().length()),
+        Csv.size(label.size().width()),
+        Csv.size(label.size().thickness()),
+        label.stock(),
+        label.grain(),
+        label.showFace(),
+        label.step());
   }
 
   static byte[] steps(PlanSet set, StepPages pages) {
@@ -92,7 +131,7 @@ final class Lists {
                 row.free().critical()));
       }
     }
-    return csv.bytes();
+    return csv.spreadsheet();
   }
 
   private static String marks(StepPages.Entry entry) {

@@ -28,9 +28,11 @@ import storyrod.stock.SupplyNeed;
 
 /**
  * {@code plan.json}: everything that was computed. Lengths are whole micrometres, and as printed
- * where a reader sees them; keys and lists keep one order.
+ * where a reader sees them; keys and lists keep one order. {@link PlanSchema} says what may stand
+ * in it.
  */
 final class PlanJson {
+  /** The version of the schema; it rises whenever a key comes, goes or changes its meaning. */
   private static final int FORMAT_VERSION = 1;
 
   private final PlanSet set;

@@ -1,15 +1,10 @@
 package storyrod.planset;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import storyrod.drawing.CutSvg;
 import storyrod.drawing.Drawing;
-import storyrod.drawing.GeneralSheet;
-import storyrod.drawing.SvgWriter;
-import storyrod.piece.Mark;
 import storyrod.words.Words;
 
 /**
@@ -53,38 +48,19 @@ public final class PlanSetWriter {
     Pages pages = Pages.of(set, texts, wording.apply(set));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
-    set.drawings()
-        .general()
-        .forEach(sheet -> files.put("drawings/" + sheet.drawing().name() + ".svg", svg(sheet)));
-    files.put("drawings/exploded.svg", svg(set.drawings().exploded().whole()));
-    set.drawings()
-        .exploded()
-        .hardware()
-        .ifPresent(each -> files.put("drawings/" + each.name() + ".svg", svg(each)));
-    set.drawings()
-        .exploded()
-        .opened()
-        .forEach(sheet -> files.put("drawings/" + sheet.drawing().name() + ".svg", svg(sheet)));
-    set.piece()
-        .marks()
-        .forEach(mark -> files.put(fileName(mark), svg(set.drawings().parts().get(mark.mark()))));
-    set.drawings()
-        .blanks()
-        .forEach(
-            (mark, drawing) ->
-                files.put("drawings/" + BlankPages.drawingName(mark) + ".svg", svg(drawing)));
-    set.drawings().templates().stream()
-        .flatMap(sheets -> sheets.shapes().stream())
-        .forEach(
-            shape ->
-                files.put(
-                    "drawings/template-" + shape.name() + ".svg",
-                    CutSvg.write(shape).getBytes(StandardCharsets.UTF_8)));
+    files.putAll(DrawingFiles.svg(set));
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
-    files.put("hardware.csv", Lists.hardware(pages.shopping()));
+    files.put("hardware.csv", Lists.hardware(pages.shopping(), pages.hardware()));
+    files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), texts));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
+    files.put("labels.csv", Lists.labels(Labels.of(set, texts)));
     files.put("plan.json", PlanJson.write(set, pages.steps(), texts));
     return files;
+  }
+
+  /** The drawings beside the PDF as PNG, by file name; {@link #write} leaves these out. */
+  public static Map<String, byte[]> pictures(PlanSet set) {
+    return DrawingFiles.png(set);
   }
 
   private byte[] pdf(PlanSet set, Pages pages) {
@@ -97,21 +73,6 @@ public final class PlanSetWriter {
             set.piece().description().about().date());
     String xhtml = templates.render("frame/document.ftl", pages.data());
     return PlainDigits.with(() -> PdfPages.write(xhtml, drawings(set, pages), about));
-  }
-
-  private static byte[] svg(GeneralSheet sheet) {
-    return svg(sheet.drawing());
-  }
-
-  private static byte[] svg(Drawing drawing) {
-    return SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static String fileName(Mark mark) {
-    if (!mark.mark().matches("[A-Z]+")) {
-      throw new IllegalStateException("bug: no mark to name a file by: " + mark.mark());
-    }
-    return "drawings/part-" + mark.mark() + ".svg";
   }
 
   /** Every drawing that a page shows, by the name that the pages use for it. */

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads comma-separated values by the rules of RFC 4180. */
+/** Reads comma-separated values by the rules of RFC 4180, with or without a byte order mark. */
 final class Rows {
   private static final Pattern CELL = Pattern.compile("(?:\"((?:[^\"]|\"\")*)\"|([^,\"]*))(,|$)");
 
@@ -16,7 +16,8 @@ final class Rows {
 
   /** Each row's cells by the names in the header. */
   static List<Map<String, String>> of(byte[] csv) {
-    List<String> lines = List.of(new String(csv, StandardCharsets.UTF_8).split("\r\n", -1));
+    String text = new String(csv, StandardCharsets.UTF_8).replaceFirst("^\uFEFF", "");
+    List<String> lines = List.of(text.split("\r\n", -1));
     List<String> header = cells(lines.getFirst());
     List<Map<String, String>> rows = new ArrayList<>();
     for (String line : lines.subList(1, lines.size() - 1)) {

@@ -45,6 +45,10 @@ public final class AllProjects {
         .toList();
   }
 
+  public static List<Sample> all() {
+    return List.copyOf(SAMPLES);
+  }
+
   public static PlanSet named(String name) {
     return SAMPLES.stream().filter(each -> each.name.equals(name)).findFirst().orElseThrow().set();
   }

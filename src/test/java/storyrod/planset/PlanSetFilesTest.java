@@ -33,7 +33,9 @@ class PlanSetFilesTest {
             "drawings/part-D.svg",
             "cut-list.csv",
             "hardware.csv",
+            "shopping.csv",
             "steps.csv",
+            "labels.csv",
             "plan.json"),
         List.copyOf(WRITER.write(Sample.inches().planSet()).keySet()));
   }
@@ -134,7 +136,8 @@ class PlanSetFilesTest {
             .contains(
                 "\r\n5,Case & joinery,Glue the left side to the bottom,A B,6 Wood screw #8 x 1 3/4 in,17,60,58,75,"));
     assertEquals(
-        "item,count,packs,pack_size\r\nWood screw #8 x 1 3/4 in,6,1,20\r\nShelf pin 1/4 in,8,1,20\r\n",
+        "item,count,packs,pack_size,parts,steps\r\n"
+            + "Wood screw #8 x 1 3/4 in,6,1,20,\"A, B\",\"5, 6\"\r\nShelf pin 1/4 in,8,1,20,C,\r\n",
         text(files, "hardware.csv"));
   }
 
@@ -264,6 +267,8 @@ class PlanSetFilesTest {
   }
 
   private static String text(Map<String, byte[]> files, String name) {
-    return new String(files.get(name), StandardCharsets.UTF_8);
+    String text = new String(files.get(name), StandardCharsets.UTF_8);
+    assertEquals('\uFEFF', text.charAt(0), name + " is marked as UTF-8");
+    return text.substring(1);
   }
 }

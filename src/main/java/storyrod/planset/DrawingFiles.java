@@ -1,0 +1,70 @@
+package storyrod.planset;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import storyrod.drawing.CutSvg;
+import storyrod.drawing.Drawing;
+import storyrod.drawing.Drawings;
+import storyrod.drawing.GeneralSheet;
+import storyrod.drawing.PngWriter;
+import storyrod.drawing.SvgWriter;
+import storyrod.piece.Mark;
+
+/** The drawings of a plan set as files of their own, by name, in a fixed order. */
+final class DrawingFiles {
+  private static final String FOLDER = "drawings/";
+
+  private DrawingFiles() {}
+
+  /** Every drawing as SVG, and what a router or a laser cuts. */
+  static Map<String, byte[]> svg(PlanSet set) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    drawings(set).forEach((name, drawing) -> files.put(FOLDER + name + ".svg", svg(drawing)));
+    set.drawings().templates().stream()
+        .flatMap(sheets -> sheets.shapes().stream())
+        .forEach(
+            shape ->
+                files.put(
+                    FOLDER + "template-" + shape.name() + ".svg",
+                    CutSvg.write(shape).getBytes(StandardCharsets.UTF_8)));
+    return files;
+  }
+
+  private static byte[] svg(Drawing drawing) {
+    return SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The same drawings as PNG, without what only machines read. */
+  static Map<String, byte[]> png(PlanSet set) {
+    Map<String, Drawing> drawings = drawings(set);
+    List<byte[]> written = drawings.values().parallelStream().map(PngWriter::write).toList();
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    drawings.keySet().forEach(name -> files.put(FOLDER + name + ".png", written.get(files.size())));
+    return files;
+  }
+
+  private static Map<String, Drawing> drawings(PlanSet set) {
+    Drawings all = set.drawings();
+    Map<String, Drawing> files = new LinkedHashMap<>();
+    all.general().forEach(sheet -> put(files, sheet));
+    files.put("exploded", all.exploded().whole());
+    all.exploded().hardware().ifPresent(each -> files.put(each.name(), each));
+    all.exploded().opened().forEach(sheet -> put(files, sheet));
+    set.piece().marks().forEach(mark -> files.put(name(mark), all.parts().get(mark.mark())));
+    all.blanks().forEach((mark, drawing) -> files.put(BlankPages.drawingName(mark), drawing));
+    return files;
+  }
+
+  private static void put(Map<String, Drawing> files, GeneralSheet sheet) {
+    files.put(sheet.drawing().name(), sheet.drawing());
+  }
+
+  private static String name(Mark mark) {
+    if (!mark.mark().matches("[A-Z]+")) {
+      throw new IllegalStateException("bug: no mark to name a file by: " + mark.mark());
+    }
+    return "part-" + mark.mark();
+  }
+}

@@ -1,0 +1,102 @@
+package storyrod.planset;
+
+import java.util.List;
+
+/**
+ * The shopping list as CSV: boards, sheets, hardware and supplies in one table. {@code to_buy} and
+ * {@code unit} say what to ask for; a cell that a thing has no value for is empty.
+ */
+final class ShoppingCsv {
+  private final Texts texts;
+  private final Csv csv =
+      new Csv(
+          "list",
+          "item",
+          "size",
+          "pack_size",
+          "needed",
+          "for",
+          "on_hand",
+          "waste_percent",
+          "to_buy",
+          "unit",
+          "cost");
+
+  private ShoppingCsv(Texts texts) {
+    this.texts = texts;
+  }
+
+  static byte[] write(Shopping shopping, Texts texts) {
+    ShoppingCsv list = new ShoppingCsv(texts);
+    shopping.boards().forEach(list::board);
+    shopping.sheets().forEach(list::sheet);
+    shopping.items().forEach(list::item);
+    shopping.supplies().rows().forEach(list::supply);
+    return list.csv.spreadsheet();
+  }
+
+  /** A thickness in quarters goes with a word, or 5/4 would be a day in May. */
+  private void board(Shopping.Board board) {
+    csv.row(
+        List.of(
+            texts.say("shopping.boards"),
+            board.stock(),
+            texts.say("shopping.rough", board.boughtAs()),
+            "",
+            board.net(),
+            "",
+            board.onHand(),
+            board.wastePercent(),
+            board.toBuy(),
+            texts.say("shopping.unit.boards." + texts.format().unit().word()),
+            board.cost()));
+  }
+
+  private void sheet(Shopping.Sheet sheet) {
+    csv.row(
+        List.of(
+            texts.say("shopping.sheets"),
+            sheet.stock(),
+            sheet.size(),
+            "",
+            "",
+            "",
+            "",
+            "",
+            sheet.count(),
+            texts.say("shopping.unit.sheets"),
+            sheet.cost()));
+  }
+
+  private void item(Shopping.Item item) {
+    csv.row(
+        List.of(
+            texts.say("shopping.hardware"),
+            item.item() + item.note(),
+            "",
+            item.packSize(),
+            item.count(),
+            "",
+            "",
+            "",
+            item.packs(),
+            texts.say("shopping.unit.packs"),
+            item.cost()));
+  }
+
+  private void supply(Supplies.Row row) {
+    csv.row(
+        List.of(
+            texts.say("shopping.supplies"),
+            row.product(),
+            row.soldIn(),
+            "",
+            row.takes(),
+            row.area(),
+            "",
+            "",
+            row.cans(),
+            row.cans().isEmpty() ? "" : texts.say("shopping.unit.cans"),
+            row.cost()));
+  }
+}
