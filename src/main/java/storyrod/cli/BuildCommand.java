@@ -65,6 +65,15 @@ final class BuildCommand implements Callable<Integer> {
     if (planned.isEmpty() || diagnostics.hasErrors()) {
       return 1;
     }
+    for (Printing printing : printings.values()) {
+      Optional<String> fault =
+          printing.choice().fault(planned.get().piece(), planned.get().build(), printing);
+      if (fault.isPresent()) {
+        err.println("error: " + fault.get());
+        err.flush();
+        return 1;
+      }
+    }
     Path folder = out == null ? Path.of("out", option.after(file.name())) : out;
     write(files(planned.get(), printings, diagnostics), stamps, folder);
     return 0;

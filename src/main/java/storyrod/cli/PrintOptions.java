@@ -11,9 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import storyrod.planset.Choice;
 import storyrod.planset.Edition;
 import storyrod.planset.Paper;
 import storyrod.planset.Printing;
@@ -42,20 +45,63 @@ final class PrintOptions {
   private List<String> papers = List.of();
 
   @Option(
+      names = "--stages",
+      paramLabel = "NAME",
+      split = ",",
+      description = "Print the steps of these stages only, by their names or numbers.")
+  private List<String> stages = List.of();
+
+  @Option(
+      names = "--steps",
+      paramLabel = "N",
+      split = ",",
+      description = "Print these steps only: 3,7-12.")
+  private List<String> steps = List.of();
+
+  @Option(
+      names = "--parts",
+      paramLabel = "MARK",
+      split = ",",
+      description = "Print the steps that work on these parts only, by their marks.")
+  private List<String> parts = List.of();
+
+  @Option(
       names = "--templates",
       paramLabel = "DIR",
       description = "Templates over those of the tool; those in PROJECT/templates lie over both.")
   private Path folder;
 
+  private Choice choice() {
+    return new Choice(stages, steps.stream().flatMap(PrintOptions::range).toList(), parts);
+  }
+
+  private static Stream<Integer> range(String range) {
+    String[] ends = range.split("-", 2);
+    return IntStream.rangeClosed(Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]))
+        .boxed();
+  }
+
+  private void requireRanges(CommandSpec spec) {
+    for (String range : steps) {
+      if (!range.matches("\\d{1,4}(-\\d{1,4})?")) {
+        throw new ParameterException(
+            spec.commandLine(),
+            "--steps takes numbers and ranges such as 3,7-12, not '%s'".formatted(range));
+      }
+    }
+  }
+
   /** What is to be printed, each with the name of its file, in the order asked for. */
   Map<String, Printing> printings(CommandSpec spec, Path project) throws IOException {
+    requireRanges(spec);
     Templates templates = templates(project);
     Words words = templates.words(LANGUAGE).orElse(Words.ENGLISH);
     Map<String, Printing> printings = new LinkedHashMap<>();
     for (String name : new LinkedHashSet<>(editions)) {
       Edition edition = Edition.named(name, templates).orElseThrow(() -> unknown(spec, name));
       for (Optional<Paper> paper : papers(spec)) {
-        printings.put(fileName(name, paper), new Printing(templates, words, edition, paper));
+        printings.put(
+            fileName(name, paper), new Printing(templates, words, edition, paper, choice()));
       }
     }
     return printings;

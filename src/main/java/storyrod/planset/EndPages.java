@@ -29,7 +29,7 @@ public record EndPages(boolean findingsFirst, boolean finishFollows) {
     Paper paper = print.paper();
     double findings = findingsMm(ends.notes().findings(), paper);
     boolean first = findings > 0 && before.findingsHere();
-    double last = ends.steps().lastPageMm(paper) + FinishHeight.ABOVE_MM;
+    double last = ends.steps().lastPageMm(print) + FinishHeight.ABOVE_MM;
     boolean follows =
         print.edition().follows("steps", "finish")
             && last + ends.finishMm() + (first ? 0 : findings) <= paper.roomMm();

@@ -36,9 +36,9 @@ public final class PageRooms implements Rooms {
 
   /** The rooms on the pages of a piece's plan set as it is to be printed. */
   public static Rooms of(Piece piece, BuildPlan build, Printing printing) {
-    Print print = Print.of(piece, printing);
+    Print print = Print.of(piece, build, printing);
     Wording wording = new StepWriter(piece, printing.words(), printing.templates(), build)::write;
-    return new PageRooms(piece, build, new StepPages.Sheet(print.texts(), print.paper(), wording));
+    return new PageRooms(piece, build, new StepPages.Sheet(print, wording));
   }
 
   @Override
@@ -88,8 +88,12 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
-    List<StepRooms.Wish> wishes = build.steps().stream().map(step -> wish(step, heights)).toList();
-    return new StepRooms(paper).of(wishes);
+    List<StepRooms.Wish> wishes =
+        build.steps().stream()
+            .filter(sheet.print().chosen()::has)
+            .map(step -> wish(step, heights))
+            .toList();
+    return new StepRooms(sheet.print()).of(wishes);
   }
 
   private StepRooms.Wish wish(Step step, Map<Integer, DoubleUnaryOperator> heights) {

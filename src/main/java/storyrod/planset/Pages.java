@@ -14,6 +14,7 @@ record Pages(
     Texts texts,
     Paper paper,
     Edition edition,
+    Chosen chosen,
     Cover cover,
     CutList cutList,
     GlueUpList glueUps,
@@ -49,17 +50,18 @@ record Pages(
   static Pages of(PlanSet set, Print print, Wording wording) {
     Texts texts = print.texts();
     Paper paper = print.paper();
-    CutList cutList = CutList.of(set, texts);
-    GlueUpList glueUps = GlueUpList.of(set, texts);
+    CutList cutList = CutList.of(set, texts).only(print.chosen());
+    GlueUpList glueUps = GlueUpList.of(set, texts).only(print.chosen());
     Shopping shopping = Shopping.of(set, texts);
-    HardwareList hardware = HardwareList.of(set, texts);
-    StepPages steps = StepPages.of(set, new StepPages.Sheet(texts, paper, wording));
+    HardwareList hardware = HardwareList.of(set, print);
+    StepPages steps = StepPages.of(set, new StepPages.Sheet(print, wording));
     Notes notes = Notes.of(set, steps, texts);
     Pages pages =
         new Pages(
             texts,
             paper,
             print.edition(),
+            print.chosen(),
             Cover.of(set, texts, paper),
             cutList,
             glueUps,
@@ -78,7 +80,7 @@ record Pages(
             GeneralPages.of(set, texts, paper),
             exploded(set, paper),
             OpenedPages.of(set, texts),
-            PartPages.of(set, texts, paper),
+            PartPages.of(set, print),
             steps,
             TimelinePages.of(set, steps, print),
             set.piece().description().finish(),
@@ -86,7 +88,7 @@ record Pages(
             notes,
             BeforePages.NONE,
             EndPages.NONE,
-            FullSizePages.of(set, texts));
+            FullSizePages.of(set, print));
     return pages.placed(set, print);
   }
 
@@ -97,7 +99,7 @@ record Pages(
     EndPages ends =
         EndPages.of(new EndPages.Ends(steps, notes, finishMm(set, notes, print)), placed, print);
     return new Pages(
-        texts, paper, edition, cover, cutList, glueUps, shopping, layouts, hardware, breaks,
+        texts, paper, edition, chosen, cover, cutList, glueUps, shopping, layouts, hardware, breaks,
         general, exploded, opened, parts, steps, timeline, finish, surface, notes, placed, ends,
         templates);
   }
@@ -146,7 +148,7 @@ record Pages(
   }
 
   Print print() {
-    return new Print(texts, paper, edition);
+    return new Print(texts, paper, edition, chosen);
   }
 
   Map<String, Object> data() {

@@ -56,7 +56,7 @@ public final class PlanSetWriter {
    * @throws UnprintableTextException if a text holds a character that no font has
    */
   public Map<String, byte[]> write(PlanSet set) {
-    Print print = Print.of(set.piece(), printing);
+    Print print = Print.of(set.piece(), set.build(), printing);
     Pages pages = Pages.of(set, print, wording.apply(set));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
@@ -92,7 +92,8 @@ public final class PlanSetWriter {
 
   /** The PDF alone. */
   public byte[] pdf(PlanSet set) {
-    return pdf(set, Pages.of(set, Print.of(set.piece(), printing), wording.apply(set)));
+    return pdf(
+        set, Pages.of(set, Print.of(set.piece(), set.build(), printing), wording.apply(set)));
   }
 
   private byte[] pdf(PlanSet set, Pages pages) {

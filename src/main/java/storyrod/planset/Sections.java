@@ -32,7 +32,10 @@ final class Sections {
     ALL.put("general", Sections::general);
     ALL.put("exploded", pages -> one(pages, "exploded", "exploded.title"));
     ALL.put("parts", Sections::parts);
-    ALL.put("timeline", pages -> one(pages, "timeline", "timeline.title"));
+    ALL.put(
+        "timeline",
+        pages ->
+            where(!pages.timeline().drawings().isEmpty(), pages, "timeline", "timeline.title"));
     ALL.put("steps", Sections::steps);
     ALL.put("finish", Sections::finish);
     ALL.put("fullsize", Sections::fullSize);

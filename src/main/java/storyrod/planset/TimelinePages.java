@@ -41,7 +41,11 @@ public record TimelinePages(
    */
   public record Wait(int step, String title, String time, String meanwhile) {}
 
+  /** The work day by day; nothing where only some steps are chosen. */
   static TimelinePages of(PlanSet set, StepPages steps, Print print) {
+    if (!print.chosen().whole()) {
+      return new TimelinePages("", "", List.of(), List.of(), false);
+    }
     Schedule schedule = set.schedule();
     Texts texts = print.texts();
     List<DrawingBox> boxes =

@@ -132,6 +132,30 @@ class EditionsTest {
   }
 
   @Test
+  void aHelperGetsTheStagesThatAreChosenAndTheirPartsOnly() throws IOException {
+    String all = text(built(STOOL, "--edition", "helper").get("plan-set-helper.pdf"));
+    String some =
+        text(built(STOOL, "--edition", "helper", "--stages", "1").get("plan-set-helper.pdf"));
+    assertTrue(all.contains("Stage 2") && !some.contains("Stage 2"), some);
+    assertTrue(some.contains("Stage 1") && some.contains("CAUTION"));
+    assertTrue(some.contains("Initials, date"));
+  }
+
+  @Test
+  void partsAreChosenByTheirMarks() throws IOException {
+    String some = text(built(STOOL, "--parts", "A", "--steps", "1-20").get("plan-set.pdf"));
+    assertTrue(some.length() < text(built(STOOL).get("plan-set.pdf")).length());
+  }
+
+  @Test
+  void whatCannotBeChosenIsToldWithWhatCan() {
+    assertTrue(build(STOOL, "--stages", "poems").err().contains("there is no stage 'poems'"));
+    assertTrue(build(STOOL, "--steps", "999").err().contains("there is no step 999"));
+    assertTrue(build(STOOL, "--steps", "x").err().contains("3,7-12"));
+    assertTrue(build(STOOL, "--parts", "ZZ").err().contains("no part has the mark 'ZZ'"));
+  }
+
+  @Test
   void anUnknownNameIsToldWithThoseThatThereAre() {
     assertTrue(build(STOOL, "--edition", "poem").err().contains("publish"));
     assertTrue(build(STOOL, "--paper", "b5").err().contains("tabloid"));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import storyrod.measure.LengthFormat;
@@ -21,7 +22,8 @@ class BeforePagesTest {
       new Print(
           new Texts(new LengthFormat(Unit.MM, 32), Words.ENGLISH),
           Paper.usualFor(Unit.MM),
-          Edition.usual(Templates.SHARED));
+          Edition.usual(Templates.SHARED),
+          new Chosen(Set.of(), Set.of(), true));
   private static final Finding FINDING =
       new Finding("Advice", "The top (Y) is wider than the planer", List.of("Plane the staves"));
 
