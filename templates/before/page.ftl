@@ -1,6 +1,5 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
-     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents); notes (findings); finish; layouts; general; hardware; parts; steps; templates; units;
-     checkBar; end.findingsFirst, whether the findings stand here. -->
+     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents); notes (findings); contents (anchor, number: empty for a section, title); units; checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro check>
 <div class="check">
@@ -37,34 +36,16 @@
 </#list>
 <#if before.checkFirst><@check/></#if>
 </div>
-<#assign entries = []>
-<#macro main id text><#assign entries = entries + [{"id": id, "number": "", "text": text}]></#macro>
-<@main 'cut-list' say('cutlist.title')/>
-<#if glueUps.rows?has_content><@main 'glue-ups' say('glue-ups.title')/></#if>
-<@main 'shopping' say('shopping.title')/>
-<#if hardware.rows?has_content><@main 'hardware' say('hardware.title')/></#if>
-<#if layouts.stocks?has_content><@main 'layouts' say('layouts.title')/></#if>
-<#if general.entries?has_content><@main 'general' say('general.title')/></#if>
-<@main 'exploded' say('exploded.title')/>
-<@main 'parts' say('parts.title')/>
-<@main 'timeline' say('timeline.title')/>
-<#list steps.stages as stage>
-<@main 'stage-' + stage.number say('steps.stage', stage.number, stage.title)/>
-<#list stage.steps as step><#assign entries = entries + [{"id": "step-" + step.number, "number": step.number?c, "text": step.text.title}]></#list>
-</#list>
-<#if finish?has_content><@main 'finish' say('finish.title')/></#if>
-<#if notes.findings?has_content && !end.findingsFirst><@main 'findings' say('findings.title')/></#if>
-<#if templates.sheets?has_content><@main 'fullsize' say('fullsize.title')/></#if>
 <div<#if !before.contentsFollow> class="section"</#if> id="contents">
 <#if !before.contentsFollow><@frame.head say('before.contents')/></#if>
 <h1<#if before.contentsFollow> class="follows"</#if>>${say('before.contents')}</h1>
-<#list entries?chunk(2 * columnLength) as spread>
+<#list contents?chunk(2 * columnLength) as spread>
 <#assign height = (spread?size gt 24)?then((spread?size / 2)?ceiling, spread?size)>
 <table class="two<#if !spread?is_first> next-spread</#if>"><tr>
 <#list spread?chunk(height) as column><td class="column"><table class="contents"><colgroup><col class="number"/><col/><col class="page"/></colgroup>
 <#list column as entry>
-<#if entry.number?has_content><tr><td class="n">${entry.number}</td><td><a href="#${entry.id}">${entry.text}</a></td><td class="page"><a href="#${entry.id}" class="target"></a></td></tr>
-<#else><tr class="main"><td colspan="2"><a href="#${entry.id}">${entry.text}</a></td><td class="page"><a href="#${entry.id}" class="target"></a></td></tr></#if>
+<#if entry.number?has_content><tr><td class="n">${entry.number}</td><td><a href="#${entry.anchor}">${entry.title}</a></td><td class="page"><a href="#${entry.anchor}" class="target"></a></td></tr>
+<#else><tr class="main"><td colspan="2"><a href="#${entry.anchor}">${entry.title}</a></td><td class="page"><a href="#${entry.anchor}" class="target"></a></td></tr></#if>
 </#list>
 </table></td><#sep><td class="gutter"></td></#list><#if spread?size lte height><td class="gutter"></td><td class="column"></td></#if>
 </tr></table>

@@ -1,6 +1,6 @@
 <#-- The exploded view with its parts list, and those of the sub-assemblies. Gets: exploded (a drawing's place);
      explodedHardware, none or one that shows the hardware; hardware.rows (mark, item, count);
-     cutList.rows (mark, part, count); opened, pages of views (title, lead or empty, drawing: its place). -->
+     partsList.rows (mark, part, count); opened, pages of views (title, lead or empty, drawing: its place). -->
 <#import "/frame/macros.ftl" as frame>
 <div class="section" id="exploded">
 <@frame.head say('exploded.title')/>
@@ -8,13 +8,13 @@
 <#if opened?has_content><p class="quiet">${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'))}</p></#if>
 <div class="picture"><@frame.drawing exploded/></div>
 <table class="columns parts-list"><tr>
-<#assign height = (cutList.rows?size / 3)?ceiling>
-<#list cutList.rows?chunk(height) as column><td class="column<#if column?index == 2> end</#if>">
+<#assign height = (partsList.rows?size / 3)?ceiling>
+<#list partsList.rows?chunk(height) as column><td class="column<#if column?index == 2> end</#if>">
 <table class="side-list">
-<#list column as row><tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td>${row.part}</td><td class="figure">${row.count}</td></tr></#list>
+<#list column as row><tr><td class="mark"><#if shownMarks?seq_contains(row.mark)><a href="#part-${row.mark}">${row.mark}</a><#else>${row.mark}</#if></td><td>${row.part}</td><td class="figure">${row.count}</td></tr></#list>
 </table></td>
 </#list>
-<#list (cutList.rows?size / height)?ceiling..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
+<#list (partsList.rows?size / height)?ceiling..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
 </tr></table>
 </div>
 <#list explodedHardware as drawing>

@@ -1,6 +1,6 @@
 <#-- The whole plan set as one XHTML text, section by section.
-     Gets: say(key, values…) for the fixed words; language; unit; paper; and for each section what
-     its own template names. -->
+     Gets: say(key, values…) for the fixed words; language; unit; paper; edition (name, prices, boxes);
+     sections, the templates of the edition; and for each of them what it names itself. -->
 <html xmlns="http://www.w3.org/1999/xhtml" lang="${language}">
 <head>
 <title>${cover.name}</title>
@@ -11,19 +11,8 @@
 </head>
 <body>
 <#include "/frame/foot.ftl">
-<#include "/cover/page.ftl">
-<#include "/before/page.ftl">
-<#include "/lists/cut-list.ftl">
-<#include "/lists/glue-ups.ftl">
-<#include "/lists/shopping.ftl">
-<#include "/lists/hardware.ftl">
-<#include "/layouts/page.ftl">
-<#include "/general/page.ftl">
-<#include "/exploded/page.ftl">
-<#include "/parts/page.ftl">
-<#include "/timeline/page.ftl">
-<#include "/steps/page.ftl">
-<#include "/finish/page.ftl">
-<#include "/fullsize/page.ftl">
+<#list sections as section>
+<#include section>
+</#list>
 </body>
 </html>

@@ -2,7 +2,7 @@
      opens: none or one stage, step: number, text (title, sentences, cautions, tools, settings: name,
      mark, value), pictures, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
      count), firstColumn: how many sentences stand in the first of two columns, or 0, working,
-     waiting). -->
+     waiting); edition.boxes, whether there is a line to tick and sign. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro block title><div class="side-block"><h3>${title}</h3><#nested></div></#macro>
 <#macro line title><p class="side-line"><b>${title}</b> <#nested></p></#macro>
@@ -65,6 +65,7 @@
 <#if step.pictures?has_content><@large step/><#else><@small step/></#if>
 </td></tr></table>
 </#if>
+<#if edition.boxes><table class="sign-line"><tr><td class="tick"><span class="box"></span> ${say('step.done')}</td><td class="blank">${say('step.measured')}</td><td class="initials">${say('step.initials')}</td></tr></table></#if>
 </div>
 </#list>
 </div>

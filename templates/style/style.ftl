@@ -160,6 +160,12 @@ table.step-top td.shown { padding-right: 8mm; vertical-align: top; }
 table.step-columns { margin-top: 1mm; }
 table.step-columns td.half { vertical-align: top; padding-right: 4mm; width: 50%; }
 table.step-columns td.end { padding-left: 4mm; padding-right: 0; }
+/* The line to tick and sign is as high as StepHeights says. */
+table.sign-line { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 3mm; font-size: 8.5pt; line-height: 1.3; color: #54595d; }
+table.sign-line td { height: 6mm; vertical-align: bottom; border-bottom: 0.25mm solid #1a1d1f; }
+table.sign-line td.tick { width: 24mm; border-bottom: none; }
+table.sign-line td.initials { width: 38mm; padding-left: 3mm; }
+.box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.25mm solid #1a1d1f; }
 td.do { vertical-align: top; padding-right: 8mm; }
 td.side { width: 54mm; vertical-align: top; font-size: 8.5pt; }
 .step .caution { margin-bottom: 2mm; padding: 1.6mm 3mm 0.8mm 3mm; }

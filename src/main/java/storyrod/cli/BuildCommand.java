@@ -3,10 +3,12 @@ package storyrod.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,8 +19,8 @@ import picocli.CommandLine.Spec;
 import storyrod.description.Diagnostics;
 import storyrod.planset.PlanSet;
 import storyrod.planset.PlanSetWriter;
+import storyrod.planset.Printing;
 import storyrod.planset.Stamp;
-import storyrod.words.Words;
 
 /** Writes the plan set of a project. */
 @Command(
@@ -44,6 +46,8 @@ final class BuildCommand implements Callable<Integer> {
   @Option(names = "--png", description = "Write the drawings as PNG too, at 300 dots an inch.")
   private boolean png;
 
+  @Mixin private PrintOptions printed;
+
   @Mixin private Buyers buyers;
 
   @Override
@@ -54,18 +58,49 @@ final class BuildCommand implements Callable<Integer> {
     getReadyMeanwhile();
     Diagnostics diagnostics = new Diagnostics();
     List<Stamp> stamps = buyers.stamps(spec, diagnostics);
+    Map<String, Printing> printings = printed.printings(spec, project);
     ProjectFile file = ProjectFile.at(project);
-    Optional<PlanSet> planSet =
-        file.read(diagnostics)
-            .flatMap(source -> Pipeline.planSet(source, option.name(), diagnostics));
+    Optional<Pipeline.Planned> planned =
+        file.read(diagnostics).flatMap(source -> Pipeline.plan(source, option.name(), diagnostics));
     PrintWriter err = spec.commandLine().getErr();
     err.print(ToldOnce.print(diagnostics.bySeverity()));
     err.flush();
-    if (planSet.isEmpty() || diagnostics.hasErrors()) {
+    if (planned.isEmpty() || diagnostics.hasErrors()) {
       return 1;
     }
-    write(planSet.get(), stamps, out == null ? Path.of("out", option.after(file.name())) : out);
+    for (Printing printing : printings.values()) {
+      Optional<String> fault =
+          printing.choice().fault(planned.get().piece(), planned.get().build(), printing);
+      if (fault.isPresent()) {
+        err.println("error: " + fault.get());
+        err.flush();
+        return 1;
+      }
+    }
+    Path folder = out == null ? Path.of("out", option.after(file.name())) : out;
+    write(files(planned.get(), printings, diagnostics), stamps, folder);
     return 0;
+  }
+
+  /** The files of all that is printed; lists and drawings are those of the first. */
+  private Map<String, byte[]> files(
+      Pipeline.Planned planned, Map<String, Printing> printings, Diagnostics diagnostics) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    printings.forEach(
+        (name, printing) -> {
+          PlanSet set = Pipeline.drawn(planned, printing, diagnostics);
+          PlanSetWriter writer = new PlanSetWriter(printing);
+          if (files.isEmpty()) {
+            files.putAll(writer.write(set));
+            files.put(name, files.remove(PLAN_SET));
+            if (png) {
+              files.putAll(PlanSetWriter.pictures(set));
+            }
+          } else {
+            files.put(name, writer.pdf(set));
+          }
+        });
+    return files;
   }
 
   /** Fonts and layout load while the stages before them work; what fails here fails there again. */
@@ -76,18 +111,22 @@ final class BuildCommand implements Callable<Integer> {
         .start(PlanSetWriter::getReady);
   }
 
-  private void write(PlanSet planSet, List<Stamp> stamps, Path folder) throws IOException {
-    Map<String, byte[]> files = new PlanSetWriter(Words.ENGLISH).write(planSet);
-    if (png) {
-      files.putAll(PlanSetWriter.pictures(planSet));
-    }
+  private void write(Map<String, byte[]> files, List<Stamp> stamps, Path folder)
+      throws IOException {
     new OutputFolder(folder).replace(files);
+    List<String> sets = files.keySet().stream().filter(name -> name.endsWith(".pdf")).toList();
     PrintWriter to = spec.commandLine().getOut();
     to.println(
         "%d files in %s, the plan set in %s"
-            .formatted(files.size(), folder, folder.resolve(PLAN_SET)));
+            .formatted(
+                files.size(),
+                folder,
+                sets.stream()
+                    .map(name -> folder.resolve(name).toString())
+                    .collect(Collectors.joining(", "))));
     if (!stamps.isEmpty()) {
-      Path copies = new CopyFolder(folder.resolve("copies")).write(files.get(PLAN_SET), stamps);
+      Path copies =
+          new CopyFolder(folder.resolve("copies")).write(files.get(sets.getFirst()), stamps);
       to.println(
           stamps.size() == 1
               ? "one stamped copy: " + copies

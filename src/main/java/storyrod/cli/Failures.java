@@ -7,6 +7,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import storyrod.planset.TemplateFault;
 
 /** What to tell a person when something outside the description fails. */
 final class Failures {
@@ -17,6 +18,7 @@ final class Failures {
     return switch (failure) {
       case UncheckedIOException e -> inOneLine(e.getCause());
       case IOException e -> files(e);
+      case TemplateFault e -> "error: " + e.getMessage();
       case OutOfMemoryError e ->
           "error: not enough memory for this project; give Java more with -Xmx";
       default ->

@@ -21,6 +21,7 @@ import storyrod.planset.Figures;
 import storyrod.planset.PageRooms;
 import storyrod.planset.PlanSet;
 import storyrod.planset.Printable;
+import storyrod.planset.Printing;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlanner;
 import storyrod.words.Words;
@@ -52,11 +53,13 @@ public final class Pipeline {
   /** The plan set of a description with one of its options. */
   static Optional<PlanSet> planSet(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
-    return plan(source, option, diagnostics).map(planned -> drawn(planned, diagnostics));
+    return plan(source, option, diagnostics)
+        .map(planned -> drawn(planned, Printing.usual(Words.ENGLISH), diagnostics));
   }
 
-  private static PlanSet drawn(Planned planned, Diagnostics diagnostics) {
-    Rooms rooms = PageRooms.of(planned.piece(), planned.build(), Words.ENGLISH);
+  /** What is planned with its drawings, for the pages on which they are to stand. */
+  static PlanSet drawn(Planned planned, Printing printing, Diagnostics diagnostics) {
+    Rooms rooms = PageRooms.of(planned.piece(), planned.build(), printing);
     Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build(), rooms);
     return new PlanSet(
         planned.piece(),

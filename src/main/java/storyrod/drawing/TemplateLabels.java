@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import storyrod.drawing.Drawing.At;
-import storyrod.drawing.NotePlacer.Terms;
 import storyrod.drawing.Drawing.TextStyle;
+import storyrod.drawing.NotePlacer.Terms;
 import storyrod.drawing.TemplateText.HoleNote;
 import storyrod.words.Words;
 

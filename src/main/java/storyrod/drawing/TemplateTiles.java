@@ -79,7 +79,9 @@ final class TemplateTiles {
     paper.add(frame());
     marks(cell, origin).forEach(paper::add);
     for (FullSize shape : here) {
-      paper.add(new Group("template-" + shape.name(), shape.mark().mark(), shape.mark().title(), lines(shape)));
+      paper.add(
+          new Group(
+              "template-" + shape.name(), shape.mark().mark(), shape.mark().title(), lines(shape)));
     }
     TemplateLabels labels = new TemplateLabels(paper, frame, words);
     here.forEach(shape -> labels.place(shape, cell.letter()));

@@ -1,7 +1,6 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import storyrod.planset.Notes.Caution;
@@ -16,6 +15,9 @@ import storyrod.planset.Notes.Caution;
  */
 public record BeforePages(
     List<CautionPage> pages, boolean contentsFollow, boolean checkFirst, boolean findingsHere) {
+  /** Before anything is known of them. */
+  static final BeforePages NONE = new BeforePages(List.of(), false, false, false);
+
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.34);
   private static final double COLUMN_SHARE = 0.47;
@@ -29,8 +31,6 @@ public record BeforePages(
   /** So many lines of the contents stand in two columns, as the template {@code before} says. */
   private static final int SPREAD = 94;
 
-  private static final int MAINS_BEFORE = 9;
-  private static final int MAINS_BEHIND = 2;
   private static final double CHECK_MM = 29;
   private static final int SAFETY = 6;
   private static final int READING = 5;
@@ -42,12 +42,14 @@ public record BeforePages(
   /** Cautions in two columns of about the same height; {@code breaks} if they begin a page. */
   public record CautionPage(boolean breaks, List<List<Caution>> columns) {}
 
-  static BeforePages of(Notes notes, StepPages steps, Pages.Print print) {
+  static BeforePages of(Notes notes, List<Outline.Entry> contents, Print print) {
     Paper paper = print.paper();
     List<Caution> cautions = notes.cautions();
     Below below =
         new Below(
-            contentsMm(steps, paper), EndPages.findingsMm(notes.findings(), paper), paper.roomMm());
+            contentsMm(contents, paper),
+            EndPages.findingsMm(notes.findings(), paper),
+            paper.roomMm());
     double column = COLUMN_SHARE * paper.textWidthMm();
     double fixed = fixedMm(print, column) + TableHeights.H2_MM;
     double own = higherMm(halves(cautions, column), column);
@@ -90,7 +92,7 @@ public record BeforePages(
     }
   }
 
-  private static double fixedMm(Pages.Print print, double column) {
+  private static double fixedMm(Print print, double column) {
     Texts texts = print.texts();
     double first = TEXT.heightMm("CAUTION " + texts.say("before.first"), textMm(print));
     double safety = listMm(print, "before.safety.", SAFETY, column);
@@ -103,11 +105,11 @@ public record BeforePages(
         + Math.max(safety, reading);
   }
 
-  private static double textMm(Pages.Print print) {
+  private static double textMm(Print print) {
     return print.paper().textWidthMm() - FRAME_MM;
   }
 
-  private static double listMm(Pages.Print print, String key, int count, double column) {
+  private static double listMm(Print print, String key, int count, double column) {
     return IntStream.rangeClosed(1, count)
         .mapToDouble(
             i -> SMALL.heightMm(print.texts().say(key + i, print.units()), column) + BELOW_ENTRY_MM)
@@ -141,21 +143,20 @@ public record BeforePages(
   }
 
   /** The contents with the bars below them, line by line in two columns of as many lines. */
-  static double contentsMm(StepPages steps, Paper paper) {
+  static double contentsMm(List<Outline.Entry> contents, Paper paper) {
     double column = COLUMN_SHARE * paper.textWidthMm() - CONTENTS_FIGURES_MM;
-    List<Double> lines = new ArrayList<>(Collections.nCopies(MAINS_BEFORE, MAIN_MM));
-    for (StepPages.StageGroup stage : steps.stages()) {
-      lines.add(MAIN_MM);
-      stage
-          .steps()
-          .forEach(step -> lines.add(CONTENTS.heightMm(step.text().title(), column) + LINE_GAP_MM));
-    }
-    lines.addAll(Collections.nCopies(MAINS_BEHIND, MAIN_MM));
+    List<Double> lines = contents.stream().map(each -> lineMm(each, column)).toList();
     double spreads = 0;
     for (int from = 0; from < lines.size(); from += SPREAD) {
       spreads += spreadMm(lines.subList(from, Math.min(from + SPREAD, lines.size())));
     }
     return 1 + TableHeights.H1_MM + spreads + CHECK_MM;
+  }
+
+  private static double lineMm(Outline.Entry line, double column) {
+    return line.number().isEmpty()
+        ? MAIN_MM
+        : CONTENTS.heightMm(line.title(), column) + LINE_GAP_MM;
   }
 
   private static double spreadMm(List<Double> lines) {

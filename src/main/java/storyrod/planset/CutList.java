@@ -54,6 +54,19 @@ public record CutList(List<Row> rows) {
             .toList());
   }
 
+  /** The rows of the marks that are chosen, with those out of whose blanks they are cut. */
+  CutList only(Chosen chosen) {
+    return new CutList(
+        rows.stream()
+            .filter(
+                row ->
+                    chosen.marks().contains(row.mark())
+                        || rows.stream()
+                            .filter(other -> chosen.marks().contains(other.mark()))
+                            .anyMatch(other -> other.blankOf().equals(row.mark())))
+            .toList());
+  }
+
   private static Optional<RoughPart> rough(
       Map<String, RoughPart> rough, Mark mark, KeptNotes notes) {
     Optional<RoughPart> found = Optional.ofNullable(rough.get(mark.mark()));

@@ -11,18 +11,29 @@ import storyrod.planset.Notes.Finding;
  * @param finishFollows whether the finish goes on below the last step
  */
 public record EndPages(boolean findingsFirst, boolean finishFollows) {
+  /** Before anything is known of them. */
+  static final EndPages NONE = new EndPages(false, false);
+
   private static final TextMeasure CELL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final double MESSAGE_SHARE = 0.72;
 
-  /** The pages' ends; {@code finishMm} is the height of the finish, zero if there is none. */
-  static EndPages of(
-      StepPages steps, Notes notes, BeforePages before, double finishMm, Paper paper) {
-    double findings = findingsMm(notes.findings(), paper);
+  /**
+   * What stands at the end.
+   *
+   * @param finishMm the height of the finish, zero if there is none
+   */
+  record Ends(StepPages steps, Notes notes, double finishMm) {}
+
+  static EndPages of(Ends ends, BeforePages before, Print print) {
+    Paper paper = print.paper();
+    double findings = findingsMm(ends.notes().findings(), paper);
     boolean first = findings > 0 && before.findingsHere();
-    double last = steps.lastPageMm(paper) + FinishHeight.ABOVE_MM;
-    boolean follows = last + finishMm + (first ? 0 : findings) <= paper.roomMm();
-    return new EndPages(first, finishMm > 0 && follows);
+    double last = ends.steps().lastPageMm(print) + FinishHeight.ABOVE_MM;
+    boolean follows =
+        print.edition().follows("steps", "finish")
+            && last + ends.finishMm() + (first ? 0 : findings) <= paper.roomMm();
+    return new EndPages(first, ends.finishMm() > 0 && follows);
   }
 
   /** The findings below the contents, with their heading; zero where there are none. */

@@ -34,9 +34,13 @@ public record FullSizePages(List<Sheet> sheets) {
     return new Size(paper.textWidthMm(), paper.roomMm() - BESIDE_MM);
   }
 
-  static FullSizePages of(PlanSet set, Texts texts) {
+  static FullSizePages of(PlanSet set, Print print) {
+    Texts texts = print.texts();
     return new FullSizePages(
         set.drawings().templates().stream()
+            .filter(
+                template ->
+                    template.shapes().stream().anyMatch(shape -> print.chosen().has(shape.mark())))
             .flatMap(
                 template ->
                     IntStream.range(0, template.tiles().size())

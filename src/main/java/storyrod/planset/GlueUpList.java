@@ -30,6 +30,11 @@ public record GlueUpList(List<Row> rows) {
             .toList());
   }
 
+  GlueUpList only(Chosen chosen) {
+    return new GlueUpList(
+        rows.stream().filter(row -> chosen.marks().contains(row.mark())).toList());
+  }
+
   private static Row row(String title, GluedBlank blank, Texts texts) {
     return new Row(
         blank.mark(),

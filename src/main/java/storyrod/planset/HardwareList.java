@@ -25,9 +25,19 @@ public record HardwareList(List<Row> rows) {
    */
   public record Row(String mark, String item, int count, String parts, String steps) {}
 
-  static HardwareList of(PlanSet set, Texts texts) {
+  static HardwareList of(PlanSet set, Print print) {
     return new HardwareList(
-        set.stock().hardware().stream().map(need -> row(set, need, texts)).toList());
+        set.stock().hardware().stream()
+            .filter(need -> print.chosen().whole() || isIn(set, need, print.chosen()))
+            .map(need -> row(set, need, print.texts()))
+            .toList());
+  }
+
+  private static boolean isIn(PlanSet set, HardwareNeed need, Chosen chosen) {
+    String item = need.item();
+    return set.build().steps().stream()
+        .filter(chosen::has)
+        .anyMatch(step -> uses(step, item) || tries(set.piece(), step, item));
   }
 
   private static Row row(PlanSet set, HardwareNeed need, Texts texts) {

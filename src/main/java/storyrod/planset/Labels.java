@@ -15,6 +15,11 @@ public record Labels(List<Label> all) {
     all = List.copyOf(all);
   }
 
+  /** The labels of the parts that are chosen. */
+  Labels only(Chosen chosen) {
+    return new Labels(all.stream().filter(label -> chosen.marks().contains(label.mark())).toList());
+  }
+
   /**
    * What tells one piece of wood from all others.
    *

@@ -61,7 +61,18 @@ public record ListPages(
       GlueUpList glueUps,
       Shopping shopping,
       HardwareList hardware,
-      String lead) {}
+      String lead) {
+    /** The same without the lists that an edition leaves out. */
+    Lengths in(Edition edition) {
+      return new Lengths(
+          paper,
+          cutList,
+          edition.has("lists/glue-ups") ? glueUps : new GlueUpList(List.of()),
+          edition.has("lists/shopping") ? shopping : Shopping.NONE,
+          edition.has("lists/hardware") ? hardware : new HardwareList(List.of()),
+          lead);
+    }
+  }
 
   /** The rows that a page has room for, and no page with a row or two alone. */
   private static List<List<Row>> cutList(Lengths lengths, double width) {
@@ -118,6 +129,9 @@ public record ListPages(
   }
 
   private static double boards(Shopping shopping, double width) {
+    if (shopping.equals(Shopping.NONE)) {
+      return 0;
+    }
     double table = table(TableHeights.rows(shopping.boards(), row -> name(row.stock(), width)));
     return TableHeights.FOLLOWING_H1_MM + (shopping.boards().isEmpty() ? 0 : table);
   }

@@ -31,10 +31,14 @@ public final class PageRooms implements Rooms {
 
   /** The rooms on the pages of a piece's plan set in a language. */
   public static Rooms of(Piece piece, BuildPlan build, Words words) {
-    Texts texts = new Texts(piece.description().format(), words);
-    Paper paper = Paper.usualFor(texts.format().unit());
-    Wording wording = new StepWriter(piece, words, Templates.SHARED, build)::write;
-    return new PageRooms(piece, build, new StepPages.Sheet(texts, paper, wording));
+    return of(piece, build, Printing.usual(words));
+  }
+
+  /** The rooms on the pages of a piece's plan set as it is to be printed. */
+  public static Rooms of(Piece piece, BuildPlan build, Printing printing) {
+    Print print = Print.of(piece, build, printing);
+    Wording wording = new StepWriter(piece, printing.words(), printing.templates(), build)::write;
+    return new PageRooms(piece, build, new StepPages.Sheet(print, wording));
   }
 
   @Override
@@ -89,8 +93,12 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
-    List<StepRooms.Wish> wishes = build.steps().stream().map(step -> wish(step, heights)).toList();
-    return new StepRooms(paper).of(wishes);
+    List<StepRooms.Wish> wishes =
+        build.steps().stream()
+            .filter(sheet.print().chosen()::has)
+            .map(step -> wish(step, heights))
+            .toList();
+    return new StepRooms(sheet.print()).of(wishes);
   }
 
   private StepRooms.Wish wish(Step step, Map<Integer, DoubleUnaryOperator> heights) {

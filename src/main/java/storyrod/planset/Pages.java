@@ -17,8 +17,12 @@ import storyrod.piece.Piece;
 record Pages(
     Texts texts,
     Paper paper,
+    Edition edition,
+    Chosen chosen,
     Cover cover,
     CutList cutList,
+    CutList partsList,
+    LabelPages labels,
     GlueUpList glueUps,
     Shopping shopping,
     Layouts layouts,
@@ -50,45 +54,63 @@ record Pages(
   private static final int HARDWARE_LIST_COLUMNS = 2;
   private static final int PARTS_LIST_COLUMNS = 3;
 
-  static Pages of(PlanSet set, Texts texts, Wording wording) {
-    Paper paper = Paper.usualFor(texts.format().unit());
-    Print print = new Print(texts, paper);
-    CutList cutList = CutList.of(set, texts);
-    GlueUpList glueUps = GlueUpList.of(set, texts);
+  static Pages of(PlanSet set, Print print, Wording wording) {
+    Texts texts = print.texts();
+    Paper paper = print.paper();
+    CutList cutList = CutList.of(set, texts).only(print.chosen());
+    GlueUpList glueUps = GlueUpList.of(set, texts).only(print.chosen());
     Shopping shopping = Shopping.of(set, texts);
-    HardwareList hardware = HardwareList.of(set, texts);
-    StepPages steps = StepPages.of(set, new StepPages.Sheet(texts, paper, wording));
+    HardwareList hardware = HardwareList.of(set, print);
+    StepPages steps = StepPages.of(set, new StepPages.Sheet(print, wording));
     Notes notes = Notes.of(set, steps, texts);
-    BeforePages before = BeforePages.of(notes, steps, print);
+    Pages pages =
+        new Pages(
+            texts,
+            paper,
+            print.edition(),
+            print.chosen(),
+            Cover.of(set, texts, paper),
+            cutList,
+            CutList.of(set, texts),
+            LabelPages.of(Labels.of(set, texts).only(print.chosen()), paper),
+            glueUps,
+            shopping,
+            Layouts.of(set, texts, paper),
+            hardware,
+            ListPages.of(
+                new ListPages.Lengths(
+                        paper,
+                        cutList,
+                        glueUps,
+                        shopping,
+                        hardware,
+                        texts.say("cutlist.lead", print.units()))
+                    .in(print.edition())),
+            GeneralPages.of(set, texts, paper),
+            exploded(set, paper),
+            OpenedPages.of(set, texts),
+            PartPages.of(set, print),
+            steps,
+            TimelinePages.of(set, steps, print),
+            set.piece().description().finish(),
+            surface(set, texts),
+            notes,
+            BeforePages.NONE,
+            EndPages.NONE,
+            FullSizePages.of(set, print));
+    return pages.placed(set, print);
+  }
+
+  /** The same pages with what depends on the lines of their contents. */
+  private Pages placed(PlanSet set, Print print) {
+    List<Outline.Entry> lines = Outline.of(this).lines();
+    BeforePages placed = BeforePages.of(notes, lines, print);
+    EndPages ends =
+        EndPages.of(new EndPages.Ends(steps, notes, finishMm(set, notes, print)), placed, print);
     return new Pages(
-        texts,
-        paper,
-        Cover.of(set, texts, paper),
-        cutList,
-        glueUps,
-        shopping,
-        Layouts.of(set, texts, paper),
-        hardware,
-        ListPages.of(
-            new ListPages.Lengths(
-                paper,
-                cutList,
-                glueUps,
-                shopping,
-                hardware,
-                texts.say("cutlist.lead", print.units()))),
-        GeneralPages.of(set, texts, paper),
-        exploded(set, paper),
-        OpenedPages.of(set, texts),
-        PartPages.of(set, texts, paper),
-        steps,
-        TimelinePages.of(set, steps, print),
-        set.piece().description().finish(),
-        surface(set, texts),
-        notes,
-        before,
-        EndPages.of(steps, notes, before, finishMm(set, notes, print), paper),
-        FullSizePages.of(set, texts));
+        texts, paper, edition, chosen, cover, cutList, partsList, labels, glueUps, shopping,
+        layouts, hardware, breaks, general, exploded, opened, parts, steps, timeline, finish,
+        surface, notes, placed, ends, templates);
   }
 
   private static Surface surface(PlanSet set, Texts texts) {
@@ -101,14 +123,6 @@ record Pages(
     boolean oily = warnsOfOilyRags(notes, texts);
     FinishHeight height = new FinishHeight(texts, print.paper(), surface(set, texts), oily);
     return set.piece().description().finish().map(height::ofMm).orElse(0.0);
-  }
-
-  /** Words and the paper that they stand on. */
-  record Print(Texts texts, Paper paper) {
-    /** The unit of length in words, for all sizes. */
-    String units() {
-      return texts.say("units." + texts.format().unit().word());
-    }
   }
 
   /** The exploded view and, where there is one, that of the hardware. */
@@ -156,16 +170,28 @@ record Pages(
     return highest;
   }
 
+  Print print() {
+    return new Print(texts, paper, edition, chosen);
+  }
+
   Map<String, Object> data() {
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("say", (TemplateMethodModelEx) this::say);
+    Outline outline = Outline.of(this);
+    data.put("sections", sections());
+    data.put("outline", outline.entries());
+    data.put("contents", outline.lines());
+    data.put("say", (TemplateMethodModelEx) this::said);
     data.put("language", texts.words().language());
     data.put("unit", texts.say("unit." + texts.format().unit().word()));
     data.put("unitWord", texts.format().unit().word());
-    data.put("units", new Print(texts, paper).units());
+    data.put("units", print().units());
     data.put("paper", paper);
+    data.put("edition", switches());
     data.put("cover", cover);
     data.put("cutList", cutList);
+    data.put("partsList", partsList);
+    data.put("shownMarks", chosen.marks());
+    data.put(LabelPages.KEY, labels);
     data.put("glueUps", glueUps);
     data.put("shopping", shopping);
     data.put("layouts", layouts);
@@ -187,8 +213,27 @@ record Pages(
     return data;
   }
 
+  /** The templates of the sections that have something to show. */
+  private List<String> sections() {
+    return edition.sections().stream()
+        .filter(section -> !Sections.outline(section, this).isEmpty())
+        .map(section -> "/" + Sections.file(section))
+        .toList();
+  }
+
+  private Map<String, Object> switches() {
+    Map<String, Object> values = new LinkedHashMap<>(edition.switches());
+    values.replaceAll((key, value) -> edition.is(key));
+    values.put("name", edition.name());
+    return values;
+  }
+
+  String say(String key, Object... values) {
+    return texts.say(key, values);
+  }
+
   /** The words for a key; further values go into their places. */
-  private Object say(List<?> arguments) {
+  private Object said(List<?> arguments) {
     String key = arguments.getFirst().toString();
     return texts.say(key, arguments.subList(1, arguments.size()).toArray());
   }

@@ -1,10 +1,13 @@
 package storyrod.planset;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import storyrod.measure.Unit;
 
 /**
- * A sheet of paper, upright: US letter (ASME Y14.1, 8 1/2 x 11 in) for inches, A4 (ISO 216) for
- * millimetres.
+ * A sheet of paper, upright: US letter and tabloid (ASME Y14.1, A and B: 8 1/2 x 11 and 11 x 17
+ * in), A4 and A3 (ISO 216).
  *
  * @param sideMm the margin left and right
  * @param topMm from the paper's edge to the text, the running head between them
@@ -13,6 +16,20 @@ import storyrod.measure.Unit;
 public record Paper(double widthMm, double heightMm, double sideMm, double topMm, double bottomMm) {
   public static final Paper LETTER = new Paper(215.9, 279.4, 17, 28, 24);
   public static final Paper A4 = new Paper(210, 297, 17, 28, 24);
+  public static final Paper TABLOID = new Paper(279.4, 431.8, 17, 28, 24);
+  public static final Paper A3 = new Paper(297, 420, 17, 28, 24);
+
+  /** The papers by the names that the trade has for them. */
+  public static final Map<String, Paper> BY_NAME = byName();
+
+  private static Map<String, Paper> byName() {
+    Map<String, Paper> papers = new LinkedHashMap<>();
+    papers.put("letter", LETTER);
+    papers.put("a4", A4);
+    papers.put("tabloid", TABLOID);
+    papers.put("a3", A3);
+    return Collections.unmodifiableMap(papers);
+  }
 
   public static Paper usualFor(Unit unit) {
     return switch (unit) {

@@ -46,12 +46,14 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
     return "part-" + mark;
   }
 
-  static PartPages of(PlanSet set, Texts texts, Paper paper) {
+  static PartPages of(PlanSet set, Print print) {
+    Texts texts = print.texts();
+    Paper paper = print.paper();
     List<Entry> entries = new ArrayList<>();
     List<Packing.Item> items = new ArrayList<>();
     KeptNotes notes = new KeptNotes(set.piece(), texts);
     PartLines lines = new PartLines(set.piece(), set.build().steps(), texts);
-    for (Mark mark : set.piece().marks()) {
+    for (Mark mark : set.piece().marks().stream().filter(print.chosen()::has).toList()) {
       Entry entry = entry(set, mark, lines, paper);
       entries.add(entry);
       items.add(Packing.Item.of(besideMm(mark, lines, paper) + entry.drawing().heightMm()));

@@ -20,7 +20,7 @@ import org.openpdf.util.XRLog;
 import org.w3c.dom.Document;
 import storyrod.drawing.Drawing;
 
-/** Lays out an XHTML text as a PDF; the same text and drawings give the same bytes. */
+/** Lays out XHTML as a PDF; the same text and drawings give the same bytes. */
 final class PdfPages {
   private static final float DOTS_PER_POINT = 80f / 3f;
   private static final int DOTS_PER_PIXEL = 20;
@@ -43,7 +43,10 @@ final class PdfPages {
   record About(String title, String author, String language, Optional<LocalDate> date) {}
 
   static byte[] write(String xhtml, Map<String, Drawing> drawings, About about) {
-    Document document = Xhtml.parse(xhtml);
+    return write(Xhtml.parse(xhtml), drawings, about);
+  }
+
+  static byte[] write(Document document, Map<String, Drawing> drawings, About about) {
     TextRuns.prepare(document);
     ITextRenderer renderer = renderer(drawings);
     renderer.setListener(new Imprint(about));

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.w3c.dom.Document;
 import storyrod.drawing.Drawing;
 import storyrod.words.Words;
 
@@ -15,17 +16,23 @@ import storyrod.words.Words;
  */
 public final class PlanSetWriter {
   private final Function<PlanSet, Wording> wording;
-  private final Words words;
-  private final Templates templates = Templates.SHARED;
+  private final Printing printing;
 
-  /** A writer in one language. */
+  /** A writer of the usual edition in one language. */
   public PlanSetWriter(Words words) {
-    this.words = words;
-    this.wording = set -> new StepWriter(set.piece(), words, templates, set.build())::write;
+    this(Printing.usual(words));
+  }
+
+  /** A writer of one edition. */
+  public PlanSetWriter(Printing printing) {
+    this.printing = printing;
+    this.wording =
+        set ->
+            new StepWriter(set.piece(), printing.words(), printing.templates(), set.build())::write;
   }
 
   PlanSetWriter(Wording wording, Words words) {
-    this.words = words;
+    this.printing = Printing.usual(words);
     this.wording = set -> wording;
   }
 
@@ -44,17 +51,17 @@ public final class PlanSetWriter {
    * @throws UnprintableTextException if a text holds a character that no font has
    */
   public Map<String, byte[]> write(PlanSet set) {
-    Texts texts = new Texts(set.piece().description().format(), words);
-    Pages pages = Pages.of(set, texts, wording.apply(set));
+    Print print = Print.of(set.piece(), set.build(), printing);
+    Pages pages = Pages.of(set, print, wording.apply(set));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
     files.putAll(DrawingFiles.svg(set));
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
     files.put("hardware.csv", Lists.hardware(pages.shopping(), pages.hardware()));
-    files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), texts));
+    files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), pages.texts()));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
-    files.put("labels.csv", Lists.labels(Labels.of(set, texts)));
-    files.put("plan.json", PlanJson.write(set, pages.steps(), texts));
+    files.put("labels.csv", Lists.labels(Labels.of(set, pages.texts())));
+    files.put("plan.json", PlanJson.write(set, pages.steps(), pages.texts()));
     return files;
   }
 
@@ -63,16 +70,23 @@ public final class PlanSetWriter {
     return DrawingFiles.png(set);
   }
 
+  /** The PDF alone. */
+  public byte[] pdf(PlanSet set) {
+    return pdf(
+        set, Pages.of(set, Print.of(set.piece(), set.build(), printing), wording.apply(set)));
+  }
+
   private byte[] pdf(PlanSet set, Pages pages) {
     Cover cover = pages.cover();
     PdfPages.About about =
         new PdfPages.About(
             cover.name(),
             cover.maker(),
-            words.language(),
+            printing.words().language(),
             set.piece().description().about().date());
-    String xhtml = templates.render("frame/document.ftl", pages.data());
-    return PlainDigits.with(() -> PdfPages.write(xhtml, drawings(set, pages), about));
+    String xhtml = printing.templates().render("frame/document.ftl", pages.data());
+    Document document = printing.templates().tree(xhtml);
+    return PlainDigits.with(() -> PdfPages.write(document, drawings(set, pages), about));
   }
 
   /** Every drawing that a page shows, by the name that the pages use for it. */
@@ -96,7 +110,7 @@ public final class PlanSetWriter {
     set.drawings().templates().stream()
         .flatMap(sheets -> sheets.tiles().stream())
         .forEach(tile -> drawings.put(tile.drawing().name(), tile.drawing()));
-    TimelinePages.drawings(set, new Pages.Print(pages.texts(), pages.paper()))
+    TimelinePages.drawings(set, pages.print())
         .forEach(drawing -> drawings.put(drawing.name(), drawing));
     drawings.putAll(Layouts.drawings(set));
     return drawings;

@@ -29,6 +29,10 @@ public record Shopping(
     Supplies supplies,
     String total,
     boolean complete) {
+  /** Nothing to buy. */
+  static final Shopping NONE =
+      new Shopping(List.of(), List.of(), List.of(), new Supplies(List.of(), false), "", true);
+
   public Shopping {
     boards = List.copyOf(boards);
     sheets = List.copyOf(sheets);

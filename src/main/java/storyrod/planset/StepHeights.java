@@ -35,10 +35,15 @@ final class StepHeights {
   private static final double ROW_MM = 1.6;
   private static final double SMALL_ROW_MM = 1;
 
-  private final double widthMm;
+  /** The line to tick and sign, where the edition has one. */
+  private static final double BOXES_MM = 9.5;
 
-  StepHeights(Paper paper) {
-    this.widthMm = paper.textWidthMm();
+  private final double widthMm;
+  private final double signMm;
+
+  StepHeights(Print print) {
+    this.widthMm = print.paper().textWidthMm();
+    this.signMm = print.edition().is("boxes") ? BOXES_MM : 0;
   }
 
   /** A step without its picture and without its stage's heading. */
@@ -53,7 +58,7 @@ final class StepHeights {
    */
   double inColumns(Entry step) {
     double cautions = cautions(step, widthMm);
-    return head(step, true) + cautions + 1 + columns(step, firstColumn(step)) + BELOW_MM;
+    return head(step, true) + cautions + 1 + columns(step, firstColumn(step)) + below(true);
   }
 
   /** How many of the sentences make the first of two columns, so that both are as low as can be. */
@@ -88,8 +93,8 @@ final class StepHeights {
     return paper.roomMm() + SMALL_BELOW_MM;
   }
 
-  private static double below(boolean pictured) {
-    return pictured ? BELOW_MM : SMALL_BELOW_MM;
+  private double below(boolean pictured) {
+    return signMm + (pictured ? BELOW_MM : SMALL_BELOW_MM);
   }
 
   private double head(Entry step, boolean pictured) {

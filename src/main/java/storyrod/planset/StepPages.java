@@ -88,18 +88,18 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   static StepPages of(PlanSet set, Sheet sheet) {
     List<StageGroup> groups = new ArrayList<>();
     List<Entry> entries = new ArrayList<>();
-    List<Step> steps = set.build().steps();
+    List<Step> steps = set.build().steps().stream().filter(sheet.print().chosen()::has).toList();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
       Entry entry = entry(set.piece(), step, picture(set, step, sheet.paper()), sheet);
-      entries.add(arranged(entry, new StepHeights(sheet.paper())));
+      entries.add(arranged(entry, new StepHeights(sheet.print())));
       if (i + 1 == steps.size() || !steps.get(i + 1).stage().equals(step.stage())) {
         String title = stageTitle(step.stage(), sheet.texts());
         groups.add(new StageGroup(groups.size() + 1, title, List.copyOf(entries)));
         entries.clear();
       }
     }
-    return new StepPages(groups, pages(groups, sheet.paper()));
+    return new StepPages(groups, pages(groups, sheet.print()));
   }
 
   /** A step whose picture was drawn for a place beside the lists gets its sentences in columns. */
@@ -109,7 +109,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         : step;
   }
 
-  private static List<Page> pages(List<StageGroup> stages, Paper paper) {
+  private static List<Page> pages(List<StageGroup> stages, Print print) {
     List<Placed> placed = new ArrayList<>();
     List<StageGroup> stageOf = new ArrayList<>();
     for (StageGroup stage : stages) {
@@ -118,10 +118,10 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         stageOf.add(stage);
       }
     }
-    StepHeights heights = new StepHeights(paper);
+    StepHeights heights = new StepHeights(print);
     List<Packing.Item> items =
         placed.stream().map(each -> Packing.Item.of(height(each, heights))).toList();
-    return Packing.pages(items, StepHeights.roomMm(paper), MOST).stream()
+    return Packing.pages(items, StepHeights.roomMm(print.paper()), MOST).stream()
         .map(
             page ->
                 new Page(
@@ -131,13 +131,13 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   }
 
   /** How far down the last page is filled, in mm. */
-  double lastPageMm(Paper paper) {
-    return pages.isEmpty() ? paper.roomMm() : filledMm(pages.getLast(), paper);
+  double lastPageMm(Print print) {
+    return pages.isEmpty() ? print.paper().roomMm() : filledMm(pages.getLast(), print);
   }
 
   /** How far down a page is filled, in mm. */
-  static double filledMm(Page page, Paper paper) {
-    StepHeights heights = new StepHeights(paper);
+  static double filledMm(Page page, Print print) {
+    StepHeights heights = new StepHeights(print);
     return page.steps().stream().mapToDouble(each -> height(each, heights)).sum()
         - StepHeights.SMALL_BELOW_MM;
   }
@@ -165,7 +165,15 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   }
 
   /** How steps are worded and on what paper they are put. */
-  record Sheet(Texts texts, Paper paper, Wording wording) {}
+  record Sheet(Print print, Wording wording) {
+    Texts texts() {
+      return print.texts();
+    }
+
+    Paper paper() {
+      return print.paper();
+    }
+  }
 
   static String stageTitle(Stage stage, Texts texts) {
     return stage.title().orElseGet(() -> texts.say("stage." + stage.key()));

@@ -25,9 +25,9 @@ final class StepRooms {
   private final Paper paper;
   private final StepHeights texts;
 
-  StepRooms(Paper paper) {
-    this.paper = paper;
-    this.texts = new StepHeights(paper);
+  StepRooms(Print print) {
+    this.paper = print.paper();
+    this.texts = new StepHeights(print);
   }
 
   /**

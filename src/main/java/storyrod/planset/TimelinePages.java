@@ -41,7 +41,11 @@ public record TimelinePages(
    */
   public record Wait(int step, String title, String time, String meanwhile) {}
 
-  static TimelinePages of(PlanSet set, StepPages steps, Pages.Print print) {
+  /** The work day by day; nothing where only some steps are chosen. */
+  static TimelinePages of(PlanSet set, StepPages steps, Print print) {
+    if (!print.chosen().whole()) {
+      return new TimelinePages("", "", List.of(), List.of(), false);
+    }
     Schedule schedule = set.schedule();
     Texts texts = print.texts();
     List<DrawingBox> boxes =
@@ -76,7 +80,7 @@ public record TimelinePages(
    * The drawings, the first of them below the texts. Where they leave the list no room on their one
    * page, the last days go over to the next page with it.
    */
-  static List<Drawing> drawings(PlanSet set, Pages.Print print) {
+  static List<Drawing> drawings(PlanSet set, Print print) {
     List<Drawing> usual = drawings(set, print, 1);
     double filled = aboveMm(set, print) + usual.getLast().heightMm();
     return usual.size() > 1 || hasRoom(filled, set.schedule(), print.paper())
@@ -84,7 +88,7 @@ public record TimelinePages(
         : drawings(set, print, MOST_DAYS);
   }
 
-  private static List<Drawing> drawings(PlanSet set, Pages.Print print, double share) {
+  private static List<Drawing> drawings(PlanSet set, Print print, double share) {
     Schedule schedule = set.schedule();
     Texts texts = print.texts();
     Paper paper = print.paper();
@@ -101,7 +105,7 @@ public record TimelinePages(
   }
 
   /** What stands above the first drawing. */
-  private static double aboveMm(PlanSet set, Pages.Print print) {
+  private static double aboveMm(PlanSet set, Print print) {
     double width = print.paper().textWidthMm();
     return 1
         + TableHeights.H1_MM

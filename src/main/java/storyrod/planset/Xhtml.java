@@ -14,7 +14,14 @@ import org.xml.sax.SAXException;
 
 /** Reads the templates' text into a tree; document types and entities of its own are refused. */
 final class Xhtml {
+  private static final String NO_XHTML = "bug: the templates made no XHTML: ";
+
   private Xhtml() {}
+
+  /** What is wrong with a text, out of the message of {@link #parse}. */
+  static String fault(String message) {
+    return message.replace(NO_XHTML, "what they make is no XHTML: ");
+  }
 
   /**
    * The tree of a well-formed text.
@@ -33,7 +40,7 @@ final class Xhtml {
     try {
       return builder().parse(new InputSource(new StringReader(text)));
     } catch (SAXException e) {
-      throw new IllegalStateException("bug: the templates made no XHTML: " + e.getMessage(), e);
+      throw new IllegalStateException(NO_XHTML + e.getMessage(), e);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -4,41 +4,43 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
 import storyrod.planset.Notes.Caution;
 import storyrod.planset.Notes.Finding;
-import storyrod.planset.Pages.Print;
-import storyrod.planset.StepPages.Entry;
-import storyrod.planset.StepPages.StageGroup;
 import storyrod.words.Words;
 
 /** Where the bars stand that tell whether the print is true. */
 class BeforePagesTest {
   private static final Print PRINT =
-      new Print(new Texts(new LengthFormat(Unit.MM, 32), Words.ENGLISH), Paper.usualFor(Unit.MM));
+      new Print(
+          new Texts(new LengthFormat(Unit.MM, 32), Words.ENGLISH),
+          Paper.usualFor(Unit.MM),
+          Edition.usual(Templates.SHARED),
+          new Chosen(Set.of(), Set.of(), true));
   private static final Finding FINDING =
       new Finding("Advice", "The top (Y) is wider than the planer", List.of("Plane the staves"));
 
-  private static StepPages steps(int count, String title) {
-    StepText text = new StepText(title, List.of(), List.of(), List.of(), List.of(), "", "");
-    List<Entry> entries =
-        IntStream.rangeClosed(1, count)
-            .mapToObj(
-                i -> new Entry(i, text, List.of(), List.of(), List.of(), List.of(), 0, "", ""))
-            .toList();
-    return new StepPages(List.of(new StageGroup(1, "Work", entries)), List.of());
+  private static List<Outline.Entry> steps(int count, String title) {
+    List<Outline.Entry> lines =
+        new ArrayList<>(Collections.nCopies(12, Outline.Entry.of("parts", "Parts")));
+    IntStream.rangeClosed(1, count)
+        .mapToObj(i -> new Outline.Entry("step-" + i, "" + i, title, true, List.of()))
+        .forEach(lines::add);
+    return lines;
   }
 
   private static boolean isAboveTheContents(int findings) {
     return before(steps(45, "Cut"), findings).checkFirst();
   }
 
-  private static BeforePages before(StepPages steps, int findings) {
+  private static BeforePages before(List<Outline.Entry> steps, int findings) {
     Notes notes =
         new Notes(List.of(new Caution("Take care", "1")), Collections.nCopies(findings, FINDING));
     return BeforePages.of(notes, steps, PRINT);

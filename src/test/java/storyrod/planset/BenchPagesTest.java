@@ -195,11 +195,14 @@ class BenchPagesTest {
     }
   }
 
+  private static Print print(PlanSet set) {
+    return Print.of(set.piece(), set.build(), Printing.usual(Words.ENGLISH));
+  }
+
   private static StepPages.Entry entry(PlanSet set) {
-    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
     Wording wording =
         new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build())::write;
-    return StepPages.of(set, new StepPages.Sheet(texts, PAPER, wording))
+    return StepPages.of(set, new StepPages.Sheet(print(set), wording))
         .pages()
         .getFirst()
         .steps()

@@ -35,9 +35,9 @@ class HungOnTrialTest {
 
   @Test
   void theScheduleNamesTheTrialAndTheStepInWhichAnItemStays() {
-    Texts texts = new Texts(SET.piece().description().format(), Words.ENGLISH);
+    Print print = Print.of(SET.piece(), SET.build(), Printing.usual(Words.ENGLISH));
     HardwareList.Row slides =
-        HardwareList.of(SET, texts).rows().stream()
+        HardwareList.of(SET, print).rows().stream()
             .filter(row -> row.item().contains("drawer slide"))
             .findFirst()
             .orElseThrow();

@@ -24,9 +24,9 @@ class LabelPagesTest {
   private static final int PER_PAGE = LabelPages.COLUMNS * LabelPages.ROWS;
 
   private static byte[] pdf(Labels labels, PlanSet set, Paper paper) {
-    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
+    Print print = Print.of(set.piece(), set.build(), Printing.usual(Words.ENGLISH));
     StepWriter writer = new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build());
-    Map<String, Object> data = new LinkedHashMap<>(Pages.of(set, texts, writer::write).data());
+    Map<String, Object> data = new LinkedHashMap<>(Pages.of(set, print, writer::write).data());
     data.put("paper", paper);
     data.putAll(LabelPages.of(labels, paper).data());
     String page = part(data, "/style/style.ftl");

@@ -67,7 +67,8 @@ class PlanSchemaTest {
   private static JsonNode plan(PlanSet set) {
     Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
     StepWriter writer = new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build());
-    StepPages steps = StepPages.of(set, new StepPages.Sheet(texts, Paper.LETTER, writer::write));
+    Print print = Print.of(set.piece(), set.build(), Printing.usual(Words.ENGLISH));
+    StepPages steps = StepPages.of(set, new StepPages.Sheet(print, writer::write));
     return MAPPER.readTree(PlanJson.write(set, steps, texts));
   }
 

@@ -21,8 +21,8 @@ public final class PrintedDrawings {
 
   private static Map<String, Drawing> drawn(PlanSet set) {
     Words words = Words.ENGLISH;
-    Texts texts = new Texts(set.piece().description().format(), words);
+    Print print = Print.of(set.piece(), set.build(), Printing.usual(words));
     StepWriter steps = new StepWriter(set.piece(), words, Templates.SHARED, set.build());
-    return PlanSetWriter.drawings(set, Pages.of(set, texts, steps::write));
+    return PlanSetWriter.drawings(set, Pages.of(set, print, steps::write));
   }
 }

@@ -23,11 +23,14 @@ class StepRoomsTest {
     return Paper.usualFor(set.piece().description().format().unit());
   }
 
+  private static Print print(PlanSet set) {
+    return Print.of(set.piece(), set.build(), Printing.usual(Words.ENGLISH));
+  }
+
   private static StepPages pages(PlanSet set) {
-    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
     Wording wording =
         new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build())::write;
-    return StepPages.of(set, new StepPages.Sheet(texts, paper(set), wording));
+    return StepPages.of(set, new StepPages.Sheet(print(set), wording));
   }
 
   private static Stream<DrawingBox> pictures(StepPages.Page page) {
@@ -63,7 +66,7 @@ class StepRoomsTest {
           List<StepPages.Page> pages = pages(project.set()).pages();
           List<Double> fills =
               pages.subList(1, pages.size() - 1).stream()
-                  .map(page -> StepPages.filledMm(page, paper) / paper.roomMm())
+                  .map(page -> StepPages.filledMm(page, print(project.set())) / paper.roomMm())
                   .toList();
           assertTrue(fills.stream().filter(fill -> fill < 0.5).count() <= 1, fills.toString());
           double mean = fills.stream().mapToDouble(fill -> fill).average().orElseThrow();

@@ -1,0 +1,163 @@
+package storyrod.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Editions, papers and templates of a project's own, from the shell. */
+class EditionsTest {
+  private static final Path STOOL = Path.of("projects/step-stool");
+
+  @TempDir Path folder;
+
+  private Shell build(Path project, String... options) {
+    return Shell.run(
+        Stream.concat(
+                Stream.of("build", project.toString(), "--out", folder.resolve("out").toString()),
+                Stream.of(options))
+            .toArray(String[]::new));
+  }
+
+  private Map<String, byte[]> built(Path project, String... options) {
+    Shell shell = build(project, options);
+    assertEquals(0, shell.code(), shell.toString());
+    return Shell.files(folder.resolve("out"));
+  }
+
+  /** A copy of the stool with one template of its own. */
+  private Path with(String template, String text) throws IOException {
+    Path project = Files.createDirectories(folder.resolve("stool"));
+    Files.copy(STOOL.resolve("project.yaml"), project.resolve("project.yaml"));
+    Path file = project.resolve("templates").resolve(template);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+    return project;
+  }
+
+  private static String text(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return new PDFTextStripper().getText(document);
+    }
+  }
+
+  @Test
+  void eachEditionHasTheSectionsThatItsFileNames() throws IOException {
+    Map<String, byte[]> files = built(STOOL, "--edition", "publish,helper");
+    String publish = text(files.get("plan-set.pdf"));
+    String helper = text(files.get("plan-set-helper.pdf"));
+    assertTrue(publish.contains("Shopping list") && publish.contains("Cost"));
+    assertFalse(helper.contains("Shopping list") || helper.contains("Cost"));
+    assertTrue(helper.contains("Cut list") && helper.contains("Stage 1"));
+  }
+
+  @Test
+  void eachPaperIsLaidOutForItself() throws IOException {
+    Map<String, byte[]> files = built(STOOL, "--paper", "letter,a3");
+    try (PDDocument letter = Loader.loadPDF(files.get("plan-set-letter.pdf"));
+        PDDocument a3 = Loader.loadPDF(files.get("plan-set-a3.pdf"))) {
+      assertEquals(612, letter.getPage(1).getMediaBox().getWidth(), 0.1);
+      assertEquals(842, a3.getPage(1).getMediaBox().getWidth(), 1);
+      assertTrue(a3.getNumberOfPages() < letter.getNumberOfPages());
+    }
+  }
+
+  @Test
+  void aProjectLaysItsOwnTemplateOverThatOfTheTool() throws IOException {
+    Path project =
+        with("cover/page.ftl", "<div class='cover' id='cover'><h1>Own ${cover.name}</h1></div>");
+    assertTrue(text(built(project).get("plan-set.pdf")).startsWith("Own Step stool"));
+  }
+
+  @Test
+  void aProjectHasAnEditionAndASectionOfItsOwn() throws IOException {
+    Path project = with("editions/mine.properties", "sections=thanks cover\n");
+    Path templates = project.resolve("templates");
+    Files.createDirectories(templates.resolve("thanks"));
+    Files.createDirectories(templates.resolve("words"));
+    Files.writeString(
+        templates.resolve("thanks/page.ftl"), "<h1 id='thanks'>${say('thanks.title')}</h1>");
+    Files.writeString(templates.resolve("words/en.properties"), "thanks.title=Many thanks\n");
+    String text = text(built(project, "--edition", "mine").get("plan-set-mine.pdf"));
+    assertTrue(text.indexOf("Many thanks") < text.indexOf("Step stool"), text);
+    assertFalse(text.contains("Cut list"));
+  }
+
+  @Test
+  void aFaultOfATemplateNamesTemplateLineAndValue() throws IOException {
+    Shell shell = build(with("cover/page.ftl", "<div>\n${cover.colour}\n</div>"));
+    assertEquals(1, shell.code());
+    assertTrue(
+        shell.err().contains("template cover/page.ftl, line 2 at the value cover.colour"),
+        shell.err());
+    assertFalse(Files.exists(folder.resolve("out")));
+  }
+
+  @Test
+  void aTemplateThatDoesNotParseIsNamedWithItsLine() throws IOException {
+    Shell shell = build(with("cover/page.ftl", "<div>\n\n<#if>\n</div>"));
+    assertTrue(shell.err().contains("template cover/page.ftl, line 3"), shell.err());
+  }
+
+  @Test
+  void aTemplateThatMakesNoXhtmlIsNamed() throws IOException {
+    Shell shell = build(with("cover/page.ftl", "<div><p></div>"));
+    assertTrue(shell.err().contains("cover/page.ftl") && !shell.err().contains("bug"), shell.err());
+  }
+
+  @Test
+  void anEditionNamesOnlySectionsThatThereAre() throws IOException {
+    Path project = with("editions/mine.properties", "sections=cover poems\n");
+    Shell shell = build(project, "--edition", "mine");
+    assertTrue(shell.err().contains("editions/mine.properties"), shell.err());
+    assertTrue(shell.err().contains("poems"), shell.err());
+  }
+
+  @Test
+  void aTemplateReachesNoClassOfJava() throws IOException {
+    String trick = "<#assign x = 'freemarker.template.utility.Execute'?new()>${x('id')}";
+    Shell shell = build(with("cover/page.ftl", trick));
+    assertEquals(1, shell.code());
+    assertTrue(shell.err().contains("cover/page.ftl, line 1"), shell.err());
+  }
+
+  @Test
+  void aHelperGetsTheStagesThatAreChosenAndTheirPartsOnly() throws IOException {
+    String all = text(built(STOOL, "--edition", "helper").get("plan-set-helper.pdf"));
+    String some =
+        text(built(STOOL, "--edition", "helper", "--stages", "1").get("plan-set-helper.pdf"));
+    assertTrue(all.contains("Stage 2") && !some.contains("Stage 2"), some);
+    assertTrue(some.contains("Stage 1") && some.contains("CAUTION"));
+    assertTrue(some.contains("Initials, date"));
+  }
+
+  @Test
+  void partsAreChosenByTheirMarks() throws IOException {
+    String some = text(built(STOOL, "--parts", "A", "--steps", "1-20").get("plan-set.pdf"));
+    assertTrue(some.length() < text(built(STOOL).get("plan-set.pdf")).length());
+  }
+
+  @Test
+  void whatCannotBeChosenIsToldWithWhatCan() {
+    assertTrue(build(STOOL, "--stages", "poems").err().contains("there is no stage 'poems'"));
+    assertTrue(build(STOOL, "--steps", "999").err().contains("there is no step 999"));
+    assertTrue(build(STOOL, "--steps", "x").err().contains("3,7-12"));
+    assertTrue(build(STOOL, "--parts", "ZZ").err().contains("no part has the mark 'ZZ'"));
+  }
+
+  @Test
+  void anUnknownNameIsToldWithThoseThatThereAre() {
+    assertTrue(build(STOOL, "--edition", "poem").err().contains("publish"));
+    assertTrue(build(STOOL, "--paper", "b5").err().contains("tabloid"));
+  }
+}
