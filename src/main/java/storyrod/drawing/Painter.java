@@ -9,6 +9,7 @@ import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.util.ArrayList;
 import java.util.List;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Arrow;
@@ -68,12 +69,38 @@ public final class Painter {
     graphics.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     Painter painter = new Painter(graphics, grouping);
-    drawing.elements().forEach(painter::paint);
+    painter.paint(drawing.elements());
   }
 
   /** Every text of a drawing with the room it takes. */
   public static List<PlacedText> texts(Drawing drawing) {
     return drawing.elements().stream().flatMap(Lowering::texts).map(PlacedText::of).toList();
+  }
+
+  /** In order; lines of one role in a row are one path, which keeps an SVG small. */
+  private void paint(List<Element> elements) {
+    List<Line> row = new ArrayList<>();
+    for (Element element : elements) {
+      if (!row.isEmpty()
+          && !(element instanceof Line line && line.role() == row.getLast().role())) {
+        strokes(row);
+        row.clear();
+      }
+      if (element instanceof Line line) {
+        row.add(line);
+      } else {
+        paint(element);
+      }
+    }
+    if (!row.isEmpty()) {
+      strokes(row);
+    }
+  }
+
+  private void strokes(List<Line> row) {
+    Path2D all = new Path2D.Double();
+    row.forEach(line -> all.append(path(line.points(), false), false));
+    stroke(row.getFirst().role(), all);
   }
 
   private void paint(Element element) {
@@ -84,7 +111,7 @@ public final class Painter {
       case Text text -> text(text);
       case Group group -> {
         grouping.begin(group);
-        group.elements().forEach(this::paint);
+        paint(group.elements());
         grouping.end();
       }
       case Dimension dimension -> Lowering.simple(dimension).forEach(this::paint);

@@ -56,6 +56,18 @@ public final class PlanSetWriter {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
     files.putAll(DrawingFiles.svg(set));
+    files.putAll(lists(set, pages.chosen().whole() ? pages : whole(set)));
+    return files;
+  }
+
+  /** The pages of all steps, for the lists, which always tell of the whole piece. */
+  private Pages whole(PlanSet set) {
+    Print print = Print.of(set.piece(), set.build(), printing.whole());
+    return Pages.of(set, print, wording.apply(set));
+  }
+
+  private static Map<String, byte[]> lists(PlanSet set, Pages pages) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
     files.put("hardware.csv", Lists.hardware(pages.shopping(), pages.hardware()));
     files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), pages.texts()));

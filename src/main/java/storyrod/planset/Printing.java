@@ -10,6 +10,11 @@ import storyrod.words.Words;
  */
 public record Printing(
     Templates templates, Words words, Edition edition, Optional<Paper> paper, Choice choice) {
+  /** The same with all steps. */
+  Printing whole() {
+    return new Printing(templates, words, edition, paper, Choice.ALL);
+  }
+
   /** The edition to sell, in a language, on the usual paper. */
   public static Printing usual(Words words) {
     return new Printing(

@@ -57,6 +57,7 @@ class SvgOfAllTest {
         sample -> {
           Set<String> marks = new HashSet<>();
           sample.set().piece().marks().stream().map(Mark::mark).forEach(marks::add);
+          Hardware.of(sample.set().piece()).stream().map(Hardware::mark).forEach(marks::add);
           for (Drawing drawing : PrintedDrawings.of(sample.set()).values()) {
             NodeList groups =
                 SvgWriterTest.parse(SvgWriter.write(drawing)).getElementsByTagName("g");
