@@ -68,18 +68,22 @@ final class BuildCommand implements Callable<Integer> {
     if (planned.isEmpty() || diagnostics.hasErrors()) {
       return 1;
     }
-    for (Printing printing : printings.values()) {
-      Optional<String> fault =
-          printing.choice().fault(planned.get().piece(), planned.get().build(), printing);
-      if (fault.isPresent()) {
-        err.println("error: " + fault.get());
-        err.flush();
-        return 1;
-      }
+    Optional<String> fault = fault(planned.get(), printings);
+    if (fault.isPresent()) {
+      err.println("error: " + fault.get());
+      err.flush();
+      return 1;
     }
     Path folder = out == null ? Path.of("out", option.after(file.name())) : out;
     write(files(planned.get(), printings, diagnostics), stamps, folder);
     return 0;
+  }
+
+  /** What of the chosen stages, steps and parts there is not. */
+  private static Optional<String> fault(Pipeline.Planned planned, Map<String, Printing> printings) {
+    return printings.values().stream()
+        .flatMap(each -> each.choice().fault(planned.piece(), planned.build(), each).stream())
+        .findFirst();
   }
 
   /** The files of all that is printed; lists and drawings are those of the first. */

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
 /**
@@ -53,34 +55,48 @@ public record Choice(List<String> stages, List<Integer> steps, List<String> part
    */
   public Optional<String> fault(Piece piece, BuildPlan build, Printing printing) {
     Texts texts = new Texts(piece.description().format(), printing.words());
+    return Stream.of(unknownStage(build, texts), unknownStep(build), unknownPart(piece))
+        .flatMap(Optional::stream)
+        .findFirst()
+        .or(
+            () ->
+                in(piece, build, texts).steps().isEmpty()
+                    ? Optional.of(
+                        "no step is in all that is chosen; name fewer stages, steps or parts")
+                    : Optional.empty());
+  }
+
+  private Optional<String> unknownStage(BuildPlan build, Texts texts) {
     Map<Step, Integer> stageOf = stageNumbers(build);
-    for (String stage : stages) {
-      Choice one = new Choice(List.of(stage), List.of(), List.of());
-      if (build.steps().stream().noneMatch(step -> one.isIn(step, stageOf.get(step), texts))) {
-        return Optional.of(
-            "there is no stage '%s'; there are %s".formatted(stage, titles(build, texts)));
-      }
-    }
-    for (int step : steps) {
-      if (step < 1 || step > build.steps().size()) {
-        return Optional.of(
-            "there is no step %d; they go from 1 to %d".formatted(step, build.steps().size()));
-      }
-    }
-    for (String part : parts) {
-      if (piece.marks().stream().noneMatch(mark -> mark.mark().equals(part))) {
-        return Optional.of(
-            "no part has the mark '%s'; there are %s"
-                .formatted(
-                    part,
-                    piece.marks().stream()
-                        .map(each -> each.mark())
-                        .collect(Collectors.joining(", "))));
-      }
-    }
-    return in(piece, build, texts).steps().isEmpty()
-        ? Optional.of("no step is in all that is chosen; name fewer stages, steps or parts")
-        : Optional.empty();
+    return stages.stream()
+        .filter(
+            stage -> {
+              Choice one = new Choice(List.of(stage), List.of(), List.of());
+              return build.steps().stream()
+                  .noneMatch(step -> one.isIn(step, stageOf.get(step), texts));
+            })
+        .findFirst()
+        .map(
+            stage -> "there is no stage '%s'; there are %s".formatted(stage, titles(build, texts)));
+  }
+
+  private Optional<String> unknownStep(BuildPlan build) {
+    int last = build.steps().size();
+    return steps.stream()
+        .filter(step -> step < 1 || step > last)
+        .findFirst()
+        .map(step -> "there is no step %d; they go from 1 to %d".formatted(step, last));
+  }
+
+  private Optional<String> unknownPart(Piece piece) {
+    List<String> marks = piece.marks().stream().map(Mark::mark).toList();
+    return parts.stream()
+        .filter(part -> !marks.contains(part))
+        .findFirst()
+        .map(
+            part ->
+                "no part has the mark '%s'; there are %s"
+                    .formatted(part, String.join(", ", marks)));
   }
 
   private static String titles(BuildPlan build, Texts texts) {
