@@ -15,6 +15,9 @@ import storyrod.measure.Rational;
 
 /** Reads the values that are lengths or made of lengths. */
 final class LengthValues {
+  /** No tool and no rule tells its ends apart, and no solid can be built of it. */
+  private static final Length LEAST_RANGE = Length.micrometres(10);
+
   private static final Length LONGEST = Length.mm(1_000_000);
   private static final Rational HALF = Rational.of(1, 2);
   private static final String BY = " x ";
@@ -91,9 +94,10 @@ final class LengthValues {
                       .orElse(
                           "write the smaller end first, or look at the sizes it is made from")));
     }
-    return from.equals(to)
+    String little = from.equals(to) ? "empty" : "next to nothing";
+    return to.minus(from).isShorterThan(LEAST_RANGE)
         ? context.fail(
-            Diagnostic.error("range", text.at(), "this is empty, from " + ends)
+            Diagnostic.error("range", text.at(), "this is " + little + ", from " + ends)
                 .hint("let it end after its start, or look at the sizes it is made from"))
         : Optional.of(new Range(from, to));
   }

@@ -186,13 +186,17 @@ final class HiddenLines {
     return Math.min(SHORT_MM / line.length(), MOST_DROPPED);
   }
 
-  /** The faces near some points in the view whose planes have any of the points behind them. */
+  /**
+   * The faces near some points in the view, also a hair beside them, whose planes have any of the
+   * points behind them.
+   */
   List<ScreenFace> inFrontOf(List<Vector3D> points) {
     Envelope envelope = new Envelope();
     for (Vector3D point : points) {
       Drawing.At at = view.project(point);
       envelope.expandToInclude(at.x(), at.y());
     }
+    envelope.expandBy(2 * HAIR_MM);
     List<ScreenFace> faces = new ArrayList<>();
     for (Object each : index.query(envelope)) {
       ScreenFace face = (ScreenFace) each;

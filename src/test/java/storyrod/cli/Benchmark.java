@@ -17,6 +17,7 @@ import storyrod.description.Description;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.drawing.Drawings;
+import storyrod.drawing.HiddenLinesBenchmark;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
 import storyrod.planset.Figures;
@@ -59,6 +60,7 @@ public final class Benchmark {
     ReadingBenchmark.run();
     CheckBenchmark.run();
     PlanBenchmark.run();
+    HiddenLinesBenchmark.run();
   }
 
   private void round(SourceText source) {

@@ -14,6 +14,7 @@ import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Scene.Item;
@@ -67,12 +68,27 @@ final class DepthBufferTest {
 
   @Test
   void hundredsOfBoxesAgreeWithADepthBuffer() {
-    Random random = new Random(3);
+    assertAgrees(boxes(3, 250, 30), 10_000);
+  }
+
+  @Test
+  void thousandBoxesAgreeWithADepthBuffer() {
+    assertAgrees(boxes(13, 1_000, 50), 40_000);
+  }
+
+  @Test
+  @Tag("slow")
+  void thousandsOfBoxesAgreeWithADepthBuffer() {
+    assertAgrees(boxes(17, 2_500, 50), 100_000);
+  }
+
+  private static Scene boxes(int seed, int count, int reach) {
+    Random random = new Random(seed);
     List<Item> items = new ArrayList<>();
-    for (int i = 0; i < 250; i++) {
-      items.add(item(Solid.of(randomBox(random))));
+    for (int i = 0; i < count; i++) {
+      items.add(item(Solid.of(randomBox(random, reach))));
     }
-    assertAgrees(new Scene(items), 10_000);
+    return new Scene(items);
   }
 
   @Test
@@ -171,8 +187,8 @@ final class DepthBufferTest {
   }
 
   /** On a grid of 6 mm, so that nothing seen is so narrow that it falls between pixels. */
-  private static Box randomBox(Random random) {
-    Vector3D at = spot(random);
+  private static Box randomBox(Random random, int reach) {
+    Vector3D at = spot(random, reach);
     int[] size = random.ints(3, 2, 15).map(i -> 6 * i).toArray();
     return box(
         at.getX(),
@@ -184,7 +200,11 @@ final class DepthBufferTest {
   }
 
   private static Vector3D spot(Random random) {
-    int[] at = random.ints(3, -30, 30).map(i -> 6 * i).toArray();
+    return spot(random, 30);
+  }
+
+  private static Vector3D spot(Random random, int reach) {
+    int[] at = random.ints(3, -reach, reach).map(i -> 6 * i).toArray();
     return Vector3D.of(at[0], at[1], at[2]);
   }
 
