@@ -282,7 +282,7 @@ final class Settings {
       case Cut.Holes holes -> "diameter";
       case PocketHoles pocket -> "stock";
       case Slanted.Slope slope -> throw new IllegalStateException("bug: a slope has no width");
-      case Slanted.Housing housing -> "width";
+      case Slanted.Housing housing -> "width-along-face";
       case Slots slots -> "width";
       case Dovetails dovetails -> throw new IllegalStateException("bug: dovetails have no width");
       case SplineSlot slot -> "width";

@@ -27,14 +27,14 @@ import storyrod.words.Words;
 final class Measures {
   private final FlatPart flat;
   private final LengthFormat format;
-  private final Words words;
+  private final EqualSteps equal;
   private final DimensionSides sides;
   private final WantedDimensions wanted;
 
   private Measures(FlatPart flat, LengthFormat format, Words words) {
     this.flat = flat;
     this.format = format;
-    this.words = words;
+    this.equal = new EqualSteps(format, words);
     this.sides = new DimensionSides(flat);
     this.wanted = new WantedDimensions(flat, format);
   }
@@ -97,8 +97,15 @@ final class Measures {
     }
   }
 
+  /** A leaning slot is wider than what goes in by a little, which coarse fractions would hide. */
   private void addHousing(Face view, Slanted.Housing housing) {
-    Box mouth = housing.removed().with(housing.across(), housing.mouth());
+    Axis across = housing.across();
+    Box mouth = housing.removed().with(across, housing.mouth());
+    if (across != view.axis()) {
+      Point from = sides.corner(view, mouth).with(across, housing.mouth().from());
+      String width = format.forBits().format(housing.mouth().length());
+      wanted.said(view, across, from, from.with(across, housing.mouth().to()), width);
+    }
     addTrench(view, mouth);
   }
 
@@ -167,7 +174,7 @@ final class Measures {
       Length last = row.tails().getLast().wide().from();
       Point base = DovetailMeasures.base(sides, view, row);
       Length step = last.minus(first).dividedBy(steps, RoundingMode.HALF_EVEN);
-      String said = chain(steps, step, last.minus(first));
+      String said = equal.said(steps, step, last.minus(first));
       wanted.said(view, across, base.with(across, first), base.with(across, last), said);
     }
   }
@@ -181,20 +188,7 @@ final class Measures {
     }
     int steps = centres.size() - 1;
     if (steps > 0 && along != view.axis()) {
-      wanted.said(view, along, first, last, chain(steps, step, step.times(steps)));
+      wanted.said(view, along, first, last, equal.said(steps, step, step.times(steps)));
     }
-  }
-
-  /** Equal steps and what they come to; where rounded steps do not add up, the total holds. */
-  private String chain(int steps, Length step, Length total) {
-    if (steps == 1) {
-      return format.format(total);
-    }
-    boolean addsUp = format.rounded(step).times(steps).equals(format.rounded(total));
-    return words.say(
-        addsUp ? "part.chain" : "part.chain-rounded",
-        steps,
-        format.format(step),
-        format.format(total));
   }
 }

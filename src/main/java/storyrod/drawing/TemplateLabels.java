@@ -31,18 +31,36 @@ record TemplateLabels(Paper paper, Bounds frame, Words words) {
     TemplateBody body = TemplateBody.of(shape);
     Paper.State before = paper.state();
     List<EdgeNames.Left> left = new EdgeNames(paper, frame, body).place();
-    boolean named = isNamed(body, letter);
-    if (!named) {
-      paper.backTo(before);
-      named = isNamed(body, letter);
-      left = new EdgeNames(paper, frame, body).place();
-    }
     Notes notes = new Notes(body);
-    if (!named) {
-      notes.place(shortest(shape, letter), List.of(visible(shape).middle()), 0);
+    if (!isNamed(body, letter)) {
+      paper.backTo(before);
+      name(body, letter, notes);
+      left = new EdgeNames(paper, frame, body).place();
     }
     left.forEach(each -> notes.place(each.side().name(), each.points(), 0));
     shape.text().notes().forEach(note -> placeNote(note, shape, notes));
+  }
+
+  /** Its name comes before the names of its edges, or a sliver on a full sheet has no name left. */
+  private void name(TemplateBody body, String letter, Notes notes) {
+    if (!isNamed(body, letter)) {
+      notes.place(shortest(body.shape(), letter), tips(body), 0);
+    }
+  }
+
+  /** The middle of what is seen, and points of the template around it. */
+  private List<At> tips(TemplateBody body) {
+    Bounds seen = visible(body.shape());
+    List<At> tips = new ArrayList<>(List.of(seen.middle()));
+    for (double way : new double[] {-0.2, 0.2, -0.4, 0.4}) {
+      At tip = seen.middle().plus(way * seen.width(), way * seen.height());
+      boolean tall = seen.height() > seen.width();
+      At along = tall ? new At(seen.middle().x(), tip.y()) : new At(tip.x(), seen.middle().y());
+      if (body.contains(new Bounds(along.x(), along.y(), along.x(), along.y()).widened(0.5))) {
+        tips.add(along);
+      }
+    }
+    return tips;
   }
 
   private void placeNote(HoleNote note, FullSize shape, Notes notes) {

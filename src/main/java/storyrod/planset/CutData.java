@@ -48,7 +48,8 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("term", kind.term());
     LengthFormat format = piece.description().format();
-    LengthFormat bits = kind.verb() == Verb.DRILL ? format.forBits() : format;
+    boolean fine = kind.verb() == Verb.DRILL || cut instanceof Slanted.Housing;
+    LengthFormat bits = fine ? format.forBits() : format;
     data.put("size", bits.formatWithUnit(kind.size()));
     data.put("depth", kind.depth().isPositive() ? format(kind.depth()) : "");
     data.put("length", cut instanceof Slots slots ? format(slots.length()) : "");
@@ -70,7 +71,8 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("tailLap", cut instanceof Dovetails dovetails && isLapped(dovetails));
     data.put(
         "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
-    data.put("leaningWidth", cut instanceof Slanted.Housing ? leaningWidth(kind) : "");
+    data.put(
+        "leaningWidth", cut instanceof Slanted.Housing ? bits.formatWithUnit(kind.size()) : "");
     data.put("notched", step.targets().stream().map(piece::part).anyMatch(CutData::isNotched));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
@@ -111,10 +113,6 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         .flatMap(this::part)
         .filter(part -> part.cuts().stream().anyMatch(each -> each.term().equals("tongue")))
         .isPresent();
-  }
-
-  private String leaningWidth(CutKind kind) {
-    return piece.description().format().forBits().formatWithUnit(kind.size());
   }
 
   private static boolean isNotched(Part part) {

@@ -51,13 +51,19 @@ final class Lists {
 
   /** Each item with what to buy of it, and where it goes: marks and steps as in the schedule. */
   static byte[] hardware(Shopping shopping, HardwareList schedule) {
-    Csv csv = new Csv("item", "count", "packs", "pack_size", "parts", "steps");
+    Csv csv = new Csv("mark", "item", "count", "packs", "pack_size", "parts", "steps");
     for (int i = 0; i < shopping.items().size(); i++) {
       Shopping.Item item = shopping.items().get(i);
       HardwareList.Row row = schedule.rows().get(i);
       csv.row(
           List.of(
-              item.item(), item.count(), item.packs(), item.packSize(), row.parts(), row.steps()));
+              row.mark(),
+              item.item(),
+              item.count(),
+              item.packs(),
+              item.packSize(),
+              row.parts(),
+              row.steps()));
     }
     return csv.spreadsheet();
   }

@@ -142,9 +142,14 @@ final class StepWriter {
         : words.say("setting." + key[0], key[1]);
   }
 
+  /** What comes in steps of drills, or is a little wider than the part that goes in. */
+  private static boolean isFine(String key) {
+    return key.endsWith("-diameter") || key.endsWith("-along-face");
+  }
+
   private SettingText text(Setting setting) {
     LengthFormat format = piece.description().format();
-    LengthFormat figures = setting.key().endsWith("-diameter") ? format.forBits() : format;
+    LengthFormat figures = isFine(setting.key()) ? format.forBits() : format;
     return new SettingText(
         name(setting),
         setting.part().map(part -> piece.part(part).mark()).orElse(""),

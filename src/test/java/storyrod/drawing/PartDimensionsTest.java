@@ -1,8 +1,10 @@
 package storyrod.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,7 +13,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+import storyrod.measure.Unit;
 import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
 
 /** Dimensions of part drawings: where they stand and what they say. */
 class PartDimensionsTest {
@@ -84,5 +90,56 @@ class PartDimensionsTest {
             .map(Dimension::text)
             .toList();
     assertEquals(1, texts.stream().filter("4 × 1 1/4 (= 5)"::equals).count(), texts.toString());
+  }
+
+  /** 32 mm is 1.2598 in, and eleven of them 13.858 in: 1 1/4 in would end 7/64 in short. */
+  @Test
+  void aStepThatRoundsIsNeverPrinted() {
+    EqualSteps steps = new EqualSteps(new LengthFormat(Unit.INCH, 32), Words.ENGLISH);
+    Length hole = Length.mm(32);
+    assertEquals("11 steps of 32 mm (= 13 27/32)", steps.said(11, hole, hole.times(11)));
+    Length half = Length.inch(23, 64);
+    assertEquals("2 × 23/64 (= 23/32)", steps.said(2, half, half.times(2)));
+    Length third = Length.inch(353, 32).dividedBy(3, RoundingMode.HALF_EVEN);
+    assertEquals("3 equal steps (= 11 1/32)", steps.said(3, third, Length.inch(353, 32)));
+    EqualSteps metric = new EqualSteps(new LengthFormat(Unit.MM, 32), Words.ENGLISH);
+    Length inch = Length.inch(5, 16);
+    assertEquals("3 steps of 5/16 in (= 23.8)", metric.said(3, inch, inch.times(3)));
+  }
+
+  /** By what is printed in every project: a step times its number is the total or says so. */
+  @TestFactory
+  List<DynamicTest> chainsOfTheProjectsAddUpAsPrinted() {
+    return AllProjects.each(
+        sample -> {
+          String unit = " " + sample.set().piece().description().format().unit().word();
+          for (Dimension d : figures(sample)) {
+            assertFalse(d.text().contains("≈"), d.text());
+            Matcher chain = EXACT_CHAIN.matcher(d.text());
+            if (chain.matches()) {
+              Length step = Length.parse(chain.group(2) + unit);
+              Length total = Length.parse(chain.group(3) + unit);
+              assertEquals(total, step.times(Long.parseLong(chain.group(1))), d.text());
+            }
+          }
+        });
+  }
+
+  private static List<Dimension> figures(AllProjects.Sample sample) {
+    Piece piece = sample.set().piece();
+    return piece.marks().stream()
+        .map(mark -> PartDrawing.draw(mark, piece, PartDrawings.AREA))
+        .flatMap(drawing -> Clean.dimensions(drawing).stream())
+        .toList();
+  }
+
+  /** 3/4 in at 10 degrees from square is 3/4 / cos 10 = 0.7616 in along the face: 49/64 in. */
+  @Test
+  void aLeaningDadoIsMeasuredByMoreThanThePartsThickness() {
+    Piece stool = AllProjects.named("step-stool").piece();
+    Drawing step = PartDrawing.draw(stool.mark("A"), stool, PartDrawings.AREA);
+    List<String> texts = Clean.dimensions(step).stream().map(Dimension::text).toList();
+    assertEquals(2, texts.stream().filter("49/64"::equals).count(), texts.toString());
+    assertFalse(texts.contains("3/4"), texts.toString());
   }
 }

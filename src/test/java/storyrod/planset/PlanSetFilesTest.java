@@ -136,8 +136,9 @@ class PlanSetFilesTest {
             .contains(
                 "\r\n5,Case & joinery,Glue the left side to the bottom,A B,6 Wood screw #8 x 1 3/4 in,17,60,58,75,"));
     assertEquals(
-        "item,count,packs,pack_size,parts,steps\r\n"
-            + "Wood screw #8 x 1 3/4 in,6,1,20,\"A, B\",\"5, 6\"\r\nShelf pin 1/4 in,8,1,20,C,\r\n",
+        "mark,item,count,packs,pack_size,parts,steps\r\n"
+            + "H1,Wood screw #8 x 1 3/4 in,6,1,20,\"A, B\",\"5, 6\"\r\n"
+            + "H2,Shelf pin 1/4 in,8,1,20,C,\r\n",
         text(files, "hardware.csv"));
   }
 

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import storyrod.drawing.AllProjects;
+import storyrod.piece.HardwareUse;
 import storyrod.words.Words;
 import tools.jackson.databind.MappingIterator;
 import tools.jackson.dataformat.csv.CsvMapper;
@@ -148,6 +149,25 @@ class SpreadsheetListsTest {
                   .toList(),
               needed);
           lists.get("hardware.csv").forEach(row -> assertFalse(row.get("steps").isEmpty()));
+        });
+  }
+
+  /** The mark that stands in balloons leads to the item, in the file as on the page. */
+  @TestFactory
+  List<DynamicTest> hardwareHasTheMarksOfTheDrawings() {
+    return AllProjects.each(
+        project -> {
+          HardwareUse use = HardwareUse.of(project.set().piece());
+          Map<String, String> titles = new LinkedHashMap<>();
+          use.counts()
+              .keySet()
+              .forEach(
+                  item ->
+                      titles.put(
+                          use.mark(item), project.set().piece().item(item).orElseThrow().title()));
+          Map<String, String> listed = new LinkedHashMap<>();
+          lists(project).get("hardware.csv").forEach(r -> listed.put(r.get("mark"), r.get("item")));
+          assertEquals(titles, listed);
         });
   }
 

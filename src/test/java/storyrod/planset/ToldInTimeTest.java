@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -197,7 +198,10 @@ class ToldInTimeTest {
 
   @Test
   void aLeaningSlotIsWiderThanThePartIsThick() {
-    told(step(stool, "Cut the leaning dados"), "49/64 in wide along the face");
+    StepText dados = step(stool, "Cut the leaning dados");
+    told(dados, "49/64 in wide along the face");
+    StepText.SettingText width = dados.settings().getFirst();
+    assertEquals("Width of cut, along the face 49/64 in", width.name() + " " + width.value());
   }
 
   /** What slides lies close over something: a head that stands out would catch there. */
