@@ -1,13 +1,11 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
-     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents); notes (findings); contents (anchor, number: empty for a section, title); units; checkBar; end.findingsFirst, whether the findings stand here. -->
+     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents; contents: pages of one or two columns of lines: anchor, number: empty for a section, title); notes (findings); units; checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro check>
 <div class="check">
 <table class="beside"><tr><td><div class="check-title">${say('before.check')}</div>${say('before.check.text')}</td><td class="bars"><@frame.drawing checkBar/></td></tr></table>
 </div>
 </#macro>
-<#-- So many entries of the contents stand in a column. -->
-<#assign columnLength = 47>
 <div class="section" id="before">
 <@frame.head say('before.title')/>
 <h1>${say('before.title')}</h1>
@@ -39,15 +37,14 @@
 <div<#if !before.contentsFollow> class="section"</#if> id="contents">
 <#if !before.contentsFollow><@frame.head say('before.contents')/></#if>
 <h1<#if before.contentsFollow> class="follows"</#if>>${say('before.contents')}</h1>
-<#list contents?chunk(2 * columnLength) as spread>
-<#assign height = (spread?size gt 24)?then((spread?size / 2)?ceiling, spread?size)>
+<#list before.contents as spread>
 <table class="two<#if !spread?is_first> next-spread</#if>"><tr>
-<#list spread?chunk(height) as column><td class="column"><table class="contents"><colgroup><col class="number"/><col/><col class="page"/></colgroup>
+<#list spread as column><td class="column"><table class="contents"><colgroup><col class="number"/><col/><col class="page"/></colgroup>
 <#list column as entry>
 <#if entry.number?has_content><tr><td class="n">${entry.number}</td><td><a href="#${entry.anchor}">${entry.title}</a></td><td class="page"><a href="#${entry.anchor}" class="target"></a></td></tr>
 <#else><tr class="main"><td colspan="2"><a href="#${entry.anchor}">${entry.title}</a></td><td class="page"><a href="#${entry.anchor}" class="target"></a></td></tr></#if>
 </#list>
-</table></td><#sep><td class="gutter"></td></#list><#if spread?size lte height><td class="gutter"></td><td class="column"></td></#if>
+</table></td><#sep><td class="gutter"></td></#list><#if spread?size == 1><td class="gutter"></td><td class="column"></td></#if>
 </tr></table>
 </#list>
 <#if end.findingsFirst>

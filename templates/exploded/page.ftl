@@ -26,7 +26,7 @@
 <#assign height = (hardware.rows?size / 2)?ceiling>
 <#list hardware.rows?chunk(height) as column><td class="half<#if column?index == 1> end</#if>">
 <table class="side-list">
-<#list column as row><tr><td class="mark"><a href="#hardware">${row.mark}</a></td><td>${row.item}</td><td class="figure">${row.count}</td></tr></#list>
+<#list column as row><tr><td class="mark"><a href="#hardware-${row.mark}">${row.mark}</a></td><td>${row.item}</td><td class="figure">${row.count}</td></tr></#list>
 </table></td>
 </#list>
 </tr></table>

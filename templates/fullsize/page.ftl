@@ -1,4 +1,4 @@
-<#-- The full-size templates, a sheet on each page. Gets: templates.sheets (index, first, title, heading,
+<#-- The full-size templates, a sheet on each page. Gets: templates.sheets (index, title, heading,
      lead, drawing: a drawing's place, which must not be shrunk). -->
 <#import "/frame/macros.ftl" as frame>
 <#list templates.sheets as sheet>

@@ -9,7 +9,7 @@
 <thead><tr><th>${say('column.mark')}</th><th>${say('column.item')}</th><th class="figure">${say('column.count')}</th><th class="gap">${say('column.in-parts')}</th><th class="last">${say('column.in-steps')}</th></tr></thead>
 <tbody>
 <#list hardware.rows as row>
-<tr><td class="mark">${row.mark}</td><td>${row.item}</td><td class="figure">${row.count}</td><td class="gap">${row.parts}</td><td class="last">${row.steps}</td></tr>
+<tr><td class="mark" id="hardware-${row.mark}">${row.mark}</td><td>${row.item}</td><td class="figure">${row.count}</td><td class="gap">${row.parts}</td><td class="last">${row.steps}</td></tr>
 </#list>
 </tbody></table>
 </div>

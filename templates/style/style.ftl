@@ -161,7 +161,7 @@ table.step-columns { margin-top: 1mm; }
 table.step-columns td.half { vertical-align: top; padding-right: 4mm; width: 50%; }
 table.step-columns td.end { padding-left: 4mm; padding-right: 0; }
 /* The line to tick and sign is as high as StepHeights says. */
-table.sign-line { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 3mm; font-size: 8.5pt; line-height: 1.3; color: #54595d; }
+table.sign-line { page-break-inside: avoid; width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 3mm; font-size: 8.5pt; line-height: 1.3; color: #54595d; }
 table.sign-line td { height: 6mm; vertical-align: bottom; border-bottom: 0.25mm solid #1a1d1f; }
 table.sign-line td.tick { width: 24mm; border-bottom: none; }
 table.sign-line td.initials { width: 38mm; padding-left: 3mm; }

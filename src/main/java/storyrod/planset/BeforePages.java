@@ -12,11 +12,16 @@ import storyrod.planset.Notes.Caution;
  * @param contentsFollow whether the contents go on below the last caution
  * @param checkFirst whether the bars stand below the last caution and not below the contents
  * @param findingsHere whether the findings find room below the contents, with the bars or without
+ * @param contents the lines of the contents, page by page in one or two columns
  */
 public record BeforePages(
-    List<CautionPage> pages, boolean contentsFollow, boolean checkFirst, boolean findingsHere) {
+    List<CautionPage> pages,
+    boolean contentsFollow,
+    boolean checkFirst,
+    boolean findingsHere,
+    List<List<List<Outline.Entry>>> contents) {
   /** Before anything is known of them. */
-  static final BeforePages NONE = new BeforePages(List.of(), false, false, false);
+  static final BeforePages NONE = new BeforePages(List.of(), false, false, false, List.of());
 
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.34);
@@ -28,8 +33,8 @@ public record BeforePages(
   private static final double CONTENTS_FIGURES_MM = 17;
   private static final double LINE_GAP_MM = 0.45;
 
-  /** So many lines of the contents stand in two columns, as the template {@code before} says. */
-  private static final int SPREAD = 94;
+  /** Fewer lines than these stand in one column. */
+  private static final int ONE_COLUMN = 24;
 
   private static final double CHECK_MM = 29;
   private static final int SAFETY = 6;
@@ -37,6 +42,7 @@ public record BeforePages(
 
   public BeforePages {
     pages = List.copyOf(pages);
+    contents = List.copyOf(contents);
   }
 
   /** Cautions in two columns of about the same height; {@code breaks} if they begin a page. */
@@ -47,6 +53,7 @@ public record BeforePages(
     List<Caution> cautions = notes.cautions();
     Below below =
         new Below(
+            spreads(contents, paper),
             contentsMm(contents, paper),
             EndPages.findingsMm(notes.findings(), paper),
             paper.roomMm());
@@ -76,11 +83,15 @@ public record BeforePages(
       List<CautionPage> pages, boolean follow, double lastMm, Below below) {
     boolean checkFirst = !follow && below.checkFirst(lastMm);
     double here = below.all() - (checkFirst ? CHECK_MM : 0);
-    return new BeforePages(pages, follow, checkFirst, here <= below.roomMm());
+    return new BeforePages(pages, follow, checkFirst, here <= below.roomMm(), below.contents());
   }
 
   /** What goes below the cautions: the contents with the bars, and the findings. */
-  private record Below(double contentsMm, double findingsMm, double roomMm) {
+  private record Below(
+      List<List<List<Outline.Entry>>> contents,
+      double contentsMm,
+      double findingsMm,
+      double roomMm) {
     double all() {
       return contentsMm + findingsMm;
     }
@@ -142,15 +153,40 @@ public record BeforePages(
         .sum();
   }
 
-  /** The contents with the bars below them, line by line in two columns of as many lines. */
+  /** The contents with the bars below them. */
   static double contentsMm(List<Outline.Entry> contents, Paper paper) {
-    double column = COLUMN_SHARE * paper.textWidthMm() - CONTENTS_FIGURES_MM;
-    List<Double> lines = contents.stream().map(each -> lineMm(each, column)).toList();
-    double spreads = 0;
-    for (int from = 0; from < lines.size(); from += SPREAD) {
-      spreads += spreadMm(lines.subList(from, Math.min(from + SPREAD, lines.size())));
-    }
+    double spreads =
+        spreads(contents, paper).stream().mapToDouble(each -> spreadMm(each, paper)).sum();
     return 1 + TableHeights.H1_MM + spreads + CHECK_MM;
+  }
+
+  /** As many lines on each page as it has room for, in two columns of as many lines. */
+  private static List<List<List<Outline.Entry>>> spreads(
+      List<Outline.Entry> contents, Paper paper) {
+    List<List<List<Outline.Entry>>> spreads = new ArrayList<>();
+    int from = 0;
+    while (from < contents.size()) {
+      int to = contents.size();
+      while (to > from + 1 && !fits(columns(contents.subList(from, to)), paper)) {
+        to--;
+      }
+      spreads.add(columns(contents.subList(from, to)));
+      from = to;
+    }
+    return List.copyOf(spreads);
+  }
+
+  private static boolean fits(List<List<Outline.Entry>> spread, Paper paper) {
+    return 1 + TableHeights.H1_MM + spreadMm(spread, paper) <= paper.roomMm();
+  }
+
+  private static List<List<Outline.Entry>> columns(List<Outline.Entry> lines) {
+    if (lines.size() <= ONE_COLUMN) {
+      return List.of(List.copyOf(lines));
+    }
+    int half = Math.ceilDiv(lines.size(), 2);
+    return List.of(
+        List.copyOf(lines.subList(0, half)), List.copyOf(lines.subList(half, lines.size())));
   }
 
   private static double lineMm(Outline.Entry line, double column) {
@@ -159,12 +195,12 @@ public record BeforePages(
         : CONTENTS.heightMm(line.title(), column) + LINE_GAP_MM;
   }
 
-  private static double spreadMm(List<Double> lines) {
-    int half = Math.ceilDiv(lines.size(), 2);
-    return Math.max(sum(lines.subList(0, half)), sum(lines.subList(half, lines.size())));
-  }
-
-  private static double sum(List<Double> heights) {
-    return heights.stream().mapToDouble(each -> each).sum();
+  /** The height of the higher column. */
+  private static double spreadMm(List<List<Outline.Entry>> columns, Paper paper) {
+    double width = COLUMN_SHARE * paper.textWidthMm() - CONTENTS_FIGURES_MM;
+    return columns.stream()
+        .mapToDouble(column -> column.stream().mapToDouble(each -> lineMm(each, width)).sum())
+        .max()
+        .orElse(0);
   }
 }

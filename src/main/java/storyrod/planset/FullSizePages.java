@@ -22,12 +22,20 @@ public record FullSizePages(List<Sheet> sheets) {
    * A sheet.
    *
    * @param index its number among the sheets of its template, from 0
+   * @param title the parts of which it shows something
    * @param lead how to use it
    */
-  public record Sheet(int index, String title, String heading, String lead, DrawingBox drawing) {
-    public boolean isFirst() {
-      return index == 0;
-    }
+  public record Sheet(int index, String title, String heading, String lead, DrawingBox drawing) {}
+
+  /** The sheets that show other parts than the one before them. */
+  List<Sheet> firsts() {
+    return IntStream.range(0, sheets.size())
+        .filter(
+            i ->
+                sheets.get(i).index() == 0
+                    || !sheets.get(i).title().equals(sheets.get(i - 1).title()))
+        .mapToObj(sheets::get)
+        .toList();
   }
 
   static Size room(Paper paper) {
@@ -58,7 +66,7 @@ public record FullSizePages(List<Sheet> sheets) {
             tile.drawing().scale());
     return new Sheet(
         index,
-        names(sheets.shapes()),
+        names(tile.shapes()),
         texts.say("fullsize.sheet", names(tile.shapes()), tile.letter()),
         lead(sheets, texts),
         box);

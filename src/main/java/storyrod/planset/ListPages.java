@@ -46,7 +46,8 @@ public record ListPages(
     return new ListPages(
         cutList,
         !lengths.glueUps().rows().isEmpty() && breaks.before(glueUps(lengths.glueUps(), width), H1),
-        breaks.before(boards(shopping, width), H1, behindGlueUps(lengths, width)),
+        !shopping.equals(Shopping.NONE)
+            && breaks.before(boards(shopping, width), H1, behindGlueUps(lengths, width)),
         !shopping.sheets().isEmpty() && breaks.before(sheets(shopping, width), H2),
         breaks.before(items(shopping, width), H2),
         breaks.before(supplies(shopping, width), H2),

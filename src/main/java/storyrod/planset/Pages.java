@@ -179,7 +179,6 @@ record Pages(
     Outline outline = Outline.of(this);
     data.put("sections", sections());
     data.put("outline", outline.entries());
-    data.put("contents", outline.lines());
     data.put("say", (TemplateMethodModelEx) this::said);
     data.put("language", texts.words().language());
     data.put("unit", texts.say("unit." + texts.format().unit().word()));

@@ -133,8 +133,7 @@ final class Sections {
 
   private static List<Entry> fullSize(Pages pages) {
     List<Entry> sheets =
-        pages.templates().sheets().stream()
-            .filter(FullSizePages.Sheet::isFirst)
+        pages.templates().firsts().stream()
             .map(sheet -> Entry.bookmark(sheet.drawing().name(), sheet.title()))
             .toList();
     return sheets.isEmpty()

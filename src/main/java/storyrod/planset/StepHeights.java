@@ -36,7 +36,7 @@ final class StepHeights {
   private static final double SMALL_ROW_MM = 1;
 
   /** The line to tick and sign, where the edition has one. */
-  private static final double BOXES_MM = 9.5;
+  private static final double BOXES_MM = 11;
 
   private final double widthMm;
   private final double signMm;

@@ -78,16 +78,18 @@ final class StepRooms {
             });
   }
 
-  /** In columns only where the picture gets clearly larger by it. */
+  /** In columns only where the picture gets clearly larger by it, and the lists have room. */
   private Place pictured(Wish wish, DoubleUnaryOperator picture) {
     double around = wish.stageMm() + StepHeights.AROUND_PICTURE_MM;
     double wide = paper.textWidthMm();
     Place plain = place(wide, around + texts.of(wish.step(), true), picture);
     double narrow = texts.besideListsMm();
     Place columns = place(narrow, around + texts.inColumns(wish.step()), picture);
-    return scale(columns, picture) < CLEARLY * scale(plain, picture)
+    double lists = texts.lists(wish.step());
+    boolean tooHigh = columns.besideMm() + lists > paper.roomMm();
+    return tooHigh || scale(columns, picture) < CLEARLY * scale(plain, picture)
         ? plain
-        : atLeast(texts.lists(wish.step()), columns);
+        : atLeast(lists, columns);
   }
 
   /** How large a picture comes out, as a share of what fills the page's width. */

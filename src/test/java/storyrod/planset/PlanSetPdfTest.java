@@ -229,7 +229,7 @@ class PlanSetPdfTest {
     java.util.regex.Matcher line =
         java.util.regex.Pattern.compile("\nPart drawings (\\d+)\n").matcher(PdfText.text(PDF, 3));
     assertTrue(line.find());
-    assertTrue(PdfText.text(PDF, Integer.parseInt(line.group(1))).contains("Parts · A"));
+    assertTrue(PdfText.text(PDF, Integer.parseInt(line.group(1))).contains("Part drawings · A"));
   }
 
   @Test

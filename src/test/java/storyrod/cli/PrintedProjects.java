@@ -1,0 +1,66 @@
+package storyrod.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import storyrod.description.Diagnostics;
+import storyrod.description.SourceText;
+import storyrod.planset.Edition;
+import storyrod.planset.Paper;
+import storyrod.planset.PlanSet;
+import storyrod.planset.PlanSetWriter;
+import storyrod.planset.Printing;
+import storyrod.words.Words;
+
+/** The projects of the repository, each planned once and then printed as often as is asked for. */
+public final class PrintedProjects {
+  private static final Map<String, PrintedProjects> PLANNED = new ConcurrentHashMap<>();
+
+  private final Pipeline.Planned planned;
+  private final Diagnostics diagnostics;
+
+  private PrintedProjects(Pipeline.Planned planned, Diagnostics diagnostics) {
+    this.planned = planned;
+    this.diagnostics = diagnostics;
+  }
+
+  /** A print: its drawings are made for its paper. */
+  public record Printed(PlanSet set, byte[] pdf) {}
+
+  public static PrintedProjects named(String project) {
+    return PLANNED.computeIfAbsent(project, PrintedProjects::planned);
+  }
+
+  private static PrintedProjects planned(String project) {
+    Path file = Path.of("projects", project, "project.yaml");
+    try {
+      Diagnostics diagnostics = new Diagnostics();
+      SourceText source = new SourceText(file.toString(), Files.readString(file));
+      return new PrintedProjects(Pipeline.plan(source, diagnostics).orElseThrow(), diagnostics);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The paper that is usual for the project's unit. */
+  public Paper usualPaper() {
+    return Paper.usualFor(planned.piece().description().format().unit());
+  }
+
+  public Printed on(Paper paper, String edition) {
+    Printing usual = Printing.usual(Words.ENGLISH);
+    Printing printing =
+        new Printing(
+            usual.templates(),
+            usual.words(),
+            Edition.named(edition, usual.templates()).orElseThrow(),
+            Optional.of(paper),
+            usual.choice());
+    PlanSet set = Pipeline.drawn(planned, printing, diagnostics);
+    return new Printed(set, new PlanSetWriter(printing).pdf(set));
+  }
+}

@@ -1,0 +1,89 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.cli.PrintedProjects;
+import storyrod.cli.PrintedProjects.Printed;
+
+/**
+ * The finished PDFs as an independent reader finds them. The usual run takes the smallest
+ * project in each edition on every paper; the slow ones take all of them.
+ */
+class PageChecksTest {
+  private static final List<String> EDITIONS = List.of("publish", "helper");
+  private static final String SMALLEST = "step-stool";
+
+  /** How many faults of a kind are told. */
+  private static final int TOLD = 5;
+
+  private static Stream<String> projects() throws IOException {
+    try (Stream<Path> folders = Files.list(Path.of("projects"))) {
+      return folders.map(each -> each.getFileName().toString()).sorted().toList().stream();
+    }
+  }
+
+  @Tag("slow")
+  @TestFactory
+  Stream<DynamicTest> everyProjectOnItsUsualPaper() throws IOException {
+    return projects()
+        .flatMap(
+            project ->
+                EDITIONS.stream().map(edition -> test(project, edition, usualPaper(project))));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> theSmallestProjectOnEveryPaper() {
+    return onEveryPaper(SMALLEST);
+  }
+
+  @Tag("slow")
+  @TestFactory
+  Stream<DynamicTest> everyProjectOnEveryPaper() throws IOException {
+    return projects().flatMap(PageChecksTest::onEveryPaper);
+  }
+
+  private static Stream<DynamicTest> onEveryPaper(String project) {
+    return EDITIONS.stream()
+        .flatMap(
+            edition -> Paper.BY_NAME.keySet().stream().map(paper -> test(project, edition, paper)));
+  }
+
+  private static String usualPaper(String project) {
+    Paper usual = PrintedProjects.named(project).usualPaper();
+    return Paper.BY_NAME.keySet().stream()
+        .filter(name -> Paper.BY_NAME.get(name).equals(usual))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static DynamicTest test(String project, String edition, String paper) {
+    return DynamicTest.dynamicTest(
+        String.join(" ", project, edition, paper),
+        () -> {
+          Paper size = Paper.BY_NAME.get(paper);
+          Printed printed = PrintedProjects.named(project).on(size, edition);
+          assertEquals("", faults(FinishedPdf.of(printed.pdf(), printed.set(), size)));
+        });
+  }
+
+  private static String faults(FinishedPdf pdf) throws Exception {
+    List<String> told = new ArrayList<>();
+    for (PageCheck check : PageCheck.ALL) {
+      List<String> faults = check.find().in(pdf);
+      faults.stream().limit(TOLD).forEach(each -> told.add(check.name() + ": " + each));
+      if (faults.size() > TOLD) {
+        told.add("… " + faults.size() + " in all");
+      }
+    }
+    return String.join("\n", told);
+  }
+}
