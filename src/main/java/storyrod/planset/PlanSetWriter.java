@@ -57,7 +57,8 @@ public final class PlanSetWriter {
     files.put("plan-set.pdf", pdf(set, pages));
     files.putAll(DrawingFiles.svg(set));
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
-    files.put("hardware.csv", Lists.hardware(pages.shopping(), pages.hardware()));
+    files.put(
+        "hardware.csv", Lists.hardware(pages.shopping(), HardwareList.whole(set, pages.texts())));
     files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), pages.texts()));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
     files.put("labels.csv", Lists.labels(Labels.of(set, pages.texts())));
