@@ -40,7 +40,8 @@ record Pages(
     BeforePages before,
     EndPages end,
     FullSizePages templates,
-    Preview preview) {
+    Preview preview,
+    List<String> licence) {
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
@@ -99,7 +100,8 @@ record Pages(
             BeforePages.NONE,
             EndPages.NONE,
             FullSizePages.of(set, print),
-            Preview.of(set, steps, shopping, print));
+            Preview.of(set, steps, shopping, print),
+            licence(set));
     return pages.placed(set, print);
   }
 
@@ -112,7 +114,15 @@ record Pages(
     return new Pages(
         texts, paper, edition, chosen, cover, cutList, partsList, labels, glueUps, shopping,
         layouts, hardware, breaks, general, exploded, opened, parts, steps, timeline, finish,
-        surface, notes, placed, ends, templates, preview);
+        surface, notes, placed, ends, templates, preview, licence);
+  }
+
+  /** The lines of the maker's licence, blank ones left out; none if there is no licence. */
+  private static List<String> licence(PlanSet set) {
+    return set.piece().description().about().licence().stream()
+        .flatMap(String::lines)
+        .filter(line -> !line.isBlank())
+        .toList();
   }
 
   private static Surface surface(PlanSet set, Texts texts) {
@@ -212,6 +222,7 @@ record Pages(
     data.put("end", end);
     data.put("templates", templates);
     data.put("preview", preview);
+    data.put("licence", licence);
     data.put("checkBar", CheckBar.box());
     return data;
   }

@@ -42,6 +42,8 @@ final class Sections {
             where(!pages.timeline().drawings().isEmpty(), pages, "timeline", "timeline.title"));
     ALL.put("steps", Sections::steps);
     ALL.put("finish", Sections::finish);
+    ALL.put(
+        "licence", pages -> where(!pages.licence().isEmpty(), pages, "licence", "licence.title"));
     ALL.put("fullsize", Sections::fullSize);
   }
 

@@ -116,6 +116,16 @@ class EditionsTest {
   }
 
   @Test
+  void aLicenceStandsInTheEditionToSellAndOnlyWhereItIsGiven() throws IOException {
+    Map<String, byte[]> bench =
+        built(Path.of("projects/window-bench"), "--edition", "publish,helper");
+    String allowed = "Whoever holds this plan may build the bench";
+    assertTrue(text(bench.get("plan-set.pdf")).contains(allowed));
+    assertFalse(text(bench.get("plan-set-helper.pdf")).contains(allowed));
+    assertFalse(text(built(STOOL).get("plan-set.pdf")).contains("Licence"));
+  }
+
+  @Test
   void eachPaperIsLaidOutForItself() throws IOException {
     Map<String, byte[]> files = built(STOOL, "--paper", "letter,a3");
     try (PDDocument letter = Loader.loadPDF(files.get("plan-set-letter.pdf"));
