@@ -1,11 +1,12 @@
 <#-- The cover. Gets: cover (name, maker, summary, edition, date, figures: label and value, drawing);
-     paper. The drawing takes what the texts below it leave. -->
+     edition.preview; paper. The drawing takes what the texts below it leave. -->
 <#import "/frame/macros.ftl" as frame>
 <#assign size = (cover.name?length gt 66)?then(" cover-longest", (cover.name?length gt 22)?then(" cover-long", ""))>
 <#assign lines = (cover.summary?length / 85)?ceiling>
-<#assign room = [paper.heightMm - 36 - 70 - lines * 5.6, 40]?max>
+<#assign room = [paper.heightMm - 36 - edition.preview?then(82, 70) - lines * 5.6, 40]?max>
 <#assign above = [(room - cover.drawing.heightMm) / 2, 0]?max>
 <div class="cover" id="cover">
+<@frame.preview/>
 <div class="cover-drawing" style="height:${room - above}mm;padding-top:${above}mm"><@frame.drawing cover.drawing/></div>
 <div class="cover-name${size}">${cover.name}</div>
 <#if cover.summary?has_content><p class="cover-summary">${cover.summary}</p></#if>

@@ -81,6 +81,9 @@ table.figures td { padding-top: 2.4mm; padding-right: 4mm; vertical-align: top; 
 .figure-value { font-size: 14pt; font-weight: 300; }
 .cover-imprint { font-size: 8.5pt; color: #54595d; margin-top: 7mm; }
 
+/* The band on each page of a preview. */
+.preview-band { border-top: 0.25mm solid #54595d; border-bottom: 0.25mm solid #54595d; color: #54595d; font-weight: 300; font-size: 14pt; line-height: 1.2; text-align: center; padding: 1mm 0 1.4mm 0; margin-bottom: 4mm; }
+
 /* Before you start. */
 table.two { width: 100%; border-collapse: separate; border-spacing: 0; }
 table.two td.column { width: 47%; vertical-align: top; }

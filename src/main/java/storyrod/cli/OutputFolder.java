@@ -28,7 +28,7 @@ record OutputFolder(Path folder, String drawings) {
     this(
         folder,
         "(part-[A-Z]+|template-[A-Z]+[a-z0-9-]*|general[a-z0-9.-]*)\\.svg"
-            + "|(part-[A-Z]+|blank-[A-Z]+|(general|exploded)[a-z0-9.-]*)\\.png");
+            + "|(part-[A-Z]+|blank-[A-Z]+|cover|(general|exploded)[a-z0-9.-]*)\\.png");
   }
 
   void replace(Map<String, byte[]> files) throws IOException {

@@ -4,12 +4,23 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * What the cover says: keys {@code project}, {@code maker}, {@code summary}, {@code edition} and
- * {@code date} (ISO 8601).
+ * What the cover says: keys {@code project}, {@code maker}, {@code summary}, {@code edition},
+ * {@code date} (ISO 8601) and {@code licence}, which stands on a page of its own.
  */
 public record About(
     Located<String> project,
     Optional<String> maker,
     Optional<String> summary,
     Optional<String> edition,
-    Optional<LocalDate> date) {}
+    Optional<LocalDate> date,
+    Optional<String> licence) {
+  /** Without a licence text. */
+  public About(
+      Located<String> project,
+      Optional<String> maker,
+      Optional<String> summary,
+      Optional<String> edition,
+      Optional<LocalDate> date) {
+    this(project, maker, summary, edition, date, Optional.empty());
+  }
+}

@@ -57,7 +57,8 @@ final class DescriptionBuilder {
         project.find("maker", String.class),
         project.find("summary", String.class),
         project.find("edition", String.class),
-        project.find("date", LocalDate.class));
+        project.find("date", LocalDate.class),
+        project.find("licence", String.class));
   }
 
   private Map<String, Length> sizes() {

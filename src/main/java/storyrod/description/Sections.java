@@ -66,6 +66,8 @@ public final class Sections {
               Key.optional("summary", TEXT, "What it is, in a sentence."),
               Key.optional("edition", TEXT, "Which state of the plan this is."),
               Key.optional("date", new DateValue(), "The day of this edition."),
+              Key.optional(
+                  "licence", TEXT, "What a buyer may do with the plan; lines with `licence: |`."),
               Key.required("units", new Choice(List.of("inch", "mm")), "The unit of bare numbers."),
               Key.optional("fraction", new Fraction(), "The finest fraction of an inch in print.")
                   .standard("1/32"),

@@ -3,6 +3,7 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import storyrod.build.Schedule;
 import storyrod.description.About;
@@ -36,7 +37,9 @@ public record Cover(
   /** A number that matters, with what it means. */
   public record Figure(String label, String value) {}
 
-  static Cover of(PlanSet set, Texts texts, Paper paper) {
+  static Cover of(PlanSet set, Print print) {
+    Texts texts = print.texts();
+    Paper paper = print.paper();
     About about = set.piece().description().about();
     return new Cover(
         about.project().value(),
@@ -44,7 +47,7 @@ public record Cover(
         about.summary().orElse(""),
         about.edition().orElse(""),
         about.date().map(Object::toString).orElse(""),
-        figures(set, texts),
+        figures(set, print),
         DrawingBox.within(
             DRAWING,
             set.drawings().cover(),
@@ -52,13 +55,15 @@ public record Cover(
             paper.textHeightMm() * DRAWING_SHARE));
   }
 
-  private static List<Figure> figures(PlanSet set, Texts texts) {
+  private static List<Figure> figures(PlanSet set, Print print) {
+    Texts texts = print.texts();
     List<Figure> figures = new ArrayList<>();
-    figures.add(new Figure(texts.say("cover.size"), size(set.piece(), texts)));
-    set.figures()
-        .massKg()
-        .ifPresent(kg -> figures.add(new Figure(texts.say("cover.weight"), weight(kg, texts))));
-    if (figures.size() == 1) {
+    if (!print.edition().is(Edition.PREVIEW)) {
+      figures.add(new Figure(texts.say("cover.size"), size(set.piece(), texts)));
+    }
+    Optional<Double> massKg = set.figures().massKg();
+    massKg.ifPresent(kg -> figures.add(new Figure(texts.say("cover.weight"), weight(kg, texts))));
+    if (massKg.isEmpty()) {
       figures.add(
           new Figure(texts.say("cover.parts"), Integer.toString(set.piece().parts().size())));
     }

@@ -1,11 +1,17 @@
 package storyrod.planset;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import storyrod.description.About;
 import storyrod.drawing.CutSvg;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawings;
 import storyrod.drawing.GeneralSheet;
 import storyrod.drawing.PngWriter;
@@ -15,6 +21,8 @@ import storyrod.piece.Mark;
 /** The drawings of a plan set as files of their own, by name, in a fixed order. */
 final class DrawingFiles {
   private static final String FOLDER = "drawings/";
+
+  private static final double TITLE_MM = 12;
 
   private DrawingFiles() {}
 
@@ -48,6 +56,7 @@ final class DrawingFiles {
   private static Map<String, Drawing> drawings(PlanSet set) {
     Drawings all = set.drawings();
     Map<String, Drawing> files = new LinkedHashMap<>();
+    files.put(Cover.DRAWING, titled(all.cover(), set.piece().description().about()));
     all.general().forEach(sheet -> put(files, sheet));
     files.put("exploded", all.exploded().whole());
     all.exploded().hardware().ifPresent(each -> files.put(each.name(), each));
@@ -55,6 +64,16 @@ final class DrawingFiles {
     set.piece().marks().forEach(mark -> files.put(name(mark), all.parts().get(mark.mark())));
     all.blanks().forEach((mark, drawing) -> files.put(BlankPages.drawingName(mark), drawing));
     return files;
+  }
+
+  /** The cover's picture with the piece's name below it, for where the plan is shown. */
+  private static Drawing titled(Drawing cover, About about) {
+    At below = new At(cover.widthMm() / 2, cover.heightMm() + TITLE_MM * 0.6);
+    Text name = new Text(TextStyle.TITLE, below, Anchor.MIDDLE, true, about.project().value());
+    List<Drawing.Element> elements = new ArrayList<>(cover.elements());
+    elements.add(name);
+    return new Drawing(
+        Cover.DRAWING, cover.widthMm(), cover.heightMm() + TITLE_MM, cover.scale(), elements);
   }
 
   private static void put(Map<String, Drawing> files, GeneralSheet sheet) {

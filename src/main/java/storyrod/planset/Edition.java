@@ -16,6 +16,12 @@ public record Edition(String name, List<String> sections, Map<String, String> sw
   /** The edition that is written where none is asked for. */
   public static final String USUAL = "publish";
 
+  /** Whether each page is marked as a preview, and no size of the piece is told. */
+  static final String PREVIEW = "preview";
+
+  /** What an edition's file may switch on; off where it says nothing. */
+  static final List<String> SWITCHES = List.of("prices", "boxes", PREVIEW);
+
   private static final String FOLDER = "editions/";
   private static final String ENDING = ".properties";
   private static final String SECTIONS = "sections";

@@ -26,11 +26,18 @@ public record HardwareList(List<Row> rows) {
   public record Row(String mark, String item, int count, String parts, String steps) {}
 
   static HardwareList of(PlanSet set, Print print) {
+    return of(
+        set, print.texts(), need -> print.chosen().whole() || isIn(set, need, print.chosen()));
+  }
+
+  /** All items, as the shopping list has them, whatever is printed. */
+  static HardwareList whole(PlanSet set, Texts texts) {
+    return of(set, texts, need -> true);
+  }
+
+  private static HardwareList of(PlanSet set, Texts texts, Predicate<HardwareNeed> shown) {
     return new HardwareList(
-        set.stock().hardware().stream()
-            .filter(need -> print.chosen().whole() || isIn(set, need, print.chosen()))
-            .map(need -> row(set, need, print.texts()))
-            .toList());
+        set.stock().hardware().stream().filter(shown).map(need -> row(set, need, texts)).toList());
   }
 
   private static boolean isIn(PlanSet set, HardwareNeed need, Chosen chosen) {

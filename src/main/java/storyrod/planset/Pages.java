@@ -39,7 +39,9 @@ record Pages(
     Notes notes,
     BeforePages before,
     EndPages end,
-    FullSizePages templates) {
+    FullSizePages templates,
+    Preview preview,
+    List<String> licence) {
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
@@ -69,7 +71,7 @@ record Pages(
             paper,
             print.edition(),
             print.chosen(),
-            Cover.of(set, texts, paper),
+            Cover.of(set, print),
             cutList,
             CutList.of(set, texts),
             LabelPages.of(Labels.of(set, texts).only(print.chosen()), paper),
@@ -97,7 +99,9 @@ record Pages(
             notes,
             BeforePages.NONE,
             EndPages.NONE,
-            FullSizePages.of(set, print));
+            FullSizePages.of(set, print),
+            Preview.of(set, steps, shopping, print),
+            licence(set));
     return pages.placed(set, print);
   }
 
@@ -110,7 +114,15 @@ record Pages(
     return new Pages(
         texts, paper, edition, chosen, cover, cutList, partsList, labels, glueUps, shopping,
         layouts, hardware, breaks, general, exploded, opened, parts, steps, timeline, finish,
-        surface, notes, placed, ends, templates);
+        surface, notes, placed, ends, templates, preview, licence);
+  }
+
+  /** The lines of the maker's licence, blank ones left out; none if there is no licence. */
+  private static List<String> licence(PlanSet set) {
+    return set.piece().description().about().licence().stream()
+        .flatMap(String::lines)
+        .filter(line -> !line.isBlank())
+        .toList();
   }
 
   private static Surface surface(PlanSet set, Texts texts) {
@@ -208,6 +220,8 @@ record Pages(
     data.put("before", before);
     data.put("end", end);
     data.put("templates", templates);
+    data.put("preview", preview);
+    data.put("licence", licence);
     data.put("checkBar", CheckBar.box());
     return data;
   }
@@ -221,8 +235,9 @@ record Pages(
   }
 
   private Map<String, Object> switches() {
-    Map<String, Object> values = new LinkedHashMap<>(edition.switches());
-    values.replaceAll((key, value) -> edition.is(key));
+    Map<String, Object> values = new LinkedHashMap<>();
+    Edition.SWITCHES.forEach(key -> values.put(key, edition.is(key)));
+    edition.switches().keySet().forEach(key -> values.put(key, edition.is(key)));
     values.put("name", edition.name());
     return values;
   }

@@ -69,7 +69,8 @@ public final class PlanSetWriter {
   private static Map<String, byte[]> lists(PlanSet set, Pages pages) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("cut-list.csv", Lists.cutList(pages.cutList()));
-    files.put("hardware.csv", Lists.hardware(pages.shopping(), pages.hardware()));
+    files.put(
+        "hardware.csv", Lists.hardware(pages.shopping(), HardwareList.whole(set, pages.texts())));
     files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), pages.texts()));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
     files.put("labels.csv", Lists.labels(Labels.of(set, pages.texts())));

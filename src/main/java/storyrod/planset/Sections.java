@@ -17,6 +17,7 @@ final class Sections {
 
   static {
     ALL.put("cover", pages -> List.of(Entry.bookmark("cover", pages.say("cover.title"))));
+    ALL.put("preview", pages -> one(pages, "preview", "preview.title"));
     ALL.put("before", Sections::before);
     ALL.put("lists/cut-list", pages -> one(pages, "cut-list", "cutlist.title"));
     ALL.put(
@@ -41,6 +42,8 @@ final class Sections {
             where(!pages.timeline().drawings().isEmpty(), pages, "timeline", "timeline.title"));
     ALL.put("steps", Sections::steps);
     ALL.put("finish", Sections::finish);
+    ALL.put(
+        "licence", pages -> where(!pages.licence().isEmpty(), pages, "licence", "licence.title"));
     ALL.put("fullsize", Sections::fullSize);
   }
 

@@ -7,17 +7,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Editions, papers and templates of a project's own, from the shell. */
 class EditionsTest {
   private static final Path STOOL = Path.of("projects/step-stool");
+
+  private static final List<String> SIZES =
+      List.of("length", "width", "rough_length", "rough_width");
+
+  /** Amounts, times and the numbers of pages in a preview. */
+  private static final String AMOUNT =
+      "(?m)([\\d.]+ (to [\\d.]+ )?(board feet|m³|sheets|fl oz|qt|ml|l|lb|kg|h|days|min)\\b)"
+          + "|\\d+$|\\d+ of \\d+";
 
   @TempDir Path folder;
 
@@ -59,6 +71,58 @@ class EditionsTest {
     assertTrue(publish.contains("Shopping list") && publish.contains("Cost"));
     assertFalse(helper.contains("Shopping list") || helper.contains("Cost"));
     assertTrue(helper.contains("Cut list") && helper.contains("Stage 1"));
+  }
+
+  /** Weight, time and amounts are no sizes; every other figure is held to the cut list. */
+  @ParameterizedTest
+  @ValueSource(strings = {"window-bench", "nightstand"})
+  void aPreviewTellsNoSizeOfAnyPart(String name) throws IOException {
+    Map<String, byte[]> files = built(Path.of("projects", name), "--edition", "publish,preview");
+    String preview = text(files.get("plan-set-preview.pdf"));
+    assertFalse(preview.contains("Overall size"));
+    List<String> sizes = sizes(files);
+    assertTrue(sizes.size() > 20, sizes.toString());
+    String figures = preview.replaceAll(AMOUNT, "");
+    sizes.forEach(
+        size -> {
+          String alone = "(?<![\\d/])" + Pattern.quote(size) + "(?![\\d/])";
+          assertFalse(Pattern.compile(alone).matcher(figures).find(), size + " in " + preview);
+        });
+  }
+
+  /** All sizes that the cut list prints, finished and rough. */
+  private static List<String> sizes(Map<String, byte[]> files) {
+    return Rows.of(files.get("cut-list.csv")).stream()
+        .flatMap(row -> SIZES.stream().map(row::get))
+        .filter(size -> !size.isBlank())
+        .distinct()
+        .toList();
+  }
+
+  @Test
+  void eachPageOfAPreviewIsMarkedAndTellsWhatThePlanTakes() throws IOException {
+    byte[] pdf = built(STOOL, "--edition", "preview").get("plan-set-preview.pdf");
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFTextStripper page = new PDFTextStripper();
+      for (int at = 1; at <= document.getNumberOfPages(); at++) {
+        page.setStartPage(at);
+        page.setEndPage(at);
+        assertTrue(page.getText(document).contains("not for building"), "page " + at);
+      }
+    }
+    String text = text(pdf);
+    assertTrue(text.contains("Working time") && text.contains("Screws"), text);
+    assertTrue(text.contains("Table saw") && text.contains("about 5 board feet"), text);
+  }
+
+  @Test
+  void aLicenceStandsInTheEditionToSellAndOnlyWhereItIsGiven() throws IOException {
+    Map<String, byte[]> bench =
+        built(Path.of("projects/window-bench"), "--edition", "publish,helper");
+    String allowed = "Whoever holds this plan may build the bench";
+    assertTrue(text(bench.get("plan-set.pdf")).contains(allowed));
+    assertFalse(text(bench.get("plan-set-helper.pdf")).contains(allowed));
+    assertFalse(text(built(STOOL).get("plan-set.pdf")).contains("Licence"));
   }
 
   @Test

@@ -26,6 +26,7 @@ class PlanSetFilesTest {
     assertEquals(
         List.of(
             "plan-set.pdf",
+            "drawings/cover.svg",
             "drawings/exploded.svg",
             "drawings/part-A.svg",
             "drawings/part-B.svg",
@@ -38,6 +39,14 @@ class PlanSetFilesTest {
             "labels.csv",
             "plan.json"),
         List.copyOf(WRITER.write(Sample.inches().planSet()).keySet()));
+  }
+
+  @Test
+  void theCoverIsAPictureOfItsOwnThatBearsTheName() {
+    PlanSet set = Sample.titled("Low shelf").planSet();
+    String svg = new String(WRITER.write(set).get("drawings/cover.svg"), StandardCharsets.UTF_8);
+    assertTrue(svg.contains(">Low shelf<"), svg);
+    assertTrue(PlanSetWriter.pictures(set).get("drawings/cover.png").length > 1000);
   }
 
   @ParameterizedTest
