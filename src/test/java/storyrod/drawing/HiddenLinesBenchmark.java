@@ -20,7 +20,12 @@ public final class HiddenLinesBenchmark {
   /** Prints the median for each number of solids. */
   public static void run() {
     System.out.printf(
-        Locale.ROOT, "%n%-16s %8s %10s %16s%n", "hidden lines of", "ms", "overlaps", "ns / n log n o");
+        Locale.ROOT,
+        "%n%-16s %8s %10s %16s%n",
+        "hidden lines of",
+        "ms",
+        "overlaps",
+        "ns / n log n o");
     for (int count : new int[] {125, 250, 500, 1000, 2000}) {
       Scene scene = boxes(count);
       double ms = median(scene);

@@ -15,8 +15,8 @@ import storyrod.cli.PrintedProjects;
 import storyrod.cli.PrintedProjects.Printed;
 
 /**
- * The finished PDFs as an independent reader finds them. The usual run takes the smallest
- * project in each edition on every paper; the slow ones take all of them.
+ * The finished PDFs as an independent reader finds them. The usual run takes the smallest project
+ * in each edition on every paper; the slow ones take all of them.
  */
 class PageChecksTest {
   private static final List<String> EDITIONS = List.of("publish", "helper");
