@@ -93,6 +93,11 @@ final class StepHeights {
     return paper.roomMm() + SMALL_BELOW_MM;
   }
 
+  /** Whether a line to tick and sign stands below each step. */
+  boolean signs() {
+    return signMm > 0;
+  }
+
   private double below(boolean pictured) {
     return signMm + (pictured ? BELOW_MM : SMALL_BELOW_MM);
   }

@@ -78,7 +78,9 @@ final class StepRooms {
             });
   }
 
-  /** In columns only where the picture gets clearly larger by it, and the lists have room. */
+  /**
+   * In columns only where the picture gets clearly larger by it, and a line to sign has room below.
+   */
   private Place pictured(Wish wish, DoubleUnaryOperator picture) {
     double around = wish.stageMm() + StepHeights.AROUND_PICTURE_MM;
     double wide = paper.textWidthMm();
@@ -86,7 +88,7 @@ final class StepRooms {
     double narrow = texts.besideListsMm();
     Place columns = place(narrow, around + texts.inColumns(wish.step()), picture);
     double lists = texts.lists(wish.step());
-    boolean tooHigh = columns.besideMm() + lists > paper.roomMm();
+    boolean tooHigh = texts.signs() && columns.besideMm() + lists > paper.roomMm();
     return tooHigh || scale(columns, picture) < CLEARLY * scale(plain, picture)
         ? plain
         : atLeast(lists, columns);

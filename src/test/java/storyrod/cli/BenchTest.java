@@ -63,6 +63,7 @@ class BenchTest {
                 "drawings/general-front-top.svg",
                 "drawings/general-side-section.svg",
                 "drawings/exploded-hardware.svg",
+                "drawings/cover.svg",
                 "drawings/general-drawer.svg",
                 "drawings/template-A.svg",
                 "drawings/template-C.svg",
