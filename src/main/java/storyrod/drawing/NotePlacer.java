@@ -197,8 +197,9 @@ final class NotePlacer {
         return;
       }
       Note note = block.note(tip, rim);
-      if (isFree(note, room)) {
-        cost += crossings(note) * PER_CROSSING + terms.cost(leader(note));
+      cost += terms.cost(leader(note));
+      if (cost < least && isFree(note, room)) {
+        cost += crossings(leader(note), least - cost);
         if (cost < least) {
           best = Optional.of(note);
           least = cost;
@@ -241,9 +242,18 @@ final class NotePlacer {
     return (all.width() - now.width() + all.height() - now.height()) * 0.7;
   }
 
-  private long crossings(Note note) {
-    Paper.Stretch leader = leader(note);
-    return paper.stretches().stream().filter(leader::crosses).count();
+  /** What the lines under a leader cost, counted no further than to a most. */
+  private double crossings(Paper.Stretch leader, double most) {
+    double cost = 0;
+    for (Paper.Stretch each : paper.stretches()) {
+      if (leader.crosses(each)) {
+        cost += PER_CROSSING;
+        if (cost >= most) {
+          return cost;
+        }
+      }
+    }
+    return cost;
   }
 
   private boolean isFree(Note note, Bounds room) {

@@ -21,6 +21,17 @@ final class Paper {
   /** A straight stretch of a line. */
   record Stretch(At from, At to) {
     boolean crosses(Stretch other) {
+      return areNear(from.x(), to.x(), other.from.x(), other.to.x())
+          && areNear(from.y(), to.y(), other.from.y(), other.to.y())
+          && meets(other);
+    }
+
+    /** Whether two ranges have a point in common; most stretches are told apart by this. */
+    private static boolean areNear(double a, double b, double c, double d) {
+      return Math.max(a, b) >= Math.min(c, d) && Math.max(c, d) >= Math.min(a, b);
+    }
+
+    private boolean meets(Stretch other) {
       return java.awt.geom.Line2D.linesIntersect(
           from.x(),
           from.y(),
