@@ -1,7 +1,6 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.NotePlacer.Terms;
 import storyrod.geometry.Face;
@@ -50,6 +48,13 @@ final class AllNotes {
     }
   }
 
+  /** How notes are placed, and what has to find room after them. */
+  private record Ask(Terms terms, BooleanSupplier rest) {
+    Ask wide() {
+      return new Ask(new Terms(terms.dimensions(), terms.crossed(), WIDE), rest);
+    }
+  }
+
   /**
    * Puts the notes on the paper; false if there is no room.
    *
@@ -57,8 +62,11 @@ final class AllNotes {
    */
   boolean place(List<CutNote> notes, BooleanSupplier rest) {
     List<Paper.Stretch> dimensions = paper.dimensionLines();
+    if (!notes.stream().allMatch(this::hasRoomAlone)) {
+      return false;
+    }
     for (double crossed : PER_DIMENSION) {
-      Optional<Way> best = best(notes, new Terms(dimensions, crossed, USUAL), rest);
+      Optional<Way> best = best(notes, new Ask(new Terms(dimensions, crossed, USUAL), rest));
       if (best.isPresent()) {
         Way way = best.get();
         way.order.forEach(note -> placed(note, way.terms));
@@ -68,24 +76,29 @@ final class AllNotes {
     return false;
   }
 
-  private Optional<Way> best(List<CutNote> notes, Terms terms, BooleanSupplier rest) {
-    Optional<Way> first = tried(notes, terms, rest);
+  /** Whether a note finds room where no other stands yet; else no order helps. */
+  private boolean hasRoomAlone(CutNote note) {
+    Terms free = new Terms(List.of(), 0, WIDE);
+    return tried(List.of(note), new Ask(free, () -> true), Double.POSITIVE_INFINITY).isPresent();
+  }
+
+  private Optional<Way> best(List<CutNote> notes, Ask ask) {
+    Optional<Way> first = tried(notes, ask, Double.POSITIVE_INFINITY);
     if (first.filter(way -> way.dearest <= DEAR).isPresent()) {
       return first;
     }
-    Optional<Way> best = cheapest(notes, terms, rest);
-    if (best.filter(way -> !way.crosses()).isPresent()) {
-      return best;
-    }
-    Terms wide = new Terms(terms.dimensions(), terms.crossed(), WIDE);
-    return Stream.concat(best.stream(), cheapest(notes, wide, rest).stream())
-        .min(Comparator.comparingDouble(Way::cost));
+    Optional<Way> best = cheaper(first, notes, ask);
+    return best.filter(way -> !way.crosses()).isPresent() ? best : cheaper(best, notes, ask.wide());
   }
 
-  private Optional<Way> cheapest(List<CutNote> notes, Terms terms, BooleanSupplier rest) {
-    return orders(notes).stream()
-        .flatMap(order -> tried(order, terms, rest).stream())
-        .min(Comparator.comparingDouble(Way::cost));
+  /** The cheapest order of all, if one is cheaper than the best so far. */
+  private Optional<Way> cheaper(Optional<Way> soFar, List<CutNote> notes, Ask ask) {
+    Optional<Way> best = soFar;
+    for (List<CutNote> order : orders(notes)) {
+      Optional<Way> now = best;
+      best = tried(order, ask, best.map(Way::cost).orElse(Double.POSITIVE_INFINITY)).or(() -> now);
+    }
+    return best;
   }
 
   /** As they are, the other way round, and each in turn before all others. */
@@ -100,23 +113,23 @@ final class AllNotes {
     return orders;
   }
 
-  /** What an order comes to, the paper as it was before; nothing if there is no room. */
-  private Optional<Way> tried(List<CutNote> order, Terms terms, BooleanSupplier rest) {
+  /** What an order comes to, the paper as it was before; nothing where it costs that or more. */
+  private Optional<Way> tried(List<CutNote> order, Ask ask, double most) {
     Paper.State before = paper.state();
     int leaders = placer.state();
     double cost = 0;
     double dearest = 0;
     boolean fits = true;
     for (int i = 0; i < order.size() && fits; i++) {
-      OptionalDouble each = placed(order.get(i), terms);
+      OptionalDouble each = placed(order.get(i), ask.terms.below(most - cost));
       fits = each.isPresent();
       cost += each.orElse(0);
       dearest = Math.max(dearest, each.orElse(0));
     }
-    fits = fits && rest.getAsBoolean();
+    fits = fits && ask.rest.getAsBoolean();
     paper.backTo(before);
     placer.backTo(leaders);
-    return fits ? Optional.of(new Way(order, terms, cost, dearest)) : Optional.empty();
+    return fits ? Optional.of(new Way(order, ask.terms, cost, dearest)) : Optional.empty();
   }
 
   private OptionalDouble placed(CutNote note, Terms terms) {

@@ -57,8 +57,17 @@ final class NotePlacer {
    * @param dimensions the dimension lines that stand
    * @param crossed what it costs to cross one of them
    * @param widest the width of a text's lines, in mm
+   * @param most a place that costs as much as this is none
    */
-  record Terms(List<Paper.Stretch> dimensions, double crossed, double widest) {
+  record Terms(List<Paper.Stretch> dimensions, double crossed, double widest, double most) {
+    Terms(List<Paper.Stretch> dimensions, double crossed, double widest) {
+      this(dimensions, crossed, widest, Double.POSITIVE_INFINITY);
+    }
+
+    Terms below(double cost) {
+      return new Terms(dimensions, crossed, widest, cost);
+    }
+
     double cost(Paper.Stretch leader) {
       return crossed * dimensions.stream().filter(leader::crosses).count();
     }
@@ -182,11 +191,12 @@ final class NotePlacer {
     private final Bounds now;
     private final Terms terms;
     private Optional<Note> best = Optional.empty();
-    private double least = Double.POSITIVE_INFINITY;
+    private double least;
 
     Search(Bounds now, Terms terms) {
       this.now = now;
       this.terms = terms;
+      this.least = terms.most;
     }
 
     void weigh(Block block, At tip, double rim) {
