@@ -11,8 +11,11 @@ import storyrod.drawing.TemplateTile;
 
 /** The sheets of the full-size templates, each on a page of its own and never shrunk. */
 public record FullSizePages(List<Sheet> sheets) {
-  /** What the title and the lead take of a page, in mm. */
-  private static final double BESIDE_MM = 27;
+  /** What the title takes of a page, in mm, with the spaces round it. */
+  private static final double TITLE_MM = 14.2;
+
+  private static final TextMeasure LEAD = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
+  private static final int MANY = 99;
 
   public FullSizePages {
     sheets = List.copyOf(sheets);
@@ -38,8 +41,23 @@ public record FullSizePages(List<Sheet> sheets) {
         .toList();
   }
 
-  static Size room(Paper paper) {
-    return new Size(paper.textWidthMm(), paper.roomMm() - BESIDE_MM);
+  /** The room for a sheet of some templates, under the longest lead that one of them can have. */
+  static Size room(List<FullSize> shapes, Print print) {
+    double width = print.paper().textWidthMm();
+    String lead = print.texts().say("fullsize.caution") + " " + longest(shapes, print.texts());
+    return new Size(width, print.paper().roomMm() - TITLE_MM - LEAD.heightMm(lead, width));
+  }
+
+  private static String longest(List<FullSize> shapes, Texts texts) {
+    List<String> said = new ArrayList<>();
+    if (shapes.stream().anyMatch(FullSize::isStrip)) {
+      said.add(texts.say("fullsize.strip"));
+    }
+    said.add(texts.say("fullsize.join", MANY, "A1–A" + MANY));
+    if (shapes.size() > 1) {
+      said.add(texts.say("fullsize.shared", shapes.size()));
+    }
+    return String.join(" ", said);
   }
 
   static FullSizePages of(PlanSet set, Print print) {

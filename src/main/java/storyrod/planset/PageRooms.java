@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.drawing.FullSize;
 import storyrod.drawing.Rooms;
 import storyrod.drawing.Size;
 import storyrod.piece.Mark;
@@ -83,7 +84,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Size fullSize() {
-    return FullSizePages.room(paper);
+    return FullSizePages.room(FullSize.of(piece), sheet.print());
   }
 
   @Override

@@ -28,7 +28,10 @@ final class StepHeights {
   private static final double NUMBER_MM = 16.5;
   private static final double SMALL_NUMBER_MM = 9.8;
   private static final double HEAD_PADDING_MM = 2.5;
-  private static final double BELOW_MM = 6.5;
+
+  /** Below a step with a picture; at the end of a page it may be cut short. */
+  static final double BELOW_MM = 6.5;
+
   private static final double SIDE_MM = 54;
   private static final double GUTTER_MM = 8;
   private static final double BLOCK_MM = 6.6;
@@ -91,11 +94,6 @@ final class StepHeights {
   /** The height of a page for steps: the last has no space below it. */
   static double roomMm(Paper paper) {
     return paper.roomMm() + SMALL_BELOW_MM;
-  }
-
-  /** Whether a line to tick and sign stands below each step. */
-  boolean signs() {
-    return signMm > 0;
   }
 
   private double below(boolean pictured) {

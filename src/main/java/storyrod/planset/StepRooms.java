@@ -88,7 +88,8 @@ final class StepRooms {
     double narrow = texts.besideListsMm();
     Place columns = place(narrow, around + texts.inColumns(wish.step()), picture);
     double lists = texts.lists(wish.step());
-    boolean tooHigh = texts.signs() && columns.besideMm() + lists > paper.roomMm();
+    double alone = columns.besideMm() + lists - StepHeights.BELOW_MM;
+    boolean tooHigh = alone > paper.textHeightMm();
     return tooHigh || scale(columns, picture) < CLEARLY * scale(plain, picture)
         ? plain
         : atLeast(lists, columns);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,7 +45,6 @@ class BenchPagesTest {
   private static final byte[] PDF = pdf(BENCH);
   private static final List<PdfText.Glyph> GLYPHS = PdfText.glyphs(PDF);
   private static final Paper PAPER = Paper.LETTER;
-  private static final int DPI = 24;
 
   private static final String BOARD =
       """
@@ -89,30 +87,10 @@ class BenchPagesTest {
     try (PDDocument document = PdfText.open(pdf)) {
       PDFRenderer renderer = new PDFRenderer(document);
       for (int page = 1; page < document.getNumberOfPages(); page++) {
-        fills.add(fill(renderer.renderImageWithDPI(page, DPI)));
+        fills.add(FillChecks.fill(renderer.renderImageWithDPI(page, FillChecks.DPI), PAPER));
       }
     }
     return fills;
-  }
-
-  private static double fill(BufferedImage page) {
-    double rowsPerMm = DPI / 25.4;
-    int top = (int) Math.ceil(PAPER.topMm() * rowsPerMm);
-    int bottom = (int) Math.floor((PAPER.heightMm() - PAPER.bottomMm()) * rowsPerMm);
-    int row = bottom;
-    while (row > top && isWhite(page, row)) {
-      row--;
-    }
-    return (double) (row - top) / (bottom - top);
-  }
-
-  private static boolean isWhite(BufferedImage page, int row) {
-    for (int x = 0; x < page.getWidth(); x++) {
-      if ((page.getRGB(x, row) & 0xFF) < 0xE0) {
-        return false;
-      }
-    }
-    return true;
   }
 
   @Test

@@ -11,7 +11,7 @@ import storyrod.planset.PdfText.Glyph;
 /** No page is nearly empty. */
 final class FillChecks {
   private static final double LEAST = 0.15;
-  private static final int DPI = 30;
+  static final int DPI = 30;
 
   private FillChecks() {}
 
@@ -48,7 +48,10 @@ final class FillChecks {
     return (lowest - paper.topMm()) / paper.textHeightMm();
   }
 
-  private static double fill(BufferedImage page, Paper paper) {
+  /**
+   * How far down a page is printed, as a share of its text; drawn at {@value #DPI} dots an inch.
+   */
+  static double fill(BufferedImage page, Paper paper) {
     double rowsPerMm = DPI / 25.4;
     int top = (int) Math.ceil(paper.topMm() * rowsPerMm);
     int bottom = (int) Math.floor((paper.heightMm() - paper.bottomMm()) * rowsPerMm);

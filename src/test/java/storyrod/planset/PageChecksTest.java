@@ -31,7 +31,6 @@ class PageChecksTest {
     }
   }
 
-  @Tag("slow")
   @TestFactory
   Stream<DynamicTest> everyProjectOnItsUsualPaper() throws IOException {
     return projects()
@@ -43,6 +42,15 @@ class PageChecksTest {
   @TestFactory
   Stream<DynamicTest> theSmallestProjectOnEveryPaper() {
     return onEveryPaper(SMALLEST);
+  }
+
+  /** A lead of four lines above a template, and a step whose lists are higher than its page. */
+  @TestFactory
+  Stream<DynamicTest> pagesThatWereOnceTooShort() {
+    return Stream.of(
+        test("bookcase", "publish", "a4"),
+        test("window-bench", "helper", "a4"),
+        test("nightstand", "publish", "letter"));
   }
 
   @Tag("slow")
