@@ -6,35 +6,29 @@
 <@frame.head say('preview.title')/>
 <h1>${say('preview.title')}</h1>
 <@frame.preview/>
-<p class="quiet">${say('preview.left-out')}</p>
 <div class="picture"><@frame.drawing preview.picture/></div>
 </div>
 <div class="section">
 <@frame.head say('preview.title')/>
 <@frame.preview/>
+<p class="quiet">${say('preview.left-out')}</p>
 <table class="two cautions"><tr><td class="column">
-<h2 class="top">${say('preview.materials')}</h2>
+<h2>${say('preview.materials')}</h2>
 <table class="list"><tbody>
 <#list preview.materials as material><tr><td>${material.name}</td><td class="figure last">${material.amount}</td></tr></#list>
 </tbody></table>
 </td><td class="gutter"></td><td class="column">
 <#if preview.skills?has_content>
-<h2 class="top">${say('preview.skills')}</h2>
+<h2>${say('preview.skills')}</h2>
 <ul class="plain">
 <#list preview.skills as skill><li>${skill?cap_first}</li></#list>
 </ul>
 </#if>
-<h2<#if !preview.skills?has_content> class="top"</#if>>${say('preview.time')}</h2>
+<h2>${say('preview.time')}</h2>
 <table class="list"><tbody>
 <#list cover.figures as figure><tr><td>${figure.label}</td><td class="figure last">${figure.value}</td></tr></#list>
 </tbody></table>
 </td></tr></table>
 <h2>${say('preview.tools')}</h2>
-<table class="columns cautions"><tr>
-<#assign height = [(preview.tools?size / 3)?ceiling, 1]?max>
-<#list preview.tools?chunk(height) as column><td class="column<#if column?index == 2> end</#if>">
-<ul class="plain"><#list column as tool><li>${tool?cap_first}</li></#list></ul></td>
-</#list>
-<#list [(preview.tools?size / height)?ceiling, 0]?max..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
-</tr></table>
+<p>${preview.tools?map(tool -> tool?cap_first)?join('; ')}</p>
 </div>

@@ -23,8 +23,8 @@ import storyrod.words.Words;
  */
 public record Preview(
     DrawingBox picture, List<String> skills, List<String> tools, List<Material> materials) {
-  /** What the title, the mark and two lines take of the picture's page. */
-  private static final double BESIDE_MM = TableHeights.H1_MM + 14 + 12;
+  /** What the title and the band take of the picture's page. */
+  private static final double BESIDE_MM = TableHeights.H1_MM + 14;
 
   private static final BigDecimal FEET_STEP = BigDecimal.valueOf(5);
   private static final BigDecimal METRES_STEP = new BigDecimal("0.05");

@@ -21,6 +21,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
 import storyrod.planset.PdfText.Glyph;
+import storyrod.words.Words;
 
 /**
  * A finished plan set as an independent reader finds it; pages count from 1, sizes are in mm.
@@ -77,6 +78,12 @@ record FinishedPdf(
 
   static String text(List<Glyph> glyphs) {
     return squeezed(glyphs.stream().map(Glyph::text).collect(Collectors.joining()));
+  }
+
+  /** A preview has neither contents nor lists; every other edition begins with them. */
+  boolean isPreview() {
+    String preview = squeezed(Words.ENGLISH.say("preview.title"));
+    return bookmarks().stream().anyMatch(each -> each.text().equals(preview));
   }
 
   static String squeezed(String text) {
