@@ -16,6 +16,7 @@ import storyrod.geometry.Solid;
  * Moves hardware out of its seats, each along the line by which it goes in, with the part it goes
  * into. What belongs together comes out alike: clear of its host, past what came out of the same
  * place before it, and on until no part hides it; if one always does, to where it is seen best.
+ * What lies in two parts stays between them.
  */
 final class HardwareOut {
   /** Between an item and its host, and from one look to the next, as shares of the diagonal. */
@@ -63,12 +64,14 @@ final class HardwareOut {
   }
 
   private void moveOut(List<Hardware> alike) {
-    double first = GAP * diagonal + alike.stream().mapToDouble(this::clear).max().orElse(0);
+    double room = alike.stream().mapToDouble(this::room).min().orElse(Double.POSITIVE_INFINITY);
+    double clear = alike.stream().mapToDouble(this::clear).max().orElse(0);
+    double first = Math.min(GAP * diagonal + clear, room);
     List<Hardware> looked = alike.size() < 3 ? alike : List.of(alike.getFirst(), alike.getLast());
     double best = first;
     double most = -1;
     for (int i = 0; i <= STEPS && most < ENOUGH_SEEN; i++) {
-      double mm = first + i * STEP * diagonal;
+      double mm = Math.min(first + i * STEP * diagonal, room);
       double seen = looked.stream().mapToDouble(each -> seen(moved(each, mm))).min().orElse(1);
       if (seen > most + WORTH_A_STEP) {
         most = seen;
@@ -77,6 +80,20 @@ final class HardwareOut {
     }
     double mm = best;
     alike.forEach(each -> out.add(moved(each, mm)));
+  }
+
+  /** How far it may come out before it meets the other part of its joint where that is drawn. */
+  private double room(Hardware item) {
+    PlacedItem placed = item.placed();
+    double gap =
+        placed.origin().parts().stream()
+            .filter(offsets::containsKey)
+            .mapToDouble(
+                other -> offsets.get(other).subtract(offsets.get(placed.host())).dot(placed.out()))
+            .max()
+            .orElse(0);
+    double room = gap - placed.highMm();
+    return room >= placed.deepMm() ? room : Double.POSITIVE_INFINITY;
   }
 
   private Fitting moved(Hardware item, double mm) {
