@@ -19,6 +19,9 @@ import storyrod.measure.Length;
  * together.
  */
 final class CutSequence {
+  /** No shorter piece is ripped only to get an offcut out of it (common practice: 12 in). */
+  private static final long SHORTEST_RIP = 12 * Length.TICKS_PER_INCH;
+
   private final Stock stock;
   private final long unit;
   private final long kerf;
@@ -70,6 +73,9 @@ final class CutSequence {
       return;
     }
     int axis = tree.axis(node);
+    if (axis == 1 && isTooShortToRip(node)) {
+      return; // all of it is waste
+    }
     List<Integer> children = children(node, axis);
     long at = axis == 0 ? x : y;
     long end = at + unit * tree.size(node, axis);
@@ -83,6 +89,19 @@ final class CutSequence {
     }
     keep(node, axis == 0 ? at : x, axis == 0 ? y : at);
     descend(children, axis, x, y);
+  }
+
+  private boolean isTooShortToRip(int node) {
+    boolean isCut = tree.first(node) != CutTree.NONE;
+    return isCut && unit * tree.size(node, 0) - kerf < SHORTEST_RIP && !holdsPart(node);
+  }
+
+  private boolean holdsPart(int node) {
+    boolean holds = tree.isPart(node) && !tree.isUseless(node);
+    for (int child = tree.first(node); child != CutTree.NONE && !holds; child = tree.next(child)) {
+      holds = holdsPart(child);
+    }
+    return holds;
   }
 
   /** The broadest first; pieces beside a defect lie where they do. */
