@@ -5,7 +5,7 @@
 <div class="section" id="exploded">
 <@frame.head say('exploded.title')/>
 <h1>${say('exploded.title')}</h1>
-<#if opened?has_content><p class="quiet">${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'))}</p></#if>
+<#if opened?has_content><p class="quiet">${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'), '|')?keep_before('|')}<a href="#exploded-opened" class="target"></a>${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'), '|')?keep_after('|')}</p></#if>
 <div class="picture"><@frame.drawing exploded/></div>
 <table class="columns parts-list"><tr>
 <#assign height = (partsList.rows?size / 3)?ceiling>
@@ -33,7 +33,7 @@
 </div>
 </#list>
 <#list opened as page>
-<div class="section">
+<div class="section"<#if page?is_first> id="exploded-opened"</#if>>
 <@frame.head say('exploded.title')/>
 <#list page as view>
 <div class="part">
