@@ -1257,7 +1257,10 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the parts are together" + acrossGlue?then(" and the glue in them has cured for " + cured, "") + ", and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together" + acrossGlue?then(" and " + cured + " have gone by since they were glued", "") + ", and go slowly where the grain turns."/>
+  <#if acrossGlue>
+    <@say "The clamps come off after " + clampTime + ", but only in " + cured + " is the glue hard enough for a cutter."/>
+  </#if>
 </#macro>
 
 <#macro dryFitting>

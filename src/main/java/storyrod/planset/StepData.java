@@ -71,7 +71,9 @@ final class StepData {
     data.put("inch", piece.description().format().unit() == Unit.INCH);
     data.put("said", step.say().stream().map(StepData::sentence).toList());
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
-    data.put("cured", new Durations(words).spoken(GlueTimes.of(piece.description()).cured()));
+    GlueTimes glue = GlueTimes.of(piece.description());
+    data.put("cured", new Durations(words).spoken(glue.cured()));
+    data.put("clampTime", new Durations(words).spoken(glue.clampMinutes()));
     data.put("hardware", hardware.of(step));
     data.put("oneShown", OneOfMany.isIn(piece, step));
     data.put("diagonal", value(step, "diagonal"));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.DryFits;
 import storyrod.build.Levels;
@@ -75,15 +76,15 @@ final class TrialData {
     return step.operations().stream().flatMap(each -> each.parts().stream()).toList();
   }
 
-  /** What lies in both parts of joints that are closed later, by kind. */
+  /**
+   * What lies in both parts of joints that are closed now and glued later, by kind. What joins one
+   * sub-assembly to another has its turn when these are put together.
+   */
   private List<Map<String, Object>> inserts(Step step) {
-    List<String> parts = parts(step);
     Map<String, Integer> counts = new LinkedHashMap<>();
-    steps.stream()
-        .filter(later -> later.number() > step.number())
-        .flatMap(later -> later.operations().stream())
-        .flatMap(operation -> operation.joints().stream())
-        .filter(joint -> parts.contains(joint.first()) && parts.contains(joint.second()))
+    step.operations().stream()
+        .flatMap(trial -> closedLater(step, trial))
+        .distinct()
         .flatMap(joint -> joint.fasteners().stream())
         .filter(each -> INSERTS.contains(Words.hyphenated(piece.kind(each.item()))))
         .forEach(
@@ -93,6 +94,15 @@ final class TrialData {
     return counts.entrySet().stream()
         .<Map<String, Object>>map(each -> Map.of("kind", each.getKey(), "count", each.getValue()))
         .toList();
+  }
+
+  private Stream<Joint> closedLater(Step step, Operation trial) {
+    return steps.stream()
+        .filter(later -> later.number() > step.number())
+        .flatMap(later -> later.operations().stream())
+        .flatMap(operation -> operation.joints().stream())
+        .filter(joint -> trial.parts().contains(joint.first()))
+        .filter(joint -> trial.parts().contains(joint.second()));
   }
 
   /** What will slide in grooves of these parts, and is cut already. */
