@@ -17,6 +17,7 @@ class PlainlyToldTest {
   private static List<StepText> nightstand;
   private static List<StepText> bookcase;
   private static List<StepText> table;
+  private static List<StepText> box;
 
   @BeforeAll
   static void write() throws IOException {
@@ -24,6 +25,7 @@ class PlainlyToldTest {
     nightstand = StepWordsTest.steps("nightstand");
     bookcase = StepWordsTest.steps("bookcase");
     table = StepWordsTest.steps("dining-table");
+    box = StepWordsTest.steps("sewing-box");
   }
 
   private static StepText step(List<StepText> steps, String title) {
@@ -202,5 +204,19 @@ class PlainlyToldTest {
 
   private static String start(List<String> sentences, String words) {
     return sentences.stream().filter(each -> each.startsWith(words)).findFirst().orElseThrow();
+  }
+
+  /** The dowels join the top frame to the stand, which is put together later. */
+  @Test
+  void nothingIsSetInDryThatJoinsWhatIsPutTogetherLater() {
+    keepsSilent(step(box, "Put the left end, the right end, the top frame"), "dowels in dry");
+    says(step(box, "Put the stand together dry"), "four dowels in dry");
+  }
+
+  @Test
+  void cutterOverAJointWaitsForTheCureAndNotForTheClamps() {
+    says(
+        step(box, "Round over the edges in the long frame pieces"),
+        "The clamps come off after 6 hours, but only in 24 hours is the glue hard enough");
   }
 }
