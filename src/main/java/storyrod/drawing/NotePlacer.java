@@ -254,27 +254,29 @@ final class NotePlacer {
 
   /** What the lines under a leader cost, counted no further than to a most. */
   private double crossings(Paper.Stretch leader, double most) {
-    double cost = 0;
-    for (Paper.Stretch each : paper.stretches()) {
-      if (leader.crosses(each)) {
-        cost += PER_CROSSING;
-        if (cost >= most) {
-          return cost;
-        }
-      }
-    }
-    return cost;
+    return PER_CROSSING * paper.crossed(leader, (int) Math.ceil(most / PER_CROSSING));
   }
 
   private boolean isFree(Note note, Bounds room) {
     PlacedText whole =
         new PlacedText(
             "", TextStyle.NOTE.sizeMm(), room.left(), room.top(), room.right(), room.bottom());
+    Paper.Stretch leader = leader(note);
+    Paper.Stretch landing = landing(note);
     return paper.isFree(whole.widened(0.8))
-        && paper.missesTexts(leader(note))
-        && paper.missesTexts(landing(note))
-        && leaders.stream().noneMatch(leader(note)::crosses)
-        && leaders.stream().noneMatch(landing(note)::crosses);
+        && paper.missesTexts(leader)
+        && paper.missesTexts(landing)
+        && missesLeaders(leader)
+        && missesLeaders(landing);
+  }
+
+  private boolean missesLeaders(Paper.Stretch stretch) {
+    for (Paper.Stretch each : leaders) {
+      if (stretch.crosses(each)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Paper.Stretch leader(Note note) {
