@@ -24,7 +24,6 @@ import storyrod.planset.Printable;
 import storyrod.planset.Printing;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlanner;
-import storyrod.words.Words;
 
 /** The stages in their order. Each goes on past its own faults; the next begins only without. */
 public final class Pipeline {
@@ -54,7 +53,11 @@ public final class Pipeline {
   static Optional<PlanSet> planSet(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
     return plan(source, option, diagnostics)
-        .map(planned -> drawn(planned, Printing.usual(Words.ENGLISH), diagnostics));
+        .map(planned -> drawn(planned, printing(planned.piece()), diagnostics));
+  }
+
+  private static Printing printing(Piece piece) {
+    return Printing.usual(piece.description().words());
   }
 
   /** What is planned with its drawings, for the pages on which they are to stand. */

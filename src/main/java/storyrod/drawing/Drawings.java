@@ -78,7 +78,7 @@ public record Drawings(
       List<Drawing> sheets =
           plan.sheets().stream()
               .map(sheet -> SawnPiece.of(sheet, piece))
-              .map(sheet -> LayoutDrawing.draw(sheet, piece.description().format(), area))
+              .map(sheet -> LayoutDrawing.draw(sheet, Notation.of(piece), area))
               .toList();
       layouts.put(plan.stock().name(), sheets);
     }

@@ -97,7 +97,8 @@ public final class PlanSetWriter {
             cover.maker(),
             printing.words().language(),
             set.piece().description().about().date());
-    String xhtml = printing.templates().render("frame/document.ftl", pages.data());
+    String xhtml =
+        printing.templates().render("frame/document.ftl", printing.words(), pages.data());
     Document document = printing.templates().tree(xhtml);
     return PlainDigits.with(() -> PdfPages.write(document, drawings(set, pages), about));
   }
