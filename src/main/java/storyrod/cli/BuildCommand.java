@@ -102,10 +102,11 @@ final class BuildCommand implements Callable<Integer> {
   private Map<String, byte[]> files(
       Pipeline.Planned planned, Map<String, Printing> printings, Diagnostics diagnostics) {
     Map<String, byte[]> files = new LinkedHashMap<>();
+    PlanSets sets = new PlanSets(planned, diagnostics);
     printings.forEach(
         (name, printing) -> {
-          PlanSet set = Pipeline.drawn(planned, printing, diagnostics);
-          PlanSetWriter writer = new PlanSetWriter(printing);
+          PlanSet set = sets.of(printing);
+          PlanSetWriter writer = sets.writer(printing);
           if (files.isEmpty()) {
             files.putAll(writer.write(set));
             files.put(name, files.remove(PLAN_SET));

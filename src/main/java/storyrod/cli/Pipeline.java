@@ -11,14 +11,10 @@ import storyrod.description.DescriptionReader;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
-import storyrod.drawing.Drawings;
-import storyrod.drawing.Rooms;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
-import storyrod.planset.Figures;
-import storyrod.planset.PageRooms;
 import storyrod.planset.PlanSet;
 import storyrod.planset.Printable;
 import storyrod.planset.Printing;
@@ -62,15 +58,7 @@ public final class Pipeline {
 
   /** What is planned with its drawings, for the pages on which they are to stand. */
   static PlanSet drawn(Planned planned, Printing printing, Diagnostics diagnostics) {
-    Rooms rooms = PageRooms.of(planned.piece(), planned.build(), printing);
-    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build(), rooms);
-    return new PlanSet(
-        planned.piece(),
-        diagnostics.sorted(),
-        planned.stock(),
-        planned.build(),
-        drawings,
-        Figures.of(planned.piece()));
+    return new PlanSets(planned, diagnostics).of(printing);
   }
 
   /** All stages up to the drawings. */
