@@ -54,11 +54,12 @@ record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text
   }
 
   /**
-   * Whether another one measures the same stretch. Lengths and widths lie in line in all views that
-   * show them; a place in the thickness does so only within one view.
+   * Whether another one measures the same stretch. Lengths and widths lie in line in the face and in
+   * the views beside it; a place in the thickness does so only within one view.
    */
   boolean repeats(Wanted other) {
-    boolean inLine = axis != Axis.Y || view == other.view;
+    boolean beside = view == Face.FRONT || other.view == Face.FRONT;
+    boolean inLine = view == other.view || beside && axis != Axis.Y;
     return inLine && axis == other.axis && range().equals(other.range());
   }
 

@@ -2,7 +2,8 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashSet;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,7 +41,7 @@ final class Givens {
   /** Where dimensions end: the first of each axis is where its frame is laid. */
   private final Map<Axis, TreeSet<Double>> feet = new EnumMap<>(Axis.class);
 
-  private final Set<String> stretches = new HashSet<>();
+  private final Map<String, Set<Face>> stretches = new HashMap<>();
 
   Givens(ReadSheet sheet, Tracing tracing, Figures figures) {
     this.sheet = sheet;
@@ -166,10 +167,13 @@ final class Givens {
     if (news == News.CONTRADICTS) {
       faults.add("'" + dimension.text() + "' on " + view + " along " + axis + " " + news);
     }
-    String inLine = axis == Axis.Y ? view.word() : axis.word();
-    if (!stretches.add(inLine + " " + from.getAsInt() + " " + to.getAsInt())) {
+    String stretch = axis + " " + from.getAsInt() + " " + to.getAsInt();
+    Set<Face> before = stretches.computeIfAbsent(stretch, key -> EnumSet.noneOf(Face.class));
+    boolean beside = axis != Axis.Y && (view == Face.FRONT || before.contains(Face.FRONT));
+    if (before.contains(view) || beside && !before.isEmpty()) {
       faults.add("'" + dimension.text() + "' on " + view + " is given twice");
     }
+    before.add(view);
     Figures.steps(dimension.text())
         .ifPresent(
             steps ->
