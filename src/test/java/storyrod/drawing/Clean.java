@@ -35,6 +35,7 @@ final class Clean {
   static List<String> textFaults(Drawing drawing) {
     List<String> faults = new ArrayList<>();
     List<PlacedText> texts = Painter.texts(drawing);
+    faults.addAll(smallFigures(drawing));
     for (int i = 0; i < texts.size(); i++) {
       PlacedText text = texts.get(i);
       if (text.sizeMm() < 2.5) {
@@ -51,6 +52,18 @@ final class Clean {
       }
     }
     return faults;
+  }
+
+  /** The figures of fractions are smaller than the text they stand in, but not too small. */
+  private static List<String> smallFigures(Drawing drawing) {
+    return drawing.elements().stream()
+        .flatMap(element -> Lowering.simple(element).stream())
+        .filter(Text.class::isInstance)
+        .map(Text.class::cast)
+        .flatMap(text -> TextSetting.of(text.style(), text.text()).stretches().stream())
+        .filter(stretch -> stretch.size() < 2.5)
+        .map(stretch -> "too small: " + stretch)
+        .toList();
   }
 
   private static boolean outside(Drawing drawing, Drawing.At at) {

@@ -97,7 +97,7 @@ class PartDimensionsTest {
   void aStepThatRoundsIsNeverPrinted() {
     EqualSteps steps = new EqualSteps(new LengthFormat(Unit.INCH, 32), Words.ENGLISH);
     Length hole = Length.mm(32);
-    assertEquals("11 steps of 32 mm (= 13 27/32)", steps.said(11, hole, hole.times(11)));
+    assertEquals("11 steps of 32 mm (= 13 55/64)", steps.said(11, hole, hole.times(11)));
     Length half = Length.inch(23, 64);
     assertEquals("2 × 23/64 (= 23/32)", steps.said(2, half, half.times(2)));
     Length third = Length.inch(353, 32).dividedBy(3, RoundingMode.HALF_EVEN);
