@@ -11,9 +11,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
-import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
-import storyrod.words.Words;
 
 /**
  * Which dimensions of a drawing stand in one of its details: those that its view shows there, and
@@ -62,14 +60,14 @@ record DetailDimensions(FlatPart flat, DetailView view, List<FineFeature> featur
   /**
    * The depths of trenches that no dimension tells, in brackets: the notes tell them (ISO 129-1).
    */
-  List<Wanted> depths(LengthFormat format, Words words, List<Moves> moves) {
+  List<Wanted> depths(Notation notation, List<Moves> moves) {
     List<Wanted> depths = new ArrayList<>();
     for (FineFeature feature : features) {
       if (feature.cut() instanceof Cut.Trench trench
           && trench.from().axis() != view.face().axis()) {
         Axis axis = trench.from().axis();
         Range range = feature.box().on(axis);
-        String text = words.say("part.auxiliary", format.format(range.length()));
+        String text = told(range, notation);
         Wanted depth = beside(feature, axis, range, text);
         boolean isTold =
             Stream.concat(moves.stream().map(Moves::now), depths.stream()).anyMatch(depth::repeats);
@@ -79,6 +77,10 @@ record DetailDimensions(FlatPart flat, DetailView view, List<FineFeature> featur
       }
     }
     return depths;
+  }
+
+  private static String told(Range range, Notation notation) {
+    return notation.words().say("part.auxiliary", notation.format().format(range.length()));
   }
 
   /** On the side of the view on which the joint is open, or nearer to the edge. */

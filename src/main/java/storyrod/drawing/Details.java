@@ -10,8 +10,6 @@ import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Note;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.measure.LengthFormat;
-import storyrod.words.Words;
 
 /**
  * The enlarged details of a part's drawing (ISO 128-3): a joint whose lines lie nearer to each
@@ -19,7 +17,7 @@ import storyrod.words.Words;
  *
  * @param shown the drawing's views
  */
-record Details(FlatPart flat, Map<Face, Shown> shown, LengthFormat format) {
+record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
   /** Lines nearer than this are shown larger where there is room for it, in mm. */
   static final double WISH_MM = 3;
 
@@ -100,7 +98,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, LengthFormat format) {
   /** The smallest at which the joint can be read and that is clearly larger than the drawing's. */
   private Scale scale(FineFeature feature, double factor) {
     List<Scale> all = new ArrayList<>(FINER.reversed());
-    all.addAll(Scales.in(format.unit()));
+    all.addAll(Scales.in(notation.format().unit()));
     return all.reversed().stream()
         .filter(each -> each.factor() >= LARGER * factor)
         .filter(each -> feature.drawnMm(each.factor()) >= WISH_MM)
@@ -120,7 +118,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, LengthFormat format) {
         view,
         cluster.features,
         moves,
-        dimensions.depths(format, Words.ENGLISH, moves));
+        dimensions.depths(notation, moves));
   }
 
   /**
@@ -145,7 +143,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, LengthFormat format) {
   record Room(Size area, List<Bounds> views) {}
 
   private boolean place(Detail detail, Paper paper, Room room) {
-    Optional<Group> drawn = detail.drawn(shown.get(detail.view().face()), Words.ENGLISH);
+    Optional<Group> drawn = detail.drawn(shown.get(detail.view().face()), notation.words());
     Optional<Element> placed = drawn.flatMap(group -> new DetailPlace(paper, room).placed(group));
     placed.ifPresent(paper::add);
     return placed.isPresent();

@@ -51,7 +51,7 @@ final class PartDrawing {
     this.features = Features.of(flat);
     this.wanted = Measures.of(flat, piece.description().format(), words);
     this.notes = CutNotes.of(flat, piece, words);
-    this.details = new Details(flat, shown, piece.description().format());
+    this.details = new Details(flat, shown, Notation.of(piece));
   }
 
   /** Which details a drawing shows: all, those without which it cannot be read, or none. */
