@@ -113,12 +113,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
     DetailDimensions dimensions = new DetailDimensions(flat, view, cluster.features);
     List<Detail.Moves> moves = dimensions.of(wanted);
     return new Detail(
-        name,
-        cluster.scale,
-        view,
-        cluster.features,
-        moves,
-        dimensions.depths(notation, moves));
+        name, cluster.scale, view, cluster.features, moves, dimensions.depths(notation, moves));
   }
 
   /**
