@@ -26,6 +26,9 @@ import storyrod.words.Words;
  * nearer edge and its size. Depths stand in notes.
  */
 final class Measures {
+  /** So many steps make a row long. */
+  private static final int LONG_ROW = 4;
+
   private final FlatPart flat;
   private final LengthFormat format;
   private final EqualSteps equal;
@@ -198,14 +201,21 @@ final class Measures {
     }
   }
 
-  /** A row of equal cuts by their middles; their sizes stand in the note. */
+  /**
+   * A row of equal cuts by their middles; their sizes stand in the note. Long rows are all placed
+   * from one end: they are drilled along a jig, which is set against the same end for each.
+   */
   private void addRow(Face view, Axis along, List<Point> centres, Length step) {
     Point first = centres.getFirst();
     Point last = centres.getLast();
-    for (Axis axis : DimensionSides.inPlane(view)) {
-      wanted.place(view, axis, first, axis == along ? last : first);
-    }
     int steps = centres.size() - 1;
+    for (Axis axis : DimensionSides.inPlane(view)) {
+      if (axis == along && steps >= LONG_ROW) {
+        wanted.stretch(view, axis, sides.edge(view, axis, first, Length.ZERO), first);
+      } else {
+        wanted.place(view, axis, first, axis == along ? last : first);
+      }
+    }
     if (steps > 0 && along != view.axis()) {
       wanted.said(view, along, first, last, equal.said(steps, step, step.times(steps)));
     }

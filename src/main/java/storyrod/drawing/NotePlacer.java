@@ -185,7 +185,7 @@ final class NotePlacer {
         return;
       }
       Note note = block.note(tip, rim);
-      cost += terms.cost(leader(note));
+      cost += terms.cost(leader(note)) + terms.cost(landing(note));
       if (cost < least && isFree(note, room)) {
         cost += crossings(leader(note), least - cost);
         if (cost < least) {
@@ -257,12 +257,12 @@ final class NotePlacer {
     return true;
   }
 
-  private static Paper.Stretch leader(Note note) {
+  static Paper.Stretch leader(Note note) {
     return new Paper.Stretch(note.tip(), note.elbow());
   }
 
   /** The level stretch from a leader to its text. */
-  private static Paper.Stretch landing(Note note) {
+  static Paper.Stretch landing(Note note) {
     return new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
   }
 }
