@@ -54,8 +54,8 @@ record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text
   }
 
   /**
-   * Whether another one measures the same stretch. Lengths and widths lie in line in the face and in
-   * the views beside it; a place in the thickness does so only within one view.
+   * Whether another one measures the same stretch. Lengths and widths lie in line in the face and
+   * in the views beside it; a place in the thickness does so only within one view.
    */
   boolean repeats(Wanted other) {
     boolean beside = view == Face.FRONT || other.view == Face.FRONT;
