@@ -87,14 +87,21 @@ public record Drawings(
 
   private static Map<Integer, Drawing> steps(
       Piece piece, BuildPlan build, List<Hardware> hardware, Rooms rooms) {
-    Map<Integer, StepPicture> pictures = new LinkedHashMap<>();
+    Map<Integer, PicturedStep> pictures = new LinkedHashMap<>();
     build.steps().parallelStream()
-        .flatMap(step -> StepPicture.of(piece, step, hardware).stream())
+        .flatMap(step -> picture(piece, build, step, hardware).stream())
         .forEachOrdered(picture -> pictures.put(picture.step(), picture));
     Map<Integer, DoubleUnaryOperator> heights = new LinkedHashMap<>();
     pictures.forEach((step, picture) -> heights.put(step, picture::heightMm));
     Map<Integer, Drawing> steps = new LinkedHashMap<>();
     rooms.steps(heights).forEach((step, room) -> steps.put(step, pictures.get(step).drawn(room)));
     return steps;
+  }
+
+  private static Optional<PicturedStep> picture(
+      Piece piece, BuildPlan build, BuildPlan.Step step, List<Hardware> hardware) {
+    return StepPicture.of(piece, step, hardware)
+        .map(PicturedStep.class::cast)
+        .or(() -> MountPicture.of(piece, build, step, hardware).map(PicturedStep.class::cast));
   }
 }

@@ -93,15 +93,25 @@ record Picture(
   Drawing drawn(String name, Notes notes, Size page) {
     List<Stroke> trails = trails(notes);
     List<At> points = points(trails);
-    double beside = beside(notes);
-    double above = above(notes);
-    Size room = new Size(page.widthMm() - 2 * beside, page.heightMm() - 2 * above);
-    Fit fit = Fit.into(points, new At(beside, above), room);
+    Fit fit = fit(notes, page);
     List<Element> elements = new ArrayList<>(groups(fit));
     trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
     notes.arrows().forEach(paths -> arrow(paths, notes, fit).ifPresent(elements::add));
     elements.addAll(balloons(notes, fit, fit.on(points), page));
     return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
+  }
+
+  /** Where it comes to lie on a page that it fills. */
+  Fit fit(Notes notes, Size page) {
+    double beside = beside(notes);
+    double above = above(notes);
+    Size room = new Size(page.widthMm() - 2 * beside, page.heightMm() - 2 * above);
+    return Fit.into(points(trails(notes)), new At(beside, above), room);
+  }
+
+  /** What is seen of a piece of hardware. */
+  Seen seen(Fitting fitting) {
+    return seen.get(parts.size() + fittings.indexOf(fitting));
   }
 
   /** The height in mm that the drawing fills where only its width is given. */
@@ -113,7 +123,7 @@ record Picture(
     return factor * (y.getMax() - y.getMin()) + 2 * above(notes);
   }
 
-  private List<Stroke> trails(Notes notes) {
+  List<Stroke> trails(Notes notes) {
     return Stream.concat(notes.trails().stream(), Fitting.trails(fittings).stream())
         .flatMap(this::visible)
         .toList();

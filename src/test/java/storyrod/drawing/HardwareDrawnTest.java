@@ -56,13 +56,15 @@ class HardwareDrawnTest {
           HardwareUse use = HardwareUse.of(piece);
           Map<String, Integer> wanted = new TreeMap<>();
           for (PlacedItem each : PlacedHardware.of(piece)) {
-            wanted.put(use.mark(each.item()), use.counts().get(each.item()) * each.origin().each());
+            wanted.put(
+                use.mark(each.item()),
+                use.counts().get(each.item()) * each.origin().makeup().bodies());
           }
           assertEquals(wanted, drawn(project.set()));
         });
   }
 
-  /** All that joints use has a place but the splines of mitres. */
+  /** All that joints use has a place, the splines of mitres too. */
   @TestFactory
   List<DynamicTest> everyFastenerOfAJointHasAPlace() {
     return AllProjects.each(
@@ -76,11 +78,7 @@ class HardwareDrawnTest {
                       .filter(item -> item.origin().joint().filter(joint::equals).isPresent())
                       .filter(item -> item.item().equals(each.item()))
                       .count();
-              assertTrue(
-                  found == each.count()
-                      || joint.type().equals("spline")
-                      || each.item().equals("spline"),
-                  () -> joint.at() + " " + each + ": " + found);
+              assertTrue(found == each.count(), () -> joint.at() + " " + each + ": " + found);
             }
           }
         });
