@@ -26,6 +26,8 @@ record Inset(Picture picture, Picture.Notes notes, View view) {
   /** Round the item and its seat, as a share of their larger side. */
   private static final double AROUND = 0.35;
 
+  private static final double AROUND_ALONE = 1.5;
+
   /** How many times its own size it may be from its seat, for both to be shown. */
   private static final double FAR = 4;
 
@@ -92,7 +94,8 @@ record Inset(Picture picture, Picture.Notes notes, View view) {
     Bounds alone = Bounds.around(body);
     Bounds tight = Bounds.around(Stream.concat(body.stream(), Stream.of(seat)).toList());
     Bounds round = largerMm(tight) > FAR * largerMm(alone) ? alone : tight;
-    double half = (0.5 + AROUND) * largerMm(round);
+    double around = round == alone ? AROUND_ALONE : AROUND;
+    double half = (0.5 + around) * largerMm(round);
     At middle = round.middle();
     return new Bounds(middle.x() - half, middle.y() - half, middle.x() + half, middle.y() + half);
   }

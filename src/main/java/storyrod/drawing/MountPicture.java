@@ -29,6 +29,9 @@ final class MountPicture implements PicturedStep {
 
   private static final double LEANING = 0.9;
 
+  /** The share of a way that shows where it ends. */
+  private static final double LAST_STRETCH = 0.25;
+
   private final Step step;
   private final List<Hardware> hardware;
   private final List<List<Part>> things;
@@ -146,7 +149,7 @@ final class MountPicture implements PicturedStep {
     return List.copyOf(ways.values());
   }
 
-  /** The mean share that is seen of the hardware, of its outline or of its way. */
+  /** The mean share that is seen of the hardware, of its outline or of the end of its way. */
   private static double seen(Picture picture, View view) {
     return picture.fittings().stream()
         .mapToDouble(each -> Math.min(seenOf(each, picture, view), seenWay(each, picture, view)))
@@ -160,6 +163,8 @@ final class MountPicture implements PicturedStep {
   }
 
   private static double seenWay(Fitting each, Picture picture, View view) {
-    return picture.seenShare(each.trail(), view);
+    Path way = each.trail();
+    Vector3D before = way.to().lerp(way.from(), LAST_STRETCH);
+    return picture.seenShare(new Path(way.part(), before, way.to()), view);
   }
 }

@@ -166,7 +166,10 @@ final class StepPicture implements PicturedStep {
 
   private Shot shot(View view) {
     Map<String, Vector3D> offsets = offsets(view);
-    List<List<Path>> ways = step.enters().isPresent() ? moveOut(view, offsets) : List.of();
+    List<List<Path>> out = step.enters().isPresent() ? moveOut(view, offsets) : List.of();
+    Map<String, Vector3D> apart = apart(view, offsets);
+    apart.forEach((part, by) -> offsets.merge(part, by, Vector3D::add));
+    List<List<Path>> ways = BuiltApart.moved(out, apart);
     Scene scene =
         new Scene(
             parts.stream()
@@ -180,6 +183,10 @@ final class StepPicture implements PicturedStep {
     Picture.Notes notes =
         new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent(), true);
     return new Shot(view, scene, offsets, picture, notes, score);
+  }
+
+  private Map<String, Vector3D> apart(View view, Map<String, Vector3D> offsets) {
+    return BuiltApart.of(piece, step, List.copyOf(offsets.keySet())).offsets(view, offsets);
   }
 
   /** Moves each tier out past the one before it. */

@@ -65,7 +65,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public List<Size> opened(List<DoubleUnaryOperator> heights) {
-    return OpenedPages.rooms(heights, paper);
+    return OpenedPages.rooms(heights, paper, Pages.keyMm(HardwareKey.belowOpened(piece), paper));
   }
 
   @Override
