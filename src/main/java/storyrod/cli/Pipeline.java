@@ -11,20 +11,15 @@ import storyrod.description.DescriptionReader;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
-import storyrod.drawing.Drawings;
-import storyrod.drawing.Rooms;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
-import storyrod.planset.Figures;
-import storyrod.planset.PageRooms;
 import storyrod.planset.PlanSet;
 import storyrod.planset.Printable;
 import storyrod.planset.Printing;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlanner;
-import storyrod.words.Words;
 
 /** The stages in their order. Each goes on past its own faults; the next begins only without. */
 public final class Pipeline {
@@ -54,20 +49,16 @@ public final class Pipeline {
   static Optional<PlanSet> planSet(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
     return plan(source, option, diagnostics)
-        .map(planned -> drawn(planned, Printing.usual(Words.ENGLISH), diagnostics));
+        .map(planned -> drawn(planned, printing(planned.piece()), diagnostics));
+  }
+
+  private static Printing printing(Piece piece) {
+    return Printing.usual(piece.description().words());
   }
 
   /** What is planned with its drawings, for the pages on which they are to stand. */
   static PlanSet drawn(Planned planned, Printing printing, Diagnostics diagnostics) {
-    Rooms rooms = PageRooms.of(planned.piece(), planned.build(), printing);
-    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build(), rooms);
-    return new PlanSet(
-        planned.piece(),
-        diagnostics.sorted(),
-        planned.stock(),
-        planned.build(),
-        drawings,
-        Figures.of(planned.piece()));
+    return new PlanSets(planned, diagnostics).of(printing);
   }
 
   /** All stages up to the drawings. */

@@ -8,11 +8,13 @@ import java.util.Optional;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
+import storyrod.words.Words;
 
 /**
  * A project description, read and worked out. Lists keep the order of the text.
  *
  * @param options the other versions of the piece, with what is said about each
+ * @param words those in which its plan set is told, to which the format's decimal mark belongs
  * @param parts all parts, those of sub-assemblies under their full name ({@code drawer.front})
  */
 public record Description(
@@ -33,7 +35,8 @@ public record Description(
     ClimateEntry climate,
     List<OnHandEntry> onHand,
     List<StageEntry> build,
-    Map<String, String> options) {
+    Map<String, String> options,
+    Words words) {
   public Description {
     options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
     sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
@@ -82,7 +85,32 @@ public record Description(
         ClimateEntry.USUAL,
         List.of(),
         build,
-        Map.of());
+        Map.of(),
+        Words.ENGLISH);
+  }
+
+  /** The same piece, told in other words. */
+  public Description in(Words others) {
+    return new Description(
+        source,
+        about,
+        format.withMark(others.decimalMark()),
+        sizes,
+        stock,
+        parts,
+        joints,
+        cuts,
+        assemblies,
+        items,
+        hardware,
+        finish,
+        glue,
+        shop,
+        climate,
+        onHand,
+        build,
+        options,
+        others);
   }
 
   /** Where a stock comes from. */

@@ -16,6 +16,7 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
+import storyrod.words.Words;
 
 /** Makes a description from entries in which everything could be read. */
 final class DescriptionBuilder {
@@ -48,7 +49,8 @@ final class DescriptionBuilder {
         project.find("climate", Entry.class).map(Supplies::climate).orElse(ClimateEntry.USUAL),
         Supplies.onHand(project),
         Stages.of(root),
-        options());
+        options(),
+        Words.ENGLISH);
   }
 
   private About about() {
