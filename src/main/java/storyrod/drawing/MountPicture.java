@@ -137,14 +137,12 @@ final class MountPicture implements PicturedStep {
     return offsets;
   }
 
-  /** One for what of one kind goes into one part. */
+  /** One for what goes into one part. */
   private static List<List<Path>> arrows(List<Fitting> fittings) {
-    Map<List<String>, List<Path>> ways = new LinkedHashMap<>();
+    Map<String, List<Path>> ways = new LinkedHashMap<>();
     fittings.forEach(
         each ->
-            ways.computeIfAbsent(
-                    List.of(each.hardware().placed().item(), each.hardware().placed().host()),
-                    any -> new ArrayList<>())
+            ways.computeIfAbsent(each.hardware().placed().host(), any -> new ArrayList<>())
                 .add(each.trail()));
     return List.copyOf(ways.values());
   }

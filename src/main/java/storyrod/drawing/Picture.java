@@ -33,6 +33,9 @@ record Picture(
 
   private static final double ARROW_MM = 10;
 
+  /** From one arrow's head to the next. */
+  private static final double HEADS_MM = 3.2;
+
   /** A picture with more balloons than these is no longer read at a glance. */
   static final int MOST_BALLOONS = 16;
 
@@ -96,7 +99,7 @@ record Picture(
     Fit fit = fit(notes, page);
     List<Element> elements = new ArrayList<>(groups(fit));
     trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
-    notes.arrows().forEach(paths -> arrow(paths, notes, fit).ifPresent(elements::add));
+    elements.addAll(arrows(notes, fit));
     elements.addAll(balloons(notes, fit, fit.on(points), page));
     return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
   }
@@ -179,8 +182,21 @@ record Picture(
     return groups;
   }
 
+  /** The arrows, none so near to one before it that their heads would meet. */
+  private List<Arrow> arrows(Notes notes, Fit fit) {
+    List<Arrow> arrows = new ArrayList<>();
+    for (List<Path> paths : notes.arrows()) {
+      arrow(paths, notes, fit)
+          .filter(
+              each ->
+                  arrows.stream().allMatch(other -> each.to().distance(other.to()) > HEADS_MM))
+          .ifPresent(arrows::add);
+    }
+    return arrows;
+  }
+
   /** An arrow in the middle of the longest stretch that is seen of some paths. */
-  private Optional<Element> arrow(List<Path> paths, Notes notes, Fit fit) {
+  private Optional<Arrow> arrow(List<Path> paths, Notes notes, Fit fit) {
     Optional<Stroke> seen =
         paths.stream().flatMap(this::visible).max(Comparator.comparingDouble(Stroke::length));
     return notes.everyArrow()
@@ -189,7 +205,7 @@ record Picture(
         : seen.map(stroke -> arrow(stroke, MOST_OF_WAY, fit));
   }
 
-  private static Element arrow(Stroke stroke, double most, Fit fit) {
+  private static Arrow arrow(Stroke stroke, double most, Fit fit) {
     double share = Math.min(most, ARROW_MM / (fit.factor() * stroke.length()));
     Stroke shaft = stroke.between(0.5 - share / 2, 0.5 + share / 2);
     return new Arrow(fit.on(shaft.from()), fit.on(shaft.to()), false);
