@@ -188,8 +188,7 @@ record Picture(
     for (List<Path> paths : notes.arrows()) {
       arrow(paths, notes, fit)
           .filter(
-              each ->
-                  arrows.stream().allMatch(other -> each.to().distance(other.to()) > HEADS_MM))
+              each -> arrows.stream().allMatch(other -> each.to().distance(other.to()) > HEADS_MM))
           .ifPresent(arrows::add);
     }
     return arrows;
