@@ -21,7 +21,7 @@ import storyrod.piece.ScrewHoles;
 /** Pilot holes for the screws of hardware, which stand in no part's drawing. */
 public record MountHoles(Piece piece) {
   /** What a screw passes through of a slide or a fastener at least (common practice). */
-  private static final Length METAL = Length.inch(1, 16);
+  static final Length METAL = Length.inch(1, 16);
 
   /** What has to stay of a part behind a pilot hole. */
   private static final Length LEFT = Length.inch(1, 8);

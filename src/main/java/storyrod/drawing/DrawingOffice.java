@@ -22,7 +22,7 @@ public final class DrawingOffice {
   private final Kept<PartSheets.Sheets> parts;
   private final Kept<Map<String, List<Drawing>>> layouts;
   private final Kept<List<TemplateSheets>> templates;
-  private final Map<Integer, StepPicture> pictures = new LinkedHashMap<>();
+  private final Map<Integer, PicturedStep> pictures = new LinkedHashMap<>();
   private final Map<StepRoom, Drawing> steps = new LinkedHashMap<>();
 
   /** An office for a plan; the pictures of its steps are made ready to be drawn in any size. */
@@ -36,7 +36,7 @@ public final class DrawingOffice {
     layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
     templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms.fullSize()));
     build.steps().parallelStream()
-        .flatMap(step -> StepPicture.of(piece, step, hardware).stream())
+        .flatMap(step -> PicturedStep.of(piece, build, step, hardware).stream())
         .forEachOrdered(picture -> pictures.put(picture.step(), picture));
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Verb;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.Rooms;
 import storyrod.drawing.Size;
@@ -69,7 +70,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public List<Size> opened(List<DoubleUnaryOperator> heights) {
-    return OpenedPages.rooms(heights, paper);
+    return OpenedPages.rooms(heights, paper, Pages.keyMm(HardwareKey.belowOpened(piece), paper));
   }
 
   @Override
@@ -111,6 +112,7 @@ public final class PageRooms implements Rooms {
     return new StepRooms.Wish(
         StepPages.entry(piece, step, Optional.empty(), sheet),
         StepPages.stageMm(build, step),
-        Optional.ofNullable(heights.get(step.number())));
+        Optional.ofNullable(heights.get(step.number())),
+        step.verb() == Verb.TRIAL_FIT);
   }
 }
