@@ -13,6 +13,7 @@ import storyrod.measure.Rational;
  * A project description, read and worked out. Lists keep the order of the text.
  *
  * @param options the other versions of the piece, with what is said about each
+ * @param record what was really done
  * @param parts all parts, those of sub-assemblies under their full name ({@code drawer.front})
  */
 public record Description(
@@ -33,7 +34,8 @@ public record Description(
     ClimateEntry climate,
     List<OnHandEntry> onHand,
     List<StageEntry> build,
-    Map<String, String> options) {
+    Map<String, String> options,
+    RecordEntry record) {
   public Description {
     options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
     sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
@@ -48,7 +50,9 @@ public record Description(
     build = List.copyOf(build);
   }
 
-  /** A description without options, of a piece for the usual room, with nothing on hand. */
+  /**
+   * A description without options, of a piece for the usual room, with nothing on hand or recorded.
+   */
   public Description(
       SourceText source,
       About about,
@@ -82,7 +86,8 @@ public record Description(
         ClimateEntry.USUAL,
         List.of(),
         build,
-        Map.of());
+        Map.of(),
+        RecordEntry.NONE);
   }
 
   /** Where a stock comes from. */

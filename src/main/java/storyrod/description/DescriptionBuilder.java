@@ -48,7 +48,8 @@ final class DescriptionBuilder {
         project.find("climate", Entry.class).map(Supplies::climate).orElse(ClimateEntry.USUAL),
         Supplies.onHand(project),
         Stages.of(root),
-        options());
+        options(),
+        project.find("record", Entry.class).map(Records::of).orElse(RecordEntry.NONE));
   }
 
   private About about() {
