@@ -1,6 +1,7 @@
 package storyrod.cli;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import storyrod.build.BuildPlan;
 import storyrod.build.Planner;
@@ -9,6 +10,7 @@ import storyrod.check.Checks;
 import storyrod.description.Description;
 import storyrod.description.DescriptionReader;
 import storyrod.description.Diagnostics;
+import storyrod.description.Library;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
 import storyrod.drawing.Drawings;
@@ -18,7 +20,9 @@ import storyrod.piece.JointTypes;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
 import storyrod.planset.Figures;
+import storyrod.planset.Kept;
 import storyrod.planset.PageRooms;
+import storyrod.planset.Photo;
 import storyrod.planset.PlanSet;
 import storyrod.planset.Printable;
 import storyrod.planset.Printing;
@@ -34,7 +38,11 @@ public final class Pipeline {
   private Pipeline() {}
 
   static DescriptionReader reader() {
-    return new DescriptionReader(VOCABULARY, Printable::has, ProjectLibrary.usual());
+    return reader(ProjectLibrary.usual());
+  }
+
+  private static DescriptionReader reader(Library library) {
+    return new DescriptionReader(VOCABULARY, Printable::has, library);
   }
 
   /** The names of a project's options, also where the project itself has a fault. */
@@ -43,7 +51,11 @@ public final class Pipeline {
   }
 
   /** What is planned before anything is drawn. */
-  record Planned(Piece piece, StockPlan stock, BuildPlan build) {}
+  record Planned(Piece piece, StockPlan stock, BuildPlan build, Kept kept) {
+    private Planned from(Kept files) {
+      return new Planned(piece, stock, build, files);
+    }
+  }
 
   /** The plan set of a description, or nothing if there are errors among the diagnostics. */
   public static Optional<PlanSet> planSet(SourceText source, Diagnostics diagnostics) {
@@ -67,7 +79,8 @@ public final class Pipeline {
         planned.stock(),
         planned.build(),
         drawings,
-        Figures.of(planned.piece()));
+        Figures.of(planned.piece()),
+        planned.kept());
   }
 
   /** All stages up to the drawings. */
@@ -78,9 +91,15 @@ public final class Pipeline {
   /** All stages up to the drawings, with one of the description's options. */
   static Optional<Planned> plan(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
-    return reader()
-        .read(source, option, diagnostics)
-        .flatMap(description -> plan(description, diagnostics));
+    GatheredFiles files = new GatheredFiles(ProjectLibrary.usual(), source);
+    Optional<Description> description = reader(files).read(source, option, diagnostics);
+    if (description.isEmpty()) {
+      return Optional.empty();
+    }
+    ProjectPhotos folder = ProjectPhotos.beside(source.file());
+    Map<String, Photo> photos = folder.read(description.get().record(), diagnostics);
+    return plan(description.get(), diagnostics)
+        .map(planned -> planned.from(new Kept(files.texts(), photos)));
   }
 
   static Optional<Planned> plan(Description description, Diagnostics diagnostics) {
@@ -94,6 +113,6 @@ public final class Pipeline {
       return Optional.empty();
     }
     Optional<BuildPlan> build = Planner.plan(piece.get(), diagnostics);
-    return stock.flatMap(s -> build.map(b -> new Planned(piece.get(), s, b)));
+    return stock.flatMap(s -> build.map(b -> new Planned(piece.get(), s, b, Kept.NOTHING)));
   }
 }

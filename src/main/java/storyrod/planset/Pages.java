@@ -41,7 +41,8 @@ record Pages(
     EndPages end,
     FullSizePages templates,
     Preview preview,
-    List<String> licence) {
+    List<String> licence,
+    RecordPages record) {
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
@@ -101,7 +102,8 @@ record Pages(
             EndPages.NONE,
             FullSizePages.of(set, print),
             Preview.of(set, steps, shopping, print),
-            licence(set));
+            licence(set),
+            RecordPages.of(set, print));
     return pages.placed(set, print);
   }
 
@@ -114,7 +116,7 @@ record Pages(
     return new Pages(
         texts, paper, edition, chosen, cover, cutList, partsList, labels, glueUps, shopping,
         layouts, hardware, breaks, general, exploded, opened, parts, steps, timeline, finish,
-        surface, notes, placed, ends, templates, preview, licence);
+        surface, notes, placed, ends, templates, preview, licence, record);
   }
 
   /** The lines of the maker's licence, blank ones left out; none if there is no licence. */
@@ -222,6 +224,10 @@ record Pages(
     data.put("templates", templates);
     data.put("preview", preview);
     data.put("licence", licence);
+    data.put("recorded", record.recorded());
+    data.put("recordBreaks", record.breaks());
+    data.put("madePages", record.made());
+    data.put("photos", record.photos());
     data.put("checkBar", CheckBar.box());
     return data;
   }

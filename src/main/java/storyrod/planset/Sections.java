@@ -45,9 +45,25 @@ final class Sections {
     ALL.put(
         "licence", pages -> where(!pages.licence().isEmpty(), pages, "licence", "licence.title"));
     ALL.put("fullsize", Sections::fullSize);
+    recorded("revisions", "revisions");
+    recorded("hours", "hours");
+    recorded("costs", "costs");
+    recorded("boards", "wood");
+    recorded("test-pieces", "test-pieces");
+    recorded("made", "made");
+    recorded("photos", "photos");
   }
 
   private Sections() {}
+
+  private static void recorded(String section, String anchor) {
+    ALL.put(
+        "record/" + section,
+        pages -> {
+          boolean shown = pages.record().has(section, pages.edition().is(Edition.LINES));
+          return where(shown, pages, anchor, "record." + section);
+        });
+  }
 
   /** The template of a section. */
   static String file(String section) {
