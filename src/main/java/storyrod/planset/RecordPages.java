@@ -17,7 +17,7 @@ import storyrod.planset.TableHeights.Cell;
 record RecordPages(
     Recorded recorded, Map<String, Boolean> breaks, List<List<Sized>> made, PhotoPages photos) {
   /** The folder of its sections. */
-  private static final String FOLDER = "record/";
+  static final String FOLDER = "record/";
 
   private static final String MADE = "made";
   private static final String STEPS = "steps";

@@ -27,7 +27,20 @@ record RecordedSums(PlanSet set, Texts texts) {
   private static final int MINUTES = 60;
 
   /** A planned and a recorded amount, each if it is known. */
-  private record Amounts(Optional<Rational> planned, Optional<Rational> done, String say) {}
+  private record Amounts(Optional<Rational> planned, Optional<Rational> done, String say) {
+    /** The same as printed, so that a reader who adds up or takes off finds what stands there. */
+    Amounts rounded(int places) {
+      return new Amounts(
+          planned.map(each -> Texts.rounded(each, places)),
+          done.map(each -> Texts.rounded(each, places)),
+          say);
+    }
+
+    /** Whether it was planned, and nobody has written down what it came to. */
+    boolean isOpen() {
+      return planned.isPresent() && done.isEmpty();
+    }
+  }
 
   Sums hours() {
     Map<String, Amounts> rows = new LinkedHashMap<>();
@@ -101,13 +114,21 @@ record RecordedSums(PlanSet set, Texts texts) {
   }
 
   private Sums sums(Map<String, Amounts> rows, int places) {
+    rows.replaceAll((title, each) -> each.rounded(places));
     List<Amounts> all = List.copyOf(rows.values());
     Optional<Rational> planned = sum(all.stream().flatMap(each -> each.planned().stream()));
     Optional<Rational> done = sum(all.stream().flatMap(each -> each.done().stream()));
     return new Sums(
         rows.entrySet().stream().map(each -> row(each.getKey(), each.getValue(), places)).toList(),
-        row(texts.say("shopping.total"), new Amounts(planned, done, ""), places),
+        total(row(texts.say("shopping.total"), new Amounts(planned, done, ""), places), all),
         done.isPresent());
+  }
+
+  /** The total, whose difference would mislead while some rows are open. */
+  private static Sum total(Sum sum, List<Amounts> all) {
+    return all.stream().anyMatch(Amounts::isOpen)
+        ? new Sum(sum.title(), sum.planned(), sum.done(), "", sum.say())
+        : sum;
   }
 
   private Sum row(String title, Amounts amounts, int places) {

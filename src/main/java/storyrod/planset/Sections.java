@@ -46,10 +46,10 @@ final class Sections {
         "licence", pages -> where(!pages.licence().isEmpty(), pages, "licence", "licence.title"));
     ALL.put("fullsize", Sections::fullSize);
     recorded("revisions", "revisions");
-    recorded("hours", "hours");
-    recorded("costs", "costs");
-    recorded("boards", "wood");
-    recorded("test-pieces", "test-pieces");
+    beside("hours", "hours");
+    beside("costs", "costs");
+    beside("boards", "wood");
+    beside("test-pieces", "test-pieces");
     recorded("made", "made");
     recorded("photos", "photos");
   }
@@ -57,12 +57,22 @@ final class Sections {
   private Sections() {}
 
   private static void recorded(String section, String anchor) {
+    ALL.put(RecordPages.FOLDER + section, pages -> record(pages, section, anchor));
+  }
+
+  /** A short section of the record, which the bookmarks name and the contents do not. */
+  private static void beside(String section, String anchor) {
     ALL.put(
-        "record/" + section,
-        pages -> {
-          boolean shown = pages.record().has(section, pages.edition().is(Edition.LINES));
-          return where(shown, pages, anchor, "record." + section);
-        });
+        RecordPages.FOLDER + section,
+        pages ->
+            record(pages, section, anchor).stream()
+                .map(each -> Entry.bookmark(each.anchor(), each.title()))
+                .toList());
+  }
+
+  private static List<Entry> record(Pages pages, String section, String anchor) {
+    boolean shown = pages.record().has(section, pages.edition().is(Edition.LINES));
+    return where(shown, pages, anchor, "record." + section);
   }
 
   /** The template of a section. */
