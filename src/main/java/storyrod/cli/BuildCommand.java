@@ -21,6 +21,7 @@ import storyrod.planset.PlanSet;
 import storyrod.planset.PlanSetWriter;
 import storyrod.planset.Printing;
 import storyrod.planset.Stamp;
+import storyrod.words.Words;
 
 /** Writes the plan set of a project. */
 @Command(
@@ -61,7 +62,11 @@ final class BuildCommand implements Callable<Integer> {
     Map<String, Printing> printings = printed.printings(spec, project);
     ProjectFile file = ProjectFile.at(project);
     Optional<Pipeline.Planned> planned =
-        file.read(diagnostics).flatMap(source -> Pipeline.plan(source, option.name(), diagnostics));
+        file.read(diagnostics)
+            .flatMap(
+                source ->
+                    Pipeline.plan(
+                        source, new Pipeline.Wanted(option.name(), words(printings)), diagnostics));
     PrintWriter err = spec.commandLine().getErr();
     err.print(ToldOnce.print(diagnostics.bySeverity()));
     err.flush();
@@ -75,8 +80,16 @@ final class BuildCommand implements Callable<Integer> {
       return 1;
     }
     Path folder = out == null ? Path.of("out", option.after(file.name())) : out;
-    write(files(planned.get(), printings, diagnostics), stamps, folder);
+    byte[] pdf = write(files(planned.get(), printings, diagnostics), folder);
+    if (!stamps.isEmpty()) {
+      stamp(pdf, stamps, new CopyFolder(folder.resolve("copies"), words(printings)));
+    }
     return 0;
+  }
+
+  /** All that one run prints is in one language. */
+  private static Words words(Map<String, Printing> printings) {
+    return printings.values().iterator().next().words();
   }
 
   /** What of the chosen stages, steps and parts there is not. */
@@ -90,10 +103,11 @@ final class BuildCommand implements Callable<Integer> {
   private Map<String, byte[]> files(
       Pipeline.Planned planned, Map<String, Printing> printings, Diagnostics diagnostics) {
     Map<String, byte[]> files = new LinkedHashMap<>();
+    PlanSets sets = new PlanSets(planned, diagnostics);
     printings.forEach(
         (name, printing) -> {
-          PlanSet set = Pipeline.drawn(planned, printing, diagnostics);
-          PlanSetWriter writer = new PlanSetWriter(printing);
+          PlanSet set = sets.of(printing);
+          PlanSetWriter writer = sets.writer(printing);
           if (files.isEmpty()) {
             files.putAll(writer.write(set));
             files.put(name, files.remove(PLAN_SET));
@@ -115,8 +129,8 @@ final class BuildCommand implements Callable<Integer> {
         .start(PlanSetWriter::getReady);
   }
 
-  private void write(Map<String, byte[]> files, List<Stamp> stamps, Path folder)
-      throws IOException {
+  /** Writes all files and gives the first plan set. */
+  private byte[] write(Map<String, byte[]> files, Path folder) throws IOException {
     new OutputFolder(folder).replace(files);
     List<String> sets = files.keySet().stream().filter(name -> name.endsWith(".pdf")).toList();
     PrintWriter to = spec.commandLine().getOut();
@@ -128,14 +142,17 @@ final class BuildCommand implements Callable<Integer> {
                 sets.stream()
                     .map(name -> folder.resolve(name).toString())
                     .collect(Collectors.joining(", "))));
-    if (!stamps.isEmpty()) {
-      Path copies =
-          new CopyFolder(folder.resolve("copies")).write(files.get(sets.getFirst()), stamps);
-      to.println(
-          stamps.size() == 1
-              ? "one stamped copy: " + copies
-              : "%d stamped copies, the last: %s".formatted(stamps.size(), copies));
-    }
+    to.flush();
+    return files.get(sets.getFirst());
+  }
+
+  private void stamp(byte[] pdf, List<Stamp> stamps, CopyFolder folder) throws IOException {
+    Path last = folder.write(pdf, stamps);
+    PrintWriter to = spec.commandLine().getOut();
+    to.println(
+        stamps.size() == 1
+            ? "one stamped copy: " + last
+            : "%d stamped copies, the last: %s".formatted(stamps.size(), last));
     to.flush();
   }
 }

@@ -12,14 +12,14 @@ import storyrod.planset.StampedCopies;
 import storyrod.words.Words;
 
 /** Where stamped copies go: a file for each, by its number and its buyer's name. */
-record CopyFolder(Path folder) {
+record CopyFolder(Path folder, Words words) {
   private static final int LONGEST = 40;
 
   /** Writes a copy for each stamp, each whole before it gets its name; returns the last file. */
   Path write(byte[] pdf, List<Stamp> stamps) throws IOException {
     new OutputFolder(folder).requireFolders();
     Files.createDirectories(folder);
-    StampedCopies copies = new StampedCopies(pdf, Words.ENGLISH);
+    StampedCopies copies = new StampedCopies(pdf, words);
     int digits = Math.max(4, Integer.toString(highest(stamps)).length());
     Path last = folder;
     for (Stamp stamp : stamps) {

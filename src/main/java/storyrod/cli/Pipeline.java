@@ -13,15 +13,11 @@ import storyrod.description.Diagnostics;
 import storyrod.description.Library;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
-import storyrod.drawing.Drawings;
-import storyrod.drawing.Rooms;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
-import storyrod.planset.Figures;
 import storyrod.planset.Kept;
-import storyrod.planset.PageRooms;
 import storyrod.planset.Photo;
 import storyrod.planset.PlanSet;
 import storyrod.planset.Printable;
@@ -66,21 +62,16 @@ public final class Pipeline {
   static Optional<PlanSet> planSet(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
     return plan(source, option, diagnostics)
-        .map(planned -> drawn(planned, Printing.usual(Words.ENGLISH), diagnostics));
+        .map(planned -> drawn(planned, printing(planned.piece()), diagnostics));
+  }
+
+  private static Printing printing(Piece piece) {
+    return Printing.usual(piece.description().words());
   }
 
   /** What is planned with its drawings, for the pages on which they are to stand. */
   static PlanSet drawn(Planned planned, Printing printing, Diagnostics diagnostics) {
-    Rooms rooms = PageRooms.of(planned.piece(), planned.build(), printing);
-    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build(), rooms);
-    return new PlanSet(
-        planned.piece(),
-        diagnostics.sorted(),
-        planned.stock(),
-        planned.build(),
-        drawings,
-        Figures.of(planned.piece()),
-        planned.kept());
+    return new PlanSets(planned, diagnostics).of(printing);
   }
 
   /** All stages up to the drawings. */
@@ -91,8 +82,19 @@ public final class Pipeline {
   /** All stages up to the drawings, with one of the description's options. */
   static Optional<Planned> plan(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
+    return plan(source, new Wanted(option, Words.ENGLISH), diagnostics);
+  }
+
+  /** Which option of a description is planned, and in which words it is told. */
+  record Wanted(Optional<String> option, Words words) {}
+
+  /** All stages up to the drawings, with the files that they were made from. */
+  static Optional<Planned> plan(SourceText source, Wanted wanted, Diagnostics diagnostics) {
     GatheredFiles files = new GatheredFiles(ProjectLibrary.usual(), source);
-    Optional<Description> description = reader(files).read(source, option, diagnostics);
+    Optional<Description> description =
+        reader(files)
+            .read(source, wanted.option(), diagnostics)
+            .map(found -> found.in(wanted.words()));
     if (description.isEmpty()) {
       return Optional.empty();
     }

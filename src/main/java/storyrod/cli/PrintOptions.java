@@ -26,7 +26,6 @@ import storyrod.words.Words;
 /** For whom and on what a plan set is printed. */
 final class PrintOptions {
   private static final String OVERLAY = "templates";
-  private static final String LANGUAGE = "en";
   private static final String EDITIONS = "editions/";
 
   @Option(
@@ -71,6 +70,13 @@ final class PrintOptions {
       description = "Templates over those of the tool; those in PROJECT/templates lie over both.")
   private Path folder;
 
+  @Option(
+      names = "--language",
+      paramLabel = "TAG",
+      defaultValue = "en",
+      description = "The language of the plan set: en (the usual) or one of your own.")
+  private String language;
+
   private Choice choice() {
     return new Choice(stages, steps.stream().flatMap(PrintOptions::range).toList(), parts);
   }
@@ -95,7 +101,7 @@ final class PrintOptions {
   Map<String, Printing> printings(CommandSpec spec, Path project) throws IOException {
     requireRanges(spec);
     Templates templates = templates(project);
-    Words words = templates.words(LANGUAGE).orElse(Words.ENGLISH);
+    Words words = templates.words(language).orElseThrow(() -> foreign(spec, templates));
     Map<String, Printing> printings = new LinkedHashMap<>();
     for (String name : new LinkedHashSet<>(editions)) {
       Edition edition = Edition.named(name, templates).orElseThrow(() -> unknown(spec, name));
@@ -147,7 +153,15 @@ final class PrintOptions {
                 .map(each -> "-" + each.getKey())
                 .findFirst()
                 .orElse("");
-    return "plan-set" + of + on + ".pdf";
+    String in = language.equals(Words.ENGLISH.language()) ? "" : "-" + language;
+    return "plan-set" + of + on + in + ".pdf";
+  }
+
+  private ParameterException foreign(CommandSpec spec, Templates templates) {
+    return new ParameterException(
+        spec.commandLine(),
+        "there are no words for the language '%s': --language takes %s, or one that stands in %s/words/TAG.properties"
+            .formatted(language, String.join(", ", templates.languages()), OVERLAY));
   }
 
   private static ParameterException unknown(CommandSpec spec, String name) {

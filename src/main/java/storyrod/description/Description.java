@@ -8,12 +8,14 @@ import java.util.Optional;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
+import storyrod.words.Words;
 
 /**
  * A project description, read and worked out. Lists keep the order of the text.
  *
  * @param options the other versions of the piece, with what is said about each
  * @param record what was really done
+ * @param words those in which its plan set is told, to which the format's decimal mark belongs
  * @param parts all parts, those of sub-assemblies under their full name ({@code drawer.front})
  */
 public record Description(
@@ -35,6 +37,7 @@ public record Description(
     List<OnHandEntry> onHand,
     List<StageEntry> build,
     Map<String, String> options,
+    Words words,
     RecordEntry record) {
   public Description {
     options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
@@ -87,7 +90,33 @@ public record Description(
         List.of(),
         build,
         Map.of(),
+        Words.ENGLISH,
         RecordEntry.NONE);
+  }
+
+  /** The same piece, told in other words. */
+  public Description in(Words others) {
+    return new Description(
+        source,
+        about,
+        format.withMark(others.decimalMark()),
+        sizes,
+        stock,
+        parts,
+        joints,
+        cuts,
+        assemblies,
+        items,
+        hardware,
+        finish,
+        glue,
+        shop,
+        climate,
+        onHand,
+        build,
+        options,
+        others,
+        record);
   }
 
   /** Where a stock comes from. */

@@ -16,6 +16,7 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
+import storyrod.words.Words;
 
 /** Makes a description from entries in which everything could be read. */
 final class DescriptionBuilder {
@@ -49,6 +50,7 @@ final class DescriptionBuilder {
         Supplies.onHand(project),
         Stages.of(root),
         options(),
+        Words.ENGLISH,
         project.find("record", Entry.class).map(Records::of).orElse(RecordEntry.NONE));
   }
 

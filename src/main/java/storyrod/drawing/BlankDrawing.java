@@ -38,7 +38,7 @@ final class BlankDrawing {
   private final KeptBoard board;
   private final BlankPlan plan;
   private final LengthFormat format;
-  private final Words words = Words.ENGLISH;
+  private final Words words;
   private final double factor;
   private final Paper paper = new Paper();
 
@@ -48,6 +48,7 @@ final class BlankDrawing {
     this.board = piece.keptBoard(mark.shown().name()).orElseThrow();
     this.plan = BlankPlan.of(board);
     this.format = piece.description().format();
+    this.words = piece.description().words();
     this.factor = scale.factor();
   }
 

@@ -122,7 +122,10 @@ final class CutNotes {
       case Dovetails d -> new DovetailNotes(words).said(d, forWhat(d).orElse(""));
       case SplineSlot s -> new SplineNotes(piece.description().format(), words).said(s);
       case Slanted.Housing h ->
-          words.say("part.leaning", deep(cutFor(h, count), h, h.depth()), h.lean().toString());
+          words.say(
+              "part.leaning",
+              deep(cutFor(h, count), h, h.depth()),
+              words.figures(h.lean().toString()));
       case Slots s -> slots(s, count);
       case InPlace i -> inPlace(i, count);
     };

@@ -38,7 +38,7 @@ record DovetailNotes(Words words) {
         row.isTails() ? "part.dovetail-tails" : "part.dovetail-pins",
         tails,
         forWhat,
-        row.slopeWord());
+        words.figures(row.slopeWord()));
   }
 
   /** The middle of each tail or socket on the end that is cut, the first one first. */

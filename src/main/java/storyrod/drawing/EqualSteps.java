@@ -28,6 +28,6 @@ record EqualSteps(LengthFormat format, Words words) {
 
   private LengthFormat otherUnit() {
     Unit other = format.unit() == Unit.INCH ? Unit.MM : Unit.INCH;
-    return new LengthFormat(other, format.denominator()).forBits();
+    return format.in(other).forBits();
   }
 }

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
-import storyrod.words.Words;
 
 /**
  * A full-size template. A part has one of its whole outline where
@@ -50,7 +49,7 @@ public record FullSize(
 
   /** All templates of a piece, in the order of the marks. */
   public static List<FullSize> of(Piece piece) {
-    TemplateShapes shapes = new TemplateShapes(piece, Words.ENGLISH);
+    TemplateShapes shapes = new TemplateShapes(piece, piece.description().words());
     return piece.marks().parallelStream().flatMap(mark -> shapes.of(mark).stream()).toList();
   }
 

@@ -12,7 +12,6 @@ import storyrod.geometry.Face;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
-import storyrod.words.Words;
 
 /** Makes the general drawings, as large as they can be where they share pages. */
 final class GeneralSheets {
@@ -76,7 +75,7 @@ final class GeneralSheets {
   }
 
   private List<GeneralSheet> drawn() {
-    GeneralPlans plans = new GeneralPlans(piece, Words.ENGLISH);
+    GeneralPlans plans = new GeneralPlans(piece, piece.description().words());
     List<List<String>> alike = alike(plans.units().nesting(), plans.units().drawn());
     List<Choices> all =
         Stream.<java.util.function.Supplier<List<Choices>>>concat(

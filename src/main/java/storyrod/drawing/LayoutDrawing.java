@@ -34,7 +34,7 @@ public final class LayoutDrawing {
 
   private final SawnPiece sheet;
   private final LengthFormat format;
-  private final Words words = Words.ENGLISH;
+  private final Words words;
   private final double factor;
   private final double across;
   private final double beside;
@@ -43,9 +43,10 @@ public final class LayoutDrawing {
   private final Paper paper = new Paper();
   private final List<Laid> unlabelled = new ArrayList<>();
 
-  private LayoutDrawing(SawnPiece sheet, LengthFormat format, Plot plot) {
+  private LayoutDrawing(SawnPiece sheet, Notation notation, Plot plot) {
     this.sheet = sheet;
-    this.format = format;
+    this.format = notation.format();
+    this.words = notation.words();
     this.factor = plot.factor;
     this.across = plot.across;
     this.beside = plot.beside;
@@ -59,8 +60,8 @@ public final class LayoutDrawing {
   private record Plot(double factor, double across, double beside) {}
 
   /** The largest drawing of a sheet that an area holds; it is as high as it needs to be. */
-  public static Drawing draw(SawnPiece sheet, LengthFormat format, Size area) {
-    List<Scale> scales = Scales.forLayouts(format.unit());
+  public static Drawing draw(SawnPiece sheet, Notation notation, Size area) {
+    List<Scale> scales = Scales.forLayouts(notation.format().unit());
     Scale scale =
         scales.stream()
             .filter(each -> fits(sheet, each, area))
@@ -69,7 +70,7 @@ public final class LayoutDrawing {
     double right = sheet.length().toMm() * scale.factor() + EDGE;
     double beside = Math.max(0, (area.widthMm() - LEFT - right) / 2);
     Plot plot = new Plot(scale.factor(), scale.factor(), beside);
-    return new LayoutDrawing(sheet, format, plot).drawn(scale, area);
+    return new LayoutDrawing(sheet, notation, plot).drawn(scale, area);
   }
 
   /**
@@ -77,10 +78,10 @@ public final class LayoutDrawing {
    *
    * @param longest the length that fills the width
    */
-  public static Drawing bar(SawnPiece bar, LengthFormat format, Length longest, double widthMm) {
+  public static Drawing bar(SawnPiece bar, Notation notation, Length longest, double widthMm) {
     double factor = (widthMm - 2 * BAR_SIDE) / longest.toMm();
     Plot plot = new Plot(factor, BAR / bar.width().toMm(), 0);
-    LayoutDrawing drawing = new LayoutDrawing(bar, format, plot);
+    LayoutDrawing drawing = new LayoutDrawing(bar, notation, plot);
     drawing.addAll();
     return drawing.moved(BAR_SIDE, 1, new Size(widthMm, BAR + EDGE + 1), Optional.empty());
   }

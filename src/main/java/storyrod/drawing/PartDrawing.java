@@ -42,7 +42,7 @@ final class PartDrawing {
   private final Words words;
 
   private PartDrawing(Mark mark, Piece piece, Size area) {
-    this.words = Words.ENGLISH;
+    this.words = piece.description().words();
     this.mark = mark;
     this.area = area;
     this.flat = FlatPart.of(mark.shown());

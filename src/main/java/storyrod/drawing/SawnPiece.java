@@ -86,7 +86,7 @@ public record SawnPiece(
         placed.number().map(number -> numbered(whole, number, placed, piece)).orElse(whole);
     return piece
         .keptBoard(placed.part())
-        .map(board -> Words.ENGLISH.say("layout.with", title, marks(board, piece)))
+        .map(board -> words(piece).say("layout.with", title, marks(board, piece)))
         .orElse(title);
   }
 
@@ -95,12 +95,16 @@ public record SawnPiece(
     Part part = piece.part(placed.part());
     int staves = piece.staves(part).orElse(1);
     if (!piece.isLaminated(part)) {
-      return Words.ENGLISH.say("layout.stave", whole, number);
+      return words(piece).say("layout.stave", whole, number);
     }
     int layer = (number - 1) / staves + 1;
     return staves == 1
-        ? Words.ENGLISH.say("layout.layer", whole, layer)
-        : Words.ENGLISH.say("layout.layer-stave", whole, layer, (number - 1) % staves + 1);
+        ? words(piece).say("layout.layer", whole, layer)
+        : words(piece).say("layout.layer-stave", whole, layer, (number - 1) % staves + 1);
+  }
+
+  private static Words words(Piece piece) {
+    return piece.description().words();
   }
 
   private static String marks(KeptBoard board, Piece piece) {

@@ -17,7 +17,8 @@ record SlantedNotes(Words words, LengthFormat format) {
     return switch (slope.kind()) {
       case CHAMFER -> words.say("part.chamfer", format.format(slope.run()));
       case TAPER -> words.say("part.taper", format.format(slope.drop()));
-      case BEVEL, MITRE -> words.say("part." + slope.term(), slope.angle().toString());
+      case BEVEL, MITRE ->
+          words.say("part." + slope.term(), words.figures(slope.angle().toString()));
     };
   }
 

@@ -2,7 +2,6 @@ package storyrod.drawing;
 
 import java.util.List;
 import storyrod.piece.Piece;
-import storyrod.words.Words;
 
 /**
  * Full-size templates that share sheets, with these.
@@ -18,7 +17,7 @@ public record TemplateSheets(List<FullSize> shapes, List<TemplateTile> tiles) {
   /** All templates of a piece on sheets with room for a drawing each. */
   static List<TemplateSheets> draw(Piece piece, Size page) {
     return TemplateBoard.pack(FullSize.of(piece), TemplateTiles.window(page)).parallelStream()
-        .map(board -> TemplateTiles.of(board, page, Words.ENGLISH))
+        .map(board -> TemplateTiles.of(board, page, piece.description().words()))
         .toList();
   }
 }

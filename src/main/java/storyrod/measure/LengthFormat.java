@@ -11,8 +11,11 @@ import java.math.RoundingMode;
  *
  * @param unit the unit of the printed figures
  * @param denominator the finest fraction of an inch, a power of two up to 128
+ * @param decimalMark what stands before tenths of a millimetre
  */
-public record LengthFormat(Unit unit, int denominator) {
+public record LengthFormat(Unit unit, int denominator, char decimalMark) {
+  private static final char POINT = '.';
+
   private static final int BIT_STEPS = 64;
 
   public LengthFormat {
@@ -21,9 +24,24 @@ public record LengthFormat(Unit unit, int denominator) {
     }
   }
 
+  /** A format with a decimal point. */
+  public LengthFormat(Unit unit, int denominator) {
+    this(unit, denominator, POINT);
+  }
+
+  /** The same in another unit. */
+  public LengthFormat in(Unit other) {
+    return new LengthFormat(other, denominator, decimalMark);
+  }
+
+  /** The same with another mark before tenths. */
+  public LengthFormat withMark(char mark) {
+    return new LengthFormat(unit, denominator, mark);
+  }
+
   /** The format for the diameters of holes and drills, which come in steps of 1/64 in at least. */
   public LengthFormat forBits() {
-    return new LengthFormat(unit, Math.max(denominator, BIT_STEPS));
+    return new LengthFormat(unit, Math.max(denominator, BIT_STEPS), decimalMark);
   }
 
   /** The printed figures of a length, without its unit. */
@@ -77,8 +95,8 @@ public record LengthFormat(Unit unit, int denominator) {
     return new Length(tenth).times(length.dividedBy(tenth, RoundingMode.HALF_UP).ticks());
   }
 
-  private static String millimetres(Length length) {
+  private String millimetres(Length length) {
     BigDecimal mm = tenths(length).toMmExact().stripTrailingZeros();
-    return mm.signum() == 0 ? "0" : mm.toPlainString();
+    return mm.signum() == 0 ? "0" : mm.toPlainString().replace(POINT, decimalMark);
   }
 }

@@ -91,8 +91,8 @@ public record Cover(
 
   private static String weight(double kg, Texts texts) {
     return texts.format().unit() == Unit.INCH
-        ? texts.say("weight.pounds", round(kg / KG_PER_POUND))
-        : texts.say("weight.kilograms", round(kg));
+        ? texts.say("weight.pounds", texts.words().figures(round(kg / KG_PER_POUND)))
+        : texts.say("weight.kilograms", texts.words().figures(round(kg)));
   }
 
   private static String round(double value) {

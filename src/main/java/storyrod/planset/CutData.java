@@ -66,7 +66,8 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         "sunk", cut instanceof Cut.Holes holes ? bits.formatWithUnit(holes.countersink()) : "");
     data.put("inPasses", isDeep(kind));
     data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
-    data.put("slope", cut instanceof Dovetails dovetails ? dovetails.slopeWord() : "");
+    data.put(
+        "slope", cut instanceof Dovetails dovetails ? words().figures(dovetails.slopeWord()) : "");
     data.put("tailLength", cut instanceof Dovetails dovetails ? format(dovetails.length()) : "");
     data.put("tailLap", cut instanceof Dovetails dovetails && isLapped(dovetails));
     data.put(
@@ -190,10 +191,10 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         .toList();
   }
 
-  private static String angle(Cut cut) {
+  private String angle(Cut cut) {
     return switch (cut) {
-      case Slanted.Slope slope -> slope.angle().toString();
-      case Slanted.Housing housing -> housing.lean().toString();
+      case Slanted.Slope slope -> words().figures(slope.angle().toString());
+      case Slanted.Housing housing -> words().figures(housing.lean().toString());
       case Cut.Trench trench -> "";
       case Cut.Tenon tenon -> "";
       case Comb comb -> "";
@@ -202,7 +203,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
       case Cut.Roundover roundover -> "";
       case PocketHoles pockets -> pockets.angleDegrees() + "°";
       case Slots slots -> "";
-      case Dovetails dovetails -> dovetails.angle().toString();
+      case Dovetails dovetails -> words().figures(dovetails.angle().toString());
       case SplineSlot slot -> "45°";
       case InPlace inPlace -> "";
     };
@@ -308,6 +309,10 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
 
   private static List<String> distances(List<Map<String, Object>> values) {
     return values.stream().map(each -> (String) each.get("value")).sorted().toList();
+  }
+
+  private Words words() {
+    return piece.description().words();
   }
 
   private String format(Length length) {

@@ -32,10 +32,10 @@ record Differences(Texts texts) {
         .orElse("");
   }
 
-  private static String signed(Rational difference, int places) {
+  private String signed(Rational difference, int places) {
     boolean less = difference.signum() < 0;
-    String figures = Texts.decimal(less ? difference.negated() : difference, places);
-    boolean none = figures.matches("[0.]*");
+    String figures = texts.figures(less ? difference.negated() : difference, places);
+    boolean none = figures.matches("[0.,]*");
     return none ? figures : (less ? LESS : MORE) + figures;
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.LayoutDrawing;
+import storyrod.drawing.Notation;
 import storyrod.drawing.SawnPiece;
 import storyrod.drawing.Size;
 import storyrod.drawing.SvgWriter;
@@ -81,18 +82,19 @@ public final class LayoutSetWriter {
   private void draw(SawnStock stock) {
     Length longest = set.job().stock().stream().map(Stock::length).reduce(Length.ZERO, Length::max);
     Size room = new Size(paper.textWidthMm(), paper.textHeightMm() * SHARE);
+    Notation notation = new Notation(set.format(), texts.words());
     for (Alike sheet : stock.sheets()) {
       SawnPiece piece = sheet.piece();
       drawings.put(
           stock.drawingName(sheet),
           set.lengthsOnly()
-              ? LayoutDrawing.bar(piece, set.format(), longest, paper.textWidthMm())
-              : LayoutDrawing.draw(piece, set.format(), room));
+              ? LayoutDrawing.bar(piece, notation, longest, paper.textWidthMm())
+              : LayoutDrawing.draw(piece, notation, room));
     }
   }
 
   private byte[] pdf() {
-    String xhtml = Templates.SHARED.render("layouts/list.ftl", data());
+    String xhtml = Templates.SHARED.render("layouts/list.ftl", texts.words(), data());
     PdfPages.About about =
         new PdfPages.About(set.title(), "", texts.words().language(), Optional.empty());
     return PlainDigits.with(() -> PdfPages.write(xhtml, drawings, about));

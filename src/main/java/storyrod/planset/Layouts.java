@@ -10,7 +10,6 @@ import storyrod.drawing.Drawing;
 import storyrod.planset.CutReplay.Result;
 import storyrod.planset.CutReplay.Step;
 import storyrod.planset.SawnStock.Alike;
-import storyrod.words.Words;
 
 /** The layouts of sheets and lengths, one entry for each stock. */
 public record Layouts(List<Stock> stocks) {
@@ -107,7 +106,7 @@ public record Layouts(List<Stock> stocks) {
   /** The drawings of the sheets that are shown, by the names that the pages use for them. */
   static Map<String, Drawing> drawings(PlanSet set) {
     Map<String, Drawing> drawings = new LinkedHashMap<>();
-    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
+    Texts texts = Texts.of(set.piece());
     for (ProjectStocks each : ProjectStocks.of(set, texts)) {
       SawnStock stock = each.stock();
       stock

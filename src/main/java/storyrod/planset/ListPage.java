@@ -52,9 +52,12 @@ public record ListPage(
     String count = counted(set, plan.pieces().size(), texts);
     if (set.job().least() == Least.COST) {
       return plan.proved()
-          ? texts.say("list.least-cost", count, money(set, set.cost()))
+          ? texts.say("list.least-cost", count, money(set, set.cost(), texts))
           : texts.say(
-              "list.at-least-cost", count, money(set, set.cost()), money(set, plan.lowerBound()));
+              "list.at-least-cost",
+              count,
+              money(set, set.cost(), texts),
+              money(set, plan.lowerBound(), texts));
     }
     return plan.proved()
         ? texts.say("list.fewest", count)
@@ -73,8 +76,10 @@ public record ListPage(
         : texts.say("size.two", texts.length(length), texts.lengthWithUnit(width));
   }
 
-  private static String money(LayoutSet set, long cost) {
-    return BigDecimal.valueOf(cost, Math.max(0, set.costPlaces())).toPlainString();
+  private static String money(LayoutSet set, long cost, Texts texts) {
+    return texts
+        .words()
+        .figures(BigDecimal.valueOf(cost, Math.max(0, set.costPlaces())).toPlainString());
   }
 
   private static List<StockRow> stockRows(LayoutSet set, List<SawnStock> stocks, Texts texts) {
@@ -91,8 +96,8 @@ public record ListPage(
               sawn.size(),
               sawn.count(),
               available,
-              money(set, stock.cost()),
-              money(set, stock.cost() * sawn.count())));
+              money(set, stock.cost(), texts),
+              money(set, stock.cost() * sawn.count(), texts)));
     }
     return rows;
   }

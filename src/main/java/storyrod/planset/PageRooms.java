@@ -37,9 +37,14 @@ public final class PageRooms implements Rooms {
 
   /** The rooms on the pages of a piece's plan set as it is to be printed. */
   public static Rooms of(Piece piece, BuildPlan build, Printing printing) {
-    Print print = Print.of(piece, build, printing);
-    Wording wording = new StepWriter(piece, printing.words(), printing.templates(), build)::write;
-    return new PageRooms(piece, build, new StepPages.Sheet(print, wording));
+    return of(new StepTexts(piece, build), printing);
+  }
+
+  /** The rooms on the pages of a plan set as it is to be printed. */
+  public static Rooms of(StepTexts texts, Printing printing) {
+    Print print = Print.of(texts.piece(), texts.build(), printing);
+    StepPages.Sheet sheet = new StepPages.Sheet(print, texts.in(printing));
+    return new PageRooms(texts.piece(), texts.build(), sheet);
   }
 
   @Override
@@ -95,7 +100,7 @@ public final class PageRooms implements Rooms {
   @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
     List<StepRooms.Wish> wishes =
-        build.steps().stream()
+        build.steps().parallelStream()
             .filter(sheet.print().chosen()::has)
             .map(step -> wish(step, heights))
             .toList();

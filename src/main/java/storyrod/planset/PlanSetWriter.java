@@ -27,9 +27,13 @@ public final class PlanSetWriter {
   /** A writer of one edition. */
   public PlanSetWriter(Printing printing) {
     this.printing = printing;
-    this.wording =
-        set ->
-            new StepWriter(set.piece(), printing.words(), printing.templates(), set.build())::write;
+    this.wording = set -> new StepTexts(set.piece(), set.build()).in(printing);
+  }
+
+  /** A writer of one edition of a plan of which steps may have been put into words already. */
+  public PlanSetWriter(Printing printing, StepTexts texts) {
+    this.printing = printing;
+    this.wording = set -> texts.in(printing);
   }
 
   PlanSetWriter(Wording wording, Words words) {
@@ -99,7 +103,8 @@ public final class PlanSetWriter {
             printing.words().language(),
             set.piece().description().about().date(),
             attachments(set, pages));
-    String xhtml = printing.templates().render("frame/document.ftl", pages.data());
+    String xhtml =
+        printing.templates().render("frame/document.ftl", printing.words(), pages.data());
     Document document = printing.templates().tree(xhtml);
     return PlainDigits.with(
         () ->

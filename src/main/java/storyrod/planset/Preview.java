@@ -90,10 +90,12 @@ public record Preview(
 
   /** Rounded up, to five board feet or a twentieth of a cubic metre. */
   private static String volume(Rational feet, Texts texts) {
-    BigDecimal exact = new BigDecimal(texts.boardVolume(feet));
+    BigDecimal exact = new BigDecimal(texts.plainBoardVolume(feet));
     BigDecimal step = texts.format().unit() == Unit.INCH ? FEET_STEP : METRES_STEP;
     BigDecimal rough = exact.divide(step, 0, RoundingMode.CEILING).multiply(step);
-    return texts.say("preview.boards." + texts.format().unit().word(), rough.toPlainString());
+    return texts.say(
+        "preview.boards." + texts.format().unit().word(),
+        texts.words().figures(rough.toPlainString()));
   }
 
   private static Stream<Material> sheets(StockPlan stock, Texts texts) {

@@ -134,8 +134,8 @@ record RecordedSums(PlanSet set, Texts texts) {
   private Sum row(String title, Amounts amounts, int places) {
     return new Sum(
         title,
-        amounts.planned().map(each -> Texts.decimal(each, places)).orElse(""),
-        amounts.done().map(each -> Texts.decimal(each, places)).orElse(""),
+        amounts.planned().map(each -> texts.figures(each, places)).orElse(""),
+        amounts.done().map(each -> texts.figures(each, places)).orElse(""),
         new Differences(texts).of(amounts.planned(), amounts.done(), places),
         amounts.say());
   }

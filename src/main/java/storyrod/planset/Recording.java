@@ -163,8 +163,8 @@ record Recording(PlanSet set, Texts texts, boolean lines) {
     return isSolid(name) ? percent(Optional.of(target())) : "";
   }
 
-  private static String percent(Optional<Rational> moisture) {
-    return moisture.map(each -> Texts.decimal(each, 1)).orElse("");
+  private String percent(Optional<Rational> moisture) {
+    return moisture.map(each -> texts.figures(each, 1)).orElse("");
   }
 
   /** At which moisture wood stands, on the average of the year, in the piece's room; in tenths. */

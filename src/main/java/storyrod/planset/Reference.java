@@ -19,6 +19,7 @@ import storyrod.wood.SheetMaterial;
 import storyrod.wood.SheetMaterials;
 import storyrod.wood.Species;
 import storyrod.wood.SpeciesTable;
+import storyrod.words.Words;
 
 /**
  * The page from which the language can be learnt, made from the lists that the reader reads by:
@@ -65,7 +66,7 @@ public final class Reference {
     data.put("woods", SpeciesTable.all().stream().map(Species::name).toList());
     data.put("sheets", SheetMaterials.all().stream().map(SheetMaterial::name).toList());
     data.put("subAssemblies", sources.subAssemblies().stream().map(ShippedPage::of).toList());
-    return Templates.SHARED.render("reference/page.ftl", data);
+    return Templates.SHARED.render("reference/page.ftl", Words.ENGLISH, data);
   }
 
   /** The items that come with the tool, by their kinds. */

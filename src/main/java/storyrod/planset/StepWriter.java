@@ -54,7 +54,11 @@ final class StepWriter {
 
   StepText write(Step step) {
     List<String> lines =
-        templates.render("steps/text.ftl", data.of(step)).lines().map(String::strip).toList();
+        templates
+            .render("steps/text.ftl", words, data.of(step))
+            .lines()
+            .map(String::strip)
+            .toList();
     Durations durations = new Durations(words);
     return new StepText(
         starting(lines, TITLE).getFirst(),
@@ -155,7 +159,7 @@ final class StepWriter {
         setting.part().map(part -> piece.part(part).mark()).orElse(""),
         setting
             .angle()
-            .map(Object::toString)
+            .map(angle -> words.figures(angle.toString()))
             .orElseGet(() -> figures.formatWithUnit(setting.value())));
   }
 }

@@ -71,16 +71,16 @@ public record Supplies(List<Row> rows, boolean ranges) {
   static String area(Rational squareMetres, Texts texts) {
     boolean inch = texts.format().unit() == Unit.INCH;
     Rational value = inch ? squareMetres.times(SQUARE_FEET) : squareMetres;
-    return texts.say("finish.area." + texts.format().unit().word(), figure(value));
+    return texts.say("finish.area." + texts.format().unit().word(), figure(value, texts));
   }
 
   private static String takes(SupplyNeed.Litres litres, Texts texts) {
     Scale scale = Scale.of(litres.most(), texts.format().unit());
-    String most = scale.figure(litres.most());
+    String most = scale.figure(litres.most(), texts);
     String amount =
         litres.byLabel()
             ? texts.say("supply.about", most)
-            : texts.say("supply.range", scale.figure(litres.least()), most);
+            : texts.say("supply.range", scale.figure(litres.least(), texts), most);
     return texts.say("volume." + scale.unit, amount);
   }
 
@@ -97,13 +97,13 @@ public record Supplies(List<Row> rows, boolean ranges) {
           : new Scale("l", Rational.ONE);
     }
 
-    String figure(Rational litres) {
-      return Supplies.figure(litres.times(perLitre));
+    String figure(Rational litres, Texts texts) {
+      return Supplies.figure(litres.times(perLitre), texts);
     }
   }
 
-  private static String figure(Rational value) {
-    return Texts.decimal(value, value.compareTo(TEN) < 0 ? 1 : 0);
+  private static String figure(Rational value, Texts texts) {
+    return texts.figures(value, value.compareTo(TEN) < 0 ? 1 : 0);
   }
 
   private static String canSize(Volume can, Texts texts) {

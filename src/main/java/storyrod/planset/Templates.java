@@ -20,7 +20,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import storyrod.words.Words;
 
@@ -30,6 +34,7 @@ import storyrod.words.Words;
  */
 public final class Templates {
   private static final String OWN = "storyrod/templates";
+  private static final Pattern WORDS = Pattern.compile("words/([A-Za-z0-9-]+)\\.properties");
 
   /** Parses each template once. */
   public static final Templates SHARED = new Templates();
@@ -57,7 +62,6 @@ public final class Templates {
               over, new ClassTemplateLoader(Templates.class.getClassLoader(), OWN)
             }));
     configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
-    configuration.setLocalizedLookup(false);
     configuration.setDefaultEncoding("UTF-8");
     configuration.setLocale(Locale.ROOT);
     configuration.setNumberFormat("computer");
@@ -71,14 +75,16 @@ public final class Templates {
   }
 
   /**
-   * The text that a template makes of data.
+   * The text that a template makes of data. {@code text_de.ftl} goes before {@code text.ftl} for
+   * German words, also where other templates take it in.
    *
    * @throws TemplateFault if a template that lies over the tool's own is at fault
    */
-  String render(String template, Map<String, ?> data) {
+  String render(String template, Words words, Map<String, ?> data) {
+    Locale language = Locale.forLanguageTag(words.language());
     try {
       StringWriter out = new StringWriter();
-      configuration.getTemplate(template).process(data, out);
+      configuration.getTemplate(template, language).process(data, out);
       return out.toString();
     } catch (ParseException e) {
       throw isLaidOver(e.getTemplateName()) ? TemplateFault.in(e) : bug(template, e);
@@ -118,12 +124,31 @@ public final class Templates {
   }
 
   /**
-   * The words of a language, with those laid over them; none if there is no such language.
+   * The words of a language, with those laid over them; none if there is no such language. What a
+   * language laid over has no words for is said in English.
    *
    * @param language by its tag in BCP 47
    */
   public Optional<Words> words(String language) {
-    return properties("words/" + language + ".properties").map(byKey -> new Words(language, byKey));
+    return languages().contains(language)
+        ? properties("words/" + language + ".properties").map(own -> words(language, own))
+        : Optional.empty();
+  }
+
+  private static Words words(String language, Map<String, String> own) {
+    Map<String, String> all = new TreeMap<>(Words.ENGLISH.byKey());
+    all.putAll(own);
+    return new Words(language, all);
+  }
+
+  /** The tags of all languages that there are words for. */
+  public Set<String> languages() {
+    Set<String> languages = new TreeSet<>(Words.LANGUAGES);
+    overlay.keySet().stream()
+        .map(WORDS::matcher)
+        .filter(Matcher::matches)
+        .forEach(path -> languages.add(path.group(1)));
+    return languages;
   }
 
   /**

@@ -7,6 +7,7 @@ import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
 import storyrod.measure.Unit;
+import storyrod.piece.Piece;
 import storyrod.words.Words;
 
 /** Values as the reader sees them, in the project's unit and language. */
@@ -14,6 +15,10 @@ record Texts(LengthFormat format, Words words) {
   /** A board foot is 144 cubic inches, and an inch 25.4 mm exactly. */
   private static final Rational CUBIC_METRES_PER_BOARD_FOOT =
       Rational.of(144L * 254 * 254 * 254, 1_000_000_000_000L);
+
+  static Texts of(Piece piece) {
+    return new Texts(piece.description().format(), piece.description().words());
+  }
 
   String say(String key, Object... values) {
     return words.say(key, values);
@@ -45,7 +50,7 @@ record Texts(LengthFormat format, Words words) {
   }
 
   String money(Rational amount) {
-    return decimal(amount, 2);
+    return figures(amount, 2);
   }
 
   /** An amount of money as it is printed. */
@@ -60,6 +65,11 @@ record Texts(LengthFormat format, Words words) {
 
   /** A volume of boards, given in board feet, in the unit of the trade: board feet or m³. */
   String boardVolume(Rational boardFeet) {
+    return words.figures(plainBoardVolume(boardFeet));
+  }
+
+  /** The same with a decimal point in any language. */
+  String plainBoardVolume(Rational boardFeet) {
     return format.unit() == Unit.INCH
         ? decimal(boardFeet, 1)
         : decimal(boardFeet.times(CUBIC_METRES_PER_BOARD_FOOT), 3);
@@ -80,6 +90,11 @@ record Texts(LengthFormat format, Words words) {
   static String uncapital(String text) {
     int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
     return text.substring(0, first).toLowerCase(java.util.Locale.ROOT) + text.substring(first);
+  }
+
+  /** A number to some places, as the reader's language writes it. */
+  String figures(Rational value, int places) {
+    return words.figures(decimal(value, places));
   }
 
   static String decimal(Rational value, int places) {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -16,6 +17,9 @@ import java.util.regex.Pattern;
 public record Words(String language, Map<String, String> byKey) {
   /** English, the language that is always complete. */
   public static final Words ENGLISH = load("en");
+
+  /** The tags of the languages that come with the tool. */
+  public static final List<String> LANGUAGES = List.of("en");
 
   private static final Pattern PLACE = Pattern.compile("\\{\\d\\}");
 
@@ -39,6 +43,16 @@ public record Words(String language, Map<String, String> byKey) {
   /** The name of a constant as descriptions and templates write it: {@code wood-screw}. */
   public static String hyphenated(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** What stands before the decimals of a number. */
+  public char decimalMark() {
+    return say("decimal-mark").charAt(0);
+  }
+
+  /** Figures with a decimal point, as this language writes them. */
+  public String figures(String figures) {
+    return figures.replace('.', decimalMark());
   }
 
   public boolean has(String key) {

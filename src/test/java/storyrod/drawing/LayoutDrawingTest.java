@@ -16,7 +16,7 @@ class LayoutDrawingTest {
       draw(BenchSheets.one(), BenchParts.inInches(), new Size(180, 120));
 
   private static Drawing draw(SheetLayout sheet, Piece piece, Size area) {
-    return LayoutDrawing.draw(SawnPiece.of(sheet, piece), piece.description().format(), area);
+    return LayoutDrawing.draw(SawnPiece.of(sheet, piece), Notation.of(piece), area);
   }
 
   @Test

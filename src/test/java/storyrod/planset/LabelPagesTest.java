@@ -41,7 +41,7 @@ class LabelPagesTest {
   }
 
   private static String part(Map<String, Object> data, String template) {
-    return Templates.SHARED.render(template, data);
+    return Templates.SHARED.render(template, Words.ENGLISH, data);
   }
 
   private static Labels labels(PlanSet set) {
