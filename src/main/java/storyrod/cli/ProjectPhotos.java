@@ -57,7 +57,8 @@ record ProjectPhotos(Path folder) {
     String written = file.value();
     if (leadsOut(written)) {
       return Optional.of(
-          Diagnostic.error("photo-outside", file.at(), "a photo lies in the project's folder")
+          Diagnostic.error(
+                  "photo-outside", file.at(), "this is no path inside the project's folder")
               .hint("copy it there and write its path from there, such as `pictures/bench.jpg`"));
     }
     Path path = folder.resolve(written);

@@ -87,7 +87,7 @@ final class RecordSections {
           "photo",
           "A photo, JPEG or PNG, from the project's folder.",
           List.of(
-              Key.required("file", TEXT, "Where it lies, as seen from the description."),
+              Key.required("picture", TEXT, "Where it lies, as seen from the description."),
               Key.required("caption", TEXT, "The line below it."),
               Key.optional(
                   "shows", TEXT, "What can be seen, in words for who cannot; else the caption."),

@@ -80,7 +80,7 @@ final class Records {
 
   private static Photo photo(Entry entry) {
     return new Photo(
-        entry.located("file", String.class),
+        entry.located("picture", String.class),
         entry.text("caption"),
         text(entry, "shows").orElseGet(() -> entry.text("caption")),
         text(entry, "part"),
