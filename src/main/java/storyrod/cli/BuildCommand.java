@@ -63,9 +63,10 @@ final class BuildCommand implements Callable<Integer> {
     ProjectFile file = ProjectFile.at(project);
     Optional<Pipeline.Planned> planned =
         file.read(diagnostics)
-            .flatMap(source -> Pipeline.reader().read(source, option.name(), diagnostics))
-            .map(description -> description.in(words(printings)))
-            .flatMap(description -> Pipeline.plan(description, diagnostics));
+            .flatMap(
+                source ->
+                    Pipeline.plan(
+                        source, new Pipeline.Wanted(option.name(), words(printings)), diagnostics));
     PrintWriter err = spec.commandLine().getErr();
     err.print(ToldOnce.print(diagnostics.bySeverity()));
     err.flush();

@@ -31,7 +31,8 @@ final class PlanSets {
         planned.stock(),
         planned.build(),
         office.drawings(PageRooms.of(texts, printing)),
-        Figures.of(planned.piece()));
+        Figures.of(planned.piece()),
+        planned.kept());
   }
 
   PlanSetWriter writer(Printing printing) {

@@ -42,7 +42,8 @@ record Pages(
     EndPages end,
     FullSizePages templates,
     Preview preview,
-    List<String> licence) {
+    List<String> licence,
+    RecordPages record) {
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
@@ -108,7 +109,8 @@ record Pages(
             EndPages.NONE,
             FullSizePages.of(set, print),
             Preview.of(set, steps, shopping, print),
-            licence(set));
+            licence(set),
+            RecordPages.of(set, print));
     return pages.placed(set, print);
   }
 
@@ -146,7 +148,8 @@ record Pages(
         ends,
         templates,
         preview,
-        licence);
+        licence,
+        record);
   }
 
   /** The lines of the maker's licence, blank ones left out; none if there is no licence. */
@@ -261,6 +264,10 @@ record Pages(
     data.put("templates", templates);
     data.put("preview", preview);
     data.put("licence", licence);
+    data.put("recorded", record.recorded());
+    data.put("recordBreaks", record.breaks());
+    data.put("madePages", record.made());
+    data.put("photos", record.photos());
     data.put("checkBar", CheckBar.box());
     return data;
   }
