@@ -3,7 +3,7 @@
   Die Worte eines Schrittes auf Deutsch. Zeilen mit "# " am Anfang sind der Titel, mit "! " ein
   Sicherheitshinweis, mit "- " je ein Satz, mit "@ " der Schlüssel eines Werkzeugs, das ein Satz über die
   seines Gewerks hinaus braucht. Was hereinkommt, sind dieselben Werte wie in text.ftl; Makros und
-  Funktionen heißen wie dort. Namen von Teilen stehen ohne Artikel und Beugung: Zahl × Name Ort (Zeichen).
+  Funktionen heißen wie dort. Namen von Teilen stehen ohne Artikel und Beugung: Name Ort × Zahl (Zeichen).
 -->
 <#function joined list>
   <#if list?size == 0><#return ""></#if>
@@ -19,13 +19,13 @@
   <#if all?size gt 2 && all?last - all?first == all?size - 1><#return all?first + " bis " + all?last></#if>
   <#return joined(all?map(n -> n?string))>
 </#function>
-<#-- Ein Teil in einem Titel: Seite links, 4 × Fuß, Schubkasten 1 bis 3. -->
+<#-- Ein Teil in einem Titel: Seite links, Fuß × 4, Schubkasten 1 bis 3. -->
 <#function plain p>
   <#if p.numbers?size gt 0 && !p.numbers?seq_contains(0)><#return p.title + " " + counted(p)></#if>
   <#local named = (p.title + " " + place(p))?trim>
-  <#return (p.count gt 1)?then(p.count + " × ", "") + named>
+  <#return named + (p.count gt 1)?then(" × " + p.count, "")>
 </#function>
-<#-- Ein Teil in einem Satz, mit seinem Zeichen: Seite links (A), 2 × Trennwand (C). -->
+<#-- Ein Teil in einem Satz, mit seinem Zeichen: Seite links (A), Trennwand × 2 (C). -->
 <#function full p><#return plain(p) + (p.mark == "")?then("", " (" + p.mark + ")")></#function>
 <#-- Was unter einem Namen zwei Größen hat, wird einmal genannt. -->
 <#function plains list>
@@ -61,8 +61,8 @@
 <#function total list><#local sum = 0><#list list as p><#local sum = sum + p.count></#list><#return sum></#function>
 <#function pick list one many><#return (total(list) == 1)?then(one, many)></#function>
 <#function has trait><#return traits?seq_contains(trait)></#function>
-<#-- Eine Zahl von Beschlägen oder dergleichen: 4 × Schraube; einer allein ohne Zahl. -->
-<#function many noun count><#return (count == 1)?then(noun, count + " × " + noun)></#function>
+<#-- Eine Zahl von Beschlägen oder dergleichen: Schraube × 4; einer allein ohne Zahl. -->
+<#function many noun count><#return (count == 1)?then(noun, noun + " × " + count)></#function>
 <#-- Was mehr als einmal gebaut wird, steht vor dem, was damit geschieht: Schubkasten 2: Front anleimen. -->
 <#macro title text># ${(inUnits?size == 1 && !has("fit-front"))?then(plains(inUnits)?cap_first + ": " + text, text?cap_first)}
 </#macro>
@@ -87,7 +87,7 @@
 
 <#function stuffOf s>
   <#if !s.bought?has_content><#return woodOf(s) + " " + s.thick></#if>
-  <#return s.bought + " " + woodOf(s) + s.layers?then(", in Lagen zu verleimen", ", gehobelt " + s.thick)>
+  <#return s.bought + " " + woodOf(s) + s.layers?then(" (in Lagen zu verleimen)", " (gehobelt " + s.thick + ")")>
 </#function>
 
 <#macro choosing>
@@ -155,7 +155,7 @@
 <#-- Wie die Lamellen von Leimholz gedreht werden. -->
 <#macro ringsOfStaves>
   <#if alternated?size gt 0>
-        <@say "Für " + fulls(alternated) + " jedes zweite Brett über Kopf wenden, Ende gegen Ende, damit es in derselben Richtung gehobelt wird und die Jahrringe an den Enden abwechselnd nach oben und unten gewölbt sind: Wo ein Brett sich schüsselt, schüsselt sich das nächste andersherum, und die Fläche bleibt im Ganzen eben."/>
+        <@say "Für " + fulls(alternated) + " jedes zweite Brett Ende gegen Ende wenden: Es wird in derselben Richtung gehobelt, die Jahrringe an den Enden sind abwechselnd nach oben und unten gewölbt, benachbarte Bretter schüsseln sich gegeneinander, und die Fläche bleibt im Ganzen eben."/>
   </#if>
   <#if matched?size gt 0>
     <@say "Bretter für " + fulls(matched) + " nach ihrem Aussehen drehen, wie immer die Jahrringe an den Enden gewölbt sind" + quarterSawn?then(": Im Riftschnitt stehen sie aufrecht und schüsseln nicht", ". Solches Leimholz kann sich in einem Bogen schüsseln, darum nicht lange lose liegen lassen") + "."/>
@@ -180,7 +180,7 @@
   <@say "Trocken in den Zwingen probieren: Keine Fuge darf an einer Kante offen stehen."/>
   <@say "Auf jede Fläche, die auf eine andere trifft, einen gleichmäßigen Leimfilm geben, die Lagen an einer Kante bündig legen und zwischen geraden Zulagen spannen, von der Mitte zu den Enden, Zwingen abwechselnd an beiden Kanten."/>
   <@panelClamps inch?then("4 in", "100 mm")/>
-  <@say "Vor dem Hobeln insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten weitermachen."/>
+  <@say "Vor dem Hobeln insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten beginnen."/>
 </#macro>
 
 <#-- Wie viele Zwingen Leimholz oder ein Paket von Lagen braucht, und wann sie abkommen. -->
@@ -188,12 +188,12 @@
   <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
   <@say joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" Zwingen", "") + " für " + pick(p.parts, "", "je eines von ") + fulls(p.parts))) + " setzen: je eine " + inch?then("2 in", "50 mm") + " von jedem Ende" + long?then(", die übrigen gleichmäßig dazwischen, höchstens " + spacing + " auseinander", "") + "."/>
   <#if clampsShort gt 0>
-    <@say "In der Werkstatt gibt es " + number(shopClamps) + " davon: " + number(clampsShort) + " weitere leihen, bevor Leim aufgetragen wird."/>
+    <@say "Die Werkstatt hat " + number(shopClamps) + " davon: " + number(clampsShort) + " weitere leihen, bevor Leim aufgetragen wird."/>
   </#if>
   <#if panelRounds?size gt 0>
-    <@say "In der Werkstatt gibt es " + number(shopClamps) + " Zwingen, darum nacheinander verleimen: zuerst " + panelRounds?map(r -> fulls(r))?join(", dann ") + "; das nächste beginnen, wenn die Zwingen vom vorigen abkommen."/>
+    <@say "Die Werkstatt hat " + number(shopClamps) + " Zwingen, darum nacheinander verleimen, sobald sie frei sind: zuerst " + panelRounds?map(r -> fulls(r))?join(", dann ") + "."/>
   <#elseif turns gt 1>
-    <@say "Leim nur für je " + number(atOnce) + " auftragen, denn in der Werkstatt gibt es " + number(shopClamps) + " Zwingen: das nächste beginnen, wenn die Zwingen vom ersten abkommen."/>
+    <@say "Leim nur für je " + number(atOnce) + " auftragen, denn die Werkstatt hat " + number(shopClamps) + " Zwingen: das nächste beginnen, wenn die Zwingen vom ersten abkommen."/>
   <#elseif panelCount gt 1>
     <@say "Erst eines mit Leim bestreichen und spannen, dann das nächste."/>
   </#if>
@@ -205,9 +205,9 @@
     <@laminating/>
   <#elseif has("mill-panel")>
     <@title "Bretter verleimen: " + plains(parts)/>
-    <@say "Die für " + fulls(parts) + " ausgewählten Bretter nebeneinanderlegen und verschieben, bis Farbe und Maserung ineinander übergehen; mit Kreide ein großes Dreieck darüber zeichnen, damit jedes seinen Platz wiederfindet."/>
+    <@say "Bretter für " + fulls(parts) + " nebeneinanderlegen und verschieben, bis Farbe und Maserung ineinander übergehen; ein großes Kreidedreieck darüber zeichnen, damit jedes seinen Platz wiederfindet."/>
     <#list staved as it>
-      <@say it.count + " Lamellen für " + pick([it.part], "", "je eines von ") + full(it.part) + " auf das Rohmaß der Stückliste sägen; gefügt muss jede noch mindestens " + it.width + " breit sein."/>
+      <@say number(it.count) + " Lamellen für " + pick([it.part], "", "je eines von ") + full(it.part) + " auf das Rohmaß der Stückliste sägen; gefügt muss jede noch mindestens " + it.width + " breit sein."/>
     </#list>
     <#if short?size gt 0>
       <@say "Bretter für " + lettersOf(short) + " in einer langen Fläche lassen, die von einer Breite hintereinander, vom Abrichten bis zum Verleimen und Dickenhobeln, bis die Teile auf Maß geschnitten werden: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
@@ -223,11 +223,11 @@
     <#if tooWide?size lt parts?size>
       <@say (tooWide?size gt 0)?then("Die anderen Bretter", "Bretter") + " etwas dicker als " + thickness + " hobeln."/>
     </#if>
-    <@say "Bretter wieder in ihrer Reihenfolge auslegen und das Dreieck neu auf die gehobelten Flächen zeichnen: Hobeln und Wenden haben das erste weggenommen."/>
-    <@say "Kanten, die zusammenkommen, fügen, bis kein Licht dazwischen durchscheint."/>
+    <@say "Bretter wieder in ihrer Reihenfolge auslegen und das Dreieck auf den gehobelten Flächen neu zeichnen."/>
+    <@say "Kanten fügen, die zusammenkommen, bis kein Licht durchscheint."/>
     <@say "Bretter Kante an Kante auf einem ebenen Bett von Zwingen verleimen, Zwingen abwechselnd darunter und darüber."/>
     <@panelClamps inch?then("12 in", "300 mm")/>
-    <@say "Vor dem " + (tooWide?size == 0)?then("Hobeln", (tooWide?size == parts?size)?then("Ebnen", "Hobeln oder Ebnen")) + " insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten weitermachen."/>
+    <@say "Vor dem " + (tooWide?size == 0)?then("Hobeln", (tooWide?size == parts?size)?then("Ebnen", "Hobeln oder Ebnen")) + " insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten beginnen."/>
   <#else>
     <@title woodOf(stock) + " auf " + thickness + " hobeln"/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
@@ -1020,7 +1020,7 @@
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say fulls(s.on) + " " + s.distance + " über " + fulls(s.parts) + " hinausstehen lassen, " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" gleich", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say s.distance + " nach innen ab " + outerFaces(s) + " messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und mit den näheren Seiten an die Linien setzen.", "eine Linie ziehen und mit " + sideNames[s.nearSide] + " " + words["edge." + s.faces[0]] + " daran setzen.")/>
+      <@say "ab " + outerFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und mit den näheren Seiten an die Linien setzen.", "eine Linie ziehen und mit " + sideNames[s.nearSide] + " " + words["edge." + s.faces[0]] + " daran setzen.")/>
     <#elseif s.how == "from">
       <@say "Platz von " + fulls(s.parts) + " auf " + seatOf(s) + " anzeichnen: " + s.distance + " ab " + fromEnds(s) + " bis zur näheren Seite."/>
     <#elseif s.how == "middle">
@@ -1291,7 +1291,7 @@
   <#return told>
 </#function>
 
-<#-- Wie Befestiger verteilt werden: je fünf in 2 × Zarge (B) und zwei in Riegel (C). -->
+<#-- Wie Befestiger verteilt werden: je fünf in Zarge × 2 (B) und zwei in Riegel (C). -->
 <#function sharedOut kind>
   <#local shares = []>
   <#list hardware?filter(h -> h.kind == kind) as h><#local shares = shares + h.held></#list>
@@ -1422,7 +1422,7 @@
       <@clampSettings/>
       <#local allClamps = total(clamps)>
       <#if allClamps gt shopClamps && clamps?size gt 0>
-        <@say "In der Werkstatt gibt es " + number(shopClamps) + " Zwingen: steife Leisten, zum Werkstück hin leicht ballig, an jeder Leimkante entlang legen und ihre Enden und die Mitte der langen niederspannen."/>
+        <@say "Die Werkstatt hat " + number(shopClamps) + " Zwingen: steife Leisten, zum Werkstück hin leicht ballig, an jeder Leimkante entlang legen und ihre Enden und die Mitte der langen niederspannen."/>
       </#if>
       <@say "Leisten unter die Backen legen" + (clamps?size gt 0)?then(" und von der Mitte nach außen anziehen, gerade so fest, dass jede Verbindung schließt.", " und an jeder Leimkante entlang niederspannen, von der Mitte nach außen.")/>
     <#elseif has("fit-glue") && mitred>
@@ -1537,7 +1537,7 @@
   <@say "Das Möbel erst behandeln, wenn Farbe und Griff des Reststücks gefallen."/>
 </#macro>
 
-<#function masked at><#return joined(at?map(m -> (m.count gt 1)?then(m.count + " × ", "") + ((m.term == "")?then("Platz von ", cutName(m.term, 1) + " für ")) + m.mark + ", " + m.size))></#function>
+<#function masked at><#return joined(at?map(m -> (m.count gt 1)?then(m.count + " × ", "") + ((m.term == "")?then("Platz von ", cutName(m.term, 1) + " für ")) + m.mark + ", " + m.size))></#function>
 
 <#-- Was behandelt wird, bevor es eingebaut wird. -->
 <#macro preFinishing>
@@ -1752,7 +1752,7 @@
       <#if shares?size gt 1>
         <@say "Wie angemerkt anbringen: " + joined(shares?map(s -> s.count + " an " + fulls(s.parts))) + "."/>
       <#else>
-      <@say item.count + " Stück" + ((said?size gt 0 && parts?size gt 1)?then(", wie angemerkt, zwischen ", " an ")) + fulls(parts) + " anbringen" + (said?size == 0)?then(", nach dem beiliegenden Blatt, wo es eines gibt", "") + "."/>
+      <@say number(item.count) + " Stück" + ((said?size gt 0 && parts?size gt 1)?then(", wie angemerkt, zwischen ", " an ")) + fulls(parts) + " anbringen" + (said?size == 0)?then(", nach dem beiliegenden Blatt, wo es eines gibt", "") + "."/>
       </#if>
       <#if item.title?matches(".*(\\b(self-adhesive|adhesive|stick-on)\\b|selbstklebend).*", "i")>
         <@say "Warten, bis die Oberfläche so hart ist, dass ein Fingernagel keine Spur hinterlässt, denn Kleber, der an einem weichen Auftrag haftet, hebt ihn ab." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Auf Wachs haftet nichts: es zuerst an jedem Platz mit einem Tuch und etwas Testbenzin abwischen und trocknen lassen.", " Zuerst jeden Platz frei von Staub und Fett wischen.")/>
@@ -1791,7 +1791,7 @@
 <@say "Bei etwa " + eachMinutes + " je Stück Leim nur auf eines geben und es spannen, bevor das nächste beginnt."/>
 </#if>
 <#if verb == "fit" && (turns!1) gt 1>
-<@say "Je " + number(atOnce) + " auf einmal verleimen, denn in der Werkstatt gibt es " + number(shopClamps) + " Zwingen: die nächsten beginnen, wenn die Zwingen der ersten abkommen."/>
+<@say "Je " + number(atOnce) + " auf einmal verleimen, denn die Werkstatt hat " + number(shopClamps) + " Zwingen: die nächsten beginnen, wenn die Zwingen der ersten abkommen."/>
 </#if>
 <#if (mirrorImages![])?size gt 0>
 <@say plains(mirrorImages) + " als Spiegelbilder voneinander bauen: jedes Teil auf die Seite legen, wo das Bild es zeigt."/>

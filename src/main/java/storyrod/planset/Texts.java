@@ -82,16 +82,6 @@ record Texts(LengthFormat format, Words words) {
     return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
   }
 
-  /** A title within a sentence. */
-  String inSentence(String title) {
-    return words.say("names-in-sentences").equals("lower-case") ? uncapital(title) : title;
-  }
-
-  private static String uncapital(String text) {
-    int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
-    return text.substring(0, first).toLowerCase(java.util.Locale.ROOT) + text.substring(first);
-  }
-
   /** A number to some places, as the reader's language writes it. */
   String figures(Rational value, int places) {
     return words.figures(decimal(value, places));

@@ -77,6 +77,15 @@ public record Words(String language, Map<String, String> byKey) {
     return numbered.matches() ? name(numbered.group(1)) + numbered.group(2) : written;
   }
 
+  /** A title within a sentence: its first letter made small where the language does so. */
+  public String inSentence(String title) {
+    if (title.isEmpty() || !say("names-in-sentences").equals("lower-case")) {
+      return title;
+    }
+    int first = title.offsetByCodePoints(0, 1);
+    return title.substring(0, first).toLowerCase(Locale.ROOT) + title.substring(first);
+  }
+
   /** The key for a name: small letters and figures, hyphens for all that stands between. */
   public static String nameKey(String written) {
     String[] words = NO_LETTERS.split(written.toLowerCase(Locale.ROOT).strip());

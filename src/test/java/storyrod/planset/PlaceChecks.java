@@ -3,15 +3,15 @@ package storyrod.planset;
 import java.util.List;
 import java.util.stream.IntStream;
 import storyrod.planset.FinishedPdf.Link;
-import storyrod.words.Words;
 
 /** Page numbers, links, bookmarks and contents lead where they say. */
 final class PlaceChecks {
   private PlaceChecks() {}
 
   static List<String> numbers(FinishedPdf pdf) {
+    String of = FinishedPdf.squeezed(pdf.words().say("foot.of"));
     return IntStream.rangeClosed(2, pdf.count())
-        .filter(page -> !pdf.text(page).contains(page + "of" + pdf.count()))
+        .filter(page -> !pdf.text(page).contains(page + of + pdf.count()))
         .mapToObj(page -> "page " + page + " of " + pdf.count() + ": " + pdf.text(page))
         .toList();
   }
@@ -36,7 +36,7 @@ final class PlaceChecks {
 
   /** The page on which the lists begin, behind the contents. */
   private static int listsFrom(FinishedPdf pdf) {
-    String first = FinishedPdf.squeezed(Words.ENGLISH.say("cutlist.title"));
+    String first = FinishedPdf.squeezed(pdf.words().say("cutlist.title"));
     return pdf.bookmarks().stream()
         .filter(each -> each.text().equals(first))
         .findFirst()
@@ -55,7 +55,7 @@ final class PlaceChecks {
     if (bookmarks.isEmpty()) {
       return List.of("no bookmarks at all");
     }
-    String cover = FinishedPdf.squeezed(Words.ENGLISH.say("cover.title"));
+    String cover = FinishedPdf.squeezed(pdf.words().say("cover.title"));
     return bookmarks.stream()
         .filter(
             each ->
