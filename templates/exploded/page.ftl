@@ -1,11 +1,21 @@
 <#-- The exploded view with its parts list, and those of the sub-assemblies. Gets: exploded (a drawing's place);
      explodedHardware, none or one that shows the hardware; hardware.rows (mark, item, count);
-     partsList.rows (mark, part, count); opened, pages of views (title, lead or empty, drawing: its place). -->
+     partsList.rows (mark, part, count); opened, pages of views (title, lead or empty, drawing: its place);
+     explodedKey and, for each page of views, openedKeys: what marks of hardware mean (as hardware.rows). -->
 <#import "/frame/macros.ftl" as frame>
+<#macro key rows><table class="columns parts-list"><tr>
+<#local height = (rows?size / 2)?ceiling>
+<#list rows?chunk(height) as column><td class="half<#if column?index == 1> end</#if>">
+<table class="side-list">
+<#list column as row><tr><td class="mark"><#if hardware.rows?filter(listed -> listed.mark == row.mark)?has_content><a href="#hardware-${row.mark}">${row.mark}</a><#else>${row.mark}</#if></td><td>${row.item}</td><td class="figure">${row.count}</td></tr></#list>
+</table></td>
+</#list>
+<#if rows?size == 1><td class="half end"></td></#if>
+</tr></table></#macro>
 <div class="section" id="exploded">
 <@frame.head say('exploded.title')/>
 <h1>${say('exploded.title')}</h1>
-<#if opened?has_content><p class="quiet">${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'))}</p></#if>
+<#if opened?has_content><p class="quiet">${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'), '|')?keep_before('|')}<a href="#exploded-opened" class="target"></a>${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'), '|')?keep_after('|')}</p></#if>
 <div class="picture"><@frame.drawing exploded/></div>
 <table class="columns parts-list"><tr>
 <#assign height = (partsList.rows?size / 3)?ceiling>
@@ -16,24 +26,18 @@
 </#list>
 <#list (partsList.rows?size / height)?ceiling..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
 </tr></table>
+<#if explodedKey?has_content><@key explodedKey/></#if>
 </div>
 <#list explodedHardware as drawing>
 <div class="section">
 <@frame.head say('exploded.title')/>
 <h1>${say('exploded.hardware')}</h1>
 <div class="picture"><@frame.drawing drawing/></div>
-<table class="columns parts-list"><tr>
-<#assign height = (hardware.rows?size / 2)?ceiling>
-<#list hardware.rows?chunk(height) as column><td class="half<#if column?index == 1> end</#if>">
-<table class="side-list">
-<#list column as row><tr><td class="mark"><a href="#hardware-${row.mark}">${row.mark}</a></td><td>${row.item}</td><td class="figure">${row.count}</td></tr></#list>
-</table></td>
-</#list>
-</tr></table>
+<@key hardware.rows/>
 </div>
 </#list>
 <#list opened as page>
-<div class="section">
+<div class="section"<#if page?is_first> id="exploded-opened"</#if>>
 <@frame.head say('exploded.title')/>
 <#list page as view>
 <div class="part">
@@ -42,5 +46,6 @@
 <div class="picture"><@frame.drawing view.drawing/></div>
 </div>
 </#list>
+<#if openedKeys[page?index]?has_content><@key openedKeys[page?index]/></#if>
 </div>
 </#list>

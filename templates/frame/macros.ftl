@@ -17,3 +17,5 @@
   <#list list as each><#if !found?seq_contains(each)><#local found = found + [each]></#if></#list>
   <#return found>
 </#function>
+<#-- The title of a section that may go on below the one before it. Gets: its anchor, its title, whether it begins a page. -->
+<#macro opening id text breaks><#if breaks><@head text/></#if><h1 id="${id}"<#if !breaks> class="follows"</#if>>${text}</h1></#macro>

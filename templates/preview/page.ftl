@@ -1,6 +1,13 @@
 <#-- What a reader learns before buying: the piece in parts, skills, hours, materials and tools, and no size.
      Gets: preview (picture: a drawing's place; skills, tools: texts; materials: name, amount);
      cover.figures (label and value), the overall size not among them; edition.preview. -->
+<#-- Whether one of the tools between which a text leaves the choice is in the list by itself. -->
+<#function another tool tools>
+<#list tool?replace(',', ' ' + say('preview.or') + ' ')?split(' ' + say('preview.or') + ' ') as each>
+<#if each?trim != tool && tools?seq_contains(each?trim)><#return true></#if>
+</#list>
+<#return false>
+</#function>
 <#import "/frame/macros.ftl" as frame>
 <div class="section" id="preview">
 <@frame.head say('preview.title')/>
@@ -30,5 +37,5 @@
 </tbody></table>
 </td></tr></table>
 <h2>${say('preview.tools')}</h2>
-<p>${preview.tools?map(tool -> tool?cap_first)?join('; ')}</p>
+<p>${preview.tools?filter(tool -> !another(tool, preview.tools))?map(tool -> tool?cap_first)?join('; ')}</p>
 </div>

@@ -861,7 +861,15 @@
   <#elseif cut.term == "mount pilot">
     <#assign fittings = plural(words["kind." + cut.forKind])>
     <@title "Drill the pilot holes for the " + fittings + inParts()/>
-    <@say "Lay each part on the bench and mark where the " + fittings + " will sit, by the sheet that comes with them" + lineGiven?then(", at the height given for each part", underGiven?then(", at the height given for each part", "")) + ": " + letters() + "."/>
+    <@say "Lay each part on the bench and mark where the " + fittings + " will sit, by the sheet that comes with them: " + letters() + "."/>
+    <#list slideLines as line>
+      <@say slideOwner(line) + "on " + lookingFaces(line) + ", draw a line " + slideHeight(line) + ", for the " + (cut.forKind == "under-slide")?then("underside", "middle") + " of the member."/>
+    </#list>
+    <#if cut.forKind == "slide">
+      <#list slideEnds as e>
+        <@say "Its front end lies " + slideEnd(e) + "."/>
+      </#list>
+    </#if>
     <@say "Hold the fitting there and prick the holes through which it is screwed on."/>
     <@say "Drill them now: once the piece is together, no drill has room before them. The screws go in later, with a short screwdriver."/>
   <#else>
@@ -1249,7 +1257,10 @@
 <#-- Edges that run on across a joint. -->
 <#macro shaping>
   <@cutting/>
-  <@say "They run on across the joints: do it all in one go, now that the parts are together" + acrossGlue?then(" and the glue in them has cured for " + cured, "") + ", and go slowly where the grain turns."/>
+  <@say "They run on across the joints: do it all in one go, now that the parts are together" + acrossGlue?then(" and " + cured + " have gone by since they were glued", "") + ", and go slowly where the grain turns."/>
+  <#if acrossGlue>
+    <@say "The clamps come off after " + clampTime + ", but only in " + cured + " is the glue hard enough for a cutter."/>
+  </#if>
 </#macro>
 
 <#macro dryFitting>
@@ -1643,23 +1654,47 @@
   </#if>
 </#macro>
 
+<#-- Where the lines of slides run, for each drawer: what is measured, on which faces, and from where. -->
+<#function slideOwner line><#return (slideLines?size == 1)?then("", plains(line.drawer)?remove_beginning("the ")?cap_first + ": ")></#function>
+<#function lookingFaces line><#return "the " + pick(line.walls, "face", "faces") + " of " + fulls(line.walls) + " that " + pick(line.walls, "looks", "look") + " at " + (slideLines?size == 1)?then(plains(line.drawer), "it")></#function>
+<#function slideHeight line><#return line.onWall + " above " + (line.floor?size gt 0)?then("the top face of " + fulls(line.floor), "the lower " + pick(line.walls, "end", "ends"))></#function>
+<#macro slideHeights lines>
+  <#list lines as line>
+    <@say slideOwner(line) + "on " + lookingFaces(line) + ", draw a level line " + slideHeight(line) + "; on the outer " + pick(line.sides, "face", "faces") + " of " + fulls(line.sides) + ", a line " + line.onSide + " above the lower " + pick(line.sides, "edge", "edges") + "."/>
+  </#list>
+</#macro>
+<#function slideEnd e>
+  <#if e.sign == 0><#return "flush with the front " + pick(e.fronts, "edge", "edges") + " of " + fulls(e.fronts)></#if>
+  <#local where = e.behind + (e.sign gt 0)?then(" behind", " before") + " the front " + e.covered?then("face", pick(e.fronts, "edge", "edges")) + " of " + fulls(e.fronts)>
+  <#return where + e.seam?then(", which is flush with the front " + pick(e.walls, "edge", "edges") + " of " + fulls(e.walls), "")>
+</#function>
+
 <#-- How what hangs doors and drawers is set out, whether on trial or for good. -->
 <#macro hanging item>
   <@holesThere/>
   <#switch item.kind>
     <#case "slide">
       <@say "Part the members of each slide as its maker's sheet says."/>
-      <#if lineGiven>
-        <@say "Draw a line along every part listed, at the height given for it, and from where it is given."/>
-        <@say "Set the case members with their middle on the lines, " + atSeam?then("their front ends behind the finished front by what is listed, where what is glued over the front edge ends", offFront?then("their front ends behind or before the front edge by what is listed", "their front ends flush with the front edges")) + ", and mark their front and back holes."/>
-        <@say "Set the drawer members with their middle on the lines of the drawer sides, their front ends flush with the front of the drawer box, and mark the same holes."/>
+      <#if slideLines?size gt 0>
+        <@slideHeights slideLines/>
+        <#list slideEnds as e>
+          <@say "Hold each case member" + (slideEnds?size gt 1)?then(" of " + plains(e.drawers), "") + " with its middle on its line and its front end " + slideEnd(e) + ". Mark its front and back holes."/>
+        </#list>
+        <@say "Hold each drawer member with its middle on the line of its drawer side and its front end flush with the front end of that side. Mark the same holes."/>
+        <@say "Where a member has slots beside the round holes, take slots for these first screws: in a slot it can still be shifted."/>
       <#else>
         <@say "Set the case members level, both at one height, and mark their front and back holes."/>
         <@say "Set the drawer members on the drawer sides in line with them, and mark the same holes."/>
       </#if>
       <#break>
     <#case "under-slide">
-      <@say "Draw a level line for the underside of the runners in the case" + underGiven?then(", at the height given for each part, and from where it is given", "") + "."/>
+      <#if slideLines?size gt 0>
+        <#list slideLines as line>
+          <@say slideOwner(line) + "on " + lookingFaces(line) + ", draw a level line " + slideHeight(line) + ", for the underside of " + pick(line.walls, "the runner", "the runners") + "."/>
+        </#list>
+      <#else>
+        <@say "Draw a level line for the underside of the runners in the case."/>
+      </#if>
       <@say "Set the runners on the lines, their front ends where the slide's maker says, behind the front edge, and mark their holes."/>
       <@say "Screw the catches under the front corners of the drawer boxes, and drill the holes for the hooks into their backs as the maker's sheet shows."/>
       <#break>

@@ -846,7 +846,15 @@
   <#elseif cut.term == "mount pilot">
     <#assign fitting = words["kind." + cut.forKind]>
     <@title "Vorbohren für " + fitting + inParts()/>
-    <@say "Jedes Teil auf die Werkbank legen und anzeichnen, wo " + fitting + " sitzen wird, nach dem beiliegenden Blatt" + (lineGiven || underGiven)?then(", in der für jedes Teil angegebenen Höhe", "") + ": " + letters() + "."/>
+    <@say "Jedes Teil auf die Werkbank legen und anzeichnen, wo " + fitting + " sitzen wird, nach dem beiliegenden Blatt: " + letters() + "."/>
+    <#list slideLines as line>
+      <@say slideOwner(line) + "auf " + lookingFaces(line) + " eine Linie ziehen, " + slideHeight(line) + ", für die " + (cut.forKind == "under-slide")?then("Unterkante", "Mitte") + " der Schiene."/>
+    </#list>
+    <#if cut.forKind == "slide">
+      <#list slideEnds as e>
+        <@say "Ihr vorderes Ende liegt " + slideEnd(e) + "."/>
+      </#list>
+    </#if>
     <@say "Beschlag dort anhalten und die Löcher vorstechen, durch die er angeschraubt wird."/>
     <@say "Jetzt bohren: Ist das Möbel zusammengebaut, hat keine Bohrmaschine mehr davor Platz. Die Schrauben kommen später hinein, mit einem kurzen Schraubendreher."/>
   <#else>
@@ -1217,7 +1225,7 @@
   <@title slides?then("Schubkastenführungen", many(words["kind." + tried.kind], tried.count)) + " anbringen und " + plains(hung) + " zur Probe einhängen"/>
   <@hanging tried/>
   <#if slides && tried.screws gt 0>
-    <@say "Für diese zwei jeder Schiene vorbohren" + bitGiven?then(", mit den Bohrern und auf die Tiefen, die bei diesem Schritt angegeben sind", "") + ", und je eine Schraube eindrehen; die Löcher dazwischen warten, bis die Führungen endgültig angebracht werden."/>
+    <@say "Für diese zwei jeder Schiene vorbohren" + bitGiven?then(", wie bei diesem Schritt angegeben,", "") + " und je eine Schraube eindrehen; die Löcher dazwischen warten, bis die Führungen endgültig angebracht werden."/>
   </#if>
   <#if slides>
     <@say plains(hung) + " einhängen und prüfen, dass " + pick(hung, "er", "jeder") + " über die ganze Länge frei läuft und ganz schließt."/>
@@ -1235,7 +1243,10 @@
 <#-- Kanten, die über eine Verbindung weiterlaufen. -->
 <#macro shaping>
   <@cutting/>
-  <@say "Sie laufen über die Verbindungen weiter: alles in einem Zug machen, jetzt, da die Teile zusammen sind" + acrossGlue?then(" und der Leim darin " + cured + " ausgehärtet ist", "") + ", und langsam gehen, wo die Faser die Richtung wechselt."/>
+  <@say "Sie laufen über die Verbindungen weiter: alles in einem Zug machen, jetzt, da die Teile zusammen sind" + acrossGlue?then(" und seit dem Leimen " + cured + " vergangen sind", "") + ", und langsam gehen, wo die Faser die Richtung wechselt."/>
+  <#if acrossGlue>
+    <@say "Zwingen kommen nach " + clampTime + " ab, aber erst in " + cured + " ist der Leim hart genug für einen Fräser."/>
+  </#if>
 </#macro>
 
 <#macro dryFitting>
@@ -1625,23 +1636,47 @@
   </#if>
 </#macro>
 
+<#-- Wo die Linien der Führungen laufen, für jeden Schubkasten: was gemessen wird, auf welchen Flächen, von wo. -->
+<#function slideOwner line><#return (slideLines?size == 1)?then("", plains(line.drawer)?cap_first + ": ")></#function>
+<#function lookingFaces line><#return fulls(line.walls) + ", zu " + (slideLines?size == 1)?then(plains(line.drawer), "ihm") + " hin,"></#function>
+<#function slideHeight line><#return line.onWall + " über " + (line.floor?size gt 0)?then("der Oberseite von " + fulls(line.floor), pick(line.walls, "dem unteren Ende", "den unteren Enden"))></#function>
+<#macro slideHeights lines>
+  <#list lines as line>
+    <@say slideOwner(line) + "auf " + lookingFaces(line) + " eine waagerechte Linie ziehen, " + slideHeight(line) + "; außen auf " + fulls(line.sides) + " eine Linie " + line.onSide + " über der Unterkante."/>
+  </#list>
+</#macro>
+<#function slideEnd e>
+  <#if e.sign == 0><#return "bündig mit der Vorderkante von " + fulls(e.fronts)></#if>
+  <#local where = e.behind + (e.sign gt 0)?then(" hinter", " vor") + " der " + e.covered?then("Vorderfläche", "Vorderkante") + " von " + fulls(e.fronts)>
+  <#return where + e.seam?then(", die mit der Vorderkante von " + fulls(e.walls) + " bündig ist", "")>
+</#function>
+
 <#-- Wie angerissen wird, woran Türen und Schubkästen hängen, zur Probe oder endgültig. -->
 <#macro hanging item>
   <@holesThere/>
   <#switch item.kind>
     <#case "slide">
       <@say "Schienen jeder Führung trennen, wie das Blatt des Herstellers sagt."/>
-      <#if lineGiven>
-        <@say "Auf jedem aufgeführten Teil eine Linie ziehen, in der dafür angegebenen Höhe und von dort, wo es angegeben ist."/>
-        <@say "Korpusschienen mit ihrer Mitte auf die Linien setzen, ihre vorderen Enden " + atSeam?then("um das angegebene Maß hinter die fertige Front, wo endet, was über die Vorderkante geleimt wird", offFront?then("um das angegebene Maß hinter oder vor die Vorderkante", "bündig mit den Vorderkanten")) + ", und ihre vorderen und hinteren Löcher anzeichnen."/>
-        <@say "Schubkastenschienen mit ihrer Mitte auf die Linien der Schubkastenseiten setzen, ihre vorderen Enden bündig mit der Vorderseite des Kastens, und dieselben Löcher anzeichnen."/>
+      <#if slideLines?size gt 0>
+        <@slideHeights slideLines/>
+        <#list slideEnds as e>
+          <@say (slideEnds?size gt 1)?then("Jede Korpusschiene von " + plains(e.drawers), "Jede Korpusschiene") + " mit der Mitte auf ihre Linie halten, das vordere Ende " + slideEnd(e) + ". Vorderes und hinteres Loch anzeichnen."/>
+        </#list>
+        <@say "Jede Schubkastenschiene mit der Mitte auf die Linie ihrer Seite halten, vordere Enden bündig. Dieselben Löcher anzeichnen."/>
+        <@say "Hat eine Schiene auch Langlöcher, diese für die ersten Schrauben nehmen: Darin lässt sie sich noch verschieben."/>
       <#else>
         <@say "Korpusschienen waagerecht setzen, beide in einer Höhe, und ihre vorderen und hinteren Löcher anzeichnen."/>
         <@say "Schubkastenschienen in derselben Linie auf die Schubkastenseiten setzen und dieselben Löcher anzeichnen."/>
       </#if>
       <#break>
     <#case "under-slide">
-      <@say "Für die Unterkante der Laufschienen im Korpus eine waagerechte Linie ziehen" + underGiven?then(", in der für jedes Teil angegebenen Höhe und von dort, wo es angegeben ist", "") + "."/>
+      <#if slideLines?size gt 0>
+        <#list slideLines as line>
+          <@say slideOwner(line) + "auf " + lookingFaces(line) + " eine waagerechte Linie ziehen, " + slideHeight(line) + ", für die Unterkante der " + pick(line.walls, "Laufschiene", "Laufschienen") + "."/>
+        </#list>
+      <#else>
+        <@say "Für die Unterkante der Laufschienen im Korpus eine waagerechte Linie ziehen."/>
+      </#if>
       <@say "Laufschienen auf die Linien setzen, ihre vorderen Enden, wo der Hersteller es sagt, hinter der Vorderkante, und ihre Löcher anzeichnen."/>
       <@say "Rasten unter die vorderen Ecken der Schubkästen schrauben und die Löcher für die Haken in ihre Rückseiten bohren, wie das Blatt des Herstellers zeigt."/>
       <#break>

@@ -203,3 +203,17 @@ table.label-inside td.label-mark { width: 15mm; padding-right: 0; }
 .label-step { font-weight: 700; }
 .label-name { font-weight: 700; word-wrap: break-word; }
 .label-arrow { font-size: 11pt; line-height: 1; }
+
+/* The record; its heights are those that RecordPages counts with. */
+table.fill td { height: 5.5mm; }
+table.fill td p { margin-bottom: 0; }
+td.day { width: 20mm; white-space: nowrap; }
+td.sum { width: 20mm; }
+td.stock { width: 34mm; }
+td.part { width: 40mm; word-wrap: break-word; }
+td.where { width: 32mm; }
+table.photos { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; page-break-inside: avoid; }
+table.photos td { vertical-align: top; padding-bottom: 5mm; }
+table.photos td.half { width: 50%; }
+.photo { display: inline-block; vertical-align: bottom; }
+.caption { font-size: 8.5pt; line-height: 1.3; margin-top: 1.5mm; margin-right: 5mm; margin-bottom: 0; }

@@ -48,7 +48,7 @@ record HandleItems(Piece piece, HardwareShapes shapes) {
             place ->
                 new PlacedItem(
                     item.name(),
-                    MountedItems.origin(entry, 1),
+                    PlacedItem.Origin.of(entry),
                     host.name(),
                     place.at().toMm(),
                     out.normal(),

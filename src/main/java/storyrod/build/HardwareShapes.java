@@ -8,7 +8,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Contour;
 import storyrod.geometry.Face;
+import storyrod.geometry.Fineness;
 import storyrod.geometry.Point;
 import storyrod.geometry.Pose;
 import storyrod.geometry.Range;
@@ -89,6 +91,11 @@ final class HardwareShapes {
 
   private static double shankMm(ItemEntry item) {
     return item.diameter().map(Length::toMm).orElse(USUAL_SHANK_MM);
+  }
+
+  /** What stands on an outline. */
+  Solid prism(Contour outline, Range run) {
+    return once(List.of(outline, run), () -> Solid.of(outline, run, Fineness.USUAL));
   }
 
   /** Boxes as one body, turned as a part is. */

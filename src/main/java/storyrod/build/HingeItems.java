@@ -60,6 +60,44 @@ record HingeItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
             .toList();
   }
 
+  /**
+   * A butt hinge between door and post.
+   *
+   * @param out from the door to the post
+   * @param at the stretch that it takes along them
+   * @param middle of the door's leaf, across
+   */
+  record Leaf(
+      HardwareEntry entry, Part door, Part post, Face out, Axis along, Range at, Point middle) {}
+
+  /** The butt hinges of an entry. */
+  List<Leaf> leaves(HardwareEntry entry) {
+    ItemEntry item = piece.item(entry.item().value()).orElseThrow();
+    List<Part> doors = parts(entry, true);
+    return parts(entry, false).stream()
+        .limit(doors.size())
+        .limit(1)
+        .flatMap(post -> leaves(entry, item, doors.getFirst(), post))
+        .toList();
+  }
+
+  private Stream<Leaf> leaves(HardwareEntry entry, ItemEntry item, Part door, Part post) {
+    Length halfLong = Length.nearest(item.length().orElse(LENGTH).toMm() / 2);
+    Length half = Length.nearest(item.sizes().leafWidth().orElse(LEAF).toMm() / 2);
+    return apart(door, post).stream()
+        .flatMap(
+            axis -> {
+              Face out = MountSites.towards(door, post.bounds(), axis);
+              Axis along = MountedItems.longer(door.bounds(), axis);
+              Face outer = outer(Axis.other(axis, along));
+              Length across = door.bounds().at(outer).minus(half.times(outer.sign()));
+              Point middle = door.bounds().middle().with(outer.axis(), across);
+              return heights(door.bounds().on(along), item, entry.count()).stream()
+                  .map(at -> new Range(at.minus(halfLong), at.plus(halfLong)))
+                  .map(at -> new Leaf(entry, door, post, out, along, at, middle));
+            });
+  }
+
   private List<Part> parts(HardwareEntry entry, boolean hung) {
     List<String> served = entry.parts().stream().map(Located::value).toList();
     return served.stream()
@@ -90,7 +128,7 @@ record HingeItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
 
   private PlacedItem placed(HardwareEntry entry, Part host, Point at, Vector3D out, Solid body) {
     return new PlacedItem(
-        entry.item().value(), MountedItems.origin(entry, 1), host.name(), at.toMm(), out, body);
+        entry.item().value(), PlacedItem.Origin.of(entry), host.name(), at.toMm(), out, body);
   }
 
   /** The axis on which door and post lie side by side. */

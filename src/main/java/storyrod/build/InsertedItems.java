@@ -22,10 +22,15 @@ record InsertedItems(Piece piece, HardwareShapes shapes) {
   List<PlacedItem> of(Joint joint, ItemEntry item) {
     return Stream.of(joint.second(), joint.first())
         .map(piece::part)
-        .map(part -> in(part, joint, item))
+        .map(part -> both(part, joint, item))
         .filter(found -> !found.isEmpty())
         .findFirst()
         .orElse(List.of());
+  }
+
+  private List<PlacedItem> both(Part part, Joint joint, ItemEntry item) {
+    List<PlacedItem> splines = new SplineItems(shapes).in(part, joint, item);
+    return splines.isEmpty() ? in(part, joint, item) : splines;
   }
 
   private List<PlacedItem> in(Part part, Joint joint, ItemEntry item) {

@@ -3,6 +3,7 @@ package storyrod.build;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,7 @@ import storyrod.piece.Piece;
 public final class Levels {
   private final Piece piece;
   private final Nesting nesting;
+  private final Map<String, Integer> places = new HashMap<>();
   private final Set<String> late = new TreeSet<>();
   private final Map<String, String> drawers;
   private final Map<String, List<String>> homes = new LinkedHashMap<>();
@@ -32,6 +34,7 @@ public final class Levels {
   private Levels(Piece piece, boolean frontsApart) {
     this.piece = piece;
     this.nesting = Nesting.of(piece);
+    piece.parts().forEach(part -> places.put(part.name(), places.size()));
     this.drawers = frontsApart ? Fronts.byDrawer(piece, nesting) : Map.of();
     late.addAll(nesting.loose());
     late.addAll(Late.tops(piece, nesting));
@@ -80,7 +83,7 @@ public final class Levels {
     Map<String, Integer> first = new LinkedHashMap<>();
     names.stream()
         .filter(name -> !name.equals(Nesting.PIECE))
-        .forEach(name -> first.put(name, piece.parts().indexOf(nesting.parts(name).getFirst())));
+        .forEach(name -> first.put(name, place(nesting.parts(name).getFirst())));
     names.stream()
         .filter(first::containsKey)
         .sorted(
@@ -91,6 +94,11 @@ public final class Levels {
     return levels;
   }
 
+  /** A part's number in the order in which parts are described. */
+  private int place(Part part) {
+    return places.get(part.name());
+  }
+
   /** The units of a level, single parts before sub-assemblies. */
   private List<Unit> units(String level) {
     return homes.getOrDefault(level, List.of()).stream()
@@ -98,7 +106,7 @@ public final class Levels {
         .filter(unit -> !unit.parts().isEmpty())
         .sorted(
             Comparator.comparing((Unit unit) -> nesting.isAssembly(unit.name()))
-                .thenComparingInt(unit -> piece.parts().indexOf(unit.parts().getFirst())))
+                .thenComparingInt(unit -> place(unit.parts().getFirst())))
         .toList();
   }
 
@@ -108,7 +116,7 @@ public final class Levels {
     }
     List<Part> parts = new ArrayList<>();
     homes.getOrDefault(unit, List.of()).forEach(inner -> parts.addAll(parts(inner)));
-    parts.sort(Comparator.comparingInt(piece.parts()::indexOf));
+    parts.sort(Comparator.comparingInt(this::place));
     return Collections.unmodifiableList(parts);
   }
 }

@@ -21,7 +21,7 @@ import storyrod.piece.ScrewHoles;
 /** Pilot holes for the screws of hardware, which stand in no part's drawing. */
 public record MountHoles(Piece piece) {
   /** What a screw passes through of a slide or a fastener at least (common practice). */
-  private static final Length METAL = Length.inch(1, 16);
+  static final Length METAL = Length.inch(1, 16);
 
   /** What has to stay of a part behind a pilot hole. */
   private static final Length LEFT = Length.inch(1, 8);
@@ -55,13 +55,13 @@ public record MountHoles(Piece piece) {
     return cut.term().equals(MountLines.PILOT) && entry.at().equals(cut.at());
   }
 
-  /** At which height on a part the slides lie for which a cut's holes are. */
-  List<Setting> heights(Part part, Cut cut) {
-    String shown = piece.mark(part.mark()).shown().name();
+  /** How slides lie on a part for which a cut's holes are, measured while it is on the bench. */
+  public List<Slides.Row> onBench(Part part, Cut cut) {
     return piece.description().hardware().stream()
         .filter(entry -> isFor(entry, cut))
         .flatMap(entry -> Slides.of(piece, entry).stream())
-        .filter(setting -> setting.part().filter(shown::equals).isPresent())
+        .filter(row -> row.wall().name().equals(part.name()))
+        .map(Slides.Row::onBench)
         .toList();
   }
 

@@ -1,14 +1,12 @@
 package storyrod.build;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.PlacedItem.Origin;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
-import storyrod.description.Located;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
@@ -24,14 +22,6 @@ import storyrod.piece.Piece;
 
 /** Hardware that no joint brings, where its kind and the parts it serves tell its place. */
 record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
-  /** The height of a side-mounted slide (usual for ball bearings, from memory). */
-  private static final Length SLIDE_HEIGHT = Length.mm(45);
-
-  private static final Length SLIDE_THICK = Length.inch(1, 2);
-
-  /** How broad an under-mounted slide is, from the drawer's side inwards (from memory). */
-  private static final Length UNDER_WIDTH = Length.mm(40);
-
   /** A glide and the plate of a levelling foot, with its stem (from memory). */
   private static final Length GLIDE = Length.mm(22);
 
@@ -50,7 +40,7 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
     ItemEntry item = piece.item(entry.item().value()).orElseThrow();
     List<PlacedItem> found =
         switch (item.kind()) {
-          case SLIDE, UNDER_SLIDE -> slides(entry, item);
+          case SLIDE, UNDER_SLIDE -> new SlideItems(piece, nesting, shapes).of(entry);
           case CONCEALED_HINGE, BUTT_HINGE -> new HingeItems(piece, nesting, shapes).of(entry);
           case PULL, KNOB -> new HandleItems(piece, shapes).of(entry);
           case SHELF_PIN -> new PinItems(piece, shapes).of(entry);
@@ -60,60 +50,26 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
           case OTHER, WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> List.of();
           case BUTTON, DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER -> List.of();
         };
-    return found.size() == entry.count() * each(item) ? found : List.of();
+    boolean isAll =
+        !found.isEmpty()
+            && found.size() == entry.count() * found.getFirst().origin().makeup().bodies();
+    return isAll ? with(screws(entry), found) : List.of();
   }
 
-  private static int each(ItemEntry item) {
-    return item.kind().isSlide() ? 2 : 1;
+  /** The screws of an entry's items, if all of them have a place. */
+  private List<PlacedItem> screws(HardwareEntry entry) {
+    List<PlacedItem> found = new MountScrews(piece, nesting, shapes).of(entry);
+    return found.size() == entry.count() * entry.screwsEach() ? found : List.of();
   }
 
-  static Origin origin(HardwareEntry entry, int each) {
-    List<String> parts = entry.parts().stream().map(Located::value).toList();
-    return new Origin(parts, Optional.empty(), Optional.of(entry), each);
-  }
-
-  private List<PlacedItem> slides(HardwareEntry entry, ItemEntry item) {
-    return Slides.beside(piece, nesting, entry).stream()
-        .map(
-            beside ->
-                item.kind() == ItemKind.SLIDE
-                    ? beside(entry, item, beside)
-                    : under(entry, item, beside))
-        .toList();
-  }
-
-  private PlacedItem beside(HardwareEntry entry, ItemEntry item, Slides.Beside beside) {
-    Part side = beside.side();
-    Face out = MountSites.towards(side, beside.wall().bounds(), side.thickness());
-    Axis run = Axis.other(out.axis(), Axis.Z);
-    Length length = item.length().orElse(side.bounds().size(run));
-    Range thick = new Range(Length.ZERO, item.sideClearance().orElse(SLIDE_THICK));
-    Box box = HardwareShapes.box(out, thick, run, length, SLIDE_HEIGHT);
-    return placed(entry, side, out, fromFront(side, out, run, length), box);
-  }
-
-  private PlacedItem under(HardwareEntry entry, ItemEntry item, Slides.Beside beside) {
-    Part side = beside.side();
-    Axis run = Axis.other(side.thickness(), Axis.Z);
-    Length length = item.length().orElse(side.bounds().size(run));
-    Range thick = new Range(Length.ZERO, item.sizes().bottomClearance().orElse(SLIDE_THICK));
-    Box box = HardwareShapes.box(Face.BOTTOM, thick, run, length, UNDER_WIDTH);
-    return placed(entry, side, Face.BOTTOM, fromFront(side, Face.BOTTOM, run, length), box);
-  }
-
-  private static Point fromFront(Part side, Face out, Axis run, Length length) {
-    Length half = Length.nearest(length.toMm() / 2);
-    return side.bounds()
-        .middle()
-        .with(out.axis(), side.bounds().at(out))
-        .with(run, side.bounds().on(run).from().plus(half));
+  private static List<PlacedItem> with(List<PlacedItem> screws, List<PlacedItem> items) {
+    return Stream.concat(items.stream(), screws.stream()).toList();
   }
 
   private PlacedItem placed(HardwareEntry entry, Part host, Face out, Point at, Box box) {
-    int each = piece.kind(entry.item().value()).isSlide() ? 2 : 1;
     return new PlacedItem(
         entry.item().value(),
-        origin(entry, each),
+        Origin.of(entry),
         host.name(),
         at.toMm(),
         out.normal(),
@@ -135,7 +91,7 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
     return hosts(entry)
         .map(
             part ->
-                new PlacedItem(item.name(), origin(entry, 1), part.name(), foot(part), down, body))
+                new PlacedItem(item.name(), Origin.of(entry), part.name(), foot(part), down, body))
         .toList();
   }
 

@@ -84,7 +84,7 @@ record PinItems(Piece piece, HardwareShapes shapes) {
     Length deep = HALF.min(place.row().depth());
     return new PlacedItem(
         item.name(),
-        MountedItems.origin(entry, 1),
+        PlacedItem.Origin.of(entry),
         place.wall().name(),
         place.at().toMm(),
         out,

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.Description.HardwareEntry;
+import storyrod.description.Located;
 import storyrod.geometry.Solid;
 import storyrod.piece.Joint;
 
@@ -25,17 +26,61 @@ public record PlacedItem(
    * What asks for an item: a joint or a line of the hardware list.
    *
    * @param parts the full names of the parts that it joins or serves
-   * @param each how many bodies of it make one of the item: two of a pair of slides
+   * @param with the full name of the unit with which it goes in, where it waits for that
+   * @param makeup how its bodies make up items
    */
   public record Origin(
-      List<String> parts, Optional<Joint> joint, Optional<HardwareEntry> entry, int each) {
+      List<String> parts,
+      Optional<Joint> joint,
+      Optional<HardwareEntry> entry,
+      Optional<String> with,
+      Makeup makeup) {
     public Origin {
       parts = List.copyOf(parts);
     }
 
+    /** How many bodies of its sort make one of the item: two case members a pair of slides. */
+    public int each() {
+      return makeup.each();
+    }
+
     static Origin of(Joint joint) {
       return new Origin(
-          List.of(joint.first(), joint.second()), Optional.of(joint), Optional.empty(), 1);
+          List.of(joint.first(), joint.second()),
+          Optional.of(joint),
+          Optional.empty(),
+          Optional.empty(),
+          Makeup.WHOLE);
+    }
+
+    /** Of a line of the list. */
+    static Origin of(HardwareEntry entry) {
+      return of(entry, entry.parts().stream().map(Located::value).toList(), Makeup.WHOLE);
+    }
+
+    static Origin of(HardwareEntry entry, List<String> parts, Makeup makeup) {
+      return new Origin(parts, Optional.empty(), Optional.of(entry), Optional.empty(), makeup);
+    }
+
+    /** The same, waiting for a unit. */
+    Origin with(String unit) {
+      return new Origin(parts, joint, entry, Optional.of(unit), makeup);
+    }
+  }
+
+  /**
+   * What bodies one item is made of.
+   *
+   * @param each how many bodies of one sort it has
+   * @param sort which sort of its bodies this one is, from 0
+   * @param sorts how many there are: of a slide the case member and the drawer member
+   */
+  public record Makeup(int each, int sort, int sorts) {
+    static final Makeup WHOLE = new Makeup(1, 0, 1);
+
+    /** How many bodies it has in all. */
+    public int bodies() {
+      return each * sorts;
     }
   }
 
@@ -57,15 +102,28 @@ public record PlacedItem(
         .orElse(0);
   }
 
-  /** Whether a step fits it: closes its joint, or mounts its line of the list. */
+  /** Whether a step fits it, on trial too: closes its joint, or mounts its line of the list. */
   public boolean isFittedIn(BuildPlan.Step step) {
-    return step.hardware().stream().anyMatch(each -> each.item().equals(item))
-        && step.operations().stream().anyMatch(this::isFittedBy);
+    return step.operations().stream().anyMatch(this::isFittedBy);
   }
 
   private boolean isFittedBy(Operation operation) {
+    boolean isUsed = operation.hardware().stream().anyMatch(each -> each.item().equals(item));
+    return switch (operation.verb()) {
+      case FIT -> isUsed && isWith(operation);
+      case MOUNT -> isUsed && isFor(operation) && origin.with().isEmpty();
+      case TRIAL_FIT -> isFor(operation);
+      case CHOOSE, MILL, BLANK, KEEP, REJOIN, SIZE, MARK, CUT, DRILL, SAND -> false;
+      case DRY_FIT, PRE_FINISH, TRIM, TEST, FINISH -> false;
+    };
+  }
+
+  private boolean isWith(Operation operation) {
     return origin.joint().filter(operation.joints()::contains).isPresent()
-        || operation.verb() == Verb.MOUNT
-            && origin.entry().filter(e -> e.item().value().equals(operation.target())).isPresent();
+        || origin.with().filter(operation.target()::equals).isPresent();
+  }
+
+  private boolean isFor(Operation operation) {
+    return origin.entry().filter(e -> e.item().value().equals(operation.target())).isPresent();
   }
 }

@@ -195,6 +195,11 @@ public final class Planner {
         new Filling(maker, scheduler.links(), piece.description().shop()).of(batches);
     List<Step> steps = StageRuns.joined(maker.of(filled));
     diagnostics.addAll(new StepFindings(job, round).of(steps));
+    List<Diagnostic> strays = new RecordSteps(steps).faults(piece.description().record());
+    if (!strays.isEmpty()) {
+      diagnostics.addAll(strays);
+      return Optional.empty();
+    }
     return Optional.of(new BuildPlan(steps, needs, Precedence.between(filled, scheduler.links())));
   }
 

@@ -132,7 +132,6 @@ final class Settings {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
     countersink(cuts).ifPresent(settings::add);
-    cuts.forEach(cut -> settings.addAll(new MountHoles(job.piece()).heights(part, cut)));
     if (cuts.getFirst() instanceof Slots slots) {
       settings.add(new Setting("slot-length", Optional.empty(), slots.length()));
     }
@@ -254,7 +253,6 @@ final class Settings {
   private List<Setting> mount(Operation operation) {
     List<Setting> settings = new ArrayList<>();
     for (HardwareEntry entry : new Traits(job.piece()).mounted(operation)) {
-      settings.addAll(Slides.of(job.piece(), entry));
       Set<String> drilled = MountHoles.drilledEarly(job.operations().stream(), entry);
       settings.addAll(new MountHoles(job.piece()).of(entry, drilled));
     }

@@ -1,12 +1,10 @@
 package storyrod.build;
 
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.build.BuildPlan.Setting;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
@@ -22,7 +20,7 @@ import storyrod.piece.Piece;
  * Where drawer slides go: on one line along the middle of the drawer's side, which is set out on
  * the drawer's side and on the part of the case beside it.
  */
-final class Slides {
+public final class Slides {
   private static final Face LOWER = Face.BOTTOM;
   private static final Face UPPER = Face.TOP;
   private static final Face FRONT = Face.FRONT;
@@ -39,15 +37,41 @@ final class Slides {
     this.served = entry.parts().stream().map(Located::value).toList();
   }
 
-  /** Heights of the line, and how far the front of the drawer's side lies from the case's. */
-  static List<Setting> of(Piece piece, HardwareEntry entry) {
+  /**
+   * How the two members of a slide are set out on one side of a drawer.
+   *
+   * @param floor on what a rule stands beside the wall; without it the wall's lower end counts
+   * @param onSide how far the line lies above the lower edge of the drawer's side
+   * @param onWall how far it lies above the floor, or the lower end of the wall
+   * @param front the part from whose front the case member is set back
+   * @param behind how far its front end lies behind that; before it where this is negative
+   * @param seam whether the wall begins there, behind what is glued over its edge
+   */
+  public record Row(
+      Part side,
+      Part wall,
+      Optional<Part> floor,
+      Length onSide,
+      Length onWall,
+      Part front,
+      Length behind,
+      boolean seam) {
+    /** The same from the wall's own ends, for one that still lies on the bench. */
+    public Row onBench() {
+      Length down = floor.map(part -> part.box().at(UPPER)).orElse(wall.shoulder().at(LOWER));
+      Length up = onWall.plus(down).minus(wall.box().at(LOWER));
+      Length behindEdge = side.box().at(FRONT).minus(wall.box().at(FRONT));
+      return new Row(side, wall, Optional.empty(), onSide, up, wall, behindEdge, false);
+    }
+  }
+
+  /** A row for each side of each drawer that an entry's slides carry; none for other hardware. */
+  public static List<Row> of(Piece piece, HardwareEntry entry) {
     if (!piece.kind(entry.item().value()).isSlide()) {
       return List.of();
     }
     Slides slides = new Slides(piece, Nesting.of(piece), entry);
-    return slides.beside().stream()
-        .flatMap(each -> slides.pair(each.side(), each.wall()).stream())
-        .toList();
+    return slides.beside().stream().map(slides::row).toList();
   }
 
   /** A drawer's side and the part of the case beside it. */
@@ -83,57 +107,45 @@ final class Slides {
     return part.box().on(axis).from().plus(part.box().on(axis).to());
   }
 
-  private List<Setting> pair(Part side, Part wall) {
-    List<Setting> settings = new ArrayList<>(heights(side, wall));
-    Optional<Part> strip = strip(side, wall);
-    if (strip.isPresent()) {
-      settings.add(behind(side, wall, strip.get()));
-      return settings;
-    }
-    Length back = side.box().at(FRONT).minus(wall.shoulder().at(FRONT));
-    if (back.isPositive()) {
-      settings.add(new Setting("slide-behind", shown(wall), back));
-    } else if (back.isNegative()) {
-      settings.add(new Setting("slide-before", shown(wall), back.abs()));
-    }
-    return settings;
-  }
-
-  /** From the front that is seen; the edge below it is a seam by now. */
-  private Setting behind(Part side, Part wall, Part strip) {
-    Length front = side.box().at(FRONT);
-    boolean isAtSeam = front.equals(wall.shoulder().at(FRONT));
-    return new Setting(
-        isAtSeam ? "slide-seam" : "slide-behind-face",
-        shown(strip),
-        front.minus(strip.box().at(FRONT)));
-  }
-
-  /** What is glued over the front edge of a wall beside a drawer, and reaches back past no side. */
-  private Optional<Part> strip(Part side, Part wall) {
-    return piece.joints().stream()
-        .filter(joint -> joint.first().equals(wall.name()) || joint.second().equals(wall.name()))
-        .map(joint -> joint.first().equals(wall.name()) ? joint.second() : joint.first())
-        .map(piece::part)
-        .filter(part -> part.box().at(FRONT.opposite()).equals(wall.shoulder().at(FRONT)))
-        .filter(part -> part.box().z().overlaps(side.box().z()))
-        .filter(part -> part.box().at(FRONT).isShorterThan(side.box().at(FRONT)))
-        .findFirst();
-  }
-
-  private List<Setting> heights(Part side, Part wall) {
+  private Row row(Beside beside) {
+    Part side = beside.side();
+    Part wall = beside.wall();
     Optional<Part> floor = floor(side, wall);
     Length from = floor.map(part -> part.box().at(UPPER)).orElse(wall.shoulder().at(LOWER));
     Length low = side.box().at(LOWER).minus(from);
-    String where = floor.map(part -> "floor." + part.mark()).orElse("case");
-    if (item.kind() == ItemKind.UNDER_SLIDE) {
-      Length under = item.sizes().bottomClearance().orElse(Length.ZERO);
-      return List.of(new Setting("slide-under-" + where, shown(wall), low.minus(under)));
-    }
-    Length half = side.box().size(LOWER.axis()).dividedBy(2, RoundingMode.HALF_EVEN);
-    return List.of(
-        new Setting("slide-line-drawer", shown(side), half),
-        new Setting("slide-line-" + where, shown(wall), low.plus(half)));
+    Length up = up(side);
+    Optional<Part> strip = strip(side, wall);
+    Length front = side.box().at(FRONT);
+    return new Row(
+        side,
+        wall,
+        floor,
+        up.max(Length.ZERO),
+        low.plus(up),
+        strip.orElse(wall),
+        front.minus(strip.map(Part::box).orElse(wall.shoulder()).at(FRONT)),
+        strip.isPresent() && front.equals(wall.shoulder().at(FRONT)));
+  }
+
+  /** From the lower edge of a drawer's side up to the line; down to the runner under a drawer. */
+  private Length up(Part side) {
+    return item.kind() == ItemKind.UNDER_SLIDE
+        ? item.sizes().bottomClearance().orElse(Length.ZERO).negated()
+        : side.box().size(LOWER.axis()).dividedBy(2, RoundingMode.HALF_EVEN);
+  }
+
+  /**
+   * What lies over the front edge of a wall at the height of a drawer, and hides it from a rule.
+   */
+  private Optional<Part> strip(Part side, Part wall) {
+    return piece.parts().stream()
+        .filter(part -> !part.pose().isTurned())
+        .filter(part -> nesting.looseUnit(part.name()).isEmpty())
+        .filter(part -> part.box().at(FRONT.opposite()).equals(wall.shoulder().at(FRONT)))
+        .filter(part -> part.box().x().overlaps(wall.box().x()))
+        .filter(part -> part.box().z().contains(side.box().z().middle()))
+        .filter(part -> part.box().at(FRONT).isShorterThan(side.box().at(FRONT)))
+        .findFirst();
   }
 
   /** The part under a drawer on which a rule can be stood against the wall, if they are joined. */
@@ -150,9 +162,5 @@ final class Slides {
 
   private static boolean isUnder(Part part, Part side, Axis axis) {
     return part.box().on(axis).overlaps(side.box().on(axis));
-  }
-
-  private Optional<String> shown(Part part) {
-    return Optional.of(piece.mark(part.mark()).shown().name());
   }
 }

@@ -63,9 +63,10 @@ final class BuildCommand implements Callable<Integer> {
     ProjectFile file = ProjectFile.at(project);
     Optional<Pipeline.Planned> planned =
         file.read(diagnostics)
-            .flatMap(source -> Pipeline.reader().read(source, option.name(), diagnostics))
-            .map(description -> description.in(words(printings)))
-            .flatMap(description -> Pipeline.plan(description, diagnostics));
+            .flatMap(
+                source ->
+                    Pipeline.plan(
+                        source, new Pipeline.Wanted(option.name(), words(printings)), diagnostics));
     PrintWriter err = spec.commandLine().getErr();
     err.print(ToldOnce.print(diagnostics.bySeverity()));
     err.flush();
@@ -102,10 +103,11 @@ final class BuildCommand implements Callable<Integer> {
   private Map<String, byte[]> files(
       Pipeline.Planned planned, Map<String, Printing> printings, Diagnostics diagnostics) {
     Map<String, byte[]> files = new LinkedHashMap<>();
+    PlanSets sets = new PlanSets(planned, diagnostics);
     printings.forEach(
         (name, printing) -> {
-          PlanSet set = Pipeline.drawn(planned, printing, diagnostics);
-          PlanSetWriter writer = new PlanSetWriter(printing);
+          PlanSet set = sets.of(printing);
+          PlanSetWriter writer = sets.writer(printing);
           if (files.isEmpty()) {
             files.putAll(writer.write(set));
             files.put(name, files.remove(PLAN_SET));

@@ -1,6 +1,7 @@
 package storyrod.cli;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import storyrod.build.BuildPlan;
 import storyrod.build.Planner;
@@ -9,21 +10,21 @@ import storyrod.check.Checks;
 import storyrod.description.Description;
 import storyrod.description.DescriptionReader;
 import storyrod.description.Diagnostics;
+import storyrod.description.Library;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
-import storyrod.drawing.Drawings;
-import storyrod.drawing.Rooms;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
-import storyrod.planset.Figures;
-import storyrod.planset.PageRooms;
+import storyrod.planset.Kept;
+import storyrod.planset.Photo;
 import storyrod.planset.PlanSet;
 import storyrod.planset.Printable;
 import storyrod.planset.Printing;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlanner;
+import storyrod.words.Words;
 
 /** The stages in their order. Each goes on past its own faults; the next begins only without. */
 public final class Pipeline {
@@ -33,7 +34,11 @@ public final class Pipeline {
   private Pipeline() {}
 
   static DescriptionReader reader() {
-    return new DescriptionReader(VOCABULARY, Printable::has, ProjectLibrary.usual());
+    return reader(ProjectLibrary.usual());
+  }
+
+  private static DescriptionReader reader(Library library) {
+    return new DescriptionReader(VOCABULARY, Printable::has, library);
   }
 
   /** The names of a project's options, also where the project itself has a fault. */
@@ -42,7 +47,11 @@ public final class Pipeline {
   }
 
   /** What is planned before anything is drawn. */
-  record Planned(Piece piece, StockPlan stock, BuildPlan build) {}
+  record Planned(Piece piece, StockPlan stock, BuildPlan build, Kept kept) {
+    private Planned from(Kept files) {
+      return new Planned(piece, stock, build, files);
+    }
+  }
 
   /** The plan set of a description, or nothing if there are errors among the diagnostics. */
   public static Optional<PlanSet> planSet(SourceText source, Diagnostics diagnostics) {
@@ -62,15 +71,7 @@ public final class Pipeline {
 
   /** What is planned with its drawings, for the pages on which they are to stand. */
   static PlanSet drawn(Planned planned, Printing printing, Diagnostics diagnostics) {
-    Rooms rooms = PageRooms.of(planned.piece(), planned.build(), printing);
-    Drawings drawings = Drawings.of(planned.piece(), planned.stock(), planned.build(), rooms);
-    return new PlanSet(
-        planned.piece(),
-        diagnostics.sorted(),
-        planned.stock(),
-        planned.build(),
-        drawings,
-        Figures.of(planned.piece()));
+    return new PlanSets(planned, diagnostics).of(printing);
   }
 
   /** All stages up to the drawings. */
@@ -81,9 +82,26 @@ public final class Pipeline {
   /** All stages up to the drawings, with one of the description's options. */
   static Optional<Planned> plan(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
-    return reader()
-        .read(source, option, diagnostics)
-        .flatMap(description -> plan(description, diagnostics));
+    return plan(source, new Wanted(option, Words.ENGLISH), diagnostics);
+  }
+
+  /** Which option of a description is planned, and in which words it is told. */
+  record Wanted(Optional<String> option, Words words) {}
+
+  /** All stages up to the drawings, with the files that they were made from. */
+  static Optional<Planned> plan(SourceText source, Wanted wanted, Diagnostics diagnostics) {
+    GatheredFiles files = new GatheredFiles(ProjectLibrary.usual(), source);
+    Optional<Description> description =
+        reader(files)
+            .read(source, wanted.option(), diagnostics)
+            .map(found -> found.in(wanted.words()));
+    if (description.isEmpty()) {
+      return Optional.empty();
+    }
+    ProjectPhotos folder = ProjectPhotos.beside(source.file());
+    Map<String, Photo> photos = folder.read(description.get().record(), diagnostics);
+    return plan(description.get(), diagnostics)
+        .map(planned -> planned.from(new Kept(files.texts(), photos)));
   }
 
   static Optional<Planned> plan(Description description, Diagnostics diagnostics) {
@@ -97,6 +115,6 @@ public final class Pipeline {
       return Optional.empty();
     }
     Optional<BuildPlan> build = Planner.plan(piece.get(), diagnostics);
-    return stock.flatMap(s -> build.map(b -> new Planned(piece.get(), s, b)));
+    return stock.flatMap(s -> build.map(b -> new Planned(piece.get(), s, b, Kept.NOTHING)));
   }
 }

@@ -33,7 +33,7 @@ final class PrintOptions {
       paramLabel = "NAME",
       split = ",",
       description =
-          "For whom: publish (the usual), helper, preview or one of your own; several with commas.")
+          "For whom: publish (the usual), helper, preview, record or one of your own; several with commas.")
   private List<String> editions = List.of(Edition.USUAL);
 
   @Option(
@@ -167,7 +167,7 @@ final class PrintOptions {
   private static ParameterException unknown(CommandSpec spec, String name) {
     return new ParameterException(
         spec.commandLine(),
-        "no edition is called '%s': --edition takes publish, helper or preview, or one that stands in %s%s%s"
+        "no edition is called '%s': --edition takes publish, helper, preview or record, or one that stands in %s%s%s"
             .formatted(name, OVERLAY + "/" + EDITIONS, name, ".properties"));
   }
 }

@@ -37,6 +37,17 @@ final class Checks {
                   .forEach((part, entry) -> check.check(each.fullName(part), entry));
             });
     new ShopCheck(project.context(), project.entry()).check(stocks);
+    record(project);
+  }
+
+  private static void record(Block project) {
+    project
+        .entry()
+        .find("record", Entry.class)
+        .ifPresent(
+            record ->
+                new RecordCheck(project.context())
+                    .check(record, project.text().get("record").orElseThrow()));
   }
 
   private static List<String> boards(Map<String, Entry> stocks) {

@@ -14,6 +14,7 @@ import storyrod.words.Words;
  * A project description, read and worked out. Lists keep the order of the text.
  *
  * @param options the other versions of the piece, with what is said about each
+ * @param record what was really done
  * @param words those in which its plan set is told, to which the format's decimal mark belongs
  * @param parts all parts, those of sub-assemblies under their full name ({@code drawer.front})
  */
@@ -36,7 +37,8 @@ public record Description(
     List<OnHandEntry> onHand,
     List<StageEntry> build,
     Map<String, String> options,
-    Words words) {
+    Words words,
+    RecordEntry record) {
   public Description {
     options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
     sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
@@ -51,7 +53,9 @@ public record Description(
     build = List.copyOf(build);
   }
 
-  /** A description without options, of a piece for the usual room, with nothing on hand. */
+  /**
+   * A description without options, of a piece for the usual room, with nothing on hand or recorded.
+   */
   public Description(
       SourceText source,
       About about,
@@ -86,7 +90,8 @@ public record Description(
         List.of(),
         build,
         Map.of(),
-        Words.ENGLISH);
+        Words.ENGLISH,
+        RecordEntry.NONE);
   }
 
   /** The same piece, told in other words; titles in them too, where these have names for them. */
@@ -111,7 +116,8 @@ public record Description(
         onHand,
         Translation.each(build, to::stage),
         options,
-        others);
+        others,
+        to.record(record));
   }
 
   /** Where a stock comes from. */

@@ -50,7 +50,8 @@ final class DescriptionBuilder {
         Supplies.onHand(project),
         Stages.of(root),
         options(),
-        Words.ENGLISH);
+        Words.ENGLISH,
+        project.find("record", Entry.class).map(Records::of).orElse(RecordEntry.NONE));
   }
 
   private About about() {

@@ -1,6 +1,7 @@
 package storyrod.description;
 
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.description.ValueType.Assemblies;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Condition;
@@ -107,32 +108,40 @@ public final class Sections {
                   "climate",
                   new Section(SupplySections.CLIMATE),
                   "The air of the room it will stand in."),
-              Key.optional("build", new Listed(STAGE), "The maker's own order.")));
+              Key.optional("build", new Listed(STAGE), "The maker's own order."),
+              Key.optional(
+                  "record",
+                  new Section(RecordSections.RECORD),
+                  "What was really done, beside what was planned.")));
 
   /** All of them, the whole before its sections. */
   public static final List<EntryType> ALL =
-      List.of(
-          PROJECT,
-          SupplySections.STOCK,
-          SupplySections.ON_HAND,
-          SupplySections.DEFECT,
-          SupplySections.ITEM,
-          PartSections.PART,
-          PartSections.TURN,
-          PartSections.REPEAT,
-          PartSections.ASSEMBLY,
-          PartSections.QUARTER_TURN,
-          PartSections.HARDWARE,
-          PartSections.MATCH,
-          LIMIT,
-          OPTION,
-          SupplySections.FINISH,
-          SupplySections.LAST_COAT,
-          SupplySections.SANDPAPER,
-          SupplySections.GLUE,
-          SupplySections.SHOP,
-          SupplySections.CLIMATE,
-          STAGE);
+      Stream.concat(ofThePlan(), RecordSections.ALL.stream()).toList();
+
+  private static Stream<EntryType> ofThePlan() {
+    return Stream.of(
+        PROJECT,
+        SupplySections.STOCK,
+        SupplySections.ON_HAND,
+        SupplySections.DEFECT,
+        SupplySections.ITEM,
+        PartSections.PART,
+        PartSections.TURN,
+        PartSections.REPEAT,
+        PartSections.ASSEMBLY,
+        PartSections.QUARTER_TURN,
+        PartSections.HARDWARE,
+        PartSections.MATCH,
+        LIMIT,
+        OPTION,
+        SupplySections.FINISH,
+        SupplySections.LAST_COAT,
+        SupplySections.SANDPAPER,
+        SupplySections.GLUE,
+        SupplySections.SHOP,
+        SupplySections.CLIMATE,
+        STAGE);
+  }
 
   private Sections() {}
 }

@@ -8,6 +8,13 @@ import java.util.function.Function;
 import storyrod.description.Description.AssemblyEntry;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
+import storyrod.description.RecordEntry.Board;
+import storyrod.description.RecordEntry.Made;
+import storyrod.description.RecordEntry.Paid;
+import storyrod.description.RecordEntry.Photo;
+import storyrod.description.RecordEntry.Revision;
+import storyrod.description.RecordEntry.Spent;
+import storyrod.description.RecordEntry.TestPiece;
 import storyrod.words.Words;
 
 /**
@@ -63,6 +70,60 @@ record Translation(Words words) {
   StageEntry stage(StageEntry stage) {
     Map<String, String> say = each(stage.say(), words::name);
     return new StageEntry(located(stage.title()), stage.order(), say, stage.unit());
+  }
+
+  RecordEntry record(RecordEntry record) {
+    return new RecordEntry(
+        each(record.revisions(), this::revision),
+        each(record.made(), this::made),
+        each(record.boards(), this::board),
+        each(record.testPieces(), this::testPiece),
+        each(record.hours(), each -> new Spent(each.stage(), each.hours(), said(each.say()))),
+        each(record.paid(), each -> new Paid(each.group(), each.amount(), said(each.say()))),
+        each(record.photos(), this::photo));
+  }
+
+  private Revision revision(Revision each) {
+    return new Revision(each.date(), words.name(each.change()), said(each.reason()));
+  }
+
+  private Made made(Made each) {
+    Optional<String> say = said(each.say());
+    return new Made(each.part(), each.step(), each.length(), each.width(), each.thickness(), say);
+  }
+
+  private Board board(Board each) {
+    return new Board(
+        each.stock(),
+        each.count(),
+        said(each.from()),
+        said(each.story()),
+        each.moisture(),
+        each.date(),
+        said(each.place()));
+  }
+
+  private TestPiece testPiece(TestPiece each) {
+    return new TestPiece(
+        words.name(each.wood()),
+        words.name(each.product()),
+        each.sandTo(),
+        words.name(each.verdict()),
+        each.date());
+  }
+
+  private Photo photo(Photo each) {
+    return new Photo(
+        each.file(),
+        words.name(each.caption()),
+        words.name(each.shows()),
+        each.part(),
+        each.step(),
+        each.date());
+  }
+
+  private Optional<String> said(Optional<String> text) {
+    return text.map(words::name);
   }
 
   /** All values of a map, its keys as they are. */

@@ -78,8 +78,7 @@ final class AllNotes {
 
   /** Whether a note finds room where no other stands yet; else no order helps. */
   private boolean hasRoomAlone(CutNote note) {
-    Terms free = new Terms(List.of(), 0, WIDE);
-    return tried(List.of(note), new Ask(free, () -> true), Double.POSITIVE_INFINITY).isPresent();
+    return placer.hasRoom(note, views.get(note.view()), WIDE);
   }
 
   private Optional<Way> best(List<CutNote> notes, Ask ask) {

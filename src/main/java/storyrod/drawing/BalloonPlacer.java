@@ -75,7 +75,7 @@ final class BalloonPlacer {
     return paper.missesTexts(leader) && leaders.stream().noneMatch(leader::crosses);
   }
 
-  private long crossings(Paper.Stretch leader) {
-    return paper.stretches().stream().filter(leader::crosses).count();
+  private int crossings(Paper.Stretch leader) {
+    return paper.crossed(leader, Integer.MAX_VALUE);
   }
 }

@@ -20,6 +20,14 @@ record Bounds(double left, double top, double right, double bottom) {
           Double.POSITIVE_INFINITY,
           Double.POSITIVE_INFINITY);
 
+  static Bounds around(List<At> points) {
+    return new Bounds(
+        points.stream().mapToDouble(At::x).min().orElse(0),
+        points.stream().mapToDouble(At::y).min().orElse(0),
+        points.stream().mapToDouble(At::x).max().orElse(0),
+        points.stream().mapToDouble(At::y).max().orElse(0));
+  }
+
   static Bounds of(PlacedText text) {
     return new Bounds(text.left(), text.top(), text.right(), text.bottom());
   }

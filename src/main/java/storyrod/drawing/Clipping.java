@@ -3,9 +3,14 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Ellipse;
+import storyrod.drawing.Drawing.Line;
 
-/** Cuts lines off at the sides of a rectangle. */
+/** Cuts lines and areas off at the sides of a rectangle. */
 final class Clipping {
   private Clipping() {}
 
@@ -29,6 +34,70 @@ final class Clipping {
       }
     }
     return chains;
+  }
+
+  /** What is left of a line, an area or a circle; other elements stay whole or go. */
+  static List<Element> inside(Element element, Bounds window) {
+    return switch (element) {
+      case Line line ->
+          inside(line.points(), window).stream()
+              .<Element>map(points -> new Line(line.role(), points))
+              .toList();
+      case Area area -> area(area, window);
+      case Ellipse round -> whole(round, around(round), window);
+      default ->
+          whole(
+              element,
+              Lowering.simple(element).stream()
+                  .flatMap(each -> Paper.stretches(each).stream())
+                  .map(each -> Bounds.NONE.with(each.from()).with(each.to()))
+                  .reduce(Bounds.NONE, Bounds::with),
+              window);
+    };
+  }
+
+  private static List<Element> whole(Element element, Bounds room, Bounds window) {
+    return room.isIn(window) ? List.of(element) : List.of();
+  }
+
+  private static Bounds around(Ellipse round) {
+    double reach = Math.max(round.rx(), round.ry());
+    return Bounds.NONE.with(round.centre()).widened(reach);
+  }
+
+  private static List<Element> area(Area area, Bounds window) {
+    List<List<At>> rings =
+        area.rings().stream()
+            .map(ring -> ring(ring, window))
+            .filter(ring -> ring.size() > 2)
+            .toList();
+    return rings.isEmpty() ? List.of() : List.of(new Area(area.tone(), rings));
+  }
+
+  /** A ring cut off at one side of the window after the other. */
+  private static List<At> ring(List<At> ring, Bounds window) {
+    List<At> left = cutOff(ring, at -> at.x() - window.left());
+    left = cutOff(left, at -> window.right() - at.x());
+    left = cutOff(left, at -> at.y() - window.top());
+    return cutOff(left, at -> window.bottom() - at.y());
+  }
+
+  private static List<At> cutOff(List<At> ring, ToDoubleFunction<At> inside) {
+    List<At> left = new ArrayList<>();
+    for (int i = 0; i < ring.size(); i++) {
+      At from = ring.get(i);
+      At to = ring.get((i + 1) % ring.size());
+      double before = inside.applyAsDouble(from);
+      double after = inside.applyAsDouble(to);
+      if (before >= 0) {
+        left.add(from);
+      }
+      if (before * after < 0) {
+        double share = before / (before - after);
+        left.add(from.plus((to.x() - from.x()) * share, (to.y() - from.y()) * share));
+      }
+    }
+    return left;
   }
 
   private static Optional<Seen.Stroke> inside(At from, At to, Bounds window) {

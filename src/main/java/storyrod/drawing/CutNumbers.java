@@ -24,10 +24,12 @@ final class CutNumbers {
   private static final double STEP = 0.5;
   private static final int FARTHEST = 60;
   private static final int DIRECTIONS = 24;
+  private static final int TIPS = 8;
 
   private final Paper paper;
   private final Bounds room;
   private final List<At> rings = new ArrayList<>();
+  private final List<At> led = new ArrayList<>();
 
   /** Takes the paper as drawn so far and where on it numbers may stand. */
   CutNumbers(Paper paper, Bounds room) {
@@ -46,7 +48,14 @@ final class CutNumbers {
         return;
       }
     }
-    addLed(number, List.of(on(cut, 1), on(cut, 0.5), on(cut, 0)));
+    addLed(number, tips(cut));
+  }
+
+  /** Where a leader may reach a cut: first its ends and its middle, then all along it. */
+  private static List<At> tips(Paper.Stretch cut) {
+    Stream<Double> first = Stream.of(1.0, 0.5, 0.0);
+    Stream<Double> more = IntStream.range(1, TIPS).mapToObj(i -> i / (double) TIPS);
+    return Stream.concat(first, more).map(part -> on(cut, part)).toList();
   }
 
   /** Has later numbers keep clear of a ring that stands already. */
@@ -76,6 +85,7 @@ final class CutNumbers {
             .findFirst();
     led.ifPresent(
         found -> {
+          this.led.add(found.tip);
           paper.add(new Line(Role.DIMENSION, List.of(found.tip, found.rim())));
           paper.add(Lowering.head(found.tip, found.rim(), Lowering.Head.LEADER));
         });
@@ -128,7 +138,7 @@ final class CutNumbers {
                         < RING + 0.3);
   }
 
-  /** Whether a ring of some radius would touch neither a text nor another ring. */
+  /** Whether a ring of some radius would touch no text, no other ring and no leader's tip. */
   boolean isFree(At centre, double radius) {
     PlacedText ring =
         new PlacedText(
@@ -139,6 +149,7 @@ final class CutNumbers {
             centre.x() + radius,
             centre.y() + radius);
     return paper.missesTexts(ring)
+        && led.stream().noneMatch(tip -> tip.distance(centre) < radius + APART)
         && rings.stream().noneMatch(other -> other.distance(centre) < radius + RING + APART);
   }
 }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan;
@@ -59,42 +58,6 @@ public record Drawings(
 
   /** Draws all that a plan set shows, each drawing for the room that its page has. */
   public static Drawings of(Piece piece, StockPlan stock, BuildPlan build, Rooms rooms) {
-    PartSheets.Sheets parts = PartSheets.draw(piece, rooms);
-    List<Hardware> hardware = Hardware.of(piece);
-    return new Drawings(
-        AssembledView.draw(piece, rooms.cover()),
-        GeneralSheets.draw(piece, rooms),
-        ExplodedViews.draw(piece, build, hardware, rooms),
-        parts.parts(),
-        parts.blanks(),
-        layouts(piece, stock, rooms.layout()),
-        steps(piece, build, hardware, rooms),
-        TemplateSheets.draw(piece, rooms.fullSize()));
-  }
-
-  private static Map<String, List<Drawing>> layouts(Piece piece, StockPlan stock, Size area) {
-    Map<String, List<Drawing>> layouts = new LinkedHashMap<>();
-    for (StockPlan.SheetPlan plan : stock.layouts()) {
-      List<Drawing> sheets =
-          plan.sheets().stream()
-              .map(sheet -> SawnPiece.of(sheet, piece))
-              .map(sheet -> LayoutDrawing.draw(sheet, Notation.of(piece), area))
-              .toList();
-      layouts.put(plan.stock().name(), sheets);
-    }
-    return layouts;
-  }
-
-  private static Map<Integer, Drawing> steps(
-      Piece piece, BuildPlan build, List<Hardware> hardware, Rooms rooms) {
-    Map<Integer, StepPicture> pictures = new LinkedHashMap<>();
-    build.steps().parallelStream()
-        .flatMap(step -> StepPicture.of(piece, step, hardware).stream())
-        .forEachOrdered(picture -> pictures.put(picture.step(), picture));
-    Map<Integer, DoubleUnaryOperator> heights = new LinkedHashMap<>();
-    pictures.forEach((step, picture) -> heights.put(step, picture::heightMm));
-    Map<Integer, Drawing> steps = new LinkedHashMap<>();
-    rooms.steps(heights).forEach((step, room) -> steps.put(step, pictures.get(step).drawn(room)));
-    return steps;
+    return new DrawingOffice(piece, stock, build).drawings(rooms);
   }
 }

@@ -8,7 +8,8 @@ import storyrod.words.Words;
 /**
  * What a dimension over equal steps says. A printed step always comes to the printed total, or is
  * exact; otherwise the row is divided, not stepped off, for steps that are off by little are off by
- * much in the end.
+ * much in the end. The total of steps that are exact in the other unit is told as finely as holes
+ * are, for it is what the row is checked by.
  */
 record EqualSteps(LengthFormat format, Words words) {
   String said(int steps, Length step, Length total) {
@@ -21,8 +22,9 @@ record EqualSteps(LengthFormat format, Words words) {
       }
     }
     LengthFormat other = otherUnit();
+    LengthFormat fine = format.forBits();
     return other.rounded(step).equals(step) && step.times(steps).equals(total)
-        ? words.say("part.chain-exact", steps, other.formatWithUnit(step), format.format(total))
+        ? words.say("part.chain-exact", steps, other.formatWithUnit(step), fine.format(total))
         : words.say("part.chain-equal", steps, format.format(total));
   }
 

@@ -43,8 +43,17 @@ record Hardware(PlacedItem placed, String id, String mark, String title) {
     return placed.origin().each() > 1 ? String.join(" ", placed.origin().parts()) : placed.host();
   }
 
-  /** How many items some bodies make: two slides are one pair. */
+  /** How many items some bodies make: two members on the case are one pair of slides. */
   static int count(List<Hardware> bodies) {
-    return bodies.size() / bodies.getFirst().placed().origin().each();
+    PlacedItem first = bodies.getFirst().placed();
+    long alike =
+        bodies.stream()
+            .filter(each -> each.makeup().sort() == first.origin().makeup().sort())
+            .count();
+    return (int) alike / first.origin().each();
+  }
+
+  private PlacedItem.Makeup makeup() {
+    return placed.origin().makeup();
   }
 }

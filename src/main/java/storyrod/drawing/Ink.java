@@ -43,10 +43,20 @@ final class Ink {
     return new Group(id(part), part.mark(), part.title(), elements);
   }
 
-  /** Hardware: small, so thin, and white before the tones of the parts. */
+  /**
+   * Hardware: small, so thin, and white before the tones of the parts; where it has regions, it is
+   * what is new, strong and toned.
+   */
   Group hardware(Hardware hardware, Seen seen) {
     List<Element> elements = new ArrayList<>();
-    seen.lines().visible().forEach(stroke -> elements.add(line(Role.THIN, stroke)));
+    seen.regions()
+        .forEach(
+            each ->
+                elements.add(
+                    new Area(tone(each.normal()), each.rings().stream().map(fit::on).toList())));
+    Role outline = seen.regions().isEmpty() ? Role.THIN : Role.VISIBLE;
+    seen.lines().edges().forEach(stroke -> elements.add(line(Role.THIN, stroke)));
+    seen.lines().outlines().forEach(stroke -> elements.add(line(outline, stroke)));
     return new Group(hardware.id(), hardware.mark(), hardware.title(), elements);
   }
 

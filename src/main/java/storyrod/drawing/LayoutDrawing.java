@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import storyrod.drawing.Drawing.At;
@@ -115,8 +116,11 @@ public final class LayoutDrawing {
         .forEach(this::add);
   }
 
+  /** The shortest cut first, for beside it there is the least room. */
   private void addNumbers() {
-    sheet.cuts().forEach(this::addCut);
+    sheet.cuts().stream()
+        .sorted(Comparator.comparing((SawCut cut) -> cut.to().minus(cut.from())))
+        .forEach(this::addCut);
     unlabelled.forEach(this::addBalloon);
   }
 

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -25,17 +26,22 @@ import storyrod.words.Words;
  * nearer edge and its size. Depths stand in notes.
  */
 final class Measures {
+  /** So many steps make a row long. */
+  private static final int LONG_ROW = 4;
+
   private final FlatPart flat;
   private final LengthFormat format;
   private final EqualSteps equal;
   private final DimensionSides sides;
   private final WantedDimensions wanted;
+  private final SlopedEnds ends;
 
   private Measures(FlatPart flat, LengthFormat format, Words words) {
     this.flat = flat;
     this.format = format;
     this.equal = new EqualSteps(format, words);
     this.sides = new DimensionSides(flat);
+    this.ends = new SlopedEnds(flat);
     this.wanted = new WantedDimensions(flat, format);
   }
 
@@ -49,8 +55,12 @@ final class Measures {
   private void addOverall() {
     Point zero = Point.ORIGIN;
     Point top = zero.with(Axis.Z, flat.size(Axis.Z));
-    wanted.stretch(Face.FRONT, Axis.X, top, top.with(Axis.X, flat.size(Axis.X)));
-    wanted.stretch(Face.FRONT, Axis.Z, zero, top);
+    if (ends.reaches(Face.LEFT) && ends.reaches(Face.RIGHT)) {
+      Point end = zero.with(Axis.Z, flat.box().at(ends.longSide()));
+      wanted.stretch(Face.FRONT, Axis.X, end, end.with(Axis.X, flat.size(Axis.X)));
+    }
+    Length start = ends.start();
+    wanted.stretch(Face.FRONT, Axis.Z, zero.with(Axis.X, start), top.with(Axis.X, start));
     Set<Face> views = PartViews.of(flat);
     Face edge =
         List.of(Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
@@ -63,7 +73,7 @@ final class Measures {
   private void add(Cut cut) {
     Face view = PlacedView.home(flat, cut);
     switch (cut) {
-      case Cut.Trench trench -> addTrench(view, trench.removed());
+      case Cut.Trench trench -> addTrench(view, RunOuts.seen(flat, trench));
       case Cut.Shaped shaped -> addShaped(view, shaped);
       case Cut.Roundover roundover -> {}
       case Cut.Tenon tenon -> addTenon(view, tenon);
@@ -117,10 +127,22 @@ final class Measures {
           view, new Box(shaped.contour().extent(Axis.X), thick, shaped.contour().extent(Axis.Z)));
       return;
     }
-    for (Point corner : curves.corners()) {
-      DimensionSides.inPlane(view).forEach(axis -> wanted.place(view, axis, corner, corner));
-    }
+    curves.corners().forEach(corner -> addCorner(view, shaped, corner));
     curves.tops().forEach(top -> wanted.place(view, top.rises(), top.at(), top.at()));
+  }
+
+  /** A corner, or where a slanted end takes it, the height at which the end begins. */
+  private void addCorner(Face view, Cut.Shaped shaped, Point corner) {
+    Optional<Slanted.Slope> end = ends.taking(corner);
+    if (end.isEmpty()) {
+      DimensionSides.inPlane(view).forEach(axis -> wanted.place(view, axis, corner, corner));
+      return;
+    }
+    Axis up = end.get().towards().axis();
+    boolean low = corner.on(up).times(2).isShorterThan(flat.size(up));
+    Length edge = low ? Length.ZERO : flat.size(up);
+    ends.onArc(shaped.contour(), corner, end.get())
+        .ifPresent(at -> wanted.between(view, up, at, at.with(up, edge)));
   }
 
   /**
@@ -179,14 +201,21 @@ final class Measures {
     }
   }
 
-  /** A row of equal cuts by their middles; their sizes stand in the note. */
+  /**
+   * A row of equal cuts by their middles; their sizes stand in the note. Long rows are all placed
+   * from one end: they are drilled along a jig, which is set against the same end for each.
+   */
   private void addRow(Face view, Axis along, List<Point> centres, Length step) {
     Point first = centres.getFirst();
     Point last = centres.getLast();
-    for (Axis axis : DimensionSides.inPlane(view)) {
-      wanted.place(view, axis, first, axis == along ? last : first);
-    }
     int steps = centres.size() - 1;
+    for (Axis axis : DimensionSides.inPlane(view)) {
+      if (axis == along && steps >= LONG_ROW) {
+        wanted.stretch(view, axis, sides.edge(view, axis, first, Length.ZERO), first);
+      } else {
+        wanted.place(view, axis, first, axis == along ? last : first);
+      }
+    }
     if (steps > 0 && along != view.axis()) {
       wanted.said(view, along, first, last, equal.said(steps, step, step.times(steps)));
     }

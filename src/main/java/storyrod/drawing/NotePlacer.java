@@ -2,10 +2,8 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.Anchor;
@@ -21,7 +19,6 @@ final class NotePlacer {
   private static final double RING = 2.5;
   private static final List<Ray> RAYS = rays();
   private static final double LANDING = 2;
-  private static final double NARROW = 30;
   private static final double PER_LINE = 3;
   private static final double PER_CROSSING = 7;
   private static final double SHORTEST = 5;
@@ -80,11 +77,27 @@ final class NotePlacer {
 
   /** Puts a note on the paper and tells its cost, in mm of leader; nothing if there is no room. */
   OptionalDouble place(CutNote note, ViewOnPaper view, Terms terms) {
+    return place(note.words(), aim(note, view), terms);
+  }
+
+  /** Whether there is any place for a note, however dear. */
+  boolean hasRoom(CutNote note, ViewOnPaper view, double widest) {
+    Search search = new Search(paper.bounds(), new Terms(List.of(), 0, widest));
+    Aim aim = aim(note, view);
+    List<NoteLines> ways = NoteLines.ways(note.words(), widest);
+    double most = area.widthMm() + area.heightMm();
+    for (double away = SHORTEST + aim.rim; away < most && search.best.isEmpty(); away += RING) {
+      search.weigh(aim, ways, away);
+    }
+    return search.best.isPresent();
+  }
+
+  private static Aim aim(CutNote note, ViewOnPaper view) {
     List<At> all = note.tips().stream().filter(view::shows).map(view::at).toList();
     int step = Math.max(1, Math.ceilDiv(all.size(), TIPS));
     List<At> tips =
         IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
-    return place(note.words(), new Aim(tips, note.rimMm() * view.factor()), terms);
+    return new Aim(tips, note.rimMm() * view.factor());
   }
 
   /** Puts a note on the paper that points at one of some points, or at a rim round it. */
@@ -100,67 +113,18 @@ final class NotePlacer {
     return OptionalDouble.of(found.least);
   }
 
-  /** The note in lines of some width in mm. */
-  private static List<String> wrapped(String words, double widest) {
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : words.split("(?<![\\dØ]) (?!deep|in\\b)|(?<=[,×]) ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      boolean fits = TextSetting.of(TextStyle.NOTE, longer).width() <= widest;
-      if (!fits && !line.isEmpty()) {
-        lines.add(line);
-        line = word;
-      } else {
-        line = longer;
-      }
-    }
-    lines.add(line);
-    return lines;
-  }
-
   /** Points of which a leader may lead to any, and how far from each it ends, in mm. */
   record Aim(List<At> tips, double rim) {}
 
   /** Looks round the points in wider and wider rings until no place can be better. */
   private Search best(String words, Aim aim, Terms terms) {
     Search search = new Search(paper.bounds(), terms);
-    List<Lines> ways = ways(words, terms.widest);
+    List<NoteLines> ways = NoteLines.ways(words, terms.widest);
     double reach = area.widthMm() + area.heightMm();
     for (double away = SHORTEST + aim.rim; away < Math.min(reach, search.least); away += RING) {
-      for (At tip : aim.tips) {
-        for (Ray ray : RAYS) {
-          At elbow = tip.plus(ray.x * away, ray.y * away);
-          for (Lines lines : ways) {
-            for (Anchor anchor : ray.anchors()) {
-              search.weigh(new Block(lines, anchor, elbow), tip, aim.rim);
-            }
-          }
-        }
-      }
+      search.weigh(aim, ways, away);
     }
     return search;
-  }
-
-  /** A text in lines, with the width of the longest in mm. */
-  private record Lines(List<String> lines, double width) {
-    static Lines of(List<String> lines) {
-      double width =
-          lines.stream()
-              .mapToDouble(each -> TextSetting.of(TextStyle.NOTE, each).width())
-              .max()
-              .orElseThrow();
-      return new Lines(lines, width);
-    }
-  }
-
-  /** For each number of lines the narrowest, so that no last line holds a single word. */
-  private static List<Lines> ways(String words, double widest) {
-    Map<Integer, Lines> ways = new TreeMap<>();
-    for (double width = widest; width >= NARROW; width -= 2) {
-      Lines lines = Lines.of(wrapped(words, width));
-      ways.merge(lines.lines.size(), lines, (one, other) -> other.width < one.width ? other : one);
-    }
-    return List.copyOf(ways.values());
   }
 
   /** A direction of a leader from its tip. */
@@ -199,15 +163,29 @@ final class NotePlacer {
       this.least = terms.most;
     }
 
-    void weigh(Block block, At tip, double rim) {
+    /** Weighs the places of a ring round each point. */
+    void weigh(Aim aim, List<NoteLines> ways, double away) {
+      for (At tip : aim.tips) {
+        for (Ray ray : RAYS) {
+          At elbow = tip.plus(ray.x * away, ray.y * away);
+          for (NoteLines lines : ways) {
+            for (Anchor anchor : ray.anchors()) {
+              weigh(new Block(lines, anchor, elbow), tip, aim.rim);
+            }
+          }
+        }
+      }
+    }
+
+    private void weigh(Block block, At tip, double rim) {
       Bounds room = block.bounds();
       double cost =
-          block.elbow.distance(tip) + growth(room, now) + block.set.lines.size() * PER_LINE;
+          block.elbow.distance(tip) + growth(room, now) + block.set.lines().size() * PER_LINE;
       if (cost >= least || !fits(room, now)) {
         return;
       }
       Note note = block.note(tip, rim);
-      cost += terms.cost(leader(note));
+      cost += terms.cost(leader(note)) + terms.cost(landing(note));
       if (cost < least && isFree(note, room)) {
         cost += crossings(leader(note), least - cost);
         if (cost < least) {
@@ -218,7 +196,7 @@ final class NotePlacer {
     }
   }
 
-  private record Block(Lines set, Anchor anchor, At elbow) {
+  private record Block(NoteLines set, Anchor anchor, At elbow) {
     private At text() {
       double side = anchor == Anchor.START ? 1 : -1;
       return elbow.plus(side * (0.8 + LANDING), Lowering.LEADER_ABOVE);
@@ -227,16 +205,16 @@ final class NotePlacer {
     Bounds bounds() {
       double size = TextStyle.NOTE.sizeMm();
       At text = text();
-      double left = anchor == Anchor.START ? text.x() : text.x() - set.width;
-      double below = TextSetting.DESCENT + (set.lines.size() - 1) * Lowering.LINE_SPACING;
+      double left = anchor == Anchor.START ? text.x() : text.x() - set.width();
+      double below = TextSetting.DESCENT + (set.lines().size() - 1) * Lowering.LINE_SPACING;
       double bottom = text.y() + size * below;
-      return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + set.width, bottom);
+      return new Bounds(left, text.y() - size * TextSetting.ASCENT, left + set.width(), bottom);
     }
 
     Note note(At centre, double rim) {
       double part = rim / centre.distance(elbow);
       At tip = centre.plus((elbow.x() - centre.x()) * part, (elbow.y() - centre.y()) * part);
-      return new Note(tip, elbow, text(), anchor, set.lines);
+      return new Note(tip, elbow, text(), anchor, set.lines());
     }
   }
 
@@ -254,35 +232,37 @@ final class NotePlacer {
 
   /** What the lines under a leader cost, counted no further than to a most. */
   private double crossings(Paper.Stretch leader, double most) {
-    double cost = 0;
-    for (Paper.Stretch each : paper.stretches()) {
-      if (leader.crosses(each)) {
-        cost += PER_CROSSING;
-        if (cost >= most) {
-          return cost;
-        }
-      }
-    }
-    return cost;
+    return PER_CROSSING * paper.crossed(leader, (int) Math.ceil(most / PER_CROSSING));
   }
 
   private boolean isFree(Note note, Bounds room) {
     PlacedText whole =
         new PlacedText(
             "", TextStyle.NOTE.sizeMm(), room.left(), room.top(), room.right(), room.bottom());
+    Paper.Stretch leader = leader(note);
+    Paper.Stretch landing = landing(note);
     return paper.isFree(whole.widened(0.8))
-        && paper.missesTexts(leader(note))
-        && paper.missesTexts(landing(note))
-        && leaders.stream().noneMatch(leader(note)::crosses)
-        && leaders.stream().noneMatch(landing(note)::crosses);
+        && paper.missesTexts(leader)
+        && paper.missesTexts(landing)
+        && missesLeaders(leader)
+        && missesLeaders(landing);
   }
 
-  private static Paper.Stretch leader(Note note) {
+  private boolean missesLeaders(Paper.Stretch stretch) {
+    for (Paper.Stretch each : leaders) {
+      if (stretch.crosses(each)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  static Paper.Stretch leader(Note note) {
     return new Paper.Stretch(note.tip(), note.elbow());
   }
 
   /** The level stretch from a leader to its text. */
-  private static Paper.Stretch landing(Note note) {
+  static Paper.Stretch landing(Note note) {
     return new Paper.Stretch(note.elbow(), note.text().plus(0, -Lowering.LEADER_ABOVE));
   }
 }

@@ -41,7 +41,7 @@ public final class OneOfMany {
   }
 
   /** The sub-assemblies that a step builds, if they stand alone; else none. */
-  private static List<String> levels(Nesting nesting, Step step) {
+  static List<String> levels(Nesting nesting, Step step) {
     List<String> levels =
         step.verb() == Verb.FIT
             ? step.operations().stream()

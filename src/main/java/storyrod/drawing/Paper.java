@@ -17,9 +17,15 @@ final class Paper {
   private final List<Element> elements = new ArrayList<>();
   private final List<PlacedText> texts = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
+  private final Boxes textBoxes = new Boxes();
+  private final Boxes stretchBoxes = new Boxes();
 
   /** A straight stretch of a line. */
   record Stretch(At from, At to) {
+    Bounds bounds() {
+      return Bounds.NONE.with(from).with(to);
+    }
+
     boolean crosses(Stretch other) {
       return areNear(from.x(), to.x(), other.from.x(), other.to.x())
           && areNear(from.y(), to.y(), other.from.y(), other.to.y())
@@ -55,14 +61,12 @@ final class Paper {
     elements.subList(state.elements, elements.size()).clear();
     texts.subList(state.texts, texts.size()).clear();
     stretches.subList(state.stretches, stretches.size()).clear();
+    textBoxes.keep(state.texts);
+    stretchBoxes.keep(state.stretches);
   }
 
   List<Element> elements() {
     return elements;
-  }
-
-  List<Stretch> stretches() {
-    return stretches;
   }
 
   /** The dimension lines, without extension lines, of what stands so far. */
@@ -77,9 +81,14 @@ final class Paper {
     elements.add(element);
     for (Element simple : Lowering.simple(element)) {
       if (simple instanceof Text text) {
-        texts.add(PlacedText.of(text));
+        PlacedText placed = PlacedText.of(text);
+        texts.add(placed);
+        textBoxes.add(Bounds.of(placed));
       }
-      stretches.addAll(stretches(simple));
+      for (Stretch stretch : stretches(simple)) {
+        stretches.add(stretch);
+        stretchBoxes.add(stretch.bounds());
+      }
     }
   }
 
@@ -97,40 +106,32 @@ final class Paper {
     return true;
   }
 
-  // Plain loops: whoever looks for room asks these some ten thousand times for one drawing.
-
   boolean isFree(PlacedText text) {
     PlacedText room = text.widened(CLEAR);
-    for (PlacedText other : texts) {
-      if (room.overlaps(other)) {
-        return false;
-      }
-    }
-    for (Stretch line : stretches) {
-      if (room.meets(line.from(), line.to())) {
-        return false;
-      }
-    }
-    return true;
+    return missesTexts(text)
+        && !stretchBoxes.anyTouching(Bounds.of(room), i -> room.meets(stretches.get(i)));
   }
 
   boolean missesTexts(PlacedText room) {
     PlacedText clear = room.widened(CLEAR);
-    for (PlacedText text : texts) {
-      if (clear.overlaps(text)) {
-        return false;
-      }
-    }
-    return true;
+    return !textBoxes.anyTouching(Bounds.of(clear), i -> clear.overlaps(texts.get(i)));
   }
 
   boolean missesTexts(Stretch line) {
-    for (PlacedText text : texts) {
-      if (text.widened(CLEAR).meets(line.from(), line.to())) {
-        return false;
-      }
-    }
-    return true;
+    return !textBoxes.anyTouching(
+        line.bounds().widened(CLEAR), i -> texts.get(i).widened(CLEAR).meets(line));
+  }
+
+  /** How many lines a stretch crosses, counted no further than to a most. */
+  int crossed(Stretch line, int most) {
+    int[] crossed = {0};
+    stretchBoxes.anyTouching(
+        line.bounds(),
+        i -> {
+          crossed[0] += line.crosses(stretches.get(i)) ? 1 : 0;
+          return crossed[0] >= most;
+        });
+    return crossed[0];
   }
 
   /** The stretches of a simple element's lines and outlines. */
@@ -190,7 +191,7 @@ final class Paper {
       bounds = bounds.withIn(stripOfX, from, to, Bounds.of(text));
     }
     for (Stretch line : stretches) {
-      bounds = bounds.withIn(stripOfX, from, to, Bounds.NONE.with(line.from()).with(line.to()));
+      bounds = bounds.withIn(stripOfX, from, to, line.bounds());
     }
     return bounds;
   }

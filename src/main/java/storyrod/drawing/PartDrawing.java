@@ -39,6 +39,7 @@ final class PartDrawing {
   private final TreeSet<Length> features;
   private final List<Wanted> wanted;
   private final List<CutNote> notes;
+  private final Details details;
   private final Words words;
 
   private PartDrawing(Mark mark, Piece piece, Size area) {
@@ -50,6 +51,14 @@ final class PartDrawing {
     this.features = Features.of(flat);
     this.wanted = Measures.of(flat, piece.description().format(), words);
     this.notes = CutNotes.of(flat, piece, words);
+    this.details = new Details(flat, shown, Notation.of(piece));
+  }
+
+  /** Which details a drawing shows: all, those without which it cannot be read, or none. */
+  private enum Depth {
+    ALL,
+    NEEDED,
+    NONE
   }
 
   /** The largest drawing of a mark's part that an area holds; it is as high as it needs to be. */
@@ -69,21 +78,27 @@ final class PartDrawing {
   }
 
   private Drawing draw(List<Scale> scales) {
-    return fitting(scales).orElseGet(() -> forced(scales));
+    return fitting(scales)
+        .or(() -> fitting(scales, List.of(Depth.NONE)))
+        .orElseGet(() -> forced(scales));
   }
 
   private Optional<Drawing> fitting(List<Scale> scales) {
+    return fitting(scales, List.of(Depth.ALL, Depth.NEEDED));
+  }
+
+  private Optional<Drawing> fitting(List<Scale> scales, List<Depth> depths) {
     Optional<Drawing> whole = Optional.empty();
     for (Scale scale : scales) {
       if (whole.isEmpty() && lengthAt(scale) >= SHORTEST_VIEW) {
-        whole = new Attempt(Ruler.unbroken(scale.factor())).drawn(scale);
+        whole = drawn(scale, Ruler.unbroken(scale.factor()), depths);
       }
     }
     double enough = EndRows.enough(flat, scales);
     boolean clear =
         whole.flatMap(Drawing::scale).stream()
             .anyMatch(scale -> heightAt(scale) >= THIN_VIEW && scale.factor() >= enough);
-    return clear ? whole : broken(scales, whole);
+    return clear ? whole : broken(scales, depths, whole);
   }
 
   private double lengthAt(Scale scale) {
@@ -97,14 +112,16 @@ final class PartDrawing {
   }
 
   /** A long thin part, or one with fine rows at its ends, reads better larger and broken. */
-  private Optional<Drawing> broken(List<Scale> scales, Optional<Drawing> whole) {
+  private Optional<Drawing> broken(
+      List<Scale> scales, List<Depth> depths, Optional<Drawing> whole) {
     double enough = EndRows.enough(flat, scales);
     for (Scale scale : scales) {
       boolean larger =
           whole.flatMap(Drawing::scale).stream().noneMatch(each -> each.factor() >= scale.factor());
       boolean helps = heightAt(scale) <= BROKEN_VIEW || scale.factor() <= enough;
       if (larger && helps && lengthAt(scale) >= SHORTEST_VIEW) {
-        Optional<Drawing> drawing = broken(scale);
+        Optional<Drawing> drawing =
+            depths.stream().flatMap(depth -> broken(scale, depth).stream()).findFirst();
         if (drawing.isPresent()) {
           return drawing;
         }
@@ -113,10 +130,17 @@ final class PartDrawing {
     return whole;
   }
 
-  private Optional<Drawing> broken(Scale scale) {
+  /** With the most details that find room. */
+  private Optional<Drawing> drawn(Scale scale, Ruler ruler, List<Depth> depths) {
+    return depths.stream()
+        .flatMap(depth -> new Attempt(ruler, depth).drawn(scale).stream())
+        .findFirst();
+  }
+
+  private Optional<Drawing> broken(Scale scale, Depth depth) {
     double width = area.widthMm() - LEAST_BESIDE;
     while (width > SHORTEST_VIEW) {
-      Attempt attempt = new Attempt(Ruler.broken(scale.factor(), features, width));
+      Attempt attempt = new Attempt(Ruler.broken(scale.factor(), features, width), depth);
       Optional<Drawing> drawing = attempt.drawn(scale);
       if (drawing.isPresent()) {
         return drawing;
@@ -143,7 +167,8 @@ final class PartDrawing {
     }
     Bounds taken = paper.bounds();
     double width = Math.max(area.widthMm(), taken.width() + 2 * MARGIN);
-    annotate(paper, views, new Size(width, 3 * taken.height() + area.heightMm()));
+    Size room = new Size(width, 3 * taken.height() + area.heightMm());
+    annotate(paper, views, new Asked(room, notes));
     return finished(paper, scale, width);
   }
 
@@ -152,9 +177,13 @@ final class PartDrawing {
     private final Ruler ruler;
     private final Paper paper = new Paper();
     private final Map<Face, PlacedView> views = new LinkedHashMap<>();
+    private final List<Detail> enlarged;
+    private final List<Wanted> own = new ArrayList<>(wanted);
 
-    Attempt(Ruler ruler) {
+    Attempt(Ruler ruler, Depth depth) {
       this.ruler = ruler;
+      this.enlarged = enlarged(ruler.factor(), depth);
+      enlarged.forEach(each -> each.moved().forEach(moves -> own.remove(moves.before())));
     }
 
     Optional<Drawing> drawn(Scale scale) {
@@ -163,7 +192,9 @@ final class PartDrawing {
               || heightAt(scale) + LEAST_BESIDE > area.heightMm();
       return !hopeless
               && shown.keySet().stream().allMatch(this::place)
-              && annotate(paper, views, area)
+              && annotate(paper, views, new Asked(area, references()))
+              && (enlarged.isEmpty() || !details.crossesDimensions(paper))
+              && details.place(enlarged, paper, new Details.Room(area, bounds()))
               && fits(paper)
           ? Optional.of(finished(paper, scale, area.widthMm()))
           : Optional.empty();
@@ -173,7 +204,20 @@ final class PartDrawing {
       PlacedView view = placed(face, ruler, paper);
       views.put(face, view);
       view.elements(shown.get(face)).forEach(paper::add);
-      return Tiers.place(paper, view, wanted) && fits(paper);
+      enlarged.stream()
+          .filter(each -> each.view().face() == face)
+          .forEach(each -> paper.add(each.ring(view)));
+      return Tiers.place(paper, view, own) && fits(paper);
+    }
+
+    private List<CutNote> references() {
+      List<CutNote> all = new ArrayList<>(notes);
+      enlarged.forEach(each -> all.add(each.reference(ruler.factor(), words)));
+      return all;
+    }
+
+    private List<Bounds> bounds() {
+      return views.values().stream().map(PlacedView::bounds).toList();
     }
 
     double tooWide() {
@@ -212,11 +256,22 @@ final class PartDrawing {
     return new PlacedView(flat, face, ruler, taken + BETWEEN_VIEWS);
   }
 
-  private boolean annotate(Paper paper, Map<Face, PlacedView> views, Size room) {
-    FaceLabels labels = new FaceLabels(paper, views.get(Face.FRONT), room);
+  /** Notes, and the room for them. */
+  private record Asked(Size room, List<CutNote> notes) {}
+
+  private boolean annotate(Paper paper, Map<Face, PlacedView> views, Asked asked) {
+    FaceLabels labels = new FaceLabels(paper, views.get(Face.FRONT), asked.room);
     return labels.place(flat.part(), mark.mark(), words)
-        && new AllNotes(paper, new NotePlacer(paper, room), views)
-            .place(notes, () -> labels.name(flat, words));
+        && new AllNotes(paper, new NotePlacer(paper, asked.room), views)
+            .place(asked.notes, () -> labels.name(flat, words));
+  }
+
+  private List<Detail> enlarged(double factor, Depth depth) {
+    return switch (depth) {
+      case ALL -> details.of(mark.mark(), factor, wanted);
+      case NEEDED -> details.needed(mark.mark(), factor, wanted);
+      case NONE -> List.of();
+    };
   }
 
   private boolean fits(Paper paper) {

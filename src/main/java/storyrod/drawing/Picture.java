@@ -33,6 +33,9 @@ record Picture(
 
   private static final double ARROW_MM = 10;
 
+  /** From one arrow's head to the next. */
+  private static final double HEADS_MM = 3.2;
+
   /** A picture with more balloons than these is no longer read at a glance. */
   static final int MOST_BALLOONS = 16;
 
@@ -93,15 +96,25 @@ record Picture(
   Drawing drawn(String name, Notes notes, Size page) {
     List<Stroke> trails = trails(notes);
     List<At> points = points(trails);
+    Fit fit = fit(notes, page);
+    List<Element> elements = new ArrayList<>(groups(fit));
+    trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
+    elements.addAll(arrows(notes, fit));
+    elements.addAll(balloons(notes, fit, fit.on(points), page));
+    return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
+  }
+
+  /** Where it comes to lie on a page that it fills. */
+  Fit fit(Notes notes, Size page) {
     double beside = beside(notes);
     double above = above(notes);
     Size room = new Size(page.widthMm() - 2 * beside, page.heightMm() - 2 * above);
-    Fit fit = Fit.into(points, new At(beside, above), room);
-    List<Element> elements = new ArrayList<>(groups(fit));
-    trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
-    notes.arrows().forEach(paths -> arrow(paths, notes, fit).ifPresent(elements::add));
-    elements.addAll(balloons(notes, fit, fit.on(points), page));
-    return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
+    return Fit.into(points(trails(notes)), new At(beside, above), room);
+  }
+
+  /** What is seen of a piece of hardware. */
+  Seen seen(Fitting fitting) {
+    return seen.get(parts.size() + fittings.indexOf(fitting));
   }
 
   /** The height in mm that the drawing fills where only its width is given. */
@@ -113,7 +126,7 @@ record Picture(
     return factor * (y.getMax() - y.getMin()) + 2 * above(notes);
   }
 
-  private List<Stroke> trails(Notes notes) {
+  List<Stroke> trails(Notes notes) {
     return Stream.concat(notes.trails().stream(), Fitting.trails(fittings).stream())
         .flatMap(this::visible)
         .toList();
@@ -169,8 +182,20 @@ record Picture(
     return groups;
   }
 
+  /** The arrows, none so near to one before it that their heads would meet. */
+  private List<Arrow> arrows(Notes notes, Fit fit) {
+    List<Arrow> arrows = new ArrayList<>();
+    for (List<Path> paths : notes.arrows()) {
+      arrow(paths, notes, fit)
+          .filter(
+              each -> arrows.stream().allMatch(other -> each.to().distance(other.to()) > HEADS_MM))
+          .ifPresent(arrows::add);
+    }
+    return arrows;
+  }
+
   /** An arrow in the middle of the longest stretch that is seen of some paths. */
-  private Optional<Element> arrow(List<Path> paths, Notes notes, Fit fit) {
+  private Optional<Arrow> arrow(List<Path> paths, Notes notes, Fit fit) {
     Optional<Stroke> seen =
         paths.stream().flatMap(this::visible).max(Comparator.comparingDouble(Stroke::length));
     return notes.everyArrow()
@@ -179,7 +204,7 @@ record Picture(
         : seen.map(stroke -> arrow(stroke, MOST_OF_WAY, fit));
   }
 
-  private static Element arrow(Stroke stroke, double most, Fit fit) {
+  private static Arrow arrow(Stroke stroke, double most, Fit fit) {
     double share = Math.min(most, ARROW_MM / (fit.factor() * stroke.length()));
     Stroke shaft = stroke.between(0.5 - share / 2, 0.5 + share / 2);
     return new Arrow(fit.on(shaft.from()), fit.on(shaft.to()), false);

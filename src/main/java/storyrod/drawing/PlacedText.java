@@ -40,6 +40,10 @@ record PlacedText(
     return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
   }
 
+  boolean meets(Paper.Stretch line) {
+    return meets(line.from(), line.to());
+  }
+
   /** Whether a stretch of a line runs through it. */
   public boolean meets(Drawing.At from, Drawing.At to) {
     boolean apart =

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.geometry.Solid;
 import storyrod.piece.Part;
 
 /**
@@ -23,9 +24,12 @@ final class SideBySide {
   private final List<Thing> things;
   private final double gap;
 
-  private SideBySide(View view, List<List<Part>> units) {
+  private SideBySide(View view, List<Drawn> drawn) {
     this.view = view;
-    this.things = units.stream().map(this::thing).toList();
+    this.things =
+        drawn.stream()
+            .map(each -> new Thing(each.parts(), Outline.of(each.solids(), view)))
+            .toList();
     this.gap =
         GAP
             * things.stream()
@@ -45,13 +49,21 @@ final class SideBySide {
     }
   }
 
-  private Thing thing(List<Part> parts) {
-    return new Thing(parts, Outline.of(parts.stream().map(Part::placed).toList(), view));
-  }
+  /** A thing's parts, and their solids where they are drawn before it is moved. */
+  record Drawn(List<Part> parts, List<Solid> solids) {}
 
   /** How far each part is moved, in mm, in the plane of the paper. */
   static Map<String, Vector3D> offsets(View view, List<List<Part>> units) {
-    return new SideBySide(view, units).offsets();
+    return of(
+        view,
+        units.stream()
+            .map(parts -> new Drawn(parts, parts.stream().map(Part::placed).toList()))
+            .toList());
+  }
+
+  /** The same of things whose parts are drawn moved. */
+  static Map<String, Vector3D> of(View view, List<Drawn> drawn) {
+    return new SideBySide(view, drawn).offsets();
   }
 
   private Map<String, Vector3D> offsets() {

@@ -29,14 +29,16 @@ record SlopeMeasures(FlatPart flat, WantedDimensions wanted) {
     wanted.between(view, over, taper.second(), taper.second().with(over, left));
   }
 
-  /** How long a part is on the side that keeps its length at a slanted end. */
+  /** How long a part is on the side that keeps its length at a slanted end, if that stays. */
   private void addLongSide(Face view, Slope end) {
     if (end.from().sign() > 0 && isSaidAtOtherEnd(end)) {
       return;
     }
     Axis along = end.from().axis();
-    Length other = opposite(end, end.towards().opposite(), along);
-    wanted.between(view, along, end.first(), end.first().with(along, other));
+    boolean gone = new SlopedEnds(flat).isGone(end);
+    Point corner = gone ? end.second() : end.first();
+    Length other = opposite(end, gone ? end.towards() : end.towards().opposite(), along);
+    wanted.between(view, along, corner, corner.with(along, other));
   }
 
   /** Whether the part is a parallelogram, both of whose long sides are equal. */

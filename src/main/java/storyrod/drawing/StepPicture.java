@@ -25,7 +25,7 @@ import storyrod.piece.Piece;
  * seat. The piece lies as it lies in the step. Where two moves lead in, the trail has two legs,
  * each with its own arrow. What is put together dry is shown as it stands then.
  */
-final class StepPicture {
+final class StepPicture implements PicturedStep {
   private static final double LEAST_SHARE = 0.15;
   private static final double MOST_SHARE = 0.7;
 
@@ -37,7 +37,7 @@ final class StepPicture {
 
   private static final double BEST_SCORE = 2;
 
-  private static final List<View> VIEWS =
+  static final List<View> VIEWS =
       List.of(
           View.USUAL,
           View.isometric(-1, -1, 1),
@@ -108,17 +108,18 @@ final class StepPicture {
     return offsets;
   }
 
-  /** The number of the step. */
-  int step() {
+  @Override
+  public int step() {
     return step.number();
   }
 
-  /** The height in mm that the picture fills where only its width is given. */
-  double heightMm(double widthMm) {
+  @Override
+  public double heightMm(double widthMm) {
     return shot.picture().heightMm(shot.notes(), widthMm);
   }
 
-  Drawing drawn(Size room) {
+  @Override
+  public Drawing drawn(Size room) {
     return shot.picture().drawn("step-" + step.number(), shot.notes(), room);
   }
 
@@ -165,7 +166,10 @@ final class StepPicture {
 
   private Shot shot(View view) {
     Map<String, Vector3D> offsets = offsets(view);
-    List<List<Path>> ways = step.enters().isPresent() ? moveOut(view, offsets) : List.of();
+    List<List<Path>> out = step.enters().isPresent() ? moveOut(view, offsets) : List.of();
+    Map<String, Vector3D> apart = apart(view, offsets);
+    apart.forEach((part, by) -> offsets.merge(part, by, Vector3D::add));
+    List<List<Path>> ways = BuiltApart.moved(out, apart);
     Scene scene =
         new Scene(
             parts.stream()
@@ -179,6 +183,10 @@ final class StepPicture {
     Picture.Notes notes =
         new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent(), true);
     return new Shot(view, scene, offsets, picture, notes, score);
+  }
+
+  private Map<String, Vector3D> apart(View view, Map<String, Vector3D> offsets) {
+    return BuiltApart.of(piece, step, List.copyOf(offsets.keySet())).offsets(view, offsets);
   }
 
   /** Moves each tier out past the one before it. */

@@ -21,9 +21,19 @@ record TextSetting(List<Stretch> stretches, double width) {
   static final double ASCENT = 0.78;
 
   static final double DESCENT = 0.21;
+
+  /** A fraction's figures, in parts of the text's size, unless they would be too small to read. */
   private static final double SMALL = 0.75;
-  private static final double RAISED = 0.24;
-  private static final double LOWERED = -0.07;
+
+  /** How high a figure is, in parts of its own size. */
+  private static final double FIGURE = 0.715;
+
+  /** How much higher a fraction's upper figures stand than its lower ones. */
+  private static final double STEP = 0.31;
+
+  /** The least size of any text of a drawing, in mm, a fraction's figures too. */
+  static final double LEAST_MM = 2.5;
+
   private static final Pattern FRACTION =
       Pattern.compile("(?<![\\p{Alnum}/.])(\\d{1,3})/(\\d{1,3})(?![\\p{Alnum}/])");
 
@@ -71,12 +81,15 @@ record TextSetting(List<Stretch> stretches, double width) {
     String text = key.text;
     Setter setter = new Setter(weight(style), style.sizeMm());
     Matcher fraction = FRACTION.matcher(text);
+    double small = Math.max(SMALL, LEAST_MM / style.sizeMm());
+    double raised = ASCENT - small * FIGURE;
+    double lowered = Math.max(raised - STEP, -DESCENT);
     int done = 0;
     while (fraction.find()) {
       setter.set(text.substring(done, fraction.start()), 1, 0);
-      setter.set(fraction.group(1), SMALL, RAISED);
+      setter.set(fraction.group(1), small, raised);
       setter.set("/", 1, 0);
-      setter.set(fraction.group(2), SMALL, LOWERED);
+      setter.set(fraction.group(2), small, lowered);
       done = fraction.end();
     }
     setter.set(text.substring(done), 1, 0);

@@ -53,9 +53,14 @@ record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text
     return to.on(axis).minus(from.on(axis));
   }
 
-  /** Whether another one measures the same stretch, seen from the same side of the part. */
+  /**
+   * Whether another one measures the same stretch. Lengths and widths lie in line in the face and
+   * in the views beside it; a place in the thickness does so only within one view.
+   */
   boolean repeats(Wanted other) {
-    return view == other.view && axis == other.axis && range().equals(other.range());
+    boolean beside = view == Face.FRONT || other.view == Face.FRONT;
+    boolean inLine = view == other.view || beside && axis != Axis.Y;
+    return inLine && axis == other.axis && range().equals(other.range());
   }
 
   Range range() {

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
@@ -25,13 +26,16 @@ final class WantedDimensions {
     return List.copyOf(wanted);
   }
 
-  /** The distance of a stretch from the edge it is nearer to. */
+  /** The distance of a stretch from the edge it is nearer to, of the face that the view shows. */
   void place(Face view, Axis axis, Point from, Point to) {
-    Length after = flat.size(axis).minus(to.on(axis));
-    if (from.on(axis).isLongerThan(after)) {
-      stretch(view, axis, to, sides.edge(view, axis, to, flat.size(axis)));
+    SlopedEnds ends = new SlopedEnds(flat);
+    Length low = ends.edge(view, Face.of(axis, -1));
+    Length high = ends.edge(view, Face.of(axis, 1));
+    Length after = high.minus(to.on(axis));
+    if (from.on(axis).minus(low).isLongerThan(after)) {
+      stretch(view, axis, to, sides.edge(view, axis, to, high));
     } else {
-      stretch(view, axis, sides.edge(view, axis, from, Length.ZERO), from);
+      stretch(view, axis, sides.edge(view, axis, from, low), from);
     }
   }
 
@@ -46,11 +50,20 @@ final class WantedDimensions {
     said(view, axis, from, to, format.format(to.on(axis).minus(from.on(axis))));
   }
 
-  /** A stretch with a text of its own; nothing if it is there already or has no length. */
+  /**
+   * A stretch with a text of its own; nothing if it has no length or is there already. Of equal
+   * ones in two views the one on the face stays.
+   */
   void said(Face view, Axis axis, Point from, Point to, String text) {
     Wanted one = new Wanted(view, sides.side(view, axis, from), axis, from, to, text);
-    if (one.measure().isPositive() && wanted.stream().noneMatch(one::repeats)) {
+    Predicate<Wanted> inItsPlace = other -> one.repeats(other) && stands(other, one);
+    if (one.measure().isPositive() && wanted.stream().noneMatch(inItsPlace)) {
+      wanted.removeIf(one::repeats);
       wanted.add(one);
     }
+  }
+
+  private static boolean stands(Wanted earlier, Wanted later) {
+    return earlier.view() == Face.FRONT || later.view() != Face.FRONT;
   }
 }

@@ -19,8 +19,14 @@ public record Edition(String name, List<String> sections, Map<String, String> sw
   /** Whether each page is marked as a preview, and no size of the piece is told. */
   static final String PREVIEW = "preview";
 
+  /** Whether lines to fill in stand where nothing is recorded. */
+  static final String LINES = "lines";
+
+  /** Whether all from which the plan was made goes into the PDF. */
+  static final String ATTACHMENTS = "attachments";
+
   /** What an edition's file may switch on; off where it says nothing. */
-  static final List<String> SWITCHES = List.of("prices", "boxes", PREVIEW);
+  static final List<String> SWITCHES = List.of("prices", "boxes", PREVIEW, LINES, ATTACHMENTS);
 
   private static final String FOLDER = "editions/";
   private static final String ENDING = ".properties";

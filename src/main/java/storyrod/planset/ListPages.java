@@ -1,6 +1,5 @@
 package storyrod.planset;
 
-import java.util.ArrayList;
 import java.util.List;
 import storyrod.planset.CutList.Row;
 import storyrod.planset.TableHeights.Cell;
@@ -33,7 +32,6 @@ public record ListPages(
 
   private static final double MARKS_SHARE = 0.28;
   private static final double HEAD_MM = 2 * TableHeights.ROW_MM;
-  private static final int FEWEST_ROWS = 3;
 
   static ListPages of(Lengths lengths) {
     Shopping shopping = lengths.shopping();
@@ -75,24 +73,10 @@ public record ListPages(
     }
   }
 
-  /** The rows that a page has room for, and no page with a row or two alone. */
   private static List<List<Row>> cutList(Lengths lengths, double width) {
     double room = lengths.paper().roomMm() - TOP_MM - HEAD_MM;
-    double left = room - title(lengths, width);
-    List<List<Row>> pages = new ArrayList<>(List.of(new ArrayList<>()));
-    for (Row row : lengths.cutList().rows()) {
-      double height = heightMm(List.of(row), width);
-      if (height > left && !pages.getLast().isEmpty()) {
-        pages.add(new ArrayList<>());
-        left = room;
-      }
-      pages.getLast().add(row);
-      left -= height;
-    }
-    while (pages.size() > 1 && pages.getLast().size() < FEWEST_ROWS) {
-      pages.getLast().addFirst(pages.get(pages.size() - 2).removeLast());
-    }
-    return pages.stream().map(List::copyOf).toList();
+    return new RowPages(room - title(lengths, width), room)
+        .of(lengths.cutList().rows(), row -> heightMm(List.of(row), width));
   }
 
   private static double title(Lengths lengths, double width) {

@@ -8,8 +8,12 @@ import storyrod.drawing.Drawing;
 import storyrod.drawing.GeneralSheet;
 import storyrod.drawing.Size;
 
-/** The exploded views of sub-assemblies, up to three on a page, one below the other. */
-public record OpenedPages(List<List<Entry>> pages) {
+/**
+ * The exploded views of sub-assemblies, up to three on a page, one below the other.
+ *
+ * @param keys for each page, what the marks of its hardware mean
+ */
+public record OpenedPages(List<List<Entry>> pages, List<List<HardwareList.Row>> keys) {
   private static final int MOST = 3;
 
   /** What title and lead take above a drawing, and the space below. */
@@ -17,13 +21,14 @@ public record OpenedPages(List<List<Entry>> pages) {
 
   public OpenedPages {
     pages = List.copyOf(pages);
+    keys = List.copyOf(keys);
   }
 
   /** A view of sub-assemblies that are alike; the lead is empty for a single one. */
   public record Entry(String title, String lead, DrawingBox drawing) {}
 
   /** The rooms for views, in order; each as high as it needs to be, if its page has room. */
-  static List<Size> rooms(List<DoubleUnaryOperator> heights, Paper paper) {
+  static List<Size> rooms(List<DoubleUnaryOperator> heights, Paper paper, double keyMm) {
     double width = paper.textWidthMm();
     List<Size> rooms = new ArrayList<>();
     for (int count : counts(heights.size())) {
@@ -31,7 +36,7 @@ public record OpenedPages(List<List<Entry>> pages) {
           heights.subList(rooms.size(), rooms.size() + count).stream()
               .map(each -> each.applyAsDouble(width))
               .toList();
-      double most = most(wished, paper.roomMm() - 1 - count * BESIDE_MM);
+      double most = most(wished, paper.roomMm() - 1 - keyMm - count * BESIDE_MM);
       wished.forEach(each -> rooms.add(new Size(width, Math.min(most, each))));
     }
     return rooms;
@@ -60,13 +65,17 @@ public record OpenedPages(List<List<Entry>> pages) {
   static OpenedPages of(PlanSet set, Texts texts) {
     List<GeneralSheet> sheets = set.drawings().exploded().opened();
     List<List<Entry>> pages = new ArrayList<>();
+    List<List<HardwareList.Row>> keys = new ArrayList<>();
+    HardwareList all = HardwareList.whole(set, texts);
     int at = 0;
     for (int count : counts(sheets.size())) {
       pages.add(
           sheets.subList(at, at + count).stream().map(each -> entry(set, each, texts)).toList());
+      keys.add(
+          HardwareKey.of(sheets.subList(at, at + count).stream().map(GeneralSheet::drawing), all));
       at += count;
     }
-    return new OpenedPages(pages);
+    return new OpenedPages(pages, keys);
   }
 
   private static Entry entry(PlanSet set, GeneralSheet sheet, Texts texts) {

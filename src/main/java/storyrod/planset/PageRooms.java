@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Verb;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.Rooms;
 import storyrod.drawing.Size;
@@ -37,9 +38,14 @@ public final class PageRooms implements Rooms {
 
   /** The rooms on the pages of a piece's plan set as it is to be printed. */
   public static Rooms of(Piece piece, BuildPlan build, Printing printing) {
-    Print print = Print.of(piece, build, printing);
-    Wording wording = new StepWriter(piece, printing.words(), printing.templates(), build)::write;
-    return new PageRooms(piece, build, new StepPages.Sheet(print, wording));
+    return of(new StepTexts(piece, build), printing);
+  }
+
+  /** The rooms on the pages of a plan set as it is to be printed. */
+  public static Rooms of(StepTexts texts, Printing printing) {
+    Print print = Print.of(texts.piece(), texts.build(), printing);
+    StepPages.Sheet sheet = new StepPages.Sheet(print, texts.in(printing));
+    return new PageRooms(texts.piece(), texts.build(), sheet);
   }
 
   @Override
@@ -64,7 +70,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public List<Size> opened(List<DoubleUnaryOperator> heights) {
-    return OpenedPages.rooms(heights, paper);
+    return OpenedPages.rooms(heights, paper, Pages.keyMm(HardwareKey.belowOpened(piece), paper));
   }
 
   @Override
@@ -95,7 +101,7 @@ public final class PageRooms implements Rooms {
   @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
     List<StepRooms.Wish> wishes =
-        build.steps().stream()
+        build.steps().parallelStream()
             .filter(sheet.print().chosen()::has)
             .map(step -> wish(step, heights))
             .toList();
@@ -106,6 +112,7 @@ public final class PageRooms implements Rooms {
     return new StepRooms.Wish(
         StepPages.entry(piece, step, Optional.empty(), sheet),
         StepPages.stageMm(build, step),
-        Optional.ofNullable(heights.get(step.number())));
+        Optional.ofNullable(heights.get(step.number())),
+        step.verb() == Verb.TRIAL_FIT);
   }
 }

@@ -30,6 +30,7 @@ record Pages(
     ListPages breaks,
     GeneralPages general,
     List<DrawingBox> exploded,
+    List<HardwareList.Row> explodedKey,
     OpenedPages opened,
     PartPages parts,
     StepPages steps,
@@ -41,7 +42,8 @@ record Pages(
     EndPages end,
     FullSizePages templates,
     Preview preview,
-    List<String> licence) {
+    List<String> licence,
+    RecordPages record) {
   static final String EXPLODED = "exploded";
 
   /** What the title and the parts list take of the exploded view's page. */
@@ -53,6 +55,7 @@ record Pages(
   private static final double PARTS_LIST_BELOW_MM = 1.6;
 
   private static final double PARTS_LIST_BESIDE_MM = 30;
+  private static final double KEY_ABOVE_MM = 5;
   private static final int HARDWARE_LIST_COLUMNS = 2;
   private static final int PARTS_LIST_COLUMNS = 3;
 
@@ -90,6 +93,11 @@ record Pages(
                     .in(print.edition())),
             GeneralPages.of(set, texts, paper),
             exploded(set, paper),
+            HardwareKey.of(
+                set.drawings().exploded().hardware().isPresent()
+                    ? Stream.of()
+                    : Stream.of(set.drawings().exploded().whole()),
+                HardwareList.whole(set, texts)),
             OpenedPages.of(set, texts),
             PartPages.of(set, print),
             steps,
@@ -101,7 +109,8 @@ record Pages(
             EndPages.NONE,
             FullSizePages.of(set, print),
             Preview.of(set, steps, shopping, print),
-            licence(set));
+            licence(set),
+            RecordPages.of(set, print));
     return pages.placed(set, print);
   }
 
@@ -112,9 +121,35 @@ record Pages(
     EndPages ends =
         EndPages.of(new EndPages.Ends(steps, notes, finishMm(set, notes, print)), placed, print);
     return new Pages(
-        texts, paper, edition, chosen, cover, cutList, partsList, labels, glueUps, shopping,
-        layouts, hardware, breaks, general, exploded, opened, parts, steps, timeline, finish,
-        surface, notes, placed, ends, templates, preview, licence);
+        texts,
+        paper,
+        edition,
+        chosen,
+        cover,
+        cutList,
+        partsList,
+        labels,
+        glueUps,
+        shopping,
+        layouts,
+        hardware,
+        breaks,
+        general,
+        exploded,
+        explodedKey,
+        opened,
+        parts,
+        steps,
+        timeline,
+        finish,
+        surface,
+        notes,
+        placed,
+        ends,
+        templates,
+        preview,
+        licence,
+        record);
   }
 
   /** The lines of the maker's licence, blank ones left out; none if there is no licence. */
@@ -147,8 +182,8 @@ record Pages(
 
   /** The height in mm that the exploded view's title and parts list leave for it. */
   static double explodedRoom(Piece piece, Paper paper) {
-    return explodedRoom(
-        piece.marks().stream().map(Mark::title).toList(), PARTS_LIST_COLUMNS, paper);
+    return explodedRoom(piece.marks().stream().map(Mark::title).toList(), PARTS_LIST_COLUMNS, paper)
+        - keyMm(HardwareKey.below(piece), paper);
   }
 
   /** The height in mm that the title and the list of hardware leave. */
@@ -159,6 +194,11 @@ record Pages(
             .map(ItemEntry::title)
             .toList();
     return explodedRoom(titles, HARDWARE_LIST_COLUMNS, paper);
+  }
+
+  /** What the names of some hardware take below exploded views. */
+  static double keyMm(List<String> titles, Paper paper) {
+    return titles.isEmpty() ? 0 : listMm(titles, HARDWARE_LIST_COLUMNS, paper) + KEY_ABOVE_MM;
   }
 
   private static double explodedRoom(List<String> titles, int columns, Paper paper) {
@@ -211,7 +251,9 @@ record Pages(
     data.put("general", general);
     data.put("exploded", exploded.getFirst());
     data.put("explodedHardware", exploded.subList(1, exploded.size()));
+    data.put("explodedKey", explodedKey);
     data.put("opened", opened.pages());
+    data.put("openedKeys", opened.keys());
     data.put("parts", parts);
     data.put("steps", steps);
     data.put("timeline", timeline);
@@ -222,6 +264,10 @@ record Pages(
     data.put("templates", templates);
     data.put("preview", preview);
     data.put("licence", licence);
+    data.put("recorded", record.recorded());
+    data.put("recordBreaks", record.breaks());
+    data.put("madePages", record.made());
+    data.put("photos", record.photos());
     data.put("checkBar", CheckBar.box());
     return data;
   }

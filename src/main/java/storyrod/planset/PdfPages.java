@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -39,16 +40,35 @@ final class PdfPages {
    *
    * @param author empty if it has none
    * @param date becomes its creation date
+   * @param files what lies inside it
    */
-  record About(String title, String author, String language, Optional<LocalDate> date) {}
+  record About(
+      String title,
+      String author,
+      String language,
+      Optional<LocalDate> date,
+      List<Attachment> files) {
+    About {
+      files = List.copyOf(files);
+    }
+
+    /** Of a PDF without files inside it. */
+    About(String title, String author, String language, Optional<LocalDate> date) {
+      this(title, author, language, date, List.of());
+    }
+  }
 
   static byte[] write(String xhtml, Map<String, Drawing> drawings, About about) {
     return write(Xhtml.parse(xhtml), drawings, about);
   }
 
   static byte[] write(Document document, Map<String, Drawing> drawings, About about) {
+    return write(document, new Pictures(drawings, Map.of()), about);
+  }
+
+  static byte[] write(Document document, Pictures pictures, About about) {
     TextRuns.prepare(document);
-    ITextRenderer renderer = renderer(drawings);
+    ITextRenderer renderer = renderer(pictures);
     renderer.setListener(new Imprint(about));
     renderer.setDocument(document, "");
     renderer.layout();
@@ -72,12 +92,12 @@ final class PdfPages {
     return pdf;
   }
 
-  private static ITextRenderer renderer(Map<String, Drawing> drawings) {
+  private static ITextRenderer renderer(Pictures pictures) {
     ITextOutputDevice device = new ITextOutputDevice(DOTS_PER_POINT);
     ClosedUserAgent agent = new ClosedUserAgent(device, DOTS_PER_PIXEL);
     ITextRenderer renderer =
         new ITextRenderer(DOTS_PER_POINT, DOTS_PER_PIXEL, device, agent, new FontChoice());
-    renderer.getSharedContext().setReplacedElementFactory(new DrawingElements(drawings));
+    renderer.getSharedContext().setReplacedElementFactory(new DrawingElements(pictures));
     return renderer;
   }
 
@@ -93,6 +113,7 @@ final class PdfPages {
 
     @Override
     public void onClose(ITextRenderer renderer) {
+      Attachment.attach(about.files(), renderer.getWriter());
       PdfDictionary info = renderer.getWriter().getInfo();
       info.remove(PdfName.CREATIONDATE);
       info.remove(PdfName.MODDATE);

@@ -14,6 +14,7 @@ import storyrod.stock.StockPlan;
  *
  * @param findings none of them an error
  * @param figures what is known beyond the stages, such as the weight
+ * @param kept the files that it was made from
  */
 public record PlanSet(
     Piece piece,
@@ -21,7 +22,8 @@ public record PlanSet(
     StockPlan stock,
     BuildPlan build,
     Drawings drawings,
-    Figures figures) {
+    Figures figures,
+    Kept kept) {
   public PlanSet {
     findings = List.copyOf(findings);
     if (findings.stream().anyMatch(each -> each.severity() == Severity.ERROR)) {
@@ -32,6 +34,17 @@ public record PlanSet(
   /** When each step is done, in the shop of the piece. */
   public Schedule schedule() {
     return Schedule.of(build, piece.description().shop());
+  }
+
+  /** A plan set of which no file is known. */
+  public PlanSet(
+      Piece piece,
+      List<Diagnostic> findings,
+      StockPlan stock,
+      BuildPlan build,
+      Drawings drawings,
+      Figures figures) {
+    this(piece, findings, stock, build, drawings, figures, Kept.NOTHING);
   }
 
   public PlanSet(

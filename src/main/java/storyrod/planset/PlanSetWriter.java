@@ -1,6 +1,7 @@
 package storyrod.planset;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,9 +27,13 @@ public final class PlanSetWriter {
   /** A writer of one edition. */
   public PlanSetWriter(Printing printing) {
     this.printing = printing;
-    this.wording =
-        set ->
-            new StepWriter(set.piece(), printing.words(), printing.templates(), set.build())::write;
+    this.wording = set -> new StepTexts(set.piece(), set.build()).in(printing);
+  }
+
+  /** A writer of one edition of a plan of which steps may have been put into words already. */
+  public PlanSetWriter(Printing printing, StepTexts texts) {
+    this.printing = printing;
+    this.wording = set -> texts.in(printing);
   }
 
   PlanSetWriter(Wording wording, Words words) {
@@ -74,7 +79,7 @@ public final class PlanSetWriter {
     files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), pages.texts()));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
     files.put("labels.csv", Lists.labels(Labels.of(set, pages.texts())));
-    files.put("plan.json", PlanJson.write(set, pages.steps(), pages.texts()));
+    files.put("plan.json", planJson(set, pages));
     return files;
   }
 
@@ -96,11 +101,27 @@ public final class PlanSetWriter {
             cover.name(),
             cover.maker(),
             printing.words().language(),
-            set.piece().description().about().date());
+            set.piece().description().about().date(),
+            attachments(set, pages));
     String xhtml =
         printing.templates().render("frame/document.ftl", printing.words(), pages.data());
     Document document = printing.templates().tree(xhtml);
-    return PlainDigits.with(() -> PdfPages.write(document, drawings(set, pages), about));
+    return PlainDigits.with(
+        () ->
+            PdfPages.write(
+                document, new Pictures(drawings(set, pages), set.kept().photos()), about));
+  }
+
+  private List<Attachment> attachments(PlanSet set, Pages pages) {
+    if (!printing.edition().is(Edition.ATTACHMENTS)) {
+      return List.of();
+    }
+    Pages whole = pages.chosen().whole() ? pages : whole(set);
+    return new Attachments(set.kept(), pages.texts()).with(planJson(set, whole));
+  }
+
+  private static byte[] planJson(PlanSet set, Pages pages) {
+    return PlanJson.write(set, pages.steps(), pages.texts());
   }
 
   /** Every drawing that a page shows, by the name that the pages use for it. */

@@ -45,9 +45,35 @@ final class Sections {
     ALL.put(
         "licence", pages -> where(!pages.licence().isEmpty(), pages, "licence", "licence.title"));
     ALL.put("fullsize", Sections::fullSize);
+    recorded("revisions", "revisions");
+    beside("hours", "hours");
+    beside("costs", "costs");
+    beside("boards", "wood");
+    beside("test-pieces", "test-pieces");
+    recorded("made", "made");
+    recorded("photos", "photos");
   }
 
   private Sections() {}
+
+  private static void recorded(String section, String anchor) {
+    ALL.put(RecordPages.FOLDER + section, pages -> record(pages, section, anchor));
+  }
+
+  /** A short section of the record, which the bookmarks name and the contents do not. */
+  private static void beside(String section, String anchor) {
+    ALL.put(
+        RecordPages.FOLDER + section,
+        pages ->
+            record(pages, section, anchor).stream()
+                .map(each -> Entry.bookmark(each.anchor(), each.title()))
+                .toList());
+  }
+
+  private static List<Entry> record(Pages pages, String section, String anchor) {
+    boolean shown = pages.record().has(section, pages.edition().is(Edition.LINES));
+    return where(shown, pages, anchor, "record." + section);
+  }
 
   /** The template of a section. */
   static String file(String section) {

@@ -71,7 +71,9 @@ final class StepData {
     data.put("inch", piece.description().format().unit() == Unit.INCH);
     data.put("said", step.say().stream().map(StepData::sentence).toList());
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
-    data.put("cured", new Durations(words).spoken(GlueTimes.of(piece.description()).cured()));
+    GlueTimes glue = GlueTimes.of(piece.description());
+    data.put("cured", new Durations(words).spoken(glue.cured()));
+    data.put("clampTime", new Durations(words).spoken(glue.clampMinutes()));
     data.put("hardware", hardware.of(step));
     data.put("oneShown", OneOfMany.isIn(piece, step));
     data.put("diagonal", value(step, "diagonal"));
@@ -88,7 +90,7 @@ final class StepData {
     data.put("inUnits", phrases.toldApart(fit.builtIn(step)));
     data.put("alike", fit.areEqual(fit.builtIn(step)));
     data.put("acrossGlue", isAcrossGlue(step));
-    data.putAll(given(step));
+    data.put("bitGiven", step.isSet("pilot-diameter"));
     data.putAll(ofVerb(step));
     return data;
   }
@@ -104,15 +106,22 @@ final class StepData {
         data.putAll(new KeptData(piece, phrases).of(step));
         yield glued(data, step);
       }
-      case CUT, DRILL, TRIM -> new CutData(piece, phrases, templates).of(step);
+      case CUT, TRIM -> new CutData(piece, phrases, templates).of(step);
+      case DRILL -> withSlides(new CutData(piece, phrases, templates).of(step), step);
       case FIT -> fitted(step);
       case SAND -> sanded(step);
       case DRY_FIT -> trials.dry(step);
-      case TRIAL_FIT, MOUNT -> trials.hanging(step);
+      case TRIAL_FIT, MOUNT -> withSlides(trials.hanging(step), step);
       case PRE_FINISH -> early.of(step);
       case FINISH -> finished(step);
       case TEST -> Map.of("sheeted", piece.parts().stream().anyMatch(Traits::isSheet));
     };
+  }
+
+  private Map<String, Object> withSlides(Map<String, Object> data, Step step) {
+    Map<String, Object> all = new LinkedHashMap<>(data);
+    all.putAll(new SlideData(piece, phrases, traits).of(step));
+    return all;
   }
 
   private Map<String, Object> glued(Map<String, Object> data, Step step) {
@@ -126,21 +135,6 @@ final class StepData {
         .filter(joint -> step.targets().contains(joint.first()))
         .filter(joint -> step.targets().contains(joint.second()))
         .anyMatch(Joint::glued);
-  }
-
-  /** Which sizes the step's settings give, so that its sentences need not. */
-  private static Map<String, Object> given(Step step) {
-    return Map.of(
-        "atSeam",
-        step.isSet("slide-seam"),
-        "bitGiven",
-        step.isSet("pilot-diameter"),
-        "lineGiven",
-        step.isSet("slide-line-"),
-        "underGiven",
-        step.isSet("slide-under-"),
-        "offFront",
-        step.isSet("slide-behind") || step.isSet("slide-before"));
   }
 
   /** The parts in which a step's hardware finds its pilot holes. */

@@ -259,7 +259,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   }
 
   private static List<PartRow> parts(Piece piece, Step step, Texts texts) {
-    Set<String> names = partNames(step);
+    Set<String> names = new LinkedHashSet<>(partNames(step));
+    names.addAll(new CatchPosts(piece).of(step));
     Set<String> marks = new LinkedHashSet<>();
     names.forEach(name -> marks.add(piece.part(name).mark()));
     return marks.stream()

@@ -35,8 +35,13 @@ final class StepRooms {
    *
    * @param stageMm the height of its stage's heading, if it stands under one
    * @param picture the height that its picture fills at a width; empty if it has none
+   * @param shownAgain whether a later step shows the same, so that it can go without
    */
-  record Wish(StepPages.Entry step, double stageMm, Optional<DoubleUnaryOperator> picture) {}
+  record Wish(
+      StepPages.Entry step,
+      double stageMm,
+      Optional<DoubleUnaryOperator> picture,
+      boolean shownAgain) {}
 
   /**
    * A step that takes its place.
@@ -60,7 +65,7 @@ final class StepRooms {
         int at = page.first() + i;
         Place place = places.get(at);
         double height = place.item().heights().get(page.choices().get(i)) - place.besideMm();
-        if (wishes.get(at).picture().isPresent()) {
+        if (place.widthMm() > 0) {
           rooms.put(wishes.get(at).step().number(), new Size(place.widthMm(), height));
         }
       }
@@ -71,6 +76,7 @@ final class StepRooms {
   private Place place(Wish wish) {
     return wish.picture()
         .map(picture -> pictured(wish, picture))
+        .filter(place -> !wish.shownAgain() || place.largestMm() >= LEAST_PICTURE_MM)
         .orElseGet(
             () -> {
               double text = texts.of(wish.step(), false) + wish.stageMm();

@@ -55,7 +55,12 @@ record Texts(LengthFormat format, Words words) {
 
   /** An amount of money as it is printed. */
   static Rational cents(Rational amount) {
-    return Rational.of(new BigDecimal(decimal(amount, 2)));
+    return rounded(amount, 2);
+  }
+
+  /** A number as it is printed with so many decimals. */
+  static Rational rounded(Rational value, int places) {
+    return Rational.of(new BigDecimal(decimal(value, places)));
   }
 
   /** A volume of boards, given in board feet, in the unit of the trade: board feet or m³. */

@@ -1,11 +1,11 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.DryFits;
 import storyrod.build.Levels;
@@ -15,7 +15,6 @@ import storyrod.build.Verb;
 import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 import storyrod.geometry.Face;
-import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Joint;
@@ -26,9 +25,6 @@ import storyrod.words.Words;
 
 /** The values of what is put together, or hung, on trial. */
 final class TrialData {
-  /** What stands further off takes no catch. */
-  private static final Length NEAR = Length.mm(15);
-
   /** The kinds of what lies hidden in both parts of a joint. */
   private static final List<String> INSERTS = List.of("dowel", "biscuit", "loose-tenon");
 
@@ -75,15 +71,15 @@ final class TrialData {
     return step.operations().stream().flatMap(each -> each.parts().stream()).toList();
   }
 
-  /** What lies in both parts of joints that are closed later, by kind. */
+  /**
+   * What lies in both parts of joints that are closed now and glued later, by kind. What joins one
+   * sub-assembly to another has its turn when these are put together.
+   */
   private List<Map<String, Object>> inserts(Step step) {
-    List<String> parts = parts(step);
     Map<String, Integer> counts = new LinkedHashMap<>();
-    steps.stream()
-        .filter(later -> later.number() > step.number())
-        .flatMap(later -> later.operations().stream())
-        .flatMap(operation -> operation.joints().stream())
-        .filter(joint -> parts.contains(joint.first()) && parts.contains(joint.second()))
+    step.operations().stream()
+        .flatMap(trial -> closedLater(step, trial))
+        .distinct()
         .flatMap(joint -> joint.fasteners().stream())
         .filter(each -> INSERTS.contains(Words.hyphenated(piece.kind(each.item()))))
         .forEach(
@@ -93,6 +89,15 @@ final class TrialData {
     return counts.entrySet().stream()
         .<Map<String, Object>>map(each -> Map.of("kind", each.getKey(), "count", each.getValue()))
         .toList();
+  }
+
+  private Stream<Joint> closedLater(Step step, Operation trial) {
+    return steps.stream()
+        .filter(later -> later.number() > step.number())
+        .flatMap(later -> later.operations().stream())
+        .flatMap(operation -> operation.joints().stream())
+        .filter(joint -> trial.parts().contains(joint.first()))
+        .filter(joint -> trial.parts().contains(joint.second()));
   }
 
   /** What will slide in grooves of these parts, and is cut already. */
@@ -136,7 +141,7 @@ final class TrialData {
         "grips", grip.wood(item).stream().map(wood -> grip(grip, wood)).toList(),
         "covered", covered(entries),
         "backed", new Surround(piece).hasBack(),
-        "behind", behind(entries),
+        "behind", phrases.parts(new CatchPosts(piece).of(entries)),
         "keptFronts", phrases.parts(keptFronts(item)),
         "hung", phrases.units(hung, Nesting.PIECE),
         "shares", entries.stream().map(this::share).toList(),
@@ -200,34 +205,6 @@ final class TrialData {
         .filter(part -> piece.keptAs(part.name()).isPresent())
         .map(Part::name)
         .toList();
-  }
-
-  /** What stands beside the free edges of the parts that hardware is on, and back of them. */
-  private List<Map<String, Object>> behind(List<HardwareEntry> entries) {
-    return phrases.parts(
-        entries.stream()
-            .flatMap(entry -> entry.parts().stream())
-            .flatMap(name -> behind(piece.part(name.value())).stream())
-            .map(Part::name)
-            .toList());
-  }
-
-  private Optional<Part> behind(Part on) {
-    return piece.parts().stream()
-        .filter(part -> !part.assembly().equals(on.assembly()))
-        .filter(part -> !part.bounds().y().from().isShorterThan(on.bounds().y().from()))
-        .filter(part -> part.bounds().z().overlaps(on.bounds().z()))
-        .filter(part -> !apart(part, on).isLongerThan(NEAR) && !apart(part, on).isNegative())
-        .min(
-            Comparator.comparing((Part part) -> apart(part, on))
-                .thenComparing(part -> part.bounds().y().from(), Comparator.reverseOrder()));
-  }
-
-  /** How far apart two parts stand from left to right; negative where they do not. */
-  private static Length apart(Part one, Part other) {
-    Range first = one.bounds().x();
-    Range second = other.bounds().x();
-    return first.from().minus(second.to()).max(second.from().minus(first.to()));
   }
 
   /** Whether all that a step fits was together before without glue. */

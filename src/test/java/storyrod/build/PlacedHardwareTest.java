@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DynamicTest;
@@ -12,6 +14,7 @@ import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.drawing.AllProjects;
 import storyrod.geometry.Cylinder;
+import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.Drilling;
 import storyrod.piece.Joint;
@@ -40,7 +43,7 @@ class PlacedHardwareTest {
         project -> {
           Piece piece = project.set().piece();
           placed(piece, ItemKind.WOOD_SCREW, ItemKind.POCKET_SCREW, ItemKind.DOWEL)
-              .filter(item -> !isInSlot(piece, item))
+              .filter(item -> item.origin().joint().isPresent() && !isInSlot(piece, item))
               .forEach(
                   item ->
                       assertTrue(
@@ -110,28 +113,55 @@ class PlacedHardwareTest {
         });
   }
 
-  /** A slide lies between the drawer's side and the case: it fills its clearance and no wood. */
+  /** A screw of a slide or hinge lies in wood as far as it is past the metal, and ends in it. */
+  @TestFactory
+  List<DynamicTest> theScrewsOfHardwareEndInTheirPart() {
+    return AllProjects.each(
+        project -> {
+          Piece piece = project.set().piece();
+          placed(piece, ItemKind.WOOD_SCREW)
+              .filter(item -> item.origin().entry().isPresent())
+              .forEach(item -> assertEndsIn(piece.part(item.host()).placed(), item));
+        });
+  }
+
+  private static void assertEndsIn(Solid wood, PlacedItem item) {
+    double held = wood.sharedVolumeMm3(item.solid(), item.at());
+    assertTrue(held > 0.4 * item.solid().volumeMm3(), item::toString);
+    Vector3D through = item.at().subtract(item.out().multiply(0.5));
+    assertTrue(wood.sharedVolumeMm3(item.solid(), through) > held, item::toString);
+  }
+
+  /** The members of a slide lie between drawer and case, fill that gap and meet no wood. */
   @TestFactory
   List<DynamicTest> slidesLieInTheirClearance() {
     return AllProjects.each(
         project -> {
           Piece piece = project.set().piece();
-          placed(piece, ItemKind.SLIDE)
-              .forEach(
-                  item -> {
-                    ItemEntry slide = piece.item(item.item()).orElseThrow();
-                    assertEquals(
-                        slide.sideClearance().orElseThrow().toMm(), item.highMm(), NEAR_MM);
-                    piece
-                        .parts()
-                        .forEach(
-                            part ->
-                                assertEquals(
-                                    0,
-                                    part.placed().sharedVolumeMm3(item.solid(), item.at()),
-                                    1,
-                                    () -> item.item() + " in " + part.name()));
-                  });
+          Map<String, List<PlacedItem>> pairs =
+              placed(piece, ItemKind.SLIDE)
+                  .collect(Collectors.groupingBy(item -> item.origin().entry().toString()));
+          pairs.values().forEach(members -> assertFilled(piece, members));
         });
+  }
+
+  private static void assertFilled(Piece piece, List<PlacedItem> members) {
+    ItemEntry slide = piece.item(members.getFirst().item()).orElseThrow();
+    assertEquals(4, members.size());
+    assertEquals(
+        2 * slide.sideClearance().orElseThrow().toMm(),
+        members.stream().mapToDouble(PlacedItem::highMm).sum(),
+        NEAR_MM);
+    for (PlacedItem item : members) {
+      piece
+          .parts()
+          .forEach(
+              part ->
+                  assertEquals(
+                      0,
+                      part.placed().sharedVolumeMm3(item.solid(), item.at()),
+                      1,
+                      () -> item.item() + " in " + part.name()));
+    }
   }
 }

@@ -11,6 +11,7 @@ import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemKind;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.ScrewHoles;
 
@@ -28,9 +29,9 @@ class SlidesTest {
         .piece();
   }
 
-  private static List<Setting> settings(double front) {
+  private static Slides.Row row(double front) {
     Piece piece = piece(front, 16);
-    return Slides.of(piece, entry(piece));
+    return Slides.of(piece, entry(piece)).getFirst();
   }
 
   private static HardwareEntry entry(Piece piece) {
@@ -43,38 +44,73 @@ class SlidesTest {
 
   @Test
   void lineRunsAlongTheMiddleOfTheDrawersSideAndUpFromTheFloorBesideIt() {
-    assertEquals(
-        List.of(
-            setting("slide-line-drawer", "drawer.side", Length.mm(50)),
-            setting("slide-line-floor.B", "wall", Length.mm(70))),
-        settings(0));
+    Slides.Row row = row(0);
+    assertEquals(List.of("drawer.side", "wall"), List.of(row.side().name(), row.wall().name()));
+    assertEquals(Length.mm(50), row.onSide());
+    assertEquals(Optional.of("floor"), row.floor().map(Part::name));
+    assertEquals(Length.mm(70), row.onWall());
+  }
+
+  /** The wall goes 6 into the floor: its own end lies that much lower, and no floor is there. */
+  @Test
+  void wallOnTheBenchIsMeasuredFromItsOwnEnd() {
+    Slides.Row row = row(20).onBench();
+    assertEquals(Optional.empty(), row.floor());
+    assertEquals(Length.mm(76), row.onWall());
+    assertEquals(set("wall", 20, false), set(row));
+  }
+
+  private static List<Object> set(String front, int behind, boolean seam) {
+    return List.of(front, Length.mm(behind), seam);
+  }
+
+  private static List<Object> set(Slides.Row row) {
+    return List.of(row.front().name(), row.behind(), row.seam());
   }
 
   @Test
   void drawerThatIsNotFlushSaysHowFarItsFrontLies() {
-    assertEquals(setting("slide-behind", "wall", Length.mm(20)), settings(20).getLast());
-    assertEquals(setting("slide-before", "wall", Length.mm(5)), settings(-5).getLast());
+    assertEquals(set("wall", 0, false), set(row(0)));
+    assertEquals(set("wall", 20, false), set(row(20)));
+    assertEquals(set("wall", -5, false), set(row(-5)));
   }
 
   /** With a strip, 20 thick, glued over the wall's edge, that edge is a seam and no front. */
   @Test
   void frontIsThatOfWhatCoversTheWallsEdge() {
-    assertEquals(setting("slide-seam", "strip", Length.mm(20)), covered(0).getLast());
-    assertEquals(setting("slide-behind-face", "strip", Length.mm(23)), covered(3).getLast());
+    assertEquals(set("strip", 20, true), set(covered(0)));
+    assertEquals(set("strip", 23, false), set(covered(3)));
   }
 
-  private static List<Setting> covered(double front) {
+  /** A rail that is glued to another part only hides the wall's edge just as well. */
+  @Test
+  void frontIsThatOfWhatLiesBeforeTheWallWithoutAJoint() {
     Piece piece =
-        new TestPiece()
-            .item("slide", "Slide", ItemKind.SLIDE)
-            .screw("screw", 16, 3.5)
-            .part("wall", "Wall", "A", "ply", 0, 18, 0, 400, 0, 300)
-            .part("strip", "Strip", "B", "ash", 0, 18, -20, 0, 0, 300)
-            .part("drawer.side", "Drawer side", "C", "ash", 31, 43, front, front + 350, 20, 120)
-            .fasten("butt", "strip", Face.BACK, "wall", true, "", 0)
-            .mount("slide", 1, Optional.of("screw"), 6, "drawer.side", "wall")
+        drawerBeside(0)
+            .part("rail", "Rail", "B", "ash", 0, 500, -20, 0, 60, 90)
+            .part("low", "Low rail", "D", "ash", 0, 500, -20, 0, 0, 60)
+            .fasten("butt", "low", Face.BACK, "wall", true, "", 0)
+            .fasten("butt", "rail", Face.BOTTOM, "low", true, "", 0)
             .piece();
-    return Slides.of(piece, entry(piece));
+    assertEquals(set("rail", 20, true), set(Slides.of(piece, entry(piece)).getFirst()));
+  }
+
+  private static TestPiece drawerBeside(double front) {
+    return new TestPiece()
+        .item("slide", "Slide", ItemKind.SLIDE)
+        .screw("screw", 16, 3.5)
+        .part("wall", "Wall", "A", "ply", 0, 18, 0, 400, 0, 300)
+        .part("drawer.side", "Drawer side", "C", "ash", 31, 43, front, front + 350, 20, 120)
+        .mount("slide", 1, Optional.of("screw"), 6, "drawer.side", "wall");
+  }
+
+  private static Slides.Row covered(double front) {
+    Piece piece =
+        drawerBeside(front)
+            .part("strip", "Strip", "B", "ash", 0, 18, -20, 0, 0, 300)
+            .fasten("butt", "strip", Face.BACK, "wall", true, "", 0)
+            .piece();
+    return Slides.of(piece, entry(piece)).getFirst();
   }
 
   @Test

@@ -135,13 +135,17 @@ class WindowBenchTest {
   @Test
   void slidesGoOnOneLineOfDrawerAndCase() {
     Piece piece = piece(withoutOrder());
-    Step slides = step("trial-fit slide");
-    Length half = settings(slides, "slide-line-drawer").getFirst().value();
-    Length up = settings(slides, "slide-line-floor.B").getFirst().value();
+    List<Slides.Row> rows =
+        piece.description().hardware().stream()
+            .flatMap(entry -> Slides.of(piece, entry).stream())
+            .toList();
+    assertEquals(2, rows.size());
     Box side = piece.part("drawer.left-side").box();
-    assertEquals(side.size(Axis.Z), half.times(2));
-    assertEquals(side.at(Face.BOTTOM).plus(half), piece.part("bottom").box().at(Face.TOP).plus(up));
-    assertEquals(2, settings(slides, "slide-line-").size());
+    Length floor = piece.part("bottom").box().at(Face.TOP);
+    for (Slides.Row row : rows) {
+      assertEquals(side.size(Axis.Z), row.onSide().times(2));
+      assertEquals(side.at(Face.BOTTOM).plus(row.onSide()), floor.plus(row.onWall()));
+    }
   }
 
   @Test

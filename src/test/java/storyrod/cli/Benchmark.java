@@ -17,6 +17,7 @@ import storyrod.description.Description;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.drawing.Drawings;
+import storyrod.drawing.ExplodedBenchmark;
 import storyrod.drawing.HiddenLinesBenchmark;
 import storyrod.piece.Piece;
 import storyrod.piece.PieceBuilder;
@@ -24,6 +25,8 @@ import storyrod.planset.Figures;
 import storyrod.planset.PageRooms;
 import storyrod.planset.PlanSet;
 import storyrod.planset.PlanSetWriter;
+import storyrod.planset.Printing;
+import storyrod.planset.StepTexts;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlanner;
 import storyrod.words.Words;
@@ -35,6 +38,7 @@ import storyrod.words.Words;
  * a test, so no time ever fails one.
  */
 public final class Benchmark {
+  private static final Printing PRINTING = Printing.usual(Words.ENGLISH);
   private static final int WARM_UP = 25;
   private static final int ROUNDS = 25;
 
@@ -61,6 +65,13 @@ public final class Benchmark {
     CheckBenchmark.run();
     PlanBenchmark.run();
     HiddenLinesBenchmark.run();
+    ExplodedBenchmark.run(
+        parts ->
+            PieceBuilder.build(
+                    CheckBenchmark.description(parts / CheckBenchmark.PARTS_EACH),
+                    new Diagnostics())
+                .orElseThrow(),
+        (piece, build) -> PageRooms.of(piece, build, Words.ENGLISH));
   }
 
   private void round(SourceText source) {
@@ -77,13 +88,12 @@ public final class Benchmark {
         });
     StockPlan stock = timed("stock", () -> StockPlanner.plan(piece, diagnostics).orElseThrow());
     BuildPlan build = timed("build", () -> Planner.plan(piece, diagnostics).orElseThrow());
+    StepTexts texts = new StepTexts(piece, build);
     Drawings drawings =
-        timed(
-            "drawing",
-            () -> Drawings.of(piece, stock, build, PageRooms.of(piece, build, Words.ENGLISH)));
+        timed("drawing", () -> Drawings.of(piece, stock, build, PageRooms.of(texts, PRINTING)));
     PlanSet set =
         new PlanSet(piece, diagnostics.sorted(), stock, build, drawings, Figures.of(piece));
-    timed("planset", () -> new PlanSetWriter(Words.ENGLISH).write(set));
+    timed("planset", () -> new PlanSetWriter(PRINTING, texts).write(set));
     record("all", start);
   }
 

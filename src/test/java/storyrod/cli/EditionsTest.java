@@ -99,6 +99,15 @@ class EditionsTest {
         .toList();
   }
 
+  /** Whoever has the hammer for the glides needs no choice of a hammer or a brad nailer. */
+  @Test
+  void previewNamesNoToolTwice() throws IOException {
+    Map<String, byte[]> files = built(Path.of("projects", "nightstand"), "--edition", "preview");
+    String preview = text(files.get("plan-set-preview.pdf")).replaceAll("\\s+", " ");
+    assertTrue(preview.contains("Hammer;"), preview);
+    assertFalse(preview.contains("Hammer or brad nailer"), preview);
+  }
+
   @Test
   void eachPageOfAPreviewIsMarkedAndTellsWhatThePlanTakes() throws IOException {
     byte[] pdf = built(STOOL, "--edition", "preview").get("plan-set-preview.pdf");

@@ -75,7 +75,7 @@ class GermanEditionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"publish", "helper", "preview"})
+  @ValueSource(strings = {"publish", "helper", "preview", "record"})
   void noEnglishWordIsLeftOnAnyPage(String edition) throws IOException {
     PrintedProjects german = PrintedProjects.named(PROJECT, "de");
     byte[] pdf = german.on(Paper.A4, edition).pdf();

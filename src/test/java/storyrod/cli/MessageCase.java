@@ -48,7 +48,11 @@ record MessageCase(List<String> lines, Path files) {
     Diagnostics diagnostics = new Diagnostics();
     new DescriptionReader(Pipeline.VOCABULARY, Printable::has, this::find)
         .read(new SourceText(NAME, String.join("\n", lines)), diagnostics)
-        .ifPresent(description -> Pipeline.plan(description, diagnostics));
+        .ifPresent(
+            description -> {
+              new ProjectPhotos(files).read(description.record(), diagnostics);
+              Pipeline.plan(description, diagnostics);
+            });
     return diagnostics.sorted();
   }
 

@@ -12,7 +12,6 @@ import storyrod.description.SourceText;
 import storyrod.planset.Edition;
 import storyrod.planset.Paper;
 import storyrod.planset.PlanSet;
-import storyrod.planset.PlanSetWriter;
 import storyrod.planset.Printing;
 import storyrod.planset.Templates;
 import storyrod.words.Words;
@@ -22,11 +21,11 @@ public final class PrintedProjects {
   private static final Map<String, PrintedProjects> PLANNED = new ConcurrentHashMap<>();
 
   private final Pipeline.Planned planned;
-  private final Diagnostics diagnostics;
+  private final PlanSets sets;
 
   private PrintedProjects(Pipeline.Planned planned, Diagnostics diagnostics) {
     this.planned = planned;
-    this.diagnostics = diagnostics;
+    this.sets = new PlanSets(planned, diagnostics);
   }
 
   /** A print: its drawings are made for its paper. */
@@ -50,10 +49,7 @@ public final class PrintedProjects {
       Templates templates = new Templates(new TemplateFolder(folder.resolve("templates")).texts());
       Words words = templates.words(language).orElseThrow();
       return new PrintedProjects(
-          Pipeline.reader()
-              .read(source, Optional.empty(), diagnostics)
-              .map(description -> description.in(words))
-              .flatMap(description -> Pipeline.plan(description, diagnostics))
+          Pipeline.plan(source, new Pipeline.Wanted(Optional.empty(), words), diagnostics)
               .orElseThrow(),
           diagnostics);
     } catch (IOException e) {
@@ -75,7 +71,9 @@ public final class PrintedProjects {
             Edition.named(edition, usual.templates()).orElseThrow(),
             Optional.of(paper),
             usual.choice());
-    PlanSet set = Pipeline.drawn(planned, printing, diagnostics);
-    return new Printed(set, new PlanSetWriter(printing).pdf(set));
+    synchronized (sets) {
+      PlanSet set = sets.of(printing);
+      return new Printed(set, sets.writer(printing).pdf(set));
+    }
   }
 }

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
@@ -35,6 +36,7 @@ final class Clean {
   static List<String> textFaults(Drawing drawing) {
     List<String> faults = new ArrayList<>();
     List<PlacedText> texts = Painter.texts(drawing);
+    faults.addAll(smallFigures(drawing));
     for (int i = 0; i < texts.size(); i++) {
       PlacedText text = texts.get(i);
       if (text.sizeMm() < 2.5) {
@@ -51,6 +53,18 @@ final class Clean {
       }
     }
     return faults;
+  }
+
+  /** The figures of fractions are smaller than the text they stand in, but not too small. */
+  private static List<String> smallFigures(Drawing drawing) {
+    return drawing.elements().stream()
+        .flatMap(element -> Lowering.simple(element).stream())
+        .filter(Text.class::isInstance)
+        .map(Text.class::cast)
+        .flatMap(text -> TextSetting.of(text.style(), text.text()).stretches().stream())
+        .filter(stretch -> stretch.size() < 2.5)
+        .map(stretch -> "too small: " + stretch)
+        .toList();
   }
 
   private static boolean outside(Drawing drawing, Drawing.At at) {
@@ -77,8 +91,25 @@ final class Clean {
     return flat;
   }
 
+  /** The enlarged details of a part's drawing. */
+  static Stream<Group> details(Drawing drawing) {
+    return drawing.elements().stream()
+        .flatMap(each -> each instanceof Group part ? part.elements().stream() : Stream.empty())
+        .flatMap(each -> each instanceof Group detail ? Stream.of(detail) : Stream.empty());
+  }
+
+  /** The scale in a detail's title: {@code Detail B1, 1:2}. */
+  static double detailFactor(Group detail) {
+    String[] scale = detail.name().replaceFirst(".*, ", "").split(":");
+    return Double.parseDouble(scale[0]) / Double.parseDouble(scale[1]);
+  }
+
   static List<Dimension> dimensions(Drawing drawing) {
-    return flat(drawing.elements()).stream()
+    return dimensions(drawing.elements());
+  }
+
+  static List<Dimension> dimensions(List<Element> elements) {
+    return flat(elements).stream()
         .filter(Dimension.class::isInstance)
         .map(Dimension.class::cast)
         .toList();

@@ -34,13 +34,14 @@ class MitreDrawingTest {
   }
 
   /**
-   * Overall 300 x 60 x 20, long side 300. The middle of the slot lies a third of 20 x root 2 = 9.43
-   * along the mitre, its nearer corner 3 before it: 6.43/root 2 = 4.5 from the inner face.
+   * Overall 300 x 60 x 20, the long side as long and so not told again. The middle of the slot lies
+   * a third of 20 x root 2 = 9.43 along the mitre, its nearer corner 3 before it: 6.43/root 2 = 4.5
+   * from the inner face.
    */
   @Test
   void caseShowsWhereTheSlotLiesOnTheMitre() {
     Drawing drawing = drawing(MitreTest.splined(MitreTest.CASE), "front");
-    assertEquals(List.of("20", "300", "300", "4.5", "60"), dimensions(drawing));
+    assertEquals(List.of("20", "300", "4.5", "60"), dimensions(drawing));
     assertTrue(
         Clean.notes(drawing).contains("6 spline slot, 8 deep, square to the mitre"),
         Clean.notes(drawing));

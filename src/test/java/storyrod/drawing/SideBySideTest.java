@@ -15,6 +15,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
 import storyrod.build.Verb;
 import storyrod.geometry.Solid;
+import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.planset.PlanSet;
@@ -93,5 +94,52 @@ class SideBySideTest {
 
   private static double most(List<Double> values) {
     return values.stream().mapToDouble(each -> each).max().orElseThrow();
+  }
+
+  /** Two that are built in one step keep clear of each other, however far their parts are out. */
+  @TestFactory
+  List<DynamicTest> whatIsBuiltForItselfIsDrawnForItself() {
+    return AllProjects.each(
+        sample -> {
+          for (Step step : sample.set().build().steps()) {
+            List<List<String>> things = apart(sample.set().piece(), step);
+            Drawing picture = sample.set().drawings().steps().get(step.number());
+            for (int i = 0; i < things.size() && picture != null; i++) {
+              for (int j = i + 1; j < things.size(); j++) {
+                Bounds one = drawn(picture, things.get(i));
+                Bounds two = drawn(picture, things.get(j));
+                assertTrue(isClear(one, two), picture.name());
+              }
+            }
+          }
+        });
+  }
+
+  private static List<List<String>> apart(Piece piece, Step step) {
+    Nesting nesting = Nesting.of(piece);
+    List<List<String>> things =
+        OneOfMany.levels(nesting, step).stream()
+            .map(level -> nesting.parts(level).stream().map(Ink::id).toList())
+            .toList();
+    return OneOfMany.isIn(piece, step) ? List.of() : things;
+  }
+
+  private static Bounds drawn(Drawing picture, List<String> ids) {
+    return Bounds.around(
+        picture.elements().stream()
+            .filter(Drawing.Group.class::isInstance)
+            .map(Drawing.Group.class::cast)
+            .filter(group -> ids.contains(group.id()))
+            .flatMap(group -> group.elements().stream())
+            .filter(Drawing.Line.class::isInstance)
+            .flatMap(line -> ((Drawing.Line) line).points().stream())
+            .toList());
+  }
+
+  private static boolean isClear(Bounds one, Bounds two) {
+    return one.right() < two.left()
+        || two.right() < one.left()
+        || one.bottom() < two.top()
+        || two.bottom() < one.top();
   }
 }

@@ -29,10 +29,13 @@ class StoppedDadoDrawingTest {
     return Clean.dimensions(drawing(part)).stream().map(Dimension::text).sorted().toList();
   }
 
-  /** It is 18 wide and 300 - 12 = 288 long, 200 from the end of a side of 600 × 300 × 18. */
+  /**
+   * It is 18 wide and 300 - 12 = 288 long, 200 from the end of a side of 600 × 300 × 18; its depth
+   * stands in the note and, in brackets, in a detail.
+   */
   @Test
   void theDadoHasItsPlaceItsWidthAndItsLength() {
-    assertEquals(List.of("18", "18", "200", "288", "300", "600"), dimensions("side"));
+    assertEquals(List.of("(6)", "18", "18", "200", "288", "300", "600"), dimensions("side"));
     String notes = Clean.notes(drawing("side"));
     assertTrue(notes.contains("stopped dado for B, 6 deep"), notes);
   }

@@ -19,7 +19,7 @@ import storyrod.cli.PrintedProjects.Printed;
  * in each edition on every paper; the slow ones take all of them.
  */
 class PageChecksTest {
-  private static final List<String> EDITIONS = List.of("publish", "helper", "preview");
+  private static final List<String> EDITIONS = List.of("publish", "helper", "preview", "record");
   private static final String SMALLEST = "step-stool";
 
   /** How many faults of a kind are told. */

@@ -9,7 +9,6 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import storyrod.measure.Length;
-import storyrod.planset.StepText.SettingText;
 import storyrod.words.Words;
 
 /** Steps name what is there by its right name, and nothing that is not there. */
@@ -18,6 +17,7 @@ class PlainlyToldTest {
   private static List<StepText> nightstand;
   private static List<StepText> bookcase;
   private static List<StepText> table;
+  private static List<StepText> box;
 
   @BeforeAll
   static void write() throws IOException {
@@ -25,6 +25,7 @@ class PlainlyToldTest {
     nightstand = StepWordsTest.steps("nightstand");
     bookcase = StepWordsTest.steps("bookcase");
     table = StepWordsTest.steps("dining-table");
+    box = StepWordsTest.steps("sewing-box");
   }
 
   private static StepText step(List<StepText> steps, String title) {
@@ -75,16 +76,27 @@ class PlainlyToldTest {
   /** The edge of the case is a seam by now: slides flush with the front would stand proud. */
   @Test
   void slidesAreSetBehindWhatIsGluedOverTheEdge() {
-    StepText slides = step(nightstand, "Fit the drawer slides");
-    says(slides, "behind the finished front by what is listed");
-    assertTrue(slides.settings().contains(seam("B", "20 mm")), slides::toString);
-    assertTrue(
-        step(sideboard, "Fit the drawer slides").settings().contains(seam("K", "3/4 in")),
-        slides::toString);
+    says(
+        step(nightstand, "Fit the drawer slides"),
+        "front end 20 mm behind the front face of the two edges (B), which is flush with the front"
+            + " edges of the two sides (A).");
+    StepText sideboardSlides = step(sideboard, "Fit the drawer slides");
+    says(sideboardSlides, "front end 3/4 in behind the front face of the two middle stiles (K)");
+    says(sideboardSlides, "front end 3/4 in behind the front face of the top rail (");
   }
 
-  private static SettingText seam(String mark, String value) {
-    return new SettingText("Drawer behind its front, at the seam", mark, value);
+  /** One sentence for each drawer names what is measured, on which parts, and from where. */
+  @Test
+  void linesOfSlidesAreToldDrawerByDrawer() {
+    StepText slides = step(nightstand, "Fit the drawer slides");
+    says(
+        slides,
+        "Drawer 2: on the faces of the two sides (A) that look at it, draw a level line 211 mm"
+            + " above the top face of the bottom (C); on the outer faces of the two drawer sides"
+            + " (Q), a line 43 mm above the lower edges.");
+    assertTrue(
+        slides.settings().stream().noneMatch(each -> each.name().contains("Line")),
+        slides::toString);
   }
 
   /** The stretchers end between the sides and behind the frieze, where no rule reaches. */
@@ -192,5 +204,19 @@ class PlainlyToldTest {
 
   private static String start(List<String> sentences, String words) {
     return sentences.stream().filter(each -> each.startsWith(words)).findFirst().orElseThrow();
+  }
+
+  /** The dowels join the top frame to the stand, which is put together later. */
+  @Test
+  void nothingIsSetInDryThatJoinsWhatIsPutTogetherLater() {
+    keepsSilent(step(box, "Put the left end, the right end, the top frame"), "dowels in dry");
+    says(step(box, "Put the stand together dry"), "four dowels in dry");
+  }
+
+  @Test
+  void cutterOverAJointWaitsForTheCureAndNotForTheClamps() {
+    says(
+        step(box, "Round over the edges in the long frame pieces"),
+        "The clamps come off after 6 hours, but only in 24 hours is the glue hard enough");
   }
 }

@@ -350,9 +350,10 @@ class StepWordsTest {
 
   @Test
   void heightOfASlideSaysFromWhatItIsTaken() {
-    assertTrue(
-        titled(bench, "Fit the drawer slides and hang the drawer on trial")
-            .settings()
-            .contains(new SettingText("Line up from the top of B", "C", "5 1/4 in")));
+    assertSays(
+        titled(bench, "Fit the drawer slides and hang the drawer on trial"),
+        "On the faces of the two partitions (C) that look at the drawer, draw a level line 5 1/4 in"
+            + " above the top face of the bottom (B); on the outer faces of the two drawer sides"
+            + " (P), a line 4 1/2 in above the lower edges.");
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import storyrod.layout.Budget;
+import storyrod.layout.CutList;
 import storyrod.layout.LayoutJob;
 import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutJob.Blank;
@@ -131,7 +132,20 @@ public final class Neighbours {
         spots.add(new Spot(single.get(spot.blank()), spot.area(), spot.turned()));
       }
     }
-    return new Sawn(sawn.stock(), spots, cuts, sawn.offcuts());
+    return new Sawn(sawn.stock(), spots, numbered(cuts), sawn.offcuts());
+  }
+
+  private static List<SawCut> numbered(List<SawCut> cuts) {
+    CutList list = new CutList();
+    cuts.forEach(
+        cut ->
+            list.cut(
+                cut.alongLength(),
+                cut.at().ticks(),
+                cut.from().ticks(),
+                cut.to().ticks(),
+                cut.fence().ticks()));
+    return list.cuts();
   }
 
   /** Saws the piece of one group apart. */
@@ -157,18 +171,40 @@ public final class Neighbours {
       Length at = alongX ? area.x() : area.y();
       Length start = alongX ? area.y() : area.x();
       Length across = alongX ? area.width() : area.length();
-      int last = group.blanks().getLast();
+      List<SawCut> apart = new ArrayList<>();
       List<Spot> sawn = new ArrayList<>();
       for (int blank : group.blanks()) {
         Length size = along(blank);
-        if (blank != last) {
-          cut(!alongX, at.plus(size), start, start.plus(across), size);
-        }
+        apart.add(cut(!alongX, at.plus(size), start, start.plus(across), size));
         sawn.add(new Spot(blank, area(at, start, size, acrossOf(blank)), whole.turned()));
         at = at.plus(size).plus(job.kerf());
       }
+      insert(apart);
       sawn.forEach(spot -> narrowed(spot, across));
       spots.addAll(sawn);
+    }
+
+    /**
+     * The last of a row is sawn to a fence, as the others are, where the row is at the end of its
+     * strip: then the strip is sawn up from its near edge, and no cut takes the whole row off it.
+     */
+    private void insert(List<SawCut> apart) {
+      SawCut last = apart.getLast();
+      List<SawCut> off = cuts.stream().filter(cut -> isSame(cut, last)).toList();
+      if (off.isEmpty()) {
+        cuts.addAll(apart.subList(0, apart.size() - 1));
+      } else {
+        int place = cuts.indexOf(off.getFirst());
+        cuts.remove(place);
+        cuts.addAll(place, apart);
+      }
+    }
+
+    private static boolean isSame(SawCut one, SawCut other) {
+      return one.alongLength() == other.alongLength()
+          && one.at().equals(other.at())
+          && one.from().equals(other.from())
+          && one.to().equals(other.to());
     }
 
     /** Takes off what a blank is narrower than the widest of them. */
@@ -178,12 +214,12 @@ public final class Neighbours {
         Area area = spot.area();
         Length from = alongX ? area.x() : area.y();
         Length start = alongX ? area.y() : area.x();
-        cut(alongX, start.plus(size), from, from.plus(along(spot.blank())), size);
+        cuts.add(cut(alongX, start.plus(size), from, from.plus(along(spot.blank())), size));
       }
     }
 
-    private void cut(boolean alongLength, Length at, Length from, Length to, Length fence) {
-      cuts.add(new SawCut(cuts.size() + 1, alongLength, at, from, to, fence));
+    private SawCut cut(boolean alongLength, Length at, Length from, Length to, Length fence) {
+      return new SawCut(cuts.size() + 1, alongLength, at, from, to, fence);
     }
 
     private Length along(int blank) {

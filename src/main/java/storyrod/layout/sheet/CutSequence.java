@@ -3,6 +3,7 @@ package storyrod.layout.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import storyrod.layout.CutList;
 import storyrod.layout.LayoutJob;
@@ -16,7 +17,8 @@ import storyrod.measure.Length;
  * Turns the tree of one piece of stock into numbered cuts, placed parts and offcuts in true sizes.
  * The edges are trimmed first; then each piece is cut up from its near edge before its own pieces
  * are, the broadest first, so that equal fence settings follow each other and what is left stays
- * together.
+ * together. Where nothing is left, the last of them is one in which no part gets its size from
+ * that.
  */
 final class CutSequence {
   /** No shorter piece is ripped only to get an offcut out of it (common practice: 12 in). */
@@ -104,18 +106,53 @@ final class CutSequence {
     return holds;
   }
 
-  /** The broadest first; pieces beside a defect lie where they do. */
+  /**
+   * The broadest first, and the broadest that no fence has to measure last where it is what is
+   * left; pieces beside a defect lie where they do.
+   */
   private List<Integer> children(int node, int axis) {
     List<Integer> children = new ArrayList<>();
-    boolean fixed = false;
-    for (int child = tree.first(node); child != CutTree.NONE; child = tree.next(child)) {
-      children.add(child);
-      fixed |= tree.isFixed(child);
-    }
+    boolean fixed = addPieces(node, axis, children);
     if (!fixed) {
       children.sort(Comparator.comparingInt(child -> -tree.size(child, axis)));
+      lastFree(children, axis)
+          .filter(child -> tree.rest(node) == 0)
+          .ifPresent(child -> children.add(children.remove(children.indexOf(child))));
     }
     return children;
+  }
+
+  /** Adds a node's pieces, and instead of some that are sawn apart the same way these. */
+  private boolean addPieces(int node, int axis, List<Integer> pieces) {
+    boolean fixed = false;
+    for (int child = tree.first(node); child != CutTree.NONE; child = tree.next(child)) {
+      int same = sawnAlike(child, axis);
+      if (same == CutTree.NONE) {
+        pieces.add(child);
+        fixed |= tree.isFixed(child);
+      } else {
+        fixed |= addPieces(same, axis, pieces);
+      }
+    }
+    return fixed;
+  }
+
+  /** A piece, or the only one that it holds, if it is sawn up along an axis with nothing left. */
+  private int sawnAlike(int node, int axis) {
+    if (tree.isPart(node) || tree.isFixed(node) || tree.rest(node) > 0) {
+      return CutTree.NONE;
+    }
+    if (tree.axis(node) == axis) {
+      return node;
+    }
+    int only = tree.first(node);
+    boolean isAlone = only != CutTree.NONE && tree.next(only) == CutTree.NONE;
+    return isAlone ? sawnAlike(only, axis) : CutTree.NONE;
+  }
+
+  private Optional<Integer> lastFree(List<Integer> children, int axis) {
+    Leftover leftover = new Leftover(tree);
+    return children.stream().filter(child -> leftover.isFree(child, axis)).findFirst();
   }
 
   private void cutOff(int node, long across, long at, long fence) {

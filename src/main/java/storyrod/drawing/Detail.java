@@ -1,0 +1,92 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import storyrod.drawing.CutNotes.CutNote;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.Ellipse;
+import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
+import storyrod.geometry.Box;
+import storyrod.geometry.Point;
+import storyrod.words.Words;
+
+/**
+ * An enlarged detail of a part's drawing.
+ *
+ * @param name the part's mark and a number
+ * @param features the joints that it shows
+ * @param moved dimensions that the drawing had and that stand in the detail instead
+ * @param told further dimensions in brackets, which repeat what a note says
+ */
+record Detail(
+    String name,
+    Scale scale,
+    DetailView view,
+    List<FineFeature> features,
+    List<Moves> moved,
+    List<Wanted> told) {
+  private static final double LEAST_RING = 2.5;
+  private static final double ROUND = 1;
+  private static final double ABOVE = 3;
+
+  Detail {
+    features = List.copyOf(features);
+    moved = List.copyOf(moved);
+    told = List.copyOf(told);
+  }
+
+  /** A dimension as the drawing had it, and as it stands in the detail. */
+  record Moves(Wanted before, Wanted now) {}
+
+  /** The view's outline, its dimensions and its caption; nothing where these find no room. */
+  Optional<Group> drawn(Shown shown, Words words) {
+    Paper paper = new Paper();
+    view.elements(shown).forEach(paper::add);
+    List<Wanted> own = new ArrayList<>(moved.stream().map(Moves::now).toList());
+    own.addAll(told);
+    if (!Tiers.place(paper, view, own)) {
+      return Optional.empty();
+    }
+    String said = words.say("part.detail", name, scale.toString());
+    Bounds bounds = paper.bounds();
+    double foot = bounds.top() - ABOVE;
+    Drawing.At at = new Drawing.At(view.bounds().left(), foot);
+    paper.add(new Text(TextStyle.MARK, at, Anchor.START, true, said));
+    return Optional.of(new Group("detail-" + name, name, said, paper.elements()));
+  }
+
+  /** The ring in the drawing round what the detail shows. */
+  Ellipse ring(PlacedView in) {
+    double radius = radius(in.factor());
+    return new Ellipse(Role.DIMENSION, in.at(middle()), radius, radius, 0, Optional.empty());
+  }
+
+  /** The name at the ring. */
+  CutNote reference(double factor, Words words) {
+    String said = words.say("part.detail-at", name);
+    return new CutNote(view.face(), said, List.of(middle()), radius(factor) / factor);
+  }
+
+  private double radius(double factor) {
+    Box box = box();
+    double[] half =
+        DimensionSides.inPlane(view.face()).stream()
+            .mapToDouble(axis -> box.size(axis).toMm() * factor / 2)
+            .toArray();
+    return Math.max(LEAST_RING, Math.hypot(half[0], half[1]) + ROUND);
+  }
+
+  private Point middle() {
+    return box().middle();
+  }
+
+  /** What of the joints the detail shows. */
+  private Box box() {
+    Box all = features.stream().map(FineFeature::box).reduce(Box::around).orElseThrow();
+    return all.shared(view.window()).orElse(view.window());
+  }
+}

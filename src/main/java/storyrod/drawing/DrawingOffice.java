@@ -1,0 +1,107 @@
+package storyrod.drawing;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import storyrod.build.BuildPlan;
+import storyrod.piece.Piece;
+import storyrod.stock.StockPlan;
+
+/**
+ * Draws one plan for the pages of one edition after another. A drawing is made anew only where its
+ * room is another; drawings are the same as those of an office that has drawn nothing yet. Not for
+ * several threads at once.
+ */
+public final class DrawingOffice {
+  private final Piece piece;
+  private final Kept<Drawing> covers;
+  private final Kept<List<GeneralSheet>> general;
+  private final Kept<Exploded> exploded;
+  private final Kept<PartSheets.Sheets> parts;
+  private final Kept<Map<String, List<Drawing>>> layouts;
+  private final Kept<List<TemplateSheets>> templates;
+  private final Map<Integer, PicturedStep> pictures = new LinkedHashMap<>();
+  private final Map<StepRoom, Drawing> steps = new LinkedHashMap<>();
+
+  /** An office for a plan; the pictures of its steps are made ready to be drawn in any size. */
+  public DrawingOffice(Piece piece, StockPlan stock, BuildPlan build) {
+    this.piece = piece;
+    List<Hardware> hardware = Hardware.of(piece);
+    parts = new Kept<>(rooms -> PartSheets.draw(piece, rooms));
+    covers = new Kept<>(rooms -> AssembledView.draw(piece, rooms.cover()));
+    general = new Kept<>(rooms -> GeneralSheets.draw(piece, rooms));
+    exploded = new Kept<>(rooms -> ExplodedViews.draw(piece, build, hardware, rooms));
+    layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
+    templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms.fullSize()));
+    build.steps().parallelStream()
+        .flatMap(step -> PicturedStep.of(piece, build, step, hardware).stream())
+        .forEachOrdered(picture -> pictures.put(picture.step(), picture));
+  }
+
+  private record StepRoom(int step, Size room) {}
+
+  /** What was drawn, each with the rooms for which it was. */
+  private static final class Kept<T> {
+    private final Function<Rooms, T> draw;
+    private final Map<AskedRooms, T> drawn = new LinkedHashMap<>();
+
+    Kept(Function<Rooms, T> draw) {
+      this.draw = draw;
+    }
+
+    T drawn(Rooms rooms) {
+      return drawn.entrySet().stream()
+          .filter(each -> each.getKey().areLike(rooms))
+          .map(Map.Entry::getValue)
+          .findFirst()
+          .orElseGet(() -> anew(new AskedRooms(rooms)));
+    }
+
+    private T anew(AskedRooms rooms) {
+      T made = draw.apply(rooms);
+      drawn.put(rooms, made);
+      return made;
+    }
+  }
+
+  /** All that a plan set shows, each drawing for the room that its page has. */
+  public Drawings drawings(Rooms rooms) {
+    PartSheets.Sheets sheets = parts.drawn(rooms);
+    return new Drawings(
+        covers.drawn(rooms),
+        general.drawn(rooms),
+        exploded.drawn(rooms),
+        sheets.parts(),
+        sheets.blanks(),
+        layouts.drawn(rooms),
+        steps(rooms),
+        templates.drawn(rooms));
+  }
+
+  private Map<String, List<Drawing>> layouts(StockPlan stock, Size area) {
+    Map<String, List<Drawing>> drawn = new LinkedHashMap<>();
+    for (StockPlan.SheetPlan plan : stock.layouts()) {
+      List<Drawing> sheets =
+          plan.sheets().stream()
+              .map(sheet -> SawnPiece.of(sheet, piece))
+              .map(sheet -> LayoutDrawing.draw(sheet, Notation.of(piece), area))
+              .toList();
+      drawn.put(plan.stock().name(), sheets);
+    }
+    return drawn;
+  }
+
+  private Map<Integer, Drawing> steps(Rooms rooms) {
+    Map<Integer, DoubleUnaryOperator> heights = new LinkedHashMap<>();
+    pictures.forEach((step, picture) -> heights.put(step, picture::heightMm));
+    Map<Integer, Drawing> drawn = new LinkedHashMap<>();
+    rooms.steps(heights).forEach((step, room) -> drawn.put(step, step(new StepRoom(step, room))));
+    return drawn;
+  }
+
+  private Drawing step(StepRoom room) {
+    return steps.computeIfAbsent(room, each -> pictures.get(each.step).drawn(each.room));
+  }
+}

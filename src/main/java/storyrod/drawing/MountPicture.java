@@ -1,0 +1,168 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.BuildPlan;
+import storyrod.build.BuildPlan.Step;
+import storyrod.drawing.Contacts.Path;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * A step that puts hardware on what stands, as a picture: the piece thin and untoned, what is not
+ * hung in it yet beside it, and the hardware strong and toned on its way to its seats. It is seen
+ * from where most of the hardware is seen.
+ */
+final class MountPicture implements PicturedStep {
+  private static final double ENOUGH_SEEN = 0.8;
+
+  /** So much more must be seen for a less usual view. */
+  private static final double CLEARLY = 0.1;
+
+  /** From so many sides it can be seen from above, and from as many from below. */
+  private static final int VIEWS = 4;
+
+  private static final double LEANING = 0.9;
+
+  /** The share of a way that shows where it ends. */
+  private static final double LAST_STRETCH = 0.25;
+
+  private final Step step;
+  private final List<Hardware> hardware;
+  private final List<List<Part>> things;
+  private final List<Part> parts;
+  private final Shot shot;
+
+  private MountPicture(Step step, List<List<Part>> things, List<Hardware> hardware) {
+    this.step = step;
+    this.hardware = hardware;
+    this.things = things;
+    this.parts = things.stream().flatMap(List::stream).toList();
+    this.shot = best();
+  }
+
+  /** Empty if the step mounts nothing that has a place. */
+  static Optional<MountPicture> of(
+      Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
+    List<Hardware> mounted =
+        hardware.stream().filter(each -> each.placed().isFittedIn(step)).toList();
+    return mounted.isEmpty()
+        ? Optional.empty()
+        : Optional.of(clearest(step, new Standing(piece, plan, step), mounted));
+  }
+
+  /** With what hangs in the piece in its place, or out of it where more is seen so. */
+  private static MountPicture clearest(Step step, Standing standing, List<Hardware> mounted) {
+    List<List<Part>> there = standing.around(hosts(mounted));
+    List<List<Part>> apart = standing.takenOut(hosts(mounted));
+    MountPicture hung = new MountPicture(step, there, mounted);
+    if (hung.shot.seen() >= ENOUGH_SEEN || apart.equals(there)) {
+      return hung;
+    }
+    MountPicture out = new MountPicture(step, apart, mounted);
+    return out.shot.seen() > hung.shot.seen() + CLEARLY ? out : hung;
+  }
+
+  private static List<String> hosts(List<Hardware> mounted) {
+    return mounted.stream().map(each -> each.placed().host()).distinct().toList();
+  }
+
+  @Override
+  public int step() {
+    return step.number();
+  }
+
+  @Override
+  public double heightMm(double widthMm) {
+    return shot.inset().heightMm(widthMm);
+  }
+
+  @Override
+  public Drawing drawn(Size room) {
+    return shot.inset().drawn("step-" + step.number(), room);
+  }
+
+  /** How it looks from one side, and the share of the hardware and of its seats that is seen. */
+  private record Shot(Inset inset, double seen) {}
+
+  private Shot best() {
+    Shot best = shot(views().getFirst());
+    for (View view : views().subList(1, VIEWS)) {
+      if (best.seen() >= ENOUGH_SEEN) {
+        break;
+      }
+      Shot other = shot(view);
+      best = other.seen() > best.seen() + CLEARLY ? other : best;
+    }
+    return best;
+  }
+
+  /** From below only what is fitted from below. */
+  private List<View> views() {
+    boolean isBelow = hardware.stream().allMatch(each -> each.placed().out().getZ() < -LEANING);
+    int from = isBelow ? VIEWS : 0;
+    return StepPicture.VIEWS.subList(from, from + VIEWS).stream()
+        .map(view -> view.laidOn(step.down()))
+        .toList();
+  }
+
+  private Shot shot(View view) {
+    Map<String, Vector3D> offsets = offsets(view);
+    Scene scene =
+        new Scene(
+            parts.stream()
+                .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
+                .toList());
+    double diagonal = Extent.diagonalMm(Extent.around(parts));
+    HiddenLines lines = HiddenLines.of(scene, view);
+    List<Fitting> fittings = HardwareOut.of(hardware, lines, offsets, diagonal);
+    List<String> toned =
+        Stream.concat(hosts(hardware).stream(), hardware.stream().map(Hardware::id)).toList();
+    Picture picture = Picture.of(scene, fittings, parts, 0, view, toned);
+    Picture.Notes notes = new Picture.Notes(List.of(), arrows(fittings), hosts(hardware));
+    return new Shot(new Inset(picture, notes, view), seen(picture, view));
+  }
+
+  private Map<String, Vector3D> offsets(View view) {
+    Map<String, Vector3D> offsets = new LinkedHashMap<>();
+    parts.forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
+    if (things.size() > 1) {
+      offsets.putAll(SideBySide.offsets(view, things));
+    }
+    return offsets;
+  }
+
+  /** One for what goes into one part. */
+  private static List<List<Path>> arrows(List<Fitting> fittings) {
+    Map<String, List<Path>> ways = new LinkedHashMap<>();
+    fittings.forEach(
+        each ->
+            ways.computeIfAbsent(each.hardware().placed().host(), any -> new ArrayList<>())
+                .add(each.trail()));
+    return List.copyOf(ways.values());
+  }
+
+  /** The mean share that is seen of the hardware, of its outline or of the end of its way. */
+  private static double seen(Picture picture, View view) {
+    return picture.fittings().stream()
+        .mapToDouble(each -> Math.min(seenOf(each, picture, view), seenWay(each, picture, view)))
+        .average()
+        .orElse(0);
+  }
+
+  private static double seenOf(Fitting each, Picture picture, View view) {
+    double whole = Outline.of(List.of(each.hardware().placed().solid()), view).area();
+    return picture.seenArea(List.of(each.hardware().id())) / whole;
+  }
+
+  private static double seenWay(Fitting each, Picture picture, View view) {
+    Path way = each.trail();
+    Vector3D before = way.to().lerp(way.from(), LAST_STRETCH);
+    return picture.seenShare(new Path(way.part(), before, way.to()), view);
+  }
+}

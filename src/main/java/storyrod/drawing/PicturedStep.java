@@ -1,0 +1,27 @@
+package storyrod.drawing;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.build.BuildPlan;
+import storyrod.build.BuildPlan.Step;
+import storyrod.piece.Piece;
+
+/** The picture of a step before its room is known. */
+sealed interface PicturedStep permits StepPicture, MountPicture {
+  /** Of a step that brings parts, or that mounts hardware; empty of any other. */
+  static Optional<PicturedStep> of(
+      Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
+    return StepPicture.of(piece, step, hardware)
+        .map(PicturedStep.class::cast)
+        .or(() -> MountPicture.of(piece, plan, step, hardware));
+  }
+
+  /** The number of the step. */
+  int step();
+
+  /** The height in mm that the picture fills where only its width is given. */
+  double heightMm(double widthMm);
+
+  /** The picture, as large as a room allows. */
+  Drawing drawn(Size room);
+}

@@ -1,0 +1,73 @@
+package storyrod.drawing;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Operation;
+import storyrod.build.Verb;
+import storyrod.piece.Nesting;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/** What stands when a step begins: the piece, and beside it what hangs in it only later. */
+final class Standing {
+  private final Piece piece;
+  private final Nesting nesting;
+  private final Set<String> there;
+  private final Set<String> placed;
+
+  Standing(Piece piece, BuildPlan plan, Step step) {
+    this.piece = piece;
+    this.nesting = Nesting.of(piece);
+    List<Step> earlier =
+        plan.steps().stream()
+            .filter(each -> each.number() < step.number() && each.verb() == Verb.FIT)
+            .toList();
+    this.there =
+        earlier.stream()
+            .flatMap(each -> each.newParts().stream())
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    this.placed =
+        earlier.stream()
+            .flatMap(each -> each.operations().stream())
+            .map(Operation::target)
+            .collect(Collectors.toSet());
+  }
+
+  /** The things that some parts belong to, each with all that is on it by then. */
+  List<List<Part>> around(List<String> parts) {
+    return things(parts, this::thing);
+  }
+
+  /** The same, what hangs in the piece out of it. */
+  List<List<Part>> takenOut(List<String> parts) {
+    return things(parts, part -> nesting.looseUnit(part).orElse(Nesting.PIECE));
+  }
+
+  private List<List<Part>> things(List<String> parts, UnaryOperator<String> thing) {
+    Map<String, List<Part>> things = new LinkedHashMap<>();
+    List<String> wanted = parts.stream().map(thing).distinct().toList();
+    wanted.forEach(
+        name ->
+            things.put(
+                name,
+                Stream.concat(there.stream(), parts.stream())
+                    .distinct()
+                    .filter(part -> thing.apply(part).equals(name))
+                    .map(piece::part)
+                    .toList()));
+    return List.copyOf(things.values());
+  }
+
+  /** A drawer or door by its name until it is hung; then it is of the piece. */
+  private String thing(String part) {
+    return nesting.looseUnit(part).filter(unit -> !placed.contains(unit)).orElse(Nesting.PIECE);
+  }
+}

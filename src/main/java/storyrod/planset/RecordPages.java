@@ -1,0 +1,152 @@
+package storyrod.planset;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import storyrod.planset.Recorded.Sized;
+import storyrod.planset.Recorded.Sums;
+import storyrod.planset.TableHeights.Cell;
+
+/**
+ * The record set on pages: sections that find room go on below the one before them.
+ *
+ * @param breaks by the section's name, whether it begins a page
+ * @param made the rows of sizes, page by page
+ */
+record RecordPages(
+    Recorded recorded, Map<String, Boolean> breaks, List<List<Sized>> made, PhotoPages photos) {
+  /** The folder of its sections. */
+  static final String FOLDER = "record/";
+
+  private static final String MADE = "made";
+  private static final String STEPS = "steps";
+
+  /** A row has room for handwriting. */
+  private static final double ROW_MM = 7.8;
+
+  private static final double LEAD_MM = 11;
+  private static final double PART_MM = 38;
+  private static final double WORDS_SHARE = 0.36;
+  private static final double STORY_SHARE = 0.3;
+  private static final double WHERE_MM = 28;
+  private static final double STOCK_MM = 32;
+
+  static RecordPages of(PlanSet set, Print print) {
+    boolean lines = print.edition().is(Edition.LINES);
+    Recorded recorded = new Recording(set, print.texts(), lines).recorded();
+    Setting setting = new Setting(recorded, print);
+    return new RecordPages(recorded, setting.breaks(), setting.made(), PhotoPages.of(set, print));
+  }
+
+  /** Whether a section has something to show. */
+  boolean has(String section, boolean lines) {
+    return switch (section) {
+      case "revisions" -> !recorded.revisions().isEmpty();
+      case "hours" -> lines || recorded.hours().any();
+      case "costs" -> !recorded.costs().rows().isEmpty() && (lines || recorded.costs().any());
+      case "boards" -> !recorded.boards().isEmpty();
+      case "test-pieces" -> !recorded.testPieces().isEmpty();
+      case "photos" -> !photos.pages().isEmpty();
+      default -> true;
+    };
+  }
+
+  /** What is set on which paper. */
+  private record Setting(Recorded recorded, Print print) {
+    Map<String, Boolean> breaks() {
+      Map<String, Boolean> breaks = new LinkedHashMap<>();
+      PageBreaks pages = new PageBreaks(print.paper().roomMm(), 0);
+      boolean follows = false;
+      for (String section : print.edition().sections()) {
+        if (section.startsWith(FOLDER)) {
+          String name = section.substring(FOLDER.length());
+          double height = heightMm(name);
+          boolean found = height > 0 && pages.before(height, TableHeights.ABOVE_H1_MM);
+          breaks.put(name, !follows || found || name.equals(MADE));
+          follows |= height > 0;
+        } else {
+          follows = false;
+        }
+      }
+      breaks.put(STEPS, stepsBreak());
+      return breaks;
+    }
+
+    private double width() {
+      return print.paper().textWidthMm();
+    }
+
+    private double heightMm(String section) {
+      double head = TableHeights.FOLLOWING_H1_MM + TableHeights.ROW_MM;
+      double rows =
+          switch (section) {
+            case "revisions" ->
+                rows(
+                    recorded.revisions(),
+                    each -> List.of(words(each.change()), words(each.reason())));
+            case "hours" -> sums(recorded.hours());
+            case "costs" -> sums(recorded.costs());
+            case "boards" ->
+                LEAD_MM
+                    + rows(
+                        recorded.boards(),
+                        each ->
+                            List.of(
+                                new Cell(each.stock(), STOCK_MM),
+                                new Cell(each.story(), STORY_SHARE * width()),
+                                new Cell(each.where(), WHERE_MM)));
+            case "test-pieces" ->
+                LEAD_MM
+                    + rows(
+                        recorded.testPieces(),
+                        each ->
+                            List.of(
+                                new Cell(each.wood(), STOCK_MM),
+                                new Cell(each.product(), STOCK_MM),
+                                new Cell(each.verdict(), STORY_SHARE * width())));
+            default -> -head;
+          };
+      return head + rows;
+    }
+
+    private Cell words(String text) {
+      return new Cell(text, WORDS_SHARE * width());
+    }
+
+    private double sums(Sums sums) {
+      return rows(sums.rows(), each -> List.of(words(each.say()))) + ROW_MM;
+    }
+
+    private static <T> double rows(List<T> rows, Function<T, List<Cell>> wide) {
+      return rows.stream()
+          .mapToDouble(row -> Math.max(ROW_MM, TableHeights.rows(List.of(row), wide)))
+          .sum();
+    }
+
+    List<List<Sized>> made() {
+      double room = print.paper().roomMm() - 2 * TableHeights.ROW_MM - 1;
+      return new RowPages(room - TableHeights.H1_MM - LEAD_MM, room)
+          .of(recorded.sizes(), row -> rowMm(row));
+    }
+
+    private static double rowMm(Sized row) {
+      double words =
+          TableHeights.rows(List.of(row), each -> List.of(new Cell(each.say(), PART_MM)));
+      double name =
+          TableHeights.rows(List.of(row), each -> List.of(new Cell(each.part(), PART_MM)));
+      return Math.max(ROW_MM, row.say().isEmpty() ? name : name + words - 2);
+    }
+
+    /** Whether the steps find no room below the last of the sizes. */
+    private boolean stepsBreak() {
+      List<List<Sized>> pages = made();
+      double above =
+          2 * TableHeights.ROW_MM + (pages.size() == 1 ? TableHeights.H1_MM + LEAD_MM : 0);
+      double sizes = pages.getLast().stream().mapToDouble(Setting::rowMm).sum();
+      double steps = rows(recorded.steps(), each -> List.of(words(each.say())));
+      double all = above + sizes + TableHeights.H2_MM + TableHeights.ROW_MM + steps;
+      return all > print.paper().roomMm();
+    }
+  }
+}

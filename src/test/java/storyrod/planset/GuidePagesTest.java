@@ -1,0 +1,62 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import storyrod.drawing.AllProjects;
+import storyrod.words.Words;
+
+/** What leads a reader through the sideboard's pages: page numbers, the lead of the timeline. */
+class GuidePagesTest {
+  private static final PlanSet SET = AllProjects.named("sideboard");
+  private static final byte[] PDF = new PlanSetWriter(Words.ENGLISH).write(SET).get("plan-set.pdf");
+  private static final Pattern OPENED =
+      Pattern.compile("stays closed here; it is opened (?:from|on) page (\\d+)");
+
+  @Test
+  void closedUnitsNameThePageOnWhichTheyAreOpened() {
+    int exploded = page("stays closed here", 1);
+    Matcher told = OPENED.matcher(PdfText.text(PDF, exploded).replaceAll("\\s+", " "));
+    assertTrue(told.find(), PdfText.text(PDF, exploded));
+    int opened = Integer.parseInt(told.group(1));
+    assertTrue(PdfText.text(PDF, opened).contains("Face frame"), PdfText.text(PDF, opened));
+    assertEquals(exploded + 2, opened, "the hardware's view lies between");
+  }
+
+  @Test
+  void idleHoursAreToldAsFreeAndNightsAsNotCounted() {
+    String text = PdfText.text(PDF, page("decides the end", 1)).replaceAll("\\s+", " ");
+    assertTrue(text.contains("of those working hours no step is ready"), text);
+    assertTrue(text.contains("Nights are not counted in that."), text);
+    assertFalse(text.contains("nothing to do"), text);
+  }
+
+  /** The posts that carry the catches, too. */
+  @Test
+  void catchesNameTheStilesOfTheCase() {
+    Print print = Print.of(SET.piece(), SET.build(), Printing.usual(Words.ENGLISH));
+    StepWriter writer = new StepWriter(SET.piece(), Words.ENGLISH, new Templates(), SET.build());
+    StepPages steps = StepPages.of(SET, new StepPages.Sheet(print, writer::write));
+    List<String> marks =
+        steps.stages().stream()
+            .flatMap(stage -> stage.steps().stream())
+            .filter(step -> step.text().title().equals("Mount the catches"))
+            .flatMap(step -> step.parts().stream())
+            .map(part -> part.mark() + " × " + part.count())
+            .toList();
+    assertEquals(List.of("AA × 2", "K × 2"), marks);
+  }
+
+  private static int page(String words, int from) {
+    int page = from;
+    while (!PdfText.text(PDF, page).contains(words)) {
+      page++;
+    }
+    return page;
+  }
+}
