@@ -25,10 +25,12 @@ import storyrod.piece.Part;
 
 /** The frame and the tops that come with the tool, alone and in the projects that use them. */
 class TablesTest {
+  /** Where the descriptions are looked at from: that with a photo lies there. */
+  private static final String FILE = "projects/nightstand/project.yaml";
+
   private static Pipeline.Planned planned(String text) {
     Diagnostics diagnostics = new Diagnostics();
-    Optional<Pipeline.Planned> planned =
-        Pipeline.plan(new SourceText("project.yaml", text), diagnostics);
+    Optional<Pipeline.Planned> planned = Pipeline.plan(new SourceText(FILE, text), diagnostics);
     List<Diagnostic> found = diagnostics.sorted();
     assertFalse(diagnostics.hasErrors(), () -> DiagnosticPrinter.print(found));
     return planned.orElseThrow();
@@ -36,7 +38,7 @@ class TablesTest {
 
   private static List<String> warnings(String text) {
     Diagnostics diagnostics = new Diagnostics();
-    Pipeline.plan(new SourceText("project.yaml", text), diagnostics);
+    Pipeline.plan(new SourceText(FILE, text), diagnostics);
     return diagnostics.sorted().stream()
         .filter(each -> each.severity() != Severity.ADVICE)
         .map(Diagnostic::code)
