@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
-import storyrod.description.FinishEntry;
 import storyrod.drawing.Exploded;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Mark;
@@ -28,17 +27,19 @@ record Pages(
     Layouts layouts,
     HardwareList hardware,
     ListPages breaks,
+    ToolPages tools,
     GeneralPages general,
     List<DrawingBox> exploded,
     OpenedPages opened,
     PartPages parts,
     StepPages steps,
     TimelinePages timeline,
-    Optional<FinishEntry> finish,
-    Surface surface,
+    Optional<FinishData> finish,
     Notes notes,
     BeforePages before,
     EndPages end,
+    WoodPages wood,
+    Glossary glossary,
     FullSizePages templates,
     Preview preview,
     List<String> licence) {
@@ -65,6 +66,17 @@ record Pages(
     HardwareList hardware = HardwareList.of(set, print);
     StepPages steps = StepPages.of(set, new StepPages.Sheet(print, wording));
     Notes notes = Notes.of(set, steps, texts);
+    LastTables last = LastTables.of(set, steps, print, 0);
+    ListPages lists =
+        ListPages.of(
+            new ListPages.Lengths(
+                    paper,
+                    cutList,
+                    glueUps,
+                    shopping,
+                    hardware,
+                    texts.say("cutlist.lead", print.units()))
+                .in(print.edition()));
     Pages pages =
         new Pages(
             texts,
@@ -79,26 +91,20 @@ record Pages(
             shopping,
             Layouts.of(set, texts, paper),
             hardware,
-            ListPages.of(
-                new ListPages.Lengths(
-                        paper,
-                        cutList,
-                        glueUps,
-                        shopping,
-                        hardware,
-                        texts.say("cutlist.lead", print.units()))
-                    .in(print.edition())),
+            lists,
+            tools(set, steps, print, lists),
             GeneralPages.of(set, texts, paper),
             exploded(set, paper),
             OpenedPages.of(set, texts),
             PartPages.of(set, print),
             steps,
             TimelinePages.of(set, steps, print),
-            set.piece().description().finish(),
-            surface(set, texts),
+            FinishData.of(set, notes, texts),
             notes,
             BeforePages.NONE,
             EndPages.NONE,
+            last.wood(),
+            last.glossary(),
             FullSizePages.of(set, print),
             Preview.of(set, steps, shopping, print),
             licence(set));
@@ -109,12 +115,45 @@ record Pages(
   private Pages placed(PlanSet set, Print print) {
     List<Outline.Entry> lines = Outline.of(this).lines();
     BeforePages placed = BeforePages.of(notes, lines, print);
-    EndPages ends =
-        EndPages.of(new EndPages.Ends(steps, notes, finishMm(set, notes, print)), placed, print);
+    EndPages ends = EndPages.of(ends(print), placed, print);
+    LastTables last = LastTables.of(set, steps, print, ends.endMm());
     return new Pages(
-        texts, paper, edition, chosen, cover, cutList, partsList, labels, glueUps, shopping,
-        layouts, hardware, breaks, general, exploded, opened, parts, steps, timeline, finish,
-        surface, notes, placed, ends, templates, preview, licence);
+        texts,
+        paper,
+        edition,
+        chosen,
+        cover,
+        cutList,
+        partsList,
+        labels,
+        glueUps,
+        shopping,
+        layouts,
+        hardware,
+        breaks,
+        tools,
+        general,
+        exploded,
+        opened,
+        parts,
+        steps,
+        timeline,
+        finish,
+        notes,
+        placed,
+        ends,
+        last.wood(),
+        last.glossary(),
+        templates,
+        preview,
+        licence);
+  }
+
+  /** The tools go on below the lists where an edition has them there. */
+  private static ToolPages tools(PlanSet set, StepPages steps, Print print, ListPages lists) {
+    boolean follow = print.edition().follows("lists/hardware", "tools");
+    double atMm = follow ? lists.endMm() : print.paper().roomMm();
+    return print.edition().has("tools") ? ToolPages.of(set, steps, print, atMm) : ToolPages.NONE;
   }
 
   /** The lines of the maker's licence, blank ones left out; none if there is no licence. */
@@ -125,16 +164,13 @@ record Pages(
         .toList();
   }
 
-  private static Surface surface(PlanSet set, Texts texts) {
-    return Surface.of(set.piece(), set.stock().supplies(), texts);
-  }
-
-  /** The height of the finish on its page; zero if there is none. */
-  private static double finishMm(PlanSet set, Notes notes, Print print) {
-    Texts texts = print.texts();
-    boolean oily = warnsOfOilyRags(notes, texts);
-    FinishHeight height = new FinishHeight(texts, print.paper(), surface(set, texts), oily);
-    return set.piece().description().finish().map(height::ofMm).orElse(0.0);
+  private EndPages.Ends ends(Print print) {
+    FinishHeight height = new FinishHeight(print.texts(), print.paper());
+    return new EndPages.Ends(
+        steps,
+        notes,
+        finish.map(height::ofMm).orElse(0.0),
+        finish.map(height::scheduleMm).orElse(0.0));
   }
 
   /** The exploded view and, where there is one, that of the hardware. */
@@ -208,6 +244,7 @@ record Pages(
     data.put("layouts", layouts);
     data.put("hardware", hardware);
     data.put("breaks", breaks);
+    data.put("tools", tools);
     data.put("general", general);
     data.put("exploded", exploded.getFirst());
     data.put("explodedHardware", exploded.subList(1, exploded.size()));
@@ -215,10 +252,12 @@ record Pages(
     data.put("parts", parts);
     data.put("steps", steps);
     data.put("timeline", timeline);
-    data.put("finish", finish.stream().map(this::finish).toList());
+    data.put("finish", finish.stream().toList());
     data.put("notes", notes);
     data.put("before", before);
     data.put("end", end);
+    data.put("wood", wood);
+    data.put("glossary", glossary);
     data.put("templates", templates);
     data.put("preview", preview);
     data.put("licence", licence);
@@ -250,38 +289,5 @@ record Pages(
   private Object said(List<?> arguments) {
     String key = arguments.getFirst().toString();
     return texts.say(key, arguments.subList(1, arguments.size()).toArray());
-  }
-
-  private static boolean warnsOfOilyRags(Notes notes, Texts texts) {
-    String text = texts.say("caution.oily-rags");
-    return notes.cautions().stream().anyMatch(each -> each.text().equals(text));
-  }
-
-  private Map<String, Object> finish(FinishEntry entry) {
-    Map<String, Object> finish = new LinkedHashMap<>();
-    finish.put("product", Texts.capital(entry.product()));
-    finish.put("how", entry.how().orElse(""));
-    finish.put("coats", entry.coats());
-    finish.put("allCoats", entry.allCoats());
-    finish.put(
-        "last",
-        entry.last().stream()
-            .map(
-                last ->
-                    Map.of(
-                        "product",
-                        last.product(),
-                        "coats",
-                        last.coats(),
-                        "dryHours",
-                        last.dryHours()))
-            .toList());
-    finish.put("dryHours", entry.dryHours());
-    finish.put("sandTo", entry.sandTo());
-    finish.put("triedOn", entry.triedOn().orElse(""));
-    finish.put("oily", warnsOfOilyRags(notes, texts));
-    finish.put("woods", surface.woods());
-    finish.put("area", surface.area());
-    return finish;
   }
 }
