@@ -1,9 +1,10 @@
-<#-- The cover. Gets: cover (name, maker, summary, edition, date, figures: label and value, drawing);
+<#-- The cover. Gets: cover (name, maker, summary, edition, date, figures and facts: label and value, drawing);
      edition.preview; paper. The drawing takes what the texts below it leave. -->
 <#import "/frame/macros.ftl" as frame>
 <#assign size = (cover.name?length gt 66)?then(" cover-longest", (cover.name?length gt 22)?then(" cover-long", ""))>
 <#assign lines = (cover.summary?length / 85)?ceiling>
-<#assign room = [paper.heightMm - 36 - edition.preview?then(82, 70) - lines * 5.6, 40]?max>
+<#assign facts = 0><#list cover.facts as fact><#assign facts = facts + (fact.value?length / 95)?ceiling></#list>
+<#assign room = [paper.heightMm - 36 - edition.preview?then(82, 70) - lines * 5.6 - facts * 4.4 - (facts gt 0)?then(4, 0), 40]?max>
 <#assign above = [(room - cover.drawing.heightMm) / 2, 0]?max>
 <div class="cover" id="cover">
 <@frame.preview/>
@@ -14,5 +15,8 @@
 <#list cover.figures as figure><td><div class="figure-label">${figure.label}</div><div class="figure-value">${figure.value}</div></td>
 </#list>
 </tr></table>
+<#if cover.facts?has_content><table class="facts">
+<#list cover.facts as fact><tr><td class="fact">${fact.label}</td><td>${fact.value}</td></tr>
+</#list></table></#if>
 <p class="cover-imprint"><#if cover.maker?has_content>${cover.maker}</#if><#if cover.edition?has_content><#if cover.maker?has_content> · </#if>${say('cover.edition', cover.edition)}</#if><#if cover.date?has_content> · ${cover.date}</#if></p>
 </div>

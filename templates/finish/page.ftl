@@ -1,8 +1,9 @@
-<#-- The finish and the findings worth telling. Gets: finish, none or one (product, how, coats, dryHours, allCoats,
-     last, none or one (product, coats, dryHours),
-     sandTo, triedOn, woods, area, oily: whether its rags can catch fire); notes.findings (severity, message, hints, code); end.findingsFirst, whether
-     the findings stand on the page of the contents; end.finishFollows, whether this goes on below the
-     last step. -->
+<#-- The finish and the findings worth telling. Gets: finish, none or one (rows: label, value; test: how the test
+     piece is made and whether it has been tried; coats, allCoats, lastProduct: empty or what goes on over the coats; oily:
+     whether its rags can catch fire; masks: on, what); notes.findings (severity, message, hints, code);
+     end.findingsFirst, whether the findings stand on the page of the contents; end.finishFollows, whether this goes on
+     below the last step; end.restBreaks, whether what is kept
+     bare begins a page; end.findingsBreak, whether the findings begin a page behind the finish. -->
 <#import "/frame/macros.ftl" as frame>
 <#assign last = notes.findings?has_content && !end.findingsFirst>
 <#if finish?has_content || last>
@@ -12,30 +13,39 @@
 <h1 id="finish"<#if end.finishFollows> class="follows"</#if>>${say('finish.title')}</h1>
 <div class="caution"><b>${say('caution.label')}</b> <#list 1..3 as i><#if i gt 1 || f.oily>${say('finish.care.' + i)} </#if></#list></div>
 <h2>${say('finish.test')}</h2>
-<p>${say('finish.test.text', f.woods, f.sandTo, f.coats)} <#if f.triedOn?has_content>${say('finish.tried', f.triedOn)}<#else>${say('finish.untried')}</#if></p>
+<p>${f.test}</p>
 <p class="sign">${say('finish.test.sign')}</p>
 <h2>${say('finish.schedule')}</h2>
-<table class="list">
+<table class="list finish-rows">
+<colgroup><col style="width:32%"/><col style="width:68%"/></colgroup>
 <tbody>
-<tr><td>${say('finish.product')}</td><td>${f.product}</td></tr>
-<#if f.how?has_content><tr><td>${say('finish.how')}</td><td>${say('finish.how.' + f.how)}</td></tr></#if>
-<tr><td>${say('finish.area')}</td><td>${f.area}</td></tr>
-<tr><td>${say('finish.sand')}</td><td>${say('finish.grit', f.sandTo)}</td></tr>
-<tr><td>${say('finish.coats')}</td><td>${f.coats}</td></tr>
-<tr><td>${say('finish.dry')}</td><td>${say('time.hours', f.dryHours)}</td></tr>
-<#list f.last as over><tr><td>${say('finish.last')}</td><td>${say((over.coats == 1)?then('finish.last.one', 'finish.last.more'), over.product, over.dryHours, over.coats)}</td></tr></#list>
+<#list f.rows as row><tr><td>${row.label}</td><td class="last">${row.value}</td></tr>
+</#list>
 </tbody></table>
+<#if end.restBreaks></div>
+<div class="finish section"><@frame.head say('finish.title')/></#if>
+<h2<#if end.restBreaks> class="top"</#if>>${say('finish.mask')}</h2>
+<p>${say(f.masks?has_content?then('finish.mask.lead', 'finish.mask.none'))}</p>
+<#if f.masks?has_content>
+<table class="list finish-rows">
+<colgroup><col style="width:32%"/><col style="width:68%"/></colgroup>
+<thead><tr><th>${say('finish.mask.on')}</th><th class="last">${say('finish.mask.where')}</th></tr></thead>
+<tbody>
+<#list f.masks as mask><tr><td>${mask.on}</td><td class="last">${mask.what}</td></tr>
+</#list>
+</tbody></table>
+</#if>
 <h2>${say('finish.record')}</h2>
 <table class="list coats">
 <thead><tr><th>${say('finish.coat')}</th><th>${say('finish.put-on')}</th><th>${say('finish.sanded')}</th><th class="last">${say('finish.remarks')}</th></tr></thead>
 <tbody>
-<#list 1..f.allCoats as coat><tr><td>${coat}<#if (coat gt f.coats)><#list f.last as over>, ${over.product}</#list></#if></td><td></td><td></td><td class="last"></td></tr></#list>
+<#list 1..f.allCoats as coat><tr><td>${coat}<#if (coat gt f.coats)>, ${f.lastProduct}</#if></td><td></td><td></td><td class="last"></td></tr></#list>
 </tbody></table>
 </#list>
 <#if last>
-<div class="findings">
-<#if !finish?has_content><@frame.head say('findings.title')/></#if>
-<h1 id="findings" class="follows">${say('findings.title')}</h1>
+<div class="findings<#if end.findingsBreak> section</#if>">
+<#if end.findingsBreak || !finish?has_content><@frame.head say('findings.title')/></#if>
+<h1 id="findings"<#if !end.findingsBreak> class="follows"</#if>>${say('findings.title')}</h1>
 <p class="lead">${say('findings.lead')}</p>
 <@frame.findings/>
 </div>

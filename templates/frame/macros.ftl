@@ -11,6 +11,8 @@
 <tr><td class="mark">${finding.severity}</td><td class="last">${finding.message}.<#list finding.hints as hint> ${hint}.</#list></td></tr>
 </#list>
 </tbody></table></#macro>
+<#-- Numbers of steps, each leading to its step. Gets: runs of steps (from, to). -->
+<#macro steps list><#list list.runs as run><span class="kept-together"><a href="#step-${run.from}">${run.from}</a><#if run.to gt run.from>–<a href="#step-${run.to}">${run.to}</a></#if><#sep>,</#sep></span><#sep> </#list></#macro>
 <#-- A list without what it has already. -->
 <#function once list>
   <#local found = []>

@@ -66,6 +66,9 @@ table.list .last { padding-right: 0; }
 td.mark { font-weight: 700; white-space: nowrap; }
 tr.total td { font-weight: 700; border-bottom: none; }
 
+/* Their columns are as wide as ToolPages counts with. */
+table.tools, table.finish-rows { table-layout: fixed; }
+
 /* A table longer than a page repeats its head; the cut list is split before. */
 table.long { -fs-table-paginate: paginate; }
 
@@ -79,6 +82,9 @@ table.figures { width: 100%; border-collapse: separate; border-spacing: 0; borde
 table.figures td { padding-top: 2.4mm; padding-right: 4mm; vertical-align: top; }
 .figure-label { font-size: 8.5pt; color: #54595d; }
 .figure-value { font-size: 14pt; font-weight: 300; }
+table.facts { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 4mm; font-size: 8.5pt; line-height: 1.34; }
+table.facts td { vertical-align: top; padding-bottom: 0.4mm; }
+table.facts td.fact { width: 34mm; color: #54595d; }
 .cover-imprint { font-size: 8.5pt; color: #54595d; margin-top: 7mm; }
 
 /* The band on each page of a preview. */
@@ -113,6 +119,7 @@ table.beside td.bars { width: 122mm; }
 
 /* The finish; its height is that which FinishHeight counts with. */
 .finish h2 { margin-top: 3.5mm; }
+.finish h2.top { margin-top: 0; }
 #finish.follows { margin-top: 6mm; }
 table.coats td { height: 7mm; border-bottom: 0.12mm solid #9a9ea1; }
 .sign { margin-top: 6mm; margin-bottom: 3mm; border-top: 0.25mm solid #1a1d1f; width: 100mm; font-size: 8.5pt; color: #54595d; }

@@ -64,6 +64,26 @@ final class CrossGrain implements Check {
     return found;
   }
 
+  /** The widest stretch in mm over which a part is held to what does not move with it; else 0. */
+  static double widest(Piece piece, Part part) {
+    return piece.joints().stream()
+        .filter(joint -> joint.first().equals(part.name()) || joint.second().equals(part.name()))
+        .filter(joint -> isRigid(piece, joint))
+        .flatMap(joint -> held(piece, joint))
+        .filter(held -> held.part().equals(part) && !Seasons.moves(held.other(), held.axis()))
+        .mapToDouble(held -> held.at().length().toMm())
+        .max()
+        .orElse(0);
+  }
+
+  /** Whether top fasteners hold a part. */
+  static boolean isFastened(Piece piece, Part part) {
+    return piece.joints().stream()
+        .filter(joint -> joint.first().equals(part.name()))
+        .flatMap(joint -> joint.fasteners().stream())
+        .anyMatch(each -> piece.kind(each.item()).isTopFastener());
+  }
+
   /** Glue, screws and nails hold fast; whatever else a top is fastened with lets it move. */
   private static boolean isRigid(Piece piece, Joint joint) {
     List<ItemKind> kinds = joint.fasteners().stream().map(each -> piece.kind(each.item())).toList();

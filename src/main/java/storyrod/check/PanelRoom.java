@@ -36,14 +36,23 @@ final class PanelRoom implements Check {
     List<Diagnostic> found = new ArrayList<>();
     for (Part panel : piece.parts()) {
       if (Seasons.moves(panel, panel.width())) {
-        Optional<Edge> low = edge(piece, panel, Face.of(panel.width(), -1));
-        Optional<Edge> high = edge(piece, panel, Face.of(panel.width(), 1));
-        if (low.isPresent() && high.isPresent()) {
-          check(piece, seasons, panel, new Grooves(low.get(), high.get()), found);
-        }
+        grooves(piece, panel).ifPresent(each -> check(piece, seasons, panel, each, found));
       }
     }
     return found;
+  }
+
+  /** The room in mm that a panel has in the grooves at its edges; none where it lies in none. */
+  static OptionalDouble room(Piece piece, Part panel) {
+    return grooves(piece, panel).stream().mapToDouble(Grooves::room).findFirst();
+  }
+
+  private static Optional<Grooves> grooves(Piece piece, Part panel) {
+    Optional<Edge> low = edge(piece, panel, Face.of(panel.width(), -1));
+    Optional<Edge> high = edge(piece, panel, Face.of(panel.width(), 1));
+    return low.isPresent() && high.isPresent()
+        ? Optional.of(new Grooves(low.get(), high.get()))
+        : Optional.empty();
   }
 
   /**

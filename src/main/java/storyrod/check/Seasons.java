@@ -21,6 +21,10 @@ final class Seasons {
     this.climate = Climates.of(piece.description().climate());
   }
 
+  Climate climate() {
+    return climate;
+  }
+
   /** Whether a part grows and shrinks along an axis: it is solid, and the axis is not its grain. */
   static boolean moves(Part part, Axis axis) {
     return isSolid(part) && part.length() != axis;

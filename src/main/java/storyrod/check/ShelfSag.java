@@ -64,9 +64,22 @@ final class ShelfSag implements Check {
   }
 
   private Stream<Diagnostic> finding(Piece piece, Part shelf, Located<Rational> load) {
+    return StockWood.modulus(shelf.stock()).isEmpty()
+        ? Stream.of(unknown(shelf, load))
+        : sag(piece, shelf, load).filter(Sag::isTooMuch).map(sag -> sags(piece, sag)).stream();
+  }
+
+  /** How far each part with a load bends; those of unknown stiffness are left out. */
+  static List<Sag> all(Piece piece) {
+    return piece.parts().stream()
+        .flatMap(part -> load(piece, part).flatMap(load -> sag(piece, part, load)).stream())
+        .toList();
+  }
+
+  private static Optional<Sag> sag(Piece piece, Part shelf, Located<Rational> load) {
     OptionalDouble modulus = StockWood.modulus(shelf.stock());
     if (modulus.isEmpty()) {
-      return Stream.of(unknown(shelf, load));
+      return Optional.empty();
     }
     Span span = span(piece, shelf);
     Beam beam =
@@ -78,10 +91,8 @@ final class ShelfSag implements Check {
     double own = Mass.density(shelf.stock()).orElse(0.0);
     double mass = load.value().toDouble() + Mass.kg(shelf.box().volumeMm3(), own);
     double perMetre = mass * GRAVITY / (shelf.finishedLength().toMm() / 1000);
-    double sag = beam.deflection(span.longestMm(), perMetre, span.ends());
-    return sag > span.longestMm() * LIMIT
-        ? Stream.of(sags(piece, shelf, load, span, sag))
-        : Stream.empty();
+    double bends = beam.deflection(span.longestMm(), perMetre, span.ends());
+    return Optional.of(new Sag(shelf, load, span.longestMm(), bends, span.longestMm() * LIMIT));
   }
 
   /** The longest stretch between two supports. */
@@ -169,23 +180,24 @@ final class ShelfSag implements Check {
         .hint("add `modulus:` in MPa to the stock, from the mill's data sheet");
   }
 
-  private Diagnostic sags(Piece piece, Part shelf, Located<Rational> load, Span span, double sag) {
+  private Diagnostic sags(Piece piece, Sag sag) {
     Seasons print = new Seasons(piece);
-    double limit = span.longestMm() * LIMIT;
+    Part shelf = sag.shelf();
+    double thicker = shelf.finishedThickness().toMm() * Math.cbrt(sag.bends() / sag.limit());
     return Diagnostic.warning(
             code(),
-            load.at(),
+            sag.load().at(),
             "%s bends by %s under %s over a span of %s, and by %s in time; %s would pass"
                 .formatted(
                     shelf.name(),
-                    print.print(sag),
-                    load(piece, load.value().toDouble()),
-                    print.print(span.longestMm()),
-                    print.print(sag * Beam.CREEP),
-                    print.print(limit)))
+                    print.print(sag.bends()),
+                    load(piece, sag.load().value().toDouble()),
+                    print.print(sag.span()),
+                    print.print(sag.inTime()),
+                    print.print(sag.limit())))
         .also(shelf.at(), shelf.name() + " is defined here")
         .hint(
             "make it %s thick, shorter, or stiffen it with a strip on edge along the front"
-                .formatted(print.print(shelf.finishedThickness().toMm() * Math.cbrt(sag / limit))));
+                .formatted(print.print(thicker)));
   }
 }

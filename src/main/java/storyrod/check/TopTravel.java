@@ -50,6 +50,15 @@ final class TopTravel implements Check {
     return found;
   }
 
+  /** The least travel in mm of the fasteners under a part; none if it has none that travel. */
+  static OptionalDouble least(Piece piece, Part top) {
+    return piece.joints().stream()
+        .filter(joint -> joint.first().equals(top.name()))
+        .flatMap(joint -> travel(piece, joint).stream())
+        .mapToDouble(Length::toMm)
+        .min();
+  }
+
   private static Optional<Length> travel(Piece piece, Joint joint) {
     return joint.fasteners().stream()
         .flatMap(each -> piece.item(each.item()).stream())

@@ -12,6 +12,8 @@ import java.util.stream.Stream;
  * @param supply how far it goes and how it is sold
  * @param sandpaper how that is sold, if its price counts
  * @param last what goes on over its coats, such as wax over shellac
+ * @param sheen how it shines, a word of {@link #SHEENS}
+ * @param cureDays after how many days it has fully hardened, by its label
  */
 public record FinishEntry(
     Span at,
@@ -24,8 +26,12 @@ public record FinishEntry(
     Optional<String> kind,
     Supply supply,
     Optional<SandpaperEntry> sandpaper,
-    Optional<FinishEntry> last) {
+    Optional<FinishEntry> last,
+    Optional<String> sheen,
+    Optional<Integer> cureDays) {
   public static final List<String> HOW = List.of("wiped", "brushed", "sprayed");
+
+  public static final List<String> SHEENS = List.of("matte", "satin", "semi-gloss", "gloss");
 
   /** The words for sorts of finish; a test holds them to the table of coverages. */
   public static final List<String> KINDS =
@@ -55,6 +61,8 @@ public record FinishEntry(
         Optional.empty(),
         Optional.empty(),
         Supply.UNKNOWN,
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

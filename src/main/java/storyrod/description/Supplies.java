@@ -88,7 +88,9 @@ final class Supplies {
         entry.find("kind", String.class),
         supply(entry),
         entry.find("sandpaper", Entry.class).map(Supplies::sandpaper),
-        entry.find("last", Entry.class).map(last -> over(last, entry)));
+        entry.find("last", Entry.class).map(last -> over(last, entry)),
+        entry.find("sheen", String.class),
+        entry.find("cure-days", Integer.class));
   }
 
   private static FinishEntry over(Entry last, Entry finish) {
@@ -102,6 +104,8 @@ final class Supplies {
         last.find("how", String.class),
         last.find("kind", String.class),
         supply(last),
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

@@ -147,6 +147,9 @@ final class SupplySections {
               Key.optional("dry-hours", new Count(0), "Hours between coats.").standard("24"),
               Key.optional("sand-to", new Count(1), "The last grit before it.").standard("180"),
               Key.optional("tried-on", TEXT, "The wood it was tried on."),
+              Key.optional("sheen", new Choice(FinishEntry.SHEENS), "How it shines when dry."),
+              Key.optional(
+                  "cure-days", new Count(1), "Days until it has fully hardened, by its label."),
               Key.optional("kind", new Choice(FinishEntry.KINDS), "What sort of product it is."),
               Key.optional("coverage", new CoverageValue(), "What one coat covers, by its label."),
               Key.optional("sold-in", new VolumeValue(), "What one can holds."),

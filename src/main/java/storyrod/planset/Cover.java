@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.Schedule;
 import storyrod.description.About;
 import storyrod.geometry.Axis;
@@ -14,7 +16,12 @@ import storyrod.measure.Unit;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/** What the cover says; what the maker did not give is an empty text. */
+/**
+ * What the cover says; what the maker did not give is an empty text.
+ *
+ * @param figures sizes, weight and times
+ * @param facts the joints and the main machines; none in a preview, which has a page of them
+ */
 public record Cover(
     String name,
     String maker,
@@ -22,16 +29,36 @@ public record Cover(
     String edition,
     String date,
     List<Figure> figures,
+    List<Figure> facts,
     DrawingBox drawing) {
   static final String DRAWING = "cover";
 
   /** The pound avoirdupois is 0.45359237 kg exactly (international agreement of 1959). */
   private static final double KG_PER_POUND = 0.45359237;
 
+  /** The tools that stand on a bench or on the floor, or that much of the work is done with. */
+  private static final List<String> MACHINES =
+      List.of(
+          "jointer",
+          "planer",
+          "table-saw",
+          "track-saw",
+          "bandsaw",
+          "band-saw",
+          "router",
+          "router-table",
+          "plunge-router",
+          "drill-press",
+          "biscuit-joiner",
+          "jigsaw",
+          "laser-cutter",
+          "spray-gun");
+
   private static final double DRAWING_SHARE = 0.72;
 
   public Cover {
     figures = List.copyOf(figures);
+    facts = List.copyOf(facts);
   }
 
   /** A number that matters, with what it means. */
@@ -48,6 +75,7 @@ public record Cover(
         about.edition().orElse(""),
         about.date().map(Object::toString).orElse(""),
         figures(set, print),
+        facts(set, print),
         DrawingBox.within(
             DRAWING,
             set.drawings().cover(),
@@ -73,6 +101,24 @@ public record Cover(
     return figures;
   }
 
+  private static List<Figure> facts(PlanSet set, Print print) {
+    Texts texts = print.texts();
+    String joints =
+        Preview.skills(set.piece().joints(), texts).stream().collect(Collectors.joining(", "));
+    String machines =
+        set.build().steps().stream()
+            .flatMap(step -> step.tools().stream())
+            .distinct()
+            .filter(MACHINES::contains)
+            .map(tool -> texts.say("tool." + tool))
+            .collect(Collectors.joining("; "));
+    return Stream.of(
+            new Figure(texts.say("cover.skills"), Texts.capital(joints)),
+            new Figure(texts.say("cover.machines"), Texts.capital(machines)))
+        .filter(fact -> !fact.value().isEmpty() && !print.edition().is(Edition.PREVIEW))
+        .toList();
+  }
+
   private static String size(Piece piece, Texts texts) {
     return texts.say(
         "size.three",
@@ -89,7 +135,8 @@ public record Cover(
     return to.minus(from);
   }
 
-  private static String weight(double kg, Texts texts) {
+  /** A weight in the unit of the trade. */
+  static String weight(double kg, Texts texts) {
     return texts.format().unit() == Unit.INCH
         ? texts.say("weight.pounds", texts.words().figures(round(kg / KG_PER_POUND)))
         : texts.say("weight.kilograms", texts.words().figures(round(kg)));

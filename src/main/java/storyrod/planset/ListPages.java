@@ -9,6 +9,7 @@ import storyrod.planset.TableHeights.Cell;
  * list longer than a page breaks between rows.
  *
  * @param cutList the rows of the cut list, page by page
+ * @param endMm how far down the last page is filled
  */
 public record ListPages(
     List<List<Row>> cutList,
@@ -17,7 +18,8 @@ public record ListPages(
     boolean sheets,
     boolean items,
     boolean supplies,
-    boolean hardware) {
+    boolean hardware,
+    double endMm) {
   private static final double H1 = TableHeights.ABOVE_H1_MM;
   private static final double H2 = TableHeights.ABOVE_H2_MM;
   private static final double TOP_MM = 1;
@@ -50,7 +52,8 @@ public record ListPages(
         breaks.before(items(shopping, width), H2),
         breaks.before(supplies(shopping, width), H2),
         !lengths.hardware().rows().isEmpty()
-            && breaks.before(hardware(lengths.hardware(), width), H1));
+            && breaks.before(hardware(lengths.hardware(), width), H1),
+        breaks.atMm());
   }
 
   /** The lists and what the cut list begins with. */

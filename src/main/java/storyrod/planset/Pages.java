@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
-import storyrod.description.FinishEntry;
 import storyrod.drawing.Exploded;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Mark;
@@ -28,6 +27,7 @@ record Pages(
     Layouts layouts,
     HardwareList hardware,
     ListPages breaks,
+    ToolPages tools,
     GeneralPages general,
     List<DrawingBox> exploded,
     List<HardwareList.Row> explodedKey,
@@ -35,11 +35,12 @@ record Pages(
     PartPages parts,
     StepPages steps,
     TimelinePages timeline,
-    Optional<FinishEntry> finish,
-    Surface surface,
+    Optional<FinishData> finish,
     Notes notes,
     BeforePages before,
     EndPages end,
+    WoodPages wood,
+    Glossary glossary,
     FullSizePages templates,
     Preview preview,
     List<String> licence,
@@ -68,6 +69,17 @@ record Pages(
     HardwareList hardware = HardwareList.of(set, print);
     StepPages steps = StepPages.of(set, new StepPages.Sheet(print, wording));
     Notes notes = Notes.of(set, steps, texts);
+    LastTables last = LastTables.of(set, steps, print, 0);
+    ListPages lists =
+        ListPages.of(
+            new ListPages.Lengths(
+                    paper,
+                    cutList,
+                    glueUps,
+                    shopping,
+                    hardware,
+                    texts.say("cutlist.lead", print.units()))
+                .in(print.edition()));
     Pages pages =
         new Pages(
             texts,
@@ -82,15 +94,8 @@ record Pages(
             shopping,
             Layouts.of(set, texts, paper),
             hardware,
-            ListPages.of(
-                new ListPages.Lengths(
-                        paper,
-                        cutList,
-                        glueUps,
-                        shopping,
-                        hardware,
-                        texts.say("cutlist.lead", print.units()))
-                    .in(print.edition())),
+            lists,
+            tools(set, steps, print, lists),
             GeneralPages.of(set, texts, paper),
             exploded(set, paper),
             HardwareKey.of(
@@ -102,11 +107,12 @@ record Pages(
             PartPages.of(set, print),
             steps,
             TimelinePages.of(set, steps, print),
-            set.piece().description().finish(),
-            surface(set, texts),
+            FinishData.of(set, notes, texts),
             notes,
             BeforePages.NONE,
             EndPages.NONE,
+            last.wood(),
+            last.glossary(),
             FullSizePages.of(set, print),
             Preview.of(set, steps, shopping, print),
             licence(set),
@@ -118,8 +124,8 @@ record Pages(
   private Pages placed(PlanSet set, Print print) {
     List<Outline.Entry> lines = Outline.of(this).lines();
     BeforePages placed = BeforePages.of(notes, lines, print);
-    EndPages ends =
-        EndPages.of(new EndPages.Ends(steps, notes, finishMm(set, notes, print)), placed, print);
+    EndPages ends = EndPages.of(ends(print), placed, print);
+    LastTables last = LastTables.of(set, steps, print, ends.endMm());
     return new Pages(
         texts,
         paper,
@@ -134,6 +140,7 @@ record Pages(
         layouts,
         hardware,
         breaks,
+        tools,
         general,
         exploded,
         explodedKey,
@@ -142,14 +149,22 @@ record Pages(
         steps,
         timeline,
         finish,
-        surface,
         notes,
         placed,
         ends,
+        last.wood(),
+        last.glossary(),
         templates,
         preview,
         licence,
         record);
+  }
+
+  /** The tools go on below the lists where an edition has them there. */
+  private static ToolPages tools(PlanSet set, StepPages steps, Print print, ListPages lists) {
+    boolean follow = print.edition().follows("lists/hardware", "tools");
+    double atMm = follow ? lists.endMm() : print.paper().roomMm();
+    return print.edition().has("tools") ? ToolPages.of(set, steps, print, atMm) : ToolPages.NONE;
   }
 
   /** The lines of the maker's licence, blank ones left out; none if there is no licence. */
@@ -160,16 +175,13 @@ record Pages(
         .toList();
   }
 
-  private static Surface surface(PlanSet set, Texts texts) {
-    return Surface.of(set.piece(), set.stock().supplies(), texts);
-  }
-
-  /** The height of the finish on its page; zero if there is none. */
-  private static double finishMm(PlanSet set, Notes notes, Print print) {
-    Texts texts = print.texts();
-    boolean oily = warnsOfOilyRags(notes, texts);
-    FinishHeight height = new FinishHeight(texts, print.paper(), surface(set, texts), oily);
-    return set.piece().description().finish().map(height::ofMm).orElse(0.0);
+  private EndPages.Ends ends(Print print) {
+    FinishHeight height = new FinishHeight(print.texts(), print.paper());
+    return new EndPages.Ends(
+        steps,
+        notes,
+        finish.map(height::ofMm).orElse(0.0),
+        finish.map(height::scheduleMm).orElse(0.0));
   }
 
   /** The exploded view and, where there is one, that of the hardware. */
@@ -248,6 +260,7 @@ record Pages(
     data.put("layouts", layouts);
     data.put("hardware", hardware);
     data.put("breaks", breaks);
+    data.put("tools", tools);
     data.put("general", general);
     data.put("exploded", exploded.getFirst());
     data.put("explodedHardware", exploded.subList(1, exploded.size()));
@@ -257,10 +270,12 @@ record Pages(
     data.put("parts", parts);
     data.put("steps", steps);
     data.put("timeline", timeline);
-    data.put("finish", finish.stream().map(this::finish).toList());
+    data.put("finish", finish.stream().toList());
     data.put("notes", notes);
     data.put("before", before);
     data.put("end", end);
+    data.put("wood", wood);
+    data.put("glossary", glossary);
     data.put("templates", templates);
     data.put("preview", preview);
     data.put("licence", licence);
@@ -296,38 +311,5 @@ record Pages(
   private Object said(List<?> arguments) {
     String key = arguments.getFirst().toString();
     return texts.say(key, arguments.subList(1, arguments.size()).toArray());
-  }
-
-  private static boolean warnsOfOilyRags(Notes notes, Texts texts) {
-    String text = texts.say("caution.oily-rags");
-    return notes.cautions().stream().anyMatch(each -> each.text().equals(text));
-  }
-
-  private Map<String, Object> finish(FinishEntry entry) {
-    Map<String, Object> finish = new LinkedHashMap<>();
-    finish.put("product", Texts.capital(texts.words().name(entry.product())));
-    finish.put("how", entry.how().orElse(""));
-    finish.put("coats", entry.coats());
-    finish.put("allCoats", entry.allCoats());
-    finish.put(
-        "last",
-        entry.last().stream()
-            .map(
-                last ->
-                    Map.of(
-                        "product",
-                        texts.words().name(last.product()),
-                        "coats",
-                        last.coats(),
-                        "dryHours",
-                        last.dryHours()))
-            .toList());
-    finish.put("dryHours", entry.dryHours());
-    finish.put("sandTo", entry.sandTo());
-    finish.put("triedOn", entry.triedOn().map(texts.words()::name).orElse(""));
-    finish.put("oily", warnsOfOilyRags(notes, texts));
-    finish.put("woods", surface.woods());
-    finish.put("area", surface.area());
-    return finish;
   }
 }

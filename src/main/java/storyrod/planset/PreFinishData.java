@@ -105,11 +105,11 @@ final class PreFinishData {
             .map(Cut::term)
             .findFirst()
             .orElse("");
-    return new Mask(term, piece.part(other).mark(), contact(joint));
+    return new Mask(term, piece.part(other).mark(), contact(joint, piece.description().format()));
   }
 
-  private String contact(Joint joint) {
-    LengthFormat format = piece.description().format();
+  /** The two sizes of a joint's contact, the smaller first. */
+  static String contact(Joint joint, LengthFormat format) {
     List<Length> sizes =
         Arrays.stream(Axis.values())
             .filter(axis -> axis != joint.firstFace().axis())

@@ -60,7 +60,8 @@ public record Preview(
     return DrawingBox.within(whole.name(), whole, paper.textWidthMm(), paper.roomMm() - BESIDE_MM);
   }
 
-  private static List<String> skills(List<Joint> joints, Texts texts) {
+  /** The joints by their trade names, the most frequent first. */
+  static List<String> skills(List<Joint> joints, Texts texts) {
     Map<String, Integer> counts = new LinkedHashMap<>();
     joints.forEach(joint -> counts.merge(joint.type(), 1, Integer::sum));
     return counts.entrySet().stream()

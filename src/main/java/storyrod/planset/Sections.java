@@ -27,6 +27,7 @@ final class Sections {
     ALL.put(
         "lists/hardware",
         pages -> where(!pages.hardware().rows().isEmpty(), pages, "hardware", "hardware.title"));
+    ALL.put("tools", pages -> where(pages.tools().hasAny(), pages, "tools", "tools.title"));
     ALL.put(
         "layouts",
         pages -> where(!pages.layouts().stocks().isEmpty(), pages, "layouts", "layouts.title"));
@@ -42,6 +43,10 @@ final class Sections {
             where(!pages.timeline().drawings().isEmpty(), pages, "timeline", "timeline.title"));
     ALL.put("steps", Sections::steps);
     ALL.put("finish", Sections::finish);
+    ALL.put("wood", pages -> where(pages.wood().hasAny(), pages, "wood", "wood.title"));
+    ALL.put(
+        "glossary",
+        pages -> where(!pages.glossary().pages().isEmpty(), pages, "glossary", "glossary.title"));
     ALL.put(
         "licence", pages -> where(!pages.licence().isEmpty(), pages, "licence", "licence.title"));
     ALL.put("fullsize", Sections::fullSize);

@@ -81,6 +81,11 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   /** An item used up in a step. */
   public record HardwareRow(String mark, String item, int count) {}
 
+  /** All steps, stage after stage. */
+  List<Entry> all() {
+    return stages.stream().flatMap(stage -> stage.steps().stream()).toList();
+  }
+
   static String drawingName(int step) {
     return "step-" + step;
   }

@@ -13,7 +13,6 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.Guides;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
-import storyrod.measure.LengthFormat;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.planset.StepText.SettingText;
@@ -97,7 +96,7 @@ final class StepWriter {
         step.settings().stream()
             .filter(setting -> !Guides.isOne(setting))
             .filter(setting -> !isSeat(setting))
-            .map(this::text)
+            .map(new SettingWords(piece, words)::text)
             .distinct()
             .toList();
     return Stream.concat(seats(step).stream(), plain.stream()).toList();
@@ -136,30 +135,5 @@ final class StepWriter {
             : words.say("setting." + key.getFirst() + side, words.say("edge." + face.word()));
     return new SettingText(
         name, part.mark(), piece.description().format().formatWithUnit((Length) key.get(3)));
-  }
-
-  /** A setting's words; what stands behind a point in its key is the mark that they name. */
-  private String name(Setting setting) {
-    String[] key = setting.key().split("\\.", 2);
-    return key.length == 1
-        ? words.say("setting." + key[0])
-        : words.say("setting." + key[0], key[1]);
-  }
-
-  /** What comes in steps of drills, or is a little wider than the part that goes in. */
-  private static boolean isFine(String key) {
-    return key.endsWith("-diameter") || key.endsWith("-along-face");
-  }
-
-  private SettingText text(Setting setting) {
-    LengthFormat format = piece.description().format();
-    LengthFormat figures = isFine(setting.key()) ? format.forBits() : format;
-    return new SettingText(
-        name(setting),
-        setting.part().map(part -> piece.part(part).mark()).orElse(""),
-        setting
-            .angle()
-            .map(angle -> words.figures(angle.toString()))
-            .orElseGet(() -> figures.formatWithUnit(setting.value())));
   }
 }

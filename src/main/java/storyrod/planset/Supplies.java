@@ -61,10 +61,15 @@ public record Supplies(List<Row> rows, boolean ranges) {
               texts.say(
                   need.coats() == 1 ? "supply.coats.one" : "supply.coats", area, need.coats());
         },
-        need.litres().map(litres -> takes(litres, texts)).orElse(texts.say("supply.by-label")),
+        amount(need, texts),
         need.soldIn().map(can -> canSize(can, texts)).orElse(""),
         need.cans().map(String::valueOf).orElse(""),
         need.cost().map(texts::money).orElse(""));
+  }
+
+  /** How much of a product is needed, as printed. */
+  static String amount(SupplyNeed need, Texts texts) {
+    return need.litres().map(litres -> takes(litres, texts)).orElse(texts.say("supply.by-label"));
   }
 
   /** An area as printed, in whole square feet or tenths of a square metre. */

@@ -13,8 +13,10 @@ final class TableHeights {
   static final double H3_MM = 7.7;
   static final double LINE_MM = 6.3;
   static final double ROW_MM = 6.05;
+  private static final double BELOW_TEXT_MM = 1.5;
 
   private static final TextMeasure CELL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
+  private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure LEAD = new TextMeasure(PdfFonts.REGULAR, 11, 1.42);
 
   private TableHeights() {}
@@ -26,12 +28,18 @@ final class TableHeights {
     return LEAD.heightMm(text, widthMm) + 3;
   }
 
+  /** A paragraph with what stays free below it. */
+  static double text(String text, double widthMm) {
+    return TEXT.heightMm(text, widthMm) + BELOW_TEXT_MM;
+  }
+
   /** Rows without their head; {@code wide} gives the cells of a row that may need two lines. */
   static <T> double rows(List<T> rows, Function<T, List<Cell>> wide) {
     return rows.stream().mapToDouble(row -> row(wide.apply(row))).sum();
   }
 
-  private static double row(List<Cell> cells) {
+  /** A row by its highest cell. */
+  static double row(List<Cell> cells) {
     double text =
         cells.stream()
             .mapToDouble(cell -> CELL.heightMm(cell.text(), cell.widthMm()))

@@ -1,0 +1,86 @@
+package storyrod.planset;
+
+import java.text.Collator;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import storyrod.planset.TableFlow.Table;
+import storyrod.planset.TableHeights.Cell;
+import storyrod.words.Words;
+
+/**
+ * The trade terms that the texts of a plan use, each with what it means. A language has as many as
+ * its words have: {@code term.NAME} is the meaning, {@code term.NAME.words} the forms in which it
+ * stands in texts, with {@code |} between them, the one that is listed first.
+ */
+public record Glossary(List<TableFlow.Part<Entry>> pages) {
+  static final Glossary NONE = new Glossary(List.of());
+
+  private static final String TERM = "term.";
+  private static final String WORDS = ".words";
+  private static final double TERM_SHARE = 0.18;
+  private static final double MEANING_SHARE = 0.78;
+
+  public Glossary {
+    pages = List.copyOf(pages);
+  }
+
+  /** A term. */
+  public record Entry(String term, String meaning) {}
+
+  static Table<Entry> table(StepPages steps, Print print) {
+    double width = print.paper().textWidthMm();
+    return new Table<>(
+        TableHeights.ABOVE_H1_MM,
+        TableHeights.FOLLOWING_H1_MM,
+        1,
+        used(text(steps), print.texts().words()),
+        row ->
+            TableHeights.row(
+                List.of(
+                    new Cell(row.term(), TERM_SHARE * width),
+                    new Cell(row.meaning(), MEANING_SHARE * width))));
+  }
+
+  /** All that the steps say. */
+  static String text(StepPages steps) {
+    return steps.all().stream()
+        .map(StepPages.Entry::text)
+        .flatMap(
+            text ->
+                Stream.of(
+                        Stream.of(text.title()),
+                        text.sentences().stream(),
+                        text.cautions().stream(),
+                        text.tools().stream(),
+                        text.settings().stream().map(StepText.SettingText::name))
+                    .flatMap(each -> each))
+        .collect(Collectors.joining("\n"));
+  }
+
+  /** The terms of a language that a text uses, in the order of its letters. */
+  static List<Entry> used(String text, Words words) {
+    Collator order = Collator.getInstance(Locale.forLanguageTag(words.language()));
+    return words.byKey().keySet().stream()
+        .filter(key -> key.startsWith(TERM) && key.endsWith(WORDS))
+        .filter(key -> forms(words.say(key)).matcher(text).find())
+        .map(
+            key ->
+                new Entry(
+                    Texts.capital(words.say(key).split("\\|")[0]),
+                    words.say(key.substring(0, key.length() - WORDS.length()))))
+        .sorted(Comparator.comparing(Entry::term, order::compare))
+        .toList();
+  }
+
+  private static Pattern forms(String forms) {
+    return Pattern.compile(
+        "(?<![\\p{L}-])("
+            + Stream.of(forms.split("\\|")).map(Pattern::quote).collect(Collectors.joining("|"))
+            + ")(?![\\p{L}-])",
+        Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+  }
+}

@@ -1,0 +1,208 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Setting;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Guides;
+import storyrod.build.SettingTools;
+import storyrod.piece.Mark;
+import storyrod.planset.StepText.SettingText;
+import storyrod.planset.TableFlow.Table;
+import storyrod.planset.TableHeights.Cell;
+import storyrod.words.Words;
+
+/**
+ * The tools of the steps.
+ *
+ * @param set those that are set to something, each with its settings and where these are used, so
+ *     that what is the same is done in one go
+ * @param all every tool and the steps that name it
+ */
+public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<Tool>>> all) {
+  static final ToolPages NONE = new ToolPages(List.of(), List.of());
+
+  private static final double TOOL_SHARE = 0.18;
+  private static final double NAME_SHARE = 0.27;
+  private static final double PARTS_SHARE = 0.17;
+  private static final double STEPS_SHARE = 0.2;
+  private static final double NAMED_SHARE = 0.25;
+  private static final double NAMED_STEPS_SHARE = 0.21;
+  private static final double BELOW_COLUMNS_MM = 1;
+  private static final int ABREAST = 2;
+
+  public ToolPages {
+    set = List.copyOf(set);
+    all = List.copyOf(all);
+  }
+
+  boolean hasAny() {
+    return !all.isEmpty();
+  }
+
+  /** A setting of a tool; several parts or steps may have the same. */
+  public record Row(String tool, String name, String value, String parts, StepRuns steps) {}
+
+  /** A tool and the steps that name it. */
+  public record Tool(String name, StepRuns steps) {}
+
+  /**
+   * The tools of some steps.
+   *
+   * @param atMm how far down the page before them is filled
+   */
+  static ToolPages of(PlanSet set, StepPages pages, Print print, double atMm) {
+    List<Row> rows = new Collected(set, pages, print.texts().words()).rows();
+    List<List<Tool>> all = abreast(tools(pages));
+    Table<Row> settings = settings(rows, print);
+    Table<List<Tool>> tools = tools(all, rows.isEmpty(), print);
+    TableFlow flow = TableFlow.balanced(print.paper().roomMm(), atMm, List.of(settings, tools));
+    return new ToolPages(flow.place(settings), flow.place(tools));
+  }
+
+  private static Table<Row> settings(List<Row> rows, Print print) {
+    double width = print.paper().textWidthMm();
+    double lead = TableHeights.text(print.texts().say("tools.lead"), width);
+    return new Table<>(
+        TableHeights.ABOVE_H1_MM,
+        TableHeights.FOLLOWING_H1_MM + lead + TableHeights.ROW_MM + BELOW_COLUMNS_MM,
+        TableHeights.ROW_MM + BELOW_COLUMNS_MM,
+        rows,
+        row ->
+            TableHeights.row(
+                List.of(
+                    new Cell(row.tool(), TOOL_SHARE * width),
+                    new Cell(row.name(), NAME_SHARE * width),
+                    new Cell(row.parts(), PARTS_SHARE * width),
+                    new Cell(row.steps().text(), STEPS_SHARE * width))));
+  }
+
+  private static Table<List<Tool>> tools(List<List<Tool>> rows, boolean alone, Print print) {
+    double width = print.paper().textWidthMm();
+    double head = alone ? TableHeights.FOLLOWING_H1_MM : TableHeights.H2_MM;
+    return new Table<>(
+        alone ? TableHeights.ABOVE_H1_MM : TableHeights.ABOVE_H2_MM,
+        head + TableHeights.ROW_MM + BELOW_COLUMNS_MM,
+        TableHeights.ROW_MM + BELOW_COLUMNS_MM,
+        rows,
+        row -> TableHeights.row(row.stream().flatMap(tool -> cells(tool, width)).toList()));
+  }
+
+  private static Stream<Cell> cells(Tool tool, double width) {
+    return Stream.of(
+        new Cell(tool.name(), NAMED_SHARE * width),
+        new Cell(tool.steps().text(), NAMED_STEPS_SHARE * width));
+  }
+
+  private static List<Tool> tools(StepPages pages) {
+    Map<String, List<Integer>> steps = new LinkedHashMap<>();
+    for (StepPages.Entry step : pages.all()) {
+      step.text().tools().stream()
+          .map(Texts::capital)
+          .forEach(tool -> steps.computeIfAbsent(tool, t -> new ArrayList<>()).add(step.number()));
+    }
+    return steps.entrySet().stream()
+        .map(each -> new Tool(each.getKey(), StepRuns.of(each.getValue())))
+        .sorted(Comparator.comparing(tool -> tool.name().toLowerCase(java.util.Locale.ROOT)))
+        .toList();
+  }
+
+  private static List<List<Tool>> abreast(List<Tool> tools) {
+    int rows = Math.ceilDiv(tools.size(), ABREAST);
+    List<List<Tool>> abreast = new ArrayList<>();
+    for (int row = 0; row < rows; row++) {
+      abreast.add(
+          row + rows < tools.size()
+              ? List.of(tools.get(row), tools.get(row + rows))
+              : List.of(tools.get(row)));
+    }
+    return abreast;
+  }
+
+  /** The settings of all steps, the same ones together. */
+  private record Collected(PlanSet set, StepPages pages, Words words) {
+    /** What makes two settings the same. */
+    private record Key(String tool, String name, String value) {}
+
+    private static final class Uses {
+      private final Set<String> marks =
+          new TreeSet<>(
+              Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()));
+      private final Set<Integer> steps = new TreeSet<>();
+      private final Setting setting;
+
+      private Uses(Setting setting) {
+        this.setting = setting;
+      }
+    }
+
+    List<Row> rows() {
+      Map<Key, Uses> uses = new LinkedHashMap<>();
+      for (StepPages.Entry entry : pages.all()) {
+        Step step = set.build().steps().get(entry.number() - 1);
+        step.settings().stream()
+            .filter(setting -> isDrawn(setting, step))
+            .forEach(setting -> add(uses, setting, step, entry));
+      }
+      List<String> tools = uses.keySet().stream().map(Key::tool).distinct().toList();
+      List<String> names = uses.keySet().stream().map(Key::name).distinct().toList();
+      return uses.entrySet().stream()
+          .sorted(
+              Comparator.<Map.Entry<Key, Uses>>comparingInt(e -> tools.indexOf(e.getKey().tool))
+                  .thenComparingInt(e -> names.indexOf(e.getKey().name))
+                  .thenComparing(e -> e.getValue().setting.value()))
+          .map(each -> row(each.getKey(), each.getValue()))
+          .toList();
+    }
+
+    private static Row row(Key key, Uses uses) {
+      return new Row(
+          key.tool, key.name, key.value, String.join(", ", uses.marks), StepRuns.of(uses.steps));
+    }
+
+    private void add(Map<Key, Uses> uses, Setting setting, Step step, StepPages.Entry entry) {
+      tool(setting, entry)
+          .ifPresent(
+              tool -> {
+                SettingText text = new SettingWords(set.piece(), words).text(setting);
+                Uses use =
+                    uses.computeIfAbsent(
+                        new Key(tool, text.name(), text.value()), key -> new Uses(setting));
+                use.steps.add(step.number());
+                use.marks.addAll(text.mark().isEmpty() ? marks(step) : List.of(text.mark()));
+              });
+    }
+
+    private Optional<String> tool(Setting setting, StepPages.Entry entry) {
+      return SettingTools.STANDARD
+          .of(setting, key -> entry.text().tools().contains(words.say("tool." + key)))
+          .map(key -> Texts.capital(words.say("tool." + key)));
+    }
+
+    private List<String> marks(Step step) {
+      return step.operations().stream()
+          .flatMap(operation -> operation.parts().stream())
+          .map(name -> set.piece().part(name).mark())
+          .toList();
+    }
+
+    /** Of the parts of a mark, mirror images among them, fences are told for the drawn one. */
+    private boolean isDrawn(Setting setting, Step step) {
+      if (!Guides.isOne(setting)) {
+        return true;
+      }
+      Mark mark = set.piece().mark(set.piece().part(setting.part().orElseThrow()).mark());
+      String drawn = mark.shown().name();
+      boolean isHere =
+          step.settings().stream().anyMatch(each -> each.part().filter(drawn::equals).isPresent());
+      return !isHere || setting.part().filter(drawn::equals).isPresent();
+    }
+  }
+}
