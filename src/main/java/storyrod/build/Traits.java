@@ -251,7 +251,9 @@ public final class Traits {
   private boolean isOiled() {
     return piece.description().finish().stream()
         .map(finish -> finish.product().toLowerCase(Locale.ROOT))
-        .anyMatch(product -> product.matches(".*(\\boils?\\b|linseed|tung|danish|stain).*"));
+        .anyMatch(
+            product ->
+                product.matches(".*(\\boils?\\b|linseed|tung|danish|stain|öl|firnis|beize).*"));
   }
 
   /** The rest of a slide's screws go in when it comes back; a hinge's holes are drilled. */

@@ -74,7 +74,7 @@ final class PrintOptions {
       names = "--language",
       paramLabel = "TAG",
       defaultValue = "en",
-      description = "The language of the plan set: en (the usual) or one of your own.")
+      description = "The language of the plan set: en (the usual), de or one of your own.")
   private String language;
 
   private Choice choice() {

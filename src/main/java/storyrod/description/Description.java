@@ -94,29 +94,30 @@ public record Description(
         RecordEntry.NONE);
   }
 
-  /** The same piece, told in other words. */
+  /** The same piece, told in other words; titles in them too, where these have names for them. */
   public Description in(Words others) {
+    Translation to = new Translation(others);
     return new Description(
         source,
-        about,
+        to.about(about),
         format.withMark(others.decimalMark()),
         sizes,
         stock,
-        parts,
+        Translation.each(parts, to::part),
         joints,
         cuts,
-        assemblies,
-        items,
-        hardware,
+        Translation.each(assemblies, to::assembly),
+        Translation.each(items, to::item),
+        Translation.each(hardware, to::hardware),
         finish,
         glue,
         shop,
         climate,
         onHand,
-        build,
+        Translation.each(build, to::stage),
         options,
         others,
-        record);
+        to.record(record));
   }
 
   /** Where a stock comes from. */

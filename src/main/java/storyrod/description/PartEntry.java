@@ -65,6 +65,12 @@ public record PartEntry(
         say);
   }
 
+  /** The same part by another title, with other words beside it. */
+  PartEntry told(String other, Optional<String> words) {
+    return new PartEntry(
+        name, other, at, stock, x, y, z, grain, turn, outline, makeup, match, load, words);
+  }
+
   PartEntry matching(Located<String> word) {
     return new PartEntry(
         name,

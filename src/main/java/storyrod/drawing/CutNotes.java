@@ -284,13 +284,13 @@ final class CutNotes {
   }
 
   private Optional<String> item(String name) {
-    return piece.item(name).map(ItemEntry::title).map(CutNotes::insideASentence);
+    return piece.item(name).map(ItemEntry::title).map(this::insideASentence);
   }
 
-  /** A title's first letter made small, unless it begins a word of capitals. */
-  private static String insideASentence(String title) {
+  /** A title in a sentence, unless it begins with a word of capitals. */
+  private String insideASentence(String title) {
     boolean plain = title.length() > 1 && Character.isLowerCase(title.charAt(1));
-    return plain ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1) : title;
+    return plain ? words.inSentence(title) : title;
   }
 
   private LengthFormat bits() {

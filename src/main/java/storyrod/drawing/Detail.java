@@ -17,13 +17,12 @@ import storyrod.words.Words;
 /**
  * An enlarged detail of a part's drawing.
  *
- * @param name the part's mark and a number
  * @param features the joints that it shows
  * @param moved dimensions that the drawing had and that stand in the detail instead
  * @param told further dimensions in brackets, which repeat what a note says
  */
 record Detail(
-    String name,
+    Name name,
     Scale scale,
     DetailView view,
     List<FineFeature> features,
@@ -39,6 +38,14 @@ record Detail(
     told = List.copyOf(told);
   }
 
+  /** What a detail is called: its part's mark and a number. */
+  record Name(String mark, int number) {
+    @Override
+    public String toString() {
+      return mark + number;
+    }
+  }
+
   /** A dimension as the drawing had it, and as it stands in the detail. */
   record Moves(Wanted before, Wanted now) {}
 
@@ -51,12 +58,12 @@ record Detail(
     if (!Tiers.place(paper, view, own)) {
       return Optional.empty();
     }
-    String said = words.say("part.detail", name, scale.toString());
+    String said = words.say("part.detail", name.toString(), scale.toString());
     Bounds bounds = paper.bounds();
     double foot = bounds.top() - ABOVE;
     Drawing.At at = new Drawing.At(view.bounds().left(), foot);
     paper.add(new Text(TextStyle.MARK, at, Anchor.START, true, said));
-    return Optional.of(new Group("detail-" + name, name, said, paper.elements()));
+    return Optional.of(new Group("detail-" + name, name.mark, said, paper.elements()));
   }
 
   /** The ring in the drawing round what the detail shows. */
@@ -67,7 +74,7 @@ record Detail(
 
   /** The name at the ring. */
   CutNote reference(double factor, Words words) {
-    String said = words.say("part.detail-at", name);
+    String said = words.say("part.detail-at", name.toString());
     return new CutNote(view.face(), said, List.of(middle()), radius(factor) / factor);
   }
 

@@ -62,7 +62,8 @@ record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
     List<Detail> details = new ArrayList<>();
     List<Wanted> left = new ArrayList<>(told.wanted);
     for (Cluster cluster : clusters.subList(0, Math.min(MOST, clusters.size()))) {
-      Detail detail = detail(told.mark + (details.size() + 1), cluster, left);
+      Detail.Name name = new Detail.Name(told.mark, details.size() + 1);
+      Detail detail = detail(name, cluster, left);
       detail.moved().forEach(each -> left.remove(each.before()));
       details.add(detail);
     }
@@ -106,7 +107,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
         .orElse(all.getFirst());
   }
 
-  private Detail detail(String name, Cluster cluster, List<Wanted> wanted) {
+  private Detail detail(Detail.Name name, Cluster cluster, List<Wanted> wanted) {
     PlacedView whole =
         new PlacedView(flat, cluster.face(), Ruler.unbroken(cluster.scale.factor()), 0);
     DetailView view = new DetailView(whole, cluster.window);

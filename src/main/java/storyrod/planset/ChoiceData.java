@@ -41,7 +41,7 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     boolean isLaidOut =
         !there.isEmpty() || stock.sheet().or(() -> stock.figures().board()).isPresent();
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("material", StockData.material(stock.species()));
+    data.put("material", Texts.of(piece).wood(stock));
     data.put("thick", format(thickness(stock, parts)));
     data.put("quarter", stock.figures().quarterSawn());
     data.put("bought", stock.boughtAs().map(this::bought).orElse(""));

@@ -70,12 +70,14 @@ public record Notes(List<Caution> cautions, List<Finding> findings) {
 
   private static Finding finding(Diagnostic finding, ReaderNames names, Texts texts) {
     String key = finding.severity() == Severity.WARNING ? "finding.warning" : "finding.advice";
+    FindingWords words = new FindingWords(texts.words());
+    String code = finding.code();
     return new Finding(
         texts.say(key),
-        Texts.capital(names.in(finding.message())),
+        Texts.capital(words.message(code, names.in(finding.message()))),
         finding.hints().stream()
             .filter(hint -> !isForTheDescription(hint))
-            .map(names::in)
+            .map(hint -> words.hint(code, names.in(hint)))
             .map(Texts::capital)
             .toList());
   }

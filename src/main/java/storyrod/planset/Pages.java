@@ -305,7 +305,7 @@ record Pages(
 
   private Map<String, Object> finish(FinishEntry entry) {
     Map<String, Object> finish = new LinkedHashMap<>();
-    finish.put("product", Texts.capital(entry.product()));
+    finish.put("product", Texts.capital(texts.words().name(entry.product())));
     finish.put("how", entry.how().orElse(""));
     finish.put("coats", entry.coats());
     finish.put("allCoats", entry.allCoats());
@@ -316,7 +316,7 @@ record Pages(
                 last ->
                     Map.of(
                         "product",
-                        last.product(),
+                        texts.words().name(last.product()),
                         "coats",
                         last.coats(),
                         "dryHours",
@@ -324,7 +324,7 @@ record Pages(
             .toList());
     finish.put("dryHours", entry.dryHours());
     finish.put("sandTo", entry.sandTo());
-    finish.put("triedOn", entry.triedOn().orElse(""));
+    finish.put("triedOn", entry.triedOn().map(texts.words()::name).orElse(""));
     finish.put("oily", warnsOfOilyRags(notes, texts));
     finish.put("woods", surface.woods());
     finish.put("area", surface.area());

@@ -50,6 +50,6 @@ final class ReaderNames {
     if (part == null) {
       return Matcher.quoteReplacement(texts.stock(stocks.get(found.group())));
     }
-    return texts.say("finding.part", Texts.uncapital(part.title()), part.mark());
+    return texts.say("finding.part", texts.words().inSentence(part.title()), part.mark());
   }
 }

@@ -240,7 +240,7 @@ final class StepData {
   private Map<String, Object> finish() {
     Map<String, Object> data = new LinkedHashMap<>();
     Optional<FinishEntry> finish = piece.description().finish();
-    data.put("product", finish.map(FinishEntry::product).orElse(""));
+    data.put("product", finish.map(FinishEntry::product).map(words::name).orElse(""));
     data.put("how", finish.flatMap(FinishEntry::how).orElse(""));
     data.put("coats", finish.map(FinishEntry::coats).orElse(0));
     data.put("sandTo", finish.map(FinishEntry::sandTo).orElse(0));
@@ -252,7 +252,7 @@ final class StepData {
 
   private Map<String, Object> last(FinishEntry last) {
     return Map.of(
-        "product", last.product(),
+        "product", words.name(last.product()),
         "how", last.how().orElse(""),
         "coats", last.coats(),
         "wax", last.kind().filter("wax"::equals).isPresent(),

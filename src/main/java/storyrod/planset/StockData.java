@@ -22,7 +22,7 @@ record StockData(Piece piece, PartPhrases phrases) {
     String thick = format(part.finishedThickness());
     Map<String, Object> stock =
         Map.of(
-            "material", material(part.stock().species()),
+            "material", Texts.of(piece).wood(part.stock()),
             "thick", thick,
             "quarter", part.stock().figures().quarterSawn());
     Map<String, Object> data = new LinkedHashMap<>();
@@ -92,12 +92,6 @@ record StockData(Piece piece, PartPhrases phrases) {
 
   private boolean isTooWide(String name) {
     return piece.part(name).finishedWidth().isLongerThan(piece.description().shop().planerWidth());
-  }
-
-  /** A species as it is spoken of: {@code ash, white} is white ash. */
-  static String material(String species) {
-    String[] names = species.split(", *", 2);
-    return names.length == 2 ? names[1] + " " + names[0] : species;
   }
 
   private String format(Length length) {

@@ -54,7 +54,7 @@ public record Supplies(List<Row> rows, boolean ranges) {
   private static Row row(SupplyNeed need, Texts texts) {
     String area = area(need.squareMetres(), texts);
     return new Row(
-        Texts.capital(need.product()),
+        Texts.capital(texts.words().name(need.product())),
         switch (need.use()) {
           case GLUE -> texts.say("supply.on-joints", area);
           case FINISH ->

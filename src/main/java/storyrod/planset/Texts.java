@@ -46,7 +46,7 @@ record Texts(LengthFormat format, Words words) {
   /** A wood's name in a sentence: tables list {@code ash, white}, readers say {@code white ash}. */
   String wood(StockEntry stock) {
     String[] halves = stock.species().split(", ", -1);
-    return halves.length == 2 ? halves[1] + " " + halves[0] : stock.species();
+    return words.name(halves.length == 2 ? halves[1] + " " + halves[0] : stock.species());
   }
 
   String money(Rational amount) {
@@ -85,11 +85,6 @@ record Texts(LengthFormat format, Words words) {
     }
     int first = text.offsetByCodePoints(0, 1);
     return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
-  }
-
-  static String uncapital(String text) {
-    int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
-    return text.substring(0, first).toLowerCase(java.util.Locale.ROOT) + text.substring(first);
   }
 
   /** A number to some places, as the reader's language writes it. */

@@ -3,18 +3,18 @@ package storyrod.planset;
 import java.util.regex.Pattern;
 
 /**
- * What stays on one line: a number with its unit, a whole number with its fraction, A × 2, and the
- * stop or comma behind it.
+ * What stays on one line: a number with its unit, with the decimals behind its comma, or with its
+ * fraction, A × 2, and the stop or comma behind it.
  */
 final class Together {
   private static final String FRACTION = "(?:\\d+ )?\\d{1,3}/\\d{1,3}(?![\\d/])";
-  private static final String NUMBER = "(?:" + FRACTION + "|\\d+(?:\\.\\d+)?)";
+  private static final String NUMBER = "(?:" + FRACTION + "|\\d+(?:[.,]\\d+)?)";
 
   static final Pattern PATTERN =
       Pattern.compile(
           "(?<![\\w/.])"
               + ("(?:" + NUMBER + " (?:in|mm|h|min|lb|kg|%)(?!\\w)|" + FRACTION)
-              + "|[A-Z]{1,2} × \\d+(?!\\w))[.,;:)]*");
+              + "|\\d+,\\d+(?!\\w)|[A-Z]{1,2} × \\d+(?!\\w))[.,;:)]*");
 
   private static final char BOUND = '\u00A0';
 

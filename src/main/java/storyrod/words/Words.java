@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.Properties;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The words of one language by key, with places {@code {0}}, {@code {1}} for values. */
 public record Words(String language, Map<String, String> byKey) {
@@ -19,8 +21,11 @@ public record Words(String language, Map<String, String> byKey) {
   public static final Words ENGLISH = load("en");
 
   /** The tags of the languages that come with the tool. */
-  public static final List<String> LANGUAGES = List.of("en");
+  public static final List<String> LANGUAGES = List.of("de", "en");
 
+  private static final String NAME = "name.";
+  private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}\\p{N}]+");
+  private static final Pattern NUMBERED = Pattern.compile("(.+)( \\d{1,4})");
   private static final Pattern PLACE = Pattern.compile("\\{\\d\\}");
 
   /** Reads the words of a language that comes with the tool. */
@@ -57,6 +62,35 @@ public record Words(String language, Map<String, String> byKey) {
 
   public boolean has(String key) {
     return byKey.containsKey(key);
+  }
+
+  /**
+   * What a maker wrote, in this language where it has a name for it: {@code name.drawer-side} for
+   * {@code Drawer side}. A number at its end stays. Else it is what the maker wrote.
+   */
+  public String name(String written) {
+    String named = byKey.get(nameKey(written));
+    if (named != null) {
+      return named;
+    }
+    Matcher numbered = NUMBERED.matcher(written);
+    return numbered.matches() ? name(numbered.group(1)) + numbered.group(2) : written;
+  }
+
+  /** A title within a sentence: its first letter made small where the language does so. */
+  public String inSentence(String title) {
+    if (title.isEmpty() || !say("names-in-sentences").equals("lower-case")) {
+      return title;
+    }
+    int first = title.offsetByCodePoints(0, 1);
+    return title.substring(0, first).toLowerCase(Locale.ROOT) + title.substring(first);
+  }
+
+  /** The key for a name: small letters and figures, hyphens for all that stands between. */
+  public static String nameKey(String written) {
+    String[] words = NO_LETTERS.split(written.toLowerCase(Locale.ROOT).strip());
+    return NAME
+        + Arrays.stream(words).filter(each -> !each.isEmpty()).collect(Collectors.joining("-"));
   }
 
   /** The words for a key with values put in their places; a key without words is a bug. */

@@ -47,10 +47,13 @@ class EditionsTest {
     return Shell.files(folder.resolve("out"));
   }
 
-  /** A copy of the stool with one template of its own. */
+  /** A copy of the stool, with its photo, and with one template of its own. */
   private Path with(String template, String text) throws IOException {
     Path project = Files.createDirectories(folder.resolve("stool"));
-    Files.copy(STOOL.resolve("project.yaml"), project.resolve("project.yaml"));
+    Files.createDirectories(project.resolve("pictures"));
+    for (String each : List.of("project.yaml", "pictures/test-piece.png")) {
+      Files.copy(STOOL.resolve(each), project.resolve(each));
+    }
     Path file = project.resolve("templates").resolve(template);
     Files.createDirectories(file.getParent());
     Files.writeString(file, text);

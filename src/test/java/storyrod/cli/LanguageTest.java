@@ -24,7 +24,9 @@ class LanguageTest {
   private Shell build(String language) {
     return Shell.run(
         "build",
-        folder.resolve("nightstand").toString(),
+        NIGHTSTAND.toString(),
+        "--templates",
+        folder.resolve("templates").toString(),
         "--language",
         language,
         "--for",
@@ -34,14 +36,13 @@ class LanguageTest {
   }
 
   private void put(String file, String text) throws IOException {
-    Path path = folder.resolve("nightstand").resolve(file);
+    Path path = folder.resolve(file);
     Files.createDirectories(path.getParent());
     Files.writeString(path, text);
   }
 
   /** The nightstand with a few words and one template in a language that the tool does not have. */
   private Map<String, byte[]> builtInOwnLanguage() throws IOException {
-    put("project.yaml", Files.readString(NIGHTSTAND.resolve("project.yaml")));
     put(
         "templates/words/nl.properties",
         "decimal-mark=,\ngrain=vezel\nlayout.offcut-word=rest\nstamp.line=Nr {0}, {1}\n");
@@ -71,7 +72,7 @@ class LanguageTest {
 
   @Test
   void aLanguageWithoutWordsIsRefusedAndThoseThereAreAreNamed() throws IOException {
-    put("project.yaml", Files.readString(NIGHTSTAND.resolve("project.yaml")));
+    Files.createDirectories(folder.resolve("templates"));
     Shell shell = build("xx");
     assertEquals(2, shell.code());
     assertTrue(shell.toString().contains("'xx': --language takes"), shell.toString());

@@ -13,6 +13,7 @@ import storyrod.planset.Edition;
 import storyrod.planset.Paper;
 import storyrod.planset.PlanSet;
 import storyrod.planset.Printing;
+import storyrod.planset.Templates;
 import storyrod.words.Words;
 
 /** The projects of the repository, each planned once and then printed as often as is asked for. */
@@ -31,15 +32,26 @@ public final class PrintedProjects {
   public record Printed(PlanSet set, byte[] pdf) {}
 
   public static PrintedProjects named(String project) {
-    return PLANNED.computeIfAbsent(project, PrintedProjects::planned);
+    return named(project, Words.ENGLISH.language());
   }
 
-  private static PrintedProjects planned(String project) {
-    Path file = Path.of("projects", project, "project.yaml");
+  /** A project told in a language, with the names that it has for itself in it. */
+  public static PrintedProjects named(String project, String language) {
+    return PLANNED.computeIfAbsent(project + " " + language, key -> planned(project, language));
+  }
+
+  private static PrintedProjects planned(String project, String language) {
+    Path folder = Path.of("projects", project);
+    Path file = folder.resolve("project.yaml");
     try {
       Diagnostics diagnostics = new Diagnostics();
       SourceText source = new SourceText(file.toString(), Files.readString(file));
-      return new PrintedProjects(Pipeline.plan(source, diagnostics).orElseThrow(), diagnostics);
+      Templates templates = new Templates(new TemplateFolder(folder.resolve("templates")).texts());
+      Words words = templates.words(language).orElseThrow();
+      return new PrintedProjects(
+          Pipeline.plan(source, new Pipeline.Wanted(Optional.empty(), words), diagnostics)
+              .orElseThrow(),
+          diagnostics);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -51,7 +63,7 @@ public final class PrintedProjects {
   }
 
   public Printed on(Paper paper, String edition) {
-    Printing usual = Printing.usual(Words.ENGLISH);
+    Printing usual = Printing.usual(planned.piece().description().words());
     Printing printing =
         new Printing(
             usual.templates(),

@@ -98,6 +98,11 @@ final class Clean {
         .flatMap(each -> each instanceof Group detail ? Stream.of(detail) : Stream.empty());
   }
 
+  /** What a detail's title calls it: {@code Detail B1, 1:2}. */
+  static String detailName(Group detail) {
+    return detail.name().replaceFirst("^Detail (.*), .*", "$1");
+  }
+
   /** The scale in a detail's title: {@code Detail B1, 1:2}. */
   static double detailFactor(Group detail) {
     String[] scale = detail.name().replaceFirst(".*, ", "").split(":");

@@ -103,7 +103,7 @@ class DetailsTest {
                         Clean.details(drawing)
                             .forEach(
                                 detail -> {
-                                  String said = "detail " + detail.mark();
+                                  String said = "detail " + Clean.detailName(detail);
                                   long notes =
                                       Clean.notes(drawing).lines().filter(said::equals).count();
                                   assertEquals(1, notes, name + " " + said);

@@ -31,11 +31,16 @@ record Figures(LengthFormat format) {
     return new Figure(mm(text, perUnit()), format.forBits().step().toMm() / 2);
   }
 
+  /** Whether a dimension is auxiliary: in brackets, since another says it (ISO 129-1). */
+  static boolean isAuxiliary(String text) {
+    return text.startsWith("(") && text.endsWith(")");
+  }
+
   /** What a dimension says in all: of a chain, its total. */
   Figure total(String text) {
     Matcher chain = STEPS.matcher(text);
     if (!chain.matches()) {
-      return length(text);
+      return length(isAuxiliary(text) ? text.substring(1, text.length() - 1) : text);
     }
     if (chain.group(3) == null) {
       return length(chain.group(4));

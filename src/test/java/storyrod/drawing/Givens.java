@@ -37,6 +37,7 @@ final class Givens {
   private final Figures figures;
   private final Equations equations = new Equations();
   private final List<String> faults = new ArrayList<>();
+  private final List<Hooked> auxiliary = new ArrayList<>();
 
   /** Where dimensions end: the first of each axis is where its frame is laid. */
   private final Map<Axis, TreeSet<Double>> feet = new EnumMap<>(Axis.class);
@@ -146,6 +147,22 @@ final class Givens {
     return open;
   }
 
+  /** A dimension in brackets with the sum of places that it is. */
+  private record Hooked(Dimension dimension, Map<Integer, Double> sum) {}
+
+  /** What stands in brackets says nothing new and agrees with what says it. */
+  void addAuxiliary() {
+    for (Hooked each : auxiliary) {
+      String text = each.dimension.text();
+      Figure figure = figures.total(text);
+      switch (equations.add(each.sum, figure.mm(), figure.halfStep())) {
+        case REPEATS -> {}
+        case NEW -> faults.add("'" + text + "' is in brackets, but nothing else says it");
+        case CONTRADICTS -> faults.add("'" + text + "' contradicts what else is said");
+      }
+    }
+  }
+
   private void add(Dimension dimension) {
     Face view =
         sheet
@@ -158,6 +175,10 @@ final class Givens {
     OptionalInt to = sheet.hooked(axis, Math.max(one, other), tracing.scale());
     if (from.isEmpty() || to.isEmpty()) {
       faults.add("'" + dimension.text() + "' on " + view + " hooks on nothing");
+      return;
+    }
+    if (Figures.isAuxiliary(dimension.text())) {
+      auxiliary.add(new Hooked(dimension, apart(from.getAsInt(), to.getAsInt())));
       return;
     }
     feet.get(axis).addAll(List.of(one, other));

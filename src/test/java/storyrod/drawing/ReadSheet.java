@@ -1,13 +1,16 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import storyrod.drawing.Drawing.Area;
@@ -15,6 +18,7 @@ import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Ellipse;
+import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.Drawing.Role;
@@ -53,13 +57,29 @@ final class ReadSheet {
   private int count = 0;
 
   ReadSheet(Drawing drawing) {
-    List<Element> elements = Clean.flat(drawing.elements());
+    List<Element> elements = beside(drawing, Clean.details(drawing).toList());
     for (Axis axis : Axis.values()) {
       places.put(axis, new TreeMap<>());
     }
     findViews(elements);
     elements.forEach(this::findBreak);
     elements.forEach(this::read);
+    Clean.details(drawing)
+        .map(each -> new ReadDetail(each, elements, drawing.scale().orElseThrow().factor()))
+        .forEach(each -> dimensions.addAll(each.dimensions(views.get(ringed(each)))));
+    notes.removeIf(note -> Clean.details(drawing).anyMatch(it -> ReadDetail.names(note, it)));
+  }
+
+  /** What stands beside the details. */
+  private static List<Element> beside(Drawing drawing, List<Group> details) {
+    Set<Element> others = Collections.newSetFromMap(new IdentityHashMap<>());
+    details.forEach(each -> others.addAll(Clean.flat(each.elements())));
+    return Clean.flat(drawing.elements()).stream().filter(each -> !others.contains(each)).toList();
+  }
+
+  private Face ringed(ReadDetail detail) {
+    return viewAt(detail.ring())
+        .orElseThrow(() -> new IllegalStateException("the ring of a detail lies in no view"));
   }
 
   /** The first area is the face's; what lies beside or below it in line are its edges. */
@@ -126,9 +146,8 @@ final class ReadSheet {
     switch (element) {
       case Dimension dimension -> dimensions.add(dimension);
       case Note note -> notes.add(note);
-      case Ellipse round -> {
-        viewAt(round.centre()).ifPresent(view -> addBoth(view, round.centre(), Drawn.MIDDLE));
-      }
+      case Ellipse round when !ReadDetail.isRing(round) ->
+          viewAt(round.centre()).ifPresent(view -> addBoth(view, round.centre(), Drawn.MIDDLE));
       case Line line -> {
         if (line.role() == Role.VISIBLE || line.role() == Role.HIDDEN) {
           addLine(line);

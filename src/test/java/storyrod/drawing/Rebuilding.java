@@ -40,6 +40,7 @@ final class Rebuilding {
           .filter(other -> cut instanceof Cut.Tenon && other instanceof Cut.Tenon)
           .ifPresent(other -> said.addEqual((Cut.Tenon) cut, (Cut.Tenon) other));
     }
+    givens.addAuxiliary();
     faults.addAll(givens.faults());
     faults.addAll(RadiusNotes.faults(flat, sheet, figures));
     faults.addAll(givens.open());

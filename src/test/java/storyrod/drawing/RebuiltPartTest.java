@@ -15,6 +15,7 @@ import org.junit.jupiter.api.TestFactory;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Note;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
@@ -62,12 +63,26 @@ class RebuiltPartTest {
 
     /** The same drawing with something else, or nothing, instead of one of its elements. */
     Drawing with(Element element, List<? extends Element> instead) {
-      List<Element> elements = new ArrayList<>();
-      for (Element each : Clean.flat(drawing.elements())) {
-        elements.addAll(each == element ? instead : List.of(each));
-      }
       return new Drawing(
-          drawing.name(), drawing.widthMm(), drawing.heightMm(), drawing.scale(), elements);
+          drawing.name(),
+          drawing.widthMm(),
+          drawing.heightMm(),
+          drawing.scale(),
+          with(drawing.elements(), element, instead));
+    }
+
+    private static List<Element> with(
+        List<Element> all, Element element, List<? extends Element> instead) {
+      List<Element> elements = new ArrayList<>();
+      for (Element each : all) {
+        if (each instanceof Group group) {
+          List<Element> own = with(group.elements(), element, instead);
+          elements.add(new Group(group.id(), group.mark(), group.name(), own));
+        } else {
+          elements.addAll(each == element ? instead : List.of(each));
+        }
+      }
+      return elements;
     }
   }
 
@@ -99,17 +114,24 @@ class RebuiltPartTest {
     return each(sheets(), sheet -> sheet.faults(sheet.drawing));
   }
 
-  /** A part cannot be made without any one of its dimensions and notes. */
+  /**
+   * A part cannot be made without any one of its dimensions and notes. Figures in brackets only
+   * repeat what another says (ISO 129-1), so nobody misses them.
+   */
   @TestFactory
   List<DynamicTest> whateverIsLeftOutIsMissed() {
     return each(
         sheets().filter(sheet -> PLAIN.contains(sheet.name)),
         sheet ->
             Clean.flat(sheet.drawing.elements()).stream()
-                .filter(each -> each instanceof Dimension || each instanceof Note)
+                .filter(each -> isGiven(each) || each instanceof Note)
                 .filter(each -> sheet.faults(sheet.with(each, List.of())).isEmpty())
                 .map(each -> "not missed: " + each)
                 .toList());
+  }
+
+  private static boolean isGiven(Element each) {
+    return each instanceof Dimension dimension && !Figures.isAuxiliary(dimension.text());
   }
 
   /** A dimension that is wrong by an inch spoils the part. */
@@ -126,9 +148,55 @@ class RebuiltPartTest {
   }
 
   private static Dimension wrong(Dimension right, Sheet sheet) {
-    String text = sheet.format.format(right.measure().plus(Length.inches(1)));
+    String figure = sheet.format.format(right.measure().plus(Length.inches(1)));
+    String text = Figures.isAuxiliary(right.text()) ? "(" + figure + ")" : figure;
     return new Dimension(
         right.from(), right.to(), right.alongX(), right.line(), text, right.measure());
+  }
+
+  /** Brackets are for what is said elsewhere: each dimension is needed without them. */
+  @TestFactory
+  List<DynamicTest> whatOnlyBracketsSayIsMissed() {
+    return each(
+        sheets().filter(sheet -> PLAIN.contains(sheet.name)),
+        sheet ->
+            Clean.dimensions(sheet.drawing).stream()
+                .filter(RebuiltPartTest::isGiven)
+                .filter(each -> sheet.faults(sheet.with(each, List.of(inBrackets(each)))).isEmpty())
+                .map(each -> "not missed: " + each)
+                .toList());
+  }
+
+  private static Dimension inBrackets(Dimension it) {
+    String text = "(" + it.text() + ")";
+    return new Dimension(it.from(), it.to(), it.alongX(), it.line(), text, it.measure());
+  }
+
+  /** Details are among the drawings that are read, with figures of both kinds. */
+  @Test
+  void detailsAreRead() {
+    List<String> texts =
+        sheets()
+            .flatMap(sheet -> Clean.details(sheet.drawing))
+            .flatMap(detail -> Clean.dimensions(detail.elements()).stream())
+            .map(Dimension::text)
+            .toList();
+    assertTrue(texts.stream().anyMatch(Figures::isAuxiliary), texts.toString());
+    assertFalse(texts.stream().allMatch(Figures::isAuxiliary), texts.toString());
+  }
+
+  /** A detail whose ring bears another name says nothing. */
+  @Test
+  void aDetailThatNoRingBearsIsTold() {
+    Sheet sheet =
+        sheets().filter(each -> Clean.details(each.drawing).count() > 0).findFirst().orElseThrow();
+    Element ring =
+        Clean.flat(sheet.drawing.elements()).stream()
+            .filter(ReadDetail::isRing)
+            .findFirst()
+            .orElseThrow();
+    String faults = String.join("; ", sheet.faults(sheet.with(ring, List.of())));
+    assertTrue(faults.contains("no ring bears"), faults);
   }
 
   /** The same stretch twice, or from beside an edge, is told as such. */

@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 import storyrod.build.Verb;
 import storyrod.piece.Mark;
 import storyrod.planset.PdfText.Glyph;
-import storyrod.words.Words;
 
 /** What the pages count alike: pieces of wood and hardware. */
 final class CountChecks {
@@ -46,8 +45,8 @@ final class CountChecks {
     }
     List<String> faults = new ArrayList<>();
     String text = String.join("", section(pdf, "parts.title").stream().map(pdf::text).toList());
-    String count = FinishedPdf.squeezed(Words.ENGLISH.say("block.count"));
-    String part = FinishedPdf.squeezed(Words.ENGLISH.say("block.part"));
+    String count = FinishedPdf.squeezed(pdf.words().say("block.count"));
+    String part = FinishedPdf.squeezed(pdf.words().say("block.part"));
     pieces(pdf)
         .forEach(
             (mark, pieces) -> {
@@ -157,7 +156,7 @@ final class CountChecks {
 
   /** The pages from the start of a section to that of the next. */
   private static List<Integer> section(FinishedPdf pdf, String title) {
-    String text = FinishedPdf.squeezed(Words.ENGLISH.say(title));
+    String text = FinishedPdf.squeezed(pdf.words().say(title));
     List<FinishedPdf.Link> sections =
         pdf.bookmarks().stream().filter(each -> each.level() == 0).toList();
     List<Integer> pages = new ArrayList<>();

@@ -80,9 +80,14 @@ record FinishedPdf(
     return squeezed(glyphs.stream().map(Glyph::text).collect(Collectors.joining()));
   }
 
+  /** Those in which it is told. */
+  Words words() {
+    return set.piece().description().words();
+  }
+
   /** A preview has neither contents nor lists; every other edition begins with them. */
   boolean isPreview() {
-    String preview = squeezed(Words.ENGLISH.say("preview.title"));
+    String preview = squeezed(words().say("preview.title"));
     return bookmarks().stream().anyMatch(each -> each.text().equals(preview));
   }
 

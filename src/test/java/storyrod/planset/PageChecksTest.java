@@ -44,6 +44,30 @@ class PageChecksTest {
     return onEveryPaper(SMALLEST);
   }
 
+  @TestFactory
+  Stream<DynamicTest> everyProjectInGerman() throws IOException {
+    return projects().map(project -> inGerman(project, "publish"));
+  }
+
+  @Tag("slow")
+  @TestFactory
+  Stream<DynamicTest> everyOtherEditionInGerman() throws IOException {
+    return projects()
+        .flatMap(
+            project -> Stream.of("helper", "preview").map(edition -> inGerman(project, edition)));
+  }
+
+  private static DynamicTest inGerman(String project, String edition) {
+    return DynamicTest.dynamicTest(
+        String.join(" ", project, edition, "German"),
+        () -> {
+          PrintedProjects german = PrintedProjects.named(project, "de");
+          Paper paper = german.usualPaper();
+          Printed printed = german.on(paper, edition);
+          assertEquals("", faults(FinishedPdf.of(printed.pdf(), printed.set(), paper)));
+        });
+  }
+
   /** A lead of four lines above a template, and a step whose lists are higher than its page. */
   @TestFactory
   Stream<DynamicTest> pagesThatWereOnceTooShort() {

@@ -3,15 +3,15 @@ package storyrod.planset;
 import java.util.List;
 import java.util.stream.IntStream;
 import storyrod.planset.FinishedPdf.Link;
-import storyrod.words.Words;
 
 /** Page numbers, links, bookmarks and contents lead where they say. */
 final class PlaceChecks {
   private PlaceChecks() {}
 
   static List<String> numbers(FinishedPdf pdf) {
+    String of = FinishedPdf.squeezed(pdf.words().say("foot.of"));
     return IntStream.rangeClosed(2, pdf.count())
-        .filter(page -> !pdf.text(page).contains(page + "of" + pdf.count()))
+        .filter(page -> !pdf.text(page).contains(page + of + pdf.count()))
         .mapToObj(page -> "page " + page + " of " + pdf.count() + ": " + pdf.text(page))
         .toList();
   }
@@ -23,10 +23,13 @@ final class PlaceChecks {
         : links.stream().filter(each -> !leads(pdf, each)).map(Link::toString).toList();
   }
 
-  /** A figure is a page in the contents and a step elsewhere; a mark may have its count. */
+  /**
+   * A figure is a page in the contents and beside an exploded view, and a step elsewhere; a mark
+   * may have its count.
+   */
   private static boolean leads(FinishedPdf pdf, Link link) {
     if (link.text().matches("\\d+")) {
-      return link.page() < listsFrom(pdf)
+      return link.page() < listsFrom(pdf) || link.page() == begins(pdf, "exploded.title")
           ? Integer.parseInt(link.text()) == link.target()
           : isStep(pdf, link);
     }
@@ -36,9 +39,13 @@ final class PlaceChecks {
 
   /** The page on which the lists begin, behind the contents. */
   private static int listsFrom(FinishedPdf pdf) {
-    String first = FinishedPdf.squeezed(Words.ENGLISH.say("cutlist.title"));
+    return begins(pdf, "cutlist.title");
+  }
+
+  private static int begins(FinishedPdf pdf, String section) {
+    String title = FinishedPdf.squeezed(pdf.words().say(section));
     return pdf.bookmarks().stream()
-        .filter(each -> each.text().equals(first))
+        .filter(each -> each.text().equals(title))
         .findFirst()
         .orElseThrow()
         .target();
@@ -55,7 +62,7 @@ final class PlaceChecks {
     if (bookmarks.isEmpty()) {
       return List.of("no bookmarks at all");
     }
-    String cover = FinishedPdf.squeezed(Words.ENGLISH.say("cover.title"));
+    String cover = FinishedPdf.squeezed(pdf.words().say("cover.title"));
     return bookmarks.stream()
         .filter(
             each ->

@@ -1,0 +1,94 @@
+package storyrod.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import storyrod.planset.Paper;
+
+/** The German edition of a project that has names for itself in German. */
+class GermanEditionTest {
+  private static final String PROJECT = "nightstand";
+  private static final Path TEMPLATES = Path.of("templates");
+  private static final Pattern WORD = Pattern.compile("[\\p{L}’']{2,}");
+
+  private static final Pattern TEXT = Pattern.compile("\"([^\"]*)\"");
+
+  private static Set<String> words(String text) {
+    return WORD.matcher(text)
+        .results()
+        .map(found -> found.group().toLowerCase(Locale.ROOT))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Set<String> ofProperties(Path file) throws IOException {
+    Properties properties = new Properties();
+    properties.load(Files.newBufferedReader(file));
+    return words(String.join(" ", properties.values().stream().map(String::valueOf).toList()));
+  }
+
+  /** The words of a template's texts; those of one word may be keys. */
+  private static Set<String> ofTemplate(Path file) throws IOException {
+    return words(
+        TEXT.matcher(Files.readString(file))
+            .results()
+            .map((MatchResult found) -> found.group(1))
+            .filter(text -> text.contains(" ") && !text.startsWith(".*"))
+            .collect(Collectors.joining(" ")));
+  }
+
+  private static Set<String> all(List<Set<String>> sets) {
+    return sets.stream().flatMap(Set::stream).collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The words of English pages and of the description that German pages do not use. */
+  private static Set<String> english() throws IOException {
+    Path project = Path.of("projects", PROJECT);
+    Set<String> english =
+        all(
+            List.of(
+                ofProperties(TEMPLATES.resolve("words/en.properties")),
+                ofTemplate(TEMPLATES.resolve("steps/text.ftl")),
+                words(Files.readString(project.resolve("project.yaml")))));
+    english.removeAll(
+        all(
+            List.of(
+                ofProperties(TEMPLATES.resolve("words/de.properties")),
+                ofTemplate(TEMPLATES.resolve("steps/text_de.ftl")),
+                ofProperties(project.resolve("templates/words/de.properties")))));
+    return english;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"publish", "helper", "preview", "record"})
+  void noEnglishWordIsLeftOnAnyPage(String edition) throws IOException {
+    PrintedProjects german = PrintedProjects.named(PROJECT, "de");
+    byte[] pdf = german.on(Paper.A4, edition).pdf();
+    Set<String> english = english();
+    assertTrue(english.size() > 800 && english.contains("the"), english.size() + " words");
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String text = new PDFTextStripper().getText(document);
+      assertTrue(text.contains("Nachttisch"), text);
+      assertEquals("de", document.getDocumentCatalog().getLanguage());
+      assertEquals("Nachttisch", document.getDocumentInformation().getTitle());
+      Set<String> found = words(text);
+      found.retainAll(english);
+      assertEquals(Set.of(), found);
+    }
+  }
+}
