@@ -37,6 +37,8 @@ public record Drawing(
     CENTRE(0.18),
     DIMENSION(0.18),
     TRAIL(0.18),
+    /** The outline of what lies before a section. */
+    PHANTOM(0.18),
     CUT(0.35);
 
     private final double widthMm;

@@ -10,22 +10,41 @@ import storyrod.piece.Piece;
 
 /** Parts moved apart along the ways in which they go together, looked at in the usual view. */
 record ExplodedView(List<Part> parts, List<Path> paths, Picture picture) {
+  /**
+   * How far parts may stand apart, as multiples of what shows the parts, until hardware is seen.
+   */
+  private static final List<Double> STRETCHES = List.of(1.0, 1.2, 1.4, 1.6);
+
+  private static final double ENOUGH_SEEN = 0.95;
+
+  /** Parts as far apart as needed to see the hardware between them. */
   static ExplodedView of(Explosion explosion, List<Part> parts, List<Hardware> hardware) {
+    ExplodedView best = stretched(explosion, parts, hardware);
+    for (double stretch : STRETCHES.subList(1, STRETCHES.size())) {
+      if (best.seenHardware() >= ENOUGH_SEEN) {
+        break;
+      }
+      ExplodedView next = stretched(explosion.stretched(stretch), parts, hardware);
+      best = next.seenHardware() > best.seenHardware() ? next : best;
+    }
+    return best;
+  }
+
+  private double seenHardware() {
+    return Fitted.share(picture);
+  }
+
+  private static ExplodedView stretched(
+      Explosion explosion, List<Part> parts, List<Hardware> hardware) {
     Stream<Scene.Item> items =
         parts.stream()
             .map(
                 part ->
                     new Scene.Item(
                         part.name(), part.placed(), explosion.offsets().get(part.name())));
-    Scene scene = new Scene(items.toList());
-    List<Fitting> fittings =
-        HardwareOut.of(
-            hardware,
-            HiddenLines.of(scene, View.USUAL),
-            explosion.offsets(),
-            Extent.diagonalMm(Extent.around(parts)));
-    Picture picture = Picture.of(scene, fittings, parts, parts.size(), View.USUAL, List.of());
-    return new ExplodedView(parts, explosion.paths(), picture);
+    Fitted fitted =
+        new Fitted(new Scene(items.toList()), parts, parts.size(), View.USUAL, List.of());
+    return new ExplodedView(parts, explosion.paths(), fitted.whole(hardware));
   }
 
   /** The whole piece with all sub-assemblies open and every mark in a balloon, filling a page. */

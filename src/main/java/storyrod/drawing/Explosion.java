@@ -49,11 +49,19 @@ final class Explosion {
   private final List<Group> gone = new ArrayList<>();
 
   private Explosion(Piece piece, BuildPlan plan, View view, List<Part> parts) {
+    this(
+        piece,
+        new Moves(piece, plan),
+        new Clearance(piece.parts(), view),
+        Extent.diagonalMm(Extent.around(parts)));
+  }
+
+  private Explosion(Piece piece, Moves moves, Clearance clearance, double diagonal) {
     this.piece = piece;
-    this.moves = new Moves(piece, plan);
+    this.moves = moves;
     this.contacts = new Contacts(piece);
-    this.clearance = new Clearance(piece.parts(), view);
-    this.diagonal = Extent.diagonalMm(Extent.around(parts));
+    this.clearance = clearance;
+    this.diagonal = diagonal;
     piece.parts().forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
   }
 
@@ -81,6 +89,19 @@ final class Explosion {
   /** The ways back to their seats. */
   List<Path> paths() {
     return paths;
+  }
+
+  /** The same, everything that many times as far from its place. */
+  Explosion stretched(double by) {
+    Explosion stretched = new Explosion(piece, moves, clearance, diagonal);
+    offsets.forEach((part, offset) -> stretched.offsets.put(part, offset.multiply(by)));
+    paths.forEach(each -> stretched.paths.add(stretched(each, by)));
+    return stretched;
+  }
+
+  private Path stretched(Path path, double by) {
+    Vector3D from = path.from().add(offsets.get(path.part()).multiply(by - 1));
+    return new Path(path.part(), from, from.add(path.to().subtract(path.from()).multiply(by)));
   }
 
   private void open(List<Group> groups) {

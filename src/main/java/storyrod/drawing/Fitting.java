@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Contacts.Path;
+import storyrod.geometry.Box;
 
 /**
  * Hardware where it is drawn, on its way in.
@@ -18,6 +19,19 @@ record Fitting(Hardware hardware, Vector3D seat, double outMm) {
 
   Scene.Item item() {
     return new Scene.Item(hardware.id(), hardware.placed().solid(), offset());
+  }
+
+  /** The two diagonals through its body, where it is drawn, that look least alike. */
+  List<List<Vector3D>> diagonals() {
+    Box box = hardware.placed().solid().bounds().orElseThrow();
+    Vector3D low = box.low().toMm().add(offset());
+    Vector3D high =
+        Vector3D.of(box.x().to().toMm(), box.y().to().toMm(), box.z().to().toMm()).add(offset());
+    return List.of(
+        List.of(low, high),
+        List.of(
+            Vector3D.of(low.getX(), high.getY(), low.getZ()),
+            Vector3D.of(high.getX(), low.getY(), high.getZ())));
   }
 
   /** The way of its inner end to where it goes in. */

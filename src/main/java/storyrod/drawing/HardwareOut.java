@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.PlacedItem;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.geometry.Solid;
 
 /**
  * Moves hardware out of its seats, each along the line by which it goes in, with the part it goes
@@ -23,19 +21,39 @@ final class HardwareOut {
   private static final double GAP = 0.02;
 
   private static final double STEP = 0.03;
-  private static final int STEPS = 12;
   private static final double ENOUGH_SEEN = 0.95;
   private static final double WORTH_A_STEP = 0.1;
 
   private final HiddenLines parts;
   private final Map<String, Vector3D> offsets;
-  private final double diagonal;
+  private final Reach reach;
   private final List<Fitting> out = new ArrayList<>();
 
-  private HardwareOut(HiddenLines parts, Map<String, Vector3D> offsets, double diagonal) {
+  /**
+   * How far it may come out.
+   *
+   * @param diagonalMm of all that is drawn, in its place
+   * @param steps how many times it is looked at farther out
+   */
+  record Reach(double diagonalMm, int steps) {
+    private static final int NEAR = 8;
+    private static final int FAR = 16;
+
+    /** A short way, where parts can give way. */
+    static Reach near(double diagonalMm) {
+      return new Reach(diagonalMm, NEAR);
+    }
+
+    /** Past the parts that hide it, where none of them can. */
+    static Reach far(double diagonalMm) {
+      return new Reach(diagonalMm, FAR);
+    }
+  }
+
+  private HardwareOut(HiddenLines parts, Map<String, Vector3D> offsets, Reach reach) {
     this.parts = parts;
     this.offsets = offsets;
-    this.diagonal = diagonal;
+    this.reach = reach;
   }
 
   /**
@@ -43,11 +61,11 @@ final class HardwareOut {
    *
    * @param parts what is drawn besides, without it
    * @param offsets how far each host is drawn from its place
-   * @param diagonal of all that is drawn, in its place, in mm
+   * @param reach how far it may come out
    */
   static List<Fitting> of(
-      List<Hardware> items, HiddenLines parts, Map<String, Vector3D> offsets, double diagonal) {
-    HardwareOut out = new HardwareOut(parts, offsets, diagonal);
+      List<Hardware> items, HiddenLines parts, Map<String, Vector3D> offsets, Reach reach) {
+    HardwareOut out = new HardwareOut(parts, offsets, reach);
     alike(items).forEach(out::moveOut);
     return out.out;
   }
@@ -66,12 +84,12 @@ final class HardwareOut {
   private void moveOut(List<Hardware> alike) {
     double room = alike.stream().mapToDouble(this::room).min().orElse(Double.POSITIVE_INFINITY);
     double clear = alike.stream().mapToDouble(this::clear).max().orElse(0);
-    double first = Math.min(GAP * diagonal + clear, room);
+    double first = Math.min(GAP * reach.diagonalMm + clear, room);
     List<Hardware> looked = alike.size() < 3 ? alike : List.of(alike.getFirst(), alike.getLast());
     double best = first;
     double most = -1;
-    for (int i = 0; i <= STEPS && most < ENOUGH_SEEN; i++) {
-      double mm = Math.min(first + i * STEP * diagonal, room);
+    for (int i = 0; i <= reach.steps && most < ENOUGH_SEEN; i++) {
+      double mm = Math.min(first + i * STEP * reach.diagonalMm, room);
       double seen = looked.stream().mapToDouble(each -> seen(moved(each, mm))).min().orElse(1);
       if (seen > most + WORTH_A_STEP) {
         most = seen;
@@ -125,10 +143,8 @@ final class HardwareOut {
 
   /** The share that is seen of the two diagonals through a body that look least alike. */
   private double seen(Fitting fitting) {
-    return diagonals(fitting.hardware().placed().solid())
-        .mapToDouble(
-            line ->
-                seen(line.getFirst().add(fitting.offset()), line.getLast().add(fitting.offset())))
+    return fitting.diagonals().stream()
+        .mapToDouble(line -> seen(line.getFirst(), line.getLast()))
         .min()
         .orElse(1);
   }
@@ -137,16 +153,5 @@ final class HardwareOut {
     double whole = parts.whole(from, to).length();
     double shown = parts.visible(from, to).stream().mapToDouble(Seen.Stroke::length).sum();
     return whole < 1 ? 1 : Math.min(1, shown / whole);
-  }
-
-  private static Stream<List<Vector3D>> diagonals(Solid solid) {
-    Box box = solid.bounds().orElseThrow();
-    Vector3D low = box.low().toMm();
-    Vector3D high = Vector3D.of(box.x().to().toMm(), box.y().to().toMm(), box.z().to().toMm());
-    return Stream.of(
-        List.of(low, high),
-        List.of(
-            Vector3D.of(low.getX(), high.getY(), low.getZ()),
-            Vector3D.of(high.getX(), low.getY(), high.getZ())));
   }
 }

@@ -75,7 +75,9 @@ final class HiddenLines {
       if (ScreenFace.looksAt(view, face)) {
         ScreenFace seen = ScreenFace.of(owner, face, item.offset(), view);
         faces.add(seen);
-        index.insert(seen.envelope(), seen);
+        if (!item.isOpen()) {
+          index.insert(seen.envelope(), seen);
+        }
       }
     }
     own.add(faces);

@@ -28,7 +28,14 @@ final class Ink {
 
   /** A part drawn thin and without tone. */
   Group thin(Part part, Seen seen) {
-    return group(part, seen, Role.THIN, false);
+    return seen.item().isOpen() ? open(part, seen) : group(part, seen, Role.THIN, false);
+  }
+
+  /** The outline of a part that hides nothing (a part before a section: ISO 128-2, type 05.1). */
+  private Group open(Part part, Seen seen) {
+    List<Element> outline = new ArrayList<>();
+    seen.lines().outlines().forEach(stroke -> outline.add(line(Role.PHANTOM, stroke)));
+    return new Group(id(part), part.mark(), part.title(), outline);
   }
 
   private Group group(Part part, Seen seen, Role role, boolean toned) {

@@ -136,9 +136,13 @@ record Inset(Picture picture, Picture.Notes notes, View view) {
         .filter(area -> area.rings().getFirst().stream().allMatch(frame::contains))
         .forEach(elements::add);
     for (int i = 0; i < picture.seen().size(); i++) {
-      Role outline = i < parts && i >= picture.strong() ? Role.THIN : Role.VISIBLE;
-      Seen.Lines lines = picture.seen().get(i).lines();
-      elements.addAll(clipped(lines.edges(), Role.THIN, fit, frame));
+      Seen seen = picture.seen().get(i);
+      Role standing = seen.item().isOpen() ? Role.PHANTOM : Role.THIN;
+      Role outline = i < parts && i >= picture.strong() ? standing : Role.VISIBLE;
+      Seen.Lines lines = seen.lines();
+      if (!seen.item().isOpen()) {
+        elements.addAll(clipped(lines.edges(), Role.THIN, fit, frame));
+      }
       elements.addAll(clipped(lines.outlines(), outline, fit, frame));
     }
     List<Seen.Stroke> trails = picture.trails(notes);

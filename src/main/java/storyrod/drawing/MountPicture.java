@@ -46,6 +46,14 @@ final class MountPicture implements PicturedStep {
     this.shot = best();
   }
 
+  private MountPicture(MountPicture whole, Shot shot) {
+    this.step = whole.step;
+    this.hardware = whole.hardware;
+    this.things = whole.things;
+    this.parts = whole.parts;
+    this.shot = shot;
+  }
+
   /** Empty if the step mounts nothing that has a place. */
   static Optional<MountPicture> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
@@ -62,10 +70,10 @@ final class MountPicture implements PicturedStep {
     List<List<Part>> apart = standing.takenOut(hosts(mounted));
     MountPicture hung = new MountPicture(step, there, mounted);
     if (hung.shot.seen() >= ENOUGH_SEEN || apart.equals(there)) {
-      return hung;
+      return hung.cleared();
     }
     MountPicture out = new MountPicture(step, apart, mounted);
-    return out.shot.seen() > hung.shot.seen() + CLEARLY ? out : hung;
+    return (out.shot.seen() > hung.shot.seen() + CLEARLY ? out : hung).cleared();
   }
 
   private static List<String> hosts(List<Hardware> mounted) {
@@ -90,6 +98,12 @@ final class MountPicture implements PicturedStep {
   /** How it looks from one side, and the share of the hardware and of its seats that is seen. */
   private record Shot(Inset inset, double seen) {}
 
+  /** The same, opened if too little is seen. */
+  private MountPicture cleared() {
+    View view = shot.inset().view();
+    return new MountPicture(this, shot(view, fitted(view).clear(shot.inset().picture())));
+  }
+
   private Shot best() {
     Shot best = shot(views().getFirst());
     for (View view : views().subList(1, VIEWS)) {
@@ -106,26 +120,30 @@ final class MountPicture implements PicturedStep {
   private List<View> views() {
     boolean isBelow = hardware.stream().allMatch(each -> each.placed().out().getZ() < -LEANING);
     int from = isBelow ? VIEWS : 0;
-    return StepPicture.VIEWS.subList(from, from + VIEWS).stream()
+    return View.AROUND.subList(from, from + VIEWS).stream()
         .map(view -> view.laidOn(step.down()))
         .toList();
   }
 
   private Shot shot(View view) {
+    return shot(view, fitted(view).whole(hardware));
+  }
+
+  private Shot shot(View view, Picture picture) {
+    Picture.Notes notes = new Picture.Notes(List.of(), arrows(picture.fittings()), hosts(hardware));
+    return new Shot(new Inset(picture, notes, view), seen(picture, view));
+  }
+
+  private Fitted fitted(View view) {
     Map<String, Vector3D> offsets = offsets(view);
     Scene scene =
         new Scene(
             parts.stream()
                 .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
                 .toList());
-    double diagonal = Extent.diagonalMm(Extent.around(parts));
-    HiddenLines lines = HiddenLines.of(scene, view);
-    List<Fitting> fittings = HardwareOut.of(hardware, lines, offsets, diagonal);
     List<String> toned =
         Stream.concat(hosts(hardware).stream(), hardware.stream().map(Hardware::id)).toList();
-    Picture picture = Picture.of(scene, fittings, parts, 0, view, toned);
-    Picture.Notes notes = new Picture.Notes(List.of(), arrows(fittings), hosts(hardware));
-    return new Shot(new Inset(picture, notes, view), seen(picture, view));
+    return new Fitted(scene, parts, 0, view, toned);
   }
 
   private Map<String, Vector3D> offsets(View view) {

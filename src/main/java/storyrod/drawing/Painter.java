@@ -203,6 +203,7 @@ public final class Painter {
       case VISIBLE, THIN, DIMENSION, CUT -> new float[0];
       case HIDDEN -> new float[] {8 * width, 3 * width};
       case CENTRE -> new float[] {24 * width, 3 * width, width, 3 * width};
+      case PHANTOM -> new float[] {24 * width, 3 * width, width, 3 * width, width, 3 * width};
       case TRAIL -> new float[] {12 * width, 4 * width, width, 4 * width};
     };
   }

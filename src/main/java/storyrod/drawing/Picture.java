@@ -88,7 +88,7 @@ record Picture(
     Set<String> toned =
         Stream.concat(parts.subList(0, strong).stream().map(Part::name), balloons.stream())
             .collect(Collectors.toSet());
-    List<Seen> seen = lines.seen(item -> toned.contains(item.name()));
+    List<Seen> seen = lines.seen(item -> toned.contains(item.name()) && !item.isOpen());
     return new Picture(parts, strong, fittings, lines, seen);
   }
 
@@ -163,6 +163,14 @@ record Picture(
   double seenShare(Path path, View view) {
     double whole = view.project(path.from()).distance(view.project(path.to()));
     return visible(path).mapToDouble(Stroke::length).max().orElse(0) / Math.max(whole, 1);
+  }
+
+  /** The least that is seen of any way, each of several paths of which the best is seen. */
+  double leastSeen(List<List<Path>> ways, View view) {
+    return ways.stream()
+        .mapToDouble(way -> way.stream().mapToDouble(each -> seenShare(each, view)).max().orElse(1))
+        .min()
+        .orElse(1);
   }
 
   private Stream<Stroke> visible(Path path) {

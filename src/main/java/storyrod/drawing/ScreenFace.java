@@ -68,6 +68,11 @@ record ScreenFace(
     return false;
   }
 
+  /** Whether any of a line is behind it and inside its picture. */
+  boolean hidesAny(ScreenLine line) {
+    return !behind(line).and(inside(line.picture())).isEmpty();
+  }
+
   /** The stretch of a line that is behind the face's plane. */
   Intervals behind(ScreenLine line) {
     double start = inFront(line.from()) + ON_FACE_MM;

@@ -37,17 +37,6 @@ final class StepPicture implements PicturedStep {
 
   private static final double BEST_SCORE = 2;
 
-  static final List<View> VIEWS =
-      List.of(
-          View.USUAL,
-          View.isometric(-1, -1, 1),
-          View.isometric(1, 1, 1),
-          View.isometric(-1, 1, 1),
-          View.isometric(1, -1, -1),
-          View.isometric(-1, -1, -1),
-          View.isometric(1, 1, -1),
-          View.isometric(-1, 1, -1));
-
   private final Piece piece;
   private final Step step;
   private final Contacts contacts;
@@ -76,7 +65,7 @@ final class StepPicture implements PicturedStep {
             .filter(each -> shown.contains(each.placed().host()))
             .filter(each -> each.placed().isFittedIn(step))
             .toList();
-    this.shot = best().with(this.hardware, newParts.size(), marked());
+    this.shot = fitted(best());
   }
 
   /** The picture of a step, as large as a page allows; empty if the step brings no part. */
@@ -131,8 +120,12 @@ final class StepPicture implements PicturedStep {
         .toList();
   }
 
+  private Stream<View> views() {
+    return View.AROUND.stream().map(view -> view.laidOn(step.down()));
+  }
+
   private Shot best() {
-    List<View> views = VIEWS.stream().map(view -> view.laidOn(step.down())).toList();
+    List<View> views = views().toList();
     Shot best = shot(views.getFirst());
     for (View view : views.subList(1, views.size())) {
       if (best.score() >= BEST_SCORE) {
@@ -145,23 +138,38 @@ final class StepPicture implements PicturedStep {
   }
 
   /** The step from one viewpoint; the score has a point each for new parts and ways in sight. */
-  private record Shot(
-      View view,
-      Scene scene,
-      Map<String, Vector3D> offsets,
-      Picture picture,
-      Picture.Notes notes,
-      double score) {
-    /** The same with the hardware that goes in. */
-    Shot with(List<Hardware> hardware, int strong, List<String> marked) {
-      if (hardware.isEmpty()) {
-        return this;
-      }
-      double diagonal = Extent.diagonalMm(Extent.around(picture.parts()));
-      List<Fitting> fittings = HardwareOut.of(hardware, picture.lines(), offsets, diagonal);
-      Picture full = Picture.of(scene, fittings, picture.parts(), strong, view, marked);
-      return new Shot(view, scene, offsets, full, notes, score);
+  private record Shot(View view, Scene scene, Picture picture, Picture.Notes notes, double score) {
+    Shot with(Picture full) {
+      return new Shot(view, scene, full, notes, score);
     }
+
+    Fitted fitted(int strong, List<String> marked) {
+      return new Fitted(scene, picture.parts(), strong, view, marked);
+    }
+  }
+
+  /**
+   * The same with the hardware that goes in; from another side that shows parts and ways as well
+   * where too little of it would be seen, and opened if that is so from all sides.
+   */
+  private Shot fitted(Shot best) {
+    Shot most = whole(best);
+    if (!Fitted.isEnough(most.picture)) {
+      most =
+          views()
+              .map(this::shot)
+              .filter(each -> each.score >= best.score)
+              .map(this::whole)
+              .max(Comparator.comparingDouble(each -> Fitted.share(each.picture)))
+              .orElse(most);
+    }
+    return most.with(most.fitted(newParts.size(), marked()).clear(most.picture));
+  }
+
+  private Shot whole(Shot shot) {
+    return hardware.isEmpty()
+        ? shot
+        : shot.with(shot.fitted(newParts.size(), marked()).whole(hardware));
   }
 
   private Shot shot(View view) {
@@ -179,10 +187,10 @@ final class StepPicture implements PicturedStep {
     List<Path> trails = ways.stream().flatMap(List::stream).toList();
     double score =
         Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
-            + Math.min(1, leastOfWays(picture, ways, view) / ENOUGH_OF_WAY);
+            + Math.min(1, picture.leastSeen(ways, view) / ENOUGH_OF_WAY);
     Picture.Notes notes =
         new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent(), true);
-    return new Shot(view, scene, offsets, picture, notes, score);
+    return new Shot(view, scene, picture, notes, score);
   }
 
   private Map<String, Vector3D> apart(View view, Map<String, Vector3D> offsets) {
@@ -278,13 +286,5 @@ final class StepPicture implements PicturedStep {
 
   private List<Solid> solids(List<String> unit) {
     return unit.stream().map(name -> piece.part(name).placed()).toList();
-  }
-
-  private static double leastOfWays(Picture picture, List<List<Path>> ways, View view) {
-    return ways.stream()
-        .mapToDouble(
-            way -> way.stream().mapToDouble(p -> picture.seenShare(p, view)).max().orElse(1))
-        .min()
-        .orElse(1);
   }
 }

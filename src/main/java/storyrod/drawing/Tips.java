@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.algorithm.InteriorPointArea;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -13,6 +14,7 @@ import org.locationtech.jts.geom.Polygon;
 import storyrod.drawing.Balloons.Tip;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Region;
+import storyrod.drawing.Seen.Stroke;
 import storyrod.piece.Part;
 
 /** Chooses where leaders end: in the largest region that is seen of a part. */
@@ -36,14 +38,23 @@ final class Tips {
     Map<String, List<Candidate>> byMark = new LinkedHashMap<>();
     for (int i = 0; i < parts.size(); i++) {
       List<Candidate> same = byMark.computeIfAbsent(parts.get(i).mark(), key -> new ArrayList<>());
-      largest(seen.get(i)).ifPresent(region -> same.add(candidate(region)));
+      candidate(seen.get(i)).ifPresent(same::add);
     }
     List<Tip> tips = new ArrayList<>();
     byMark.forEach((mark, same) -> farApart(same).forEach(at -> tips.add(new Tip(mark, at))));
     return tips;
   }
 
-  private static java.util.Optional<Region> largest(Seen seen) {
+  /** Of a part of which only the outline is drawn, a point on that. */
+  private Optional<Candidate> candidate(Seen seen) {
+    return seen.item().isOpen()
+        ? seen.lines().outlines().stream()
+            .max(Comparator.comparingDouble(Stroke::length))
+            .map(longest -> new Candidate(fit.on(longest.at(0.5)), 0))
+        : largest(seen).map(this::candidate);
+  }
+
+  private static Optional<Region> largest(Seen seen) {
     return seen.regions().stream().max(Comparator.comparingDouble(Region::areaMm2));
   }
 

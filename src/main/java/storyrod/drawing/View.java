@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Drawing.At;
 import storyrod.geometry.Face;
@@ -16,6 +17,18 @@ record View(Vector3D right, Vector3D up, Vector3D toViewer) {
 
   /** The usual view: from the front, the right and above. */
   public static final View USUAL = isometric(1, -1, 1);
+
+  /** From the corners, the usual one first: four from above, four from below. */
+  static final List<View> AROUND =
+      List.of(
+          USUAL,
+          isometric(-1, -1, 1),
+          isometric(1, 1, 1),
+          isometric(-1, 1, 1),
+          isometric(1, -1, -1),
+          isometric(-1, -1, -1),
+          isometric(1, 1, -1),
+          isometric(-1, 1, -1));
 
   /**
    * An isometric view as in ISO 5456-3: the three axes of the piece are foreshortened alike.

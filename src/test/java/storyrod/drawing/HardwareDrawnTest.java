@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PlacedHardware;
@@ -16,6 +17,7 @@ import storyrod.build.PlacedItem;
 import storyrod.build.Verb;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Role;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
@@ -85,7 +87,7 @@ class HardwareDrawnTest {
         });
   }
 
-  /** Hardware comes out until nothing hides it; behind a high back a few brads stay hidden. */
+  /** Hardware comes out until nothing hides it: of twenty items one may stay hidden. */
   @TestFactory
   List<DynamicTest> nearlyAllThatIsDrawnIsSeen() {
     return AllProjects.each(
@@ -100,14 +102,11 @@ class HardwareDrawnTest {
               }
             }
           }
-          assertTrue(unseen.size() * 7 <= all, unseen::toString);
+          assertTrue(unseen.size() * 20 <= all, unseen::toString);
         });
   }
 
-  /**
-   * A step that only mounts hardware has a picture. Pins on both sides of a case are not all seen
-   * from one side, but a third at least.
-   */
+  /** A step that only mounts hardware has a picture. */
   @TestFactory
   List<DynamicTest> aStepThatMountsHardwareHasAPicture() {
     return AllProjects.each(
@@ -118,12 +117,70 @@ class HardwareDrawnTest {
                 && all.stream().anyMatch(each -> each.placed().isFittedIn(step))) {
               Drawing picture = project.set().drawings().steps().get(step.number());
               assertTrue(picture != null, () -> "step " + step.number());
-              List<Group> groups = hardware(picture).toList();
-              long seen = groups.stream().filter(each -> !each.elements().isEmpty()).count();
-              assertTrue(3 * seen >= groups.size(), () -> picture.name() + ": " + seen);
             }
           }
         });
+  }
+
+  /** Of the hardware that a step puts in, three quarters at least are seen. */
+  @TestFactory
+  List<DynamicTest> mostHardwareOfAStepIsSeen() {
+    return AllProjects.each(
+        project -> {
+          for (Drawing picture : project.set().drawings().steps().values()) {
+            List<Group> groups = hardware(picture).toList();
+            long seen = groups.stream().filter(each -> !each.elements().isEmpty()).count();
+            assertTrue(4 * seen >= 3 * groups.size(), () -> picture.name() + ": " + seen);
+          }
+        });
+  }
+
+  /** Only what stands already gives way to show hardware, and it keeps its outline. */
+  @TestFactory
+  List<DynamicTest> whatIsNewIsNeverDrawnAsAnOutline() {
+    return AllProjects.each(
+        project -> {
+          Piece piece = project.set().piece();
+          for (Step step : project.set().build().steps()) {
+            Drawing picture = project.set().drawings().steps().get(step.number());
+            if (picture != null && step.verb() == Verb.FIT) {
+              List<String> ids = step.newParts().stream().map(piece::part).map(Ink::id).toList();
+              picture.elements().stream()
+                  .filter(Group.class::isInstance)
+                  .map(Group.class::cast)
+                  .filter(each -> ids.contains(each.id()))
+                  .forEach(each -> assertTrue(isWhole(each), () -> picture.name() + each.id()));
+            }
+          }
+        });
+  }
+
+  private static boolean isWhole(Group group) {
+    return group.elements().stream()
+        .noneMatch(each -> each instanceof Drawing.Line line && line.role() == Role.PHANTOM);
+  }
+
+  /** Pins on both sides of a bay are seen only where the side before them is an outline. */
+  @Test
+  void theSideBeforeShelfPinsIsAnOutline() {
+    PlanSet set = AllProjects.named("sideboard");
+    Step pins =
+        set.build().steps().stream()
+            .filter(step -> step.verb() == Verb.MOUNT)
+            .filter(step -> pinsOf(set).anyMatch(pin -> pin.placed().isFittedIn(step)))
+            .findFirst()
+            .orElseThrow();
+    Drawing picture = set.drawings().steps().get(pins.number());
+    assertTrue(
+        picture.elements().stream()
+            .filter(Group.class::isInstance)
+            .map(Group.class::cast)
+            .anyMatch(group -> !isWhole(group)));
+  }
+
+  private static Stream<Hardware> pinsOf(PlanSet set) {
+    return Hardware.of(set.piece()).stream()
+        .filter(each -> each.placed().item().equals("shelf-pin"));
   }
 
   /** Hardware too small to make out is enlarged beside: some line of it is longer there. */

@@ -43,7 +43,8 @@ class HardwareOutTest {
                 .toList());
     double diagonal = Extent.diagonalMm(Extent.around(parts));
     HiddenLines lines = HiddenLines.of(scene, View.USUAL);
-    return HardwareOut.of(Hardware.of(set.piece()), lines, offsets, diagonal);
+    return HardwareOut.of(
+        Hardware.of(set.piece()), lines, offsets, HardwareOut.Reach.far(diagonal));
   }
 
   /** Whether the gap between its parts has room for all of it. */
