@@ -1,6 +1,7 @@
 <#-- The steps, page by page as they were measured. Gets: steps.pages (stage: number, title; steps:
      opens: none or one stage, step: number, text (title, sentences, cautions, tools, settings: name,
-     mark, value), pictures, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
+     mark, value), pictures, strips of
+     steps that cut, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
      count), firstColumn: how many sentences stand in the first of two columns, or 0, working,
      waiting); edition.boxes, whether there is a line to tick and sign. -->
 <#import "/frame/macros.ftl" as frame>
@@ -58,6 +59,7 @@
 <td class="half end"><@sentences step step.firstColumn step.text.sentences?size/></td></tr></table>
 <#else>
 <#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list>
+<#list step.strips as strip><div class="strip"><@frame.drawing strip/></div></#list>
 <table class="step-body"><tr><td class="do">
 <@cautions step/>
 <@sentences step 0 step.text.sentences?size/>

@@ -162,6 +162,7 @@ td.step-title { font-size: 25pt; line-height: 1.15; }
 .small-step td.step-number { width: 15mm; font-size: 27pt; }
 .small-step td.step-title { font-size: 17pt; line-height: 1.2; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
+.step .strip { margin-top: 1mm; margin-bottom: 1.5mm; line-height: 1; font-size: 1pt; }
 table.step-body { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
 table.step-top, table.step-columns { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 .step table.step-top .picture { margin-top: 0; margin-bottom: 0; }

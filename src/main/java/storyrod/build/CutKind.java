@@ -92,6 +92,10 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
 
   /** The axis across which a trench is as wide as the saw or the bit has to cut. */
   static Axis widthAxis(Part part, Cut.Trench trench) {
+    return widthAxis(part.box(), trench);
+  }
+
+  private static Axis widthAxis(Box part, Cut.Trench trench) {
     Box removed = trench.removed();
     List<Axis> inFace =
         Arrays.stream(Axis.values()).filter(axis -> axis != trench.from().axis()).toList();
@@ -110,19 +114,24 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
   /** Whether a trench ends inside the part, so that the cutter has to stop. */
   public static boolean isStopped(Part part, Cut.Trench trench) {
     Axis run = Axis.other(trench.from().axis(), widthAxis(part, trench));
-    return !runsThrough(part, trench, run);
+    return !runsThrough(part.box(), trench, run);
   }
 
   /** The edge from which a trench is set out: the nearer one. */
   public static Face edge(Part part, Cut.Trench trench) {
+    return edge(part.box(), trench);
+  }
+
+  /** The same in the frame in which the box of the part is given. */
+  public static Face edge(Box part, Cut.Trench trench) {
     Axis axis = widthAxis(part, trench);
-    Length before = trench.removed().on(axis).from().minus(part.box().on(axis).from());
-    Length behind = part.box().on(axis).to().minus(trench.removed().on(axis).to());
+    Length before = trench.removed().on(axis).from().minus(part.on(axis).from());
+    Length behind = part.on(axis).to().minus(trench.removed().on(axis).to());
     return Face.of(axis, behind.isShorterThan(before) ? 1 : -1);
   }
 
-  private static boolean runsThrough(Part part, Cut.Trench trench, Axis axis) {
-    return trench.removed().on(axis).equals(part.box().on(axis));
+  private static boolean runsThrough(Box part, Cut.Trench trench, Axis axis) {
+    return trench.removed().on(axis).equals(part.on(axis));
   }
 
   private static Length width(Part part, Cut.Trench trench) {

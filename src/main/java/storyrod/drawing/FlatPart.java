@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.Arrays;
 import java.util.List;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -54,6 +55,25 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
   Face right() {
     Face right = Face.of(part.length(), 1);
     return Turn.with(part.box(), right, shown).up() == up ? right : right.opposite();
+  }
+
+  /** A face of the flat part, as it is called in the frame of the piece. */
+  Face original(Face flat) {
+    Face positive =
+        switch (flat.axis()) {
+          case X -> right();
+          case Y -> shown.opposite();
+          case Z -> up;
+        };
+    return flat.sign() > 0 ? positive : positive.opposite();
+  }
+
+  /** The face of the flat part that a face in the frame of the piece is. */
+  Face turned(Face original) {
+    return Arrays.stream(Face.values())
+        .filter(face -> original(face) == original)
+        .findFirst()
+        .orElseThrow();
   }
 
   List<Cut.Trench> trenches() {

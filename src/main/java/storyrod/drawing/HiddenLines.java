@@ -8,7 +8,9 @@ import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
+import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Stroke;
+import storyrod.geometry.Cylinder;
 import storyrod.geometry.FlatFace;
 import storyrod.geometry.Intervals;
 import storyrod.geometry.Intervals.Stretch;
@@ -143,6 +145,12 @@ final class HiddenLines {
     return seen;
   }
 
+  /** The seen stretches of the mouths that further bores would have in an item. */
+  List<List<At>> mouths(int item, List<Cylinder> bores) {
+    Vector3D offset = scene.items().get(item).offset();
+    return new Mouths(this, view).of(bores, offset, own.get(item));
+  }
+
   /** A line in space, whether it is seen or not. */
   Stroke whole(Vector3D from, Vector3D to) {
     return ScreenLine.of(from, to, view).picture();
@@ -195,7 +203,7 @@ final class HiddenLines {
   List<ScreenFace> inFrontOf(List<Vector3D> points) {
     Envelope envelope = new Envelope();
     for (Vector3D point : points) {
-      Drawing.At at = view.project(point);
+      At at = view.project(point);
       envelope.expandToInclude(at.x(), at.y());
     }
     envelope.expandBy(2 * HAIR_MM);

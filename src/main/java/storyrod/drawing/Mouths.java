@@ -32,10 +32,15 @@ final class Mouths {
   }
 
   List<List<At>> of(Scene.Item item, List<ScreenFace> faces) {
+    return of(item.solid().bores(), item.offset(), faces);
+  }
+
+  /** Those of some bores in the faces of an item that is drawn away from its place. */
+  List<List<At>> of(List<Cylinder> bores, Vector3D offset, List<ScreenFace> faces) {
     List<List<At>> mouths = new ArrayList<>();
-    for (Cylinder bore : item.solid().bores()) {
+    for (Cylinder bore : bores) {
       for (ScreenFace face : faces) {
-        List<Vector3D> ellipse = ellipse(bore, item.offset(), face);
+        List<Vector3D> ellipse = ellipse(bore, offset, face);
         if (!ellipse.isEmpty()) {
           mouths.addAll(chained(seen(ellipse, face)));
         }

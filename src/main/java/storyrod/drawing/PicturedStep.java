@@ -7,13 +7,14 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.piece.Piece;
 
 /** The picture of a step before its room is known. */
-sealed interface PicturedStep permits StepPicture, MountPicture {
-  /** Of a step that brings parts, or that mounts hardware; empty of any other. */
+sealed interface PicturedStep permits StepPicture, MountPicture, CutPicture {
+  /** Of a step that brings parts, mounts hardware, or cuts; empty of any other. */
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
     return StepPicture.of(piece, step, hardware)
         .map(PicturedStep.class::cast)
-        .or(() -> MountPicture.of(piece, plan, step, hardware));
+        .or(() -> MountPicture.of(piece, plan, step, hardware))
+        .or(() -> CutPicture.of(piece, plan, step));
   }
 
   /** The number of the step. */

@@ -145,6 +145,11 @@ public final class Solid {
     return new Solid(body, all, form);
   }
 
+  /** The same body without its bores. */
+  public Solid unbored() {
+    return new Solid(body, List.of(), form);
+  }
+
   /** The same solid elsewhere. */
   public Solid moved(Vector3D byMm) {
     RegionBSPTree3D there = body.copy();

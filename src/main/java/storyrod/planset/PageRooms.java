@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
+import storyrod.drawing.CutPicture;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.Rooms;
 import storyrod.drawing.Size;
@@ -113,6 +114,7 @@ public final class PageRooms implements Rooms {
         StepPages.entry(piece, step, Optional.empty(), sheet),
         StepPages.stageMm(build, step),
         Optional.ofNullable(heights.get(step.number())),
-        step.verb() == Verb.TRIAL_FIT);
+        step.verb() == Verb.TRIAL_FIT,
+        CutPicture.isFor(step));
   }
 }

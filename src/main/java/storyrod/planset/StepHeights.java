@@ -14,6 +14,9 @@ final class StepHeights {
   /** Above and below a picture. */
   static final double AROUND_PICTURE_MM = 5;
 
+  /** Above and below the strip of a step that cuts. */
+  static final double AROUND_STRIP_MM = 2.5;
+
   static final double SMALL_BELOW_MM = 4.5;
 
   static final double STAGE_MM = 10.5;

@@ -14,6 +14,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.Description.ItemEntry;
+import storyrod.drawing.CutPicture;
 import storyrod.drawing.Packing;
 import storyrod.measure.Length;
 import storyrod.piece.HardwareUse;
@@ -51,7 +52,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   /**
    * A step.
    *
-   * @param pictures none or one
+   * @param pictures none or one, of a step that puts something together
+   * @param strips none or one, of a step that cuts or drills
    * @param firstColumn how many sentences stand in the first of two columns below the picture and
    *     the lists beside it; 0 where the lists stand beside the sentences
    * @param working the working time in words
@@ -61,6 +63,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
       int number,
       StepText text,
       List<DrawingBox> pictures,
+      List<DrawingBox> strips,
       List<PartRow> parts,
       List<SizeRow> sizes,
       List<HardwareRow> hardware,
@@ -68,7 +71,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
       String working,
       String waiting) {
     private Entry inColumns(int first) {
-      return new Entry(number, text, pictures, parts, sizes, hardware, first, working, waiting);
+      return new Entry(
+          number, text, pictures, strips, parts, sizes, hardware, first, working, waiting);
     }
   }
 
@@ -153,13 +157,19 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   private static double height(Entry step, StepHeights heights) {
     if (step.pictures().isEmpty()) {
-      return heights.of(step, false);
+      return heights.of(step, false) + strip(step);
     }
     double picture = step.pictures().getFirst().heightMm();
     return StepHeights.AROUND_PICTURE_MM
         + (step.firstColumn() == 0
             ? heights.of(step, true) + picture
             : heights.inColumns(step) + Math.max(picture, heights.lists(step)));
+  }
+
+  private static double strip(Entry step) {
+    return step.strips().stream()
+        .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_STRIP_MM)
+        .sum();
   }
 
   /** The height of the stage's heading, where a step is the first of a stage. */
@@ -192,7 +202,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     return new Entry(
         step.number(),
         withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
-        picture.stream().toList(),
+        picture.filter(any -> !CutPicture.isFor(step)).stream().toList(),
+        picture.filter(any -> CutPicture.isFor(step)).stream().toList(),
         parts,
         sizes,
         atHand(piece, step).stream().map(item -> hardware(piece, item)).toList(),

@@ -36,12 +36,14 @@ final class StepRooms {
    * @param stageMm the height of its stage's heading, if it stands under one
    * @param picture the height that its picture fills at a width; empty if it has none
    * @param shownAgain whether a later step shows the same, so that it can go without
+   * @param strip whether its picture is a strip above small texts
    */
   record Wish(
       StepPages.Entry step,
       double stageMm,
       Optional<DoubleUnaryOperator> picture,
-      boolean shownAgain) {}
+      boolean shownAgain,
+      boolean strip) {}
 
   /**
    * A step that takes its place.
@@ -65,7 +67,7 @@ final class StepRooms {
         int at = page.first() + i;
         Place place = places.get(at);
         double height = place.item().heights().get(page.choices().get(i)) - place.besideMm();
-        if (place.widthMm() > 0) {
+        if (place.widthMm() > 0 && height > 0) {
           rooms.put(wishes.get(at).step().number(), new Size(place.widthMm(), height));
         }
       }
@@ -75,13 +77,33 @@ final class StepRooms {
 
   private Place place(Wish wish) {
     return wish.picture()
-        .map(picture -> pictured(wish, picture))
+        .map(picture -> wish.strip() ? strip(wish, picture) : pictured(wish, picture))
         .filter(place -> !wish.shownAgain() || place.largestMm() >= LEAST_PICTURE_MM)
         .orElseGet(
             () -> {
               double text = texts.of(wish.step(), false) + wish.stageMm();
               return new Place(Packing.Item.of(text), 0, text);
             });
+  }
+
+  /**
+   * A strip may shrink as long as it can be read, to what it fills at no width; where no page has
+   * room for it, it goes.
+   */
+  private Place strip(Wish wish, DoubleUnaryOperator picture) {
+    double text = texts.of(wish.step(), false) + wish.stageMm();
+    double around = text + StepHeights.AROUND_STRIP_MM;
+    double wide = paper.textWidthMm();
+    double least = picture.applyAsDouble(0);
+    List<Double> heights = new ArrayList<>();
+    for (double high = picture.applyAsDouble(wide); high >= least; high -= STEP_MM) {
+      heights.add(around + high);
+    }
+    heights.removeIf(height -> height > StepHeights.roomMm(paper));
+    if (heights.isEmpty()) {
+      heights.add(text);
+    }
+    return new Place(new Packing.Item(heights), wide, around);
   }
 
   /**

@@ -1,0 +1,125 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
+import storyrod.drawing.Drawing.Tone;
+
+/**
+ * A part that a step cuts, as it lies on the bench: what is left of it thin, what the step takes
+ * off strong and toned.
+ *
+ * @param waste what is seen of what is taken off
+ * @param left what is seen of the rest
+ * @param mouths the seen mouths of the bores that the step makes
+ * @param captions what stands below it
+ */
+record CutPart(Taken taken, Seen waste, Seen left, List<List<At>> mouths, List<String> captions) {
+  /** What its balloon takes at the left. */
+  private static final double BESIDE_MM = 13;
+
+  private static final double EDGE_MM = 1;
+  private static final double LINE_MM = 3.6;
+
+  static CutPart of(Taken taken, View view, List<String> captions) {
+    Scene scene =
+        new Scene(
+            List.of(
+                new Scene.Item("waste", taken.waste(), Vector3D.ZERO),
+                new Scene.Item("left", taken.left(), Vector3D.ZERO)));
+    HiddenLines lines = HiddenLines.of(scene, view);
+    List<Seen> seen = lines.seen();
+    List<List<At>> mouths = new ArrayList<>(lines.mouths(1, taken.bores()));
+    mouths.addAll(lines.mouths(0, taken.bores()));
+    return new CutPart(taken, seen.getFirst(), seen.getLast(), mouths, captions);
+  }
+
+  private List<At> points() {
+    return Stream.of(waste, left)
+        .flatMap(each -> each.lines().visible().stream())
+        .flatMap(Fit::ends)
+        .toList();
+  }
+
+  /** How wide it is for its height. */
+  double shape() {
+    Bounds bounds = Bounds.around(points());
+    return bounds.width() / Math.max(bounds.height(), 1);
+  }
+
+  /** The height in mm that it fills at a width. */
+  double heightMm(double widthMm) {
+    return (widthMm - BESIDE_MM - EDGE_MM) / shape() + 2 * EDGE_MM + captionsMm();
+  }
+
+  private double captionsMm() {
+    return captions.size() * LINE_MM;
+  }
+
+  /** Its elements in a rectangle of the paper. */
+  List<Element> in(Bounds cell) {
+    Size room =
+        new Size(cell.width() - BESIDE_MM - EDGE_MM, cell.height() - 2 * EDGE_MM - captionsMm());
+    Fit fit = Fit.into(points(), new At(cell.left() + BESIDE_MM, cell.top() + EDGE_MM), room);
+    List<Element> elements = new ArrayList<>();
+    elements.add(group(fit));
+    double radius = Lowering.BALLOON_RADIUS;
+    At centre = new At(cell.left() + radius + EDGE_MM, cell.top() + radius + EDGE_MM);
+    tip(fit).ifPresent(tip -> elements.add(new Balloon(centre, tip, taken.flat().part().mark())));
+    for (int i = 0; i < captions.size(); i++) {
+      double y = cell.bottom() - EDGE_MM - (captions.size() - 1 - i) * LINE_MM;
+      At at = new At(cell.left() + EDGE_MM, y);
+      elements.add(new Text(TextStyle.SMALL, at, Anchor.START, true, captions.get(i)));
+    }
+    return elements;
+  }
+
+  private Optional<At> tip(Fit fit) {
+    return Stream.of(left, waste)
+        .flatMap(each -> each.regions().stream())
+        .max(java.util.Comparator.comparingDouble(Seen.Region::areaMm2))
+        .map(Tips::inside)
+        .map(fit::on);
+  }
+
+  private Group group(Fit fit) {
+    List<Element> elements = new ArrayList<>();
+    Ink ink = new Ink(fit);
+    add(left, Role.THIN, ink, elements);
+    waste
+        .regions()
+        .forEach(
+            each ->
+                elements.add(
+                    new Area(
+                        Ink.tone(each.normal()), each.rings().stream().map(fit::on).toList())));
+    add(waste, Role.VISIBLE, ink, elements);
+    left.lines().mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));
+    for (List<At> mouth : mouths) {
+      elements.add(new Area(Tone.SIDE, List.of(fit.on(mouth))));
+      elements.add(new Line(Role.CUT, fit.on(mouth)));
+    }
+    return new Group(
+        Ink.id(taken.flat().part()),
+        taken.flat().part().mark(),
+        taken.flat().part().title(),
+        elements);
+  }
+
+  private static void add(Seen seen, Role outline, Ink ink, List<Element> elements) {
+    seen.lines().edges().forEach(each -> elements.add(ink.line(Role.THIN, each)));
+    seen.lines().outlines().forEach(each -> elements.add(ink.line(outline, each)));
+  }
+}

@@ -1,0 +1,153 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.ShowFaces;
+import storyrod.build.Verb;
+import storyrod.drawing.Drawing.Element;
+import storyrod.geometry.Face;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/**
+ * A step that cuts or drills parts, as a strip: the first of each kind of part as it lies to be
+ * worked, and beside them the first cut enlarged, seen along its run, with the figures to which the
+ * tool is set.
+ */
+public final class CutPicture implements PicturedStep {
+  /** The height of a strip at most, and at least where it has no figures, in mm. */
+  static final double MOST_MM = 45;
+
+  static final double LEAST_MM = 22;
+
+  /** So many parts stand side by side at most. */
+  private static final int MOST_PARTS = 3;
+
+  /** Between what stands side by side. */
+  private static final double GAP_MM = 5;
+
+  private final int step;
+  private final List<CutPart> parts;
+  private final Optional<CutProfile> profile;
+
+  private CutPicture(int step, List<CutPart> parts, Optional<CutProfile> profile) {
+    this.step = step;
+    this.parts = parts;
+    this.profile = profile;
+  }
+
+  /** Whether the picture of a step, if it has one, is such a strip. */
+  public static boolean isFor(Step step) {
+    return step.verb() == Verb.CUT || step.verb() == Verb.DRILL || step.verb() == Verb.TRIM;
+  }
+
+  /** Empty if the step changes no part's solid. */
+  static Optional<CutPicture> of(Piece piece, BuildPlan plan, Step step) {
+    if (!isFor(step)) {
+      return Optional.empty();
+    }
+    Map<String, List<Part>> byMark = new LinkedHashMap<>();
+    step.targets().stream()
+        .map(piece::part)
+        .forEach(part -> byMark.computeIfAbsent(part.mark(), m -> new ArrayList<>()).add(part));
+    List<Taken> taken =
+        byMark.values().stream()
+            .flatMap(same -> Taken.of(shown(piece, same), plan, step).stream())
+            .toList();
+    return taken.isEmpty() ? Optional.empty() : Optional.of(of(piece, step, taken, byMark));
+  }
+
+  /** The part that its mark's drawing shows, if it is among them. */
+  private static Part shown(Piece piece, List<Part> same) {
+    Part shown = piece.mark(same.getFirst().mark()).shown();
+    return same.contains(shown) ? shown : same.getFirst();
+  }
+
+  private static CutPicture of(
+      Piece piece, Step step, List<Taken> taken, Map<String, List<Part>> byMark) {
+    Notation notation = Notation.of(piece);
+    ShowFaces faces = new ShowFaces(piece);
+    List<CutPart> parts = new ArrayList<>();
+    for (Taken each : taken.subList(0, Math.min(MOST_PARTS, taken.size()))) {
+      BenchView view = BenchView.of(each);
+      Part part = each.flat().part();
+      int count = byMark.get(part.mark()).size();
+      Optional<Face> show = faces.of(part).map(each.flat()::turned);
+      parts.add(CutPart.of(each, view.view(), captions(view, count, show, notation.words())));
+    }
+    return new CutPicture(step.number(), parts, CutProfile.of(taken.getFirst(), notation));
+  }
+
+  /** How many are worked alike, and which way the show face lies. */
+  private static List<String> captions(
+      BenchView view, int count, Optional<Face> show, Words words) {
+    Stream<String> alike =
+        count > 1 ? Stream.of(words.say("step.cut.count", count)) : Stream.empty();
+    Stream<String> face =
+        show.filter(each -> each.axis() == view.up().axis()).stream()
+            .map(each -> each == view.up() ? "step.cut.show-up" : "step.cut.show-down")
+            .map(words::say);
+    return List.of(String.join(", ", Stream.concat(alike, face).toList())).stream()
+        .filter(each -> !each.isEmpty())
+        .toList();
+  }
+
+  /** The parts that it shows, with what the step takes off each. */
+  List<Taken> taken() {
+    return parts.stream().map(CutPart::taken).toList();
+  }
+
+  @Override
+  public int step() {
+    return step;
+  }
+
+  /** At no width the least height at which the parts can be made out. */
+  @Override
+  public double heightMm(double widthMm) {
+    List<Double> widths = widths(widthMm, profile);
+    double parts = 0;
+    for (int i = 0; i < widths.size(); i++) {
+      parts = Math.max(parts, this.parts.get(i).heightMm(widths.get(i)));
+    }
+    double beside = profile.map(each -> each.size().heightMm()).orElse(0.0);
+    boolean isLeast = widthMm <= 0;
+    return Math.clamp(isLeast ? LEAST_MM : Math.max(parts, beside), LEAST_MM, MOST_MM);
+  }
+
+  @Override
+  public Drawing drawn(Size room) {
+    Optional<CutProfile> beside = profile.filter(each -> each.size().heightMm() <= room.heightMm());
+    List<Element> elements = new ArrayList<>();
+    double left = 0;
+    List<Double> widths = widths(room.widthMm(), beside);
+    for (int i = 0; i < widths.size(); i++) {
+      Bounds cell = new Bounds(left, 0, left + widths.get(i), room.heightMm());
+      elements.addAll(parts.get(i).in(cell));
+      left = cell.right() + GAP_MM;
+    }
+    beside.ifPresent(each -> elements.add(each.in(room)));
+    return new Drawing("step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), elements);
+  }
+
+  /** The widths of the parts' cells: longer parts take more. */
+  private List<Double> widths(double widthMm, Optional<CutProfile> beside) {
+    double room =
+        widthMm
+            - (parts.size() - 1) * GAP_MM
+            - beside.map(each -> each.size().widthMm() + GAP_MM).orElse(0.0);
+    double all = parts.stream().mapToDouble(CutPicture::weight).sum();
+    return parts.stream().map(each -> room * weight(each) / all).toList();
+  }
+
+  private static double weight(CutPart part) {
+    return Math.sqrt(part.shape());
+  }
+}

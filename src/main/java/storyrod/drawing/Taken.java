@@ -1,0 +1,73 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import storyrod.build.BuildPlan;
+import storyrod.build.BuildPlan.Step;
+import storyrod.geometry.Cylinder;
+import storyrod.geometry.Fineness;
+import storyrod.geometry.Solid;
+import storyrod.piece.Carving;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+
+/**
+ * What a step takes off a part, in the frame of the flat part. Cuts of later steps are not there
+ * yet.
+ *
+ * @param cuts those that the step makes
+ * @param left the flat body after the step, with the bores that were there before it
+ * @param waste what the step takes off the flat body; empty where it only bores
+ * @param bores those that the step adds
+ */
+record Taken(FlatPart flat, List<Cut> cuts, Solid left, Solid waste, List<Cylinder> bores) {
+  Taken {
+    cuts = List.copyOf(cuts);
+    bores = List.copyOf(bores);
+  }
+
+  /** Empty where the step leaves the part's solid as it is. */
+  static Optional<Taken> of(Part part, BuildPlan plan, Step step) {
+    Set<Cut> now = made(part, plan, number -> number == step.number());
+    Set<Cut> later = made(part, plan, number -> number > step.number());
+    FlatPart flat = FlatPart.of(part);
+    List<Cut> before = new ArrayList<>();
+    List<Cut> own = new ArrayList<>();
+    for (int i = 0; i < part.cuts().size(); i++) {
+      Cut cut = part.cuts().get(i);
+      if (now.contains(cut)) {
+        own.add(flat.cuts().get(i));
+      } else if (!later.contains(cut)) {
+        before.add(flat.cuts().get(i));
+      }
+    }
+    return between(flat, before, own);
+  }
+
+  private static Set<Cut> made(Part part, BuildPlan plan, Predicate<Integer> steps) {
+    return plan.steps().stream()
+        .filter(step -> steps.test(step.number()))
+        .flatMap(step -> step.operations().stream())
+        .filter(operation -> operation.target().equals(part.name()))
+        .flatMap(operation -> operation.cuts().stream())
+        .collect(Collectors.toSet());
+  }
+
+  private static Optional<Taken> between(FlatPart flat, List<Cut> before, List<Cut> own) {
+    List<Cut> both = new ArrayList<>(before);
+    both.addAll(own);
+    Solid old = Carving.of(flat.box(), before, Fineness.USUAL);
+    Solid young = Carving.of(flat.box(), both, Fineness.USUAL);
+    Solid left = young.unbored();
+    Solid waste = old.unbored().minus(left);
+    List<Cylinder> bores = new ArrayList<>(young.bores());
+    bores.removeAll(old.bores());
+    return waste.isEmpty() && bores.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Taken(flat.with(both), own, left.bored(old.bores()), waste, bores));
+  }
+}

@@ -1,0 +1,158 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.build.BuildPlan.Setting;
+import storyrod.build.BuildPlan.Step;
+import storyrod.drawing.AllProjects.Sample;
+import storyrod.geometry.Solid;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+import storyrod.planset.PlanSet;
+
+/** Pictures of steps that cut or drill, over all projects. */
+class CutPictureTest {
+  private static final double EXACT_MM3 = 1e-3;
+
+  /** The share of such steps that may go without a picture where no page has room for it. */
+  private static final double WITHOUT = 0.1;
+
+  private static Stream<CutPicture> pictures(PlanSet set) {
+    return set.build().steps().stream()
+        .flatMap(step -> CutPicture.of(set.piece(), set.build(), step).stream());
+  }
+
+  private static Step step(PlanSet set, CutPicture picture) {
+    return set.build().steps().get(picture.step() - 1);
+  }
+
+  /** All cuts but rounded edges change a solid. */
+  private static boolean shapes(Step step) {
+    return CutPicture.isFor(step)
+        && step.operations().stream()
+            .flatMap(each -> each.cuts().stream())
+            .anyMatch(cut -> !(cut instanceof Cut.Roundover));
+  }
+
+  @Test
+  void nearlyEveryStepThatCutsIsShown() {
+    List<String> all = new ArrayList<>();
+    List<String> without = new ArrayList<>();
+    for (Sample sample : AllProjects.all()) {
+      sample.set().build().steps().stream()
+          .filter(CutPictureTest::shapes)
+          .map(Step::number)
+          .peek(number -> all.add(sample.name() + " " + number))
+          .filter(number -> !sample.set().drawings().steps().containsKey(number))
+          .forEach(number -> without.add(sample.name() + " " + number));
+    }
+    assertTrue(all.size() > 50, all.toString());
+    assertTrue(without.size() <= WITHOUT * all.size(), without + " of " + all.size());
+  }
+
+  /** Summed up over all steps, what is taken off makes the whole part from its box. */
+  @TestFactory
+  List<DynamicTest> theStepsTakeAwayWhatThePartLacks() {
+    return AllProjects.each(
+        sample -> sample.set().piece().parts().forEach(part -> assertTakesAll(sample.set(), part)));
+  }
+
+  private static void assertTakesAll(PlanSet set, Part part) {
+    List<Taken> all =
+        set.build().steps().stream()
+            .filter(CutPicture::isFor)
+            .flatMap(step -> Taken.of(part, set.build(), step).stream())
+            .toList();
+    if (!all.isEmpty() && !hasOthers(set, part)) {
+      double off = all.stream().mapToDouble(each -> each.waste().volumeMm3()).sum();
+      double lacking = part.box().volumeMm3() - part.solid().unbored().volumeMm3();
+      assertEquals(lacking, off, EXACT_MM3 * Math.max(1, lacking / 1000), part.name());
+    }
+  }
+
+  /** Whether other steps shape it too, as when a board is sawn apart. */
+  private static boolean hasOthers(PlanSet set, Part part) {
+    Set<Cut> shown =
+        set.build().steps().stream()
+            .filter(CutPicture::isFor)
+            .flatMap(step -> step.operations().stream())
+            .filter(each -> each.target().equals(part.name()))
+            .flatMap(each -> each.cuts().stream())
+            .collect(Collectors.toSet());
+    return !shown.containsAll(part.cuts());
+  }
+
+  /** What is left after one step is what the next one finds; so no later cut is there yet. */
+  @TestFactory
+  List<DynamicTest> eachStepBeginsWithWhatTheOneBeforeLeft() {
+    return AllProjects.each(
+        sample -> sample.set().piece().parts().forEach(part -> assertInTurn(sample.set(), part)));
+  }
+
+  private static void assertInTurn(PlanSet set, Part part) {
+    Optional<Solid> before = Optional.empty();
+    for (Step step : set.build().steps()) {
+      Optional<Taken> taken =
+          CutPicture.isFor(step) ? Taken.of(part, set.build(), step) : Optional.empty();
+      if (taken.isPresent()) {
+        double now = taken.get().left().unbored().volumeMm3() + taken.get().waste().volumeMm3();
+        double whole = part.box().volumeMm3();
+        double old = before.map(solid -> solid.unbored().volumeMm3()).orElse(now);
+        assertEquals(old, now, EXACT_MM3 * Math.max(1, whole / 1000), part.name());
+        assertEquals(
+            0, taken.get().left().sharedVolumeMm3(taken.get().waste()), EXACT_MM3, part.name());
+        before = taken.map(Taken::left);
+      }
+    }
+  }
+
+  /** The figures beside a cut are those to which the step sets its tool. */
+  @TestFactory
+  List<DynamicTest> figuresAgreeWithTheSettings() {
+    return AllProjects.each(
+        sample -> pictures(sample.set()).forEach(each -> assertSet(sample.set(), each)));
+  }
+
+  private static void assertSet(PlanSet set, CutPicture picture) {
+    Step step = step(set, picture);
+    Set<Length> settings = step.settings().stream().map(Setting::value).collect(Collectors.toSet());
+    Drawing drawn = picture.drawn(new Size(180, CutPicture.MOST_MM));
+    Cut first = picture.taken().getFirst().cuts().getFirst();
+    if (first instanceof Cut.Trench) {
+      Set<Length> figures =
+          Clean.dimensions(drawn).stream()
+              .map(Drawing.Dimension::measure)
+              .collect(Collectors.toSet());
+      Set<Length> tool =
+          step.settings().stream()
+              .filter(each -> each.key().equals("cut-width") || each.key().equals("cut-depth"))
+              .map(Setting::value)
+              .collect(Collectors.toSet());
+      assertTrue(figures.containsAll(tool), step.number() + ": " + figures + " " + tool);
+      assertTrue(
+          !step.isSet("fence-") || settings.containsAll(figures),
+          step.number() + ": " + figures + " " + settings);
+    }
+  }
+
+  @Test
+  void aGroovesFiguresAreThere() {
+    assertFalse(
+        pictures(AllProjects.named("sideboard"))
+            .flatMap(each -> Clean.dimensions(each.drawn(new Size(180, 45))).stream())
+            .toList()
+            .isEmpty());
+  }
+}
