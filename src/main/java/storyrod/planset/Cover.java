@@ -10,6 +10,7 @@ import storyrod.description.About;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -90,7 +91,15 @@ public record Cover(
   }
 
   private static String weight(double kg, Texts texts) {
-    return texts.format().unit() == Unit.INCH
+    LengthFormat format = texts.format();
+    String main = weight(kg, format.unit(), texts);
+    return format.isDual()
+        ? texts.say("weight.both", main, weight(kg, format.other().unit(), texts))
+        : main;
+  }
+
+  private static String weight(double kg, Unit unit, Texts texts) {
+    return unit == Unit.INCH
         ? texts.say("weight.pounds", texts.words().figures(round(kg / KG_PER_POUND)))
         : texts.say("weight.kilograms", texts.words().figures(round(kg)));
   }

@@ -109,7 +109,7 @@ final class PreFinishData {
   }
 
   private String contact(Joint joint) {
-    LengthFormat format = piece.description().format();
+    LengthFormat format = piece.description().printed();
     List<Length> sizes =
         Arrays.stream(Axis.values())
             .filter(axis -> axis != joint.firstFace().axis())

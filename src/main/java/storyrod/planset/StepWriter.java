@@ -135,7 +135,7 @@ final class StepWriter {
             ? words.say("setting." + key.getFirst() + "each-" + side)
             : words.say("setting." + key.getFirst() + side, words.say("edge." + face.word()));
     return new SettingText(
-        name, part.mark(), piece.description().format().formatWithUnit((Length) key.get(3)));
+        name, part.mark(), piece.description().printed().formatWithUnit((Length) key.get(3)));
   }
 
   /** A setting's words; what stands behind a point in its key is the mark that they name. */
@@ -152,7 +152,7 @@ final class StepWriter {
   }
 
   private SettingText text(Setting setting) {
-    LengthFormat format = piece.description().format();
+    LengthFormat format = piece.description().printed();
     LengthFormat figures = isFine(setting.key()) ? format.forBits() : format;
     return new SettingText(
         name(setting),

@@ -101,6 +101,6 @@ record StockData(Piece piece, PartPhrases phrases) {
   }
 
   private String format(Length length) {
-    return piece.description().format().formatWithUnit(length);
+    return piece.description().printed().formatWithUnit(length);
   }
 }

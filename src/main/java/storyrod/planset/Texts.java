@@ -17,7 +17,29 @@ record Texts(LengthFormat format, Words words) {
       Rational.of(144L * 254 * 254 * 254, 1_000_000_000_000L);
 
   static Texts of(Piece piece) {
-    return new Texts(piece.description().format(), piece.description().words());
+    return new Texts(piece.description().printed(), piece.description().words());
+  }
+
+  /** The same with lengths in the main unit alone, for lists that other programs read. */
+  Texts inOneUnit() {
+    return new Texts(format.alone(), words);
+  }
+
+  /** The unit of lengths as a title block and a list name it. */
+  String unit() {
+    return inUnits("unit.");
+  }
+
+  /** The unit of length in words, for all sizes. */
+  String units() {
+    return inUnits("units.");
+  }
+
+  private String inUnits(String key) {
+    String main = say(key + format.unit().word());
+    return format.isDual()
+        ? say(key + "both", main, say(key + format.other().unit().word()))
+        : main;
   }
 
   String say(String key, Object... values) {
