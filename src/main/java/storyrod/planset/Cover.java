@@ -75,11 +75,13 @@ public record Cover(
   }
 
   private static String size(Piece piece, Texts texts) {
-    return texts.say(
-        "size.three",
-        texts.length(extent(piece, Axis.X)),
-        texts.length(extent(piece, Axis.Y)),
-        texts.lengthWithUnit(extent(piece, Axis.Z)));
+    return texts.inUnits(
+        in ->
+            in.say(
+                "size.three",
+                in.length(extent(piece, Axis.X)),
+                in.length(extent(piece, Axis.Y)),
+                in.lengthWithUnit(extent(piece, Axis.Z))));
   }
 
   private static Length extent(Piece piece, Axis axis) {

@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.function.Function;
 import storyrod.description.Description.StockEntry;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
@@ -25,17 +26,28 @@ record Texts(LengthFormat format, Words words) {
     return new Texts(format.alone(), words);
   }
 
+  /**
+   * A text with several lengths, as a whole in each unit: {@code 54 × 17 1/2 in [1371.6 × 444.5
+   * mm]}.
+   */
+  String inUnits(Function<Texts, String> written) {
+    String main = written.apply(inOneUnit());
+    return format.isDual()
+        ? main + " [" + written.apply(new Texts(format.other(), words)) + "]"
+        : written.apply(this);
+  }
+
   /** The unit of lengths as a title block and a list name it. */
   String unit() {
-    return inUnits("unit.");
+    return named("unit.");
   }
 
   /** The unit of length in words, for all sizes. */
   String units() {
-    return inUnits("units.");
+    return named("units.");
   }
 
-  private String inUnits(String key) {
+  private String named(String key) {
     String main = say(key + format.unit().word());
     return format.isDual()
         ? say(key + "both", main, say(key + format.other().unit().word()))

@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 
 /**
  * What stays on one line: a number with its unit, a whole number with its fraction, A × 2, and the
- * stop or comma behind it.
+ * bracket, stop or comma beside it.
  */
 final class Together {
   private static final String FRACTION = "(?:\\d+ )?\\d{1,3}/\\d{1,3}(?![\\d/])";
@@ -12,9 +12,9 @@ final class Together {
 
   static final Pattern PATTERN =
       Pattern.compile(
-          "(?<![\\w/.])"
+          "(?<![\\w/.])\\[?"
               + ("(?:" + NUMBER + " (?:in|mm|h|min|lb|kg|%)(?!\\w)|" + FRACTION)
-              + "|[A-Z]{1,2} × \\d+(?!\\w))[.,;:)]*");
+              + "|[A-Z]{1,2} × \\d+(?!\\w))[].,;:)]*");
 
   private static final char BOUND = '\u00A0';
 

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
+import storyrod.measure.LengthFormat;
+import storyrod.measure.Units;
 import storyrod.planset.Edition;
 import storyrod.planset.Paper;
 import storyrod.planset.PlanSet;
@@ -22,24 +24,26 @@ public final class PrintedProjects {
   private final Pipeline.Planned planned;
   private final PlanSets sets;
 
-  private PrintedProjects(Pipeline.Planned planned, Diagnostics diagnostics) {
-    this.planned = planned;
-    this.sets = new PlanSets(planned, diagnostics);
-  }
-
   /** A print: its drawings are made for its paper. */
   public record Printed(PlanSet set, byte[] pdf) {}
 
   public static PrintedProjects named(String project) {
-    return PLANNED.computeIfAbsent(project, PrintedProjects::planned);
+    return named(project, Units.OWN);
   }
 
-  private static PrintedProjects planned(String project) {
+  public static PrintedProjects named(String project, Units units) {
+    return PLANNED.computeIfAbsent(
+        project + " " + units.word(), key -> new PrintedProjects(project, units));
+  }
+
+  private PrintedProjects(String project, Units units) {
     Path file = Path.of("projects", project, "project.yaml");
     try {
       Diagnostics diagnostics = new Diagnostics();
       SourceText source = new SourceText(file.toString(), Files.readString(file));
-      return new PrintedProjects(Pipeline.plan(source, diagnostics).orElseThrow(), diagnostics);
+      Pipeline.Wanted wanted = new Pipeline.Wanted(Optional.empty(), Words.ENGLISH, units);
+      this.planned = Pipeline.plan(source, wanted, diagnostics).orElseThrow();
+      this.sets = new PlanSets(planned, diagnostics);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -47,7 +51,21 @@ public final class PrintedProjects {
 
   /** The paper that is usual for the project's unit. */
   public Paper usualPaper() {
-    return Paper.usualFor(planned.piece().description().format().unit());
+    return Paper.usualFor(planned.piece().description().printed().unit());
+  }
+
+  /** Whether units are those in which the project is printed without a choice. */
+  public boolean isOwn(Units units) {
+    LengthFormat own = planned.piece().description().format();
+    return own.shownIn(units).equals(own);
+  }
+
+  /** The files beside the pages, on the usual paper. */
+  public Map<String, byte[]> files() {
+    Printing usual = Printing.usual(Words.ENGLISH);
+    synchronized (sets) {
+      return sets.writer(usual).write(sets.of(usual));
+    }
   }
 
   public Printed on(Paper paper, String edition) {
