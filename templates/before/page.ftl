@@ -1,5 +1,5 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
-     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents; contents: pages of one or two columns of lines: anchor, number: empty for a section, title); notes (findings); units; checkBar; end.findingsFirst, whether the findings stand here. -->
+     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents; contents: pages of one or two columns of lines: anchor, number: empty for a section, title); notes (findings); reading, how to read the plan sentence by sentence; checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro check>
 <div class="check">
@@ -18,7 +18,7 @@
 </td><td class="gutter"></td><td class="column">
 <h2>${say('before.reading')}</h2>
 <ul class="plain">
-<#list 1..5 as i><li>${say('before.reading.' + i, units)}</li></#list>
+<#list reading as each><li>${each}</li></#list>
 </ul>
 </td></tr></table>
 <#list before.pages as page>

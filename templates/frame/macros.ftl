@@ -2,6 +2,8 @@
      head gets the section's name; drawing gets a DrawingBox (name, widthMm, heightMm). -->
 <#macro head section><div class="head"><table class="head-line"><tr><td><#if cover.name?length gt 60>${cover.name[0..<57]}…<#else>${cover.name}</#if></td><td class="right">${section}</td></tr></table></div></#macro>
 <#macro drawing box><div class="drawing" data-name="${box.name}" style="width:${box.widthMm}mm;height:${box.heightMm}mm"></div></#macro>
+<#-- A size, or several; in both units what stands in brackets takes a line of its own. -->
+<#macro figure text><#if text?contains(' [')>${text?keep_before(' [')}<br/>[${text?keep_after(' [')}<#else>${text}</#if></#macro>
 <#-- The band that marks a page of a preview. Gets: edition.preview. -->
 <#macro preview><#if edition.preview><div class="preview-band">${say('preview.mark')}</div></#if></#macro>
 <#macro title id text><h1 id="${id}">${text}</h1></#macro>

@@ -19,9 +19,9 @@
 <tbody>
 <#list rows as row>
 <tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td class="name"><#if row.note?has_content><p>${row.part}</p><p class="quiet blank-note">${row.note}</p><#else>${row.part}</#if></td><td class="figure">${row.count}</td>
-<td class="figure gap">${row.finished.length}</td><td class="figure">${row.finished.width}</td><td class="figure">${row.finished.thickness}</td>
+<td class="figure gap"><@frame.figure row.finished.length/></td><td class="figure"><@frame.figure row.finished.width/></td><td class="figure"><@frame.figure row.finished.thickness/></td>
 <#if row.blankOf?has_content><td class="gap quiet blank-of" colspan="3">${say('cutlist.blank-of', row.blankOf)}</td>
-<#else><td class="figure gap">${row.rough.length}</td><td class="figure">${row.rough.width}</td><td class="figure">${row.rough.thickness}</td></#if>
+<#else><td class="figure gap"><@frame.figure row.rough.length/></td><td class="figure"><@frame.figure row.rough.width/></td><td class="figure"><@frame.figure row.rough.thickness/></td></#if>
 <td class="gap<#if row.stock?length lt 28> kept</#if>">${row.stock}</td><td class="last kept">${row.grain}</td></tr>
 </#list>
 </tbody>

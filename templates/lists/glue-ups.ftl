@@ -10,7 +10,7 @@
 <thead><tr><th>${say('column.mark')}</th><th>${say('column.part')}</th><th class="figure">${say('column.count')}</th><th class="gap">${say('column.glued-from')}</th><th class="figure">${say('column.each-board')}</th><th class="figure">${say('column.glued-blank')}</th><th class="gap last">${say('column.rings')}</th></tr></thead>
 <tbody>
 <#list glueUps.rows as row>
-<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td class="name">${row.part}</td><td class="figure">${row.count}</td><td class="gap">${row.of}</td><td class="figure kept">${row.board}</td><td class="figure kept">${row.blank}</td><td class="gap last">${row.laid}</td></tr>
+<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td class="name">${row.part}</td><td class="figure">${row.count}</td><td class="gap">${row.of}</td><td class="figure kept"><@frame.figure row.board/></td><td class="figure kept"><@frame.figure row.blank/></td><td class="gap last">${row.laid}</td></tr>
 </#list>
 </tbody></table>
 </div>

@@ -2,7 +2,7 @@
      made and difference: length, width, thickness; say); recorded.steps (step, title, say); recordBreaks.made and
      recordBreaks.steps, whether the sizes and the steps begin a page; units. -->
 <#import "/frame/macros.ftl" as frame>
-<#macro sizes of><td class="figure gap">${of.length}</td><td class="figure">${of.width}</td><td class="figure">${of.thickness}</td></#macro>
+<#macro sizes of><td class="figure gap"><@frame.figure of.length/></td><td class="figure"><@frame.figure of.width/></td><td class="figure"><@frame.figure of.thickness/></td></#macro>
 <#list madePages as rows>
 <div class="record<#if !rows?is_first || recordBreaks.made> section</#if>">
 <#if rows?is_first>

@@ -15,7 +15,7 @@
 <#list step.hardware as item><tr><td class="mark">${item.mark}</td><td>${item.item}</td><td class="figure count">${item.count}</td></tr></#list>
 </table></@block></#macro>
 <#macro settings step><@block say('step.settings')><table class="side-list">
-<#list step.text.settings as setting><tr><td><#if setting.mark?has_content><b>${setting.mark}</b>  </#if>${setting.name}</td><td class="figure value">${setting.value}</td></tr></#list>
+<#list step.text.settings as setting><tr><td><#if setting.mark?has_content><b>${setting.mark}</b>  </#if>${setting.name}</td><td class="figure value"><@frame.figure setting.value/></td></tr></#list>
 </table></@block></#macro>
 <#-- Beside a picture, every kind of thing has its own list; without one, what can stand in a line does. -->
 <#macro large step>
@@ -30,7 +30,7 @@
 </#macro>
 <#macro small step>
 <#if step.sizes?has_content><@block say('step.sizes')><table class="side-list">
-<#list step.sizes as row><tr><td class="sized"><b><@link row.mark/></b><@times row.count/></td><td class="figure">${row.size}</td></tr></#list>
+<#list step.sizes as row><tr><td class="sized"><b><@link row.mark/></b><@times row.count/></td><td class="figure"><@frame.figure row.size/></td></tr></#list>
 </table></@block>
 <#elseif step.parts?has_content><@line say('step.parts')><@marks step.parts/></@line></#if>
 <#if step.hardware?has_content><@hardware step/></#if>

@@ -66,7 +66,9 @@ final class BuildCommand implements Callable<Integer> {
             .flatMap(
                 source ->
                     Pipeline.plan(
-                        source, new Pipeline.Wanted(option.name(), words(printings)), diagnostics));
+                        source,
+                        new Pipeline.Wanted(option.name(), words(printings), printed.units(spec)),
+                        diagnostics));
     PrintWriter err = spec.commandLine().getErr();
     err.print(ToldOnce.print(diagnostics.bySeverity()));
     err.flush();

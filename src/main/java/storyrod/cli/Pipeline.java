@@ -13,6 +13,7 @@ import storyrod.description.Diagnostics;
 import storyrod.description.Library;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
+import storyrod.measure.Units;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
 import storyrod.piece.Piece;
@@ -82,11 +83,11 @@ public final class Pipeline {
   /** All stages up to the drawings, with one of the description's options. */
   static Optional<Planned> plan(
       SourceText source, Optional<String> option, Diagnostics diagnostics) {
-    return plan(source, new Wanted(option, Words.ENGLISH), diagnostics);
+    return plan(source, new Wanted(option, Words.ENGLISH, Units.OWN), diagnostics);
   }
 
-  /** Which option of a description is planned, and in which words it is told. */
-  record Wanted(Optional<String> option, Words words) {}
+  /** Which option of a description is planned, in which words it is told, in which units. */
+  record Wanted(Optional<String> option, Words words, Units units) {}
 
   /** All stages up to the drawings, with the files that they were made from. */
   static Optional<Planned> plan(SourceText source, Wanted wanted, Diagnostics diagnostics) {
@@ -94,7 +95,7 @@ public final class Pipeline {
     Optional<Description> description =
         reader(files)
             .read(source, wanted.option(), diagnostics)
-            .map(found -> found.in(wanted.words()));
+            .map(found -> found.in(wanted.words(), wanted.units()));
     if (description.isEmpty()) {
       return Optional.empty();
     }

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import storyrod.measure.Units;
 import storyrod.planset.Choice;
 import storyrod.planset.Edition;
 import storyrod.planset.Paper;
@@ -76,6 +77,25 @@ final class PrintOptions {
       defaultValue = "en",
       description = "The language of the plan set: en (the usual), de or one of your own.")
   private String language;
+
+  @Option(
+      names = "--units",
+      paramLabel = "NAME",
+      description =
+          "inch, mm, or both: the description's unit, then the other in brackets; its unit alone if not given.")
+  private String units = Units.OWN.word();
+
+  /** The units of all that one run prints. */
+  Units units(CommandSpec spec) {
+    if (units.equals(Units.OWN.word())) {
+      return Units.OWN;
+    }
+    return Units.named(units)
+        .orElseThrow(
+            () ->
+                new ParameterException(
+                    spec.commandLine(), "--units takes inch, mm or both, not " + units));
+  }
 
   private Choice choice() {
     return new Choice(stages, steps.stream().flatMap(PrintOptions::range).toList(), parts);

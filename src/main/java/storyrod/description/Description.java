@@ -8,6 +8,7 @@ import java.util.Optional;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
+import storyrod.measure.Units;
 import storyrod.words.Words;
 
 /**
@@ -15,7 +16,9 @@ import storyrod.words.Words;
  *
  * @param options the other versions of the piece, with what is said about each
  * @param record what was really done
+ * @param format how its own lengths are written, in the unit that also decides usual sizes
  * @param words those in which its plan set is told, to which the format's decimal mark belongs
+ * @param units those in which its plan set prints lengths
  * @param parts all parts, those of sub-assemblies under their full name ({@code drawer.front})
  */
 public record Description(
@@ -38,6 +41,7 @@ public record Description(
     List<StageEntry> build,
     Map<String, String> options,
     Words words,
+    Units units,
     RecordEntry record) {
   public Description {
     options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
@@ -91,11 +95,20 @@ public record Description(
         build,
         Map.of(),
         Words.ENGLISH,
+        Units.OWN,
         RecordEntry.NONE);
   }
 
-  /** The same piece, told in other words; titles in them too, where these have names for them. */
-  public Description in(Words others) {
+  /** How the plan set prints lengths. */
+  public LengthFormat printed() {
+    return format.shownIn(units);
+  }
+
+  /**
+   * The same piece, told in other words, with its lengths in other units; titles in these words
+   * too, where they have names for them.
+   */
+  public Description in(Words others, Units inOthers) {
     Translation to = new Translation(others);
     return new Description(
         source,
@@ -117,6 +130,7 @@ public record Description(
         Translation.each(build, to::stage),
         options,
         others,
+        inOthers,
         to.record(record));
   }
 

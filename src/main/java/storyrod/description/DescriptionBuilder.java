@@ -16,6 +16,7 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
+import storyrod.measure.Units;
 import storyrod.words.Words;
 
 /** Makes a description from entries in which everything could be read. */
@@ -51,6 +52,7 @@ final class DescriptionBuilder {
         Stages.of(root),
         options(),
         Words.ENGLISH,
+        Units.OWN,
         project.find("record", Entry.class).map(Records::of).orElse(RecordEntry.NONE));
   }
 

@@ -47,21 +47,21 @@ final class BlankDrawing {
     this.piece = piece;
     this.board = piece.keptBoard(mark.shown().name()).orElseThrow();
     this.plan = BlankPlan.of(board);
-    this.format = piece.description().format();
+    this.format = piece.description().printed();
     this.words = piece.description().words();
     this.factor = scale.factor();
   }
 
   /** The largest drawing of the blank of a mark's part that an area holds, as high as it needs. */
   static Drawing draw(Mark mark, Piece piece, Size area) {
-    List<Scale> scales = Scales.in(piece.description().format().unit());
+    List<Scale> scales = Scales.in(piece.description().printed().unit());
     return fitting(mark, piece, area)
         .orElseGet(() -> new BlankDrawing(mark, piece, scales.getLast()).drawn(scales.getLast()));
   }
 
   /** The largest drawing that an area holds, or nothing where no scale fits. */
   static Optional<Drawing> fitting(Mark mark, Piece piece, Size area) {
-    return Scales.in(piece.description().format().unit()).stream()
+    return Scales.in(piece.description().printed().unit()).stream()
         .filter(scale -> mark.shown().finishedLength().toMm() * scale.factor() < area.widthMm())
         .map(scale -> new BlankDrawing(mark, piece, scale).drawn(scale))
         .filter(drawing -> drawing.widthMm() <= area.widthMm())

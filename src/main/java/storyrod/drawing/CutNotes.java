@@ -67,7 +67,7 @@ final class CutNotes {
     CutNotes notes = new CutNotes(flat, piece, words);
     flat.cuts().stream().filter(cut -> !isCurve(cut)).forEach(notes::add);
     List<CutNote> all = new ArrayList<>(notes.notes.values().stream().map(notes::counted).toList());
-    all.addAll(CurveNotes.of(flat, piece.description().format(), words));
+    all.addAll(CurveNotes.of(flat, piece.description().printed(), words));
     return all;
   }
 
@@ -113,14 +113,14 @@ final class CutNotes {
     return switch (cut) {
       case Cut.Trench t -> trench(t, count);
       case Cut.Tenon t -> tenon(t, count);
-      case Comb c -> CombNotes.said(cutFor(c, count), c, words, piece.description().format());
+      case Comb c -> CombNotes.said(cutFor(c, count), c, words, piece.description().printed());
       case Cut.Holes h -> holes(h, count);
       case Cut.Shaped s -> throw curve(s);
       case Cut.Roundover r -> throw curve(r);
       case PocketHoles p -> pockets(p, count);
-      case Slanted.Slope s -> new SlantedNotes(words, piece.description().format()).said(s);
+      case Slanted.Slope s -> new SlantedNotes(words, piece.description().printed()).said(s);
       case Dovetails d -> new DovetailNotes(words).said(d, forWhat(d).orElse(""));
-      case SplineSlot s -> new SplineNotes(piece.description().format(), words).said(s);
+      case SplineSlot s -> new SplineNotes(piece.description().printed(), words).said(s);
       case Slanted.Housing h ->
           words.say(
               "part.leaning",
@@ -145,7 +145,7 @@ final class CutNotes {
 
   /** Equal ones on opposite ends show as one, whatever they go into. */
   private String tenon(Cut.Tenon tenon, int count) {
-    String size = Tenons.size(tenon, piece.description().format(), words);
+    String size = Tenons.size(tenon, piece.description().printed(), words);
     String term = tenon.haunch().isPresent() ? "haunched-" + tenon.term() : tenon.term();
     return words.say("part.sized", size, term(term, count));
   }
@@ -163,7 +163,7 @@ final class CutNotes {
     if (!(cut instanceof Cut.Trench mortise) || !SIZED.contains(cut.term())) {
       return term;
     }
-    LengthFormat format = piece.description().format();
+    LengthFormat format = piece.description().printed();
     List<Length> sizes =
         DimensionSides.inPlane(cut.from()).stream().map(mortise.removed()::size).sorted().toList();
     String size =
@@ -176,7 +176,7 @@ final class CutNotes {
     if (through) {
       return words.say("part.through", said);
     }
-    String deep = words.say("part.deep", said, piece.description().format().format(depth));
+    String deep = words.say("part.deep", said, piece.description().printed().format(depth));
     return cut.from() == Face.BACK ? words.say("part.far-face", deep) : deep;
   }
 
@@ -200,7 +200,7 @@ final class CutNotes {
 
   /** Width and length, and how the ends are; the depth is that in the middle. */
   private String slots(Slots slots, int count) {
-    LengthFormat format = piece.description().format();
+    LengthFormat format = piece.description().printed();
     String size =
         words.say("size.two", format.format(slots.width()), format.format(slots.length()));
     String form = slots.form().name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -294,7 +294,7 @@ final class CutNotes {
   }
 
   private LengthFormat bits() {
-    return piece.description().format().forBits();
+    return piece.description().printed().forBits();
   }
 
   private List<Point> mouths(PocketHoles pockets) {

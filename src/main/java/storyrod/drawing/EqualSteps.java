@@ -2,7 +2,6 @@ package storyrod.drawing;
 
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
-import storyrod.measure.Unit;
 import storyrod.words.Words;
 
 /**
@@ -17,19 +16,25 @@ record EqualSteps(LengthFormat format, Words words) {
       return format.format(total);
     }
     for (LengthFormat figures : new LengthFormat[] {format, format.forBits()}) {
-      if (figures.rounded(step).times(steps).equals(format.rounded(total))) {
-        return words.say("part.chain", steps, figures.format(step), format.format(total));
+      if (adds(steps, step, total, figures)) {
+        LengthFormat each = stepsInBoth(steps, step, total) ? figures : figures.alone();
+        return words.say("part.chain", steps, each.format(step), format.format(total));
       }
     }
-    LengthFormat other = otherUnit();
+    LengthFormat other = format.other().forBits();
     LengthFormat fine = format.forBits();
     return other.rounded(step).equals(step) && step.times(steps).equals(total)
         ? words.say("part.chain-exact", steps, other.formatWithUnit(step), fine.format(total))
         : words.say("part.chain-equal", steps, format.format(total));
   }
 
-  private LengthFormat otherUnit() {
-    Unit other = format.unit() == Unit.INCH ? Unit.MM : Unit.INCH;
-    return format.in(other).forBits();
+  private boolean adds(int steps, Length step, Length total, LengthFormat figures) {
+    return figures.rounded(step).times(steps).equals(format.rounded(total));
+  }
+
+  /** The step in the other unit is left out where it would not come to the total in brackets. */
+  private boolean stepsInBoth(int steps, Length step, Length total) {
+    LengthFormat other = format.other();
+    return other.rounded(step).times(steps).equals(other.rounded(total));
   }
 }

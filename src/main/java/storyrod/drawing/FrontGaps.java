@@ -94,7 +94,7 @@ final class FrontGaps {
   }
 
   private Optional<String> said(Map<Side, Length> gaps) {
-    LengthFormat format = piece.description().format();
+    LengthFormat format = piece.description().printed();
     Map<String, List<Side>> bySize = new LinkedHashMap<>();
     gaps.forEach(
         (side, gap) ->

@@ -38,7 +38,7 @@ final class GeneralPlans {
     this.piece = piece;
     this.words = words;
     this.units = HungUnits.of(piece);
-    this.format = piece.description().format();
+    this.format = piece.description().printed();
   }
 
   HungUnits units() {

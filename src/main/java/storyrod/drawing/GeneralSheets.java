@@ -36,7 +36,7 @@ final class GeneralSheets {
   private GeneralSheets(Piece piece, Rooms rooms) {
     this.piece = piece;
     this.rooms = rooms;
-    this.scales = Scales.in(piece.description().format().unit());
+    this.scales = Scales.in(piece.description().printed().unit());
   }
 
   /** Draws as large as some scales and an area allow, or nothing. */

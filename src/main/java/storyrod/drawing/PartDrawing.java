@@ -49,7 +49,7 @@ final class PartDrawing {
     this.flat = FlatPart.of(mark.shown());
     this.shown = projections(flat);
     this.features = Features.of(flat);
-    this.wanted = Measures.of(flat, piece.description().format(), words);
+    this.wanted = Measures.of(flat, piece.description().printed(), words);
     this.notes = CutNotes.of(flat, piece, words);
     this.details = new Details(flat, shown, Notation.of(piece));
   }
@@ -63,7 +63,7 @@ final class PartDrawing {
 
   /** The largest drawing of a mark's part that an area holds; it is as high as it needs to be. */
   public static Drawing draw(Mark mark, Piece piece, Size area) {
-    return new PartDrawing(mark, piece, area).draw(Scales.in(piece.description().format().unit()));
+    return new PartDrawing(mark, piece, area).draw(Scales.in(piece.description().printed().unit()));
   }
 
   /**
@@ -72,7 +72,7 @@ final class PartDrawing {
    */
   static Optional<Drawing> fitting(Mark mark, Piece piece, Size area) {
     PartDrawing drawing = new PartDrawing(mark, piece, area);
-    List<Scale> scales = Scales.in(piece.description().format().unit());
+    List<Scale> scales = Scales.in(piece.description().printed().unit());
     double enough = EndRows.enough(drawing.flat, scales);
     return drawing.fitting(scales.stream().filter(each -> each.factor() >= enough).toList());
   }

@@ -3,6 +3,7 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.planset.Notes.Caution;
 
 /**
@@ -38,7 +39,6 @@ public record BeforePages(
 
   private static final double CHECK_MM = 29;
   private static final int SAFETY = 6;
-  private static final int READING = 5;
 
   public BeforePages {
     pages = List.copyOf(pages);
@@ -106,8 +106,11 @@ public record BeforePages(
   private static double fixedMm(Print print, double column) {
     Texts texts = print.texts();
     double first = TEXT.heightMm("CAUTION " + texts.say("before.first"), textMm(print));
-    double safety = listMm(print, "before.safety.", SAFETY, column);
-    double reading = listMm(print, "before.reading.", READING, column);
+    double safety =
+        listMm(
+            IntStream.rangeClosed(1, SAFETY).mapToObj(i -> texts.say("before.safety." + i)),
+            column);
+    double reading = listMm(print.reading().stream(), column);
     return 1
         + TableHeights.H1_MM
         + first
@@ -120,11 +123,8 @@ public record BeforePages(
     return print.paper().textWidthMm() - FRAME_MM;
   }
 
-  private static double listMm(Print print, String key, int count, double column) {
-    return IntStream.rangeClosed(1, count)
-        .mapToDouble(
-            i -> SMALL.heightMm(print.texts().say(key + i, print.units()), column) + BELOW_ENTRY_MM)
-        .sum();
+  private static double listMm(Stream<String> list, double column) {
+    return list.mapToDouble(each -> SMALL.heightMm(each, column) + BELOW_ENTRY_MM).sum();
   }
 
   /** Two columns in order, broken where the higher of them is lowest. */

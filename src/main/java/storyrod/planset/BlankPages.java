@@ -65,10 +65,12 @@ final class BlankPages {
     return board.isSawn()
         ? texts.say(
             "part.blank-sawn",
-            texts.say(
-                "size.two",
-                texts.length(board.blankLength()),
-                texts.lengthWithUnit(board.blankWidth())),
+            texts.inUnits(
+                in ->
+                    in.say(
+                        "size.two",
+                        in.length(board.blankLength()),
+                        in.lengthWithUnit(board.blankWidth()))),
             kerf,
             kept,
             texts.lengthWithUnit(board.board().finishedWidth()))

@@ -54,7 +54,7 @@ public record Choice(List<String> stages, List<Integer> steps, List<String> part
    * @param build the steps in their order
    */
   public Optional<String> fault(Piece piece, BuildPlan build, Printing printing) {
-    Texts texts = new Texts(piece.description().format(), printing.words());
+    Texts texts = new Texts(piece.description().printed(), printing.words());
     return Stream.of(unknownStage(build, texts), unknownStep(build), unknownPart(piece))
         .flatMap(Optional::stream)
         .findFirst()

@@ -100,10 +100,10 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
   }
 
   private String bought(Length rough) {
-    return Shopping.boughtAs(rough, piece.description().format());
+    return Shopping.boughtAs(rough, piece.description().printed());
   }
 
   private String format(Length length) {
-    return piece.description().format().formatWithUnit(length);
+    return piece.description().printed().formatWithUnit(length);
   }
 }

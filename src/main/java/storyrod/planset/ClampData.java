@@ -98,7 +98,7 @@ record ClampData(Piece piece, PartPhrases phrases) {
   private Map<String, Object> data(Setting setting, List<Spread> spread, String level) {
     return Map.of(
         "axis", setting.axis().name().toLowerCase(Locale.ROOT),
-        "opening", piece.description().format().formatWithUnit(setting.opening()),
+        "opening", piece.description().printed().formatWithUnit(setting.opening()),
         "count", spread.stream().mapToInt(Spread::count).sum(),
         "jaws", spread.stream().map(each -> jaws(each, level)).toList());
   }

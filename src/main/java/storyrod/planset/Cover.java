@@ -12,6 +12,7 @@ import storyrod.description.About;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -120,11 +121,13 @@ public record Cover(
   }
 
   private static String size(Piece piece, Texts texts) {
-    return texts.say(
-        "size.three",
-        texts.length(extent(piece, Axis.X)),
-        texts.length(extent(piece, Axis.Y)),
-        texts.lengthWithUnit(extent(piece, Axis.Z)));
+    return texts.inUnits(
+        in ->
+            in.say(
+                "size.three",
+                in.length(extent(piece, Axis.X)),
+                in.length(extent(piece, Axis.Y)),
+                in.lengthWithUnit(extent(piece, Axis.Z))));
   }
 
   private static Length extent(Piece piece, Axis axis) {
@@ -137,7 +140,15 @@ public record Cover(
 
   /** A weight in the unit of the trade. */
   static String weight(double kg, Texts texts) {
-    return texts.format().unit() == Unit.INCH
+    LengthFormat format = texts.format();
+    String main = weight(kg, format.unit(), texts);
+    return format.isDual()
+        ? texts.say("weight.both", main, weight(kg, format.other().unit(), texts))
+        : main;
+  }
+
+  private static String weight(double kg, Unit unit, Texts texts) {
+    return unit == Unit.INCH
         ? texts.say("weight.pounds", texts.words().figures(round(kg / KG_PER_POUND)))
         : texts.say("weight.kilograms", texts.words().figures(round(kg)));
   }

@@ -188,6 +188,6 @@ record CrossedData(Piece piece, PartPhrases phrases) {
   }
 
   private String format(Length length) {
-    return piece.description().format().formatWithUnit(length);
+    return piece.description().printed().formatWithUnit(length);
   }
 }

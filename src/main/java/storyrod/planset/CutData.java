@@ -47,7 +47,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     CutKind kind = CutKind.of(piece.part(first.target()), cut);
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("term", kind.term());
-    LengthFormat format = piece.description().format();
+    LengthFormat format = piece.description().printed();
     boolean fine = kind.verb() == Verb.DRILL || cut instanceof Slanted.Housing;
     LengthFormat bits = fine ? format.forBits() : format;
     data.put("size", bits.formatWithUnit(kind.size()));
@@ -316,6 +316,6 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
   }
 
   private String format(Length length) {
-    return piece.description().format().formatWithUnit(length);
+    return piece.description().printed().formatWithUnit(length);
   }
 }

@@ -41,8 +41,8 @@ public record GlueUpList(List<Row> rows) {
         title,
         blank.count(),
         boards(blank, texts),
-        board(blank, texts),
-        size(blank, texts.length(blank.width()), blank.thickness(), texts),
+        texts.inUnits(in -> board(blank, in)),
+        texts.inUnits(in -> size(blank, in.length(blank.width()), blank.thickness(), in)),
         laid(blank, texts));
   }
 

@@ -18,7 +18,7 @@ record Grip(Piece piece) {
 
   /** How far a screw reaches into a pull or a knob to hold it (common practice, from memory). */
   Length held() {
-    boolean inch = piece.description().format().unit() == Unit.INCH;
+    boolean inch = piece.description().printed().unit() == Unit.INCH;
     return inch ? Length.inch(3, 8) : Length.mm(10);
   }
 

@@ -48,7 +48,7 @@ record KeptData(Piece piece, PartPhrases phrases) {
     data.put("mark", shown.board().mark());
     data.put("keptMarks", phrases.marks(alike.stream().flatMap(e -> e.kept().stream()).toList()));
     data.put("kerf", format(shown.kerf()));
-    data.put("bit", piece.description().format().forBits().formatWithUnit(shown.kerf()));
+    data.put("bit", piece.description().printed().forBits().formatWithUnit(shown.kerf()));
     data.put("radius", format(half(shown.kerf())));
     data.put("wider", format(shown.oversize()));
     data.put("width", format(shown.board().finishedWidth()));
@@ -98,10 +98,10 @@ record KeptData(Piece piece, PartPhrases phrases) {
   }
 
   private String sizes(Length length, Length width) {
-    return piece.description().format().format(length) + " × " + format(width);
+    return piece.description().printed().format(length) + " × " + format(width);
   }
 
   private String format(Length length) {
-    return piece.description().format().formatWithUnit(length);
+    return piece.description().printed().formatWithUnit(length);
   }
 }

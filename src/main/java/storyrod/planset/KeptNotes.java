@@ -40,8 +40,8 @@ record KeptNotes(Piece piece, Texts texts) {
   }
 
   private String size(KeptBoard board) {
-    return texts.say(
-        "size.two", texts.length(board.blankLength()), texts.length(board.blankWidth()));
+    return texts.inUnits(
+        in -> in.say("size.two", in.length(board.blankLength()), in.length(board.blankWidth())));
   }
 
   private String marks(Mark mark) {

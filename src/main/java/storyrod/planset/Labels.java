@@ -26,6 +26,7 @@ public record Labels(List<Label> all) {
    * @param number which of its mark, from 1; those as shown before their mirror images
    * @param of how many pieces its mark has
    * @param hand that it is a mirror image, or empty
+   * @param sizes the same in one text, as a label shows them
    * @param grain its direction in words
    * @param grained whether it has a direction
    * @param showFace the way in which its better face looks when the piece stands, or empty where
@@ -39,6 +40,7 @@ public record Labels(List<Label> all) {
       String name,
       String hand,
       CutList.Sizes size,
+      String sizes,
       String stock,
       String grain,
       boolean grained,
@@ -65,11 +67,17 @@ public record Labels(List<Label> all) {
           mark.title(),
           index < mark.same() ? "" : texts.say("label.mirrored"),
           CutList.finished(part, texts),
+          texts.inUnits(in -> sizes(part, in)),
           texts.stock(stock),
           CutList.grain(stock, texts),
           CutList.hasGrain(stock),
           faces.of(part).map(face -> texts.say("label.face." + face.word())).orElse(""),
           step(part));
+    }
+
+    private static String sizes(Part part, Texts texts) {
+      CutList.Sizes size = CutList.finished(part, texts);
+      return texts.say("size.three", size.length(), size.width(), size.thickness());
     }
 
     private String step(Part part) {

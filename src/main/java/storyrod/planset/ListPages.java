@@ -91,6 +91,7 @@ public record ListPages(
         rows,
         row ->
             List.of(
+                TableHeights.size(row.finished().length()),
                 new Cell(row.part() + " " + row.note(), PART_SHARE * width),
                 new Cell(row.stock(), STOCK_SHARE * width)));
   }
@@ -101,6 +102,7 @@ public record ListPages(
             list.rows(),
             row ->
                 List.of(
+                    TableHeights.size(row.blank()),
                     new Cell(row.part(), PART_SHARE * width),
                     new Cell(row.of(), GLUE_UP_SHARE * width),
                     new Cell(row.laid(), GLUE_UP_SHARE * width)));

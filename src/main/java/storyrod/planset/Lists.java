@@ -10,7 +10,8 @@ import storyrod.build.Schedule.Row;
 final class Lists {
   private Lists() {}
 
-  static byte[] cutList(CutList list) {
+  /** With the unit of its sizes in each row, for a list may be sorted or taken apart. */
+  static byte[] cutList(CutList list, String unit) {
     Csv csv =
         new Csv(
             "mark",
@@ -26,12 +27,13 @@ final class Lists {
             "rough_thickness",
             "grain",
             "blank_of",
-            "note");
-    list.rows().forEach(row -> csv.row(cells(row)));
+            "note",
+            "unit");
+    list.rows().forEach(row -> csv.row(cells(row, unit)));
     return csv.spreadsheet();
   }
 
-  private static List<Object> cells(CutList.Row row) {
+  private static List<Object> cells(CutList.Row row, String unit) {
     return List.of(
         row.mark(),
         row.part(),
@@ -46,7 +48,8 @@ final class Lists {
         Csv.size(row.rough().thickness()),
         row.grain(),
         row.blankOf(),
-        row.note());
+        row.note(),
+        unit);
   }
 
   /** Each item with what to buy of it, and where it goes: marks and steps as in the schedule. */
@@ -68,7 +71,7 @@ final class Lists {
     return csv.spreadsheet();
   }
 
-  static byte[] labels(Labels labels) {
+  static byte[] labels(Labels labels, String unit) {
     Csv csv =
         new Csv(
             "mark",
@@ -82,12 +85,13 @@ final class Lists {
             "stock",
             "grain",
             "show_face",
-            "first_step");
-    labels.all().forEach(label -> csv.row(cells(label)));
+            "first_step",
+            "unit");
+    labels.all().forEach(label -> csv.row(cells(label, unit)));
     return csv.spreadsheet();
   }
 
-  private static List<Object> cells(Labels.Label label) {
+  private static List<Object> cells(Labels.Label label, String unit) {
     return List.of(
         label.mark(),
         label.number(),
@@ -100,7 +104,8 @@ final class Lists {
         label.stock(),
         label.grain(),
         label.showFace(),
-        label.step());
+        label.step(),
+        unit);
   }
 
   static byte[] steps(PlanSet set, StepPages pages) {

@@ -50,6 +50,6 @@ record MoveData(Piece piece, PartPhrases phrases) {
   }
 
   private String beside(FirstMove first) {
-    return piece.description().format().formatWithUnit(first.beside());
+    return piece.description().printed().formatWithUnit(first.beside());
   }
 }

@@ -245,9 +245,10 @@ record Pages(
     data.put("outline", outline.entries());
     data.put("say", (TemplateMethodModelEx) this::said);
     data.put("language", texts.words().language());
-    data.put("unit", texts.say("unit." + texts.format().unit().word()));
+    data.put("unit", texts.unit());
     data.put("unitWord", texts.format().unit().word());
     data.put("units", print().units());
+    data.put("reading", print().reading());
     data.put("paper", paper);
     data.put("edition", switches());
     data.put("cover", cover);

@@ -73,12 +73,13 @@ public final class PlanSetWriter {
 
   private static Map<String, byte[]> lists(PlanSet set, Pages pages) {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("cut-list.csv", Lists.cutList(pages.cutList()));
-    files.put(
-        "hardware.csv", Lists.hardware(pages.shopping(), HardwareList.whole(set, pages.texts())));
-    files.put("shopping.csv", ShoppingCsv.write(pages.shopping(), pages.texts()));
+    Texts texts = pages.texts().inOneUnit();
+    Shopping shopping = Shopping.of(set, texts);
+    files.put("cut-list.csv", Lists.cutList(CutList.of(set, texts), texts.unit()));
+    files.put("hardware.csv", Lists.hardware(shopping, HardwareList.whole(set, texts)));
+    files.put("shopping.csv", ShoppingCsv.write(shopping, texts));
     files.put("steps.csv", Lists.steps(set, pages.steps()));
-    files.put("labels.csv", Lists.labels(Labels.of(set, pages.texts())));
+    files.put("labels.csv", Lists.labels(Labels.of(set, texts), texts.unit()));
     files.put("plan.json", planJson(set, pages));
     return files;
   }
@@ -121,7 +122,7 @@ public final class PlanSetWriter {
   }
 
   private static byte[] planJson(PlanSet set, Pages pages) {
-    return PlanJson.write(set, pages.steps(), pages.texts());
+    return PlanJson.write(set, pages.steps(), pages.texts().inOneUnit());
   }
 
   /** Every drawing that a page shows, by the name that the pages use for it. */

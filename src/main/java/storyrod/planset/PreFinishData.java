@@ -105,7 +105,7 @@ final class PreFinishData {
             .map(Cut::term)
             .findFirst()
             .orElse("");
-    return new Mask(term, piece.part(other).mark(), contact(joint, piece.description().format()));
+    return new Mask(term, piece.part(other).mark(), contact(joint, piece.description().printed()));
   }
 
   /** The two sizes of a joint's contact, the smaller first. */

@@ -58,6 +58,10 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
 
   /** Its length and width, and the thickness in which boards are bought, where it is known. */
   private static String size(StockEntry entry, SheetLayout first, Texts texts) {
+    return texts.inUnits(in -> inOne(entry, first, in));
+  }
+
+  private static String inOne(StockEntry entry, SheetLayout first, Texts texts) {
     String length = texts.length(first.length());
     return entry
         .boughtAs()

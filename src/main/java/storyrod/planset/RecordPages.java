@@ -131,11 +131,15 @@ record RecordPages(
     }
 
     private static double rowMm(Sized row) {
+      double sizes =
+          TableHeights.rows(
+              List.of(row), each -> List.of(TableHeights.size(each.planned().length())));
       double words =
           TableHeights.rows(List.of(row), each -> List.of(new Cell(each.say(), PART_MM)));
       double name =
           TableHeights.rows(List.of(row), each -> List.of(new Cell(each.part(), PART_MM)));
-      return Math.max(ROW_MM, row.say().isEmpty() ? name : name + words - 2);
+      double height = Math.max(ROW_MM, row.say().isEmpty() ? name : name + words - 2);
+      return Math.max(height, sizes);
     }
 
     /** Whether the steps find no room below the last of the sizes. */

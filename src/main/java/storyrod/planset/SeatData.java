@@ -185,7 +185,7 @@ record SeatData(Piece piece, PartPhrases phrases) {
     data.put(
         "laidOver", moving.containsAll(group.on()) && group.on().stream().allMatch(this::isLaid));
     data.put("touches", group.distance().isZero());
-    data.put("distance", piece.description().format().formatWithUnit(group.distance()));
+    data.put("distance", piece.description().printed().formatWithUnit(group.distance()));
     return data;
   }
 

@@ -36,7 +36,7 @@ record SettingWords(Piece piece, Words words) {
   }
 
   private String value(Setting setting) {
-    LengthFormat format = piece.description().format();
+    LengthFormat format = piece.description().printed();
     LengthFormat figures = isFine(setting.key()) ? format.forBits() : format;
     return setting
         .angle()

@@ -126,7 +126,8 @@ public record Shopping(
         stock
             .sheet()
             .orElseThrow(() -> new IllegalStateException("bug: no sheet size: " + stock.name()));
-    return texts.say("size.two", texts.length(size.length()), texts.lengthWithUnit(size.width()));
+    return texts.inUnits(
+        in -> in.say("size.two", in.length(size.length()), in.lengthWithUnit(size.width())));
   }
 
   private static Item item(PlanSet set, HardwareNeed need, Texts texts) {

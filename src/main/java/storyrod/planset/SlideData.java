@@ -103,6 +103,6 @@ record SlideData(Piece piece, PartPhrases phrases, Traits traits) {
   }
 
   private String format(Length length) {
-    return piece.description().format().formatWithUnit(length);
+    return piece.description().printed().formatWithUnit(length);
   }
 }

@@ -68,7 +68,7 @@ final class StepData {
         "traits", step.operations().stream().flatMap(each -> traits.of(each).stream()).toList());
     data.put("parts", phrases.parts(step.targets()));
     data.put("marks", phrases.marks(step.targets()));
-    data.put("inch", piece.description().format().unit() == Unit.INCH);
+    data.put("inch", piece.description().printed().unit() == Unit.INCH);
     data.put("said", step.say().stream().map(StepData::sentence).toList());
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
     GlueTimes glue = GlueTimes.of(piece.description());
@@ -264,7 +264,7 @@ final class StepData {
   }
 
   private String format(Length length) {
-    return piece.description().format().formatWithUnit(length);
+    return piece.description().printed().formatWithUnit(length);
   }
 
   /** A maker's words as a sentence: with a full stop, on one line. */

@@ -140,7 +140,8 @@ final class StepHeights {
     double parts =
         step.sizes().isEmpty()
             ? line("Parts " + marks(step))
-            : block(step.sizes().size() * (SMALL.lineMm() + SMALL_ROW_MM));
+            : block(
+                step.sizes().stream().mapToDouble(row -> size(row.size()) + SMALL_ROW_MM).sum());
     return parts
         + hardware(step)
         + settings(step)
@@ -170,7 +171,12 @@ final class StepHeights {
 
   private static double setting(StepText.SettingText setting) {
     String name = setting.mark() + "  " + setting.name();
-    return row(name, SIDE_MM - 20.5);
+    return Math.max(row(name, SIDE_MM - 20.5), size(setting.value()) + ROW_MM);
+  }
+
+  /** In both units what stands in brackets takes a line of its own. */
+  private static double size(String printed) {
+    return SMALL.lineMm() * (printed.contains(" [") ? 2 : 1);
   }
 
   private static double parts(Entry step) {

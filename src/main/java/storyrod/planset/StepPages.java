@@ -242,10 +242,12 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   private static String size(
       PartRow part, Map<String, Length> lengths, Map<String, Length> widths, Texts texts) {
-    return texts.say(
-        "size.two",
-        texts.length(lengths.get(part.mark())),
-        texts.lengthWithUnit(widths.get(part.mark())));
+    return texts.inUnits(
+        in ->
+            in.say(
+                "size.two",
+                in.length(lengths.get(part.mark())),
+                in.lengthWithUnit(widths.get(part.mark()))));
   }
 
   private static Map<String, Length> settings(Piece piece, Step step, String key) {

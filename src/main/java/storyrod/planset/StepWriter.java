@@ -134,6 +134,6 @@ final class StepWriter {
             ? words.say("setting." + key.getFirst() + "each-" + side)
             : words.say("setting." + key.getFirst() + side, words.say("edge." + face.word()));
     return new SettingText(
-        name, part.mark(), piece.description().format().formatWithUnit((Length) key.get(3)));
+        name, part.mark(), piece.description().printed().formatWithUnit((Length) key.get(3)));
   }
 }

@@ -95,6 +95,6 @@ record StockData(Piece piece, PartPhrases phrases) {
   }
 
   private String format(Length length) {
-    return piece.description().format().formatWithUnit(length);
+    return piece.description().printed().formatWithUnit(length);
   }
 }

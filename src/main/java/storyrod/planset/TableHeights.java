@@ -24,6 +24,11 @@ final class TableHeights {
   /** A cell's text and the width that its column has for it, in mm. */
   record Cell(String text, double widthMm) {}
 
+  /** A cell with a size; in both units what stands in brackets takes a line of its own. */
+  static Cell size(String printed) {
+    return new Cell(printed.contains(" [") ? "0 0" : "0", 0);
+  }
+
   static double lead(String text, double widthMm) {
     return LEAD.heightMm(text, widthMm) + 3;
   }

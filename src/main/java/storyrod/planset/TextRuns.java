@@ -19,7 +19,7 @@ import org.w3c.dom.Text;
  */
 final class TextRuns {
   private static final Pattern FRACTION =
-      Pattern.compile("(?<![\\d/.])(?:(\\d+) )?(\\d{1,3})/(\\d{1,3})(?![\\d/])");
+      Pattern.compile("(?<![\\d/.])(?:(\\[?\\d+) )?(\\d{1,3})/(\\d{1,3})(?![\\d/])");
 
   private final Document document;
 

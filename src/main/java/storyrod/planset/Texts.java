@@ -2,6 +2,7 @@ package storyrod.planset;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.function.Function;
 import storyrod.description.Description.StockEntry;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
@@ -17,7 +18,40 @@ record Texts(LengthFormat format, Words words) {
       Rational.of(144L * 254 * 254 * 254, 1_000_000_000_000L);
 
   static Texts of(Piece piece) {
-    return new Texts(piece.description().format(), piece.description().words());
+    return new Texts(piece.description().printed(), piece.description().words());
+  }
+
+  /** The same with lengths in the main unit alone, for lists that other programs read. */
+  Texts inOneUnit() {
+    return new Texts(format.alone(), words);
+  }
+
+  /**
+   * A text with several lengths, as a whole in each unit: {@code 54 × 17 1/2 in [1371.6 × 444.5
+   * mm]}.
+   */
+  String inUnits(Function<Texts, String> written) {
+    String main = written.apply(inOneUnit());
+    return format.isDual()
+        ? main + " [" + written.apply(new Texts(format.other(), words)) + "]"
+        : written.apply(this);
+  }
+
+  /** The unit of lengths as a title block and a list name it. */
+  String unit() {
+    return named("unit.");
+  }
+
+  /** The unit of length in words, for all sizes. */
+  String units() {
+    return named("units.");
+  }
+
+  private String named(String key) {
+    String main = say(key + format.unit().word());
+    return format.isDual()
+        ? say(key + "both", main, say(key + format.other().unit().word()))
+        : main;
   }
 
   String say(String key, Object... values) {

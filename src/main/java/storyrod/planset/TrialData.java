@@ -156,7 +156,7 @@ final class TrialData {
   }
 
   private Map<String, Object> grip(Grip grip, Length wood) {
-    LengthFormat format = piece.description().format();
+    LengthFormat format = piece.description().printed();
     return Map.of(
         "wood", format.formatWithUnit(wood),
         "held", format.formatWithUnit(grip.held()),

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
+import storyrod.measure.LengthFormat;
+import storyrod.measure.Units;
 import storyrod.planset.Edition;
 import storyrod.planset.Paper;
 import storyrod.planset.PlanSet;
@@ -23,35 +25,38 @@ public final class PrintedProjects {
   private final Pipeline.Planned planned;
   private final PlanSets sets;
 
-  private PrintedProjects(Pipeline.Planned planned, Diagnostics diagnostics) {
-    this.planned = planned;
-    this.sets = new PlanSets(planned, diagnostics);
-  }
-
   /** A print: its drawings are made for its paper. */
   public record Printed(PlanSet set, byte[] pdf) {}
 
   public static PrintedProjects named(String project) {
-    return named(project, Words.ENGLISH.language());
+    return named(project, Words.ENGLISH.language(), Units.OWN);
   }
 
   /** A project told in a language, with the names that it has for itself in it. */
   public static PrintedProjects named(String project, String language) {
-    return PLANNED.computeIfAbsent(project + " " + language, key -> planned(project, language));
+    return named(project, language, Units.OWN);
   }
 
-  private static PrintedProjects planned(String project, String language) {
-    Path folder = Path.of("projects", project);
+  public static PrintedProjects named(String project, Units units) {
+    return named(project, Words.ENGLISH.language(), units);
+  }
+
+  private static PrintedProjects named(String project, String language, Units units) {
+    return PLANNED.computeIfAbsent(
+        String.join(" ", project, language, units.word()),
+        key -> new PrintedProjects(Path.of("projects", project), language, units));
+  }
+
+  private PrintedProjects(Path folder, String language, Units units) {
     Path file = folder.resolve("project.yaml");
     try {
       Diagnostics diagnostics = new Diagnostics();
       SourceText source = new SourceText(file.toString(), Files.readString(file));
       Templates templates = new Templates(new TemplateFolder(folder.resolve("templates")).texts());
       Words words = templates.words(language).orElseThrow();
-      return new PrintedProjects(
-          Pipeline.plan(source, new Pipeline.Wanted(Optional.empty(), words), diagnostics)
-              .orElseThrow(),
-          diagnostics);
+      Pipeline.Wanted wanted = new Pipeline.Wanted(Optional.empty(), words, units);
+      this.planned = Pipeline.plan(source, wanted, diagnostics).orElseThrow();
+      this.sets = new PlanSets(planned, diagnostics);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -59,7 +64,21 @@ public final class PrintedProjects {
 
   /** The paper that is usual for the project's unit. */
   public Paper usualPaper() {
-    return Paper.usualFor(planned.piece().description().format().unit());
+    return Paper.usualFor(planned.piece().description().printed().unit());
+  }
+
+  /** Whether units are those in which the project is printed without a choice. */
+  public boolean isOwn(Units units) {
+    LengthFormat own = planned.piece().description().format();
+    return own.shownIn(units).equals(own);
+  }
+
+  /** The files beside the pages, on the usual paper. */
+  public Map<String, byte[]> files() {
+    Printing usual = Printing.usual(Words.ENGLISH);
+    synchronized (sets) {
+      return sets.writer(usual).write(sets.of(usual));
+    }
   }
 
   public Printed on(Paper paper, String edition) {

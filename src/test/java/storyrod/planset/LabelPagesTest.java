@@ -101,6 +101,7 @@ class LabelPagesTest {
             "Adjustable shelf behind the left door of the upper cabinet with its own edge band",
             "mirrored",
             new CutList.Sizes("127 31/32", "14 31/32", "23/32"),
+            "127 31/32 × 14 31/32 × 23/32 [3250.4 × 380.2 × 18.3]",
             "Ash",
             "along length",
             true,

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.cli.PrintedProjects;
 import storyrod.cli.PrintedProjects.Printed;
+import storyrod.measure.Units;
 
 /**
  * The finished PDFs as an independent reader finds them. The usual run takes the smallest project
@@ -49,6 +50,13 @@ class PageChecksTest {
     return projects().map(project -> inGerman(project, "publish"));
   }
 
+  /** One written in inches, one in millimetres; what is wide in both units is widest in tables. */
+  @TestFactory
+  Stream<DynamicTest> inOtherUnits() {
+    return Stream.of("step-stool", "nightstand")
+        .flatMap(project -> inOtherUnits(project, List.of("publish", "record")));
+  }
+
   @Tag("slow")
   @TestFactory
   Stream<DynamicTest> everyOtherEditionInGerman() throws IOException {
@@ -66,6 +74,31 @@ class PageChecksTest {
           Printed printed = german.on(paper, edition);
           assertEquals("", faults(FinishedPdf.of(printed.pdf(), printed.set(), paper)));
         });
+  }
+
+  @Tag("slow")
+  @TestFactory
+  Stream<DynamicTest> everyProjectInOtherUnits() throws IOException {
+    return projects().flatMap(project -> inOtherUnits(project, EDITIONS));
+  }
+
+  private static Stream<DynamicTest> inOtherUnits(String project, List<String> editions) {
+    return Stream.of(Units.INCH, Units.MM, Units.BOTH)
+        .filter(units -> !PrintedProjects.named(project).isOwn(units))
+        .flatMap(
+            units ->
+                editions.stream()
+                    .map(
+                        edition ->
+                            DynamicTest.dynamicTest(
+                                String.join(" ", project, edition, units.word()),
+                                () -> check(project, edition, units))));
+  }
+
+  private static void check(String project, String edition, Units units) throws Exception {
+    PrintedProjects in = PrintedProjects.named(project, units);
+    Printed printed = in.on(in.usualPaper(), edition);
+    assertEquals("", faults(FinishedPdf.of(printed.pdf(), printed.set(), in.usualPaper())));
   }
 
   /** A lead of four lines above a template, and a step whose lists are higher than its page. */

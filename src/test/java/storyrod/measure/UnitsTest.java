@@ -1,0 +1,66 @@
+package storyrod.measure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.junit.jupiter.api.Test;
+
+/** The inch is 25.4 mm exactly (NIST SP 811, appendix B; from memory, the agreement of 1959). */
+class UnitsTest {
+  private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
+  private static final LengthFormat INCHES = new LengthFormat(Unit.INCH, 32);
+  private static final LengthFormat MILLIMETRES = new LengthFormat(Unit.MM, 32);
+
+  @Test
+  void everyInchIsToldInMillimetresToATenth() {
+    LengthFormat mm = INCHES.shownIn(Units.MM);
+    for (int each = 1; each <= 96 * 32; each++) {
+      BigDecimal exact =
+          new BigDecimal(each)
+              .multiply(MM_PER_INCH)
+              .divide(new BigDecimal(32))
+              .setScale(1, RoundingMode.HALF_UP);
+      String printed = mm.format(Length.inch(each, 32));
+      assertEquals(0, exact.compareTo(new BigDecimal(printed)), () -> exact + " is " + printed);
+    }
+  }
+
+  @Test
+  void inchesFromMillimetresAreOffByHalfASixtyFourthAtMost() {
+    LengthFormat inches = MILLIMETRES.shownIn(Units.INCH);
+    Length half = Length.inch(1, 128);
+    for (int mm = 1; mm <= 2500; mm++) {
+      Length exact = Length.mm(mm);
+      Length printed = Length.parse(inches.format(exact) + " in");
+      assertTrue(!printed.minus(exact).abs().isLongerThan(half), exact + " is " + printed);
+    }
+  }
+
+  @Test
+  void theOtherUnitStandsInSquareBracketsBehindTheFirst() {
+    Length length = Length.inch(93, 4);
+    LengthFormat both = INCHES.shownIn(Units.BOTH);
+    assertEquals("23 1/4 [590.6]", both.format(length));
+    assertEquals("23 1/4 in [590.6 mm]", both.formatWithUnit(length));
+    assertEquals("590 [23 7/32]", MILLIMETRES.shownIn(Units.BOTH).format(Length.mm(590)));
+    assertEquals("23 1/4", both.alone().format(length));
+  }
+
+  @Test
+  void theOwnUnitStaysAsItIs() {
+    assertEquals(INCHES, INCHES.shownIn(Units.OWN));
+    assertEquals(INCHES, INCHES.shownIn(Units.INCH));
+    assertEquals(MILLIMETRES, MILLIMETRES.shownIn(Units.MM));
+  }
+
+  /** A quarter-inch bit is not sold as one of 6.4 mm. */
+  @Test
+  void bitsAreToldInTheUnitInWhichTheyAreMade() {
+    LengthFormat bits = INCHES.shownIn(Units.MM).forBits();
+    assertEquals("6.4 [1/4 in]", bits.format(Length.inch(1, 4)));
+    assertEquals("6.4 mm [1/4 in]", bits.formatWithUnit(Length.inch(1, 4)));
+    assertEquals("6.4", INCHES.shownIn(Units.MM).format(Length.inch(1, 4)));
+  }
+}
