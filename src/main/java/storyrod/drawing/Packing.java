@@ -31,8 +31,10 @@ public final class Packing {
    * A thing with the heights that it may have, in mm, the largest first.
    *
    * @param enoughMm a height beyond which more is no gain but the white that it fills
+   * @param mayGo whether at its last height it goes without its picture, which is as bad as half a
+   *     page left white
    */
-  public record Item(List<Double> heights, double enoughMm) {
+  public record Item(List<Double> heights, double enoughMm, boolean mayGo) {
     public Item {
       heights = List.copyOf(heights);
       if (heights.isEmpty()) {
@@ -40,9 +42,17 @@ public final class Packing {
       }
     }
 
+    public Item(List<Double> heights, double enoughMm) {
+      this(heights, enoughMm, false);
+    }
+
     /** A thing that is the better the larger it is. */
     public Item(List<Double> heights) {
       this(heights, Double.POSITIVE_INFINITY);
+    }
+
+    private boolean isGone(int choice) {
+      return mayGo && choice == heights.size() - 1;
     }
 
     /** How much one of the heights is short of the largest that is a gain. */
@@ -100,20 +110,22 @@ public final class Packing {
     if (white < 0 && end - from > 1) {
       return Double.POSITIVE_INFINITY;
     }
-    double shrunk = 0;
+    double lost = 0;
     for (int i = 0; i < choices.size(); i++) {
-      double less = items.get(from + i).shortMm(choices.get(i));
-      shrunk += less * less;
+      Item item = items.get(from + i);
+      double less = item.shortMm(choices.get(i));
+      lost += item.isGone(choices.get(i)) ? roomMm * roomMm / 4 : SHRINKING * less * less;
     }
     double weight = end == items.size() ? LAST_PAGE : 1;
-    return PAGE_COST + weight * white * white + SHRINKING * shrunk;
+    return PAGE_COST + weight * white * white + lost;
   }
 
   /** The largest heights that a page holds: as long as they are too much, the largest gives way. */
   private List<Integer> choices(int from, int end) {
     List<Integer> choices = new ArrayList<>(Collections.nCopies(end - from, 0));
     while (height(from, choices) > roomMm) {
-      int largest = largestToShrink(from, choices);
+      int shrinking = largestToShrink(from, choices, false);
+      int largest = shrinking < 0 ? largestToShrink(from, choices, true) : shrinking;
       if (largest < 0) {
         break;
       }
@@ -122,13 +134,15 @@ public final class Packing {
     return choices;
   }
 
-  private int largestToShrink(int from, List<Integer> choices) {
+  private int largestToShrink(int from, List<Integer> choices, boolean orToGo) {
     int largest = -1;
     double height = 0;
     for (int i = 0; i < choices.size(); i++) {
-      List<Double> heights = items.get(from + i).heights();
-      double own = heights.get(choices.get(i));
-      if (choices.get(i) + 1 < heights.size() && own > height) {
+      Item item = items.get(from + i);
+      int next = choices.get(i) + 1;
+      double own = item.heights().get(choices.get(i));
+      boolean isFree = next < item.heights().size() && (orToGo || !item.isGone(next));
+      if (isFree && own > height) {
         largest = i;
         height = own;
       }

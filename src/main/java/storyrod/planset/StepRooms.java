@@ -87,8 +87,8 @@ final class StepRooms {
   }
 
   /**
-   * A strip may shrink as long as it can be read, to what it fills at no width; where no page has
-   * room for it, it goes.
+   * A strip may shrink as long as it can be read, to what it fills at no width; it goes where no
+   * page has room for it or more than half of one would stay white.
    */
   private Place strip(Wish wish, DoubleUnaryOperator picture) {
     double text = texts.of(wish.step(), false) + wish.stageMm();
@@ -100,10 +100,8 @@ final class StepRooms {
       heights.add(around + high);
     }
     heights.removeIf(height -> height > StepHeights.roomMm(paper));
-    if (heights.isEmpty()) {
-      heights.add(text);
-    }
-    return new Place(new Packing.Item(heights), wide, around);
+    heights.add(text);
+    return new Place(new Packing.Item(heights, Double.POSITIVE_INFINITY, true), wide, around);
   }
 
   /**
