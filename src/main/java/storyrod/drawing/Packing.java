@@ -31,8 +31,8 @@ public final class Packing {
    * A thing with the heights that it may have, in mm, the largest first.
    *
    * @param enoughMm a height beyond which more is no gain but the white that it fills
-   * @param mayGo whether at its last height it goes without its picture, which is as bad as half a
-   *     page left white
+   * @param mayGo whether at its last height it goes without its picture, which is as bad as two
+   *     fifths of a page left white
    */
   public record Item(List<Double> heights, double enoughMm, boolean mayGo) {
     public Item {
@@ -114,7 +114,7 @@ public final class Packing {
     for (int i = 0; i < choices.size(); i++) {
       Item item = items.get(from + i);
       double less = item.shortMm(choices.get(i));
-      lost += item.isGone(choices.get(i)) ? roomMm * roomMm / 4 : SHRINKING * less * less;
+      lost += item.isGone(choices.get(i)) ? roomMm * roomMm / 6 : SHRINKING * less * less;
     }
     double weight = end == items.size() ? LAST_PAGE : 1;
     return PAGE_COST + weight * white * white + lost;
