@@ -19,6 +19,10 @@ final class NotePlacer {
   private static final double RING = 2.5;
   private static final List<Ray> RAYS = rays();
   private static final double LANDING = 2;
+
+  /** What is left free between a landing and its text, in mm. */
+  private static final double BESIDE = 0.8;
+
   private static final double PER_LINE = 3;
   private static final double PER_CROSSING = 7;
   private static final double SHORTEST = 5;
@@ -65,8 +69,18 @@ final class NotePlacer {
       return new Terms(dimensions, crossed, widest, cost);
     }
 
-    double cost(Paper.Stretch leader) {
-      return crossed * dimensions.stream().filter(leader::crosses).count();
+    /** What the dimensions that a leader crosses cost, counted no further than to a most. */
+    double cost(Paper.Stretch leader, double most) {
+      double cost = 0;
+      for (Paper.Stretch each : dimensions) {
+        if (leader.crosses(each)) {
+          cost += crossed;
+          if (cost >= most) {
+            return cost;
+          }
+        }
+      }
+      return cost;
     }
   }
 
@@ -153,12 +167,14 @@ final class NotePlacer {
   /** The best place so far and what it costs, in mm of leader. */
   private final class Search {
     private final Bounds now;
+    private final Bounds elbows;
     private final Terms terms;
     private Optional<Note> best = Optional.empty();
     private double least;
 
     Search(Bounds now, Terms terms) {
       this.now = now;
+      this.elbows = elbows(now);
       this.terms = terms;
       this.least = terms.most;
     }
@@ -168,9 +184,11 @@ final class NotePlacer {
       for (At tip : aim.tips) {
         for (Ray ray : RAYS) {
           At elbow = tip.plus(ray.x * away, ray.y * away);
-          for (NoteLines lines : ways) {
-            for (Anchor anchor : ray.anchors()) {
-              weigh(new Block(lines, anchor, elbow), tip, aim.rim);
+          if (elbows.contains(elbow)) {
+            for (NoteLines lines : ways) {
+              for (Anchor anchor : ray.anchors()) {
+                weigh(new Block(lines, anchor, elbow), tip, aim.rim);
+              }
             }
           }
         }
@@ -185,7 +203,8 @@ final class NotePlacer {
         return;
       }
       Note note = block.note(tip, rim);
-      cost += terms.cost(leader(note)) + terms.cost(landing(note));
+      cost += terms.cost(leader(note), least - cost);
+      cost += terms.cost(landing(note), least - cost);
       if (cost < least && isFree(note, room)) {
         cost += crossings(leader(note), least - cost);
         if (cost < least) {
@@ -199,7 +218,7 @@ final class NotePlacer {
   private record Block(NoteLines set, Anchor anchor, At elbow) {
     private At text() {
       double side = anchor == Anchor.START ? 1 : -1;
-      return elbow.plus(side * (0.8 + LANDING), Lowering.LEADER_ABOVE);
+      return elbow.plus(side * (BESIDE + LANDING), Lowering.LEADER_ABOVE);
     }
 
     Bounds bounds() {
@@ -216,6 +235,15 @@ final class NotePlacer {
       At tip = centre.plus((elbow.x() - centre.x()) * part, (elbow.y() - centre.y()) * part);
       return new Note(tip, elbow, text(), anchor, set.lines());
     }
+  }
+
+  /** Where elbows may lie: a text starts right beside its own, and all has to fit the area. */
+  private Bounds elbows(Bounds now) {
+    double wide = area.widthMm() - 1;
+    double high = area.heightMm() - 1;
+    return new Bounds(now.right() - wide, now.bottom() - high, now.left() + wide, now.top() + high)
+        .within(within)
+        .widened(BESIDE + LANDING + 0.1);
   }
 
   private boolean fits(Bounds block, Bounds now) {
