@@ -47,7 +47,7 @@ public record FinishData(
                     test(entry, surface, texts),
                     entry.coats(),
                     entry.allCoats(),
-                    entry.last().map(FinishEntry::product).orElse(""),
+                    entry.last().map(last -> texts.words().name(last.product())).orElse(""),
                     warnsOfOilyRags(notes, texts),
                     new Masks(set, texts).all()));
   }

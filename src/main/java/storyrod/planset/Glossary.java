@@ -1,9 +1,7 @@
 package storyrod.planset;
 
-import java.text.Collator;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -63,7 +61,6 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
 
   /** The terms of a language that a text uses, in the order of its letters. */
   static List<Entry> used(String text, Words words) {
-    Collator order = Collator.getInstance(Locale.forLanguageTag(words.language()));
     return words.byKey().keySet().stream()
         .filter(key -> key.startsWith(TERM) && key.endsWith(WORDS))
         .filter(key -> forms(words.say(key)).matcher(text).find())
@@ -72,7 +69,7 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
                 new Entry(
                     Texts.capital(words.say(key).split("\\|")[0]),
                     words.say(key.substring(0, key.length() - WORDS.length()))))
-        .sorted(Comparator.comparing(Entry::term, order::compare))
+        .sorted(Comparator.comparing(Entry::term, words.order()))
         .toList();
   }
 

@@ -60,7 +60,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
    */
   static ToolPages of(PlanSet set, StepPages pages, Print print, double atMm) {
     List<Row> rows = new Collected(set, pages, print.texts().words()).rows();
-    List<List<Tool>> all = abreast(tools(pages));
+    List<List<Tool>> all = abreast(tools(pages, print.texts().words()));
     Table<Row> settings = settings(rows, print);
     Table<List<Tool>> tools = tools(all, rows.isEmpty(), print);
     TableFlow flow = TableFlow.balanced(print.paper().roomMm(), atMm, List.of(settings, tools));
@@ -101,7 +101,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
         new Cell(tool.steps().text(), NAMED_STEPS_SHARE * width));
   }
 
-  private static List<Tool> tools(StepPages pages) {
+  private static List<Tool> tools(StepPages pages, Words words) {
     Map<String, List<Integer>> steps = new LinkedHashMap<>();
     for (StepPages.Entry step : pages.all()) {
       step.text().tools().stream()
@@ -110,7 +110,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
     }
     return steps.entrySet().stream()
         .map(each -> new Tool(each.getKey(), StepRuns.of(each.getValue())))
-        .sorted(Comparator.comparing(tool -> tool.name().toLowerCase(java.util.Locale.ROOT)))
+        .sorted(Comparator.comparing(Tool::name, words.order()))
         .toList();
   }
 

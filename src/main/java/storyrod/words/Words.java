@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.text.Collator;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -53,6 +55,11 @@ public record Words(String language, Map<String, String> byKey) {
   /** What stands before the decimals of a number. */
   public char decimalMark() {
     return say("decimal-mark").charAt(0);
+  }
+
+  /** The order of the letters in this language: {@code Ö} stands beside {@code O}. */
+  public Comparator<String> order() {
+    return Collator.getInstance(Locale.forLanguageTag(language))::compare;
   }
 
   /** Figures with a decimal point, as this language writes them. */

@@ -38,6 +38,15 @@ class GlossaryTest {
     assertEquals(List.of(), terms("Ripple, reripped, endgrained, trail."));
   }
 
+  @Test
+  void germanTermsAreFoundAtTheBoundsOfTheirWords() {
+    List<String> found =
+        Glossary.used("ÜBERBLATTUNGEN, Zapfenlöcher; Übernuten, Nutöl", Words.load("de")).stream()
+            .map(Glossary.Entry::term)
+            .toList();
+    assertEquals(List.of("Überblattung", "Zapfenloch"), found);
+  }
+
   /** Whoever adds a term says what it means, in words that do not only repeat it. */
   @Test
   void everyTermHasItsMeaning() {
