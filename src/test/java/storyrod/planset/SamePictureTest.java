@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -56,7 +57,7 @@ class SamePictureTest {
     return name + ": " + strays(pdf, svg) + " of ink, " + svg.tonesApart(pdf) + " of tone";
   }
 
-  /** Without its last line, or with an area less, a picture is no longer the same. */
+  /** Without its longest line, a note, a dimension or its areas a picture is not the same. */
   @Test
   void whatIsMissingIsSeen() throws Exception {
     Drawing whole = AllProjects.named("window-bench").drawings().parts().get("D");
@@ -74,16 +75,30 @@ class SamePictureTest {
     }
   }
 
-  /** A part's drawing without the last of a kind of elements, or without all areas. */
+  /** A part's drawing without the longest of a kind of elements, or without all areas. */
   private static Drawing without(Class<?> kind, Drawing whole, Group group) {
     List<Element> left = new ArrayList<>(group.elements());
     List<Element> some = left.stream().filter(kind::isInstance).toList();
-    left.removeAll(kind == Drawing.Area.class ? some : List.of(some.getLast()));
+    left.removeAll(kind == Drawing.Area.class ? some : List.of(longest(some)));
     return new Drawing(
         whole.name(),
         whole.widthMm(),
         whole.heightMm(),
         whole.scale(),
         List.of(new Group(group.id(), group.mark(), group.name(), left)));
+  }
+
+  /** The longest line; of other kinds the last. */
+  private static Element longest(List<Element> some) {
+    return some.stream()
+        .max(Comparator.comparingDouble(SamePictureTest::longMm))
+        .filter(each -> each instanceof Drawing.Line)
+        .orElse(some.getLast());
+  }
+
+  private static double longMm(Element element) {
+    return element instanceof Drawing.Line line
+        ? line.points().getFirst().distance(line.points().getLast())
+        : 0;
   }
 }
