@@ -31,6 +31,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
 
   private static final double TOOL_SHARE = 0.18;
   private static final double NAME_SHARE = 0.27;
+  private static final double VALUE_SHARE = 0.115;
   private static final double PARTS_SHARE = 0.17;
   private static final double STEPS_SHARE = 0.2;
   private static final double NAMED_SHARE = 0.25;
@@ -80,6 +81,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
                 List.of(
                     new Cell(row.tool(), TOOL_SHARE * width),
                     new Cell(row.name(), NAME_SHARE * width),
+                    new Cell(row.value(), VALUE_SHARE * width),
                     new Cell(row.parts(), PARTS_SHARE * width),
                     new Cell(row.steps().text(), STEPS_SHARE * width))));
   }
