@@ -8,7 +8,7 @@
 <#if page.first><@title page/>
 <p>${wood.lead}</p></#if>
 <table class="list tools">
-<colgroup><col style="width:5%"/><col style="width:19%"/><col style="width:18%"/><col style="width:11%"/><col style="width:10%"/><col style="width:10%"/><col style="width:27%"/></colgroup>
+<colgroup><col style="width:9%"/><col style="width:19%"/><col style="width:14%"/><col style="width:11%"/><col style="width:10%"/><col style="width:10%"/><col style="width:27%"/></colgroup>
 <thead><tr><th>${say('column.mark')}</th><th>${say('column.part')}</th><th>${say('column.wood')}</th><th class="figure">${say('column.width')}</th><th class="figure">${say('column.swells')}</th><th class="figure">${say('column.shrinks')}</th><th class="gap last">${say('column.room')}</th></tr></thead>
 <tbody>
 <#list page.rows as row>
@@ -25,7 +25,7 @@
 <h2<#if page.breaks> class="top"</#if>>${say('wood.loads')}</h2>
 <p>${say('wood.loads.lead')}</p></#if>
 <table class="list tools">
-<colgroup><col style="width:5%"/><col style="width:25%"/><col style="width:14%"/><col style="width:14%"/><col style="width:14%"/><col style="width:14%"/><col style="width:14%"/></colgroup>
+<colgroup><col style="width:9%"/><col style="width:26%"/><col style="width:13%"/><col style="width:13%"/><col style="width:13%"/><col style="width:13%"/><col style="width:13%"/></colgroup>
 <thead><tr><th>${say('column.mark')}</th><th>${say('column.part')}</th><th class="figure">${say('column.load')}</th><th class="figure">${say('column.span')}</th><th class="figure">${say('column.bends')}</th><th class="figure">${say('column.in-time')}</th><th class="figure last">${say('column.limit')}</th></tr></thead>
 <tbody>
 <#list page.rows as row>

@@ -21,8 +21,8 @@ public record WoodPages(
     String lead, List<TableFlow.Part<MovingRow>> moving, List<TableFlow.Part<LoadRow>> loads) {
   static final WoodPages NONE = new WoodPages("", List.of(), List.of());
 
-  private static final double PART_SHARE = 0.2;
-  private static final double WOOD_SHARE = 0.16;
+  private static final double PART_SHARE = 0.17;
+  private static final double WOOD_SHARE = 0.12;
   private static final double ROOM_SHARE = 0.25;
   private static final double MM_PER_INCH = 25.4;
 
