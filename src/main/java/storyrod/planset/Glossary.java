@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Text;
 import storyrod.planset.TableFlow.Table;
 import storyrod.planset.TableHeights.Cell;
 import storyrod.words.Words;
@@ -29,13 +32,13 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
   /** A term. */
   public record Entry(String term, String meaning) {}
 
-  static Table<Entry> table(StepPages steps, Print print) {
+  static Table<Entry> table(PlanSet set, StepPages steps, Print print) {
     double width = print.paper().textWidthMm();
     return new Table<>(
         TableHeights.ABOVE_H1_MM,
         TableHeights.FOLLOWING_H1_MM,
         1,
-        used(text(steps), print.texts().words()),
+        used(text(steps) + "\n" + drawn(set, steps), print.texts().words()),
         row ->
             TableHeights.row(
                 List.of(
@@ -57,6 +60,23 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
                         text.settings().stream().map(StepText.SettingText::name))
                     .flatMap(each -> each))
         .collect(Collectors.joining("\n"));
+  }
+
+  /** All that is written in the pictures of the steps. */
+  private static String drawn(PlanSet set, StepPages steps) {
+    return steps.all().stream()
+        .flatMap(step -> Stream.ofNullable(set.drawings().steps().get(step.number())))
+        .flatMap(drawing -> drawing.elements().stream())
+        .flatMap(Glossary::texts)
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static Stream<String> texts(Element element) {
+    return switch (element) {
+      case Group group -> group.elements().stream().flatMap(Glossary::texts);
+      case Text text -> Stream.of(text.text());
+      default -> Stream.empty();
+    };
   }
 
   /** The terms of a language that a text uses, in the order of its letters. */

@@ -10,7 +10,7 @@ record LastTables(WoodPages wood, Glossary glossary) {
   static LastTables of(PlanSet set, StepPages steps, Print print, double endMm) {
     Edition edition = print.edition();
     WoodPages.Rows rows = WoodPages.Rows.of(set, print);
-    Table<Glossary.Entry> terms = Glossary.table(steps, print);
+    Table<Glossary.Entry> terms = Glossary.table(set, steps, print);
     List<Table<?>> tables = new ArrayList<>();
     if (edition.has("wood")) {
       tables.addAll(List.of(rows.movingTable(), rows.loadTable()));

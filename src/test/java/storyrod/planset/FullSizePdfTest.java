@@ -7,6 +7,7 @@ import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -33,11 +34,19 @@ class FullSizePdfTest {
         set.drawings().templates().stream().flatMap(each -> each.tiles().stream()).toList();
     assertTrue(tiles.size() > 2);
     try (PDDocument document = PdfText.open(pdf)) {
-      int first = document.getNumberOfPages() - tiles.size();
+      int first = last(pdf, document.getNumberOfPages()) - tiles.size();
       for (int i = 0; i < tiles.size(); i++) {
         assertTrueToScale(document, first + i, tiles.get(i));
       }
     }
+  }
+
+  /** The last page of the templates, counted from 1; what comes behind them is not theirs. */
+  private static int last(byte[] pdf, int pages) {
+    return IntStream.rangeClosed(1, pages)
+        .filter(page -> PdfText.text(pdf, page).contains(Words.ENGLISH.say("fullsize.title")))
+        .max()
+        .orElseThrow();
   }
 
   private static void assertTrueToScale(PDDocument document, int page, TemplateTile tile)

@@ -114,7 +114,7 @@ class ToldForTheWorkTest {
   @Test
   void slidesGetTwoScrewsOnTrialAndTheRestForGood() {
     StepText trial = step(nightstand, "Fit the drawer slides and hang drawers 1 to 3 on trial");
-    assertTrue(told(trial, "mark their front and back holes") < told(trial, "for these two"));
+    assertTrue(told(trial, "Mark its front and back holes") < told(trial, "for these two"));
     StepText again = step(nightstand, "Put the drawer slides back");
     told(again, "drive the rest of the 36 screws");
     assertTrue(again.tools().containsAll(List.of("drill", "pilot bit")), again::toString);
