@@ -192,10 +192,10 @@ final class PartDrawing {
               || heightAt(scale) + LEAST_BESIDE > area.heightMm();
       return !hopeless
               && shown.keySet().stream().allMatch(this::place)
+              && haveRoomAlone()
               && annotate(paper, views, new Asked(area, references()))
               && (enlarged.isEmpty() || !details.crossesDimensions(paper))
-              && details.place(enlarged, paper, new Details.Room(area, bounds()))
-              && fits(paper)
+              && placeDetails()
           ? Optional.of(finished(paper, scale, area.widthMm()))
           : Optional.empty();
     }
@@ -208,6 +208,18 @@ final class PartDrawing {
           .filter(each -> each.view().face() == face)
           .forEach(each -> paper.add(each.ring(view)));
       return Tiers.place(paper, view, own) && fits(paper);
+    }
+
+    private boolean placeDetails() {
+      return details.place(enlarged, paper, new Details.Room(area, bounds())) && fits(paper);
+    }
+
+    /** Whether the details find room where no note stands yet; else no place of notes helps. */
+    private boolean haveRoomAlone() {
+      Paper.State before = paper.state();
+      boolean room = enlarged.isEmpty() || placeDetails();
+      paper.backTo(before);
+      return room;
     }
 
     private List<CutNote> references() {
