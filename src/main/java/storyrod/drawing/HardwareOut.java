@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ final class HardwareOut {
   private final Map<String, Vector3D> offsets;
   private final Reach reach;
   private final List<Fitting> out = new ArrayList<>();
+  private final Map<PlacedItem, Box> boxes = new IdentityHashMap<>();
 
   /**
    * How far it may come out.
@@ -130,15 +132,17 @@ final class HardwareOut {
     return before + item.placed().deepMm();
   }
 
-  private static boolean isInTheWay(PlacedItem there, PlacedItem coming) {
+  private boolean isInTheWay(PlacedItem there, PlacedItem coming) {
     Axis along = Face.nearest(coming.out()).axis();
     return there.host().equals(coming.host())
         && there.out().equals(coming.out())
         && Extent.inLine(box(there), box(coming), along);
   }
 
-  private static Box box(PlacedItem placed) {
-    return placed.solid().moved(placed.at()).bounds().orElseThrow();
+  /** Each is asked for with every other, so it is worked out once. */
+  private Box box(PlacedItem placed) {
+    return boxes.computeIfAbsent(
+        placed, each -> each.solid().moved(each.at()).bounds().orElseThrow());
   }
 
   /** The share that is seen of the two diagonals through a body that look least alike. */
