@@ -16,6 +16,9 @@ import org.junit.jupiter.api.TestFactory;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.drawing.AllProjects.Sample;
+import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Text;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
@@ -188,6 +191,31 @@ class CutPictureTest {
         pictures(AllProjects.named("sideboard"))
             .flatMap(each -> captions(each).stream())
             .anyMatch("1 + 1 mirrored, show face down"::equals));
+  }
+
+  /** A mark far from a picture that does not fill its place is taken for another's. */
+  @TestFactory
+  List<DynamicTest> marksStandNextToTheirPictures() {
+    return AllProjects.each(
+        sample -> pictures(sample.set()).forEach(CutPictureTest::assertMarksNear));
+  }
+
+  private static void assertMarksNear(CutPicture picture) {
+    List<Element> elements = picture.drawn(new Size(180, CutPicture.LEAST_MM)).elements();
+    for (int i = 1; i < elements.size(); i++) {
+      if (elements.get(i) instanceof Balloon mark && elements.get(i - 1) instanceof Group part) {
+        double gap = left(part) - mark.centre().x();
+        assertTrue(gap > Lowering.BALLOON_RADIUS && gap < 10, picture.step() + ": " + gap);
+      }
+    }
+  }
+
+  private static double left(Group part) {
+    return part.elements().stream()
+        .flatMap(each -> Paper.stretches(each).stream())
+        .mapToDouble(each -> Math.min(each.from().x(), each.to().x()))
+        .min()
+        .orElseThrow();
   }
 
   private static List<String> captions(CutPicture picture) {
