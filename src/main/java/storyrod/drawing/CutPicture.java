@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
@@ -29,6 +30,9 @@ public final class CutPicture implements PicturedStep {
 
   /** So many parts stand side by side at most. */
   private static final int MOST_PARTS = 3;
+
+  /** So many marks of those that are not drawn stand in a line. */
+  private static final int PER_LINE = 6;
 
   /** Between what stands side by side. */
   private static final double GAP_MM = 5;
@@ -75,7 +79,8 @@ public final class CutPicture implements PicturedStep {
     Notation notation = Notation.of(piece);
     ShowFaces faces = new ShowFaces(piece);
     List<CutPart> parts = new ArrayList<>();
-    for (Taken each : taken.subList(0, Math.min(MOST_PARTS, taken.size()))) {
+    List<Taken> drawn = taken.subList(0, Math.min(MOST_PARTS, taken.size()));
+    for (Taken each : drawn) {
       BenchView view = BenchView.of(each);
       Part part = each.flat().part();
       Optional<Face> show = faces.of(part).map(each.flat()::turned);
@@ -83,7 +88,11 @@ public final class CutPicture implements PicturedStep {
           Stream.concat(
               count(part, byMark.get(part.mark()), notation.words()),
               lying(view, show, notation.words()));
-      parts.add(CutPart.of(each, view.view(), inOneLine(captions)));
+      List<String> below = new ArrayList<>(inOneLine(captions));
+      if (each == drawn.getLast()) {
+        below.addAll(others(taken.subList(drawn.size(), taken.size()), notation.words()));
+      }
+      parts.add(CutPart.of(each, view.view(), below));
     }
     return new CutPicture(step.number(), parts, CutProfile.of(taken.getFirst(), notation));
   }
@@ -102,6 +111,19 @@ public final class CutPicture implements PicturedStep {
     return show.filter(each -> each.axis() == view.up().axis()).stream()
         .map(each -> each == view.up() ? "step.cut.show-up" : "step.cut.show-down")
         .map(words::say);
+  }
+
+  /** The marks of those for which there is no room, in lines. */
+  private static List<String> others(List<Taken> rest, Words words) {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < rest.size(); i += PER_LINE) {
+      String marks =
+          rest.subList(i, Math.min(i + PER_LINE, rest.size())).stream()
+              .map(each -> each.flat().part().mark())
+              .collect(Collectors.joining(", "));
+      lines.add(i == 0 ? words.say("step.cut.others", marks) : marks);
+    }
+    return lines;
   }
 
   private static List<String> inOneLine(Stream<String> captions) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -64,6 +65,32 @@ class CutPictureTest {
     }
     assertTrue(all.size() > 50, all.toString());
     assertTrue(without.size() <= WITHOUT * all.size(), without + " of " + all.size());
+  }
+
+  /** Whoever works on a part finds its mark in the picture, drawn or not. */
+  @TestFactory
+  List<DynamicTest> everyMarkOfAStepIsNamed() {
+    return AllProjects.each(
+        sample -> pictures(sample.set()).forEach(each -> assertNamesAll(sample.set(), each)));
+  }
+
+  private static void assertNamesAll(PlanSet set, CutPicture picture) {
+    Drawing drawn = picture.drawn(new Size(180, CutPicture.MOST_MM));
+    Set<String> named = new TreeSet<>();
+    for (Drawing.Element each : drawn.elements()) {
+      if (each instanceof Drawing.Balloon balloon) {
+        named.add(balloon.mark());
+      } else if (each instanceof Drawing.Text text) {
+        named.addAll(List.of(text.text().replaceFirst("not drawn: ", "").split(", ")));
+      }
+    }
+    Step step = step(set, picture);
+    Set<String> marks = new TreeSet<>();
+    for (String name : step.targets()) {
+      Part part = set.piece().part(name);
+      Taken.of(part, set.build(), step).ifPresent(taken -> marks.add(part.mark()));
+    }
+    assertTrue(named.containsAll(marks), step.number() + " " + marks + " " + named);
   }
 
   /** Summed up over all steps, what is taken off makes the whole part from its box. */
