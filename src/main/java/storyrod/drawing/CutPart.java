@@ -75,15 +75,23 @@ record CutPart(Taken taken, Seen waste, Seen left, List<List<At>> mouths, List<S
     Fit fit = Fit.into(points(), new At(cell.left() + BESIDE_MM, cell.top() + EDGE_MM), room);
     List<Element> elements = new ArrayList<>();
     elements.add(group(fit));
+    double left = Bounds.around(fit.on(points())).left() - BESIDE_MM + EDGE_MM;
     double radius = Lowering.BALLOON_RADIUS;
-    At centre = new At(cell.left() + radius + EDGE_MM, cell.top() + radius + EDGE_MM);
+    At centre = new At(left + radius, cell.top() + radius + EDGE_MM);
     tip(fit).ifPresent(tip -> elements.add(new Balloon(centre, tip, taken.flat().part().mark())));
     for (int i = 0; i < captions.size(); i++) {
       double y = cell.bottom() - EDGE_MM - (captions.size() - 1 - i) * LINE_MM;
-      At at = new At(cell.left() + EDGE_MM, y);
-      elements.add(new Text(TextStyle.SMALL, at, Anchor.START, true, captions.get(i)));
+      elements.add(caption(new At(left, y), captions.get(i), cell));
     }
     return elements;
+  }
+
+  /** Where a picture is narrow, a long caption begins further left. */
+  private static Text caption(At at, String text, Bounds cell) {
+    Text under = new Text(TextStyle.SMALL, at, Anchor.START, true, text);
+    double over = Math.max(0, PlacedText.of(under).right() - cell.right());
+    double x = Math.max(cell.left() + EDGE_MM, at.x() - over);
+    return new Text(TextStyle.SMALL, new At(x, at.y()), Anchor.START, true, text);
   }
 
   private Optional<At> tip(Fit fit) {

@@ -78,25 +78,35 @@ public final class CutPicture implements PicturedStep {
     for (Taken each : taken.subList(0, Math.min(MOST_PARTS, taken.size()))) {
       BenchView view = BenchView.of(each);
       Part part = each.flat().part();
-      int count = byMark.get(part.mark()).size();
       Optional<Face> show = faces.of(part).map(each.flat()::turned);
-      parts.add(CutPart.of(each, view.view(), captions(view, count, show, notation.words())));
+      Stream<String> captions =
+          Stream.concat(
+              count(part, byMark.get(part.mark()), notation.words()),
+              lying(view, show, notation.words()));
+      parts.add(CutPart.of(each, view.view(), inOneLine(captions)));
     }
     return new CutPicture(step.number(), parts, CutProfile.of(taken.getFirst(), notation));
   }
 
-  /** How many are worked alike, and which way the show face lies. */
-  private static List<String> captions(
-      BenchView view, int count, Optional<Face> show, Words words) {
-    Stream<String> alike =
-        count > 1 ? Stream.of(words.say("step.cut.count", count)) : Stream.empty();
-    Stream<String> face =
-        show.filter(each -> each.axis() == view.up().axis()).stream()
-            .map(each -> each == view.up() ? "step.cut.show-up" : "step.cut.show-down")
-            .map(words::say);
-    return List.of(String.join(", ", Stream.concat(alike, face).toList())).stream()
-        .filter(each -> !each.isEmpty())
-        .toList();
+  /** How many are worked, mirror images of what is shown apart: they would be cut wrong. */
+  private static Stream<String> count(Part shown, List<Part> all, Words words) {
+    int same = (int) all.stream().filter(each -> each.mirrored() == shown.mirrored()).count();
+    if (same < all.size()) {
+      return Stream.of(words.say("step.cut.handed", same, all.size() - same));
+    }
+    return same > 1 ? Stream.of(words.say("step.cut.count", same)) : Stream.empty();
+  }
+
+  /** Which way the show face lies, if up or down. */
+  private static Stream<String> lying(BenchView view, Optional<Face> show, Words words) {
+    return show.filter(each -> each.axis() == view.up().axis()).stream()
+        .map(each -> each == view.up() ? "step.cut.show-up" : "step.cut.show-down")
+        .map(words::say);
+  }
+
+  private static List<String> inOneLine(Stream<String> captions) {
+    List<String> all = captions.toList();
+    return all.isEmpty() ? List.of() : List.of(String.join(", ", all));
   }
 
   /** The parts that it shows, with what the step takes off each. */

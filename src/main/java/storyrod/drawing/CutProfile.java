@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import storyrod.build.CutKind;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
@@ -17,14 +16,12 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
-import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.FlatFace;
 import storyrod.geometry.Point;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
-import storyrod.piece.Cut;
 
 /**
  * A straight cut enlarged, the part sawn through across its run: the tool's face at the top, the
@@ -59,7 +56,7 @@ final class CutProfile {
   private static final double ON_PLANE_MM = 1e-3;
 
   private final Taken taken;
-  private final Place place;
+  private final CutPlace place;
   private final Notation notation;
   private final double factor;
 
@@ -71,43 +68,7 @@ final class CutProfile {
   /** What is drawn, in mm of the part from the edge and from the tool's face. */
   private final Bounds window;
 
-  /**
-   * Where a cut lies.
-   *
-   * @param from the face from which the tool enters
-   * @param edge the side from which it is set out
-   * @param box what is measured, in the frame of the flat part
-   */
-  private record Place(Face from, Face edge, Box box, Box part) {
-    Length distance() {
-      return part.at(edge).minus(box.at(edge)).abs();
-    }
-
-    Length width() {
-      return box.size(edge.axis());
-    }
-
-    Length depth() {
-      return box.size(from.axis());
-    }
-
-    boolean isThrough() {
-      return depth().equals(part.size(from.axis()));
-    }
-
-    Axis run() {
-      return Axis.other(from.axis(), edge.axis());
-    }
-
-    /** A point of the part by its distance from the edge and from the face, in mm. */
-    At at(Vector3D point) {
-      return new At(
-          -edge.normal().dot(point) + edge.sign() * part.at(edge).toMm(),
-          -from.normal().dot(point) + from.sign() * part.at(from).toMm());
-    }
-  }
-
-  private CutProfile(Taken taken, Place place, Notation notation) {
+  private CutProfile(Taken taken, CutPlace place, Notation notation) {
     this.taken = taken;
     this.place = place;
     this.notation = notation;
@@ -134,21 +95,10 @@ final class CutProfile {
   /** Of a step's first cut, if that is straight and has walls to measure. */
   static Optional<CutProfile> of(Taken taken, Notation notation) {
     return taken.cuts().stream()
-        .flatMap(cut -> place(taken.flat(), cut).stream())
+        .flatMap(cut -> CutPlace.of(taken.flat(), cut).stream())
         .filter(place -> !taken.waste().isEmpty())
         .findFirst()
         .map(place -> new CutProfile(taken, place, notation));
-  }
-
-  private static Optional<Place> place(FlatPart flat, Cut cut) {
-    if (cut instanceof Cut.Trench trench) {
-      Face edge = CutKind.edge(flat.box(), trench);
-      return Optional.of(new Place(trench.from(), edge, trench.removed(), flat.box()));
-    }
-    if (cut instanceof Cut.Tenon tenon && tenon.from().axis() != Axis.Y) {
-      return Optional.of(new Place(tenon.from(), Face.FRONT, tenon.tenon(), flat.box()));
-    }
-    return Optional.empty();
   }
 
   /** What it takes on the paper, with its figures. */

@@ -5,16 +5,19 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import storyrod.drawing.Balloons.Tip;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Stroke;
 
 /**
- * Chooses where the leaders of hardware end: on the one of each kind and place that is seen best.
+ * Chooses where the leaders of hardware end: on the one of each kind and place that is seen best
+ * and, of several, whose way to its seat is: beside another part it would be taken for that one's.
  */
-record HardwareTips(Fit fit, List<Fitting> fittings, List<Seen> seen) {
+record HardwareTips(Fit fit, Picture picture) {
+  /** The share of the best seen that counts as seen as well: alike items differ by roundings. */
+  private static final double AS_WELL = 0.95;
 
   /**
    * One tip for what of one kind goes into one part, with its count; one for each kind if those
@@ -33,25 +36,25 @@ record HardwareTips(Fit fit, List<Fitting> fittings, List<Seen> seen) {
     return places(place).stream().flatMap(same -> tip(same).stream()).toList();
   }
 
-  private List<List<Integer>> places(Function<Hardware, List<String>> place) {
-    Map<List<String>, List<Integer>> places = new LinkedHashMap<>();
-    IntStream.range(0, fittings.size())
-        .forEach(
-            i ->
-                places
-                    .computeIfAbsent(
-                        place.apply(fittings.get(i).hardware()), any -> new ArrayList<>())
-                    .add(i));
+  private List<List<Fitting>> places(Function<Hardware, List<String>> place) {
+    Map<List<String>, List<Fitting>> places = new LinkedHashMap<>();
+    for (Fitting each : picture.fittings()) {
+      places.computeIfAbsent(place.apply(each.hardware()), any -> new ArrayList<>()).add(each);
+    }
     return List.copyOf(places.values());
   }
 
-  private java.util.Optional<Tip> tip(List<Integer> same) {
-    List<Hardware> bodies = same.stream().map(i -> fittings.get(i).hardware()).toList();
+  private Optional<Tip> tip(List<Fitting> same) {
+    List<Hardware> bodies = same.stream().map(Fitting::hardware).toList();
+    double most = same.stream().mapToDouble(each -> length(seen(each))).max().orElse(0);
     return same.stream()
-        .map(i -> seen.get(i).lines().visible())
-        .filter(strokes -> !strokes.isEmpty())
-        .max(Comparator.comparingDouble(HardwareTips::length))
-        .map(strokes -> new Tip(bodies.getFirst().mark(), middle(strokes), Hardware.count(bodies)));
+        .filter(each -> !seen(each).isEmpty() && length(seen(each)) >= AS_WELL * most)
+        .max(Comparator.comparingDouble(each -> length(picture.seenWay(each))))
+        .map(best -> new Tip(bodies.getFirst().mark(), middle(seen(best)), Hardware.count(bodies)));
+  }
+
+  private List<Stroke> seen(Fitting fitting) {
+    return picture.seen(fitting).lines().visible();
   }
 
   private static double length(List<Stroke> strokes) {

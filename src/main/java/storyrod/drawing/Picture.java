@@ -117,6 +117,11 @@ record Picture(
     return seen.get(parts.size() + fittings.indexOf(fitting));
   }
 
+  /** What is seen of the way of a piece of hardware to its seat. */
+  List<Stroke> seenWay(Fitting fitting) {
+    return visible(fitting.trail()).toList();
+  }
+
   /** The height in mm that the drawing fills where only its width is given. */
   double heightMm(Notes notes, double widthMm) {
     List<At> points = points(trails(notes));
@@ -229,8 +234,7 @@ record Picture(
     }
     List<Tip> tips = new ArrayList<>(new Tips(fit).of(named, theirs));
     if (notes.tagged()) {
-      List<Seen> hardware = seen.subList(parts.size(), seen.size());
-      tips.addAll(new HardwareTips(fit, fittings, hardware).upTo(MOST_BALLOONS - tips.size()));
+      tips.addAll(new HardwareTips(fit, this).upTo(MOST_BALLOONS - tips.size()));
     }
     double left = drawn.stream().mapToDouble(At::x).min().orElse(0) - BESIDE_MM;
     double right = drawn.stream().mapToDouble(At::x).max().orElse(0) + BESIDE_MM;

@@ -15,6 +15,7 @@ import storyrod.wood.Cures;
  *
  * @param rows what is put on, how often and when
  * @param test how the test piece is made, and whether it has been
+ * @param planned what test pieces are held against
  * @param lastProduct what goes on over the coats; empty if nothing does
  * @param allCoats of all products together
  * @param oily whether its cloths can catch fire
@@ -22,6 +23,7 @@ import storyrod.wood.Cures;
 public record FinishData(
     List<Row> rows,
     String test,
+    String planned,
     int coats,
     int allCoats,
     String lastProduct,
@@ -45,6 +47,7 @@ public record FinishData(
                 new FinishData(
                     rows(entry, set.stock().supplies(), surface, texts),
                     test(entry, surface, texts),
+                    planned(entry, surface, texts),
                     entry.coats(),
                     entry.allCoats(),
                     entry.last().map(last -> texts.words().name(last.product())).orElse(""),
@@ -64,6 +67,15 @@ public record FinishData(
             .triedOn()
             .map(wood -> texts.say("finish.tried", texts.words().name(wood)))
             .orElseGet(() -> texts.say("finish.untried"));
+  }
+
+  private static String planned(FinishEntry entry, Surface surface, Texts texts) {
+    return texts.say(
+        "record.test-pieces.lead",
+        texts.words().name(entry.product()),
+        entry.allCoats(),
+        entry.sandTo(),
+        surface.woods());
   }
 
   private static List<Row> rows(

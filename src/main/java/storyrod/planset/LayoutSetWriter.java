@@ -1,6 +1,5 @@
 package storyrod.planset;
 
-import freemarker.template.TemplateMethodModelEx;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -103,17 +102,12 @@ public final class LayoutSetWriter {
   private Map<String, Object> data() {
     Layouts.Print print = Layouts.Print.below(HEAD_MM, texts, paper, drawings);
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("say", (TemplateMethodModelEx) this::say);
+    data.put("say", new Said(texts));
     data.put("language", texts.words().language());
     data.put("paper", paper);
     data.put("cover", Map.of("name", set.title(), "maker", "", "edition", ""));
     data.put("list", ListPage.of(set, stocks, texts));
     data.put("layouts", Layouts.onOwnPages(stocks, print));
     return data;
-  }
-
-  private Object say(List<?> arguments) {
-    String key = arguments.getFirst().toString();
-    return texts.say(key, arguments.subList(1, arguments.size()).toArray());
   }
 }

@@ -1,6 +1,5 @@
 package storyrod.planset;
 
-import freemarker.template.TemplateMethodModelEx;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -243,7 +242,7 @@ record Pages(
     Outline outline = Outline.of(this);
     data.put("sections", sections());
     data.put("outline", outline.entries());
-    data.put("say", (TemplateMethodModelEx) this::said);
+    data.put("say", new Said(texts));
     data.put("language", texts.words().language());
     data.put("unit", texts.unit());
     data.put("unitWord", texts.format().unit().word());
@@ -306,11 +305,5 @@ record Pages(
 
   String say(String key, Object... values) {
     return texts.say(key, values);
-  }
-
-  /** The words for a key; further values go into their places. */
-  private Object said(List<?> arguments) {
-    String key = arguments.getFirst().toString();
-    return texts.say(key, arguments.subList(1, arguments.size()).toArray());
   }
 }

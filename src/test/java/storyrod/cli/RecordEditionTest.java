@@ -93,6 +93,11 @@ class RecordEditionTest {
     assertTrue(text.contains("The stretcher sits 1 in higher and is crowned."), text);
     assertTrue(text.contains("A yard two villages away. From one plank"), text);
     assertTrue(text.contains("Shines in spots. Not this way."), text);
+    assertTrue(
+        text.contains(
+            "Planned: hard wax oil, 3 coats in all, over wood sanded to grit 180; on offcuts of"
+                + " white ash."),
+        text);
     assertTrue(text.contains("The second test piece, bare on the left"), text);
     assertTrue(text.matches("(?s).*Hardware 6\\.80 6\\.80 0\\.00.*"), text);
     assertTrue(text.matches("(?s).*Planed once more.*\u22121/32.*"), text);

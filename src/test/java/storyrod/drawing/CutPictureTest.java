@@ -16,6 +16,10 @@ import org.junit.jupiter.api.TestFactory;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.drawing.AllProjects.Sample;
+import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Text;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
@@ -154,5 +158,69 @@ class CutPictureTest {
             .flatMap(each -> Clean.dimensions(each.drawn(new Size(180, 45))).stream())
             .toList()
             .isEmpty());
+  }
+
+  /** Who cut a left and a right part alike would spoil one of them. */
+  @TestFactory
+  List<DynamicTest> mirrorImagesAreNotCalledAlike() {
+    return AllProjects.each(
+        sample -> pictures(sample.set()).forEach(each -> assertHands(sample.set(), each)));
+  }
+
+  private static void assertHands(PlanSet set, CutPicture picture) {
+    List<Part> targets = step(set, picture).targets().stream().map(set.piece()::part).toList();
+    List<String> handed =
+        picture.taken().stream()
+            .map(each -> each.flat().part().mark())
+            .map(mark -> targets.stream().filter(each -> each.mark().equals(mark)).toList())
+            .filter(same -> same.stream().map(Part::mirrored).distinct().count() == 2)
+            .map(same -> same.stream().filter(each -> !each.mirrored()).count())
+            .map(shown -> shown + " + ")
+            .toList();
+    List<String> said =
+        captions(picture).stream()
+            .filter(each -> each.contains("mirrored"))
+            .map(each -> each.replaceFirst("(.* \\+ ).*", "$1"))
+            .toList();
+    assertEquals(handed, said, "step " + picture.step());
+  }
+
+  @Test
+  void theSidesAreALeftAndARightOne() {
+    assertTrue(
+        pictures(AllProjects.named("sideboard"))
+            .flatMap(each -> captions(each).stream())
+            .anyMatch("1 + 1 mirrored, show face down"::equals));
+  }
+
+  /** A mark far from a picture that does not fill its place is taken for another's. */
+  @TestFactory
+  List<DynamicTest> marksStandNextToTheirPictures() {
+    return AllProjects.each(
+        sample -> pictures(sample.set()).forEach(CutPictureTest::assertMarksNear));
+  }
+
+  private static void assertMarksNear(CutPicture picture) {
+    List<Element> elements = picture.drawn(new Size(180, CutPicture.LEAST_MM)).elements();
+    for (int i = 1; i < elements.size(); i++) {
+      if (elements.get(i) instanceof Balloon mark && elements.get(i - 1) instanceof Group part) {
+        double gap = left(part) - mark.centre().x();
+        assertTrue(gap > Lowering.BALLOON_RADIUS && gap < 10, picture.step() + ": " + gap);
+      }
+    }
+  }
+
+  private static double left(Group part) {
+    return part.elements().stream()
+        .flatMap(each -> Paper.stretches(each).stream())
+        .mapToDouble(each -> Math.min(each.from().x(), each.to().x()))
+        .min()
+        .orElseThrow();
+  }
+
+  private static List<String> captions(CutPicture picture) {
+    return Clean.flat(picture.drawn(new Size(180, CutPicture.MOST_MM)).elements()).stream()
+        .flatMap(each -> each instanceof Text text ? Stream.of(text.text()) : Stream.empty())
+        .toList();
   }
 }

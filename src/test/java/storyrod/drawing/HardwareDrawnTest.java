@@ -11,10 +11,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PlacedHardware;
 import storyrod.build.PlacedItem;
 import storyrod.build.Verb;
+import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Role;
@@ -104,6 +107,42 @@ class HardwareDrawnTest {
           }
           assertTrue(unseen.size() * 20 <= all, unseen::toString);
         });
+  }
+
+  /** The nails of a back come out behind the top too: a leader there would seem to mean the top. */
+  @ParameterizedTest
+  @CsvSource({"bookcase,H4", "window-bench,H6"})
+  void theLeaderOfTheBacksNailsEndsClearOfTheTop(String project, String mark) {
+    PlanSet set = AllProjects.named(project);
+    Drawing drawing = set.drawings().exploded().hardware().orElseThrow();
+    Group lid = group(drawing, Ink.id(set.piece().part("top")));
+    Bounds bounds =
+        Bounds.around(
+            lid.elements().stream()
+                .filter(Drawing.Area.class::isInstance)
+                .flatMap(each -> ((Drawing.Area) each).rings().getFirst().stream())
+                .toList());
+    At tip = balloon(drawing, mark).tip();
+    boolean beside = tip.x() < bounds.left() || tip.x() > bounds.right();
+    assertTrue(beside || tip.y() < bounds.top() || tip.y() > bounds.bottom(), tip + " " + bounds);
+  }
+
+  private static Group group(Drawing drawing, String id) {
+    return drawing.elements().stream()
+        .filter(Group.class::isInstance)
+        .map(Group.class::cast)
+        .filter(each -> each.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Balloon balloon(Drawing drawing, String mark) {
+    return drawing.elements().stream()
+        .filter(Balloon.class::isInstance)
+        .map(Balloon.class::cast)
+        .filter(each -> each.mark().equals(mark))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A step that only mounts hardware has a picture. */
