@@ -5,10 +5,11 @@
 <#assign lines = (cover.summary?length / 85)?ceiling>
 <#assign facts = 0><#list cover.facts as fact><#assign facts = facts + (fact.value?length / 95)?ceiling></#list>
 <#assign room = [paper.heightMm - 36 - edition.preview?then(82, 70) - lines * 5.6 - facts * 4.4 - (facts gt 0)?then(4, 0), 40]?max>
-<#assign above = [(room - cover.drawing.heightMm) / 2, 0]?max>
+<#assign fit = [room / cover.drawing.heightMm, 1]?min>
+<#assign above = (room - cover.drawing.heightMm * fit) / 2>
 <div class="cover" id="cover">
 <@frame.preview/>
-<div class="cover-drawing" style="height:${room - above}mm;padding-top:${above}mm"><@frame.drawing cover.drawing/></div>
+<div class="cover-drawing" style="height:${room - above}mm;padding-top:${above}mm"><@frame.drawing cover.drawing fit/></div>
 <div class="cover-name${size}">${cover.name}</div>
 <#if cover.summary?has_content><p class="cover-summary">${cover.summary}</p></#if>
 <table class="figures"><tr>

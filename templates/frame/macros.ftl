@@ -1,7 +1,8 @@
 <#-- What all sections share: the running head, a drawing's place, a section's title.
      head gets the section's name; drawing gets a DrawingBox (name, widthMm, heightMm). -->
 <#macro head section><div class="head"><table class="head-line"><tr><td><#if cover.name?length gt 60>${cover.name[0..<57]}…<#else>${cover.name}</#if></td><td class="right">${section}</td></tr></table></div></#macro>
-<#macro drawing box><div class="drawing" data-name="${box.name}" style="width:${box.widthMm}mm;height:${box.heightMm}mm"></div></#macro>
+<#-- A drawing in its place, or smaller by a factor where what stands with it leaves less. -->
+<#macro drawing box fit=1><div class="drawing" data-name="${box.name}" style="width:${box.widthMm * fit}mm;height:${box.heightMm * fit}mm"></div></#macro>
 <#-- A size, or several; in both units what stands in brackets takes a line of its own. -->
 <#macro figure text><#if text?contains(' [')>${text?keep_before(' [')}<br/>[${text?keep_after(' [')}<#else>${text}</#if></#macro>
 <#-- The band that marks a page of a preview. Gets: edition.preview. -->

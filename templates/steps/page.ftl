@@ -2,7 +2,7 @@
      opens: none or one stage, step: number, text (title, sentences, cautions, tools, settings: name,
      mark, value), pictures, strips of
      steps that cut, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
-     count), firstColumn: how many sentences stand in the first of two columns, or 0, working,
+     count), partsInRow: whether the parts stand in a row of marks, firstColumn: how many sentences stand in the first of two columns, or 0, working,
      waiting); edition.boxes, whether there is a line to tick and sign. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro block title><div class="side-block"><h3>${title}</h3><#nested></div></#macro>
@@ -19,7 +19,7 @@
 </table></@block></#macro>
 <#-- Beside a picture, every kind of thing has its own list; without one, what can stand in a line does. -->
 <#macro large step>
-<#if step.parts?size gte 9><@block say('step.parts')><p><@marks step.parts/></p></@block>
+<#if step.partsInRow><@block say('step.parts')><p><@marks step.parts/></p></@block>
 <#elseif step.parts?has_content><@block say('step.parts')><table class="side-list">
 <#list step.parts as part><tr><td class="mark"><@link part.mark/></td><td>${part.title}</td><td class="figure count">${part.count}</td></tr></#list>
 </table></@block></#if>

@@ -100,10 +100,11 @@ public final class WoodMovement {
         .min();
   }
 
+  /** Those that a screw or a peg moves in go through; what is glued into a blind one holds fast. */
   private Stream<Slots> slots(Joint joint) {
     return Stream.of(joint.first(), joint.second())
         .flatMap(name -> piece.part(name).cuts(Slots.class).stream())
-        .filter(slots -> slots.at().equals(joint.at()));
+        .filter(slots -> slots.through() && slots.at().equals(joint.at()));
   }
 
   /** The moisture content of wood in the dry season and in the damp one, in per cent. */

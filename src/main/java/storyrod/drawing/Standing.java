@@ -22,6 +22,7 @@ final class Standing {
   private final Nesting nesting;
   private final Set<String> there;
   private final Set<String> placed;
+  private final Set<String> later;
 
   Standing(Piece piece, BuildPlan plan, Step step) {
     this.piece = piece;
@@ -34,11 +35,18 @@ final class Standing {
         earlier.stream()
             .flatMap(each -> each.newParts().stream())
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    this.placed =
-        earlier.stream()
-            .flatMap(each -> each.operations().stream())
-            .map(Operation::target)
-            .collect(Collectors.toSet());
+    this.placed = targets(earlier.stream());
+    this.later =
+        targets(
+            plan.steps().stream()
+                .filter(each -> each.number() > step.number() && each.verb() == Verb.FIT));
+  }
+
+  private static Set<String> targets(Stream<Step> steps) {
+    return steps
+        .flatMap(each -> each.operations().stream())
+        .map(Operation::target)
+        .collect(Collectors.toSet());
   }
 
   /** The things that some parts belong to, each with all that is on it by then. */
@@ -48,7 +56,7 @@ final class Standing {
 
   /** The same, what hangs in the piece out of it. */
   List<List<Part>> takenOut(List<String> parts) {
-    return things(parts, part -> nesting.looseUnit(part).orElse(Nesting.PIECE));
+    return things(parts, part -> nesting.looseUnit(part).orElseGet(() -> body(part)));
   }
 
   private List<List<Part>> things(List<String> parts, UnaryOperator<String> thing) {
@@ -68,6 +76,17 @@ final class Standing {
 
   /** A drawer or door by its name until it is hung; then it is of the piece. */
   private String thing(String part) {
-    return nesting.looseUnit(part).filter(unit -> !placed.contains(unit)).orElse(Nesting.PIECE);
+    return nesting
+        .looseUnit(part)
+        .filter(unit -> !placed.contains(unit))
+        .orElseGet(() -> body(part));
+  }
+
+  /**
+   * A sub-assembly by its name as long as it lies beside the piece, as a top does; then the piece.
+   */
+  private String body(String part) {
+    String outermost = nesting.around(part).getLast();
+    return nesting.isAssembly(outermost) && later.contains(outermost) ? outermost : Nesting.PIECE;
   }
 }

@@ -1,6 +1,8 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -160,17 +162,17 @@ public record BeforePages(
     return 1 + TableHeights.H1_MM + spreads + CHECK_MM;
   }
 
-  /** As many lines on each page as it has room for, in two columns of as many lines. */
+  /** As many lines on each page as it has room for, in two columns. */
   private static List<List<List<Outline.Entry>>> spreads(
       List<Outline.Entry> contents, Paper paper) {
     List<List<List<Outline.Entry>>> spreads = new ArrayList<>();
     int from = 0;
     while (from < contents.size()) {
       int to = contents.size();
-      while (to > from + 1 && !fits(columns(contents.subList(from, to)), paper)) {
+      while (to > from + 1 && !fits(columns(contents.subList(from, to), paper), paper)) {
         to--;
       }
-      spreads.add(columns(contents.subList(from, to)));
+      spreads.add(columns(contents.subList(from, to), paper));
       from = to;
     }
     return List.copyOf(spreads);
@@ -180,13 +182,25 @@ public record BeforePages(
     return 1 + TableHeights.H1_MM + spreadMm(spread, paper) <= paper.roomMm();
   }
 
-  private static List<List<Outline.Entry>> columns(List<Outline.Entry> lines) {
+  /** Broken where the higher of the columns is lowest: titles take one line or several. */
+  private static List<List<Outline.Entry>> columns(List<Outline.Entry> lines, Paper paper) {
     if (lines.size() <= ONE_COLUMN) {
       return List.of(List.copyOf(lines));
     }
-    int half = Math.ceilDiv(lines.size(), 2);
+    double[] ends = lines.stream().mapToDouble(each -> lineMm(each, lineWidthMm(paper))).toArray();
+    Arrays.parallelPrefix(ends, Double::sum);
+    double all = ends[ends.length - 1];
+    int first =
+        IntStream.range(1, lines.size())
+            .boxed()
+            .min(Comparator.comparingDouble(at -> Math.max(ends[at - 1], all - ends[at - 1])))
+            .orElseThrow();
     return List.of(
-        List.copyOf(lines.subList(0, half)), List.copyOf(lines.subList(half, lines.size())));
+        List.copyOf(lines.subList(0, first)), List.copyOf(lines.subList(first, lines.size())));
+  }
+
+  private static double lineWidthMm(Paper paper) {
+    return COLUMN_SHARE * paper.textWidthMm() - CONTENTS_FIGURES_MM;
   }
 
   private static double lineMm(Outline.Entry line, double column) {
@@ -197,7 +211,7 @@ public record BeforePages(
 
   /** The height of the higher column. */
   private static double spreadMm(List<List<Outline.Entry>> columns, Paper paper) {
-    double width = COLUMN_SHARE * paper.textWidthMm() - CONTENTS_FIGURES_MM;
+    double width = lineWidthMm(paper);
     return columns.stream()
         .mapToDouble(column -> column.stream().mapToDouble(each -> lineMm(each, width)).sum())
         .max()

@@ -45,10 +45,12 @@ final class StepHeights {
   private static final double BOXES_MM = 11;
 
   private final double widthMm;
+  private final double heightMm;
   private final double signMm;
 
   StepHeights(Print print) {
     this.widthMm = print.paper().textWidthMm();
+    this.heightMm = print.paper().textHeightMm();
     this.signMm = print.edition().is("boxes") ? BOXES_MM : 0;
   }
 
@@ -65,6 +67,17 @@ final class StepHeights {
   double inColumns(Entry step) {
     double cautions = cautions(step, widthMm);
     return head(step, true) + cautions + 1 + columns(step, firstColumn(step)) + below(true);
+  }
+
+  /** The same with the lists, as low as it can be: no picture is higher than they are. */
+  double listsInColumns(Entry step) {
+    return AROUND_PICTURE_MM + inColumns(step) + lists(step) - BELOW_MM;
+  }
+
+  /** Names of parts give way where only without them the lists have room beside a picture. */
+  Entry fitting(Entry named) {
+    Entry row = named.inRow();
+    return listsInColumns(named) > heightMm && listsInColumns(row) <= heightMm ? row : named;
   }
 
   /** How many of the sentences make the first of two columns, so that both are as low as can be. */
@@ -180,7 +193,7 @@ final class StepHeights {
   }
 
   private static double parts(Entry step) {
-    return step.parts().size() >= MANY_PARTS
+    return step.partsInRow()
         ? block(SMALL.heightMm(marks(step), SIDE_MM))
         : block(step.parts().stream().mapToDouble(part -> row(part.title(), 31)).sum());
   }

@@ -54,6 +54,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    *
    * @param pictures none or one, of a step that puts something together
    * @param strips none or one, of a step that cuts or drills
+   * @param partsInRow whether its parts stand in a row of marks, without names
    * @param firstColumn how many sentences stand in the first of two columns below the picture and
    *     the lists beside it; 0 where the lists stand beside the sentences
    * @param working the working time in words
@@ -67,12 +68,22 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
       List<PartRow> parts,
       List<SizeRow> sizes,
       List<HardwareRow> hardware,
+      boolean partsInRow,
       int firstColumn,
       String working,
       String waiting) {
     private Entry inColumns(int first) {
+      return with(partsInRow, first);
+    }
+
+    /** The same step with its parts in a row of marks. */
+    Entry inRow() {
+      return with(true, firstColumn);
+    }
+
+    private Entry with(boolean row, int first) {
       return new Entry(
-          number, text, pictures, strips, parts, sizes, hardware, first, working, waiting);
+          number, text, pictures, strips, parts, sizes, hardware, row, first, working, waiting);
     }
   }
 
@@ -199,17 +210,20 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     StepText text = sheet.wording().of(step);
     List<PartRow> parts = parts(piece, step, texts);
     List<SizeRow> sizes = sizes(piece, step, parts, texts);
-    return new Entry(
-        step.number(),
-        withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
-        picture.filter(any -> !CutPicture.isFor(step)).stream().toList(),
-        picture.filter(any -> CutPicture.isFor(step)).stream().toList(),
-        parts,
-        sizes,
-        atHand(piece, step).stream().map(item -> hardware(piece, item)).toList(),
-        0,
-        text.working(),
-        text.waiting());
+    Entry named =
+        new Entry(
+            step.number(),
+            withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
+            picture.filter(any -> !CutPicture.isFor(step)).stream().toList(),
+            picture.filter(any -> CutPicture.isFor(step)).stream().toList(),
+            parts,
+            sizes,
+            atHand(piece, step).stream().map(item -> hardware(piece, item)).toList(),
+            parts.size() >= StepHeights.MANY_PARTS,
+            0,
+            text.working(),
+            text.waiting());
+    return new StepHeights(sheet.print()).fitting(named);
   }
 
   /** What a step uses up; on trial, what is taken off again and used up when it is put back. */

@@ -114,7 +114,7 @@ final class StepRooms {
     double narrow = texts.besideListsMm();
     Place columns = place(narrow, around + texts.inColumns(wish.step()), picture);
     double lists = texts.lists(wish.step());
-    double alone = columns.besideMm() + lists - StepHeights.BELOW_MM;
+    double alone = wish.stageMm() + texts.listsInColumns(wish.step());
     boolean tooHigh = alone > paper.textHeightMm();
     return tooHigh || scale(columns, picture) < CLEARLY * scale(plain, picture)
         ? plain

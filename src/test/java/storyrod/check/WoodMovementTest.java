@@ -49,6 +49,15 @@ class WoodMovementTest {
     }
   }
 
+  /** Its mortises are blind and glued: they are no slots in which it could move. */
+  @Test
+  void aStretcherOnLooseTenonsIsNotFastenedInSlots() {
+    WoodMovement.Room room = named(piece("sewing-box"), "Long stretcher").room();
+    assertFalse(room instanceof WoodMovement.Slotted, room.toString());
+    WoodMovement.Room slab = named(piece("dining-table"), "Slab").room();
+    assertTrue(slab instanceof WoodMovement.Slotted, slab.toString());
+  }
+
   /** The check of panels finds nothing to say here, so each panel has the room that it needs. */
   @Test
   void panelsInGroovesHaveRoomToSwell() {

@@ -61,4 +61,18 @@ class BeforePagesTest {
     assertTrue(full.checkFirst());
     assertFalse(full.findingsHere());
   }
+
+  /** Of the long titles each takes two lines: half of the entries are more than half as high. */
+  @Test
+  void columnsOfTheContentsAreBrokenWhereBothAreAsHigh() {
+    List<Outline.Entry> lines =
+        new ArrayList<>(
+            steps(24, "Cut the grooves in the long frame pieces, the short frame pieces and more"));
+    lines.addAll(steps(24, "Cut"));
+    List<List<List<Outline.Entry>>> contents = before(lines, 0).contents();
+    assertEquals(1, contents.size());
+    List<Integer> sizes = contents.getFirst().stream().map(List::size).toList();
+    assertEquals(lines.size(), sizes.getFirst() + sizes.getLast());
+    assertTrue(sizes.getFirst() + 4 < sizes.getLast(), sizes.toString());
+  }
 }

@@ -62,7 +62,7 @@ final class FillChecks {
     return (double) (row - top) / (bottom - top);
   }
 
-  private static boolean isWhite(BufferedImage page, int row) {
+  static boolean isWhite(BufferedImage page, int row) {
     for (int x = 0; x < page.getWidth(); x++) {
       if ((page.getRGB(x, row) & 0xFF) < 0xE0) {
         return false;

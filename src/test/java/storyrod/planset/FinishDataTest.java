@@ -1,6 +1,7 @@
 package storyrod.planset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -12,6 +13,7 @@ import storyrod.cli.Pipeline;
 import storyrod.description.Diagnostics;
 import storyrod.description.FinishEntry;
 import storyrod.description.SourceText;
+import storyrod.drawing.AllProjects;
 import storyrod.wood.Cures;
 import storyrod.words.Words;
 
@@ -39,6 +41,16 @@ class FinishDataTest {
     Map<String, String> rows = new TreeMap<>();
     finish(set).rows().forEach(row -> rows.put(row.label(), row.value()));
     return rows;
+  }
+
+  /** Its screws are in when it is finished, and their heads are seen. */
+  @Test
+  void aPieceWithScrewsInItIsNotSaidToHaveNoHardwareYet() {
+    PlanSet stool = AllProjects.named("step-stool");
+    assertTrue(finish(stool).masks().isEmpty());
+    assertTrue(stool.build().steps().stream().anyMatch(step -> !step.hardware().isEmpty()));
+    String told = Words.ENGLISH.say("finish.mask.none");
+    assertFalse(told.contains("no hardware"), told);
   }
 
   @Test

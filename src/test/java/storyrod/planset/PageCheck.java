@@ -18,6 +18,7 @@ record PageCheck(String name, Find find) {
           new PageCheck("no text is smaller than 7 pt", TextChecks::small),
           new PageCheck("no text lies on another", TextOnText::overlaps),
           new PageCheck("no text comes too near to another", TextOnText::tooNear),
+          new PageCheck("the cover's picture ends above the name", CoverChecks::apart),
           new PageCheck("no page is nearly empty", FillChecks::nearlyEmpty),
           new PageCheck("every page states its number and their count", PlaceChecks::numbers),
           new PageCheck("every link leads to what it says", PlaceChecks::links),

@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.build.Verb;
+import storyrod.cli.PrintedProjects;
 import storyrod.drawing.AllProjects;
+import storyrod.drawing.CutPicture;
 import storyrod.words.Words;
 
 /** How the pages of steps are shared between pictures and texts, over all projects. */
@@ -55,6 +58,20 @@ class StepRoomsTest {
           double mean = shares.stream().mapToDouble(each -> each).average().orElseThrow();
           assertTrue(mean >= MEAN_TOGETHER, mean + " " + shares);
         });
+  }
+
+  /** The line to tick and sign takes its room from a picture, but leaves no thumbnail of it. */
+  @Test
+  void picturesKeepTheirShareAboveALineToSign() {
+    PlanSet set = PrintedProjects.named("sewing-box").on(Paper.LETTER, "helper").set();
+    set.build().steps().stream()
+        .filter(step -> !CutPicture.isFor(step))
+        .filter(step -> set.drawings().steps().containsKey(step.number()))
+        .forEach(
+            step -> {
+              double high = set.drawings().steps().get(step.number()).heightMm();
+              assertTrue(high >= LEAST * Paper.LETTER.textHeightMm(), step.number() + ": " + high);
+            });
   }
 
   /** But for the first and the last, one page at most is not half full. */
