@@ -25,7 +25,7 @@ final class GeneralSheets {
   private static final double LEAST_SHARE = 0.5;
 
   /** Shares of a page that a drawing may take beside all of it. */
-  private static final double[] SMALLER = {0.62, 0.5, 1.0 / MOST};
+  private static final double[] SMALLER = {0.66, 0.62, 0.55, 0.5, 0.45, 0.4, 1.0 / MOST};
 
   private static final String PAIR = "general-side-section";
 
@@ -129,10 +129,8 @@ final class GeneralSheets {
     double sectionAlone = factor(Fitting.of(section), 1);
     double least = Math.max(sideAlone, sectionAlone * LEAST_SHARE);
     PairedDrawing pair = new PairedDrawing(PAIR, side, section);
-    Fitting fitting =
-        (some, area) -> pair.fitting(some, area).filter(each -> factor(each) >= least);
-    return Optional.of(choices(new Wish(fitting, List.of()), 1))
-        .filter(each -> !each.drawings.isEmpty());
+    return Optional.of(choices(new Wish(pair::fitting, List.of()), 1))
+        .filter(each -> !each.drawings.isEmpty() && factor(each.drawings.getFirst()) >= least);
   }
 
   private double factor(Fitting fitting, double largest) {
