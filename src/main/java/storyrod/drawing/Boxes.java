@@ -32,11 +32,19 @@ final class Boxes {
 
   /** Whether one that touches a box also passes a test, which gets its number. */
   boolean anyTouching(Bounds box, IntPredicate test) {
+    return anyTouching(box, new Span(0, size), test);
+  }
+
+  /** The numbers of some that came one after the other. */
+  record Span(int from, int to) {}
+
+  /** Whether one of some that touches a box also passes a test, which gets its number. */
+  boolean anyTouching(Bounds box, Span span, IntPredicate test) {
     double left = box.left();
     double top = box.top();
     double right = box.right();
     double bottom = box.bottom();
-    for (int i = 0, at = 0; i < size; i++, at += SIDES) {
+    for (int i = span.from, at = i * SIDES; i < span.to; i++, at += SIDES) {
       boolean touches =
           sides[at] <= right
               && sides[at + 1] <= bottom
