@@ -8,10 +8,9 @@ import java.util.stream.IntStream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Note;
+import storyrod.drawing.NoteElbow.Landing;
+import storyrod.drawing.NoteElbow.Place;
 import storyrod.drawing.NotePlaces.Aim;
-import storyrod.drawing.NotePlaces.Elbow;
-import storyrod.drawing.NotePlaces.Landing;
-import storyrod.drawing.NotePlaces.Place;
 
 /**
  * Finds the place of a note: its text free of everything, its leader short, clear of texts and of
@@ -140,7 +139,7 @@ final class NotePlacer {
       }
     }
 
-    private void weigh(Elbow elbow) {
+    private void weigh(NoteElbow elbow) {
       boolean hopeless = blocked[elbow.beam()] || leastAt(elbow) >= least;
       if (!hopeless) {
         for (Place place : elbow.places()) {
@@ -152,12 +151,12 @@ final class NotePlacer {
     }
 
     /** What a place there costs at least. */
-    private double leastAt(Elbow elbow) {
+    private double leastAt(NoteElbow elbow) {
       double cost = elbow.distance() + fewest * PER_LINE;
       return cost >= least ? cost : cost + ofDimensions(elbow);
     }
 
-    private double ofDimensions(Elbow elbow) {
+    private double ofDimensions(NoteElbow elbow) {
       return terms.crossed == 0 ? 0 : terms.crossed * elbow.dimensionsCrossed();
     }
 
@@ -165,7 +164,7 @@ final class NotePlacer {
       return terms.crossed == 0 ? 0 : terms.crossed * landing.dimensionsCrossed();
     }
 
-    private void weigh(Elbow elbow, Place place) {
+    private void weigh(NoteElbow elbow, Place place) {
       double growth = NoteGround.growth(place.text(), now) * PER_GROWTH;
       double cost = elbow.distance() + growth + place.lines() * PER_LINE;
       if (cost >= least || !places.ground().fits(place.text(), now)) {
@@ -182,7 +181,7 @@ final class NotePlacer {
       }
     }
 
-    private boolean isFree(Elbow elbow, Place place) {
+    private boolean isFree(NoteElbow elbow, Place place) {
       blocked[elbow.beam()] = blocked[elbow.beam()] || !misses(elbow.leader());
       return !blocked[elbow.beam()]
           && place.isFree()
