@@ -163,7 +163,7 @@ final class StepPicture implements PicturedStep {
               .max(Comparator.comparingDouble(each -> Fitted.share(each.picture)))
               .orElse(most);
     }
-    return most.with(most.fitted(newParts.size(), marked()).clear(most.picture));
+    return most.with(most.fitted(newParts.size(), marked()).clear(most.picture).ready());
   }
 
   private Shot whole(Shot shot) {
