@@ -2,7 +2,6 @@ package storyrod.planset;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Element;
@@ -81,9 +80,10 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
 
   /** The terms of a language that a text uses, in the order of its letters. */
   static List<Entry> used(String text, Words words) {
+    TermText searched = new TermText(text);
     return words.byKey().keySet().stream()
         .filter(key -> key.startsWith(TERM) && key.endsWith(WORDS))
-        .filter(key -> forms(words.say(key)).matcher(text).find())
+        .filter(key -> Stream.of(words.say(key).split("\\|")).anyMatch(searched::has))
         .map(
             key ->
                 new Entry(
@@ -91,13 +91,5 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
                     words.say(key.substring(0, key.length() - WORDS.length()))))
         .sorted(Comparator.comparing(Entry::term, words.order()))
         .toList();
-  }
-
-  private static Pattern forms(String forms) {
-    return Pattern.compile(
-        "(?<![\\p{L}-])("
-            + Stream.of(forms.split("\\|")).map(Pattern::quote).collect(Collectors.joining("|"))
-            + ")(?![\\p{L}-])",
-        Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
   }
 }

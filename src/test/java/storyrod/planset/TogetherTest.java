@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 import java.util.regex.MatchResult;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +34,26 @@ class TogetherTest {
     assertEquals(
         List.of("Q × 2", "R × 2.", "8 mm,", "1 3/4;"),
         kept.results().map(MatchResult::group).toList());
+  }
+
+  /** Most texts are never matched; what is left of them must be all that the pattern finds. */
+  @Test
+  void noTextThatThePatternFindsIsPassedOver() {
+    List<String> pieces =
+        List.of(" ", "1", " 23", "/", " A", " ×", " in", "mm", " h", "lb", " kg", " %", ",", " so");
+    Random random = new Random(7);
+    int found = 0;
+    for (int i = 0; i < 20_000; i++) {
+      StringBuilder text = new StringBuilder();
+      for (int j = 0; j < 9; j++) {
+        text.append(pieces.get(random.nextInt(pieces.size())));
+      }
+      String matched =
+          Together.PATTERN.matcher(text).replaceAll(each -> each.group().replace(' ', '_'));
+      assertEquals(matched, shown(text.toString()));
+      found += matched.contentEquals(text) ? 0 : 1;
+    }
+    assertTrue(found > 500, found + " texts");
   }
 
   @Test

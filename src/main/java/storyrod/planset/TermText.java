@@ -1,0 +1,43 @@
+package storyrod.planset;
+
+/** A text in which terms are looked for, whatever the case of their letters. */
+final class TermText {
+  private final String folded;
+
+  TermText(String text) {
+    this.folded = folded(text);
+  }
+
+  /** Whether a form of a term stands anywhere without a letter or a hyphen on either side. */
+  boolean has(String form) {
+    String sought = folded(form);
+    int at = folded.indexOf(sought);
+    while (at >= 0) {
+      if (!isInWord(before(at)) && !isInWord(after(at + sought.length()))) {
+        return true;
+      }
+      at = folded.indexOf(sought, at + 1);
+    }
+    return false;
+  }
+
+  private int before(int at) {
+    return at > 0 ? folded.codePointBefore(at) : ' ';
+  }
+
+  private int after(int end) {
+    return end < folded.length() ? folded.codePointAt(end) : ' ';
+  }
+
+  private static boolean isInWord(int each) {
+    return each == '-' || Character.isLetter(each);
+  }
+
+  /** Letter by letter, so that both cases of each are one. */
+  private static String folded(String text) {
+    return text.codePoints()
+        .map(each -> Character.toLowerCase(Character.toUpperCase(each)))
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+}
