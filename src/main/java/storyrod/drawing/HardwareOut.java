@@ -141,8 +141,7 @@ final class HardwareOut {
 
   /** Each is asked for with every other, so it is worked out once. */
   private Box box(PlacedItem placed) {
-    return boxes.computeIfAbsent(
-        placed, each -> each.solid().moved(each.at()).bounds().orElseThrow());
+    return boxes.computeIfAbsent(placed, each -> each.solid().bounds(each.at()).orElseThrow());
   }
 
   /** The share that is seen of the two diagonals through a body that look least alike. */

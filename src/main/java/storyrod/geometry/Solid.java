@@ -186,14 +186,21 @@ public final class Solid {
 
   /** The least box round its flat body, its ends rounded outwards to whole ticks. */
   public Optional<Box> bounds() {
+    return bounds(Vector3D.ZERO);
+  }
+
+  /** The same of the solid elsewhere, without moving it. */
+  public Optional<Box> bounds(Vector3D movedMm) {
     return bounds
         .get()
-        .map(
-            found ->
-                new Box(
-                    outwards(found.getMin().getX(), found.getMax().getX()),
-                    outwards(found.getMin().getY(), found.getMax().getY()),
-                    outwards(found.getMin().getZ(), found.getMax().getZ())));
+        .map(found -> outwards(found.getMin().add(movedMm), found.getMax().add(movedMm)));
+  }
+
+  private static Box outwards(Vector3D least, Vector3D most) {
+    return new Box(
+        outwards(least.getX(), most.getX()),
+        outwards(least.getY(), most.getY()),
+        outwards(least.getZ(), most.getZ()));
   }
 
   private static Range outwards(double from, double to) {

@@ -1,6 +1,7 @@
 package storyrod.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -50,6 +51,16 @@ final class SolidTest {
         Solid.of(box(0, 400, 0, 18, 0, 600))
             .minus(List.of(box(0, 100, 9, 18, 100, 118), box(100, 400, 9, 18, 100, 118)));
     assertEquals(List.of(4, 4, 4, 4, 4, 4, 4, 4, 8, 8), corners(solid));
+  }
+
+  @Test
+  void boundsElsewhereAreThoseOfTheSolidMovedThere() {
+    Vector3D by = Vector3D.of(0.1, -1e3 / 3, 25.4 / 64);
+    Solid slanted =
+        Solid.of(box(0, 400, 0, 18, 0, 600))
+            .trimmed(Vector3D.of(333.3, 0, 0), Vector3D.of(1, 2, 3).normalize());
+    assertEquals(slanted.moved(by).bounds(), slanted.bounds(by));
+    assertNotEquals(slanted.bounds(), slanted.bounds(by));
   }
 
   @Test
