@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import storyrod.geometry.Lazy;
 
 /**
  * Sub-assemblies inside sub-assemblies: a tree whose leaves are the parts and whose root is the
@@ -23,15 +24,20 @@ public final class Nesting {
   private final Map<String, String> levels = new LinkedHashMap<>();
   private final Map<String, List<Part>> inside = new LinkedHashMap<>();
   private final Map<String, List<String>> around = new LinkedHashMap<>();
-  private final Set<String> loose = new TreeSet<>();
+  private final Lazy<Set<String>> loose;
 
   private Nesting(Piece piece) {
     units.put(PIECE, new ArrayList<>());
     Set<String> known = known(piece);
     piece.parts().forEach(part -> enter(part, known));
     levels.keySet().forEach(unit -> around.put(unit, outwards(unit)));
-    List<Joint> joints = Held.joining(piece.joints());
-    units.forEach((level, all) -> loose.addAll(new Held(this, joints, level).loose()));
+    loose = new Lazy<>(() -> unjoined(Held.joining(piece.joints())));
+  }
+
+  private Set<String> unjoined(List<Joint> joints) {
+    Set<String> all = new TreeSet<>();
+    units.keySet().forEach(level -> all.addAll(new Held(this, joints, level).loose()));
+    return Collections.unmodifiableSet(all);
   }
 
   public static Nesting of(Piece piece) {
@@ -105,12 +111,12 @@ public final class Nesting {
    * shelves. The largest thing that hangs together on a level is its body and never loose.
    */
   public Set<String> loose() {
-    return Collections.unmodifiableSet(loose);
+    return loose.get();
   }
 
   /** The innermost loose unit that a part belongs to. */
   public Optional<String> looseUnit(String part) {
-    return around(part).stream().filter(loose::contains).findFirst();
+    return around(part).stream().filter(loose()::contains).findFirst();
   }
 
   /**
