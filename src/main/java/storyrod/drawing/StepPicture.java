@@ -133,15 +133,19 @@ final class StepPicture implements PicturedStep {
         break;
       }
       Shot other = each.get();
-      best = other.score() > best.score() ? other : best;
+      best = other.sight.isMoreThan(best.score()) ? other : best;
     }
     return best;
   }
 
-  /** The step from one viewpoint; the score has a point each for new parts and ways in sight. */
-  private record Shot(View view, Scene scene, Picture picture, Picture.Notes notes, double score) {
+  /** The step from one viewpoint. */
+  private record Shot(View view, Scene scene, Picture picture, Picture.Notes notes, Sight sight) {
     Shot with(Picture full) {
-      return new Shot(view, scene, full, notes, score);
+      return new Shot(view, scene, full, notes, sight);
+    }
+
+    double score() {
+      return sight.score();
     }
 
     Fitted fitted(int strong, List<String> marked) {
@@ -159,7 +163,7 @@ final class StepPicture implements PicturedStep {
       most =
           shots.stream()
               .map(Lazy::get)
-              .filter(each -> each.score >= best.score)
+              .filter(each -> each.sight.isAtLeast(best.score()))
               .map(this::whole)
               .max(Comparator.comparingDouble(each -> Fitted.share(each.picture)))
               .orElse(most);
@@ -186,12 +190,13 @@ final class StepPicture implements PicturedStep {
                 .toList());
     Picture picture = Picture.of(scene, parts, newParts.size(), view, marked());
     List<Path> trails = ways.stream().flatMap(List::stream).toList();
-    double score =
-        Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)
-            + Math.min(1, picture.leastSeen(ways, view) / ENOUGH_OF_WAY);
+    Sight sight =
+        new Sight(
+            new Lazy<>(() -> Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)),
+            Math.min(1, picture.leastSeen(ways, view) / ENOUGH_OF_WAY));
     Picture.Notes notes =
         new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent(), true);
-    return new Shot(view, scene, picture, notes, score);
+    return new Shot(view, scene, picture, notes, sight);
   }
 
   private Map<String, Vector3D> apart(View view, Map<String, Vector3D> offsets) {
