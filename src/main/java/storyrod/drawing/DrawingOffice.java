@@ -3,9 +3,12 @@ package storyrod.drawing;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
+import storyrod.geometry.Lazy;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan;
 
@@ -23,7 +26,7 @@ public final class DrawingOffice {
   private final Kept<Map<String, List<Drawing>>> layouts;
   private final Kept<List<TemplateSheets>> templates;
   private final Map<Integer, PicturedStep> pictures = new LinkedHashMap<>();
-  private final Map<StepRoom, Drawing> steps = new LinkedHashMap<>();
+  private final Map<StepRoom, Drawing> steps = new ConcurrentHashMap<>();
 
   /** An office for a plan; the pictures of its steps are made ready to be drawn in any size. */
   public DrawingOffice(Piece piece, StockPlan stock, BuildPlan build) {
@@ -68,15 +71,19 @@ public final class DrawingOffice {
 
   /** All that a plan set shows, each drawing for the room that its page has. */
   public Drawings drawings(Rooms rooms) {
-    PartSheets.Sheets sheets = parts.drawn(rooms);
+    Lazy<Exploded> views = new Lazy<>(() -> exploded.drawn(rooms));
+    Lazy<Map<Integer, Drawing>> ofSteps = new Lazy<>(() -> steps(rooms));
+    Lazy<List<GeneralSheet>> sheets = new Lazy<>(() -> general.drawn(rooms));
+    Lazy<PartSheets.Sheets> ofParts = new Lazy<>(() -> parts.drawn(rooms));
+    Stream.of(views, ofSteps, sheets, ofParts).parallel().forEach(Lazy::get);
     return new Drawings(
         covers.drawn(rooms),
-        general.drawn(rooms),
-        exploded.drawn(rooms),
-        sheets.parts(),
-        sheets.blanks(),
+        sheets.get(),
+        views.get(),
+        ofParts.get().parts(),
+        ofParts.get().blanks(),
         layouts.drawn(rooms),
-        steps(rooms),
+        ofSteps.get(),
         templates.drawn(rooms));
   }
 
@@ -96,12 +103,15 @@ public final class DrawingOffice {
   private Map<Integer, Drawing> steps(Rooms rooms) {
     Map<Integer, DoubleUnaryOperator> heights = new LinkedHashMap<>();
     pictures.forEach((step, picture) -> heights.put(step, picture::heightMm));
+    Map<Integer, Size> all = rooms.steps(heights);
+    all.entrySet().parallelStream().forEach(each -> step(each.getKey(), each.getValue()));
     Map<Integer, Drawing> drawn = new LinkedHashMap<>();
-    rooms.steps(heights).forEach((step, room) -> drawn.put(step, step(new StepRoom(step, room))));
+    all.forEach((step, room) -> drawn.put(step, step(step, room)));
     return drawn;
   }
 
-  private Drawing step(StepRoom room) {
-    return steps.computeIfAbsent(room, each -> pictures.get(each.step).drawn(each.room));
+  private Drawing step(int step, Size room) {
+    return steps.computeIfAbsent(
+        new StepRoom(step, room), each -> pictures.get(each.step).drawn(each.room));
   }
 }
