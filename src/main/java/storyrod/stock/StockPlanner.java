@@ -36,20 +36,37 @@ public final class StockPlanner {
   private Optional<StockPlan> plan() {
     List<SheetPlan> layouts = new ArrayList<>();
     boolean possible = true;
-    for (StockEntry stock : description.stock().values()) {
-      List<Part> parts = partsOf(stock);
-      LayoutPlanner planner = new LayoutPlanner(stock, piece, parts);
-      if (!parts.isEmpty() && stock.kind() == StockKind.SHEET && stock.sheet().isEmpty()) {
+    for (Searched searched : searched()) {
+      StockEntry stock = searched.stock();
+      if (searched.isWithoutSize()) {
         diagnostics.add(withoutSize(stock));
         possible = false;
-      } else if (!parts.isEmpty() && planner.hasSources()) {
-        SheetPlan layout = planner.plan(SEARCH);
+      } else if (searched.layout().isPresent()) {
+        SheetPlan layout = searched.layout().get();
         layouts.add(layout);
         new Shortage(piece, layout).tell(diagnostics);
         possible &= stock.kind() == StockKind.SOLID || layout.missing().isEmpty();
       }
     }
     return possible ? Optional.of(plan(layouts)) : Optional.empty();
+  }
+
+  /** A stock with the layout that was found for it, if parts are sawn from it. */
+  private record Searched(StockEntry stock, boolean isWithoutSize, Optional<SheetPlan> layout) {}
+
+  /** Each stock's search knows nothing of the others, so they run side by side. */
+  private List<Searched> searched() {
+    return description.stock().values().parallelStream().map(this::searched).toList();
+  }
+
+  private Searched searched(StockEntry stock) {
+    List<Part> parts = partsOf(stock);
+    boolean isWithoutSize =
+        !parts.isEmpty() && stock.kind() == StockKind.SHEET && stock.sheet().isEmpty();
+    LayoutPlanner planner = new LayoutPlanner(stock, piece, parts);
+    boolean isSawn = !parts.isEmpty() && !isWithoutSize && planner.hasSources();
+    return new Searched(
+        stock, isWithoutSize, isSawn ? Optional.of(planner.plan(SEARCH)) : Optional.empty());
   }
 
   private static Diagnostic withoutSize(StockEntry stock) {
