@@ -14,6 +14,9 @@ public final class Packing {
   /** How much a millimetre less than the largest height counts beside a millimetre left white. */
   private static final double SHRINKING = 0.3;
 
+  /** The share of a page left white that is as bad as a thing without its picture. */
+  private static final double GONE = 0.6;
+
   private static final double LAST_PAGE = 0.1;
   private static final double PAGE_COST = 400;
 
@@ -31,7 +34,7 @@ public final class Packing {
    * A thing with the heights that it may have, in mm, the largest first.
    *
    * @param enoughMm a height beyond which more is no gain but the white that it fills
-   * @param mayGo whether at its last height it goes without its picture, which is as bad as two
+   * @param mayGo whether at its last height it goes without its picture, which is as bad as three
    *     fifths of a page left white
    */
   public record Item(List<Double> heights, double enoughMm, boolean mayGo) {
@@ -114,7 +117,7 @@ public final class Packing {
     for (int i = 0; i < choices.size(); i++) {
       Item item = items.get(from + i);
       double less = item.shortMm(choices.get(i));
-      lost += item.isGone(choices.get(i)) ? roomMm * roomMm / 6 : SHRINKING * less * less;
+      lost += item.isGone(choices.get(i)) ? GONE * GONE * roomMm * roomMm : SHRINKING * less * less;
     }
     double weight = end == items.size() ? LAST_PAGE : 1;
     return PAGE_COST + weight * white * white + lost;

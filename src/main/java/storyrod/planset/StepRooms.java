@@ -88,7 +88,7 @@ final class StepRooms {
 
   /**
    * A strip may shrink as long as it can be read, to what it fills at no width; it goes where no
-   * page has room for it or two fifths of one would stay white.
+   * page has room for it or three fifths of one would stay white.
    */
   private Place strip(Wish wish, DoubleUnaryOperator picture) {
     double text = texts.of(wish.step(), false) + wish.stageMm();
