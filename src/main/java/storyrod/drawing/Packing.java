@@ -3,7 +3,9 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Sets things of some heights on pages, in their order, so that pages are well filled and things
@@ -16,6 +18,9 @@ public final class Packing {
 
   /** The share of a page left white that is as bad as a thing without its picture. */
   private static final double GONE = 0.6;
+
+  /** What a page less than half full costs on top, as a share of the square of its height. */
+  private static final double SPARSE = 0.2;
 
   private static final double LAST_PAGE = 0.1;
   private static final double PAGE_COST = 400;
@@ -120,37 +125,43 @@ public final class Packing {
       lost += item.isGone(choices.get(i)) ? GONE * GONE * roomMm * roomMm : SHRINKING * less * less;
     }
     double weight = end == items.size() ? LAST_PAGE : 1;
-    return PAGE_COST + weight * white * white + lost;
+    double sparse = from > 0 && 2 * white > roomMm ? SPARSE * roomMm * roomMm : 0;
+    return PAGE_COST + weight * (white * white + sparse) + lost;
   }
 
-  /** The largest heights that a page holds: as long as they are too much, the largest gives way. */
+  /** The best heights that a page holds: as long as they are too much, the least loss is taken. */
   private List<Integer> choices(int from, int end) {
     List<Integer> choices = new ArrayList<>(Collections.nCopies(end - from, 0));
     while (height(from, choices) > roomMm) {
-      int shrinking = largestToShrink(from, choices, false);
-      int largest = shrinking < 0 ? largestToShrink(from, choices, true) : shrinking;
-      if (largest < 0) {
+      int shrinking = toShrink(from, choices, false);
+      int found = shrinking < 0 ? toShrink(from, choices, true) : shrinking;
+      if (found < 0) {
         break;
       }
-      choices.set(largest, choices.get(largest) + 1);
+      choices.set(found, choices.get(found) + 1);
     }
     return choices;
   }
 
-  private int largestToShrink(int from, List<Integer> choices, boolean orToGo) {
-    int largest = -1;
-    double height = 0;
-    for (int i = 0; i < choices.size(); i++) {
-      Item item = items.get(from + i);
-      int next = choices.get(i) + 1;
-      double own = item.heights().get(choices.get(i));
-      boolean isFree = next < item.heights().size() && (orToGo || !item.isGone(next));
-      if (isFree && own > height) {
-        largest = i;
-        height = own;
-      }
-    }
-    return largest;
+  /** The thing that loses least by its next height; of those that lose as much, the largest. */
+  private int toShrink(int from, List<Integer> choices, boolean orToGo) {
+    return IntStream.range(0, choices.size())
+        .filter(i -> canShrink(items.get(from + i), choices.get(i) + 1, orToGo))
+        .boxed()
+        .min(
+            Comparator.comparingDouble((Integer i) -> loss(items.get(from + i), choices.get(i)))
+                .thenComparing(i -> -items.get(from + i).heights().get(choices.get(i))))
+        .orElse(-1);
+  }
+
+  private static boolean canShrink(Item item, int next, boolean orToGo) {
+    return next < item.heights().size() && (orToGo || !item.isGone(next));
+  }
+
+  private static double loss(Item item, int choice) {
+    double now = item.shortMm(choice);
+    double then = item.shortMm(choice + 1);
+    return then * then - now * now;
   }
 
   private double height(int from, List<Integer> choices) {
