@@ -50,6 +50,7 @@ record CutPart(
                 new Scene.Item("left", taken.left(), Vector3D.ZERO)));
     HiddenLines lines = HiddenLines.of(scene, view);
     List<Seen> seen = lines.seen();
+    seen.forEach(Seen::workOut);
     List<List<At>> mouths = new ArrayList<>(lines.mouths(1, taken.bores()));
     mouths.addAll(lines.mouths(0, taken.bores()));
     List<Stroke> rounded = rounded(taken, seen.getLast(), view);
