@@ -13,6 +13,7 @@ import storyrod.build.ShowFaces;
 import storyrod.build.Verb;
 import storyrod.drawing.Drawing.Element;
 import storyrod.geometry.Face;
+import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -26,7 +27,10 @@ public final class CutPicture implements PicturedStep {
   /** The height of a strip at most, and at least where it has no figures, in mm. */
   static final double MOST_MM = 60;
 
-  static final double LEAST_MM = 19;
+  static final double LEAST_MM = 20;
+
+  private static final double OF_CUTTING = 0.6;
+  private static final double OF_ROUNDING = 0.08;
 
   /** So many parts stand side by side at most. */
   private static final int MOST_PARTS = 3;
@@ -50,6 +54,18 @@ public final class CutPicture implements PicturedStep {
   /** Whether the picture of a step, if it has one, is such a strip. */
   public static boolean isFor(Step step) {
     return step.verb() == Verb.CUT || step.verb() == Verb.DRILL || step.verb() == Verb.TRIM;
+  }
+
+  /**
+   * The share of a page that may stay white for the picture of a step, 0 if it is no such strip.
+   * Which edges are rounded is told in few words.
+   */
+  public static double worth(Step step) {
+    boolean rounds =
+        step.operations().stream()
+            .flatMap(each -> each.cuts().stream())
+            .allMatch(Cut.Roundover.class::isInstance);
+    return isFor(step) ? rounds ? OF_ROUNDING : OF_CUTTING : 0;
   }
 
   /** Empty if the step takes nothing off any part. */

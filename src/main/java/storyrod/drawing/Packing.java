@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -15,9 +16,6 @@ import java.util.stream.IntStream;
 public final class Packing {
   /** How much a millimetre less than the largest height counts beside a millimetre left white. */
   private static final double SHRINKING = 0.3;
-
-  /** The share of a page left white that is as bad as a thing without its picture. */
-  private static final double GONE = 0.6;
 
   /** What a page less than half full costs on top, as a share of the square of its height. */
   private static final double SPARSE = 0.2;
@@ -39,10 +37,10 @@ public final class Packing {
    * A thing with the heights that it may have, in mm, the largest first.
    *
    * @param enoughMm a height beyond which more is no gain but the white that it fills
-   * @param mayGo whether at its last height it goes without its picture, which is as bad as three
-   *     fifths of a page left white
+   * @param gone the share of a page left white that is as bad as its last height, at which it goes
+   *     without its picture; 0 of a thing that keeps it
    */
-  public record Item(List<Double> heights, double enoughMm, boolean mayGo) {
+  public record Item(List<Double> heights, double enoughMm, double gone) {
     public Item {
       heights = List.copyOf(heights);
       if (heights.isEmpty()) {
@@ -51,7 +49,7 @@ public final class Packing {
     }
 
     public Item(List<Double> heights, double enoughMm) {
-      this(heights, enoughMm, false);
+      this(heights, enoughMm, 0);
     }
 
     /** A thing that is the better the larger it is. */
@@ -60,7 +58,7 @@ public final class Packing {
     }
 
     private boolean isGone(int choice) {
-      return mayGo && choice == heights.size() - 1;
+      return gone > 0 && choice == heights.size() - 1;
     }
 
     /** How much one of the heights is short of the largest that is a gain. */
@@ -113,7 +111,10 @@ public final class Packing {
   }
 
   private double cost(int from, int end) {
-    List<Integer> choices = choices(from, end);
+    return cost(from, end, choices(from, end));
+  }
+
+  private double cost(int from, int end, List<Integer> choices) {
     double white = roomMm - height(from, choices);
     if (white < 0 && end - from > 1) {
       return Double.POSITIVE_INFINITY;
@@ -122,16 +123,29 @@ public final class Packing {
     for (int i = 0; i < choices.size(); i++) {
       Item item = items.get(from + i);
       double less = item.shortMm(choices.get(i));
-      lost += item.isGone(choices.get(i)) ? GONE * GONE * roomMm * roomMm : SHRINKING * less * less;
+      lost +=
+          item.isGone(choices.get(i))
+              ? item.gone() * item.gone() * roomMm * roomMm
+              : SHRINKING * less * less;
     }
     double weight = end == items.size() ? LAST_PAGE : 1;
     double sparse = from > 0 && 2 * white > roomMm ? SPARSE * roomMm * roomMm : 0;
     return PAGE_COST + weight * (white * white + sparse) + lost;
   }
 
-  /** The best heights that a page holds: as long as they are too much, the least loss is taken. */
+  /** The best heights that a page holds, with all pictures or without those that may go. */
   private List<Integer> choices(int from, int end) {
-    List<Integer> choices = new ArrayList<>(Collections.nCopies(end - from, 0));
+    List<Integer> kept = shrunk(from, new ArrayList<>(Collections.nCopies(end - from, 0)));
+    List<Integer> gone =
+        items.subList(from, end).stream()
+            .map(each -> each.gone() > 0 ? each.heights().size() - 1 : 0)
+            .collect(Collectors.toCollection(ArrayList::new));
+    List<Integer> without = shrunk(from, gone);
+    return cost(from, end, without) < cost(from, end, kept) ? without : kept;
+  }
+
+  /** As long as they are too much, the least loss is taken. */
+  private List<Integer> shrunk(int from, List<Integer> choices) {
     while (height(from, choices) > roomMm) {
       int shrinking = toShrink(from, choices, false);
       int found = shrinking < 0 ? toShrink(from, choices, true) : shrinking;
