@@ -31,7 +31,7 @@ final class FinishPicture implements PicturedStep {
   /** Empty if the step finishes nothing. */
   static Optional<FinishPicture> of(Piece piece, BuildPlan plan, Step step) {
     return step.verb() == Verb.FINISH
-        ? Optional.of(of(step, new Standing(piece, plan, step).takenOut(step.targets())))
+        ? Optional.of(of(step, new Standing(piece, plan, step).apart(step.targets())))
         : Optional.empty();
   }
 
