@@ -133,6 +133,16 @@ table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .layout { padding-bottom: 4mm; }
 .bar { padding-bottom: 0.5mm; }
 
+/* Joints; their heights are those that JoineryPages counts with. */
+.joint-lead { font-size: 8.5pt; line-height: 1.3; color: #54595d; height: 8mm; margin-bottom: 2.5mm; }
+table.joints { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
+table.joints tr { page-break-inside: avoid; }
+td.joint { vertical-align: top; padding: 0 6mm 4.5mm 0; width: ${joinery.widthMm}mm; }
+td.joint.end { padding-right: 0; width: ${joinery.widthMm}mm; }
+.joint-title { font-weight: 700; font-size: 10pt; line-height: 1.25; }
+.joint-text { font-size: 8.5pt; line-height: 1.3; margin-bottom: 0; }
+.joint-steps { color: #54595d; }
+
 /* Part drawings; their heights are those that PartPages counts with. */
 .part { padding-bottom: 6mm; }
 .part-title { font-weight: 300; font-size: 17pt; line-height: 1.2; }

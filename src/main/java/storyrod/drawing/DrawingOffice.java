@@ -20,6 +20,7 @@ public final class DrawingOffice {
   private final Kept<List<GeneralSheet>> general;
   private final Kept<Exploded> exploded;
   private final Kept<PartSheets.Sheets> parts;
+  private final Kept<List<JointSheet>> joints;
   private final Kept<Map<String, List<Drawing>>> layouts;
   private final Kept<List<TemplateSheets>> templates;
   private final Map<Integer, PicturedStep> pictures = new LinkedHashMap<>();
@@ -33,6 +34,7 @@ public final class DrawingOffice {
     covers = new Kept<>(rooms -> AssembledView.draw(piece, rooms.cover()));
     general = new Kept<>(rooms -> GeneralSheets.draw(piece, rooms));
     exploded = new Kept<>(rooms -> ExplodedViews.draw(piece, build, hardware, rooms));
+    joints = new Kept<>(rooms -> JointSheets.draw(piece, rooms));
     layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
     templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms.fullSize()));
     build.steps().parallelStream()
@@ -75,6 +77,7 @@ public final class DrawingOffice {
         exploded.drawn(rooms),
         sheets.parts(),
         sheets.blanks(),
+        joints.drawn(rooms),
         layouts.drawn(rooms),
         steps(rooms),
         templates.drawn(rooms));
