@@ -15,9 +15,11 @@ record JointMark(String mark, At tip) {
   private static final double PER_CROSSING = 6;
   private static final int MANY = 12;
 
-  /** Puts the ringed mark where it is free, as near as can be; nothing where no place is. */
-  void addTo(Paper paper, Bounds room) {
-    place(paper, room).ifPresent(centre -> paper.add(new Balloon(centre, tip, mark)));
+  /** Puts the ringed mark where it is free, as near as can be, else elsewhere beside the joint. */
+  void addTo(Paper paper, Bounds room, Bounds whole) {
+    place(paper, room)
+        .or(() -> place(paper, whole))
+        .ifPresent(centre -> paper.add(new Balloon(centre, tip, mark)));
   }
 
   private Optional<At> place(Paper paper, Bounds room) {
