@@ -80,7 +80,15 @@ final class JointSheets {
     double cost() {
       Bounds bounds = section.bounds();
       double side = Math.max(bounds.width(), bounds.height());
-      return left + Math.max(0, (READABLE_MM - side) / MM_PER_DIMENSION);
+      return left + covered() * MOST_TRIES + Math.max(0, (READABLE_MM - side) / MM_PER_DIMENSION);
+    }
+
+    /** How many parts have figures where their marks have to point. */
+    private long covered() {
+      return section.sawn().keySet().stream()
+          .flatMap(part -> section.mark(part).stream())
+          .filter(mark -> !paper.missesTexts(new Paper.Stretch(mark.tip(), mark.tip())))
+          .count();
     }
   }
 
