@@ -313,6 +313,9 @@
   <#else>
     <@say "Cut " + letters() + " to the sizes listed with this step."/>
   </#if>
+  <#if made?size gt 0>
+    <@say "Cut " + fulls(made) + " apart on the sled against a stop, under a hold-down: they are too small to be led along the fence by hand."/>
+  </#if>
   <#if has("size-panel") || has("size-large-panel")>
     <@with "tape"/>
     <@say "Measure the two diagonals of " + pick(parts, "it", "each") + " then: both should be as listed with this step."/>
@@ -1182,7 +1185,7 @@
   <#if mitred>
     <@say "Brush a thin coat of glue on both faces of each mitre, give the end grain a few minutes to drink it, and brush on a second coat."/>
     <#if splined == "frame">
-      <@say "Glue a spline into one slot of each mitre, its grain, or that of its faces, across the joint and its ends standing out alike, and brush glue into the other slot."/>
+      <@say "Glue a spline" + madeMark + " into one slot of each mitre, its grain, or that of its faces, across the joint and its ends standing out alike, and brush glue into the other slot."/>
     </#if>
   </#if>
   <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek", "box joint"]?seq_contains(t.term))>
@@ -1458,7 +1461,7 @@
     <#elseif has("fit-glue") && mitred>
       <@say "Draw the mitres together with a band clamp, or with clamps on angled blocks, and see that no corner slides along the other."/>
       <#if splined == "case">
-        <@say "Under the clamp, slide a spline into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
+        <@say "Under the clamp, slide a spline" + madeMark + " into each slot from the edge, with a little glue on both its faces and its grain across the joint; trim it flush once the glue is dry."/>
       </#if>
     <#elseif has("fit-glue") && crate>
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>

@@ -298,6 +298,9 @@
   <#else>
     <@say letters() + " auf die Maße bei diesem Schritt schneiden."/>
   </#if>
+  <#if made?size gt 0>
+    <@say fulls(made) + " auf dem Schlitten gegen einen Anschlag trennen, unter einem Niederhalter: Sie sind zu klein, um von Hand am Parallelanschlag geführt zu werden."/>
+  </#if>
   <#if has("size-panel") || has("size-large-panel")>
     <@with "tape"/>
     <@say "Dann " + pick(parts, "", "an jedem ") + "die beiden Diagonalen messen: Sie sollen lauten wie bei diesem Schritt angegeben."/>
@@ -1169,7 +1172,7 @@
   <#if mitred>
     <@say "Auf beide Flächen jeder Gehrung dünn Leim streichen, dem Hirnholz einige Minuten geben, ihn aufzusaugen, und ein zweites Mal bestreichen."/>
     <#if splined == "frame">
-      <@say "In einen Schlitz jeder Gehrung eine Feder leimen, ihre Faser, oder die ihrer Deckfurniere, quer zur Fuge und ihre Enden gleich weit vorstehend, und Leim in den anderen Schlitz streichen."/>
+      <@say "In einen Schlitz jeder Gehrung eine Feder" + madeMark + " leimen, ihre Faser, oder die ihrer Deckfurniere, quer zur Fuge und ihre Enden gleich weit vorstehend, und Leim in den anderen Schlitz streichen."/>
     </#if>
   </#if>
   <#assign laps = glueTerms?filter(t -> ["half-lap", "cross-lap", "bridle cheek", "box joint"]?seq_contains(t.term))>
@@ -1439,7 +1442,7 @@
     <#elseif has("fit-glue") && mitred>
       <@say "Gehrungen mit einem Bandspanner zusammenziehen oder mit Zwingen an schrägen Klötzen, und darauf achten, dass keine Ecke an der anderen entlangrutscht."/>
       <#if splined == "case">
-        <@say "Unter der Spannung in jeden Schlitz von der Kante her eine Feder schieben, mit etwas Leim auf beiden Flächen und der Faser quer zur Fuge; ist der Leim trocken, bündig schneiden."/>
+        <@say "Unter der Spannung in jeden Schlitz von der Kante her eine Feder" + madeMark + " schieben, mit etwas Leim auf beiden Flächen und der Faser quer zur Fuge; ist der Leim trocken, bündig schneiden."/>
       </#if>
     <#elseif has("fit-glue") && crate>
       <@say "Überblattungen ineinanderdrücken, bis die Kanten bündig liegen: Sie halten die Teile, und es braucht keine Zwinge, nur ein Gewicht darauf."/>

@@ -22,6 +22,9 @@ final class Operations {
 
   static final String WHOLE = "piece";
 
+  /** Minutes to crosscut one more piece off a strip against a stop (common practice, memory). */
+  private static final int OFF_A_STRIP = 2;
+
   private final Piece piece;
   private final Traits traits;
   private final AcrossJoints across;
@@ -47,16 +50,16 @@ final class Operations {
 
   private List<Operation> list(List<Placing> placings) {
     Insides insides = round.insides();
-    piece.parts().stream()
+    piece.wood().stream()
         .filter(part -> piece.keptAs(part.name()).isEmpty())
         .forEach(part -> add(Verb.CHOOSE, part, List.of()));
-    piece.parts().stream()
+    piece.wood().stream()
         .filter(part -> !Traits.isSheet(part) && piece.keptAs(part.name()).isEmpty())
         .forEach(part -> add(Verb.MILL, part, List.of()));
     piece.parts().stream()
         .flatMap(each -> piece.keptBoard(each.name()).stream())
         .forEach(this::addKept);
-    piece.parts().stream().filter(this::isSized).forEach(part -> add(Verb.SIZE, part, List.of()));
+    piece.wood().stream().filter(this::isSized).forEach(part -> add(Verb.SIZE, part, List.of()));
     piece.parts().stream()
         .filter(part -> piece.keptAs(part.name()).isEmpty())
         .forEach(part -> add(Verb.MARK, part, List.of()));
@@ -132,7 +135,13 @@ final class Operations {
   }
 
   private void add(Verb verb, Part part, List<Cut> cuts) {
-    all.add(timed(bare(verb, part.name(), List.of(part.name()), cuts)));
+    Operation one = timed(bare(verb, part.name(), List.of(part.name()), cuts));
+    all.add(isOffOneStrip(part) ? one.lasting(Math.min(OFF_A_STRIP, one.minutes()), 0) : one);
+  }
+
+  /** Of what is made for the joints only the first takes the time of a part, to make its strip. */
+  private boolean isOffOneStrip(Part part) {
+    return piece.made().stream().anyMatch(made -> made.names().indexOf(part.name()) > 0);
   }
 
   private void addFit(Placing placing) {

@@ -13,6 +13,7 @@ record StepFindings(Job job, Surroundings round) {
     Piece piece = job.piece();
     return Stream.of(
             new MissingTools(piece).among(steps),
+            new HardwareRoom(piece).findings(),
             new DriverReach(job).findings(),
             new MountReach(piece, round.mounts()).findings(steps),
             new ClampFaces(piece).findings(steps),

@@ -48,7 +48,7 @@ public final class Traits {
       case BLANK -> levelled("blank-" + stuff(part(operation)), part(operation));
       case KEEP -> List.of("keep-" + board(operation).method().word());
       case REJOIN -> List.of("rejoin");
-      case SIZE -> levelled(sizing(part(operation)), part(operation));
+      case SIZE -> sized(part(operation));
       case CUT, DRILL, TRIM -> new CutTraits(piece).of(part(operation), operation.cuts());
       case SAND -> List.of("sand");
       case FIT -> fitting(operation);
@@ -86,6 +86,14 @@ public final class Traits {
           : List.of("mill-layers");
     }
     return List.of(isPanel(part) ? "mill-panel" : "mill-solid");
+  }
+
+  /** What is made for joints is small, and cut off a strip. */
+  private List<String> sized(Part part) {
+    List<String> traits = levelled(sizing(part), part);
+    return piece.isMade(part)
+        ? Stream.concat(traits.stream(), Stream.of("size-made")).toList()
+        : traits;
   }
 
   private String sizing(Part part) {

@@ -284,7 +284,34 @@ public record Description(
       Optional<Length> sideClearance,
       int pack,
       Optional<Rational> price,
-      ItemSizes sizes) {
+      ItemSizes sizes,
+      Optional<Located<String>> from) {
+    /** An item that is bought. */
+    public ItemEntry(
+        String name,
+        Span at,
+        String title,
+        ItemKind kind,
+        Optional<Length> length,
+        Optional<Length> diameter,
+        Optional<Length> sideClearance,
+        int pack,
+        Optional<Rational> price,
+        ItemSizes sizes) {
+      this(
+          name,
+          at,
+          title,
+          kind,
+          length,
+          diameter,
+          sideClearance,
+          pack,
+          price,
+          sizes,
+          Optional.empty());
+    }
+
     /** An item with no sizes of a special kind. */
     public ItemEntry(
         String name,

@@ -209,7 +209,8 @@ final class DescriptionBuilder {
         entry.findLength("side-clearance"),
         count(entry, "pack", 1),
         entry.find("price", Rational.class),
-        sizes(entry));
+        sizes(entry),
+        entry.findLocated("from", String.class));
   }
 
   private static ItemSizes sizes(Entry entry) {

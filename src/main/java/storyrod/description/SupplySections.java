@@ -92,6 +92,10 @@ final class SupplySections {
           List.of(
               Key.required("kind", Choice.of(ItemKind.values()), "What it is."),
               Key.optional("title", TEXT, "Its name for a reader."),
+              Key.optional(
+                  "from",
+                  new StockName(),
+                  "The stock that splines are cut from in the shop; without it they are bought."),
               Key.optional("length", LENGTH, "How long it is."),
               Key.optional(
                   "diameter", LENGTH, "A screw's shank, the body of a pin, dowel or plug."),
@@ -104,7 +108,8 @@ final class SupplySections {
               Key.optional("leaf-width", LENGTH, "How wide a butt hinge's leaf is."),
               Key.optional("leaf-thickness", LENGTH, "How deep that leaf is let in."),
               Key.optional("centres", LENGTH, "Between the two holes of a pull."),
-              Key.optional("width", LENGTH, "How wide a loose tenon, biscuit or button is."),
+              Key.optional(
+                  "width", LENGTH, "How wide a loose tenon, biscuit, button or spline is."),
               Key.optional("thickness", LENGTH, "How thick it is, or how deep it is let in."),
               Key.optional("tongue", LENGTH, "How far a fastener reaches into its slot."),
               Key.optional("tongue-thickness", LENGTH, "How thick that tongue is."),

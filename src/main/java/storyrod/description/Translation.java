@@ -52,7 +52,8 @@ record Translation(Words words) {
         item.sideClearance(),
         item.pack(),
         item.price(),
-        item.sizes());
+        item.sizes(),
+        item.from());
   }
 
   HardwareEntry hardware(HardwareEntry entry) {

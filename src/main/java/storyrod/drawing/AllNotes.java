@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import storyrod.drawing.CutNotes.CutNote;
+import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.NotePlacer.Terms;
+import storyrod.drawing.NotePlaces.Aim;
 import storyrod.geometry.Face;
 
 /**
@@ -34,6 +37,7 @@ final class AllNotes {
   private final Paper paper;
   private final NotePlacer placer;
   private final Map<Face, ? extends ViewOnPaper> views;
+  private final Map<CutNote, NotePlaces> places = new LinkedHashMap<>();
 
   AllNotes(Paper paper, NotePlacer placer, Map<Face, ? extends ViewOnPaper> views) {
     this.paper = paper;
@@ -41,8 +45,8 @@ final class AllNotes {
     this.views = views;
   }
 
-  /** An order of the notes with what it costs in all, and the dearest note. */
-  private record Way(List<CutNote> order, Terms terms, double cost, double dearest) {
+  /** Notes and what comes after them, with what they cost in all, and the dearest note. */
+  private record Way(List<Element> placed, Terms terms, double cost, double dearest) {
     boolean crosses() {
       return dearest >= terms.crossed();
     }
@@ -51,7 +55,7 @@ final class AllNotes {
   /** How notes are placed, and what has to find room after them. */
   private record Ask(Terms terms, BooleanSupplier rest) {
     Ask wide() {
-      return new Ask(new Terms(terms.dimensions(), terms.crossed(), WIDE), rest);
+      return new Ask(new Terms(terms.crossed(), WIDE), rest);
     }
   }
 
@@ -61,16 +65,16 @@ final class AllNotes {
    * @param rest puts on the paper what comes after the notes; false if that finds no room
    */
   boolean place(List<CutNote> notes, BooleanSupplier rest) {
-    List<Paper.Stretch> dimensions = paper.dimensionLines();
+    NoteGround ground = placer.ground();
+    notes.forEach(note -> places.put(note, places(note, ground)));
     if (!notes.stream().allMatch(this::hasRoomAlone)) {
       return false;
     }
     for (double crossed : PER_DIMENSION) {
-      Optional<Way> best = best(notes, new Ask(new Terms(dimensions, crossed, USUAL), rest));
+      Optional<Way> best = best(notes, new Ask(new Terms(crossed, USUAL), rest));
       if (best.isPresent()) {
-        Way way = best.get();
-        way.order.forEach(note -> placed(note, way.terms));
-        return rest.getAsBoolean();
+        best.get().placed.forEach(paper::add);
+        return true;
       }
     }
     return false;
@@ -78,7 +82,12 @@ final class AllNotes {
 
   /** Whether a note finds room where no other stands yet; else no order helps. */
   private boolean hasRoomAlone(CutNote note) {
-    return placer.hasRoom(note, views.get(note.view()), WIDE);
+    return placer.hasRoom(places.get(note), WIDE);
+  }
+
+  private NotePlaces places(CutNote note, NoteGround ground) {
+    Aim aim = NotePlacer.aim(note, views.get(note.view()));
+    return new NotePlaces(ground, aim, note.words(), WIDE);
   }
 
   private Optional<Way> best(List<CutNote> notes, Ask ask) {
@@ -126,12 +135,13 @@ final class AllNotes {
       dearest = Math.max(dearest, each.orElse(0));
     }
     fits = fits && ask.rest.getAsBoolean();
+    List<Element> placed = paper.elementsSince(before);
     paper.backTo(before);
     placer.backTo(leaders);
-    return fits ? Optional.of(new Way(order, ask.terms, cost, dearest)) : Optional.empty();
+    return fits ? Optional.of(new Way(placed, ask.terms, cost, dearest)) : Optional.empty();
   }
 
   private OptionalDouble placed(CutNote note, Terms terms) {
-    return placer.place(note, views.get(note.view()), terms);
+    return placer.place(places.get(note), terms);
   }
 }

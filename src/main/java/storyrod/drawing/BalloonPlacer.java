@@ -76,6 +76,6 @@ final class BalloonPlacer {
   }
 
   private int crossings(Paper.Stretch leader) {
-    return paper.crossed(leader, Integer.MAX_VALUE);
+    return paper.crossed(leader);
   }
 }

@@ -28,6 +28,14 @@ record Bounds(double left, double top, double right, double bottom) {
         points.stream().mapToDouble(At::y).max().orElse(0));
   }
 
+  static Bounds of(At one, At other) {
+    return new Bounds(
+        Math.min(one.x(), other.x()),
+        Math.min(one.y(), other.y()),
+        Math.max(one.x(), other.x()),
+        Math.max(one.y(), other.y()));
+  }
+
   static Bounds of(PlacedText text) {
     return new Bounds(text.left(), text.top(), text.right(), text.bottom());
   }
@@ -41,7 +49,11 @@ record Bounds(double left, double top, double right, double bottom) {
   }
 
   Bounds with(Bounds other) {
-    return with(other.left, other.top).with(other.right, other.bottom);
+    return new Bounds(
+        Math.min(left, other.left),
+        Math.min(top, other.top),
+        Math.max(right, other.right),
+        Math.max(bottom, other.bottom));
   }
 
   /** With another if that reaches into a strip of the paper. */

@@ -41,6 +41,7 @@ record CutPart(Taken taken, Seen waste, Seen left, List<List<At>> mouths, List<S
                 new Scene.Item("left", taken.left(), Vector3D.ZERO)));
     HiddenLines lines = HiddenLines.of(scene, view);
     List<Seen> seen = lines.seen();
+    seen.forEach(Seen::workOut);
     List<List<At>> mouths = new ArrayList<>(lines.mouths(1, taken.bores()));
     mouths.addAll(lines.mouths(0, taken.bores()));
     return new CutPart(taken, seen.getFirst(), seen.getLast(), mouths, captions);

@@ -20,6 +20,10 @@ final class FaceLabels {
   private static final double ARROW = 16;
   private static final double BETWEEN = 2;
   private static final double CLEAR = 1.2;
+  private static final double PER_HEIGHT = 1.5;
+
+  /** More than what rounding makes of a cost. */
+  private static final double ROUNDING = 1e-6;
 
   private final Paper paper;
   private final Bounds face;
@@ -75,8 +79,11 @@ final class FaceLabels {
     Optional<At> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
     Bounds now = paper.bounds();
+    double wanted = high ? face.top() + 4 : face.bottom() - 4 - height;
     for (double y = now.top() - 12; y < now.bottom() + 12; y += GRID) {
-      for (double x = now.left(); x + width < now.left() + area.widthMm(); x += GRID) {
+      boolean near = Math.abs(y - wanted) * PER_HEIGHT < least + ROUNDING;
+      double end = near ? now.left() + area.widthMm() : Double.NEGATIVE_INFINITY;
+      for (double x = now.left(); x + width < end; x += GRID) {
         double cost = cost(new Bounds(x, y, x + width, y + height), now, high);
         if (cost < least && isFree(new Bounds(x, y, x + width, y + height))) {
           least = cost;
@@ -98,7 +105,7 @@ final class FaceLabels {
     double fromSide = Math.abs(room.left() - face.left() - 6);
     double wantedY = high ? face.top() + 4 : face.bottom() - 4 - room.height();
     double fromHeight = Math.abs(room.top() - wantedY);
-    return fromSide + fromHeight * 1.5 + (inside ? 0 : 60 + growth * 3);
+    return fromSide + fromHeight * PER_HEIGHT + (inside ? 0 : 60 + growth * 3);
   }
 
   private boolean isFree(Bounds room) {

@@ -1,20 +1,21 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.IntFunction;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Edges.Edge;
 import storyrod.drawing.Seen.Stroke;
 import storyrod.geometry.Cylinder;
 import storyrod.geometry.FlatFace;
 import storyrod.geometry.Intervals;
 import storyrod.geometry.Intervals.Stretch;
-import storyrod.geometry.Seam;
+import storyrod.geometry.Lazy;
 
 /**
  * Works out exactly, as vectors, what is seen of a scene of solids with flat faces.
@@ -56,6 +57,7 @@ final class HiddenLines {
   private final List<List<ScreenFace>> own = new ArrayList<>();
 
   private final STRtree index = new STRtree();
+  private final Lazy<SharedEdges> shared = new Lazy<>(this::sharedEdges);
 
   private HiddenLines(Scene scene, View view) {
     this.scene = scene;
@@ -64,6 +66,11 @@ final class HiddenLines {
       addFaces(i, scene.items().get(i));
     }
     index.build();
+  }
+
+  private SharedEdges sharedEdges() {
+    List<List<Edge>> edges = IntStream.range(0, own.size()).mapToObj(this::edges).toList();
+    return new SharedEdges(edges, line -> strokes(line, visibleStretches(line)));
   }
 
   /** A scene, ready to be asked what is seen of it. */
@@ -92,8 +99,7 @@ final class HiddenLines {
 
   /** The same, with regions only for some items: they take by far the most time. */
   public List<Seen> seen(Predicate<Scene.Item> withRegions) {
-    List<List<Stroke>> none = scene.items().stream().map(item -> List.<Stroke>of()).toList();
-    return gathered(visible(), none, withRegions);
+    return gathered(item -> List.of(), withRegions);
   }
 
   /** What is seen of each item, in the order of the scene, and what is hidden of its edges. */
@@ -103,46 +109,49 @@ final class HiddenLines {
 
   /** The same, with regions only for some items. */
   List<Seen> seenAndHidden(Predicate<Scene.Item> withRegions) {
-    List<List<Stroke>> visible = visible();
+    Lazy<List<List<Stroke>>> hidden = new Lazy<>(this::hidden);
+    return gathered(item -> hidden.get().get(item), withRegions);
+  }
+
+  /** Of the edges of each item what is hidden and under no line that is seen. */
+  private List<List<Stroke>> hidden() {
+    int count = scene.items().size();
     SharedLines drawn = new SharedLines();
-    visible.forEach(drawn::addAll);
+    for (boolean outline : new boolean[] {true, false}) {
+      for (int i = 0; i < count; i++) {
+        drawn.addAll(shared.get().of(i, outline));
+      }
+    }
     drawn.endOfItem();
-    for (int i = 0; i < scene.items().size(); i++) {
+    for (int i = 0; i < count; i++) {
       edges(i).forEach(edge -> drawn.addAll(strokes(edge.line(), hiddenStretches(edge.line()))));
       backEdges(i).forEach(edge -> drawn.add(edge.line().picture()));
       drawn.endOfItem();
     }
-    return gathered(visible, drawn.unique().subList(1, scene.items().size() + 1), withRegions);
+    return drawn.unique().subList(1, count + 1);
   }
 
-  /** The outlines of all items, then the edges inside them, so that shared lines go to outlines. */
-  private List<List<Stroke>> visible() {
-    SharedLines shared = new SharedLines();
-    for (boolean outline : new boolean[] {true, false}) {
-      for (int i = 0; i < scene.items().size(); i++) {
-        edges(i).stream()
-            .filter(edge -> edge.isOutline() == outline)
-            .forEach(edge -> shared.addAll(strokes(edge.line(), visibleStretches(edge.line()))));
-        shared.endOfItem();
-      }
-    }
-    return shared.unique();
-  }
-
-  private List<Seen> gathered(
-      List<List<Stroke>> visible, List<List<Stroke>> hidden, Predicate<Scene.Item> withRegions) {
+  private List<Seen> gathered(IntFunction<List<Stroke>> hidden, Predicate<Scene.Item> withRegions) {
     Regions regions = new Regions(view, index);
-    Mouths mouths = new Mouths(this, view);
-    int count = scene.items().size();
     List<Seen> seen = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < own.size(); i++) {
+      int number = i;
       Scene.Item item = scene.items().get(i);
-      Seen.Lines lines =
-          new Seen.Lines(
-              visible.get(i), visible.get(count + i), hidden.get(i), mouths.of(item, own.get(i)));
-      seen.add(new Seen(item, lines, withRegions.test(item) ? regions.of(own.get(i)) : List.of()));
+      seen.add(
+          new Seen(
+              item,
+              () -> lines(number, hidden),
+              () -> withRegions.test(item) ? regions.of(own.get(number)) : List.of()));
     }
     return seen;
+  }
+
+  private Seen.Lines lines(int item, IntFunction<List<Stroke>> hidden) {
+    return new Seen.Lines(
+        shared.get().of(item, true),
+        shared.get().of(item, false),
+        hidden.apply(item),
+        new Mouths(this, view).of(scene.items().get(item), own.get(item)));
   }
 
   /** The seen stretches of the mouths that further bores would have in an item. */
@@ -229,27 +238,8 @@ final class HiddenLines {
     return Intervals.union(covered, HAIR_MM / line.length());
   }
 
-  /** An edge, and whether only one face that it bounds looks at the viewer. */
-  record Edge(ScreenLine line, boolean isOutline) {}
-
   List<Edge> edges(int item) {
-    return sharp(item, edges(own.get(item)));
-  }
-
-  /** Without the seams of a curved surface that does not turn out of sight there. */
-  private List<Edge> sharp(int item, List<Edge> edges) {
-    Scene.Item each = scene.items().get(item);
-    List<Seam> smooth =
-        each.solid().seams().stream().filter(seam -> seam.isSmooth(view.toViewer())).toList();
-    return smooth.isEmpty()
-        ? edges
-        : edges.stream().filter(edge -> !isOn(smooth, edge.line(), each.offset())).toList();
-  }
-
-  private static boolean isOn(List<Seam> seams, ScreenLine line, Vector3D offset) {
-    Vector3D from = line.from().subtract(offset);
-    Vector3D to = line.to().subtract(offset);
-    return seams.stream().anyMatch(seam -> seam.holds(from) && seam.holds(to));
+    return new Edges(scene.items().get(item), view).of(own.get(item));
   }
 
   /** Edges of the faces that look away: whatever of them is not under a visible line is hidden. */
@@ -260,41 +250,7 @@ final class HiddenLines {
             .filter(face -> !ScreenFace.looksAt(view, face))
             .map(face -> ScreenFace.of(item, face, each.offset(), view))
             .toList();
-    return sharp(item, edges(away)).stream()
-        .filter(edge -> edge.line().length() >= SHORT_MM)
-        .toList();
-  }
-
-  private List<Edge> edges(List<ScreenFace> ofFaces) {
-    Map<String, Edge> edges = new LinkedHashMap<>();
-    for (ScreenFace face : ofFaces) {
-      face.corners().forEach(ring -> addRing(ring, edges));
-    }
-    return List.copyOf(edges.values());
-  }
-
-  private void addRing(List<Vector3D> ring, Map<String, Edge> edges) {
-    for (int i = 0; i < ring.size(); i++) {
-      ScreenLine line = ScreenLine.of(ring.get(i), ring.get((i + 1) % ring.size()), view);
-      edges.merge(
-          key(line.from(), line.to()),
-          new Edge(line, true),
-          (first, again) -> new Edge(first.line(), false));
-    }
-  }
-
-  private static String key(Vector3D one, Vector3D two) {
-    String first = key(one);
-    String second = key(two);
-    return first.compareTo(second) < 0 ? first + second : second + first;
-  }
-
-  private static String key(Vector3D point) {
-    return Math.round(point.getX() * 1e3)
-        + ","
-        + Math.round(point.getY() * 1e3)
-        + ","
-        + Math.round(point.getZ() * 1e3)
-        + ";";
+    return new Edges(each, view)
+        .of(away).stream().filter(edge -> edge.line().length() >= SHORT_MM).toList();
   }
 }

@@ -101,7 +101,7 @@ final class MountPicture implements PicturedStep {
   /** The same, opened if too little is seen. */
   private MountPicture cleared() {
     View view = shot.inset().view();
-    return new MountPicture(this, shot(view, fitted(view).clear(shot.inset().picture())));
+    return new MountPicture(this, shot(view, fitted(view).clear(shot.inset().picture()).ready()));
   }
 
   private Shot best() {

@@ -20,10 +20,13 @@ final class Paper {
   private final Boxes textBoxes = new Boxes();
   private final Boxes stretchBoxes = new Boxes();
 
+  /** What was taken after each element. */
+  private final List<Bounds> taken = new ArrayList<>();
+
   /** A straight stretch of a line. */
   record Stretch(At from, At to) {
     Bounds bounds() {
-      return Bounds.NONE.with(from).with(to);
+      return Bounds.of(from, to);
     }
 
     boolean crosses(Stretch other) {
@@ -53,12 +56,16 @@ final class Paper {
   /** A state to come back to. */
   record State(int elements, int texts, int stretches) {}
 
+  /** With nothing on the paper. */
+  static final State NOTHING = new State(0, 0, 0);
+
   State state() {
     return new State(elements.size(), texts.size(), stretches.size());
   }
 
   void backTo(State state) {
     elements.subList(state.elements, elements.size()).clear();
+    taken.subList(state.elements, taken.size()).clear();
     texts.subList(state.texts, texts.size()).clear();
     stretches.subList(state.stretches, stretches.size()).clear();
     textBoxes.keep(state.texts);
@@ -67,6 +74,11 @@ final class Paper {
 
   List<Element> elements() {
     return elements;
+  }
+
+  /** What came after a state. */
+  List<Element> elementsSince(State state) {
+    return List.copyOf(elements.subList(state.elements, elements.size()));
   }
 
   /** The dimension lines, without extension lines, of what stands so far. */
@@ -78,18 +90,30 @@ final class Paper {
   }
 
   void add(Element element) {
+    Bounds bounds = bounds();
     elements.add(element);
     for (Element simple : Lowering.simple(element)) {
       if (simple instanceof Text text) {
-        PlacedText placed = PlacedText.of(text);
-        texts.add(placed);
-        textBoxes.add(Bounds.of(placed));
+        bounds = bounds.with(add(PlacedText.of(text)));
       }
       for (Stretch stretch : stretches(simple)) {
-        stretches.add(stretch);
-        stretchBoxes.add(stretch.bounds());
+        bounds = bounds.with(add(stretch));
       }
     }
+    taken.add(bounds);
+  }
+
+  private Bounds add(PlacedText text) {
+    texts.add(text);
+    textBoxes.add(Bounds.of(text));
+    return Bounds.of(text);
+  }
+
+  private Bounds add(Stretch stretch) {
+    Bounds bounds = stretch.bounds();
+    stretches.add(stretch);
+    stretchBoxes.add(bounds);
+    return bounds;
   }
 
   /** Whether neither a text of the element nor one that stands already would be touched. */
@@ -107,31 +131,93 @@ final class Paper {
   }
 
   boolean isFree(PlacedText text) {
-    PlacedText room = text.widened(CLEAR);
-    return missesTexts(text)
-        && !stretchBoxes.anyTouching(Bounds.of(room), i -> room.meets(stretches.get(i)));
+    return layer(NOTHING, state()).isFree(text);
   }
 
   boolean missesTexts(PlacedText room) {
-    PlacedText clear = room.widened(CLEAR);
-    return !textBoxes.anyTouching(Bounds.of(clear), i -> clear.overlaps(texts.get(i)));
+    return layer(NOTHING, state()).missesTexts(room);
   }
 
   boolean missesTexts(Stretch line) {
-    return !textBoxes.anyTouching(
-        line.bounds().widened(CLEAR), i -> texts.get(i).widened(CLEAR).meets(line));
+    return layer(NOTHING, state()).missesTexts(line);
   }
 
-  /** How many lines a stretch crosses, counted no further than to a most. */
-  int crossed(Stretch line, int most) {
-    int[] crossed = {0};
-    stretchBoxes.anyTouching(
-        line.bounds(),
-        i -> {
-          crossed[0] += line.crosses(stretches.get(i)) ? 1 : 0;
-          return crossed[0] >= most;
-        });
-    return crossed[0];
+  /** How many lines a stretch crosses. */
+  int crossed(Stretch line) {
+    return layer(NOTHING, state()).crossed(line);
+  }
+
+  /** What came onto the paper from one state to another. */
+  Layer layer(State from, State to) {
+    return new Layer(
+        new Boxes.Span(from.texts, to.texts), new Boxes.Span(from.stretches, to.stretches));
+  }
+
+  /** Some of what stands on the paper, and whether one more thing finds room among it. */
+  final class Layer {
+    private final Boxes.Span text;
+    private final Boxes.Span lines;
+
+    private Layer(Boxes.Span text, Boxes.Span lines) {
+      this.text = text;
+      this.lines = lines;
+    }
+
+    /** What stands on the paper now and came later. */
+    Layer above() {
+      return new Layer(
+          new Boxes.Span(text.to(), texts.size()), new Boxes.Span(lines.to(), stretches.size()));
+    }
+
+    /** The lines of it that a half-line may meet. */
+    List<Stretch> linesOn(HalfLine way) {
+      return way.mayMeet(stretches.subList(lines.from(), lines.to()));
+    }
+
+    /** The room of its texts that a half-line may meet. */
+    List<PlacedText> textsOn(HalfLine way) {
+      return texts.subList(text.from(), text.to()).stream()
+          .map(each -> each.widened(CLEAR))
+          .filter(way::mayMeet)
+          .toList();
+    }
+
+    /** Points along its lines and round its texts. */
+    Strewn strewn() {
+      return new Strewn(
+          bounds(),
+          stretches.subList(lines.from(), lines.to()),
+          texts.subList(text.from(), text.to()));
+    }
+
+    boolean isFree(PlacedText text) {
+      PlacedText room = text.widened(CLEAR);
+      return missesTexts(text)
+          && !stretchBoxes.anyTouching(Bounds.of(room), lines, i -> room.meets(stretches.get(i)));
+    }
+
+    boolean missesTexts(PlacedText room) {
+      PlacedText clear = room.widened(CLEAR);
+      return !textBoxes.anyTouching(Bounds.of(clear), text, i -> clear.overlaps(texts.get(i)));
+    }
+
+    boolean missesTexts(Stretch line) {
+      Bounds near = line.bounds().widened(CLEAR);
+      return !textBoxes.anyTouching(near, text, i -> texts.get(i).widened(CLEAR).meets(line));
+    }
+
+    /** How many lines a stretch crosses. */
+    int crossed(Stretch line) {
+      int[] crossed = {0};
+      stretchBoxes.anyTouching(
+          line.bounds(),
+          lines,
+          i -> {
+            crossed[0] += line.crosses(stretches.get(i)) ? 1 : 0;
+            return false;
+          });
+      return crossed[0];
+    }
   }
 
   /** The stretches of a simple element's lines and outlines. */
@@ -174,14 +260,7 @@ final class Paper {
   }
 
   Bounds bounds() {
-    Bounds bounds = Bounds.NONE;
-    for (PlacedText text : texts) {
-      bounds = bounds.with(text.left(), text.top()).with(text.right(), text.bottom());
-    }
-    for (Stretch line : stretches) {
-      bounds = bounds.with(line.from()).with(line.to());
-    }
-    return bounds;
+    return taken.isEmpty() ? Bounds.NONE : taken.getLast();
   }
 
   /** The bounds of what reaches into a strip from {@code from} to {@code to}. */

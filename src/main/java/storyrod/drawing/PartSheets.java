@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
@@ -69,26 +70,29 @@ final class PartSheets {
     return sheet.isBlank ? rooms.besideBlankMm(sheet.mark) : rooms.besidePartMm(sheet.mark);
   }
 
-  private Drawing draw(Sheet sheet, Size room) {
-    return sheet.isBlank
-        ? BlankDrawing.draw(sheet.mark, piece, room)
-        : PartDrawing.draw(sheet.mark, piece, room);
-  }
+  /** Draws one sheet as large as rooms hold it, in any room or only where that can be read. */
+  private record Drawer(
+      Function<Size, Drawing> anyhow, Function<Size, Optional<Drawing>> fitting) {}
 
-  private Optional<Drawing> fitting(Sheet sheet, Size room) {
-    return sheet.isBlank
-        ? BlankDrawing.fitting(sheet.mark, piece, room)
-        : PartDrawing.fitting(sheet.mark, piece, room);
+  private Drawer drawer(Sheet sheet) {
+    if (sheet.isBlank) {
+      return new Drawer(
+          room -> BlankDrawing.draw(sheet.mark, piece, room),
+          room -> BlankDrawing.fitting(sheet.mark, piece, room));
+    }
+    PartDrawing part = PartDrawing.of(sheet.mark, piece);
+    return new Drawer(part::draw, part::fitting);
   }
 
   /** The drawings of a part for a page of its own and for shares of a page, the largest first. */
   private List<Drawing> choices(Sheet sheet) {
     List<Drawing> choices = new ArrayList<>();
-    choices.add(draw(sheet, room(sheet, 1)));
+    Drawer drawer = drawer(sheet);
+    choices.add(drawer.anyhow.apply(room(sheet, 1)));
     for (double share : SMALLER) {
       Size room = room(sheet, share);
       if (choices.getLast().heightMm() > room.heightMm()) {
-        Optional<Drawing> smaller = fitting(sheet, room);
+        Optional<Drawing> smaller = drawer.fitting.apply(room);
         if (smaller.isEmpty()) {
           break;
         }

@@ -92,6 +92,12 @@ record Picture(
     return new Picture(parts, strong, fittings, lines, seen);
   }
 
+  /** Itself, with all worked out that it shows: pictures are chosen side by side, drawn in turn. */
+  Picture ready() {
+    seen.forEach(Seen::workOut);
+    return this;
+  }
+
   /** The drawing, as large as a page allows and in its middle. */
   Drawing drawn(String name, Notes notes, Size page) {
     List<Stroke> trails = trails(notes);

@@ -1,19 +1,45 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Drawing.At;
+import storyrod.geometry.Lazy;
 
 /**
  * What a viewer sees of one item of a scene, in the measures of the view (full size, x right, y
- * down).
- *
- * @param regions the seen parts of faces
+ * down). It is worked out when it is first asked for: of views that are only weighed hardly
+ * anything is.
  */
-public record Seen(Scene.Item item, Lines lines, List<Region> regions) {
-  public Seen {
-    regions = List.copyOf(regions);
+public final class Seen {
+  private final Scene.Item item;
+  private final Lazy<Lines> lines;
+  private final Lazy<List<Region>> regions;
+
+  Seen(Scene.Item item, Supplier<Lines> lines, Supplier<List<Region>> regions) {
+    this.item = item;
+    this.lines = new Lazy<>(lines);
+    this.regions = new Lazy<>(regions);
+  }
+
+  public Scene.Item item() {
+    return item;
+  }
+
+  public Lines lines() {
+    return lines.get();
+  }
+
+  /** Works out all of it now. */
+  void workOut() {
+    lines();
+    regions();
+  }
+
+  /** The seen parts of faces. */
+  public List<Region> regions() {
+    return regions.get();
   }
 
   /**

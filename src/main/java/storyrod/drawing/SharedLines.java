@@ -52,13 +52,20 @@ final class SharedLines {
 
   private List<Stroke> left(int number, STRtree index) {
     Stroke stroke = strokes.get(number);
-    List<Stretch> drawn = new ArrayList<>();
+    List<Stroke> before = new ArrayList<>();
     for (Object each : index.query(around(stroke))) {
       Numbered other = (Numbered) each;
       if (other.number() < number) {
-        drawn.addAll(common(stroke, other.stroke()).stretches());
+        before.add(other.stroke());
       }
     }
+    return left(stroke, before);
+  }
+
+  /** What remains of a stroke where others were drawn before it. */
+  static List<Stroke> left(Stroke stroke, List<Stroke> before) {
+    List<Stretch> drawn = new ArrayList<>();
+    before.forEach(other -> drawn.addAll(common(stroke, other).stretches()));
     double tooShort = SHORT_MM / stroke.length();
     Intervals left = Intervals.of(0, 1).minus(Intervals.union(drawn, tooShort));
     return left.longerThan(tooShort).stretches().stream()
@@ -95,7 +102,8 @@ final class SharedLines {
     return Math.abs(x * dy - y * dx) / Math.hypot(dx, dy);
   }
 
-  private static Envelope around(Stroke stroke) {
+  /** Where other strokes can be on its line. */
+  static Envelope around(Stroke stroke) {
     Envelope envelope =
         new Envelope(stroke.from().x(), stroke.to().x(), stroke.from().y(), stroke.to().y());
     envelope.expandBy(SAME_LINE_MM);

@@ -14,6 +14,7 @@ import storyrod.build.Verb;
 import storyrod.drawing.Contacts.Out;
 import storyrod.drawing.Contacts.Path;
 import storyrod.geometry.Face;
+import storyrod.geometry.Lazy;
 import storyrod.geometry.Solid;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
@@ -65,7 +66,8 @@ final class StepPicture implements PicturedStep {
             .filter(each -> shown.contains(each.placed().host()))
             .filter(each -> each.placed().isFittedIn(step))
             .toList();
-    this.shot = fitted(best());
+    List<Lazy<Shot>> shots = views().map(view -> new Lazy<>(() -> shot(view))).toList();
+    this.shot = fitted(best(shots), shots);
   }
 
   /** The picture of a step, as large as a page allows; empty if the step brings no part. */
@@ -124,14 +126,13 @@ final class StepPicture implements PicturedStep {
     return View.AROUND.stream().map(view -> view.laidOn(step.down()));
   }
 
-  private Shot best() {
-    List<View> views = views().toList();
-    Shot best = shot(views.getFirst());
-    for (View view : views.subList(1, views.size())) {
+  private static Shot best(List<Lazy<Shot>> shots) {
+    Shot best = shots.getFirst().get();
+    for (Lazy<Shot> each : shots.subList(1, shots.size())) {
       if (best.score() >= BEST_SCORE) {
         break;
       }
-      Shot other = shot(view);
+      Shot other = each.get();
       best = other.score() > best.score() ? other : best;
     }
     return best;
@@ -152,18 +153,18 @@ final class StepPicture implements PicturedStep {
    * The same with the hardware that goes in; from another side that shows parts and ways as well
    * where too little of it would be seen, and opened if that is so from all sides.
    */
-  private Shot fitted(Shot best) {
+  private Shot fitted(Shot best, List<Lazy<Shot>> shots) {
     Shot most = whole(best);
     if (!Fitted.isEnough(most.picture)) {
       most =
-          views()
-              .map(this::shot)
+          shots.stream()
+              .map(Lazy::get)
               .filter(each -> each.score >= best.score)
               .map(this::whole)
               .max(Comparator.comparingDouble(each -> Fitted.share(each.picture)))
               .orElse(most);
     }
-    return most.with(most.fitted(newParts.size(), marked()).clear(most.picture));
+    return most.with(most.fitted(newParts.size(), marked()).clear(most.picture).ready());
   }
 
   private Shot whole(Shot shot) {

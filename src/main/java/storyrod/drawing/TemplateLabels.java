@@ -166,7 +166,7 @@ record TemplateLabels(Paper paper, Bounds frame, Words words) {
 
   /** Places notes beside the template they speak of, and elsewhere only if there is no room. */
   private final class Notes {
-    private static final Terms TERMS = new Terms(List.of(), 0, 46);
+    private static final Terms TERMS = new Terms(0, 46);
     private final NotePlacer near;
     private final NotePlacer anywhere;
 
@@ -179,7 +179,7 @@ record TemplateLabels(Paper paper, Bounds frame, Words words) {
     }
 
     void place(String text, List<At> tips, double rim) {
-      NotePlacer.Aim aim = new NotePlacer.Aim(tips, rim);
+      NotePlaces.Aim aim = new NotePlaces.Aim(tips, rim);
       if (near.place(text, aim, TERMS).isEmpty()) {
         anywhere.place(text, aim, TERMS);
       }

@@ -4,11 +4,11 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /** A value that is worked out when it is first asked for, and only once. */
-final class Lazy<T> implements Supplier<T> {
+public final class Lazy<T> implements Supplier<T> {
   private final Supplier<T> source;
   private Optional<T> value = Optional.empty();
 
-  Lazy(Supplier<T> source) {
+  public Lazy(Supplier<T> source) {
     this.source = source;
   }
 

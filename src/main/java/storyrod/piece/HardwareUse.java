@@ -8,15 +8,18 @@ import storyrod.description.Description.HardwareEntry;
 import storyrod.description.Description.ItemEntry;
 
 /**
- * The items of hardware that a piece uses up, those of joints and those that are mounted.
+ * The items of hardware that a piece uses up, those of joints and those that are mounted; what is
+ * made in the shop is none of them.
  *
  * @param counts how many of each, in the order of the description's items
+ * @param made the marks of what is made, by its item
  */
-public record HardwareUse(Map<String, Integer> counts) {
+public record HardwareUse(Map<String, Integer> counts, Map<String, String> made) {
   private static final String LETTER = "H";
 
   public HardwareUse {
     counts = Collections.unmodifiableMap(new LinkedHashMap<>(counts));
+    made = Collections.unmodifiableMap(new LinkedHashMap<>(made));
   }
 
   public static HardwareUse of(Piece piece) {
@@ -29,8 +32,11 @@ public record HardwareUse(Map<String, Integer> counts) {
     piece.description().items().values().stream()
         .map(ItemEntry::name)
         .filter(name -> sums.getOrDefault(name, 0) > 0)
+        .filter(name -> piece.made(name).isEmpty())
         .forEach(name -> ordered.put(name, sums.get(name)));
-    return new HardwareUse(ordered);
+    Map<String, String> made = new LinkedHashMap<>();
+    piece.made().forEach(each -> made.put(each.item(), each.mark()));
+    return new HardwareUse(ordered, made);
   }
 
   private static void add(Map<String, Integer> sums, HardwareEntry entry) {
@@ -44,9 +50,13 @@ public record HardwareUse(Map<String, Integer> counts) {
   }
 
   /**
-   * The mark of an item in the hardware schedule and in drawings: H1, H2, in the schedule's order.
+   * The mark of an item in the hardware schedule and in drawings: H1, H2, in the schedule's order;
+   * the letter in the cut list of what is made.
    */
   public String mark(String item) {
+    if (made.containsKey(item)) {
+      return made.get(item);
+    }
     int at = List.copyOf(counts.keySet()).indexOf(item);
     if (at < 0) {
       throw new IllegalStateException("bug: no item " + item + " in use");

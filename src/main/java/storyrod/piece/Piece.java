@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import storyrod.description.Description;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.ItemKind;
@@ -19,13 +20,15 @@ import storyrod.measure.Length;
  *
  * @param description what it was made from
  * @param kept the parts that are cut out of other parts
+ * @param made what is cut in the shop for its joints and is no part; it has marks like the parts
  */
 public record Piece(
     Description description,
     List<Part> parts,
     List<Mark> marks,
     List<Joint> joints,
-    List<KeptCutout> kept) {
+    List<KeptCutout> kept,
+    List<MadeItem> made) {
   /** Wider than this a board is glued up from narrower ones (common practice). */
   private static final Length WIDEST_BOARD = Length.inches(8);
 
@@ -34,6 +37,7 @@ public record Piece(
 
   public Piece {
     kept = List.copyOf(kept);
+    made = List.copyOf(made);
     parts = List.copyOf(parts);
     marks = List.copyOf(marks);
     joints = List.copyOf(joints);
@@ -41,16 +45,39 @@ public record Piece(
 
   /** A piece of which no part is cut out of another. */
   public Piece(Description description, List<Part> parts, List<Mark> marks, List<Joint> joints) {
-    this(description, parts, marks, joints, List.of());
+    this(description, parts, marks, joints, List.of(), List.of());
   }
 
+  /** A part, or one of what is made for the joints, by its name. */
   public Part part(String name) {
     for (Part part : parts) {
       if (part.name().equals(name)) {
         return part;
       }
     }
-    throw new IllegalStateException("bug: no part " + name);
+    return madePieces()
+        .filter(each -> each.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("bug: no part " + name));
+  }
+
+  /** All that is cut from a stock: the parts, and after them what is made for the joints. */
+  public List<Part> wood() {
+    return made.isEmpty() ? parts : Stream.concat(parts.stream(), madePieces()).toList();
+  }
+
+  private Stream<Part> madePieces() {
+    return made.stream().flatMap(each -> each.pieces().stream());
+  }
+
+  /** Whether a piece of wood is made for the joints, and is no part. */
+  public boolean isMade(Part part) {
+    return madePieces().anyMatch(each -> each.name().equals(part.name()));
+  }
+
+  /** What an item is if it is made in the shop; nothing if it is bought. */
+  public Optional<MadeItem> made(String item) {
+    return made.stream().filter(each -> each.item().equals(item)).findFirst();
   }
 
   public Mark mark(String mark) {

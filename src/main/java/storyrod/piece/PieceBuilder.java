@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import storyrod.description.Description;
 import storyrod.description.Description.AssemblyEntry;
 import storyrod.description.Description.StockEntry;
@@ -64,7 +65,11 @@ public final class PieceBuilder {
     builder.cut();
     placed.forEach(builder::checkContact);
     diagnostics.addAll(KeptTogether.faults(builder.kept));
-    return diagnostics.hasErrors() ? Optional.empty() : Optional.of(builder.piece());
+    if (diagnostics.hasErrors()) {
+      return Optional.empty();
+    }
+    Piece piece = builder.piece();
+    return diagnostics.hasErrors() ? Optional.empty() : Optional.of(piece);
   }
 
   /** A joint that meets, before parts are lengthened. */
@@ -239,33 +244,28 @@ public final class PieceBuilder {
 
   private Piece piece() {
     List<Part> parts = blanks.values().stream().map(this::part).toList();
-    List<Mark> marks = Marker.mark(parts, origin(parts));
-    Map<String, Mark> markOf = new LinkedHashMap<>();
-    marks.forEach(mark -> mark.parts().forEach(name -> markOf.put(name, mark)));
-    List<Part> marked = parts.stream().map(part -> marked(part, markOf.get(part.name()))).toList();
-    List<Mark> shown =
-        marks.stream()
-            .map(
-                mark ->
-                    new Mark(
-                        mark.mark(),
-                        mark.title(),
-                        marked(mark.shown(), mark),
-                        mark.same(),
-                        mark.mirrored(),
-                        mark.parts()))
+    List<MadeItem> made = new MadeItems(description, parts, joints, diagnostics).read();
+    List<Part> all =
+        Stream.concat(parts.stream(), made.stream().flatMap(each -> each.pieces().stream()))
             .toList();
-    return new Piece(description, marked, shown, joints, kept);
+    MarkedParts marked = MarkedParts.of(all, origin(parts));
+    return new Piece(
+        description,
+        marked.parts().subList(0, parts.size()),
+        marked.marks(),
+        joints,
+        kept,
+        made.stream().map(marked::made).toList());
   }
 
   /** What keeps parts of one shape apart: what they are cut out of, and from how many boards. */
   private UnaryOperator<String> origin(List<Part> parts) {
     UnaryOperator<String> cutOutOf = KeptShape.of(parts, kept);
-    return part -> cutOutOf.apply(part) + blanks.get(part).entry().makeup().key();
-  }
-
-  private static Part marked(Part part, Mark mark) {
-    return part.marked(mark.mark(), mark.parts().indexOf(part.name()) >= mark.same());
+    return part ->
+        cutOutOf.apply(part)
+            + Optional.ofNullable(blanks.get(part))
+                .map(blank -> blank.entry().makeup().key())
+                .orElse(" made");
   }
 
   private Part part(Blank blank) {

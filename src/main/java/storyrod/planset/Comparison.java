@@ -65,7 +65,7 @@ public record Comparison(List<String> variants, List<Row> rows) {
   }
 
   private enum Figure {
-    PARTS(planned(plan -> count(plan.piece().parts().size()))),
+    PARTS(planned(plan -> count(plan.piece().wood().size()))),
     SHEETS(planned(plan -> count(sheets(plan)))),
     BOARD_FEET(planned(plan -> Optional.of(Texts.decimal(boardFeet(plan), 1)))),
     COST(planned(Comparison::cost)),

@@ -94,7 +94,7 @@ public record Cover(
     massKg.ifPresent(kg -> figures.add(new Figure(texts.say("cover.weight"), weight(kg, texts))));
     if (massKg.isEmpty()) {
       figures.add(
-          new Figure(texts.say("cover.parts"), Integer.toString(set.piece().parts().size())));
+          new Figure(texts.say("cover.parts"), Integer.toString(set.piece().wood().size())));
     }
     Schedule schedule = set.schedule();
     figures.add(new Figure(texts.say("cover.work"), work(schedule.workMinutes(), texts)));

@@ -16,7 +16,7 @@ public record Figures(Optional<Double> massKg) {
   /** The figures of a piece; the weight is known if the density of every stock is. */
   public static Figures of(Piece piece) {
     double kg = 0;
-    for (Part part : piece.parts()) {
+    for (Part part : piece.wood()) {
       Optional<Double> density = Mass.density(part.stock());
       if (density.isEmpty()) {
         return NONE;

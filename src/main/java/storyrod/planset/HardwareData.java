@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Pilots;
@@ -93,6 +94,15 @@ record HardwareData(Piece piece, PartPhrases phrases) {
         .filter(each -> kind(each.item()).equals(kind))
         .mapToInt(ItemCount::count)
         .sum();
+  }
+
+  /** The mark, in brackets, of what a step puts into its joints that was made in the shop. */
+  String madeMark(Step step) {
+    return step.hardware().stream()
+        .flatMap(each -> piece.made(each.item()).stream())
+        .map(made -> " (" + made.mark() + ")")
+        .distinct()
+        .collect(Collectors.joining());
   }
 
   /** The word for the kind of an item. */

@@ -1,6 +1,7 @@
 package storyrod.planset;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
@@ -71,7 +72,11 @@ public record Labels(List<Label> all) {
           texts.stock(stock),
           CutList.grain(stock, texts),
           CutList.hasGrain(stock),
-          faces.of(part).map(face -> texts.say("label.face." + face.word())).orElse(""),
+          Optional.of(part)
+              .filter(each -> !set.piece().isMade(each))
+              .flatMap(faces::of)
+              .map(face -> texts.say("label.face." + face.word()))
+              .orElse(""),
           step(part));
     }
 
@@ -80,9 +85,15 @@ public record Labels(List<Label> all) {
       return texts.say("size.three", size.length(), size.width(), size.thickness());
     }
 
+    private boolean isPutIn(Part part, Step step) {
+      return step.hardware().stream()
+          .flatMap(each -> set.piece().made(each.item()).stream())
+          .anyMatch(made -> made.names().contains(part.name()));
+    }
+
     private String step(Part part) {
       return set.build().steps().stream()
-          .filter(step -> step.newParts().contains(part.name()))
+          .filter(step -> step.newParts().contains(part.name()) || isPutIn(part, step))
           .map(Step::number)
           .findFirst()
           .map(String::valueOf)

@@ -187,6 +187,7 @@ final class StepData {
     data.put("eachMinutes", eachMinutes(step));
     data.put("triedDry", trials.isTriedDry(step));
     data.put("tried", trials.isTried(step.newParts()));
+    data.put("madeMark", hardware.madeMark(step));
     data.put("handle", new FrontData(piece).handle(step));
     return data;
   }

@@ -218,7 +218,10 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
             picture.filter(any -> CutPicture.isFor(step)).stream().toList(),
             parts,
             sizes,
-            atHand(piece, step).stream().map(item -> hardware(piece, item)).toList(),
+            atHand(piece, step).stream()
+                .filter(item -> piece.made(item.item()).isEmpty())
+                .map(item -> hardware(piece, item))
+                .toList(),
             parts.size() >= StepHeights.MANY_PARTS,
             0,
             text.working(),
@@ -295,10 +298,24 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     names.addAll(new CatchPosts(piece).of(step));
     Set<String> marks = new LinkedHashSet<>();
     names.forEach(name -> marks.add(piece.part(name).mark()));
-    return marks.stream()
-        .map(mark -> partRow(piece.mark(mark), names, step))
-        .map(row -> row.count().isEmpty() ? inPlace(row, texts) : row)
-        .toList();
+    Stream<PartRow> rows =
+        marks.stream()
+            .map(mark -> partRow(piece.mark(mark), names, step))
+            .map(row -> row.count().isEmpty() ? inPlace(row, texts) : row);
+    return Stream.concat(rows, made(piece, step)).toList();
+  }
+
+  /** What a step puts into its joints that was made in the shop. */
+  private static Stream<PartRow> made(Piece piece, Step step) {
+    return step.hardware().stream()
+        .flatMap(
+            each ->
+                piece.made(each.item()).stream()
+                    .map(made -> piece.mark(made.mark()))
+                    .map(
+                        mark ->
+                            new PartRow(
+                                mark.mark(), mark.title(), Integer.toString(each.count()))));
   }
 
   /** The full names of all parts that a step touches, those that come in it first. */

@@ -36,7 +36,12 @@ record StockData(Piece piece, PartPhrases phrases) {
     data.put("largePanels", phrases.parts(names.stream().filter(this::isLargePanel).toList()));
     data.put("quarterSawn", part.stock().figures().quarterSawn());
     data.put("tooWide", phrases.parts(names.stream().filter(this::isTooWide).toList()));
+    data.put("made", phrases.marks(names.stream().filter(this::isMade).toList()));
     return data;
+  }
+
+  private boolean isMade(String name) {
+    return piece.isMade(piece.part(name));
   }
 
   /** A part that is glued up from a known number of staves, with their number and width. */

@@ -69,7 +69,7 @@ public final class StockPlanner {
   }
 
   private List<Part> partsOf(StockEntry stock) {
-    return piece.parts().stream()
+    return piece.wood().stream()
         .filter(part -> part.stock().name().equals(stock.name()))
         .filter(part -> piece.keptAs(part.name()).isEmpty())
         .toList();

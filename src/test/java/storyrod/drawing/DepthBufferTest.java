@@ -155,7 +155,7 @@ final class DepthBufferTest {
     HiddenLines lines = HiddenLines.of(scene, View.USUAL);
     int compared = 0;
     for (int i = 0; i < scene.items().size(); i++) {
-      for (ScreenLine edge : lines.edges(i).stream().map(HiddenLines.Edge::line).toList()) {
+      for (ScreenLine edge : lines.edges(i).stream().map(Edges.Edge::line).toList()) {
         Intervals visible = lines.visibleStretches(edge);
         for (double share = 4; share < edge.length() - 4; share += 2.3) {
           double t = share / edge.length();

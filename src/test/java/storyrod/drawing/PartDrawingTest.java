@@ -89,6 +89,20 @@ class PartDrawingTest {
         });
   }
 
+  /** What is kept from one room for the next changes no drawing, whatever the order of rooms. */
+  @TestFactory
+  List<DynamicTest> anyRoomGetsTheDrawingThatItGetsAlone() {
+    return PartDrawings.each(
+        sample -> {
+          PartDrawing part = PartDrawing.of(sample.mark(), sample.piece());
+          for (double share : new double[] {0.5, 1, 0.34, 0.62}) {
+            Size room = new Size(PartDrawings.AREA.widthMm(), share * PartDrawings.AREA.heightMm());
+            assertEquals(
+                PartDrawing.of(sample.mark(), sample.piece()).fitting(room), part.fitting(room));
+          }
+        });
+  }
+
   @Test
   void notesNameTheMarkOfTheMatingPart() {
     Sample side = PartDrawings.named("left-side in inch");

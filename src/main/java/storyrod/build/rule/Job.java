@@ -44,7 +44,7 @@ public record Job(
   List<Need> onParts(Rule rule, Verb before, Verb after, Predicate<Part> which) {
     Set<String> first = targets(before);
     Set<String> second = targets(after);
-    return piece.parts().stream()
+    return piece.wood().stream()
         .filter(part -> first.contains(part.name()) && second.contains(part.name()))
         .filter(which)
         .map(part -> rule.need(name(before, part.name()), name(after, part.name())))

@@ -1,0 +1,70 @@
+package storyrod.drawing;
+
+import java.util.List;
+import java.util.Optional;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.At;
+
+/** A direction of leaders from a point, with what such leaders may meet. */
+final class NoteBeam {
+  private final NoteGround ground;
+  private final Lead lead;
+  private final List<PlacedText> texts;
+  private final List<Paper.Stretch> dimensions;
+  private Optional<List<Paper.Stretch>> lines = Optional.empty();
+
+  NoteBeam(NoteGround ground, Lead lead) {
+    this.ground = ground;
+    this.lead = lead;
+    this.texts = ground.paper().textsOn(lead.way);
+    this.dimensions = lead.way.mayMeet(ground.dimensions());
+  }
+
+  /**
+   * Where leaders come from and go to.
+   *
+   * @param rim how far from the point they end, in mm
+   * @param number of the direction among all of a note
+   */
+  record Lead(HalfLine way, double rim, int number) {}
+
+  NoteGround ground() {
+    return ground;
+  }
+
+  Lead lead() {
+    return lead;
+  }
+
+  /** The leader to a place at a distance from the point, in mm. */
+  Paper.Stretch leader(At elbow, double distance) {
+    double part = lead.rim / distance;
+    At from = lead.way.from();
+    At tip = from.plus((elbow.x() - from.x()) * part, (elbow.y() - from.y()) * part);
+    return new Paper.Stretch(tip, elbow);
+  }
+
+  boolean missesTexts(Paper.Stretch leader) {
+    return texts.stream().noneMatch(text -> text.meets(leader));
+  }
+
+  int dimensionsCrossed(Paper.Stretch leader) {
+    return NoteGround.crossed(leader, dimensions);
+  }
+
+  int linesCrossed(Paper.Stretch leader) {
+    if (lines.isEmpty()) {
+      lines = Optional.of(ground.paper().linesOn(lead.way));
+    }
+    return NoteGround.crossed(leader, lines.get());
+  }
+
+  /** The text stands on the side to which the leader leans. */
+  List<Anchor> anchors() {
+    double x = lead.way.to().x();
+    if (Math.abs(x) < 1e-9) {
+      return List.of(Anchor.START, Anchor.END);
+    }
+    return List.of(x > 0 ? Anchor.START : Anchor.END);
+  }
+}
