@@ -13,7 +13,6 @@ record JointMark(String mark, At tip) {
   private static final double GRID_MM = 1.5;
   private static final double CLEAR_MM = 0.8;
   private static final double PER_CROSSING = 6;
-  private static final int MANY = 12;
 
   /** Puts the ringed mark where it is free, as near as can be, else elsewhere beside the joint. */
   void addTo(Paper paper, Bounds room, Bounds whole) {
@@ -41,7 +40,7 @@ record JointMark(String mark, At tip) {
 
   private double cost(Paper paper, At centre) {
     return centre.distance(tip)
-        + PER_CROSSING * paper.crossed(new Paper.Stretch(centre, tip), MANY);
+        + PER_CROSSING * paper.crossed(new Paper.Stretch(centre, tip));
   }
 
   private boolean isFree(Paper paper, At centre) {
