@@ -64,8 +64,10 @@ final class JointSheets {
     Bounds right =
         new Bounds(middle + EDGE_MM, EDGE_MM, room.widthMm() - EDGE_MM, room.heightMm() - EDGE_MM);
     List<JointMark> sawn = addSection(paper, right);
-    apart.forEach(mark -> mark.addTo(paper, left, left.with(right)));
-    sawn.forEach(mark -> mark.addTo(paper, right, left.with(right)));
+    JointMarks marks = new JointMarks(paper, left.with(right));
+    marks.add(apart, left);
+    marks.add(sawn, right);
+    marks.place();
     return new Drawing(name, room.widthMm(), room.heightMm(), Optional.empty(), paper.elements());
   }
 

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Group;
@@ -65,10 +66,38 @@ class JointSheetsTest {
   }
 
   private static List<String> marks(JointSheet sheet) {
+    return balloons(sheet).stream().map(Balloon::mark).sorted().toList();
+  }
+
+  private static List<Balloon> balloons(JointSheet sheet) {
     return Clean.flat(sheet.drawing().elements()).stream()
-        .flatMap(each -> each instanceof Balloon balloon ? Stream.of(balloon.mark()) : Stream.of())
-        .sorted()
+        .flatMap(each -> each instanceof Balloon balloon ? Stream.of(balloon) : Stream.of())
         .toList();
+  }
+
+  /** A ring on a part would look like that part's mark. */
+  @TestFactory
+  List<DynamicTest> ringsStandBesideTheParts() {
+    return AllProjects.each(
+        sample -> {
+          List<String> onParts =
+              sheets(sample.set()).stream()
+                  .flatMap(
+                      sheet ->
+                          balloons(sheet).stream()
+                              .filter(each -> isOnAPart(sheet, each))
+                              .map(each -> sheet.drawing().name() + " " + each.mark()))
+                  .toList();
+          assertEquals(List.of(), onParts);
+        });
+  }
+
+  private static boolean isOnAPart(JointSheet sheet, Balloon balloon) {
+    return sheet.drawing().elements().stream()
+        .flatMap(each -> Lowering.simple(each).stream())
+        .flatMap(each -> each instanceof Area area ? area.rings().stream().limit(1) : Stream.of())
+        .anyMatch(
+            ring -> TemplateBody.ring(ring).contains(balloon.centre().x(), balloon.centre().y()));
   }
 
   @TestFactory
