@@ -15,35 +15,23 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.drawing.Seen.Region;
 import storyrod.drawing.Seen.Stroke;
-import storyrod.geometry.Face;
-import storyrod.geometry.FlatFace;
-import storyrod.geometry.Solid;
 
 /**
  * A joint taken apart along the way on which it is put together, seen from a corner; the parts are
  * broken off where the wood goes on, with thin lines and no tone there.
  */
 final class JointApart {
-  private static final double ON_PLANE_MM = 1e-3;
   private static final double ENOUGH = 0.5;
   private static final double ON_LINE_MM = 0.02;
 
   private final JointPlace place;
-  private final View view;
   private final List<Seen> seen;
-  private final List<List<Broken>> broken = new ArrayList<>();
+  private final List<List<Broken>> broken;
 
-  private JointApart(JointPlace place, View view) {
+  private JointApart(JointPlace place, List<JointWood> wood, View view) {
     this.place = place;
-    this.view = view;
-    List<Scene.Item> items = new ArrayList<>();
-    for (JointPart each : place.parts()) {
-      Solid shown = shown(each);
-      Vector3D offset = each == place.first() ? offset() : Vector3D.ZERO;
-      items.add(new Scene.Item(each.part().name(), shown, offset));
-      broken.add(broken(each, shown, offset));
-    }
-    this.seen = HiddenLines.of(new Scene(items), view).seen();
+    this.broken = wood.stream().map(each -> each.broken(view)).toList();
+    this.seen = HiddenLines.of(new Scene(wood.stream().map(JointWood::item).toList()), view).seen();
   }
 
   /**
@@ -51,12 +39,26 @@ final class JointApart {
    * unless another one shows clearly more of the part of which less is seen.
    */
   static JointApart of(JointPlace place) {
+    List<JointWood> wood = JointWood.of(place);
     Vector3D open = place.joint().firstFace().opposite().normal();
-    List<JointApart> all =
-        View.AROUND.stream()
-            .filter(each -> each.toViewer().dot(open) > 0)
-            .map(each -> new JointApart(place, each))
-            .toList();
+    List<View> views = View.AROUND.stream().filter(each -> each.toViewer().dot(open) > 0).toList();
+    JointApart usual = new JointApart(place, wood, views.getFirst());
+    double bound = views.stream().mapToDouble(each -> leastFacing(wood, each)).max().orElse(0);
+    return usual.leastSeen() >= ENOUGH * bound
+        ? usual
+        : best(
+            Stream.concat(
+                    Stream.of(usual),
+                    views.stream().skip(1).map(each -> new JointApart(place, wood, each)))
+                .toList());
+  }
+
+  /** At most so much can be seen of the part of which less is, in mm²: it is known at once. */
+  private static double leastFacing(List<JointWood> wood, View view) {
+    return wood.stream().mapToDouble(each -> each.facingMm2(view)).min().orElse(0);
+  }
+
+  private static JointApart best(List<JointApart> all) {
     double most = all.stream().mapToDouble(JointApart::leastSeen).max().orElse(0);
     return all.stream()
         .filter(each -> each.leastSeen() >= ENOUGH * most)
@@ -74,37 +76,12 @@ final class JointApart {
 
   /** The volume that the two parts would share as they are drawn. */
   double sharedVolumeMm3() {
-    return seen.getLast().item().solid().sharedVolumeMm3(seen.getFirst().item().solid(), offset());
-  }
-
-  private Vector3D offset() {
-    return place.joint().entry().opposite().normal().multiply(place.apart().toMm());
-  }
-
-  /** What of a part lies in the window. */
-  private Solid shown(JointPart each) {
-    Solid solid = each.part().placed();
-    for (Face face : Face.values()) {
-      if (isBroken(each, face)) {
-        solid = solid.trimmed(corner(face), face.normal());
-      }
-    }
-    return solid;
-  }
-
-  private boolean isBroken(JointPart each, Face face) {
-    double end = each.part().bounds().at(face).toMm();
-    double cut = place.window().at(face).toMm();
-    return face.sign() * (end - cut) > ON_PLANE_MM;
-  }
-
-  /** A point of the window's side. */
-  private Vector3D corner(Face face) {
-    return place.window().middle().with(face.axis(), place.window().at(face)).toMm();
+    Scene.Item first = seen.getFirst().item();
+    return seen.getLast().item().solid().sharedVolumeMm3(first.solid(), first.offset());
   }
 
   /** A face where a part is broken off, as it is seen. */
-  private record Broken(Vector3D normal, List<List<At>> rings) {
+  record Broken(Vector3D normal, List<List<At>> rings) {
     boolean holds(Stroke stroke) {
       return rings.stream().anyMatch(ring -> holds(ring, stroke.at(0.5)));
     }
@@ -128,26 +105,6 @@ final class JointApart {
     private boolean isWithin(At at) {
       return Bounds.around(rings.getFirst()).widened(ON_LINE_MM).contains(at);
     }
-  }
-
-  private List<Broken> broken(JointPart part, Solid shown, Vector3D offset) {
-    return Stream.of(Face.values())
-        .filter(face -> isBroken(part, face))
-        .flatMap(face -> shown.faces().stream().filter(each -> lies(each, face)))
-        .map(face -> new Broken(face.normal(), rings(face, offset)))
-        .toList();
-  }
-
-  private boolean lies(FlatFace each, Face face) {
-    return each.normal().dot(face.normal()) > 1 - 1e-9
-        && Math.abs(each.outer().getFirst().subtract(corner(face)).dot(face.normal()))
-            < ON_PLANE_MM;
-  }
-
-  private List<List<At>> rings(FlatFace face, Vector3D offset) {
-    return Stream.concat(Stream.of(face.outer()), face.openings().stream())
-        .map(ring -> ring.stream().map(offset::add).map(view::project).toList())
-        .toList();
   }
 
   private List<At> points() {
