@@ -169,8 +169,10 @@ table.step-head { width: 100%; table-layout: fixed; border-collapse: separate; b
 table.step-head td { vertical-align: baseline; padding-top: 1mm; padding-bottom: 1.2mm; font-weight: 300; }
 td.step-number { width: 22mm; font-size: 44pt; line-height: 1; }
 td.step-title { font-size: 25pt; line-height: 1.15; }
+td.long-title { font-size: 17pt; line-height: 1.2; }
 .small-step td.step-number { width: 15mm; font-size: 27pt; }
 .small-step td.step-title { font-size: 17pt; line-height: 1.2; }
+.step-again { font-size: 8.5pt; line-height: 1.42; color: #54595d; padding-bottom: 2.5mm; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
 .step .strip { margin-top: 1mm; margin-bottom: 1.5mm; line-height: 1; font-size: 1pt; }
 table.step-body { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
@@ -207,6 +209,8 @@ table.side-list td.mark { width: 8mm; }
 .parts-list table.side-list td.figure { width: 12mm; }
 table.side-list td.count { width: 12mm; }
 table.side-list td.value { width: 19mm; }
+table.sizes-below { font-size: 8.5pt; }
+table.side-list td.gap { width: 8mm; border-bottom: none; }
 table.side-list td.sized { width: 12mm; white-space: nowrap; }
 
 /* Labels; their heights are those that LabelPages counts with. */

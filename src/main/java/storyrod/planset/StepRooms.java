@@ -18,7 +18,7 @@ final class StepRooms {
   private static final double MOST_SHARE = 0.62;
 
   private static final double ENOUGH_SHARE = 0.4;
-  private static final double LEAST_PICTURE_MM = 42;
+  static final double LEAST_PICTURE_MM = 42;
   private static final double STEP_MM = 2;
   private static final double CLEARLY = 1.03;
 
