@@ -1242,7 +1242,7 @@
   <@title "Fit the " + slides?then("drawer slides", many(words["kind." + tried.kind], tried.count)) + " and hang " + plains(hung) + " on trial"/>
   <@hanging tried/>
   <#if slides && tried.screws gt 0>
-    <@say "Drill pilot holes for these two of each member" + bitGiven?then(", with the bits and to the depths listed with this step", "") + ", and drive a screw into each; the holes between wait until the slides come back for good."/>
+    <@say "Drill pilot holes for these two of each member" + bitGiven?then(", with the bits and to the depths listed with this step", "") + ", and drive a screw into each; the holes between wait until the slides come back for good" + tried.back?has_content?then(", at step " + tried.back?first + ", where a picture shows all of them", "") + "."/>
   </#if>
   <#if slides>
     <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>

@@ -1228,7 +1228,7 @@
   <@title slides?then("Schubkastenführungen", many(words["kind." + tried.kind], tried.count)) + " anbringen und " + plains(hung) + " zur Probe einhängen"/>
   <@hanging tried/>
   <#if slides && tried.screws gt 0>
-    <@say "Für diese zwei jeder Schiene vorbohren" + bitGiven?then(", wie bei diesem Schritt angegeben,", "") + " und je eine Schraube eindrehen; die Löcher dazwischen warten, bis die Führungen endgültig angebracht werden."/>
+    <@say "Für diese zwei jeder Schiene vorbohren" + bitGiven?then(", wie bei diesem Schritt angegeben,", "") + " und je eine Schraube eindrehen; die Löcher dazwischen warten, bis die Führungen endgültig angebracht werden" + tried.back?has_content?then(", bei Schritt " + tried.back?first + ", wo ein Bild alle zeigt", "") + "."/>
   </#if>
   <#if slides>
     <@say plains(hung) + " einhängen und prüfen, dass " + pick(hung, "er", "jeder") + " über die ganze Länge frei läuft und ganz schließt."/>

@@ -35,8 +35,8 @@ public final class PlacedHardware {
   private List<PlacedItem> of(Joint joint) {
     List<PlacedItem> all = new ArrayList<>();
     for (ItemCount each : joint.fasteners()) {
-      ItemEntry item = piece.item(each.item()).orElseThrow();
-      List<PlacedItem> found = of(joint, item, each.count());
+      List<PlacedItem> found =
+          piece.item(each.item()).map(item -> of(joint, item, each.count())).orElse(List.of());
       all.addAll(found.size() == each.count() ? found : List.of());
     }
     return all;

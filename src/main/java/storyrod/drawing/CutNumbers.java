@@ -1,8 +1,10 @@
 package storyrod.drawing;
 
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
@@ -29,7 +31,7 @@ final class CutNumbers {
   private final Paper paper;
   private final Bounds room;
   private final List<At> rings = new ArrayList<>();
-  private final List<At> led = new ArrayList<>();
+  private final List<Paper.Stretch> leaders = new ArrayList<>();
 
   /** Takes the paper as drawn so far and where on it numbers may stand. */
   CutNumbers(Paper paper, Bounds room) {
@@ -58,9 +60,10 @@ final class CutNumbers {
     return Stream.concat(first, more).map(part -> on(cut, part)).toList();
   }
 
-  /** Has later numbers keep clear of a ring that stands already. */
-  void keepClearOf(At ring) {
+  /** Has later numbers keep clear of a ring that stands already, and of its leader. */
+  void keepClearOf(At ring, At tip) {
     rings.add(ring);
+    leaders.add(new Paper.Stretch(tip, ring));
   }
 
   private static At on(Paper.Stretch cut, double part) {
@@ -80,12 +83,12 @@ final class CutNumbers {
    */
   private void addLed(int number, List<At> tips) {
     Optional<Led> led =
-        Stream.of(true, false)
-            .flatMap(clear -> around(tips).filter(each -> !clear || isClear(each.leader())))
+        Stream.<Predicate<Paper.Stretch>>of(this::isClear, paper::missesTexts, any -> true)
+            .flatMap(clear -> around(tips).filter(each -> clear.test(each.leader())))
             .findFirst();
     led.ifPresent(
         found -> {
-          this.led.add(found.tip);
+          leaders.add(found.leader());
           paper.add(new Line(Role.DIMENSION, List.of(found.tip, found.rim())));
           paper.add(Lowering.head(found.tip, found.rim(), Lowering.Head.LEADER));
         });
@@ -126,19 +129,32 @@ final class CutNumbers {
         && centre.y() < room.bottom() - RING;
   }
 
-  private boolean isClear(Paper.Stretch leader) {
+  /** Whether a leader would touch no text, no ring and no leader. */
+  boolean isClear(Paper.Stretch leader) {
     return paper.missesTexts(leader)
-        && rings.stream()
-            .noneMatch(
-                ring ->
-                    java.awt.geom.Line2D.ptSegDist(
-                            leader.from().x(), leader.from().y(),
-                            leader.to().x(), leader.to().y(),
-                            ring.x(), ring.y())
-                        < RING + 0.3);
+        && leaders.stream().noneMatch(each -> crosses(each, leader))
+        && rings.stream().noneMatch(ring -> distance(ring, leader) < RING + OFF_END);
   }
 
-  /** Whether a ring of some radius would touch no text, no other ring and no leader's tip. */
+  private static boolean crosses(Paper.Stretch one, Paper.Stretch other) {
+    return Line2D.linesIntersect(
+        one.from().x(),
+        one.from().y(),
+        one.to().x(),
+        one.to().y(),
+        other.from().x(),
+        other.from().y(),
+        other.to().x(),
+        other.to().y());
+  }
+
+  private static double distance(At at, Paper.Stretch line) {
+    At from = line.from();
+    At to = line.to();
+    return Line2D.ptSegDist(from.x(), from.y(), to.x(), to.y(), at.x(), at.y());
+  }
+
+  /** Whether a ring of some radius would touch no text, no other ring and no leader. */
   boolean isFree(At centre, double radius) {
     PlacedText ring =
         new PlacedText(
@@ -149,7 +165,8 @@ final class CutNumbers {
             centre.x() + radius,
             centre.y() + radius);
     return paper.missesTexts(ring)
-        && led.stream().noneMatch(tip -> tip.distance(centre) < radius + APART)
+        && leaders.stream().noneMatch(each -> distance(centre, each) < radius + OFF_END)
+        && leaders.stream().noneMatch(each -> each.from().distance(centre) < radius + APART)
         && rings.stream().noneMatch(other -> other.distance(centre) < radius + RING + APART);
   }
 }

@@ -16,6 +16,8 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
+import storyrod.drawing.Seen.Stroke;
+import storyrod.piece.Cut;
 
 /**
  * A part that a step cuts, as it lies on the bench: what is left of it thin, what the step takes
@@ -23,10 +25,17 @@ import storyrod.drawing.Drawing.Tone;
  *
  * @param waste what is seen of what is taken off
  * @param left what is seen of the rest
+ * @param rounded the seen edges that the step rounds
  * @param mouths the seen mouths of the bores that the step makes
  * @param captions what stands below it
  */
-record CutPart(Taken taken, Seen waste, Seen left, List<List<At>> mouths, List<String> captions) {
+record CutPart(
+    Taken taken,
+    Seen waste,
+    Seen left,
+    List<Stroke> rounded,
+    List<List<At>> mouths,
+    List<String> captions) {
   /** What its balloon takes at the left. */
   private static final double BESIDE_MM = 13;
 
@@ -44,7 +53,19 @@ record CutPart(Taken taken, Seen waste, Seen left, List<List<At>> mouths, List<S
     seen.forEach(Seen::workOut);
     List<List<At>> mouths = new ArrayList<>(lines.mouths(1, taken.bores()));
     mouths.addAll(lines.mouths(0, taken.bores()));
-    return new CutPart(taken, seen.getFirst(), seen.getLast(), mouths, captions);
+    List<Stroke> rounded = rounded(taken, seen.getLast(), view);
+    return new CutPart(taken, seen.getFirst(), seen.getLast(), rounded, mouths, captions);
+  }
+
+  private static List<Stroke> rounded(Taken taken, Seen left, View view) {
+    RoundedEdges edges = new RoundedEdges(taken.left());
+    List<RoundedEdges.Stretch> all =
+        Cut.only(Cut.Roundover.class, taken.cuts()).stream()
+            .flatMap(cut -> edges.of(cut).stream())
+            .toList();
+    return left.lines().visible().stream()
+        .filter(stroke -> all.stream().anyMatch(each -> each.has(stroke, view)))
+        .toList();
   }
 
   private List<At> points() {
@@ -106,7 +127,10 @@ record CutPart(Taken taken, Seen waste, Seen left, List<List<At>> mouths, List<S
   private Group group(Fit fit) {
     List<Element> elements = new ArrayList<>();
     Ink ink = new Ink(fit);
-    add(left, Role.THIN, ink, elements);
+    left.lines().visible().stream()
+        .filter(stroke -> !rounded.contains(stroke))
+        .forEach(stroke -> elements.add(ink.line(Role.THIN, stroke)));
+    rounded.forEach(stroke -> elements.add(ink.line(Role.VISIBLE, stroke)));
     waste
         .regions()
         .forEach(
@@ -114,7 +138,8 @@ record CutPart(Taken taken, Seen waste, Seen left, List<List<At>> mouths, List<S
                 elements.add(
                     new Area(
                         Ink.tone(each.normal()), each.rings().stream().map(fit::on).toList())));
-    add(waste, Role.VISIBLE, ink, elements);
+    waste.lines().edges().forEach(each -> elements.add(ink.line(Role.THIN, each)));
+    waste.lines().outlines().forEach(each -> elements.add(ink.line(Role.VISIBLE, each)));
     left.lines().mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));
     for (List<At> mouth : mouths) {
       elements.add(new Area(Tone.SIDE, List.of(fit.on(mouth))));
@@ -125,10 +150,5 @@ record CutPart(Taken taken, Seen waste, Seen left, List<List<At>> mouths, List<S
         taken.flat().part().mark(),
         taken.flat().part().title(),
         elements);
-  }
-
-  private static void add(Seen seen, Role outline, Ink ink, List<Element> elements) {
-    seen.lines().edges().forEach(each -> elements.add(ink.line(Role.THIN, each)));
-    seen.lines().outlines().forEach(each -> elements.add(ink.line(outline, each)));
   }
 }

@@ -13,6 +13,7 @@ import storyrod.build.ShowFaces;
 import storyrod.build.Verb;
 import storyrod.drawing.Drawing.Element;
 import storyrod.geometry.Face;
+import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -24,9 +25,12 @@ import storyrod.words.Words;
  */
 public final class CutPicture implements PicturedStep {
   /** The height of a strip at most, and at least where it has no figures, in mm. */
-  static final double MOST_MM = 45;
+  static final double MOST_MM = 60;
 
-  static final double LEAST_MM = 22;
+  static final double LEAST_MM = 20;
+
+  private static final double OF_CUTTING = 0.6;
+  private static final double OF_ROUNDING = 0.08;
 
   /** So many parts stand side by side at most. */
   private static final int MOST_PARTS = 3;
@@ -39,9 +43,9 @@ public final class CutPicture implements PicturedStep {
 
   private final int step;
   private final List<CutPart> parts;
-  private final Optional<CutProfile> profile;
+  private final Optional<CutFigure> profile;
 
-  private CutPicture(int step, List<CutPart> parts, Optional<CutProfile> profile) {
+  private CutPicture(int step, List<CutPart> parts, Optional<CutFigure> profile) {
     this.step = step;
     this.parts = parts;
     this.profile = profile;
@@ -52,7 +56,19 @@ public final class CutPicture implements PicturedStep {
     return step.verb() == Verb.CUT || step.verb() == Verb.DRILL || step.verb() == Verb.TRIM;
   }
 
-  /** Empty if the step changes no part's solid. */
+  /**
+   * The share of a page that may stay white for the picture of a step, 0 if it is no such strip.
+   * Which edges are rounded is told in few words.
+   */
+  public static double worth(Step step) {
+    boolean rounds =
+        step.operations().stream()
+            .flatMap(each -> each.cuts().stream())
+            .allMatch(Cut.Roundover.class::isInstance);
+    return isFor(step) ? rounds ? OF_ROUNDING : OF_CUTTING : 0;
+  }
+
+  /** Empty if the step takes nothing off any part. */
   static Optional<CutPicture> of(Piece piece, BuildPlan plan, Step step) {
     if (!isFor(step)) {
       return Optional.empty();
@@ -94,7 +110,13 @@ public final class CutPicture implements PicturedStep {
       }
       parts.add(CutPart.of(each, view.view(), below));
     }
-    return new CutPicture(step.number(), parts, CutProfile.of(taken.getFirst(), notation));
+    return new CutPicture(step.number(), parts, figure(taken.getFirst(), notation));
+  }
+
+  private static Optional<CutFigure> figure(Taken taken, Notation notation) {
+    return CutProfile.of(taken, notation)
+        .map(CutFigure.class::cast)
+        .or(() -> EdgeProfile.of(taken, notation));
   }
 
   /** How many are worked, mirror images of what is shown apart: they would be cut wrong. */
@@ -156,7 +178,7 @@ public final class CutPicture implements PicturedStep {
 
   @Override
   public Drawing drawn(Size room) {
-    Optional<CutProfile> beside = profile.filter(each -> each.size().heightMm() <= room.heightMm());
+    Optional<CutFigure> beside = profile.filter(each -> each.size().heightMm() <= room.heightMm());
     List<Element> elements = new ArrayList<>();
     double left = 0;
     List<Double> widths = widths(room.widthMm(), beside);
@@ -170,7 +192,7 @@ public final class CutPicture implements PicturedStep {
   }
 
   /** The widths of the parts' cells: longer parts take more. */
-  private List<Double> widths(double widthMm, Optional<CutProfile> beside) {
+  private List<Double> widths(double widthMm, Optional<CutFigure> beside) {
     double room =
         widthMm
             - (parts.size() - 1) * GAP_MM

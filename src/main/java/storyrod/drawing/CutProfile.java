@@ -28,7 +28,7 @@ import storyrod.measure.Length;
  * edge from which it is set out at the left, with its width, depth and distance. A long way to the
  * edge is broken.
  */
-final class CutProfile {
+final class CutProfile implements CutFigure {
   /** How wide a cut is drawn, and how deep at most, in mm. */
   private static final double WIDE_MM = 14;
 
@@ -101,8 +101,8 @@ final class CutProfile {
         .map(place -> new CutProfile(taken, place, notation));
   }
 
-  /** What it takes on the paper, with its figures. */
-  Size size() {
+  @Override
+  public Size size() {
     double above = FIRST_MM + (isDistant() && !isInLine() ? NEXT_MM : 0) + TEXT_MM;
     return new Size(2 * FIGURES_MM + paperX(window.right()), above + below() + CAPTION_MM);
   }
@@ -121,8 +121,8 @@ final class CutProfile {
     return factor * (fromEdge - left) + gap;
   }
 
-  /** At the right of a room, in the middle of its height. */
-  Group in(Size room) {
+  @Override
+  public Group in(Size room) {
     double x = room.widthMm() - size().widthMm() + FIGURES_MM;
     double y = (room.heightMm() + size().heightMm()) / 2 - CAPTION_MM - below();
     List<Element> elements = new ArrayList<>();

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import storyrod.drawing.Drawing.At;
-import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
@@ -42,6 +41,7 @@ public final class LayoutDrawing {
   private final CutNumbers numbers;
   private final LaidLabels labels;
   private final Paper paper = new Paper();
+
   private final List<Laid> unlabelled = new ArrayList<>();
 
   private LayoutDrawing(SawnPiece sheet, Notation notation, Plot plot) {
@@ -121,7 +121,11 @@ public final class LayoutDrawing {
     sheet.cuts().stream()
         .sorted(Comparator.comparing((SawCut cut) -> cut.to().minus(cut.from())))
         .forEach(this::addCut);
-    unlabelled.forEach(this::addBalloon);
+    Bounds on = new Bounds(0, 0, mm(sheet.length()), down(sheet.width()));
+    List<Bounds> parts = sheet.parts().stream().map(each -> bounds(each.area())).toList();
+    new MarkBalloons(on, parts, numbers)
+        .of(unlabelled, each -> bounds(each.area()))
+        .forEach(this::add);
   }
 
   private Drawing moved(double dx, double dy, Size size, Optional<Scale> scale) {
@@ -216,7 +220,7 @@ public final class LayoutDrawing {
     if (label.isEmpty()) {
       unlabelled.add(part);
     }
-    String id = "part-" + part.id().replace('.', '-');
+    String id = "part-" + part.id().replace('.', '-').replace('#', '-');
     add(new Group(id, part.mark(), part.title(), elements));
   }
 
@@ -252,38 +256,5 @@ public final class LayoutDrawing {
         cut.alongLength() ? start.plus(mm(kerf.length()), 0) : start.plus(0, down(kerf.width()));
     boolean leavesSheet = cut.to().equals(cut.alongLength() ? sheet.length() : sheet.width());
     numbers.place(cut.number(), new Paper.Stretch(start, end), leavesSheet);
-  }
-
-  /** A part too small for its mark gets a balloon near by, off the other parts if it can be. */
-  private void addBalloon(Laid placed) {
-    Bounds part = bounds(placed.area());
-    At tip = new At((part.left() + part.right()) / 2, (part.top() + part.bottom()) / 2);
-    double radius = Lowering.BALLOON_RADIUS;
-    At best = tip;
-    double least = Double.POSITIVE_INFINITY;
-    for (double y = radius; y < down(sheet.width()) - radius; y += 2) {
-      for (double x = radius; x < mm(sheet.length()) - radius; x += 2) {
-        At centre = new At(x, y);
-        double cost = centre.distance(tip) + (liesOnPart(centre) ? 30 : 0);
-        if (cost < least && centre.distance(tip) > 2 * radius && numbers.isFree(centre, radius)) {
-          least = cost;
-          best = centre;
-        }
-      }
-    }
-    numbers.keepClearOf(best);
-    add(new Balloon(best, tip, placed.mark()));
-  }
-
-  private boolean liesOnPart(At centre) {
-    double radius = Lowering.BALLOON_RADIUS;
-    return sheet.parts().stream()
-        .map(placed -> bounds(placed.area()))
-        .anyMatch(
-            part ->
-                centre.x() + radius > part.left()
-                    && centre.x() - radius < part.right()
-                    && centre.y() + radius > part.top()
-                    && centre.y() - radius < part.bottom());
   }
 }

@@ -3,7 +3,10 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Sets things of some heights on pages, in their order, so that pages are well filled and things
@@ -13,6 +16,9 @@ import java.util.List;
 public final class Packing {
   /** How much a millimetre less than the largest height counts beside a millimetre left white. */
   private static final double SHRINKING = 0.3;
+
+  /** What a page less than half full costs on top, as a share of the square of its height. */
+  private static final double SPARSE = 0.2;
 
   private static final double LAST_PAGE = 0.1;
   private static final double PAGE_COST = 400;
@@ -31,10 +37,10 @@ public final class Packing {
    * A thing with the heights that it may have, in mm, the largest first.
    *
    * @param enoughMm a height beyond which more is no gain but the white that it fills
-   * @param mayGo whether at its last height it goes without its picture, which is as bad as two
-   *     fifths of a page left white
+   * @param gone the share of a page left white that is as bad as its last height, at which it goes
+   *     without its picture; 0 of a thing that keeps it
    */
-  public record Item(List<Double> heights, double enoughMm, boolean mayGo) {
+  public record Item(List<Double> heights, double enoughMm, double gone) {
     public Item {
       heights = List.copyOf(heights);
       if (heights.isEmpty()) {
@@ -43,7 +49,7 @@ public final class Packing {
     }
 
     public Item(List<Double> heights, double enoughMm) {
-      this(heights, enoughMm, false);
+      this(heights, enoughMm, 0);
     }
 
     /** A thing that is the better the larger it is. */
@@ -52,7 +58,7 @@ public final class Packing {
     }
 
     private boolean isGone(int choice) {
-      return mayGo && choice == heights.size() - 1;
+      return gone > 0 && choice == heights.size() - 1;
     }
 
     /** How much one of the heights is short of the largest that is a gain. */
@@ -105,7 +111,10 @@ public final class Packing {
   }
 
   private double cost(int from, int end) {
-    List<Integer> choices = choices(from, end);
+    return cost(from, end, choices(from, end));
+  }
+
+  private double cost(int from, int end, List<Integer> choices) {
     double white = roomMm - height(from, choices);
     if (white < 0 && end - from > 1) {
       return Double.POSITIVE_INFINITY;
@@ -114,40 +123,59 @@ public final class Packing {
     for (int i = 0; i < choices.size(); i++) {
       Item item = items.get(from + i);
       double less = item.shortMm(choices.get(i));
-      lost += item.isGone(choices.get(i)) ? roomMm * roomMm / 6 : SHRINKING * less * less;
+      lost +=
+          item.isGone(choices.get(i))
+              ? item.gone() * item.gone() * roomMm * roomMm
+              : SHRINKING * less * less;
     }
     double weight = end == items.size() ? LAST_PAGE : 1;
-    return PAGE_COST + weight * white * white + lost;
+    double sparse = from > 0 && 2 * white > roomMm ? SPARSE * roomMm * roomMm : 0;
+    return PAGE_COST + weight * (white * white + sparse) + lost;
   }
 
-  /** The largest heights that a page holds: as long as they are too much, the largest gives way. */
+  /** The best heights that a page holds, with all pictures or without those that may go. */
   private List<Integer> choices(int from, int end) {
-    List<Integer> choices = new ArrayList<>(Collections.nCopies(end - from, 0));
+    List<Integer> kept = shrunk(from, new ArrayList<>(Collections.nCopies(end - from, 0)));
+    List<Integer> gone =
+        items.subList(from, end).stream()
+            .map(each -> each.gone() > 0 ? each.heights().size() - 1 : 0)
+            .collect(Collectors.toCollection(ArrayList::new));
+    List<Integer> without = shrunk(from, gone);
+    return cost(from, end, without) < cost(from, end, kept) ? without : kept;
+  }
+
+  /** As long as they are too much, the least loss is taken. */
+  private List<Integer> shrunk(int from, List<Integer> choices) {
     while (height(from, choices) > roomMm) {
-      int shrinking = largestToShrink(from, choices, false);
-      int largest = shrinking < 0 ? largestToShrink(from, choices, true) : shrinking;
-      if (largest < 0) {
+      int shrinking = toShrink(from, choices, false);
+      int found = shrinking < 0 ? toShrink(from, choices, true) : shrinking;
+      if (found < 0) {
         break;
       }
-      choices.set(largest, choices.get(largest) + 1);
+      choices.set(found, choices.get(found) + 1);
     }
     return choices;
   }
 
-  private int largestToShrink(int from, List<Integer> choices, boolean orToGo) {
-    int largest = -1;
-    double height = 0;
-    for (int i = 0; i < choices.size(); i++) {
-      Item item = items.get(from + i);
-      int next = choices.get(i) + 1;
-      double own = item.heights().get(choices.get(i));
-      boolean isFree = next < item.heights().size() && (orToGo || !item.isGone(next));
-      if (isFree && own > height) {
-        largest = i;
-        height = own;
-      }
-    }
-    return largest;
+  /** The thing that loses least by its next height; of those that lose as much, the largest. */
+  private int toShrink(int from, List<Integer> choices, boolean orToGo) {
+    return IntStream.range(0, choices.size())
+        .filter(i -> canShrink(items.get(from + i), choices.get(i) + 1, orToGo))
+        .boxed()
+        .min(
+            Comparator.comparingDouble((Integer i) -> loss(items.get(from + i), choices.get(i)))
+                .thenComparing(i -> -items.get(from + i).heights().get(choices.get(i))))
+        .orElse(-1);
+  }
+
+  private static boolean canShrink(Item item, int next, boolean orToGo) {
+    return next < item.heights().size() && (orToGo || !item.isGone(next));
+  }
+
+  private static double loss(Item item, int choice) {
+    double now = item.shortMm(choice);
+    double then = item.shortMm(choice + 1);
+    return then * then - now * now;
   }
 
   private double height(int from, List<Integer> choices) {

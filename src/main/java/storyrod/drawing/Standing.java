@@ -59,6 +59,13 @@ final class Standing {
     return things(parts, part -> nesting.looseUnit(part).orElseGet(() -> body(part)));
   }
 
+  /** The same, and by itself each part that is put on only later. */
+  List<List<Part>> apart(List<String> parts) {
+    return things(
+        parts,
+        part -> there.contains(part) ? nesting.looseUnit(part).orElseGet(() -> body(part)) : part);
+  }
+
   private List<List<Part>> things(List<String> parts, UnaryOperator<String> thing) {
     Map<String, List<Part>> things = new LinkedHashMap<>();
     List<String> wanted = parts.stream().map(thing).distinct().toList();

@@ -21,7 +21,7 @@ import storyrod.piece.Part;
  *
  * @param cuts those that the step makes
  * @param left the flat body after the step, with the bores that were there before it
- * @param waste what the step takes off the flat body; empty where it only bores
+ * @param waste what the step takes off the flat body; empty where it only bores or rounds edges
  * @param bores those that the step adds
  */
 record Taken(FlatPart flat, List<Cut> cuts, Solid left, Solid waste, List<Cylinder> bores) {
@@ -30,7 +30,7 @@ record Taken(FlatPart flat, List<Cut> cuts, Solid left, Solid waste, List<Cylind
     bores = List.copyOf(bores);
   }
 
-  /** Empty where the step leaves the part's solid as it is. */
+  /** Empty where the step takes nothing off the part. */
   static Optional<Taken> of(Part part, BuildPlan plan, Step step) {
     Set<Cut> now = made(part, plan, number -> number == step.number());
     Set<Cut> later = made(part, plan, number -> number > step.number());
@@ -66,7 +66,8 @@ record Taken(FlatPart flat, List<Cut> cuts, Solid left, Solid waste, List<Cylind
     Solid waste = old.unbored().minus(left);
     List<Cylinder> bores = new ArrayList<>(young.bores());
     bores.removeAll(old.bores());
-    return waste.isEmpty() && bores.isEmpty()
+    boolean rounds = own.stream().anyMatch(Cut.Roundover.class::isInstance);
+    return waste.isEmpty() && bores.isEmpty() && !rounds
         ? Optional.empty()
         : Optional.of(new Taken(flat.with(both), own, left.bored(old.bores()), waste, bores));
   }

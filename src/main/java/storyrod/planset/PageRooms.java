@@ -120,6 +120,6 @@ public final class PageRooms implements Rooms {
         StepPages.stageMm(build, step),
         Optional.ofNullable(heights.get(step.number())),
         step.verb() == Verb.TRIAL_FIT,
-        CutPicture.isFor(step));
+        CutPicture.worth(step));
   }
 }

@@ -10,7 +10,7 @@ import storyrod.piece.Piece;
 
 /** The words of a piece's pages, the paper that they stand on, and which of them there are. */
 record Print(Texts texts, Paper paper, Edition edition, Chosen chosen) {
-  private static final int READING = 5;
+  private static final int READING = 6;
 
   static Print of(Piece piece, BuildPlan build, Printing printing) {
     Texts texts = new Texts(piece.description().printed(), printing.words());

@@ -19,6 +19,10 @@ final class StepRooms {
 
   private static final double ENOUGH_SHARE = 0.4;
   static final double LEAST_PICTURE_MM = 42;
+
+  /** What is enough for a strip; higher it only fills a page that stays white. */
+  private static final double ENOUGH_STRIP_MM = 32;
+
   private static final double STEP_MM = 2;
   private static final double CLEARLY = 1.03;
 
@@ -36,14 +40,15 @@ final class StepRooms {
    * @param stageMm the height of its stage's heading, if it stands under one
    * @param picture the height that its picture fills at a width; empty if it has none
    * @param shownAgain whether a later step shows the same, so that it can go without
-   * @param strip whether its picture is a strip above small texts
+   * @param strip the share of a page that may stay white for a strip above small texts; 0 if its
+   *     picture is no strip
    */
   record Wish(
       StepPages.Entry step,
       double stageMm,
       Optional<DoubleUnaryOperator> picture,
       boolean shownAgain,
-      boolean strip) {}
+      double strip) {}
 
   /**
    * A step that takes its place.
@@ -77,7 +82,7 @@ final class StepRooms {
 
   private Place place(Wish wish) {
     return wish.picture()
-        .map(picture -> wish.strip() ? strip(wish, picture) : pictured(wish, picture))
+        .map(picture -> wish.strip() > 0 ? strip(wish, picture) : pictured(wish, picture))
         .filter(place -> !wish.shownAgain() || place.largestMm() >= LEAST_PICTURE_MM)
         .orElseGet(
             () -> {
@@ -88,7 +93,7 @@ final class StepRooms {
 
   /**
    * A strip may shrink as long as it can be read, to what it fills at no width; it goes where no
-   * page has room for it or two fifths of one would stay white.
+   * page has room for it or too much of one would stay white.
    */
   private Place strip(Wish wish, DoubleUnaryOperator picture) {
     double text = texts.of(wish.step(), false) + wish.stageMm();
@@ -101,7 +106,8 @@ final class StepRooms {
     }
     heights.removeIf(height -> height > StepHeights.roomMm(paper));
     heights.add(text);
-    return new Place(new Packing.Item(heights, Double.POSITIVE_INFINITY, true), wide, around);
+    return new Place(
+        new Packing.Item(heights, around + ENOUGH_STRIP_MM, wish.strip()), wide, around);
   }
 
   /**

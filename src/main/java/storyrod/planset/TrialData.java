@@ -151,8 +151,21 @@ final class TrialData {
                 "kind", Words.hyphenated(piece.kind(item)),
                 "title", piece.item(item).map(ItemEntry::title).orElse(item),
                 "count", entries.stream().mapToInt(HardwareEntry::count).sum(),
+                "back", back(step, item),
                 "screws",
                     entries.stream().mapToInt(each -> each.count() * each.screwsEach()).sum()));
+  }
+
+  /** The later steps that mount what is fitted on trial now, for good. */
+  private List<Integer> back(Step step, String item) {
+    return steps.stream()
+        .filter(later -> later.number() > step.number())
+        .filter(
+            later ->
+                later.operations().stream()
+                    .anyMatch(op -> op.verb() == Verb.MOUNT && op.target().equals(item)))
+        .map(Step::number)
+        .toList();
   }
 
   private Map<String, Object> grip(Grip grip, Length wood) {

@@ -1,0 +1,83 @@
+package storyrod.drawing;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.BuildPlan;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Verb;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * What lies in the shop to be finished: the piece as far as it stands, and beside it whatever is
+ * finished by itself, so that none is forgotten. Each thing bears the mark of the part of it that
+ * is seen best.
+ */
+final class FinishPicture implements PicturedStep {
+  private final int step;
+  private final Picture picture;
+  private final Picture.Notes notes;
+
+  private FinishPicture(int step, Picture picture, Picture.Notes notes) {
+    this.step = step;
+    this.picture = picture;
+    this.notes = notes;
+  }
+
+  /** Empty if the step finishes nothing. */
+  static Optional<FinishPicture> of(Piece piece, BuildPlan plan, Step step) {
+    return step.verb() == Verb.FINISH
+        ? Optional.of(of(step, new Standing(piece, plan, step).apart(step.targets())))
+        : Optional.empty();
+  }
+
+  private static FinishPicture of(Step step, List<List<Part>> things) {
+    View view = View.AROUND.getFirst().laidOn(step.down());
+    List<Part> parts = things.stream().flatMap(List::stream).toList();
+    Map<String, Vector3D> offsets = offsets(view, things);
+    Scene scene =
+        new Scene(
+            parts.stream()
+                .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
+                .toList());
+    Picture picture = Picture.of(scene, parts, parts.size(), view).ready();
+    List<String> marked = things.stream().map(thing -> bestSeen(picture, thing)).toList();
+    return new FinishPicture(
+        step.number(), picture, new Picture.Notes(List.of(), List.of(), marked));
+  }
+
+  private static Map<String, Vector3D> offsets(View view, List<List<Part>> things) {
+    Map<String, Vector3D> offsets = new LinkedHashMap<>();
+    things.forEach(thing -> thing.forEach(part -> offsets.put(part.name(), Vector3D.ZERO)));
+    if (things.size() > 1) {
+      offsets.putAll(SideBySide.offsets(view, things));
+    }
+    return offsets;
+  }
+
+  private static String bestSeen(Picture picture, List<Part> thing) {
+    return thing.stream()
+        .map(Part::name)
+        .max(Comparator.comparingDouble(part -> picture.seenArea(List.of(part))))
+        .orElseThrow();
+  }
+
+  @Override
+  public int step() {
+    return step;
+  }
+
+  @Override
+  public double heightMm(double widthMm) {
+    return picture.heightMm(notes, widthMm);
+  }
+
+  @Override
+  public Drawing drawn(Size room) {
+    return picture.drawn("step-" + step, notes, room);
+  }
+}
