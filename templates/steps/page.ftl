@@ -1,5 +1,6 @@
 <#-- The steps, page by page as they were measured. Gets: steps.pages (stage: number, title; steps:
-     opens: none or one stage, step: number, text (title, sentences, cautions, tools, settings: name,
+     opens: none or one stage, slice: what of the step stands on the page (from, to: its sentences, below: whether
+     its sizes stand below them, sizes: rows of these, begins, ends), step: number, text (title, sentences, cautions, tools, settings: name,
      mark, value), pictures, strips of
      steps that cut, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
      count), partsInRow: whether the parts stand in a row of marks, firstColumn: how many sentences stand in the first of two columns, or 0, working,
@@ -28,8 +29,8 @@
 <#if step.text.settings?has_content><@settings step/></#if>
 <@block say('step.time')><p><@time step/></p></@block>
 </#macro>
-<#macro small step>
-<#if step.sizes?has_content><@block say('step.sizes')><table class="side-list">
+<#macro small step below>
+<#if below && step.sizes?has_content><#elseif step.sizes?has_content><@block say('step.sizes')><table class="side-list">
 <#list step.sizes as row><tr><td class="sized"><b><@link row.mark/></b><@times row.count/></td><td class="figure"><@frame.figure row.size/></td></tr></#list>
 </table></@block>
 <#elseif step.parts?has_content><@line say('step.parts')><@marks step.parts/></@line></#if>
@@ -38,6 +39,9 @@
 <#if step.text.tools?has_content><@line say('step.tools')>${step.text.tools?join('; ')}</@line></#if>
 <@line say('step.time')><@time step/></@line>
 </#macro>
+<#macro sizesBelow rows><@block say('step.sizes')><table class="side-list sizes-below">
+<#list rows as row><tr><#list row as each><td class="sized"><b><@link each.mark/></b><@times each.count/></td><td class="figure"><@frame.figure each.size/></td><#sep><td class="gap"></td></#sep></#list><#list row?size..<rows[0]?size as missing><td class="gap"></td><td class="gap"></td><td class="gap"></td></#list></tr></#list>
+</table></@block></#macro>
 <#macro cautions step><#if step.text.cautions?has_content><div class="caution">
 <#list step.text.cautions as caution><p><#if caution?is_first><b>${say('caution.label')}</b> </#if>${caution}</p></#list></div></#if></#macro>
 <#macro sentences step from to><table class="sentences">
@@ -48,26 +52,33 @@
 <@frame.head say('steps.head', page.stage.number, page.stage.title)/>
 <#list page.steps as placed>
 <#assign step = placed.step>
-<div class="step<#if !step.pictures?has_content> small-step</#if><#if placed?is_last> last-step</#if>" id="step-${step.number}">
+<#assign slice = placed.slice>
+<div class="step<#if !step.pictures?has_content> small-step</#if><#if placed?is_last> last-step</#if>"<#if slice.begins> id="step-${step.number}"</#if>>
+<#if slice.begins>
 <#list placed.opens as stage><div class="stage-name" id="stage-${stage.number}">${say('steps.stage', stage.number, stage.title)}</div></#list>
-<table class="step-head"><tr><td class="step-number">${step.number}</td><td class="step-title">${step.text.title}</td></tr></table>
-<#if step.firstColumn gt 0>
+<table class="step-head"><tr><td class="step-number">${step.number}</td><td class="step-title<#if step.text.hasLongTitle()> long-title</#if>">${step.text.title}</td></tr></table>
+<#else><div class="step-again">${say('step.continued', step.number)}</div>
+</#if>
+<#if step.firstColumn gt 0 && !slice.below>
 <table class="step-top"><tr><td class="shown"><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list></td>
 <td class="side"><@large step/></td></tr></table>
 <@cautions step/>
 <table class="step-columns"><tr><td class="half"><@sentences step 0 step.firstColumn/></td>
 <td class="half end"><@sentences step step.firstColumn step.text.sentences?size/></td></tr></table>
 <#else>
-<#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list>
-<#list step.strips as strip><div class="strip"><@frame.drawing strip/></div></#list>
+<#if slice.begins><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list>
+<#list step.strips as strip><div class="strip"><@frame.drawing strip/></div></#list></#if>
+<#if slice.begins || slice.to gt slice.from>
 <table class="step-body"><tr><td class="do">
-<@cautions step/>
-<@sentences step 0 step.text.sentences?size/>
+<#if slice.begins><@cautions step/></#if>
+<#if slice.to gt slice.from><@sentences step slice.from slice.to/></#if>
 </td><td class="side">
-<#if step.pictures?has_content><@large step/><#else><@small step/></#if>
+<#if slice.begins><#if step.pictures?has_content><@large step/><#else><@small step slice.below/></#if></#if>
 </td></tr></table>
 </#if>
-<#if edition.boxes><table class="sign-line"><tr><td class="tick"><span class="box"></span> ${say('step.done')}</td><td class="blank">${say('step.measured')}</td><td class="initials">${say('step.initials')}</td></tr></table></#if>
+<#if slice.sizes?has_content><@sizesBelow slice.sizes/></#if>
+</#if>
+<#if edition.boxes && slice.ends><table class="sign-line"><tr><td class="tick"><span class="box"></span> ${say('step.done')}</td><td class="blank">${say('step.measured')}</td><td class="initials">${say('step.initials')}</td></tr></table></#if>
 </div>
 </#list>
 </div>

@@ -133,6 +133,16 @@ table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .layout { padding-bottom: 4mm; }
 .bar { padding-bottom: 0.5mm; }
 
+/* Joints; their heights are those that JoineryPages counts with. */
+.joint-lead { font-size: 8.5pt; line-height: 1.3; color: #54595d; height: 8mm; margin-bottom: 2.5mm; }
+table.joints { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
+table.joints tr { page-break-inside: avoid; }
+td.joint { vertical-align: top; padding: 0 6mm 4.5mm 0; width: ${joinery.widthMm}mm; }
+td.joint.end { padding-right: 0; width: ${joinery.widthMm}mm; }
+.joint-title { font-weight: 700; font-size: 10pt; line-height: 1.25; }
+.joint-text { font-size: 8.5pt; line-height: 1.3; margin-bottom: 0; }
+.joint-steps { color: #54595d; }
+
 /* Part drawings; their heights are those that PartPages counts with. */
 .part { padding-bottom: 6mm; }
 .part-title { font-weight: 300; font-size: 17pt; line-height: 1.2; }
@@ -159,8 +169,10 @@ table.step-head { width: 100%; table-layout: fixed; border-collapse: separate; b
 table.step-head td { vertical-align: baseline; padding-top: 1mm; padding-bottom: 1.2mm; font-weight: 300; }
 td.step-number { width: 22mm; font-size: 44pt; line-height: 1; }
 td.step-title { font-size: 25pt; line-height: 1.15; }
+td.long-title { font-size: 17pt; line-height: 1.2; }
 .small-step td.step-number { width: 15mm; font-size: 27pt; }
 .small-step td.step-title { font-size: 17pt; line-height: 1.2; }
+.step-again { font-size: 8.5pt; line-height: 1.42; color: #54595d; padding-bottom: 2.5mm; }
 .step .picture { margin-top: 2mm; margin-bottom: 3mm; }
 .step .strip { margin-top: 1mm; margin-bottom: 1.5mm; line-height: 1; font-size: 1pt; }
 table.step-body { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
@@ -197,6 +209,8 @@ table.side-list td.mark { width: 8mm; }
 .parts-list table.side-list td.figure { width: 12mm; }
 table.side-list td.count { width: 12mm; }
 table.side-list td.value { width: 19mm; }
+table.sizes-below { font-size: 8.5pt; }
+table.side-list td.gap { width: 8mm; border-bottom: none; }
 table.side-list td.sized { width: 12mm; white-space: nowrap; }
 
 /* Labels; their heights are those that LabelPages counts with. */

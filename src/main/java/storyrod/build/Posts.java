@@ -45,14 +45,33 @@ record Posts(List<Unit> together, BiPredicate<Unit, Unit> meet) {
 
   /** The diagonal between the outer corners of the first such pair. */
   Optional<Setting> diagonal() {
-    return together.stream()
-        .flatMap(
-            one ->
-                together.stream().filter(two -> areHeld(one, two)).flatMap(two -> pairs(one, two)))
+    return firsts()
+        .flatMap(one -> together.stream().flatMap(two -> pairs(one, two)))
         .filter(pair -> pair.isApart() && isOutside(pair))
         .filter(pair -> holdsCorners(pair, pair.one(), -1) && holdsCorners(pair, pair.two(), 1))
+        .filter(pair -> areHeld(pair.one(), pair.two()))
         .map(Posts::setting)
         .findFirst();
+  }
+
+  /** Those that can be the first of a pair: most of many are not, and pairs are many more. */
+  private Stream<Unit> firsts() {
+    Box all = all();
+    boolean leans = together.stream().anyMatch(Unit::isTurned);
+    return together.stream().filter(each -> leans || isFirst(box(each), all));
+  }
+
+  /** Whether something begins where all begins, and leaves room for another beyond it. */
+  private static boolean isFirst(Box own, Box all) {
+    return Stream.of(Axis.values())
+        .anyMatch(
+            axis ->
+                own.on(axis).from().equals(all.on(axis).from())
+                    && own.on(axis).to().isShorterThan(all.on(axis).to()));
+  }
+
+  private Box all() {
+    return together.stream().map(Posts::box).reduce(Box::around).orElseThrow();
   }
 
   private static Stream<Pair> pairs(Unit one, Unit two) {
@@ -85,7 +104,7 @@ record Posts(List<Unit> together, BiPredicate<Unit, Unit> meet) {
 
   /** Feet stand below all else, and posts reach as far as all that is together. */
   private boolean isOutside(Pair pair) {
-    Box all = together.stream().map(Posts::box).reduce(Box::around).orElseThrow();
+    Box all = all();
     Box own = pair.around();
     return pair.leans()
         ? pair.wide() != Axis.Z && own.at(Face.BOTTOM).equals(all.at(Face.BOTTOM))

@@ -31,6 +31,7 @@ public final class Checks {
           new EmptySpace(),
           new FingerDivision(),
           new FingerWidth(),
+          new FinishOtherWood(),
           new FinishUntried(),
           new GapCloses(),
           new GluedPanel(),

@@ -83,6 +83,11 @@ final class AskedRooms implements Rooms {
   }
 
   @Override
+  public Size joint() {
+    return ask(Rooms::joint);
+  }
+
+  @Override
   public double besideGeneralMm() {
     return ask(Rooms::besideGeneralMm);
   }

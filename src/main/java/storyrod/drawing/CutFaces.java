@@ -40,10 +40,22 @@ final class CutFaces {
     Map<String, List<FlatFace>> faces = section.cutFaces();
     for (Part part : section.kept()) {
       List<FlatFace> own = faces.getOrDefault(part.name(), List.of());
-      if (!own.isEmpty()) {
-        List<List<List<At>>> rings = own.stream().map(face -> rings(face, fit)).toList();
-        all.add(new Sawn(part, rings, isRising(rings)));
-      }
+      add(part, own.stream().map(face -> rings(face, fit)).toList());
+    }
+  }
+
+  private CutFaces() {}
+
+  /** Faces that lie on the paper already, by part. */
+  static CutFaces of(Map<Part, List<List<List<At>>>> faces) {
+    CutFaces cut = new CutFaces();
+    faces.forEach(cut::add);
+    return cut;
+  }
+
+  private void add(Part part, List<List<List<At>>> faces) {
+    if (!faces.isEmpty()) {
+      all.add(new Sawn(part, faces, isRising(faces)));
     }
   }
 

@@ -23,6 +23,7 @@ public final class DrawingOffice {
   private final Kept<List<GeneralSheet>> general;
   private final Kept<Exploded> exploded;
   private final Kept<PartSheets.Sheets> parts;
+  private final Kept<List<JointSheet>> joints;
   private final Kept<Map<String, List<Drawing>>> layouts;
   private final Kept<List<TemplateSheets>> templates;
   private final Map<Integer, PicturedStep> pictures = new LinkedHashMap<>();
@@ -36,6 +37,7 @@ public final class DrawingOffice {
     covers = new Kept<>(rooms -> AssembledView.draw(piece, rooms.cover()));
     general = new Kept<>(rooms -> GeneralSheets.draw(piece, rooms));
     exploded = new Kept<>(rooms -> ExplodedViews.draw(piece, build, hardware, rooms));
+    joints = new Kept<>(rooms -> JointSheets.draw(piece, rooms));
     layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
     templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms.fullSize()));
     build.steps().parallelStream()
@@ -75,13 +77,15 @@ public final class DrawingOffice {
     Lazy<Map<Integer, Drawing>> ofSteps = new Lazy<>(() -> steps(rooms));
     Lazy<List<GeneralSheet>> sheets = new Lazy<>(() -> general.drawn(rooms));
     Lazy<PartSheets.Sheets> ofParts = new Lazy<>(() -> parts.drawn(rooms));
-    Stream.of(views, ofSteps, sheets, ofParts).parallel().forEach(Lazy::get);
+    Lazy<List<JointSheet>> ofJoints = new Lazy<>(() -> joints.drawn(rooms));
+    Stream.of(views, ofSteps, sheets, ofParts, ofJoints).parallel().forEach(Lazy::get);
     return new Drawings(
         covers.drawn(rooms),
         sheets.get(),
         views.get(),
         ofParts.get().parts(),
         ofParts.get().blanks(),
+        ofJoints.get(),
         layouts.drawn(rooms),
         ofSteps.get(),
         templates.drawn(rooms));

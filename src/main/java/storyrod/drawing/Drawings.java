@@ -17,6 +17,7 @@ import storyrod.stock.StockPlan;
  * @param parts one drawing for each mark, in the order of the marks
  * @param blanks for the marks of parts out of which pieces are cut that are kept, their blanks
  * @param layouts for each sheet stock's name, one drawing a sheet
+ * @param joints one drawing for each kind of joint, in the order of the joints
  * @param steps pictures of steps by their number; a step that changes nothing to see has none
  * @param templates the full-size templates, on sheets of the plan set's paper
  */
@@ -26,12 +27,14 @@ public record Drawings(
     Exploded exploded,
     Map<String, Drawing> parts,
     Map<String, Drawing> blanks,
+    List<JointSheet> joints,
     Map<String, List<Drawing>> layouts,
     Map<Integer, Drawing> steps,
     List<TemplateSheets> templates) {
   public Drawings {
     templates = List.copyOf(templates);
     general = List.copyOf(general);
+    joints = List.copyOf(joints);
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     blanks = Collections.unmodifiableMap(new LinkedHashMap<>(blanks));
     layouts = Collections.unmodifiableMap(new LinkedHashMap<>(layouts));
@@ -51,6 +54,7 @@ public record Drawings(
         new Exploded(exploded, Optional.empty(), List.of()),
         parts,
         Map.of(),
+        List.of(),
         layouts,
         steps,
         List.of());

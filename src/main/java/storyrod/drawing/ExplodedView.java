@@ -63,7 +63,8 @@ record ExplodedView(List<Part> parts, List<Path> paths, Picture picture) {
    */
   Exploded piece(List<String> balloons, Rooms rooms, List<GeneralSheet> opened) {
     Drawing both = drawn("exploded", balloons, rooms.exploded());
-    if (balloons(both) <= Picture.MOST_BALLOONS) {
+    boolean hasHardware = !picture.fittings().isEmpty();
+    if (!hasHardware || balloons(both) <= Picture.MOST_BALLOONS) {
       return new Exploded(both, Optional.empty(), opened);
     }
     Drawing parts = picture.drawn("exploded", notes(balloons).untagged(), rooms.exploded());

@@ -39,6 +39,9 @@ public interface Rooms {
     return besidePartMm(mark);
   }
 
+  /** The room for the drawing of a joint. */
+  Size joint();
+
   /** What stands beside a general drawing on its page, in mm of the page's height. */
   double besideGeneralMm();
 

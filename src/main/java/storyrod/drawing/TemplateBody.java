@@ -18,7 +18,7 @@ record TemplateBody(FullSize shape, Path2D area) {
     return new TemplateBody(shape, area);
   }
 
-  private static Path2D ring(List<At> points) {
+  static Path2D ring(List<At> points) {
     Path2D ring = new Path2D.Double();
     ring.moveTo(points.getFirst().x(), points.getFirst().y());
     points.forEach(at -> ring.lineTo(at.x(), at.y()));

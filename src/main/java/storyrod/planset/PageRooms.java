@@ -95,6 +95,11 @@ public final class PageRooms implements Rooms {
   }
 
   @Override
+  public Size joint() {
+    return JoineryPages.room(paper);
+  }
+
+  @Override
   public double besideGeneralMm() {
     return GeneralPages.BESIDE_MM;
   }

@@ -32,6 +32,7 @@ record Pages(
     List<HardwareList.Row> explodedKey,
     OpenedPages opened,
     PartPages parts,
+    JoineryPages joinery,
     StepPages steps,
     TimelinePages timeline,
     Optional<FinishData> finish,
@@ -104,6 +105,7 @@ record Pages(
                 HardwareList.whole(set, texts)),
             OpenedPages.of(set, texts),
             PartPages.of(set, print),
+            print.edition().has(JoineryPages.KEY) ? JoineryPages.of(set, print) : JoineryPages.NONE,
             steps,
             TimelinePages.of(set, steps, print),
             FinishData.of(set, notes, texts),
@@ -145,6 +147,7 @@ record Pages(
         explodedKey,
         opened,
         parts,
+        joinery,
         steps,
         timeline,
         finish,
@@ -268,6 +271,7 @@ record Pages(
     data.put("opened", opened.pages());
     data.put("openedKeys", opened.keys());
     data.put("parts", parts);
+    data.put(JoineryPages.KEY, joinery);
     data.put("steps", steps);
     data.put("timeline", timeline);
     data.put("finish", finish.stream().toList());

@@ -140,6 +140,7 @@ public final class PlanSetWriter {
     set.drawings()
         .blanks()
         .forEach((mark, drawing) -> drawings.put(BlankPages.drawingName(mark), drawing));
+    set.drawings().joints().forEach(sheet -> drawings.put(sheet.drawing().name(), sheet.drawing()));
     set.drawings()
         .steps()
         .forEach((step, drawing) -> drawings.put(StepPages.drawingName(step), drawing));

@@ -37,6 +37,7 @@ final class Sections {
     ALL.put("general", Sections::general);
     ALL.put("exploded", pages -> one(pages, "exploded", "exploded.title"));
     ALL.put("parts", Sections::parts);
+    ALL.put(JoineryPages.KEY, Sections::joinery);
     ALL.put(
         "timeline",
         pages ->
@@ -135,6 +136,16 @@ final class Sections {
     return parts.isEmpty()
         ? List.of()
         : List.of(Entry.of("parts", pages.say("parts.title")).with(parts));
+  }
+
+  private static List<Entry> joinery(Pages pages) {
+    List<Entry> joints =
+        pages.joinery().entries().stream()
+            .map(joint -> Entry.bookmark(joint.anchor(), joint.title()))
+            .toList();
+    return joints.isEmpty()
+        ? List.of()
+        : List.of(Entry.of(JoineryPages.KEY, pages.say("joinery.title")).with(joints));
   }
 
   private static List<Entry> steps(Pages pages) {

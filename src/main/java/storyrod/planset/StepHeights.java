@@ -37,7 +37,7 @@ final class StepHeights {
 
   private static final double SIDE_MM = 54;
   private static final double GUTTER_MM = 8;
-  private static final double BLOCK_MM = 6.6;
+  static final double BLOCK_MM = 6.6;
   private static final double ROW_MM = 1.6;
   private static final double SMALL_ROW_MM = 1;
 
@@ -46,18 +46,24 @@ final class StepHeights {
 
   private final double widthMm;
   private final double heightMm;
+  private final double roomMm;
   private final double signMm;
 
   StepHeights(Print print) {
     this.widthMm = print.paper().textWidthMm();
     this.heightMm = print.paper().textHeightMm();
+    this.roomMm = roomMm(print.paper());
     this.signMm = print.edition().is("boxes") ? BOXES_MM : 0;
   }
 
   /** A step without its picture and without its stage's heading. */
   double of(Entry step, boolean pictured) {
     double side = pictured ? side(step) : smallSide(step);
-    return head(step, pictured) + 1 + Math.max(left(step, pictured), side) + below(pictured);
+    return head(step, pictured)
+        + 1
+        + Math.max(left(step, pictured), side)
+        + signMm
+        + below(pictured);
   }
 
   /**
@@ -66,7 +72,12 @@ final class StepHeights {
    */
   double inColumns(Entry step) {
     double cautions = cautions(step, widthMm);
-    return head(step, true) + cautions + 1 + columns(step, firstColumn(step)) + below(true);
+    return head(step, true)
+        + cautions
+        + 1
+        + columns(step, firstColumn(step))
+        + signMm
+        + below(true);
   }
 
   /** The same with the lists, as low as it can be: no picture is higher than they are. */
@@ -74,10 +85,22 @@ final class StepHeights {
     return AROUND_PICTURE_MM + inColumns(step) + lists(step) - BELOW_MM;
   }
 
-  /** Names of parts give way where only without them the lists have room beside a picture. */
+  /**
+   * Names of parts give way where only without them the lists have room beside a picture, or on the
+   * first page of a step that needs more.
+   */
   Entry fitting(Entry named) {
     Entry row = named.inRow();
-    return listsInColumns(named) > heightMm && listsInColumns(row) <= heightMm ? row : named;
+    return isTooHigh(named) && (!isTooHigh(row) || beginning(named) > heightMm) ? row : named;
+  }
+
+  private boolean isTooHigh(Entry step) {
+    return listsInColumns(step) > heightMm;
+  }
+
+  /** A title, a small picture and the lists below. */
+  private double beginning(Entry step) {
+    return head(step, true) + AROUND_PICTURE_MM + StepRooms.LEAST_PICTURE_MM + lists(step);
   }
 
   /** How many of the sentences make the first of two columns, so that both are as low as can be. */
@@ -112,12 +135,28 @@ final class StepHeights {
     return paper.roomMm() + SMALL_BELOW_MM;
   }
 
-  private double below(boolean pictured) {
-    return signMm + (pictured ? BELOW_MM : SMALL_BELOW_MM);
+  double roomMm() {
+    return roomMm;
   }
 
-  private double head(Entry step, boolean pictured) {
-    TextMeasure measure = pictured ? TITLE : SMALL_TITLE;
+  /** Whether a page holds a step of some height: the space below it may be cut short. */
+  boolean isOnePage(double stepMm, boolean pictured) {
+    return stepMm - below(pictured) <= heightMm;
+  }
+
+  /** The height of the line to tick and sign. */
+  double signMm() {
+    return signMm;
+  }
+
+  /** The space below a step. */
+  double below(boolean pictured) {
+    return pictured ? BELOW_MM : SMALL_BELOW_MM;
+  }
+
+  /** The height of number and title. */
+  double head(Entry step, boolean pictured) {
+    TextMeasure measure = pictured && !step.text().hasLongTitle() ? TITLE : SMALL_TITLE;
     double title = measure.heightMm(step.text().title(), widthMm - 24) - measure.lineMm();
     return (pictured ? NUMBER_MM : SMALL_NUMBER_MM) + title + HEAD_PADDING_MM;
   }
@@ -125,6 +164,11 @@ final class StepHeights {
   private double left(Entry step, boolean pictured) {
     double width = besideListsMm();
     return cautions(step, width) + sentences(step.text().sentences(), width, pictured);
+  }
+
+  /** The height of the cautions beside the lists. */
+  double cautions(Entry step) {
+    return cautions(step, besideListsMm());
   }
 
   private static double cautions(Entry step, double width) {
@@ -136,9 +180,11 @@ final class StepHeights {
   }
 
   private static double sentences(List<String> sentences, double width, boolean pictured) {
-    return sentences.stream()
-        .mapToDouble(each -> TEXT.heightMm(each, width - 8) + (pictured ? 1.5 : 0.7))
-        .sum();
+    return sentences.stream().mapToDouble(each -> sentence(each, width, pictured)).sum();
+  }
+
+  static double sentence(String sentence, double width, boolean pictured) {
+    return TEXT.heightMm(sentence, width - 8) + (pictured ? 1.5 : 0.7);
   }
 
   private double side(Entry step) {
@@ -155,8 +201,21 @@ final class StepHeights {
             ? line("Parts " + marks(step))
             : block(
                 step.sizes().stream().mapToDouble(row -> size(row.size()) + SMALL_ROW_MM).sum());
-    return parts
-        + hardware(step)
+    return parts + lines(step);
+  }
+
+  /** The height of the lists beside small sentences where the sizes stand below. */
+  double sideWithoutSizes(Entry step) {
+    return (step.sizes().isEmpty() ? line("Parts " + marks(step)) : 0) + lines(step);
+  }
+
+  /** The height of a row of sizes. */
+  double sizes(List<StepPages.SizeRow> row) {
+    return row.stream().mapToDouble(each -> size(each.size())).max().orElse(0) + SMALL_ROW_MM;
+  }
+
+  private static double lines(Entry step) {
+    return hardware(step)
         + settings(step)
         + (step.text().tools().isEmpty() ? 0 : line("Tools " + tools(step)))
         + line("Time " + time(step));

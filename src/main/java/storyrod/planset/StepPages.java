@@ -43,8 +43,9 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    * A step on its page.
    *
    * @param opens the stage that begins with this step, none or one
+   * @param slice what of the step stands there
    */
-  public record Placed(Entry step, List<StageGroup> opens) {}
+  public record Placed(Entry step, List<StageGroup> opens, StepSlice slice) {}
 
   /** Steps in a row of one stage; {@code number} counts the groups from 1. */
   public record StageGroup(int number, String title, List<Entry> steps) {}
@@ -132,15 +133,18 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   private static List<Page> pages(List<StageGroup> stages, Print print) {
     List<Placed> placed = new ArrayList<>();
     List<StageGroup> stageOf = new ArrayList<>();
+    StepHeights heights = new StepHeights(print);
     for (StageGroup stage : stages) {
       for (Entry step : stage.steps()) {
-        placed.add(new Placed(step, step == stage.steps().getFirst() ? List.of(stage) : List.of()));
-        stageOf.add(stage);
+        boolean opens = step == stage.steps().getFirst();
+        for (StepSlice slice : StepSlices.of(step, heights, opens ? StepHeights.STAGE_MM : 0)) {
+          placed.add(new Placed(step, opens && slice.begins() ? List.of(stage) : List.of(), slice));
+          stageOf.add(stage);
+        }
       }
     }
-    StepHeights heights = new StepHeights(print);
     List<Packing.Item> items =
-        placed.stream().map(each -> Packing.Item.of(height(each, heights))).toList();
+        placed.stream().map(each -> Packing.Item.of(each.slice().heightMm())).toList();
     return Packing.pages(items, StepHeights.roomMm(print.paper()), MOST).stream()
         .map(
             page ->
@@ -152,35 +156,13 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   /** How far down the last page is filled, in mm. */
   double lastPageMm(Print print) {
-    return pages.isEmpty() ? print.paper().roomMm() : filledMm(pages.getLast(), print);
+    return pages.isEmpty() ? print.paper().roomMm() : filledMm(pages.getLast());
   }
 
   /** How far down a page is filled, in mm. */
-  static double filledMm(Page page, Print print) {
-    StepHeights heights = new StepHeights(print);
-    return page.steps().stream().mapToDouble(each -> height(each, heights)).sum()
+  static double filledMm(Page page) {
+    return page.steps().stream().mapToDouble(each -> each.slice().heightMm()).sum()
         - StepHeights.SMALL_BELOW_MM;
-  }
-
-  private static double height(Placed placed, StepHeights heights) {
-    return height(placed.step(), heights) + (placed.opens().isEmpty() ? 0 : StepHeights.STAGE_MM);
-  }
-
-  private static double height(Entry step, StepHeights heights) {
-    if (step.pictures().isEmpty()) {
-      return heights.of(step, false) + strip(step);
-    }
-    double picture = step.pictures().getFirst().heightMm();
-    return StepHeights.AROUND_PICTURE_MM
-        + (step.firstColumn() == 0
-            ? heights.of(step, true) + picture
-            : heights.inColumns(step) + Math.max(picture, heights.lists(step)));
-  }
-
-  private static double strip(Entry step) {
-    return step.strips().stream()
-        .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_STRIP_MM)
-        .sum();
   }
 
   /** The height of the stage's heading, where a step is the first of a stage. */

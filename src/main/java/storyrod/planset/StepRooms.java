@@ -18,7 +18,7 @@ final class StepRooms {
   private static final double MOST_SHARE = 0.62;
 
   private static final double ENOUGH_SHARE = 0.4;
-  private static final double LEAST_PICTURE_MM = 42;
+  static final double LEAST_PICTURE_MM = 42;
 
   /** What is enough for a strip; higher it only fills a page that stays white. */
   private static final double ENOUGH_STRIP_MM = 32;

@@ -19,11 +19,19 @@ public record StepText(
     List<SettingText> settings,
     String working,
     String waiting) {
+  /** So many letters take about five lines of the largest size. */
+  private static final int LONG_TITLE = 180;
+
   public StepText {
     sentences = List.copyOf(sentences);
     cautions = List.copyOf(cautions);
     tools = List.copyOf(tools);
     settings = List.copyOf(settings);
+  }
+
+  /** Whether the title, as of many parts with long names, is set smaller. */
+  public boolean hasLongTitle() {
+    return title.length() > LONG_TITLE;
   }
 
   /**

@@ -85,6 +85,12 @@ class BadInputTest {
             "\ud83e\ude91",
             "unprintable",
             "another way"),
+        slip(
+            "project: Window bench",
+            "project: \u672c\u68da",
+            "\u672c",
+            "unprintable",
+            "another way"),
         slip("maker: Example", "maker: [Example", "summary", "yaml", "close every"),
         slip("\nsizes:", "\n\tsizes:", "\tsizes", "yaml", "spaces"),
         slip(

@@ -44,22 +44,33 @@ public final class PrintedProjects {
   private static PrintedProjects named(String project, String language, Units units) {
     return PLANNED.computeIfAbsent(
         String.join(" ", project, language, units.word()),
-        key -> new PrintedProjects(Path.of("projects", project), language, units));
+        key -> in(Path.of("projects", project), language, units));
   }
 
-  private PrintedProjects(Path folder, String language, Units units) {
+  /** A project that a test makes up. */
+  public static PrintedProjects madeUp(String text) {
+    return new PrintedProjects(
+        new SourceText("made-up.yaml", text),
+        new Pipeline.Wanted(Optional.empty(), Words.ENGLISH, Units.OWN));
+  }
+
+  private static PrintedProjects in(Path folder, String language, Units units) {
     Path file = folder.resolve("project.yaml");
     try {
-      Diagnostics diagnostics = new Diagnostics();
-      SourceText source = new SourceText(file.toString(), Files.readString(file));
       Templates templates = new Templates(new TemplateFolder(folder.resolve("templates")).texts());
       Words words = templates.words(language).orElseThrow();
-      Pipeline.Wanted wanted = new Pipeline.Wanted(Optional.empty(), words, units);
-      this.planned = Pipeline.plan(source, wanted, diagnostics).orElseThrow();
-      this.sets = new PlanSets(planned, diagnostics);
+      return new PrintedProjects(
+          new SourceText(file.toString(), Files.readString(file)),
+          new Pipeline.Wanted(Optional.empty(), words, units));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private PrintedProjects(SourceText source, Pipeline.Wanted wanted) {
+    Diagnostics diagnostics = new Diagnostics();
+    this.planned = Pipeline.plan(source, wanted, diagnostics).orElseThrow();
+    this.sets = new PlanSets(planned, diagnostics);
   }
 
   /** The paper that is usual for the project's unit. */

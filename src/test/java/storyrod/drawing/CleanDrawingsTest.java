@@ -58,6 +58,7 @@ class CleanDrawingsTest {
             "cover",
             "exploded",
             "general",
+            "joint",
             "layout",
             "part",
             "step",

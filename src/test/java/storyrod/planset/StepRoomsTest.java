@@ -90,7 +90,7 @@ class StepRoomsTest {
           List<StepPages.Page> pages = pages(project.set()).pages();
           List<Double> fills =
               pages.subList(1, pages.size() - 1).stream()
-                  .map(page -> StepPages.filledMm(page, print(project.set())) / paper.roomMm())
+                  .map(page -> StepPages.filledMm(page) / paper.roomMm())
                   .toList();
           assertTrue(fills.stream().filter(fill -> fill < 0.5).count() <= 1, fills.toString());
           double mean = fills.stream().mapToDouble(fill -> fill).average().orElseThrow();

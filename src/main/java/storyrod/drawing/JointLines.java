@@ -1,0 +1,218 @@
+package storyrod.drawing;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
+import storyrod.piece.Comb;
+import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
+import storyrod.piece.Part;
+import storyrod.piece.PocketHoles;
+import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
+import storyrod.words.Words;
+
+/** Says of the cuts of a joint what they are called and which figures make them. */
+record JointLines(Part part, Notation notation) {
+  static List<JointLine> of(JointPart part, Notation notation) {
+    JointLines lines = new JointLines(part.part(), notation);
+    return part.cuts().stream()
+        .map(cut -> new JointLine(part.part().mark(), lines.said(cut)))
+        .distinct()
+        .toList();
+  }
+
+  private String said(Cut cut) {
+    return switch (cut) {
+      case Cut.Trench trench -> trench(trench);
+      case Cut.Tenon tenon -> tenon(tenon);
+      case Comb comb -> CombNotes.said(term(comb, 1), comb, words(), format());
+      case Cut.Holes holes -> holes(holes);
+      case Cut.Shaped shaped -> term(shaped, 1);
+      case Cut.Roundover roundover -> words().say("part.roundover", length(roundover.radius()));
+      case PocketHoles pockets -> pockets(pockets);
+      case Slanted.Slope slope -> new SlantedNotes(words(), format()).said(slope);
+      case Dovetails row -> dovetails(row);
+      case SplineSlot slot -> new SplineNotes(format(), words()).said(slot);
+      case Slanted.Housing housing -> housing(housing);
+      case Slots slots -> slots(slots);
+      case InPlace bores ->
+          say("joinery.round", term(bores, bores.bores().size()), bits(bores.diameter()));
+    };
+  }
+
+  /** Its width and depth, and its length where it ends on both sides inside the part. */
+  private String trench(Cut.Trench trench) {
+    List<Axis> axes =
+        DimensionSides.inPlane(trench.from()).stream()
+            .sorted(Comparator.comparing(trench.removed()::size))
+            .toList();
+    List<Length> sizes =
+        axes.stream()
+            .filter(axis -> axis == axes.getFirst() || isInside(trench, axis))
+            .filter(axis -> !trench.removed().on(axis).equals(part.box().on(axis)))
+            .map(trench.removed()::size)
+            .toList();
+    String named = term(trench, 1);
+    String wide =
+        switch (sizes.size()) {
+          case 0 -> named;
+          case 1 -> say("joinery.wide", named, length(sizes.getFirst()));
+          default -> say("joinery.long", named, length(sizes.getFirst()), length(sizes.getLast()));
+        };
+    return deep(wide, trench.depth(), trench.from());
+  }
+
+  private boolean isInside(Cut.Trench trench, Axis axis) {
+    Range own = trench.removed().on(axis);
+    Range whole = part.box().on(axis);
+    return own.from().isLongerThan(whole.from()) && own.to().isShorterThan(whole.to());
+  }
+
+  private String deep(String said, Length depth, Face from) {
+    boolean through = !depth.isShorterThan(part.box().size(from.axis()));
+    return through ? say("part.through", said) : say("part.deep", said, length(depth));
+  }
+
+  private String tenon(Cut.Tenon tenon) {
+    List<Axis> across = DimensionSides.inPlane(tenon.from());
+    Axis thin =
+        across.stream().min(Comparator.comparing(axis -> tenon.tenon().size(axis))).orElseThrow();
+    Axis wide = Axis.other(tenon.from().axis(), thin);
+    String named =
+        tenon.haunch().isPresent() ? term("haunched-" + tenon.term(), 1) : term(tenon, 1);
+    String said =
+        say(
+            "joinery.tenon",
+            named,
+            length(tenon.tenon().size(thin)),
+            length(tenon.tenon().size(wide)),
+            length(tenon.length()));
+    return shoulders(tenon)
+        .map(shoulders -> say("joinery.shoulders", said, shoulders))
+        .orElse(said);
+  }
+
+  /** How far it is set in, each figure once; nothing where it is flush all round. */
+  private Optional<String> shoulders(Cut.Tenon tenon) {
+    String figures =
+        Stream.of(Face.values())
+            .filter(face -> face.axis() != tenon.from().axis())
+            .map(tenon::shoulder)
+            .filter(Length::isPositive)
+            .sorted()
+            .map(this::length)
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return Optional.of(figures).filter(each -> !each.isEmpty());
+  }
+
+  private String holes(Cut.Holes holes) {
+    String round = say("joinery.round", term(holes, holes.count()), bits(holes.diameter()));
+    String deep =
+        holes.through() ? say("part.through", round) : deep(round, holes.depth(), holes.from());
+    String sunk =
+        holes.countersink().isZero()
+            ? deep
+            : say("part.countersunk", deep, bits(holes.countersink()));
+    return counted(sunk, holes.count(), holes.step().abs());
+  }
+
+  private String pockets(PocketHoles pockets) {
+    int count = pockets.centres().size();
+    String said =
+        say("part.slanted", term(pockets, count), bits(pockets.diameter()), pockets.angleDegrees());
+    Length step = count > 1 ? apart(pockets) : Length.ZERO;
+    return counted(said, count, step);
+  }
+
+  private static Length apart(PocketHoles pockets) {
+    return Stream.of(Axis.values())
+        .map(
+            axis ->
+                pockets.centres().get(1).on(axis).minus(pockets.centres().get(0).on(axis)).abs())
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  private String slots(Slots slots) {
+    String named =
+        say(
+            "joinery.long",
+            term(slots, slots.count()),
+            length(slots.width()),
+            length(slots.length()));
+    String deep =
+        slots.through() ? say("part.through", named) : deep(named, slots.depth(), slots.from());
+    return counted(deep, slots.count(), slots.step().abs());
+  }
+
+  /** How far they are apart, but for a figure that rounding would make wrong over a row. */
+  private String counted(String said, int count, Length step) {
+    if (count == 1) {
+      return said;
+    }
+    String times = say("part.times", count, said);
+    return format().rounded(step).equals(step)
+        ? say("joinery.apart", times, length(step))
+        : say("joinery.evenly", times);
+  }
+
+  private String dovetails(Dovetails row) {
+    int count = row.tails().size();
+    return say(
+        "joinery.dovetails",
+        term(row, count),
+        say(count == 1 ? "part.tail" : "part.tails", count),
+        words().figures(row.slopeWord()),
+        length(row.length()));
+  }
+
+  private String housing(Slanted.Housing housing) {
+    String wide = say("joinery.wide", term(housing, 1), length(housing.mouth().length()));
+    return say(
+        "part.leaning",
+        deep(wide, housing.depth(), housing.from()),
+        words().figures(housing.lean().toString()));
+  }
+
+  private String term(Cut cut, int count) {
+    return term(cut.term(), count);
+  }
+
+  private String term(String term, int count) {
+    String key = "cut." + term.replace(' ', '-');
+    String many = key + ".many";
+    String wanted = count > 1 && words().has(many) ? many : key;
+    return words().has(wanted) ? words().say(wanted) : term;
+  }
+
+  private String say(String key, Object... values) {
+    return words().say(key, values);
+  }
+
+  private String length(Length length) {
+    return format().format(length);
+  }
+
+  private String bits(Length length) {
+    return format().forBits().format(length);
+  }
+
+  private Words words() {
+    return notation.words();
+  }
+
+  private LengthFormat format() {
+    return notation.format();
+  }
+}

@@ -1,0 +1,155 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
+import storyrod.piece.Piece;
+
+/** Draws each kind of joint once: at the left taken apart, at the right put together and sawn. */
+final class JointSheets {
+  private static final double APART_SHARE = 0.44;
+  private static final double EDGE_MM = 1;
+
+  /** What a ringed mark takes beside a picture. */
+  private static final double MARK_MM = 9;
+
+  private static final double CAPTION_MM = 4.5;
+
+  /** What is finer than full size shows is enlarged (ISO 5455). */
+  private static final List<Scale> FINER = List.of(new Scale(5, 1), new Scale(2, 1));
+
+  private static final int MOST_TRIES = 5;
+
+  /** A section larger than this can be read well; what is missing counts as dimensions do. */
+  private static final double READABLE_MM = 20;
+
+  private static final double MM_PER_DIMENSION = 5;
+
+  private final JointKind kind;
+  private final Notation notation;
+  private final Size room;
+
+  private JointSheets(JointKind kind, Notation notation, Size room) {
+    this.kind = kind;
+    this.notation = notation;
+    this.room = room;
+  }
+
+  static List<JointSheet> draw(Piece piece, Rooms rooms) {
+    List<JointKind> kinds = JointKind.of(piece);
+    Size room = rooms.joint();
+    return IntStream.range(0, kinds.size())
+        .parallel()
+        .mapToObj(
+            i -> {
+              JointSheets sheets = new JointSheets(kinds.get(i), Notation.of(piece), room);
+              return new JointSheet(kinds.get(i), sheets.drawn("joint-" + (i + 1)));
+            })
+        .toList();
+  }
+
+  private Drawing drawn(String name) {
+    Paper paper = new Paper();
+    double middle = room.widthMm() * APART_SHARE;
+    Bounds left = new Bounds(EDGE_MM, EDGE_MM, middle, room.heightMm() - EDGE_MM);
+    Bounds beside =
+        new Bounds(left.left() + MARK_MM, left.top() + EDGE_MM, left.right(), left.bottom());
+    List<JointMark> apart = JointApart.of(kind.shown()).addTo(paper, beside);
+    Bounds right =
+        new Bounds(middle + EDGE_MM, EDGE_MM, room.widthMm() - EDGE_MM, room.heightMm() - EDGE_MM);
+    List<JointMark> sawn = addSection(paper, right);
+    JointMarks marks = new JointMarks(paper, left.with(right));
+    marks.add(apart, left);
+    marks.add(sawn, right);
+    marks.place();
+    return new Drawing(name, room.widthMm(), room.heightMm(), Optional.empty(), paper.elements());
+  }
+
+  /** A section with the dimensions that found room, and how many did not. */
+  private record Laid(JointSection section, Paper paper, int left) {
+    boolean fits(Size size) {
+      Bounds bounds = paper.bounds();
+      return bounds.width() <= size.widthMm() && bounds.height() <= size.heightMm();
+    }
+
+    /** A section too small to be read is as bad as some dimensions that are told in words only. */
+    double cost() {
+      Bounds bounds = section.bounds();
+      double side = Math.max(bounds.width(), bounds.height());
+      return left + covered() * MOST_TRIES + Math.max(0, (READABLE_MM - side) / MM_PER_DIMENSION);
+    }
+
+    /** How many parts have figures where their marks have to point. */
+    private long covered() {
+      return section.sawn().keySet().stream()
+          .flatMap(part -> section.mark(part).stream())
+          .filter(mark -> !paper.missesTexts(new Paper.Stretch(mark.tip(), mark.tip())))
+          .count();
+    }
+  }
+
+  private List<JointMark> addSection(Paper paper, Bounds place) {
+    Size size = new Size(place.width() - MARK_MM, place.height() - CAPTION_MM);
+    Laid laid = laid(size);
+    Bounds own = laid.paper.bounds();
+    double dx = place.right() - (size.widthMm() - own.width()) / 2 - own.right();
+    double dy = place.top() + (size.heightMm() - own.height()) / 2 - own.top();
+    laid.paper.elements().forEach(each -> paper.add(Moved.by(each, dx, dy)));
+    At at = new At(place.right(), place.bottom() - EDGE_MM);
+    paper.add(new Text(TextStyle.SMALL, at, Anchor.END, true, caption(laid.section.scale())));
+    return kind.shown().parts().stream()
+        .flatMap(each -> laid.section.mark(each.part()).stream())
+        .map(mark -> new JointMark(mark.mark(), mark.tip().plus(dx, dy)))
+        .toList();
+  }
+
+  private String caption(Scale scale) {
+    return notation.words().say("joinery.section", scale.toString());
+  }
+
+  /** The largest in which all dimensions find room, else one in which most of them do. */
+  private Laid laid(Size size) {
+    List<Scale> scales = new ArrayList<>(FINER);
+    scales.addAll(Scales.in(notation.format().unit()));
+    JointSection sawn = JointSection.of(kind.shown(), scales.getFirst());
+    return scales.stream()
+        .map(sawn::to)
+        .filter(section -> isIn(section, size))
+        .limit(MOST_TRIES)
+        .map(section -> laid(section, size))
+        .min(Comparator.comparingDouble(Laid::cost))
+        .orElseGet(() -> bare(sawn.to(scales.getLast())));
+  }
+
+  private static boolean isIn(JointSection section, Size size) {
+    Bounds bounds = section.bounds().widened(JointSection.OVER);
+    return bounds.width() <= size.widthMm() && bounds.height() <= size.heightMm();
+  }
+
+  /** With as many dimensions, from the first, as the room holds. */
+  private Laid laid(JointSection section, Size size) {
+    List<Wanted> wanted = JointFigures.of(kind.shown(), notation);
+    return IntStream.iterate(wanted.size(), count -> count > 0, count -> count - 1)
+        .mapToObj(count -> laid(section, wanted, count))
+        .filter(laid -> laid.fits(size))
+        .findFirst()
+        .orElseGet(() -> laid(section, wanted, 0));
+  }
+
+  private static Laid laid(JointSection section, List<Wanted> wanted, int count) {
+    Paper paper = new Paper();
+    section.elements().forEach(paper::add);
+    int left = Tiers.placeMost(paper, section, wanted.subList(0, count)).size();
+    return new Laid(section, paper, wanted.size() - count + left);
+  }
+
+  private static Laid bare(JointSection section) {
+    return laid(section, List.of(), 0);
+  }
+}

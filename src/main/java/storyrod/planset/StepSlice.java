@@ -1,0 +1,33 @@
+package storyrod.planset;
+
+import java.util.List;
+import storyrod.planset.StepPages.Entry;
+import storyrod.planset.StepPages.SizeRow;
+
+/**
+ * What of a step stands on one page: all of it, or where it is higher than a page, some.
+ *
+ * @param from its first sentence here, counted from 0
+ * @param to the sentence after its last here
+ * @param below whether the step's sizes stand below the sentences of its pages, not beside them
+ * @param sizes those that stand here, in rows
+ * @param begins whether its title, its picture and its lists stand here
+ * @param ends whether it ends here
+ */
+public record StepSlice(
+    int from,
+    int to,
+    boolean below,
+    List<List<SizeRow>> sizes,
+    boolean begins,
+    boolean ends,
+    double heightMm) {
+  public StepSlice {
+    sizes = List.copyOf(sizes);
+  }
+
+  static StepSlice whole(Entry step, double heightMm) {
+    int sentences = step.text().sentences().size();
+    return new StepSlice(0, sentences, false, List.of(), true, true, heightMm);
+  }
+}

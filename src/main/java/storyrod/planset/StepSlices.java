@@ -1,0 +1,166 @@
+package storyrod.planset;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import storyrod.planset.StepPages.Entry;
+import storyrod.planset.StepPages.SizeRow;
+
+/**
+ * Breaks a step that is higher than a page into what stands on each of its pages: its sentences run
+ * on, and its sizes stand below them in columns. The last page is not nearly empty.
+ */
+final class StepSlices {
+  /** The line that says which step goes on. */
+  private static final double AGAIN_MM = 7;
+
+  private static final int COLUMNS = 3;
+
+  /** A last page that is less full gets more of what stands before it. */
+  private static final double LEAST_SHARE = 0.43;
+
+  private static final double STEP_MM = 4;
+
+  private final Entry step;
+  private final StepHeights heights;
+  private final double stageMm;
+  private final boolean pictured;
+
+  private StepSlices(Entry step, StepHeights heights, double stageMm) {
+    this.step = step;
+    this.heights = heights;
+    this.stageMm = stageMm;
+    this.pictured = !step.pictures().isEmpty();
+  }
+
+  /**
+   * The pages of a step.
+   *
+   * @param stageMm the height of its stage's heading, if it stands under one
+   */
+  static List<StepSlice> of(Entry step, StepHeights heights, double stageMm) {
+    double whole = height(step, heights) + stageMm;
+    return heights.isOnePage(whole, !step.pictures().isEmpty())
+        ? List.of(StepSlice.whole(step, whole))
+        : new StepSlices(step, heights, stageMm).balanced();
+  }
+
+  /** The height of a step that stands on one page. */
+  private static double height(Entry step, StepHeights heights) {
+    if (step.pictures().isEmpty()) {
+      return heights.of(step, false) + shown(step);
+    }
+    return step.firstColumn() == 0
+        ? heights.of(step, true) + shown(step)
+        : heights.inColumns(step)
+            + StepHeights.AROUND_PICTURE_MM
+            + Math.max(step.pictures().getFirst().heightMm(), heights.lists(step));
+  }
+
+  /** The height of a step's picture or strip. */
+  private static double shown(Entry step) {
+    double pictures =
+        step.pictures().stream()
+            .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_PICTURE_MM)
+            .sum();
+    return step.strips().stream()
+            .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_STRIP_MM)
+            .sum()
+        + pictures;
+  }
+
+  private List<StepSlice> balanced() {
+    double most = heights.roomMm() - heights.below(pictured);
+    List<StepSlice> best = filled(most);
+    int pages = best.size();
+    for (double limit = most; isLow(best) && limit > most / 2; limit -= STEP_MM) {
+      List<StepSlice> tried = filled(limit);
+      if (tried.size() == pages && tried.getLast().heightMm() > best.getLast().heightMm()) {
+        best = tried;
+      }
+    }
+    return best;
+  }
+
+  private boolean isLow(List<StepSlice> slices) {
+    return slices.size() > 1 && slices.getLast().heightMm() < LEAST_SHARE * heights.roomMm();
+  }
+
+  private int sentences() {
+    return step.text().sentences().size();
+  }
+
+  /** The rows in which the sizes stand on one page. */
+  private int rows() {
+    return pictured ? 0 : (step.sizes().size() + COLUMNS - 1) / COLUMNS;
+  }
+
+  /** Each page as full as it can be: sentences first, then rows of sizes. */
+  private List<StepSlice> filled(double limit) {
+    List<StepSlice> slices = new ArrayList<>();
+    int first = 0;
+    double at = top() + heights.cautions(step);
+    for (int next = 0; next < sentences() + rows(); next++) {
+      at = first == 0 && next >= sentences() ? Math.max(at, lists()) : at;
+      if (next > first && at + height(next, first) > limit) {
+        slices.add(slice(first, next, at));
+        first = next;
+        at = AGAIN_MM;
+      }
+      at += height(next, first);
+    }
+    slices.add(slice(first, sentences() + rows(), at));
+    return slices;
+  }
+
+  private double top() {
+    return stageMm + heights.head(step, pictured) + shown(step) + 1;
+  }
+
+  /** How far down the lists of the first page reach. */
+  private double lists() {
+    return top() + (pictured ? heights.lists(step) : heights.sideWithoutSizes(step));
+  }
+
+  private double height(int at, int first) {
+    double own =
+        at < sentences()
+            ? StepHeights.sentence(
+                step.text().sentences().get(at), heights.besideListsMm(), pictured)
+            : heights.sizes(row(at - sentences()));
+    boolean hasHead = at == Math.max(first, sentences());
+    boolean isLast = at == sentences() + rows() - 1;
+    return own + (hasHead ? StepHeights.BLOCK_MM : 0) + (isLast ? heights.signMm() : 0);
+  }
+
+  private List<SizeRow> row(int number) {
+    int from = number * COLUMNS;
+    return step.sizes().subList(from, Math.min(from + COLUMNS, step.sizes().size()));
+  }
+
+  private StepSlice slice(int from, int to, double at) {
+    int all = sentences();
+    return new StepSlice(
+        Math.min(from, all),
+        Math.min(to, all),
+        true,
+        inColumns(Math.max(from, all) - all, Math.max(to, all) - all),
+        from == 0,
+        to == all + rows(),
+        (from == 0 ? Math.max(at, lists()) : at) + heights.below(pictured));
+  }
+
+  /** The sizes of some rows, to be read down the columns. */
+  private List<List<SizeRow>> inColumns(int from, int to) {
+    List<SizeRow> here =
+        IntStream.range(from, to).boxed().flatMap(each -> row(each).stream()).toList();
+    int rows = to - from;
+    return IntStream.range(0, rows)
+        .mapToObj(
+            row ->
+                IntStream.iterate(row, at -> at < here.size(), at -> at + rows)
+                    .mapToObj(here::get)
+                    .toList())
+        .toList();
+  }
+}

@@ -1,0 +1,241 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.Group;
+import storyrod.measure.Length;
+import storyrod.piece.Joint;
+import storyrod.planset.PlanSet;
+
+/** The drawings of joints. */
+class JointSheetsTest {
+  /** A figure in a sentence, a fraction with its whole number. */
+  private static final Pattern FIGURE =
+      Pattern.compile("\\d+(?: \\d+/\\d+|/\\d+|\\.\\d+)?(?![\\d×])");
+
+  private static List<JointSheet> sheets(PlanSet set) {
+    return set.drawings().joints();
+  }
+
+  private static Stream<Joint> joints(JointSheet sheet) {
+    return sheet.kind().places().stream().map(JointPlace::joint);
+  }
+
+  @TestFactory
+  List<DynamicTest> eachJointIsDrawnOnce() {
+    return AllProjects.each(
+        sample -> {
+          List<Joint> drawn =
+              sheets(sample.set()).stream().flatMap(JointSheetsTest::joints).toList();
+          List<Joint> all = sample.set().piece().joints();
+          assertEquals(all.size(), drawn.size());
+          assertTrue(drawn.containsAll(all));
+        });
+  }
+
+  /** Both parts are there twice, apart and sawn, each with its mark. */
+  @TestFactory
+  List<DynamicTest> bothPartsBearTheirMarks() {
+    return AllProjects.each(
+        sample ->
+            sheets(sample.set())
+                .forEach(
+                    sheet -> {
+                      Stream<String> marks =
+                          sheet.kind().shown().parts().stream().map(each -> each.part().mark());
+                      assertEquals(
+                          marks.flatMap(mark -> Stream.of(mark, mark)).sorted().toList(),
+                          marks(sheet),
+                          sheet.drawing().name() + " " + sheet.kind().shown().joint());
+                    }));
+  }
+
+  private static List<String> marks(JointSheet sheet) {
+    return balloons(sheet).stream().map(Balloon::mark).sorted().toList();
+  }
+
+  private static List<Balloon> balloons(JointSheet sheet) {
+    return Clean.flat(sheet.drawing().elements()).stream()
+        .flatMap(each -> each instanceof Balloon balloon ? Stream.of(balloon) : Stream.of())
+        .toList();
+  }
+
+  /** A ring on a part would look like that part's mark. */
+  @TestFactory
+  List<DynamicTest> ringsStandBesideTheParts() {
+    return AllProjects.each(
+        sample -> {
+          List<String> onParts =
+              sheets(sample.set()).stream()
+                  .flatMap(
+                      sheet ->
+                          balloons(sheet).stream()
+                              .filter(each -> isOnAPart(sheet, each))
+                              .map(each -> sheet.drawing().name() + " " + each.mark()))
+                  .toList();
+          assertEquals(List.of(), onParts);
+        });
+  }
+
+  private static boolean isOnAPart(JointSheet sheet, Balloon balloon) {
+    return sheet.drawing().elements().stream()
+        .flatMap(each -> Lowering.simple(each).stream())
+        .flatMap(each -> each instanceof Area area ? area.rings().stream().limit(1) : Stream.of())
+        .anyMatch(
+            ring -> TemplateBody.ring(ring).contains(balloon.centre().x(), balloon.centre().y()));
+  }
+
+  @TestFactory
+  List<DynamicTest> theFiguresOfASectionStandInThePartDrawings() {
+    return AllProjects.each(
+        sample ->
+            sheets(sample.set())
+                .forEach(
+                    sheet -> {
+                      Set<String> known = known(sample.set(), sheet);
+                      List<String> strange =
+                          Clean.dimensions(sheet.drawing()).stream()
+                              .map(Dimension::text)
+                              .filter(text -> !known.contains(text))
+                              .toList();
+                      assertEquals(List.of(), strange, said(sheet));
+                    }));
+  }
+
+  @TestFactory
+  List<DynamicTest> theFiguresOfTheLinesStandInThePartDrawings() {
+    return AllProjects.each(
+        sample ->
+            sheets(sample.set())
+                .forEach(
+                    sheet -> {
+                      Set<String> known = known(sample.set(), sheet);
+                      List<String> strange =
+                          sheet.kind().lines().stream()
+                              .flatMap(line -> figures(line.words()))
+                              .filter(text -> !known.contains(text))
+                              .toList();
+                      assertEquals(List.of(), strange, said(sheet));
+                    }));
+  }
+
+  private static String said(JointSheet sheet) {
+    return sheet.drawing().name()
+        + " "
+        + sheet.kind().shown().joint().type()
+        + " "
+        + sheet.kind().lines();
+  }
+
+  private static Stream<String> figures(String words) {
+    Matcher matcher = FIGURE.matcher(words);
+    List<String> figures = new ArrayList<>();
+    while (matcher.find()) {
+      figures.add(matcher.group());
+    }
+    return figures.stream();
+  }
+
+  /** All figures in the drawings of the two parts, and what lies between two of their ends. */
+  private static Set<String> known(PlanSet set, JointSheet sheet) {
+    Set<String> known = new TreeSet<>();
+    for (JointPart each : sheet.kind().shown().parts()) {
+      Drawing drawing = set.drawings().parts().get(each.part().mark());
+      texts(drawing).flatMap(JointSheetsTest::figures).forEach(known::add);
+      between(drawing).map(set.piece().description().printed()::format).forEach(known::add);
+    }
+    return known;
+  }
+
+  /** What two dimensions differ by, and what two of them leave of a third. */
+  private static Stream<Length> between(Drawing drawing) {
+    List<Length> all =
+        Clean.dimensions(drawing).stream().map(Dimension::measure).distinct().toList();
+    List<Length> sums =
+        all.stream().flatMap(one -> all.stream().map(one::plus)).distinct().toList();
+    return Stream.concat(all.stream(), sums.stream())
+        .flatMap(less -> all.stream().map(whole -> whole.minus(less).abs()))
+        .distinct();
+  }
+
+  private static Stream<String> texts(Drawing drawing) {
+    return Stream.concat(
+        Clean.notes(drawing).lines(), Clean.dimensions(drawing).stream().map(Dimension::text));
+  }
+
+  /** The bench's dado, worked out by hand from its description. */
+  @Test
+  void theDadoOfTheBenchHasItsFigures() {
+    JointSheet dado = of(AllProjects.named("window-bench"), "dado");
+    assertEquals("dado 23/32 wide, 5/16 deep", dado.kind().lines().getFirst().words());
+    List<String> figures =
+        Clean.dimensions(dado.drawing()).stream().map(Dimension::text).sorted().toList();
+    assertTrue(figures.containsAll(List.of("23/32", "5/16")), figures.toString());
+  }
+
+  private static JointSheet of(PlanSet set, String type) {
+    return sheets(set).stream()
+        .filter(sheet -> sheet.kind().shown().joint().type().equals(type))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Joints that differ in a figure are drawn apart. */
+  @TestFactory
+  List<DynamicTest> alikeJointsAreOfOneKindAndGlue() {
+    return AllProjects.each(
+        sample ->
+            sheets(sample.set())
+                .forEach(
+                    sheet ->
+                        assertEquals(
+                            1,
+                            joints(sheet)
+                                .map(each -> each.type() + each.glued() + each.fasteners())
+                                .distinct()
+                                .count())));
+  }
+
+  /** What is drawn apart does not overlap in space: the first part is clear of the second. */
+  @TestFactory
+  List<DynamicTest> thePartsAreDrawnClearOfEachOther() {
+    return AllProjects.each(
+        sample -> sheets(sample.set()).forEach(sheet -> assertClear(sheet.kind().shown())));
+  }
+
+  private static void assertClear(JointPlace place) {
+    assertEquals(0, JointApart.of(place).sharedVolumeMm3(), 1e-6, place.joint().toString());
+  }
+
+  @TestFactory
+  List<DynamicTest> aSectionShowsBothParts() {
+    return AllProjects.each(
+        sample ->
+            sheets(sample.set())
+                .forEach(
+                    sheet ->
+                        assertFalse(groups(sheet, "cut-part").size() < 2, sheet.drawing().name())));
+  }
+
+  private static List<Group> groups(JointSheet sheet, String id) {
+    return sheet.drawing().elements().stream()
+        .flatMap(each -> each instanceof Group group ? Stream.of(group) : Stream.of())
+        .filter(group -> group.id().startsWith(id) && !group.elements().isEmpty())
+        .toList();
+  }
+}

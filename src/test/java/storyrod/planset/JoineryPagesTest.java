@@ -1,0 +1,90 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.drawing.AllProjects;
+import storyrod.planset.JoineryPages.Entry;
+import storyrod.words.Words;
+
+/** The pages of the joints. */
+class JoineryPagesTest {
+  private static JoineryPages pages(PlanSet set) {
+    return JoineryPages.of(set, Print.of(set.piece(), set.build(), Printing.usual(Words.ENGLISH)));
+  }
+
+  private static Stream<Entry> placed(JoineryPages pages) {
+    return pages.pages().stream().flatMap(List::stream).flatMap(List::stream);
+  }
+
+  @TestFactory
+  List<DynamicTest> eachJointIsOnThePagesOnce() {
+    return AllProjects.each(
+        sample -> {
+          JoineryPages pages = pages(sample.set());
+          assertEquals(pages.entries(), placed(pages).toList());
+          assertEquals(
+              sample.set().piece().joints().size(), placed(pages).mapToInt(Entry::count).sum());
+        });
+  }
+
+  /** Every joint is closed in a step, and what has cuts has steps that make them. */
+  @TestFactory
+  List<DynamicTest> itsStepsAreNamed() {
+    return AllProjects.each(
+        sample ->
+            placed(pages(sample.set()))
+                .forEach(
+                    entry -> {
+                      assertFalse(entry.fit().runs().isEmpty(), entry.title());
+                      assertEquals(
+                          entry.lines().isEmpty(), entry.cut().runs().isEmpty(), entry.title());
+                    }));
+  }
+
+  /** A cut is made before its joint is closed. */
+  @TestFactory
+  List<DynamicTest> cutsComeFirst() {
+    return AllProjects.each(
+        sample ->
+            placed(pages(sample.set()))
+                .filter(entry -> !entry.cut().runs().isEmpty())
+                .forEach(
+                    entry ->
+                        assertTrue(
+                            entry.cut().runs().getFirst().from()
+                                <= entry.fit().runs().getLast().to(),
+                            entry.title())));
+  }
+
+  @TestFactory
+  List<DynamicTest> marksAreThoseOfParts() {
+    return AllProjects.each(
+        sample -> {
+          Set<String> marks =
+              sample.set().piece().marks().stream().map(m -> m.mark()).collect(Collectors.toSet());
+          placed(pages(sample.set()))
+              .flatMap(entry -> entry.between().stream())
+              .forEach(pair -> assertTrue(marks.containsAll(List.of(pair.first(), pair.second()))));
+        });
+  }
+
+  /** Rows are filled from the left, and pages but the last with as many rows as they hold. */
+  @Test
+  void rowsAreFull() {
+    JoineryPages pages = pages(AllProjects.named("window-bench"));
+    List<List<Entry>> rows = pages.pages().stream().flatMap(List::stream).toList();
+    IntStream.range(0, rows.size() - 1)
+        .forEach(i -> assertEquals(pages.columns(), rows.get(i).size()));
+    assertEquals(3, pages.pages().getFirst().size());
+  }
+}
