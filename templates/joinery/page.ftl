@@ -10,7 +10,7 @@
 <p class="joint-lead">${say('joinery.lead')}</p>
 <table class="joints">
 <#list rows as row><tr>
-<#list row as joint><td class="joint<#if joint?index == joinery.columns - 1> end</#if>">
+<#list row as joint><td class="joint<#if joint?index == joinery.columns - 1> end</#if>" style="width: ${joinery.widthMm}mm">
 <div class="joint-title" id="${joint.anchor}">${joint.title}</div>
 <p class="joint-text">${say('joinery.times', joint.count)} <#list joint.between as pair><span class="kept-together"><@mark pair.first/> – <@mark pair.second/><#if joint.between?size gt 1> (${pair.count})</#if><#sep>,</#sep></span><#sep> </#list></p>
 <@frame.drawing joint.drawing/>
@@ -18,7 +18,7 @@
 </#list>
 <p class="joint-text joint-steps"><#if joint.cut.runs?has_content>${say('joinery.cut')} <@frame.steps joint.cut/>. </#if><#if joint.fit.runs?has_content>${say('joinery.fit')} <@frame.steps joint.fit/>.</#if></p>
 </td></#list>
-<#list row?size..<joinery.columns as missing><td class="joint<#if missing == joinery.columns - 1> end</#if>"></td></#list>
+<#list row?size..<joinery.columns as missing><td class="joint<#if missing == joinery.columns - 1> end</#if>" style="width: ${joinery.widthMm}mm"></td></#list>
 </tr></#list>
 </table>
 </div>

@@ -137,8 +137,8 @@ table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
 .joint-lead { font-size: 8.5pt; line-height: 1.3; color: #54595d; height: 8mm; margin-bottom: 2.5mm; }
 table.joints { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 table.joints tr { page-break-inside: avoid; }
-td.joint { vertical-align: top; padding: 0 6mm 4.5mm 0; width: ${joinery.widthMm}mm; }
-td.joint.end { padding-right: 0; width: ${joinery.widthMm}mm; }
+td.joint { vertical-align: top; padding: 0 6mm 4.5mm 0; }
+td.joint.end { padding-right: 0; }
 .joint-title { font-weight: 700; font-size: 10pt; line-height: 1.25; }
 .joint-text { font-size: 8.5pt; line-height: 1.3; margin-bottom: 0; }
 .joint-steps { color: #54595d; }

@@ -127,10 +127,6 @@ record CutPart(
   private Group group(Fit fit) {
     List<Element> elements = new ArrayList<>();
     Ink ink = new Ink(fit);
-    left.lines().visible().stream()
-        .filter(stroke -> !rounded.contains(stroke))
-        .forEach(stroke -> elements.add(ink.line(Role.THIN, stroke)));
-    rounded.forEach(stroke -> elements.add(ink.line(Role.VISIBLE, stroke)));
     waste
         .regions()
         .forEach(
@@ -138,6 +134,10 @@ record CutPart(
                 elements.add(
                     new Area(
                         Ink.tone(each.normal()), each.rings().stream().map(fit::on).toList())));
+    left.lines().visible().stream()
+        .filter(stroke -> !rounded.contains(stroke))
+        .forEach(stroke -> elements.add(ink.line(Role.THIN, stroke)));
+    rounded.forEach(stroke -> elements.add(ink.line(Role.VISIBLE, stroke)));
     waste.lines().edges().forEach(each -> elements.add(ink.line(Role.THIN, each)));
     waste.lines().outlines().forEach(each -> elements.add(ink.line(Role.VISIBLE, each)));
     left.lines().mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));

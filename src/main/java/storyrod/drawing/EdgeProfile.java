@@ -13,6 +13,8 @@ import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Axis;
 import storyrod.piece.Cut;
@@ -31,7 +33,6 @@ final class EdgeProfile implements CutFigure {
   private static final double BESIDE_MM = 6;
 
   private static final int PIECES = 24;
-  private static final double NOTE_WIDE_MM = 27;
   private static final double NOTE_HIGH_MM = 7;
   private static final double ELBOW_MM = 2;
 
@@ -62,7 +63,9 @@ final class EdgeProfile implements CutFigure {
 
   @Override
   public Size size() {
-    return new Size(side() + NOTE_WIDE_MM, NOTE_HIGH_MM + side());
+    Text note = new Text(TextStyle.NOTE, new At(0, 0), Anchor.START, true, said);
+    double wide = 2 * ELBOW_MM + PlacedText.of(note).right() + ELBOW_MM / 2;
+    return new Size(side() + wide, NOTE_HIGH_MM + side());
   }
 
   @Override

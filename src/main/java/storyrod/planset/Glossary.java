@@ -37,7 +37,9 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
         TableHeights.ABOVE_H1_MM,
         TableHeights.FOLLOWING_H1_MM,
         1,
-        used(text(steps) + "\n" + drawn(set, steps), print.texts().words()),
+        used(
+            String.join("\n", text(steps), drawn(set, steps), joints(set, print)),
+            print.texts().words()),
         row ->
             TableHeights.row(
                 List.of(
@@ -67,6 +69,19 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
         .flatMap(step -> Stream.ofNullable(set.drawings().steps().get(step.number())))
         .flatMap(drawing -> drawing.elements().stream())
         .flatMap(Glossary::texts)
+        .collect(Collectors.joining("\n"));
+  }
+
+  /** All that is said beside the pictures of joints. */
+  private static String joints(PlanSet set, Print print) {
+    if (!print.edition().has(JoineryPages.KEY)) {
+      return "";
+    }
+    return JoineryPages.of(set, print).entries().stream()
+        .flatMap(
+            joint ->
+                Stream.concat(
+                    Stream.of(joint.title()), joint.lines().stream().map(each -> each.words())))
         .collect(Collectors.joining("\n"));
   }
 

@@ -24,6 +24,8 @@ public record WoodPages(
   private static final double PART_SHARE = 0.17;
   private static final double WOOD_SHARE = 0.12;
   private static final double ROOM_SHARE = 0.25;
+  private static final double WIDTH_SHARE = 0.1;
+  private static final double FIGURE_SHARE = 0.12;
   private static final double MM_PER_INCH = 25.4;
 
   public WoodPages {
@@ -82,6 +84,7 @@ public record WoodPages(
                   List.of(
                       new Cell(row.part(), PART_SHARE * width),
                       new Cell(row.wood(), WOOD_SHARE * width),
+                      new Cell(row.width(), WIDTH_SHARE * width),
                       new Cell(row.room(), ROOM_SHARE * width))));
     }
 
@@ -95,7 +98,12 @@ public record WoodPages(
               + TableHeights.ROW_MM,
           TableHeights.ROW_MM,
           loads,
-          row -> TableHeights.row(List.of(new Cell(row.part(), PART_SHARE * width))));
+          row ->
+              TableHeights.row(
+                  List.of(
+                      new Cell(row.part(), PART_SHARE * width),
+                      new Cell(row.load(), FIGURE_SHARE * width),
+                      new Cell(row.span(), FIGURE_SHARE * width))));
     }
 
     WoodPages on(TableFlow flow) {

@@ -82,7 +82,8 @@ class RoundedEdgesTest {
   private static void assertShown(AllProjects.Sample project, Step step) {
     CutPicture picture =
         CutPicture.of(project.set().piece(), project.set().build(), step).orElseThrow();
-    List<Element> drawn = Clean.flat(picture.drawn(new Size(180, CutPicture.MOST_MM)).elements());
+    Drawing whole = picture.drawn(new Size(180, CutPicture.MOST_MM));
+    List<Element> drawn = Clean.flat(whole.elements());
     String where = project.name() + " " + step.number();
     assertTrue(drawn.stream().anyMatch(RoundedEdgesTest::isStrong), where);
     String said =
@@ -90,6 +91,11 @@ class RoundedEdgesTest {
             .flatMap(each -> each instanceof Note note ? note.lines().stream() : Stream.empty())
             .collect(Collectors.joining());
     assertTrue(said.matches("R .+ roundover"), where + said);
+    assertTrue(right(whole) <= 180, where + " stays in its room: " + right(whole));
+  }
+
+  private static double right(Drawing drawing) {
+    return Painter.texts(drawing).stream().mapToDouble(PlacedText::right).max().orElseThrow();
   }
 
   private static boolean isStrong(Element element) {
