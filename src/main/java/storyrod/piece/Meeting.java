@@ -1,9 +1,9 @@
 package storyrod.piece;
 
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import storyrod.description.Description.ItemEntry;
 import storyrod.description.Diagnostic;
@@ -33,6 +33,9 @@ public record Meeting(
     Box contact,
     Optional<Askew> askew,
     Items items) {
+
+  /** The ends keep so much of their room that all lose no more than this part of one share. */
+  private static final int AT_ENDS = 5;
 
   /** How items are looked up and lengths are printed. */
   public record Items(java.util.Map<String, ItemEntry> byName, LengthFormat format) {
@@ -77,15 +80,21 @@ public record Meeting(
         .with(run, second.box().on(run));
   }
 
-  /** Equal spacing over the contact along one axis: each of {@code count} shares has its middle. */
+  /**
+   * Equal spacing over the contact along one axis, from the middle outwards: the contact's share of
+   * each of {@code count}, or so little more that print need not round it and both ends read the
+   * same.
+   */
   public List<Length> spread(Axis along, int count) {
-    Length from = contact.on(along).from();
     Length width = contact.size(along);
-    List<Length> at = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      at.add(from.plus(width.times(2L * i + 1).dividedBy(2L * count, RoundingMode.HALF_EVEN)));
-    }
-    return at;
+    Length share = width.dividedBy(count, RoundingMode.HALF_EVEN);
+    Length grid = items.format().step().times(2);
+    Length even = grid.times(Math.ceilDiv(share.ticks(), grid.ticks()));
+    Length over = even.times(count).minus(width);
+    Length step = over.times(AT_ENDS).isLongerThan(share) ? share : even;
+    Length beside = width.minus(step.times(count - 1L)).dividedBy(2, RoundingMode.HALF_EVEN);
+    Length first = contact.on(along).from().plus(beside);
+    return LongStream.range(0, count).mapToObj(i -> first.plus(step.times(i))).toList();
   }
 
   /** The contact's longer axis, along which fasteners are spread; the first of two equal ones. */
