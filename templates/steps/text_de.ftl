@@ -1061,7 +1061,7 @@
         <@say "Eines Ende gegen Ende drehen, damit sich die zwei Nuten gegenüberstehen: die von " + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
     <#else>
-      <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), "die Nut") + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
+      <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", "die Nut")) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
     </#if>
   </#list>
 </#macro>
