@@ -1669,7 +1669,7 @@
 <#function slideEnd e>
   <#if e.sign == 0><#return "flush with the front " + pick(e.fronts, "edge", "edges") + " of " + fulls(e.fronts)></#if>
   <#local where = e.behind + (e.sign gt 0)?then(" behind", " before") + " the front " + e.covered?then("face", pick(e.fronts, "edge", "edges")) + " of " + fulls(e.fronts)>
-  <#return where + e.seam?then(", which is flush with the front " + pick(e.walls, "edge", "edges") + " of " + fulls(e.walls), "")>
+  <#return e.seam?then("flush with the front " + pick(e.walls, "edge", "edges") + " of " + fulls(e.walls) + ", that is ", "") + where>
 </#function>
 
 <#-- How what hangs doors and drawers is set out, whether on trial or for good. -->

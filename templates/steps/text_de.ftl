@@ -1651,7 +1651,7 @@
 <#function slideEnd e>
   <#if e.sign == 0><#return "bündig mit der Vorderkante von " + fulls(e.fronts)></#if>
   <#local where = e.behind + (e.sign gt 0)?then(" hinter", " vor") + " der " + e.covered?then("Vorderfläche", "Vorderkante") + " von " + fulls(e.fronts)>
-  <#return where + e.seam?then(", die mit der Vorderkante von " + fulls(e.walls) + " bündig ist", "")>
+  <#return e.seam?then("bündig mit der Vorderkante von " + fulls(e.walls) + ", das heißt ", "") + where>
 </#function>
 
 <#-- Wie angerissen wird, woran Türen und Schubkästen hängen, zur Probe oder endgültig. -->
