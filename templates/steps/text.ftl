@@ -1075,7 +1075,7 @@
         <@say "Turn one end for end, so that the two grooves face each other: that of " + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
     <#else>
-      <@say "See that " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("as drawn", "mirrored") + ",") + pick(t.parts, " looks", " look") + " with the " + (t.term == "taper")?then("tapered " + many("face", t.faces?size), "groove") + " " + joined(t.faces?map(f -> facesWay[f])) + "."/>
+      <@say "See that " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("as drawn", "mirrored") + ",") + pick(t.parts, " looks", " look") + " with the " + (t.term == "taper")?then("tapered " + many("face", t.faces?size), (t.term == "pin-row")?then("shelf pin holes", "groove")) + " " + joined(t.faces?map(f -> facesWay[f])) + "."/>
     </#if>
   </#list>
 </#macro>
@@ -1669,7 +1669,7 @@
 <#function slideEnd e>
   <#if e.sign == 0><#return "flush with the front " + pick(e.fronts, "edge", "edges") + " of " + fulls(e.fronts)></#if>
   <#local where = e.behind + (e.sign gt 0)?then(" behind", " before") + " the front " + e.covered?then("face", pick(e.fronts, "edge", "edges")) + " of " + fulls(e.fronts)>
-  <#return where + e.seam?then(", which is flush with the front " + pick(e.walls, "edge", "edges") + " of " + fulls(e.walls), "")>
+  <#return e.seam?then("flush with the front " + pick(e.walls, "edge", "edges") + " of " + fulls(e.walls) + ", that is ", "") + where>
 </#function>
 
 <#-- How what hangs doors and drawers is set out, whether on trial or for good. -->

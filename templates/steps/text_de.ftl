@@ -1061,7 +1061,7 @@
         <@say "Eines Ende gegen Ende drehen, damit sich die zwei Nuten gegenüberstehen: die von " + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
     <#else>
-      <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), "die Nut") + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
+      <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", "die Nut")) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
     </#if>
   </#list>
 </#macro>
@@ -1651,7 +1651,7 @@
 <#function slideEnd e>
   <#if e.sign == 0><#return "bündig mit der Vorderkante von " + fulls(e.fronts)></#if>
   <#local where = e.behind + (e.sign gt 0)?then(" hinter", " vor") + " der " + e.covered?then("Vorderfläche", "Vorderkante") + " von " + fulls(e.fronts)>
-  <#return where + e.seam?then(", die mit der Vorderkante von " + fulls(e.walls) + " bündig ist", "")>
+  <#return e.seam?then("bündig mit der Vorderkante von " + fulls(e.walls) + ", das heißt ", "") + where>
 </#function>
 
 <#-- Wie angerissen wird, woran Türen und Schubkästen hängen, zur Probe oder endgültig. -->

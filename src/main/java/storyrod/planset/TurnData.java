@@ -6,8 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.description.Description.ItemKind;
 import storyrod.geometry.Face;
 import storyrod.piece.Cut;
 import storyrod.piece.Mark;
@@ -17,9 +19,11 @@ import storyrod.piece.Slanted;
 
 /**
  * Which way round equal parts lie in their places, told by a cut that nothing fills yet: the face
- * of a groove for a fitting, of pocket holes, or those that are tapered.
+ * of a groove for a fitting, of rows of holes for shelf pins, or those that are tapered.
  */
 record TurnData(Piece piece, PartPhrases phrases) {
+  private static final String PIN_ROW = "pin-row";
+
   /** The word for a cut and the faces that tell how a part lies. */
   private record Turn(String term, Set<Face> faces) {
     boolean isTold() {
@@ -49,10 +53,12 @@ record TurnData(Piece piece, PartPhrases phrases) {
         .toList();
   }
 
-  /** Whether two parts turn the same cut towards each other. */
+  /** Whether two parts turn the same groove towards each other, one of them end for end. */
   private boolean isFacing(Map<Turn, List<String>> byTurn) {
     List<Turn> turns = List.copyOf(byTurn.keySet());
-    if (turns.size() != 2 || byTurn.values().stream().anyMatch(parts -> parts.size() != 1)) {
+    if (turns.size() != 2
+        || turns.getFirst().term().equals(PIN_ROW)
+        || byTurn.values().stream().anyMatch(parts -> parts.size() != 1)) {
       return false;
     }
     Face one = turns.getFirst().faces().stream().findFirst().orElse(Face.TOP);
@@ -94,8 +100,28 @@ record TurnData(Piece piece, PartPhrases phrases) {
     }
     Set<Face> open = new LinkedHashSet<>();
     open(part, step).forEach(cut -> open.add(cut.from()));
+    Set<Face> rows = pinRows(part);
     boolean isHanded = piece.mark(part.mark()).mirrored() > 0;
-    return open.size() == 1 && !isHanded ? new Turn("groove", open) : new Turn("", Set.of());
+    if (isHanded) {
+      return new Turn("", Set.of());
+    }
+    if (open.isEmpty() && rows.size() == 1) {
+      return new Turn(PIN_ROW, rows);
+    }
+    return open.size() == 1 ? new Turn("groove", open) : new Turn("", Set.of());
+  }
+
+  /** The faces in which rows of holes for shelf pins are bored. */
+  private Set<Face> pinRows(Part part) {
+    return part.cuts(Cut.Holes.class).stream()
+        .filter(row -> row.count() > 1 && !row.through())
+        .filter(row -> row.forWhat().filter(this::isShelfPin).isPresent())
+        .map(Cut::from)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private boolean isShelfPin(String item) {
+    return piece.item(item).filter(each -> each.kind() == ItemKind.SHELF_PIN).isPresent();
   }
 
   /** Whether its own mortises or tenons let it go in one way only. */

@@ -220,8 +220,8 @@ class RebuiltPartTest {
   @Test
   void placesAreMeasuredFromEdgesOfTheFaceShown() {
     List<String> texts = texts("step-stool B");
-    assertTrue(texts.contains("4 1/16"), texts.toString());
-    assertFalse(texts.contains("4 3/16"), texts.toString());
+    assertTrue(texts.contains("4 1/32"), texts.toString());
+    assertFalse(texts.contains("4 5/32"), texts.toString());
   }
 
   /** The stretcher's long corners are taken by its curve, so its short side is measured. */

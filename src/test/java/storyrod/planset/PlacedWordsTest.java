@@ -52,6 +52,15 @@ class PlacedWordsTest {
         stretchers::toString);
   }
 
+  /** A partition the wrong way round leaves a shelf without pins at one end. */
+  @Test
+  void equalWallsAreTurnedSoThatTheirPinHolesLookIntoTheirBays() {
+    says(
+        step(sideboard, "Glue the partitions"),
+        "See that the left partition (F) looks with the shelf pin holes to the left.",
+        "See that the right partition (F) looks with the shelf pin holes to the right.");
+  }
+
   @Test
   void taperedFeetLookInwardsAndEachHandHasItsPlaces() {
     says(

@@ -78,11 +78,11 @@ class PlainlyToldTest {
   void slidesAreSetBehindWhatIsGluedOverTheEdge() {
     says(
         step(nightstand, "Fit the drawer slides"),
-        "front end 20 mm behind the front face of the two edges (B), which is flush with the front"
-            + " edges of the two sides (A).");
+        "front end flush with the front edges of the two sides (A), that is 20 mm behind the front"
+            + " face of the two edges (B).");
     StepText sideboardSlides = step(sideboard, "Fit the drawer slides");
-    says(sideboardSlides, "front end 3/4 in behind the front face of the two middle stiles (K)");
-    says(sideboardSlides, "front end 3/4 in behind the front face of the top rail (");
+    says(sideboardSlides, "that is 3/4 in behind the front face of the two middle stiles (K)");
+    says(sideboardSlides, "that is 3/4 in behind the front face of the top rail (");
   }
 
   /** One sentence for each drawer names what is measured, on which parts, and from where. */
