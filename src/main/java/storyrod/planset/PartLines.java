@@ -2,10 +2,15 @@ package storyrod.planset;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.FrontHoles;
+import storyrod.build.Operation;
+import storyrod.build.Pilots;
 import storyrod.build.Verb;
 import storyrod.piece.Cut;
+import storyrod.piece.Joint;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -16,8 +21,8 @@ import storyrod.piece.Piece;
  */
 record PartLines(Piece piece, List<Step> steps, Texts texts) {
   String of(Mark mark) {
-    String counted = counted(mark);
-    return drilledLater(mark).map(later -> texts.say("part.also", counted, later)).orElse(counted);
+    return Stream.concat(drilledLater(mark).stream(), pilotsLater(mark).stream())
+        .reduce(counted(mark), (before, later) -> texts.say("part.also", before, later));
   }
 
   private String counted(Mark mark) {
@@ -43,6 +48,36 @@ record PartLines(Piece piece, List<Step> steps, Texts texts) {
     return part.cuts().stream()
         .flatMap(cut -> holes.guide(part, cut).flatMap(front -> said(cut, front)).stream())
         .findFirst();
+  }
+
+  /** The pilot holes that are drilled through the other part, in which steps. */
+  private Optional<String> pilotsLater(Mark mark) {
+    Part part = mark.shown();
+    String all =
+        piece.joints().stream()
+            .flatMap(joint -> pilots(joint, part))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return Optional.of(all)
+        .filter(said -> !said.isEmpty())
+        .map(said -> texts.say("part.pilots-later", said));
+  }
+
+  private Stream<String> pilots(Joint joint, Part part) {
+    List<Cut> pilots = Pilots.of(piece, joint).stream().filter(part.cuts()::contains).toList();
+    return steps.stream()
+        .filter(step -> step.verb() == Verb.FIT)
+        .filter(step -> step.operations().stream().anyMatch(each -> drills(each, pilots, joint)))
+        .flatMap(step -> joint.driven().stream().map(driven -> at(step, driven.part())));
+  }
+
+  private static boolean drills(Operation operation, List<Cut> pilots, Joint joint) {
+    return operation.joints().contains(joint)
+        && operation.cuts().stream().anyMatch(pilots::contains);
+  }
+
+  private String at(Step step, String through) {
+    return texts.say("part.pilots-at", Integer.toString(step.number()), piece.part(through).mark());
   }
 
   private Optional<String> said(Cut cut, Part front) {

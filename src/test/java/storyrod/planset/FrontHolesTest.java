@@ -102,6 +102,9 @@ class FrontHolesTest {
         "One, as shown. The holes for the knob are drilled at step %d, through those of the front %s in its place: not on the bench."
             .formatted(step, front),
         lines.of(NIGHTSTAND.piece().mark(box)));
-    assertEquals("One, as shown.", lines.of(NIGHTSTAND.piece().mark(front)));
+    assertEquals(
+        "One, as shown. Pilot holes are drilled in place, not on the bench: at step %d through %s."
+            .formatted(step, box),
+        lines.of(NIGHTSTAND.piece().mark(front)));
   }
 }
