@@ -14,6 +14,7 @@ import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.geometry.Box;
+import storyrod.geometry.Cylinder;
 import storyrod.geometry.Face;
 import storyrod.geometry.FlatFace;
 import storyrod.geometry.Point;
@@ -38,11 +39,16 @@ record JointSection(JointPlace place, Map<Part, List<FlatFace>> sawn, Scale scal
 
   /** Sawn where both parts can be seen in the window, if there is such a place. */
   static JointSection of(JointPlace place, Scale scale) {
-    List<JointSection> all =
-        place.sectionsAt().stream()
-            .map(at -> new JointSection(place, sawn(place, at), scale))
-            .toList();
-    return all.stream().filter(JointSection::showsBoth).findFirst().orElse(all.getFirst());
+    JointSection first = at(place, place.sectionsAt().getFirst(), scale);
+    return Stream.concat(
+            Stream.of(first), place.sectionsAt().stream().skip(1).map(at -> at(place, at, scale)))
+        .filter(JointSection::showsBoth)
+        .findFirst()
+        .orElse(first);
+  }
+
+  private static JointSection at(JointPlace place, Length at, Scale scale) {
+    return new JointSection(place, sawn(place, at), scale);
   }
 
   private boolean showsBoth() {
@@ -63,11 +69,23 @@ record JointSection(JointPlace place, Map<Part, List<FlatFace>> sawn, Scale scal
 
   private static List<FlatFace> faces(Face face, Length sawnAt, Solid solid) {
     Vector3D at = Point.ORIGIN.with(face.axis(), sawnAt).toMm();
-    return solid.hollowed().trimmed(at, face.normal()).faces().stream()
+    List<Cylinder> met =
+        solid.bores().stream().filter(bore -> meets(bore, at, face.normal())).toList();
+    return solid.unbored().bored(met).hollowed().trimmed(at, face.normal()).faces().stream()
         .filter(each -> each.normal().dot(face.normal()) > 1 - 1e-9)
         .filter(
             each -> Math.abs(each.outer().getFirst().subtract(at).dot(face.normal())) < ON_PLANE_MM)
         .toList();
+  }
+
+  /**
+   * Whether the saw goes through a bore; what it does not touch need not be cut out of the wood.
+   */
+  private static boolean meets(Cylinder bore, Vector3D at, Vector3D normal) {
+    double from = bore.mouth().subtract(at).dot(normal);
+    double to = bore.end().subtract(at).dot(normal);
+    double around = 2 * bore.radiusMm();
+    return Math.min(from, to) < around && Math.max(from, to) > -around;
   }
 
   @Override
