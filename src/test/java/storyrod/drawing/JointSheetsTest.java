@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -102,36 +103,25 @@ class JointSheetsTest {
 
   @TestFactory
   List<DynamicTest> theFiguresOfASectionStandInThePartDrawings() {
-    return AllProjects.each(
-        sample ->
-            sheets(sample.set())
-                .forEach(
-                    sheet -> {
-                      Set<String> known = known(sample.set(), sheet);
-                      List<String> strange =
-                          Clean.dimensions(sheet.drawing()).stream()
-                              .map(Dimension::text)
-                              .filter(text -> !known.contains(text))
-                              .toList();
-                      assertEquals(List.of(), strange, said(sheet));
-                    }));
+    return eachKnows(sheet -> Clean.dimensions(sheet.drawing()).stream().map(Dimension::text));
   }
 
   @TestFactory
   List<DynamicTest> theFiguresOfTheLinesStandInThePartDrawings() {
+    return eachKnows(sheet -> sheet.kind().lines().stream().flatMap(line -> figures(line.words())));
+  }
+
+  /** Whether each figure that a sheet says is in the drawings of its parts. */
+  private static List<DynamicTest> eachKnows(Function<JointSheet, Stream<String>> said) {
     return AllProjects.each(
-        sample ->
-            sheets(sample.set())
-                .forEach(
-                    sheet -> {
-                      Set<String> known = known(sample.set(), sheet);
-                      List<String> strange =
-                          sheet.kind().lines().stream()
-                              .flatMap(line -> figures(line.words()))
-                              .filter(text -> !known.contains(text))
-                              .toList();
-                      assertEquals(List.of(), strange, said(sheet));
-                    }));
+        sample -> sheets(sample.set()).forEach(sheet -> assertKnows(sample, sheet, said)));
+  }
+
+  private static void assertKnows(
+      AllProjects.Sample sample, JointSheet sheet, Function<JointSheet, Stream<String>> said) {
+    Set<String> known = known(sample.set(), sheet);
+    List<String> strange = said.apply(sheet).filter(text -> !known.contains(text)).toList();
+    assertEquals(List.of(), strange, said(sheet));
   }
 
   private static String said(JointSheet sheet) {
