@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.w3c.dom.Document;
 import storyrod.drawing.Drawing;
+import storyrod.geometry.Lazy;
 import storyrod.words.Words;
 
 /**
@@ -58,10 +60,13 @@ public final class PlanSetWriter {
   public Map<String, byte[]> write(PlanSet set) {
     Print print = Print.of(set.piece(), set.build(), printing);
     Pages pages = Pages.of(set, print, wording.apply(set));
+    Lazy<Map<String, byte[]>> pdf = new Lazy<>(() -> Map.of("plan-set.pdf", pdf(set, pages)));
+    Lazy<Map<String, byte[]>> drawings = new Lazy<>(() -> DrawingFiles.svg(set));
+    Lazy<Map<String, byte[]>> lists =
+        new Lazy<>(() -> lists(set, pages.chosen().whole() ? pages : whole(set)));
+    Stream.of(pdf, drawings, lists).parallel().forEach(Lazy::get);
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("plan-set.pdf", pdf(set, pages));
-    files.putAll(DrawingFiles.svg(set));
-    files.putAll(lists(set, pages.chosen().whole() ? pages : whole(set)));
+    Stream.of(pdf, drawings, lists).map(Lazy::get).forEach(files::putAll);
     return files;
   }
 
