@@ -51,7 +51,8 @@ public final class PlanSetWriter {
   }
 
   /**
-   * The files of a plan set by name: the PDF, the drawings, the lists and {@code plan.json}.
+   * The files of a plan set by name: the PDF, the drawings, the lists and {@code plan.json}; of a
+   * preview the PDF and the cover's picture alone, as all others tell sizes.
    *
    * @throws UnprintableTextException if a text holds a character that no font has
    */
@@ -60,6 +61,10 @@ public final class PlanSetWriter {
     Pages pages = Pages.of(set, print, wording.apply(set));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("plan-set.pdf", pdf(set, pages));
+    if (printing.edition().isPreview()) {
+      files.putAll(DrawingFiles.coverSvg(set));
+      return files;
+    }
     files.putAll(DrawingFiles.svg(set));
     files.putAll(lists(set, pages.chosen().whole() ? pages : whole(set)));
     return files;
@@ -85,8 +90,8 @@ public final class PlanSetWriter {
   }
 
   /** The drawings beside the PDF as PNG, by file name; {@link #write} leaves these out. */
-  public static Map<String, byte[]> pictures(PlanSet set) {
-    return DrawingFiles.png(set);
+  public Map<String, byte[]> pictures(PlanSet set) {
+    return printing.edition().isPreview() ? DrawingFiles.coverPng(set) : DrawingFiles.png(set);
   }
 
   /** The PDF alone. */
