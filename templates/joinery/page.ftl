@@ -1,5 +1,5 @@
 <#-- The joints of the piece, each kind once, in a grid. Gets: joinery (widthMm: of a cell; columns; pages of
-     rows of joints: anchor, title, count, between: marks (first, second, count); lines: what is cut (mark, words);
+     rows of joints: anchor, title, count, between: all pairs of marks; marks as they are told: groups (mark, partners: mark and times), more: pairs left out; lines: what is cut (mark, words);
      cut and fit: runs of steps; drawing: a drawing's place); shownMarks: those that have a drawing. Heights are
      those that JoineryPages counts with. -->
 <#import "/frame/macros.ftl" as frame>
@@ -12,7 +12,7 @@
 <#list rows as row><tr>
 <#list row as joint><td class="joint<#if joint?index == joinery.columns - 1> end</#if>" style="width: ${joinery.widthMm}mm">
 <div class="joint-title" id="${joint.anchor}">${joint.title}</div>
-<p class="joint-text">${say('joinery.times', joint.count)} <#list joint.between as pair><span class="kept-together"><@mark pair.first/> – <@mark pair.second/><#if joint.between?size gt 1> (${pair.count})</#if><#sep>,</#sep></span><#sep> </#list></p>
+<p class="joint-text">${say('joinery.times', joint.count)} <#list joint.marks.groups as group><#list group.partners as partner><span class="kept-together"><#if partner?is_first><@mark group.mark/> – </#if><@mark partner.mark/><#if joint.between?size gt 1 && partner.times?has_content> (${partner.times})</#if><#if partner?has_next || group?has_next>,</#if></span><#sep> </#list><#sep> </#list><#if joint.marks.more gt 0> ${say('joinery.more', joint.marks.more)}</#if></p>
 <@frame.drawing joint.drawing/>
 <#list joint.lines as line><p class="joint-text"><b>${line.mark}</b> ${line.words}</p>
 </#list>

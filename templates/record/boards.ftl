@@ -2,7 +2,7 @@
      difference, where); recorded.moisture, the target in per cent; recordBreaks.boards, whether it begins a page. -->
 <#import "/frame/macros.ftl" as frame>
 <div class="record<#if recordBreaks.boards> section</#if>">
-<@frame.opening "wood" say('record.boards') recordBreaks.boards/>
+<@frame.opening "boards" say('record.boards') recordBreaks.boards/>
 <p>${say('record.boards.lead', recorded.moisture)}</p>
 <table class="list fill">
 <thead><tr><th>${say('record.wood')}</th><th>${say('record.story')}</th><th class="figure">${say('record.target')}</th><th class="figure">${say('record.measured')}</th><th class="figure">${say('record.difference')}</th><th class="last gap">${say('record.where')}</th></tr></thead>

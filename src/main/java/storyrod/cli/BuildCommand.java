@@ -30,6 +30,7 @@ import storyrod.words.Words;
     mixinStandardHelpOptions = true)
 final class BuildCommand implements Callable<Integer> {
   private static final String PLAN_SET = "plan-set.pdf";
+  private static final String PLAN = "plan.json";
 
   @Spec private CommandSpec spec;
 
@@ -101,20 +102,30 @@ final class BuildCommand implements Callable<Integer> {
         .findFirst();
   }
 
-  /** The files of all that is printed; lists and drawings are those of the first. */
+  /** The first of the editions, previews last: it brings lists and drawings with it. */
+  private static String first(Map<String, Printing> printings) {
+    return printings.keySet().stream()
+        .filter(name -> !printings.get(name).edition().isPreview())
+        .findFirst()
+        .orElseGet(() -> printings.keySet().iterator().next());
+  }
+
+  /** The files of all that is printed, the PDFs in the order asked for. */
   private Map<String, byte[]> files(
       Pipeline.Planned planned, Map<String, Printing> printings, Diagnostics diagnostics) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     PlanSets sets = new PlanSets(planned, diagnostics);
+    String first = first(printings);
     printings.forEach(
         (name, printing) -> {
           PlanSet set = sets.of(printing);
           PlanSetWriter writer = sets.writer(printing);
-          if (files.isEmpty()) {
-            files.putAll(writer.write(set));
-            files.put(name, files.remove(PLAN_SET));
+          if (name.equals(first)) {
+            Map<String, byte[]> own = writer.write(set);
+            files.put(name, own.remove(PLAN_SET));
+            files.putAll(own);
             if (png) {
-              files.putAll(PlanSetWriter.pictures(set));
+              files.putAll(writer.pictures(set));
             }
           } else {
             files.put(name, writer.pdf(set));
@@ -133,7 +144,8 @@ final class BuildCommand implements Callable<Integer> {
 
   /** Writes all files and gives the first plan set. */
   private byte[] write(Map<String, byte[]> files, Path folder) throws IOException {
-    new OutputFolder(folder).replace(files);
+    boolean isWhole = files.containsKey(PLAN);
+    (isWhole ? new OutputFolder(folder) : OutputFolder.beside(folder)).replace(files);
     List<String> sets = files.keySet().stream().filter(name -> name.endsWith(".pdf")).toList();
     PrintWriter to = spec.commandLine().getOut();
     to.println(

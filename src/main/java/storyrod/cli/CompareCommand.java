@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -26,8 +27,6 @@ import storyrod.words.Words;
     description = "Show the variants of a project side by side.",
     mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
-  private static final String BASE = "as written";
-
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "PROJECT", description = "The project's folder or its description.")
@@ -38,6 +37,8 @@ final class CompareCommand implements Callable<Integer> {
       paramLabel = "FILE.csv",
       description = "Write the table there too, for a spreadsheet.")
   private Path out;
+
+  @Mixin private LanguageOption language;
 
   @Override
   public Integer call() throws IOException {
@@ -50,13 +51,14 @@ final class CompareCommand implements Callable<Integer> {
       spec.commandLine().getErr().print(DiagnosticPrinter.print(unreadable.sorted()));
       return 1;
     }
-    return show(variants(source.get()));
+    Words words = language.words(spec);
+    return show(variants(source.get(), words), words);
   }
 
   /** The project as written and with each of its options. */
-  private static List<Variant> variants(SourceText source) {
+  private static List<Variant> variants(SourceText source, Words words) {
     List<Variant> variants = new ArrayList<>();
-    variants.add(variant(BASE, source, Optional.empty()));
+    variants.add(variant(words.say("compare.as-written"), source, Optional.empty()));
     for (String option : Pipeline.options(source)) {
       variants.add(variant(option, source, Optional.of(option)));
     }
@@ -72,12 +74,12 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   /** The exit code is 1 if no variant can be built. */
-  private int show(List<Variant> variants) throws IOException {
-    Comparison comparison = Comparison.of(variants, Words.ENGLISH);
+  private int show(List<Variant> variants, Words words) throws IOException {
+    Comparison comparison = Comparison.of(variants, words);
     spec.commandLine().getOut().print(comparison.text());
     if (out != null) {
       TextOutput.put(out, comparison.csv());
-      spec.commandLine().getOut().println("written: " + out);
+      spec.commandLine().getOut().println(words.say("compare.written", out));
     }
     spec.commandLine().getOut().flush();
     return variants.stream().anyMatch(each -> each.plan().isPresent()) ? 0 : 1;

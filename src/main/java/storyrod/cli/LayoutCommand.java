@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -117,6 +118,8 @@ final class LayoutCommand implements Callable<Integer> {
       })
   private Path out;
 
+  @Mixin private LanguageOption language;
+
   /** {@code mm} or {@code in}. */
   static final class UnitWord implements picocli.CommandLine.ITypeConverter<Unit> {
     @Override
@@ -152,6 +155,7 @@ final class LayoutCommand implements Callable<Integer> {
     if (!paper.equals(USUAL) && !PAPERS.containsKey(paper)) {
       throw new ParameterException(spec.commandLine(), "--paper takes a4 or letter");
     }
+    language.words(spec);
     Diagnostics diagnostics = new Diagnostics();
     List<ListedJob> jobs = read(diagnostics);
     if (jobs.isEmpty()) {
@@ -183,7 +187,8 @@ final class LayoutCommand implements Callable<Integer> {
 
   private LayoutRun.Setting setting() {
     Paper pages = paper.equals(USUAL) ? Paper.usualFor(unit) : PAPERS.get(paper);
-    return new LayoutRun.Setting(seconds, seed, name(), new LengthFormat(unit, FINEST), pages);
+    return new LayoutRun.Setting(
+        seconds, seed, name(), new LengthFormat(unit, FINEST), pages, language.words(spec));
   }
 
   /** The name of the list of parts, without its ending. */

@@ -6,6 +6,7 @@ import storyrod.cli.lists.ListedJob;
 import storyrod.layout.LayoutJob;
 import storyrod.layout.LayoutJob.Least;
 import storyrod.layout.LayoutPlan;
+import storyrod.words.Words;
 
 /** What came of one instance. */
 record LayoutResult(ListedJob listed, LayoutPlan plan, double seconds) {
@@ -48,20 +49,21 @@ record LayoutResult(ListedJob listed, LayoutPlan plan, double seconds) {
   }
 
   /** What the maker at the keyboard is told. */
-  String told() {
+  String told(Words words) {
     String name = listed.name().isEmpty() ? "" : listed.name() + ": ";
-    return name + (isComplete() ? found() : "the stock does not give all parts");
+    return name + (isComplete() ? found(words) : words.say("told.missing"));
   }
 
-  private String found() {
+  private String found(Words words) {
     boolean byCost = listed.job().least() == Least.COST;
-    String pieces = plan.pieces().size() == 1 ? "1 piece" : plan.pieces().size() + " pieces";
-    String value = byCost ? "%s for %s".formatted(pieces, money(cost())) : pieces;
-    return plan.proved()
-        ? "%s; %s is impossible".formatted(value, byCost ? "less" : "fewer")
-        : "%s; at least %s needed"
-            .formatted(
-                value,
-                inUnits(plan.lowerBound()) + (plan.lowerBound() == 1 && !byCost ? " is" : " are"));
+    int count = plan.pieces().size();
+    String pieces = count == 1 ? words.say("told.piece") : words.say("told.pieces", count);
+    String value = byCost ? words.say("told.for", pieces, words.figures(money(cost()))) : pieces;
+    if (plan.proved()) {
+      return words.say(byCost ? "told.less" : "told.fewer", value);
+    }
+    boolean one = plan.lowerBound() == 1 && !byCost;
+    String least = words.figures(inUnits(plan.lowerBound()));
+    return words.say(one ? "told.at-least-one" : "told.at-least", value, least);
   }
 }

@@ -44,8 +44,10 @@ final class LayoutRun {
    * @param seconds for each instance
    * @param seed where chance begins
    * @param title the head of the pages
+   * @param words those in which it is told
    */
-  record Setting(double seconds, long seed, String title, LengthFormat format, Paper paper) {}
+  record Setting(
+      double seconds, long seed, String title, LengthFormat format, Paper paper, Words words) {}
 
   /** The exit code is 1 where the stock did not give all parts, or not all instances were begun. */
   int run(LayoutSummary summary, Optional<Path> folder) throws IOException {
@@ -65,7 +67,7 @@ final class LayoutRun {
       done++;
     }
     if (done < jobs.size()) {
-      errors.println("stopped: %d of %d instances laid out".formatted(done, jobs.size()));
+      errors.println(setting.words.say("told.stopped", done, jobs.size()));
     }
     return isComplete && done == jobs.size() ? 0 : 1;
   }
@@ -81,7 +83,7 @@ final class LayoutRun {
   }
 
   private void tell(LayoutResult result) {
-    screen.println(result.told());
+    screen.println(result.told(setting.words));
     screen.flush();
     if (!result.isComplete()) {
       errors.print(
@@ -92,9 +94,9 @@ final class LayoutRun {
 
   private void write(LayoutResult result, Path folder) throws IOException {
     Path own = jobs.size() == 1 ? folder : folder.resolve(folderName(result.listed().name()));
-    Map<String, byte[]> files = LayoutSetWriter.write(set(result), setting.paper, Words.ENGLISH);
+    Map<String, byte[]> files = LayoutSetWriter.write(set(result), setting.paper, setting.words);
     new OutputFolder(own, "layout-[0-9]+-[0-9]+\\.svg").replace(files);
-    screen.println("%d files in %s".formatted(files.size(), own));
+    screen.println(setting.words.say("told.files", files.size(), own));
     screen.flush();
   }
 

@@ -31,6 +31,11 @@ record OutputFolder(Path folder, String drawings) {
             + "|(part-[A-Z]+|blank-[A-Z]+|cover|(general|exploded)[a-z0-9.-]*)\\.png");
   }
 
+  /** A folder in which all drawings of an earlier run stay beside what is new, as a preview. */
+  static OutputFolder beside(Path folder) {
+    return new OutputFolder(folder, "");
+  }
+
   void replace(Map<String, byte[]> files) throws IOException {
     requireFolders();
     Files.createDirectories(folder);

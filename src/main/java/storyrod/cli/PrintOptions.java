@@ -82,7 +82,8 @@ final class PrintOptions {
       names = "--units",
       paramLabel = "NAME",
       description =
-          "inch, mm, or both: the description's unit, then the other in brackets; its unit alone if not given.")
+          "inch, mm, or both: the description's unit, then the other in brackets; its unit alone if not given."
+              + " The unit stands in the name: plan-set-mm.pdf.")
   private String units = Units.OWN.word();
 
   /** The units of all that one run prints. */
@@ -174,7 +175,8 @@ final class PrintOptions {
                 .findFirst()
                 .orElse("");
     String in = language.equals(Words.ENGLISH.language()) ? "" : "-" + language;
-    return "plan-set" + of + on + in + ".pdf";
+    String by = units.equals(Units.OWN.word()) ? "" : "-" + units;
+    return "plan-set" + of + on + by + in + ".pdf";
   }
 
   private ParameterException foreign(CommandSpec spec, Templates templates) {

@@ -12,7 +12,7 @@ import storyrod.description.SourceText;
 
 /**
  * Finds further files by a path relative to the description that names them, without leaving its
- * folder, or else in the user's own folder.
+ * folder by a step upwards or by a link, or else in the user's own folder.
  */
 record ProjectLibrary(Path userFolder) implements Library {
   /** The folder that the variable names, or the usual one in the user's home. */
@@ -29,20 +29,36 @@ record ProjectLibrary(Path userFolder) implements Library {
   @Override
   public Found find(String path, SourceText from) {
     if (escapes(path)) {
-      return Found.none(
-          "'" + path + "' leads out of the folder",
-          "name a file in the project's folder, or put it into " + userFolder);
+      return outside(path);
     }
     Path parent = Path.of(from.file()).toAbsolutePath().getParent();
     for (Path folder : List.of(parent == null ? Path.of(".") : parent, userFolder)) {
       Path file = folder.resolve(path);
       if (Files.isRegularFile(file)) {
-        return read(file);
+        return leadsOut(file, folder) ? outside(path) : read(file);
       }
     }
     return Found.none(
         "there is no file '" + path + "'",
         "it is looked for beside the description and in " + userFolder);
+  }
+
+  private Found outside(String path) {
+    return Found.none(
+        "'" + path + "' leads out of the folder",
+        "name a file in the project's folder, or put it into " + userFolder);
+  }
+
+  /**
+   * Whether a link leads out, which only users may lay, in their own folder; where that cannot be
+   * told, the file is not read either.
+   */
+  private boolean leadsOut(Path file, Path folder) {
+    try {
+      return !folder.equals(userFolder) && RealPlace.isOutside(file, folder);
+    } catch (IOException failure) {
+      return true;
+    }
   }
 
   private static boolean escapes(String path) {

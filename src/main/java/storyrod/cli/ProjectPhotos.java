@@ -67,7 +67,7 @@ record ProjectPhotos(Path folder) {
           Diagnostic.error("photo-missing", file.at(), "there is no such file")
               .hint("it is looked for from the folder of the description"));
     }
-    if (!path.toRealPath().startsWith(folder.toRealPath())) {
+    if (RealPlace.isOutside(path, folder)) {
       return Optional.of(
           Diagnostic.error("photo-outside", file.at(), "a link leads out of the project's folder")
               .hint("copy the photo itself into the folder"));

@@ -39,7 +39,10 @@ record TemplateFolder(Path folder) {
     }
   }
 
-  private static String text(Path file) throws IOException {
+  private String text(Path file) throws IOException {
+    if (RealPlace.isOutside(file, folder)) {
+      throw new FileSystemException(file.toString(), null, "a link leads out of the folder");
+    }
     if (Files.size(file) > MOST_BYTES) {
       throw new FileSystemException(file.toString(), null, "a template has no more than 1 MiB");
     }

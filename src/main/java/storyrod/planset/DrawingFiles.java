@@ -44,9 +44,22 @@ final class DrawingFiles {
     return SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
   }
 
+  /** The cover's picture alone as SVG: it has a name and no size. */
+  static Map<String, byte[]> coverSvg(PlanSet set) {
+    return Map.of(FOLDER + Cover.DRAWING + ".svg", svg(cover(set)));
+  }
+
+  /** The cover's picture alone as PNG. */
+  static Map<String, byte[]> coverPng(PlanSet set) {
+    return png(Map.of(Cover.DRAWING, cover(set)));
+  }
+
   /** The same drawings as PNG, without what only machines read. */
   static Map<String, byte[]> png(PlanSet set) {
-    Map<String, Drawing> drawings = drawings(set);
+    return png(drawings(set));
+  }
+
+  private static Map<String, byte[]> png(Map<String, Drawing> drawings) {
     List<byte[]> written = drawings.values().parallelStream().map(PngWriter::write).toList();
     Map<String, byte[]> files = new LinkedHashMap<>();
     drawings.keySet().forEach(name -> files.put(FOLDER + name + ".png", written.get(files.size())));
@@ -56,7 +69,7 @@ final class DrawingFiles {
   private static Map<String, Drawing> drawings(PlanSet set) {
     Drawings all = set.drawings();
     Map<String, Drawing> files = new LinkedHashMap<>();
-    files.put(Cover.DRAWING, titled(all.cover(), set.piece().description().about()));
+    files.put(Cover.DRAWING, cover(set));
     all.general().forEach(sheet -> put(files, sheet));
     files.put("exploded", all.exploded().whole());
     all.exploded().hardware().ifPresent(each -> files.put(each.name(), each));
@@ -67,7 +80,9 @@ final class DrawingFiles {
   }
 
   /** The cover's picture with the piece's name below it, for where the plan is shown. */
-  private static Drawing titled(Drawing cover, About about) {
+  private static Drawing cover(PlanSet set) {
+    Drawing cover = set.drawings().cover();
+    About about = set.piece().description().about();
     At below = new At(cover.widthMm() / 2, cover.heightMm() + TITLE_MM * 0.6);
     Text name = new Text(TextStyle.TITLE, below, Anchor.MIDDLE, true, about.project().value());
     List<Drawing.Element> elements = new ArrayList<>(cover.elements());

@@ -83,6 +83,11 @@ public record Edition(String name, List<String> sections, Map<String, String> sw
     return sections.contains(section);
   }
 
+  /** Whether it shows the piece before it is sold, and so tells no size of any part. */
+  public boolean isPreview() {
+    return is(PREVIEW);
+  }
+
   /** Whether a switch is on. */
   boolean is(String key) {
     return switches.getOrDefault(key, "no").equals("yes");

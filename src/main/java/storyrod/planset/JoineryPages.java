@@ -53,6 +53,7 @@ public record JoineryPages(
    *
    * @param anchor the name by which links find it
    * @param between the marks that it joins
+   * @param marks the same as they are told
    * @param lines the cuts that make it
    * @param cut the steps that make them
    * @param fit the steps that close it
@@ -61,6 +62,7 @@ public record JoineryPages(
       String anchor,
       String title,
       List<Pair> between,
+      JointMarks marks,
       List<JointLine> lines,
       StepRuns cut,
       StepRuns fit,
@@ -68,12 +70,6 @@ public record JoineryPages(
     /** How many joints it stands for. */
     public int count() {
       return between.stream().mapToInt(Pair::count).sum();
-    }
-
-    private String betweenText() {
-      return between.stream()
-          .map(each -> each.first() + " – " + each.second() + " (" + each.count() + ")")
-          .collect(Collectors.joining(", "));
     }
   }
 
@@ -134,7 +130,7 @@ public record JoineryPages(
                 texts.say("joinery.cut") + " " + entry.cut().text(),
                 texts.say("joinery.fit") + " " + entry.fit().text())
             .collect(Collectors.joining(" "));
-    String between = texts.say("joinery.times", entry.count()) + " " + entry.betweenText();
+    String between = texts.say("joinery.times", entry.count()) + " " + entry.marks().text();
     return TITLE.heightMm(entry.title(), width)
         + TEXT.heightMm(between, width)
         + entry.drawing().heightMm()
@@ -147,10 +143,12 @@ public record JoineryPages(
 
   private static Entry entry(PlanSet set, JointSheet sheet, Print print) {
     Size room = room(print.paper());
+    List<Pair> between = between(sheet.kind());
     return new Entry(
         sheet.drawing().name(),
         title(set.piece(), sheet.kind().shown().joint(), print.texts()),
-        between(sheet.kind()),
+        between,
+        JointMarks.of(between, TEXT, room.widthMm()),
         sheet.kind().lines(),
         StepRuns.of(
             steps(

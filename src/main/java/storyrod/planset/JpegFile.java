@@ -24,14 +24,13 @@ final class JpegFile {
   private static final int APP14 = 0xEE;
   private static final int FIRST_RST = 0xD0;
   private static final int LAST_RST = 0xD7;
-  private static final int LAST_ORIENTATION = 8;
   private static final byte[] EXIF = "Exif\0\0".getBytes(StandardCharsets.ISO_8859_1);
   private static final byte[] ICC = "ICC_PROFILE\0".getBytes(StandardCharsets.ISO_8859_1);
 
   private final byte[] bytes;
   private final ByteArrayOutputStream kept = new ByteArrayOutputStream();
   private int at = 2;
-  private int orientation = 1;
+  private int orientation = Exif.UPRIGHT;
   private int width;
   private int height;
   private int colours;
@@ -99,7 +98,7 @@ final class JpegFile {
       width = u16(at + 7);
       colours = u8(bytes, at + 9);
     } else if (marker == APP1 && starts(EXIF)) {
-      orientation = orientation(ByteBuffer.wrap(bytes, at + 10, length - 10).slice());
+      orientation = Exif.orientation(ByteBuffer.wrap(bytes, at + 10, length - 10).slice());
     } else if (marker == SOS) {
       scanned = true;
     }
@@ -135,30 +134,10 @@ final class JpegFile {
         && (next < FIRST_RST || next > LAST_RST);
   }
 
-  /** The tag 0x0112 of the first directory of a TIFF; 1 where there is none. */
-  private static int orientation(ByteBuffer tiff) {
-    try {
-      tiff.order(
-          tiff.get(0) == 'I' ? java.nio.ByteOrder.LITTLE_ENDIAN : java.nio.ByteOrder.BIG_ENDIAN);
-      int directory = tiff.getInt(4);
-      int count = tiff.getShort(directory) & 0xFFFF;
-      for (int i = 0; i < count; i++) {
-        int entry = directory + 2 + 12 * i;
-        int found = tiff.getShort(entry + 8);
-        if (tiff.getShort(entry) == 0x0112 && found >= 1 && found <= LAST_ORIENTATION) {
-          return found;
-        }
-      }
-      return 1;
-    } catch (IndexOutOfBoundsException e) {
-      return 1;
-    }
-  }
-
   private byte[] cleaned() {
     ByteArrayOutputStream all = new ByteArrayOutputStream(kept.size() + 64);
     all.writeBytes(new byte[] {(byte) 0xFF, (byte) SOI});
-    if (orientation != 1) {
+    if (orientation != Exif.UPRIGHT) {
       all.writeBytes(exif());
     }
     all.writeBytes(kept.toByteArray());
@@ -168,11 +147,10 @@ final class JpegFile {
 
   /** A segment with the orientation alone. */
   private byte[] exif() {
-    ByteBuffer segment = ByteBuffer.allocate(36);
-    segment.putShort((short) (0xFF00 | APP1)).putShort((short) 34).put(EXIF);
-    segment.put((byte) 'M').put((byte) 'M').putShort((short) 42).putInt(8);
-    segment.putShort((short) 1).putShort((short) 0x0112).putShort((short) 3).putInt(1);
-    segment.putShort((short) orientation).putShort((short) 0).putInt(0);
+    byte[] tiff = Exif.tiff(orientation);
+    ByteBuffer segment = ByteBuffer.allocate(4 + EXIF.length + tiff.length);
+    segment.putShort((short) (0xFF00 | APP1)).putShort((short) (segment.capacity() - 2));
+    segment.put(EXIF).put(tiff);
     return segment.array();
   }
 

@@ -88,6 +88,8 @@ enum PdfFonts {
           BaseFont.createFont(
               name() + ".ttf", BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, file.get(), null);
       read.setSecureRandom(new FixedPrefix(ordinal()));
+      // The library lists the glyphs asked for, not those of which they are composed.
+      read.setIncludeCidSet(false);
       return read;
     } catch (IOException e) {
       throw new UncheckedIOException(e);

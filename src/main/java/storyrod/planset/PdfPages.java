@@ -18,11 +18,12 @@ import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfObject;
 import org.openpdf.text.pdf.PdfString;
+import org.openpdf.text.pdf.PdfWriter;
 import org.openpdf.util.XRLog;
 import org.w3c.dom.Document;
 import storyrod.drawing.Drawing;
 
-/** Lays out XHTML as a PDF; the same text and drawings give the same bytes. */
+/** Lays out XHTML as a PDF to keep (PDF/A); the same text and drawings give the same bytes. */
 final class PdfPages {
   private static final float DOTS_PER_POINT = 80f / 3f;
   private static final int DOTS_PER_PIXEL = 20;
@@ -83,6 +84,7 @@ final class PdfPages {
 
   private static byte[] laidOut(Document document, Pictures pictures, About about) {
     ITextRenderer renderer = renderer(pictures);
+    renderer.setPDFVersion(PdfWriter.VERSION_1_7);
     renderer.setListener(new Imprint(about));
     renderer.setDocument(document, "");
     renderer.layout();
@@ -128,6 +130,7 @@ final class PdfPages {
     @Override
     public void onClose(ITextRenderer renderer) {
       Attachment.attach(about.files(), renderer.getWriter());
+      new Archival(about).addTo(renderer.getWriter());
       PdfDictionary info = renderer.getWriter().getInfo();
       info.remove(PdfName.CREATIONDATE);
       info.remove(PdfName.MODDATE);

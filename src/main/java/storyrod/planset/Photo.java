@@ -26,7 +26,7 @@ public record Photo(byte[] bytes, int width, int height, int orientation) {
           new int[] {0, 1, -1, 0, 1, 0});
 
   /** Whether it is shown a quarter turn from how it is stored. */
-  private boolean isTurned() {
+  boolean isTurned() {
     return orientation >= FIRST_TURNED;
   }
 

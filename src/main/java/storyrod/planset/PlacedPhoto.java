@@ -27,7 +27,8 @@ final class PlacedPhoto extends PlacedPicture {
       PdfDictionary words = new PdfDictionary();
       words.put(PdfName.ALT, new PdfString(shows, PdfObject.TEXT_UNICODE));
       page.beginMarkedContentSequence(PdfName.SPAN, words, true);
-      page.addImage(Image.getInstance(photo.bytes()), at[0], at[1], at[2], at[3], at[4], at[5]);
+      byte[] printed = new PrintedPhoto(photo).bytes(place.width(), place.height());
+      page.addImage(Image.getInstance(printed), at[0], at[1], at[2], at[3], at[4], at[5]);
       page.endMarkedContentSequence();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

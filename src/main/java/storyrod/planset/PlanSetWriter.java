@@ -54,7 +54,8 @@ public final class PlanSetWriter {
   }
 
   /**
-   * The files of a plan set by name: the PDF, the drawings, the lists and {@code plan.json}.
+   * The files of a plan set by name: the PDF, the drawings, the lists and {@code plan.json}; of a
+   * preview the PDF and the cover's picture alone, as all others tell sizes.
    *
    * @throws UnprintableTextException if a text holds a character that no font has
    */
@@ -62,13 +63,21 @@ public final class PlanSetWriter {
     Print print = Print.of(set.piece(), set.build(), printing);
     Pages pages = Pages.of(set, print, wording.apply(set));
     Supplier<byte[]> writer = pdf(set, pages);
-    Lazy<Map<String, byte[]>> pdf = new Lazy<>(() -> Map.of("plan-set.pdf", writer.get()));
-    Lazy<Map<String, byte[]>> drawings = new Lazy<>(() -> DrawingFiles.svg(set));
-    Lazy<Map<String, byte[]>> lists =
-        new Lazy<>(() -> lists(set, pages.chosen().whole() ? pages : whole(set)));
-    Stream.of(pdf, drawings, lists).parallel().forEach(Lazy::get);
+    Lazy<byte[]> pdf = new Lazy<>(writer);
+    Lazy<Map<String, byte[]>> beside = new Lazy<>(() -> beside(set, pages));
+    Stream.of(pdf, beside).parallel().forEach(Lazy::get);
     Map<String, byte[]> files = new LinkedHashMap<>();
-    Stream.of(pdf, drawings, lists).map(Lazy::get).forEach(files::putAll);
+    files.put("plan-set.pdf", pdf.get());
+    files.putAll(beside.get());
+    return files;
+  }
+
+  private Map<String, byte[]> beside(PlanSet set, Pages pages) {
+    if (printing.edition().isPreview()) {
+      return DrawingFiles.coverSvg(set);
+    }
+    Map<String, byte[]> files = new LinkedHashMap<>(DrawingFiles.svg(set));
+    files.putAll(lists(set, pages.chosen().whole() ? pages : whole(set)));
     return files;
   }
 
@@ -92,8 +101,8 @@ public final class PlanSetWriter {
   }
 
   /** The drawings beside the PDF as PNG, by file name; {@link #write} leaves these out. */
-  public static Map<String, byte[]> pictures(PlanSet set) {
-    return DrawingFiles.png(set);
+  public Map<String, byte[]> pictures(PlanSet set) {
+    return printing.edition().isPreview() ? DrawingFiles.coverPng(set) : DrawingFiles.png(set);
   }
 
   /** The PDF alone. */

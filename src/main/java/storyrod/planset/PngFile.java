@@ -11,12 +11,13 @@ import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
 /**
- * A PNG file (ISO/IEC 15948), chunk by chunk. Texts, times and Exif are left out, and with it an
- * orientation: cameras write none into a PNG (from memory).
+ * A PNG file (ISO/IEC 15948), chunk by chunk. Texts and times are left out; of Exif only the
+ * orientation stays.
  */
 final class PngFile {
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
   private static final int AROUND = 12;
+  private static final String EXIF = "eXIf";
   private static final Set<String> KEPT =
       Set.of("IHDR", "PLTE", "IDAT", "IEND", "tRNS", "gAMA", "cHRM", "sRGB");
 
@@ -27,6 +28,7 @@ final class PngFile {
   private final ByteArrayOutputStream kept = new ByteArrayOutputStream();
   private final ByteArrayOutputStream packed = new ByteArrayOutputStream();
   private String last = "";
+  private int orientation = Exif.UPRIGHT;
 
   PngFile(byte[] bytes) {
     this.file = ByteBuffer.wrap(bytes);
@@ -59,7 +61,7 @@ final class PngFile {
   }
 
   private Photo photo(byte[] content) {
-    return new Photo(content, file.getInt(16), file.getInt(20), 1);
+    return new Photo(content, file.getInt(16), file.getInt(20), orientation);
   }
 
   private String name(int at) {
@@ -84,10 +86,24 @@ final class PngFile {
     last = name(at);
     if (last.equals("IDAT")) {
       packed.write(file.array(), at + 8, file.getInt(at));
+    } else if (last.equals(EXIF)) {
+      orientation = Exif.orientation(file.slice(at + 8, file.getInt(at)));
+    } else if (last.equals("IEND") && orientation != Exif.UPRIGHT) {
+      kept.writeBytes(exif());
     }
     if (KEPT.contains(last)) {
       kept.write(file.array(), at, AROUND + file.getInt(at));
     }
+  }
+
+  /** A chunk with the orientation alone. */
+  private byte[] exif() {
+    byte[] tiff = Exif.tiff(orientation);
+    ByteBuffer chunk = ByteBuffer.allocate(AROUND + tiff.length);
+    chunk.putInt(tiff.length).put(EXIF.getBytes(StandardCharsets.ISO_8859_1)).put(tiff);
+    CRC32 sum = new CRC32();
+    sum.update(chunk.array(), 4, tiff.length + 4);
+    return chunk.putInt((int) sum.getValue()).array();
   }
 
   /** Whether its packed pixels are as many as its head says; no more than these are unpacked. */

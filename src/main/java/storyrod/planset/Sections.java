@@ -51,34 +51,24 @@ final class Sections {
     ALL.put(
         "licence", pages -> where(!pages.licence().isEmpty(), pages, "licence", "licence.title"));
     ALL.put("fullsize", Sections::fullSize);
-    recorded("revisions", "revisions");
-    beside("hours", "hours");
-    beside("costs", "costs");
-    beside("boards", "wood");
-    beside("test-pieces", "test-pieces");
-    recorded("made", "made");
-    recorded("photos", "photos");
+    recorded("revisions");
+    recorded("hours");
+    recorded("costs");
+    recorded("boards");
+    recorded("test-pieces");
+    recorded("made");
+    recorded("photos");
   }
 
   private Sections() {}
 
-  private static void recorded(String section, String anchor) {
-    ALL.put(RecordPages.FOLDER + section, pages -> record(pages, section, anchor));
+  private static void recorded(String section) {
+    ALL.put(RecordPages.FOLDER + section, pages -> record(pages, section));
   }
 
-  /** A short section of the record, which the bookmarks name and the contents do not. */
-  private static void beside(String section, String anchor) {
-    ALL.put(
-        RecordPages.FOLDER + section,
-        pages ->
-            record(pages, section, anchor).stream()
-                .map(each -> Entry.bookmark(each.anchor(), each.title()))
-                .toList());
-  }
-
-  private static List<Entry> record(Pages pages, String section, String anchor) {
+  private static List<Entry> record(Pages pages, String section) {
     boolean shown = pages.record().has(section, pages.edition().is(Edition.LINES));
-    return where(shown, pages, anchor, "record." + section);
+    return where(shown, pages, section, "record." + section);
   }
 
   /** The template of a section. */

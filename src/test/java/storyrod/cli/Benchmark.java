@@ -34,8 +34,8 @@ import storyrod.words.Words;
 /**
  * Times every stage of a project's plan set, warm, in one process: least, median and most of the
  * counted rounds. Run by {@code mvn -q -Pbenchmark verify}, with the reading of ever larger
- * descriptions, the checks of a large piece and the build order of ever larger ones behind it; not
- * a test, so no time ever fails one.
+ * descriptions, the checks of a large piece, the build order of ever larger ones, and further
+ * editions behind it; not a test, so no time ever fails one.
  */
 public final class Benchmark {
   private static final Printing PRINTING = Printing.usual(Words.ENGLISH);
@@ -64,6 +64,7 @@ public final class Benchmark {
     ReadingBenchmark.run();
     CheckBenchmark.run();
     PlanBenchmark.run();
+    EditionBenchmark.run();
     HiddenLinesBenchmark.run();
     ExplodedBenchmark.run(
         parts ->

@@ -1,5 +1,6 @@
 package storyrod.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -125,6 +127,30 @@ class EditionsTest {
     String text = text(pdf);
     assertTrue(text.contains("Working time") && text.contains("Screws"), text);
     assertTrue(text.contains("Table saw") && text.contains("about 5 board feet"), text);
+  }
+
+  @Test
+  void nothingWithSizesIsWrittenBesideAPreview() {
+    Map<String, byte[]> files = built(STOOL, "--edition", "preview", "--png");
+    assertEquals(
+        Set.of("plan-set-preview.pdf", "drawings/cover.svg", "drawings/cover.png"), files.keySet());
+  }
+
+  /** Whatever is asked for first, lists and drawings are there, and stay when a preview is made. */
+  @Test
+  void listsAndDrawingsComeWithTheOtherEditions() {
+    Map<String, byte[]> files = built(STOOL, "--edition", "preview,publish");
+    assertTrue(files.keySet().containsAll(Set.of("plan.json", "drawings/part-A.svg")));
+    assertTrue(files.keySet().containsAll(Set.of("plan-set.pdf", "plan-set-preview.pdf")));
+    assertEquals(files.keySet(), built(STOOL, "--edition", "preview").keySet());
+  }
+
+  @Test
+  void aPlanInAnotherUnitLeavesThatInTheOwnOneAsItWas() throws IOException {
+    byte[] inches = built(STOOL).get("plan-set.pdf");
+    Map<String, byte[]> files = built(STOOL, "--units", "mm", "--language", "de");
+    assertArrayEquals(inches, files.get("plan-set.pdf"));
+    assertTrue(text(files.get("plan-set-mm-de.pdf")).contains("mm"));
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +15,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -199,6 +203,21 @@ class LayoutCommandTest {
     for (String[] off : new String[][] {{"--turn", "off"}, {"--no-turn"}, {"--turn=false"}}) {
       assertEquals(1, layout(parts, STOCK, with(off)).code(), String.join(" ", off));
     }
+  }
+
+  @Test
+  void pagesAndWhatIsToldAreInTheLanguageAskedFor() throws IOException {
+    String out = folder.resolve("out").toString();
+    Shell shell = layout(PARTS, STOCK, "--language", "de", "--out", out);
+    assertEquals(0, shell.code(), shell.toString());
+    assertTrue(shell.out().contains("Dateien in " + out), shell.out());
+    assertFalse(shell.out().matches("(?s).*(piece|fewer|needed|files).*"), shell.out());
+    byte[] pdf = Shell.files(folder.resolve("out")).get("layouts.pdf");
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertEquals("de", document.getDocumentCatalog().getLanguage());
+      assertTrue(new PDFTextStripper().getText(document).contains("Platte"));
+    }
+    assertTrue(layout(PARTS, STOCK, "--language", "xx").err().contains("takes de, en"));
   }
 
   private String[] with(String... options) {

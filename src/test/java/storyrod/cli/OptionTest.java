@@ -1,6 +1,7 @@
 package storyrod.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -109,6 +110,14 @@ class OptionTest {
     String text = SHELF.replaceAll("(?s)options:.*?parts:", "parts:");
     String said = Shell.run("check", project(folder, text).toString(), "--option", "x").out();
     assertTrue(said.contains("hint: it has no options; leave --option out"), said);
+  }
+
+  @Test
+  void variantsAreComparedInTheLanguageAskedFor() {
+    Shell shell = Shell.run("compare", "projects/step-stool", "--language", "de");
+    assertEquals(0, shell.code(), shell.toString());
+    assertTrue(shell.out().contains("wie geschrieben") && shell.out().contains("Teile"));
+    assertFalse(shell.out().contains("as written"), shell.out());
   }
 
   @Test

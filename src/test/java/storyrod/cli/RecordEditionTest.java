@@ -103,6 +103,19 @@ class RecordEditionTest {
     assertTrue(text.matches("(?s).*Planed once more.*\u22121/32.*"), text);
   }
 
+  /** The contents, which stand before the revisions, name all that the record has. */
+  @Test
+  void eachSectionOfTheRecordStandsInTheContents() throws IOException {
+    String text = text(built(Path.of("projects/step-stool"), "record").get(PDF));
+    String contents = text.substring(text.indexOf("Contents"), text.indexOf("What has changed"));
+    for (String title :
+        new String[] {
+          "Hours", "Costs", "Wood and its story", "Test pieces", "Planned and made", "Photos"
+        }) {
+      assertTrue(contents.matches("(?s).*\\n" + title + " \\d+\\n.*"), title + " in " + contents);
+    }
+  }
+
   @Test
   void nothingRecordedLeavesLinesToFillIn() throws IOException {
     Map<String, byte[]> files = built(Path.of("projects/sewing-box"), "publish,record");

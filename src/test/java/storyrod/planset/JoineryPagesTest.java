@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import storyrod.drawing.AllProjects;
 import storyrod.planset.JoineryPages.Entry;
 import storyrod.words.Words;
@@ -76,6 +78,16 @@ class JoineryPagesTest {
               .flatMap(entry -> entry.between().stream())
               .forEach(pair -> assertTrue(marks.containsAll(List.of(pair.first(), pair.second()))));
         });
+  }
+
+  /** The sentences above the joints have room for two lines on the narrowest paper. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de"})
+  void theLeadKeepsToItsLines(String language) {
+    String lead = Templates.SHARED.words(language).orElseThrow().say("joinery.lead");
+    TextMeasure measure = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
+    double width = Math.min(Paper.A4.textWidthMm(), Paper.LETTER.textWidthMm());
+    assertTrue(measure.heightMm(lead, width) < 2.5 * measure.lineMm(), lead);
   }
 
   /** Rows are filled from the left, and pages but the last with as many rows as they hold. */

@@ -121,16 +121,34 @@ class PhotoReaderTest {
     assertFalse(isTold(read(more).orElseThrow().bytes()));
   }
 
+  /** A chunk of PNG, its length and name before what it holds, its check sum behind it. */
+  private static byte[] chunk(String name, byte[] content) {
+    ByteBuffer chunk = ByteBuffer.allocate(content.length + 12);
+    chunk.putInt(content.length).put(name.getBytes(StandardCharsets.ISO_8859_1)).put(content);
+    CRC32 sum = new CRC32();
+    sum.update(chunk.array(), 4, content.length + 4);
+    return chunk.putInt((int) sum.getValue()).array();
+  }
+
   @Test
   void textsOfAPngAreLeftOut() throws IOException {
-    byte[] text = ("tEXtComment\0" + SECRET).getBytes(StandardCharsets.ISO_8859_1);
-    CRC32 sum = new CRC32();
-    sum.update(text);
-    ByteBuffer chunk = ByteBuffer.allocate(text.length + 8);
-    chunk.putInt(text.length - 4).put(text).putInt((int) sum.getValue());
-    byte[] more = with(file("png"), 33, chunk.array());
+    byte[] text = ("Comment\0" + SECRET).getBytes(StandardCharsets.ISO_8859_1);
+    byte[] more = with(file("png"), 33, chunk("tEXt", text));
     assertTrue(isTold(more));
     assertFalse(isTold(read(more).orElseThrow().bytes()));
+  }
+
+  /** Of its Exif too (PNG, third edition, 11.3.4.5), the orientation stays alone. */
+  @Test
+  void aPngIsTurnedAsItsExifSays() throws IOException {
+    byte[] tiff = exif(8);
+    byte[] more = with(file("png"), 33, chunk("eXIf", Arrays.copyOfRange(tiff, 6, tiff.length)));
+    assertTrue(isTold(more));
+    Photo photo = read(more).orElseThrow();
+    assertFalse(isTold(photo.bytes()));
+    assertEquals(8, photo.orientation());
+    assertEquals(8, read(photo.bytes()).orElseThrow().orientation());
+    assertEquals(40, ImageIO.read(new ByteArrayInputStream(photo.bytes())).getWidth());
   }
 
   /** Wherever a file is cut off it is refused, and nothing worse happens. */

@@ -48,7 +48,7 @@ class PlanSetFilesTest {
     PlanSet set = Sample.titled("Low shelf").planSet();
     String svg = new String(WRITER.write(set).get("drawings/cover.svg"), StandardCharsets.UTF_8);
     assertTrue(svg.contains(">Low shelf<"), svg);
-    assertTrue(PlanSetWriter.pictures(set).get("drawings/cover.png").length > 1000);
+    assertTrue(WRITER.pictures(set).get("drawings/cover.png").length > 1000);
   }
 
   @ParameterizedTest
