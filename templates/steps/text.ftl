@@ -1291,8 +1291,13 @@
 </#function>
 
 <#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
-<#macro clampSettings>
+<#-- Where battens make fewer clamps do, it is told where they press and not how many would be best. -->
+<#macro clampSettings counted=true>
   <#list clamps as c>
+    <#if !counted>
+      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", or on ") + ": the clamps open " + c.opening + ", and more with pads."/>
+      <#continue>
+    </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
     <#if jawsTold(c.jaws)?size == 1>
       <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
@@ -1306,6 +1311,11 @@
   </#if>
 </#macro>
 
+<#function jawPairs jaws>
+  <#local pairs = []>
+  <#list jaws as j><#if !pairs?seq_contains(fulls(j.on))><#local pairs = pairs + [fulls(j.on)]></#if></#list>
+  <#return pairs>
+</#function>
 <#function jawsTold jaws>
   <#local told = []>
   <#local seen = []>
@@ -1452,10 +1462,10 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@with "long-battens"/>
-      <@clampSettings/>
-      <#local allClamps = total(clamps)>
-      <#if allClamps gt shopClamps && clamps?size gt 0>
-        <@say "The shop has " + number(shopClamps) + " clamps: lay stiff battens, crowned a little towards the work, along every glued edge, and clamp down their ends and the middles of the long ones."/>
+      <#local fewer = total(clamps) gt shopClamps>
+      <@clampSettings !fewer/>
+      <#if fewer>
+        <@say "The shop has " + number(shopClamps) + " clamps: lay stiff battens, crowned a little towards the work, along every glued edge. Clamp down their ends first, one clamp for both where two battens meet, then the middles of the long ones with what is left; where a seam stays open, borrow another clamp."/>
       </#if>
       <@say "Put battens under the jaws" + (clamps?size gt 0)?then(", and tighten from the middle outwards, just hard enough to close every joint.", ", and clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards.")/>
     <#elseif has("fit-glue") && mitred>

@@ -1277,8 +1277,13 @@
 </#function>
 
 <#-- Zwingen an denselben Teilen werden einmal genannt: wie viele welches Teil halten, das hineinkommt. -->
-<#macro clampSettings>
+<#-- Where battens make fewer clamps do, it is told where they press and not how many would be best. -->
+<#macro clampSettings counted=true>
   <#list clamps as c>
+    <#if !counted>
+      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" oder auf ") + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
+      <#continue>
+    </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("Im Ganzen ", "") + (c.count == 1)?then("eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen">
     <#if jawsTold(c.jaws)?size == 1>
       <@say set + ", Backen auf " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in einer Linie mit den Teilen dazwischen", "") + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
@@ -1292,6 +1297,11 @@
   </#if>
 </#macro>
 
+<#function jawPairs jaws>
+  <#local pairs = []>
+  <#list jaws as j><#if !pairs?seq_contains(fulls(j.on))><#local pairs = pairs + [fulls(j.on)]></#if></#list>
+  <#return pairs>
+</#function>
 <#function jawsTold jaws>
   <#local told = []>
   <#local seen = []>
@@ -1433,10 +1443,10 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@with "long-battens"/>
-      <@clampSettings/>
-      <#local allClamps = total(clamps)>
-      <#if allClamps gt shopClamps && clamps?size gt 0>
-        <@say "Die Werkstatt hat " + number(shopClamps) + " Zwingen: steife Leisten, zum Werkstück hin leicht ballig, an jeder Leimkante entlang legen und ihre Enden und die Mitte der langen niederspannen."/>
+      <#local fewer = total(clamps) gt shopClamps>
+      <@clampSettings !fewer/>
+      <#if fewer>
+        <@say "Die Werkstatt hat " + number(shopClamps) + " Zwingen: steife Leisten, zum Werkstück hin leicht ballig, an jeder Leimkante entlang legen. Zuerst ihre Enden niederspannen, eine Zwinge für beide, wo zwei Leisten sich treffen, dann mit den übrigen die Mitte der langen; wo eine Fuge offen bleibt, eine weitere Zwinge leihen."/>
       </#if>
       <@say "Leisten unter die Backen legen" + (clamps?size gt 0)?then(" und von der Mitte nach außen anziehen, gerade so fest, dass jede Verbindung schließt.", " und an jeder Leimkante entlang niederspannen, von der Mitte nach außen.")/>
     <#elseif has("fit-glue") && mitred>
