@@ -148,12 +148,12 @@
 </#function>
 <#macro markingParts>
   <@title "Mark face and edge" + ofParts()/>
-  <#assign open = facing?filter(f -> f.way != "hidden")>
+  <#assign open = facing?filter(f -> facesWay[f.way]??)>
   <#if open?size gt 0>
     <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> lettersOf(f.marks) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
-  <#list facing?filter(f -> f.way == "hidden") as f>
-    <@say "Put the face mark of " + lettersOf(f.marks) + " on the better face: neither will be seen much."/>
+  <#list facing?filter(f -> !facesWay[f.way]??) as f>
+    <@say "Put the face mark of " + lettersOf(f.marks) + " on the better face: " + (f.way == "inside")?then("both are seen inside the piece.", "neither is seen from outside.")/>
   </#list>
   <@say "Beside it write the letter, with an arrow to the end or edge that the part drawing shows up" + several?then("; where equal parts have places of their own, write the place too, such as front left", "") + "."/>
   <#list handed as h>

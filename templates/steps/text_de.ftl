@@ -133,12 +133,12 @@
 </#function>
 <#macro markingParts>
   <@title "Fläche und Kante anzeichnen: " + someParts()/>
-  <#assign open = facing?filter(f -> f.way != "hidden")>
+  <#assign open = facing?filter(f -> facesWay[f.way]??)>
   <#if open?size gt 0>
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> lettersOf(f.marks) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
-  <#list facing?filter(f -> f.way == "hidden") as f>
-    <@say "Bei " + lettersOf(f.marks) + " das Flächenzeichen auf die bessere Fläche setzen: Man wird keine viel sehen."/>
+  <#list facing?filter(f -> !facesWay[f.way]??) as f>
+    <@say "Bei " + lettersOf(f.marks) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide im Inneren des Möbels.", "Von außen sieht man keine.")/>
   </#list>
   <@say "Daneben den Buchstaben schreiben, mit einem Pfeil zu dem Ende oder der Kante, die in der Teilzeichnung oben liegt" + several?then("; wo gleiche Teile eigene Plätze haben, auch den Platz, etwa vorn links", "") + "."/>
   <#list handed as h>
