@@ -766,7 +766,7 @@
     <#else>
       <@fencing/>
       <#if cut.narrow?size gt 0>
-        <@say "The groove goes into a narrow edge, " + joined(cut.narrow?map(n -> "the " + n.edges?map(e -> words["edge." + e])?join(" and the ") + " one of " + fulls(n.parts))) + ": stand the part on that edge, its face against a tall fence."/>
+        <@say "The groove goes into a narrow edge: of " + cut.narrow?map(n -> fulls(n.parts) + " the " + n.edges?map(e -> words["edge." + e] + " edge")?join(" and the "))?join(", of ") + ". Stand the part on that edge, its face against a tall fence."/>
       </#if>
       <@runStopped/>
     </#if>
@@ -1829,6 +1829,10 @@
   </#if>
 </#macro>
 
+<#function takenHow p>
+  <#if p.hand == ""><#return ""></#if>
+  <#return (p.hand == "drawn")?then(" as drawn", " mirrored")>
+</#function>
 <#-- The maker's own words first: they bear on what follows; what they say of the time after the glue comes last. -->
 <#-- What hangs on one line of glue until something else is on. -->
 <#list careful as c>
@@ -1861,6 +1865,9 @@
 </#if>
 <#if (mirrorImages![])?size gt 0>
 <@say "Build " + plains(mirrorImages) + " as mirror images of each other: lay each part on the side where the picture shows it."/>
+<#if mirrorTaken?size gt 0>
+<@say mirrorTaken?map(u -> plains(u.name) + " takes " + joined(u.parts?map(p -> full(p) + takenHow(p))))?join("; ") + "."/>
+</#if>
 </#if>
 <#if clampsOff?size gt 0>
 <@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + standsUp?then(" and stand the piece up again", "") + "."/>

@@ -1811,6 +1811,10 @@
   </#if>
 </#macro>
 
+<#function takenHow p>
+  <#if p.hand == ""><#return ""></#if>
+  <#return (p.hand == "drawn")?then(" wie gezeichnet", " gespiegelt")>
+</#function>
 <#-- Die eigenen Worte des Verfassers zuerst: Sie betreffen, was folgt; was sie von der Zeit nach dem Leim sagen, kommt zuletzt. -->
 <#-- Was an einer Leimfuge hängt, bis etwas anderes daran ist. -->
 <#list careful as c>
@@ -1843,6 +1847,9 @@
 </#if>
 <#if (mirrorImages![])?size gt 0>
 <@say plains(mirrorImages) + " als Spiegelbilder voneinander bauen: jedes Teil auf die Seite legen, wo das Bild es zeigt."/>
+<#if mirrorTaken?size gt 0>
+<@say mirrorTaken?map(u -> plains(u.name) + ": " + joined(u.parts?map(p -> full(p) + takenHow(p))))?join("; ") + "."/>
+</#if>
 </#if>
 <#if clampsOff?size gt 0>
 <@say "Zwingen von Schritt " + joined(clampsOff?map(n -> n?string)) + " abnehmen" + standsUp?then(" und das Möbel wieder aufstellen", "") + "."/>

@@ -181,7 +181,9 @@ final class StepData {
   private Map<String, Object> fitted(Step step) {
     Map<String, Object> data = new LinkedHashMap<>(fit.of(step));
     data.putAll(new ForOne(piece, phrases, fit).of(step, data));
-    data.put("mirrorImages", new MirrorImages(phrases, fit, steps).of(step));
+    MirrorImages mirrored = new MirrorImages(phrases, fit, steps);
+    data.put("mirrorImages", mirrored.of(step));
+    data.put("mirrorTaken", mirrored.taken(step));
     int turns = (int) data.get("turns");
     data.put("waitEach", new Durations(words).spoken(step.waitMinutes() / turns));
     data.put("eachMinutes", eachMinutes(step));
