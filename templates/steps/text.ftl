@@ -76,6 +76,11 @@
 </#function>
 <#function total list><#local sum = 0><#list list as p><#local sum = sum + p.count></#list><#return sum></#function>
 <#function pick list one many><#return (total(list) == 1)?then(one, many)></#function>
+<#-- A length of common practice: in the unit that comes first, the other beside it where both are told. -->
+<#function usual inches millimetres>
+  <#local first = inch?then(inches, millimetres)>
+  <#return first + both?then(" [" + inch?then(millimetres, inches) + "]", "")>
+</#function>
 <#function has trait><#return traits?seq_contains(trait)></#function>
 <#function many noun count><#return (count == 1)?then(noun, plural(noun))></#function>
 <#-- What is built more than once is told before what is done to it: Drawer 2: glue the box front. -->
@@ -194,14 +199,14 @@
   <@say "Lay the layers on each other with their grain all one way, and turn the outer two with the heart side out: as the wood dries, it then presses the edges of the glue lines together."/>
   <@say "Try them dry in the clamps: no gap may show along an edge."/>
   <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, clamps on both edges in turn."/>
-  <@panelClamps inch?then("4 in", "100 mm")/>
+  <@panelClamps usual("4 in", "100 mm")/>
   <@say "Leave " + pick(parts, "it", "them") + " for " + cured + " in all before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
 </#macro>
 
 <#-- How many clamps a panel or a pack of layers takes, and when they come off. -->
 <#macro panelClamps spacing>
   <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
-  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + pick(p.parts, "", "each of ") + fulls(p.parts))) + ": one " + inch?then("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
+  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + pick(p.parts, "", "each of ") + fulls(p.parts))) + ": one " + usual("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
   <#if clampsShort gt 0>
     <@say "The shop has " + number(shopClamps) + " of them: borrow " + number(clampsShort) + " more before you spread any glue."/>
   </#if>
@@ -233,7 +238,7 @@
     <@ringsOfStaves/>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
-      <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by " + inch?then("1/32 in", "1 mm") + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
+      <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by " + usual("1/32 in", "1 mm") + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
     </#if>
     <#if tooWide?size lt parts?size>
       <@say "Plane the " + (tooWide?size gt 0)?then("other ", "") + "boards a little over " + thickness + "."/>
@@ -241,7 +246,7 @@
     <@say "Lay the boards in their order again, and draw the triangle anew on the planed faces: planing, and turning boards over, took the first one away."/>
     <@say "Joint the edges that meet, until no light shows between them."/>
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps under and over them in turn."/>
-    <@panelClamps inch?then("12 in", "300 mm")/>
+    <@panelClamps usual("12 in", "300 mm")/>
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + cured + " in all before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
     <@title "Mill the " + woodOf(stock) + " to " + thickness/>
@@ -367,7 +372,7 @@
       </#list>
     </#list>
     <@say "Fix the board and the piece inside to a flat bed, so that neither can move when the last of the wood is cut."/>
-    <@say "Rout in passes of " + inch?then("1/8 in", "3 mm") + " at most, the last one just through into the bed."/>
+    <@say "Rout in passes of " + usual("1/8 in", "3 mm") + " at most, the last one just through into the bed."/>
     <#list boards as b>
       <@say "Square the corners of the opening in " + fulls(b.parts) + " with a chisel; or leave them round, with the cutter's " + b.radius + " or more, and round the corners of " + lettersOf(b.keptMarks) + " to match."/>
     </#list>
@@ -396,7 +401,7 @@
   <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
   <@say "Brush glue on the long edges that meet, and none where the opening will be."/>
   <@say "Clamp across the strips, clamps under and over them in turn, and see with a straightedge that the faces lie level."/>
-  <@panelClamps inch?then("12 in", "300 mm")/>
+  <@panelClamps usual("12 in", "300 mm")/>
   <@say "Wipe the glue out of the corners of the opening while it is wet."/>
   <@say "Leave it for " + cured + " in all; go on with the next steps meanwhile."/>
 </#macro>
@@ -572,14 +577,14 @@
     <@say "Level the bottom " + cut.depth + " deep all over, so that the haunch reaches it when the shoulder closes."/>
   <#elseif has("cut-round-ended-mortise")>
     <@title "Rout the mortises for the loose tenons" + inParts()/>
-    <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
+    <@say "Lay each part (" + letters() + ") beside the one that it meets, as they will be joined, and mark the middle of each mortise across both."/>
     <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
     <@insetTold "Set the guide"/>
     <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
     <@say "Write one number on the two mortises of each joint."/>
   <#elseif has("cut-biscuit-slot")>
     <@title "Cut the biscuit slots" + inParts()/>
-    <@say "Hold the parts that meet in their place and strike the middle of each biscuit across both, as the part drawings give it: " + letters() + "."/>
+    <@say "Hold each part (" + letters() + ") in its place against the one that it meets and strike the middle of each biscuit across both, as the part drawings give it."/>
     <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep."/>
     <@insetTold "Set the fence"/>
     <@say "Line the joiner's mark up with each line, press its fence down flat, and plunge to the stop: the part drawings show how many slots each part has."/>
@@ -661,7 +666,7 @@
     <#if cut.onEdge>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts as wide as the parts: notched and put together on edge, their edges must lie flush."/>
       <@stopsSet/>
-      <@say "Stand each part on edge against the mitre gauge, cut at both lines first, then clear what is between."/>
+      <@say "Stand each part on edge against the mitre gauge. Where the cutter is as wide as the slot, set the stop so that it lies between both lines and cut each slot in one pass; with a narrower one, cut at both lines first, then clear what is between."/>
     <#else>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts of the parts' thickness: lapped over each other, their faces must lie flush."/>
       <@stopsSet/>
@@ -724,7 +729,7 @@
     <@title "Cut the tongues" + onParts()/>
     <#if has("cut-large-tongue")>
     <@say "Clamp a straightedge across " + fulls(parts) + ", so that the router's cutter reaches " + cut.depth + " from the end: a panel of this size is moved over no machine. Set the depth by an offcut of the same thickness, until a tongue about " + cut.size + " thick goes into the groove by hand without play."/>
-    <@say "Rout from the end up to the straightedge in passes of " + inch?then("1/8 in", "3 mm") + " at most; turn the panel over with a helper, set the straightedge to the same line, squared round both edges, and rout the other face."/>
+    <@say "Rout from the end up to the straightedge in passes of " + usual("1/8 in", "3 mm") + " at most; turn the panel over with a helper, set the straightedge to the same line, squared round both edges, and rout the other face."/>
     <@say "Trim the shoulders with the shoulder plane until they lie in line."/>
     <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     <#else>
@@ -745,7 +750,7 @@
       <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", cut.inPasses?then("; the last pass cuts ", " and ") + cut.depth + " deep")) + "."/>
     </#if>
     <#if cut.inPasses>
-      <@say "Cut it in several passes, the trial too: begin " + inch?then("3/8 in", "10 mm") + " deep, take all parts through, and raise the cutter by as much at most for each further pass, for it is deep for its width."/>
+      <@say "Cut it in several passes, the trial too: begin " + usual("3/8 in", "10 mm") + " deep, take all parts through, and raise the cutter by as much at most for each further pass, for it is deep for its width."/>
     </#if>
     <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness" + cut.inPasses?then(", to the first depth", "") + "."/>
     <#if cut.term == "rabbet">
@@ -1765,7 +1770,7 @@
     <#case "knob">
       <@title "Mount the " + noun/>
       <@screwLengths/>
-      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + inch?then("3/8 in", "10 mm") + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
+      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + usual("3/8 in", "10 mm") + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>

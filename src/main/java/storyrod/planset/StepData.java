@@ -69,6 +69,7 @@ final class StepData {
     data.put("parts", phrases.parts(step.targets()));
     data.put("marks", phrases.marks(step.targets()));
     data.put("inch", piece.description().printed().unit() == Unit.INCH);
+    data.put("both", piece.description().printed().isDual());
     data.put("said", step.say().stream().map(StepData::sentence).toList());
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
     GlueTimes glue = GlueTimes.of(piece.description());

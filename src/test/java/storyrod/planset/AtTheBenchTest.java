@@ -99,4 +99,14 @@ class AtTheBenchTest {
         "four to the two tray ends (Q) and eight to the two long frame pieces (D) and the two short"
             + " frame pieces (E)");
   }
+
+  /** A slot as wide as the cutter has no second line to cut at. */
+  @Test
+  void slotsOfCrossingPartsAreCutInOnePass() throws IOException {
+    assertSays(
+        step(
+            StepWordsTest.steps("sewing-box"),
+            "Cut the cross-laps in the long dividers and the short dividers"),
+        "cut each slot in one pass");
+  }
 }
