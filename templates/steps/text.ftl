@@ -1646,6 +1646,10 @@
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
+  <#if toCover>
+    <@with "masking-tape"/>
+    <@say "Before the first coat, cover or tape over what the page on the finish lists under “What to keep bare”."/>
+  </#if>
   <#if sliding?size gt 0>
     <@with "masking-tape"/>
     <@say "Before the first coat, tape over the edges of " + fulls(sliding) + " that run in grooves, and the faces above and below them as far as they go in: every coat there takes of the room to slide."/>

@@ -1628,6 +1628,10 @@
   <#if early?size gt 0>
     <@say "Schleifmaschine und Pinsel von dem fernhalten, was schon behandelt ist: " + joined((earlyPanels?size gt 0)?then(["ganz " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["Innenseite von " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["beide Flächen von " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
+  <#if toCover>
+    <@with "masking-tape"/>
+    <@say "Vor dem ersten Auftrag abdecken oder abkleben, was die Seite zur Oberfläche unter „Was frei bleiben muss“ nennt."/>
+  </#if>
   <#if sliding?size gt 0>
     <@with "masking-tape"/>
     <@say "Vor dem ersten Auftrag die Kanten von " + fulls(sliding) + " abkleben, die in Nuten laufen, und die Flächen darüber und darunter, so weit sie hineingehen: Jeder Auftrag dort nimmt vom Spiel zum Gleiten."/>

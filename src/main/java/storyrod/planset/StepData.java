@@ -209,6 +209,10 @@ final class StepData {
         piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
     data.put("unsanded", phrases.marks(unsanded(step)));
     data.put("sliding", phrases.parts(sliding));
+    Texts texts = new Texts(piece.description().printed(), words);
+    data.put(
+        "toCover",
+        step.verb() == Verb.FINISH && !new Masks(piece, steps, texts).standing().isEmpty());
     data.put("slidIn", phrases.parts(new Trials(piece).runsIn(sliding)));
     return data;
   }
