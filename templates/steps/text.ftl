@@ -76,6 +76,11 @@
 </#function>
 <#function total list><#local sum = 0><#list list as p><#local sum = sum + p.count></#list><#return sum></#function>
 <#function pick list one many><#return (total(list) == 1)?then(one, many)></#function>
+<#-- A length of common practice: in the unit that comes first, the other beside it where both are told. -->
+<#function usual inches millimetres>
+  <#local first = inch?then(inches, millimetres)>
+  <#return first + both?then(" [" + inch?then(millimetres, inches) + "]", "")>
+</#function>
 <#function has trait><#return traits?seq_contains(trait)></#function>
 <#function many noun count><#return (count == 1)?then(noun, plural(noun))></#function>
 <#-- What is built more than once is told before what is done to it: Drawer 2: glue the box front. -->
@@ -148,12 +153,12 @@
 </#function>
 <#macro markingParts>
   <@title "Mark face and edge" + ofParts()/>
-  <#assign open = facing?filter(f -> f.way != "hidden")>
+  <#assign open = facing?filter(f -> facesWay[f.way]??)>
   <#if open?size gt 0>
     <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> lettersOf(f.marks) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
-  <#list facing?filter(f -> f.way == "hidden") as f>
-    <@say "Put the face mark of " + lettersOf(f.marks) + " on the better face: neither will be seen much."/>
+  <#list facing?filter(f -> !facesWay[f.way]??) as f>
+    <@say "Put the face mark of " + lettersOf(f.marks) + " on the better face: " + (f.way == "inside")?then("both are seen inside the piece.", "neither is seen from outside.")/>
   </#list>
   <@say "Beside it write the letter, with an arrow to the end or edge that the part drawing shows up" + several?then("; where equal parts have places of their own, write the place too, such as front left", "") + "."/>
   <#list handed as h>
@@ -194,14 +199,14 @@
   <@say "Lay the layers on each other with their grain all one way, and turn the outer two with the heart side out: as the wood dries, it then presses the edges of the glue lines together."/>
   <@say "Try them dry in the clamps: no gap may show along an edge."/>
   <@say "Spread an even film of glue over the whole of each face that meets another, set the layers flush along one edge, and clamp them between straight cauls, from the middle to the ends, clamps on both edges in turn."/>
-  <@panelClamps inch?then("4 in", "100 mm")/>
+  <@panelClamps usual("4 in", "100 mm")/>
   <@say "Leave " + pick(parts, "it", "them") + " for " + cured + " in all before you plane " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
 </#macro>
 
 <#-- How many clamps a panel or a pack of layers takes, and when they come off. -->
 <#macro panelClamps spacing>
   <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
-  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + pick(p.parts, "", "each of ") + fulls(p.parts))) + ": one " + inch?then("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
+  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + pick(p.parts, "", "each of ") + fulls(p.parts))) + ": one " + usual("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
   <#if clampsShort gt 0>
     <@say "The shop has " + number(shopClamps) + " of them: borrow " + number(clampsShort) + " more before you spread any glue."/>
   </#if>
@@ -233,7 +238,7 @@
     <@ringsOfStaves/>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
-      <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by " + inch?then("1/32 in", "1 mm") + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
+      <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by " + usual("1/32 in", "1 mm") + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
     </#if>
     <#if tooWide?size lt parts?size>
       <@say "Plane the " + (tooWide?size gt 0)?then("other ", "") + "boards a little over " + thickness + "."/>
@@ -241,7 +246,7 @@
     <@say "Lay the boards in their order again, and draw the triangle anew on the planed faces: planing, and turning boards over, took the first one away."/>
     <@say "Joint the edges that meet, until no light shows between them."/>
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps under and over them in turn."/>
-    <@panelClamps inch?then("12 in", "300 mm")/>
+    <@panelClamps usual("12 in", "300 mm")/>
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + cured + " in all before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
   <#else>
     <@title "Mill the " + woodOf(stock) + " to " + thickness/>
@@ -367,7 +372,7 @@
       </#list>
     </#list>
     <@say "Fix the board and the piece inside to a flat bed, so that neither can move when the last of the wood is cut."/>
-    <@say "Rout in passes of " + inch?then("1/8 in", "3 mm") + " at most, the last one just through into the bed."/>
+    <@say "Rout in passes of " + usual("1/8 in", "3 mm") + " at most, the last one just through into the bed."/>
     <#list boards as b>
       <@say "Square the corners of the opening in " + fulls(b.parts) + " with a chisel; or leave them round, with the cutter's " + b.radius + " or more, and round the corners of " + lettersOf(b.keptMarks) + " to match."/>
     </#list>
@@ -396,7 +401,7 @@
   <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
   <@say "Brush glue on the long edges that meet, and none where the opening will be."/>
   <@say "Clamp across the strips, clamps under and over them in turn, and see with a straightedge that the faces lie level."/>
-  <@panelClamps inch?then("12 in", "300 mm")/>
+  <@panelClamps usual("12 in", "300 mm")/>
   <@say "Wipe the glue out of the corners of the opening while it is wet."/>
   <@say "Leave it for " + cured + " in all; go on with the next steps meanwhile."/>
 </#macro>
@@ -572,14 +577,14 @@
     <@say "Level the bottom " + cut.depth + " deep all over, so that the haunch reaches it when the shoulder closes."/>
   <#elseif has("cut-round-ended-mortise")>
     <@title "Rout the mortises for the loose tenons" + inParts()/>
-    <@say "Lay the parts that meet beside each other as they will be joined, and mark the middle of each mortise across both: " + letters() + "."/>
+    <@say "Lay each part (" + letters() + ") beside the one that it meets, as they will be joined, and mark the middle of each mortise across both."/>
     <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
     <@insetTold "Set the guide"/>
     <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
     <@say "Write one number on the two mortises of each joint."/>
   <#elseif has("cut-biscuit-slot")>
     <@title "Cut the biscuit slots" + inParts()/>
-    <@say "Hold the parts that meet in their place and strike the middle of each biscuit across both, as the part drawings give it: " + letters() + "."/>
+    <@say "Hold each part (" + letters() + ") in its place against the one that it meets and strike the middle of each biscuit across both, as the part drawings give it."/>
     <@say "Set the joiner to " + cut.forTitle + ", which is " + cut.depth + " deep."/>
     <@insetTold "Set the fence"/>
     <@say "Line the joiner's mark up with each line, press its fence down flat, and plunge to the stop: the part drawings show how many slots each part has."/>
@@ -661,7 +666,7 @@
     <#if cut.onEdge>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts as wide as the parts: notched and put together on edge, their edges must lie flush."/>
       <@stopsSet/>
-      <@say "Stand each part on edge against the mitre gauge, cut at both lines first, then clear what is between."/>
+      <@say "Stand each part on edge against the mitre gauge. Where the cutter is as wide as the slot, set the stop so that it lies between both lines and cut each slot in one pass; with a narrower one, cut at both lines first, then clear what is between."/>
     <#else>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts of the parts' thickness: lapped over each other, their faces must lie flush."/>
       <@stopsSet/>
@@ -724,7 +729,7 @@
     <@title "Cut the tongues" + onParts()/>
     <#if has("cut-large-tongue")>
     <@say "Clamp a straightedge across " + fulls(parts) + ", so that the router's cutter reaches " + cut.depth + " from the end: a panel of this size is moved over no machine. Set the depth by an offcut of the same thickness, until a tongue about " + cut.size + " thick goes into the groove by hand without play."/>
-    <@say "Rout from the end up to the straightedge in passes of " + inch?then("1/8 in", "3 mm") + " at most; turn the panel over with a helper, set the straightedge to the same line, squared round both edges, and rout the other face."/>
+    <@say "Rout from the end up to the straightedge in passes of " + usual("1/8 in", "3 mm") + " at most; turn the panel over with a helper, set the straightedge to the same line, squared round both edges, and rout the other face."/>
     <@say "Trim the shoulders with the shoulder plane until they lie in line."/>
     <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     <#else>
@@ -745,7 +750,7 @@
       <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", cut.inPasses?then("; the last pass cuts ", " and ") + cut.depth + " deep")) + "."/>
     </#if>
     <#if cut.inPasses>
-      <@say "Cut it in several passes, the trial too: begin " + inch?then("3/8 in", "10 mm") + " deep, take all parts through, and raise the cutter by as much at most for each further pass, for it is deep for its width."/>
+      <@say "Cut it in several passes, the trial too: begin " + usual("3/8 in", "10 mm") + " deep, take all parts through, and raise the cutter by as much at most for each further pass, for it is deep for its width."/>
     </#if>
     <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness" + cut.inPasses?then(", to the first depth", "") + "."/>
     <#if cut.term == "rabbet">
@@ -766,7 +771,7 @@
     <#else>
       <@fencing/>
       <#if cut.narrow?size gt 0>
-        <@say "The groove goes into a narrow edge, " + joined(cut.narrow?map(n -> "the " + n.edges?map(e -> words["edge." + e])?join(" and the ") + " one of " + fulls(n.parts))) + ": stand the part on that edge, its face against a tall fence."/>
+        <@say "The groove goes into a narrow edge: of " + cut.narrow?map(n -> fulls(n.parts) + " the " + n.edges?map(e -> words["edge." + e] + " edge")?join(" and the "))?join(", of ") + ". Stand the part on that edge, its face against a tall fence."/>
       </#if>
       <@runStopped/>
     </#if>
@@ -1291,8 +1296,13 @@
 </#function>
 
 <#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
-<#macro clampSettings>
+<#-- Where battens make fewer clamps do, it is told where they press and not how many would be best. -->
+<#macro clampSettings counted=true>
   <#list clamps as c>
+    <#if !counted>
+      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", or on ") + ": the clamps open " + c.opening + ", and more with pads."/>
+      <#continue>
+    </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
     <#if jawsTold(c.jaws)?size == 1>
       <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
@@ -1306,6 +1316,11 @@
   </#if>
 </#macro>
 
+<#function jawPairs jaws>
+  <#local pairs = []>
+  <#list jaws as j><#if !pairs?seq_contains(fulls(j.on))><#local pairs = pairs + [fulls(j.on)]></#if></#list>
+  <#return pairs>
+</#function>
 <#function jawsTold jaws>
   <#local told = []>
   <#local seen = []>
@@ -1452,10 +1467,10 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@with "long-battens"/>
-      <@clampSettings/>
-      <#local allClamps = total(clamps)>
-      <#if allClamps gt shopClamps && clamps?size gt 0>
-        <@say "The shop has " + number(shopClamps) + " clamps: lay stiff battens, crowned a little towards the work, along every glued edge, and clamp down their ends and the middles of the long ones."/>
+      <#local fewer = total(clamps) gt shopClamps>
+      <@clampSettings !fewer/>
+      <#if fewer>
+        <@say "The shop has " + number(shopClamps) + " clamps: lay stiff battens, crowned a little towards the work, along every glued edge. Clamp down their ends first, one clamp for both where two battens meet, then the middles of the long ones with what is left; where a seam stays open, borrow another clamp."/>
       </#if>
       <@say "Put battens under the jaws" + (clamps?size gt 0)?then(", and tighten from the middle outwards, just hard enough to close every joint.", ", and clamp " + pick(moving, "it", "them") + " down along every glued edge, from the middle outwards.")/>
     <#elseif has("fit-glue") && mitred>
@@ -1631,6 +1646,10 @@
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
+  <#if toCover>
+    <@with "masking-tape"/>
+    <@say "Before the first coat, cover or tape over what the page on the finish lists under “What to keep bare”."/>
+  </#if>
   <#if sliding?size gt 0>
     <@with "masking-tape"/>
     <@say "Before the first coat, tape over the edges of " + fulls(sliding) + " that run in grooves, and the faces above and below them as far as they go in: every coat there takes of the room to slide."/>
@@ -1755,7 +1774,7 @@
     <#case "knob">
       <@title "Mount the " + noun/>
       <@screwLengths/>
-      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + inch?then("3/8 in", "10 mm") + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
+      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + usual("3/8 in", "10 mm") + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>
@@ -1819,6 +1838,10 @@
   </#if>
 </#macro>
 
+<#function takenHow p>
+  <#if p.hand == ""><#return ""></#if>
+  <#return (p.hand == "drawn")?then(" as drawn", " mirrored")>
+</#function>
 <#-- The maker's own words first: they bear on what follows; what they say of the time after the glue comes last. -->
 <#-- What hangs on one line of glue until something else is on. -->
 <#list careful as c>
@@ -1851,6 +1874,9 @@
 </#if>
 <#if (mirrorImages![])?size gt 0>
 <@say "Build " + plains(mirrorImages) + " as mirror images of each other: lay each part on the side where the picture shows it."/>
+<#if mirrorTaken?size gt 0>
+<@say mirrorTaken?map(u -> plains(u.name) + " takes " + joined(u.parts?map(p -> full(p) + takenHow(p))))?join("; ") + "."/>
+</#if>
 </#if>
 <#if clampsOff?size gt 0>
 <@say "Take off the clamps of step" + (clampsOff?size gt 1)?then("s ", " ") + joined(clampsOff?map(n -> n?string)) + standsUp?then(" and stand the piece up again", "") + "."/>

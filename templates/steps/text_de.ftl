@@ -60,6 +60,11 @@
 </#function>
 <#function total list><#local sum = 0><#list list as p><#local sum = sum + p.count></#list><#return sum></#function>
 <#function pick list one many><#return (total(list) == 1)?then(one, many)></#function>
+<#-- A length of common practice: in the unit that comes first, the other beside it where both are told. -->
+<#function usual inches millimetres>
+  <#local first = inch?then(inches, millimetres)>
+  <#return first + both?then(" [" + inch?then(millimetres, inches) + "]", "")>
+</#function>
 <#function has trait><#return traits?seq_contains(trait)></#function>
 <#-- Eine Zahl von Beschlägen oder dergleichen: Schraube × 4; einer allein ohne Zahl. -->
 <#function many noun count><#return (count == 1)?then(noun, noun + " × " + count)></#function>
@@ -133,12 +138,12 @@
 </#function>
 <#macro markingParts>
   <@title "Fläche und Kante anzeichnen: " + someParts()/>
-  <#assign open = facing?filter(f -> f.way != "hidden")>
+  <#assign open = facing?filter(f -> facesWay[f.way]??)>
   <#if open?size gt 0>
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> lettersOf(f.marks) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
-  <#list facing?filter(f -> f.way == "hidden") as f>
-    <@say "Bei " + lettersOf(f.marks) + " das Flächenzeichen auf die bessere Fläche setzen: Man wird keine viel sehen."/>
+  <#list facing?filter(f -> !facesWay[f.way]??) as f>
+    <@say "Bei " + lettersOf(f.marks) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide im Inneren des Möbels.", "Von außen sieht man keine.")/>
   </#list>
   <@say "Daneben den Buchstaben schreiben, mit einem Pfeil zu dem Ende oder der Kante, die in der Teilzeichnung oben liegt" + several?then("; wo gleiche Teile eigene Plätze haben, auch den Platz, etwa vorn links", "") + "."/>
   <#list handed as h>
@@ -179,14 +184,14 @@
   <@say "Lagen aufeinanderlegen, Faser in einer Richtung, die beiden äußeren mit der Kernseite nach außen: Trocknet das Holz, drückt es so die Ränder der Leimfugen zusammen."/>
   <@say "Trocken in den Zwingen probieren: Keine Fuge darf an einer Kante offen stehen."/>
   <@say "Auf jede Fläche, die auf eine andere trifft, einen gleichmäßigen Leimfilm geben, die Lagen an einer Kante bündig legen und zwischen geraden Zulagen spannen, von der Mitte zu den Enden, Zwingen abwechselnd an beiden Kanten."/>
-  <@panelClamps inch?then("4 in", "100 mm")/>
+  <@panelClamps usual("4 in", "100 mm")/>
   <@say "Vor dem Hobeln insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten beginnen."/>
 </#macro>
 
 <#-- Wie viele Zwingen Leimholz oder ein Paket von Lagen braucht, und wann sie abkommen. -->
 <#macro panelClamps spacing>
   <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
-  <@say joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" Zwingen", "") + " für " + pick(p.parts, "", "je eines von ") + fulls(p.parts))) + " setzen: je eine " + inch?then("2 in", "50 mm") + " von jedem Ende" + long?then(", die übrigen gleichmäßig dazwischen, höchstens " + spacing + " auseinander", "") + "."/>
+  <@say joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" Zwingen", "") + " für " + pick(p.parts, "", "je eines von ") + fulls(p.parts))) + " setzen: je eine " + usual("2 in", "50 mm") + " von jedem Ende" + long?then(", die übrigen gleichmäßig dazwischen, höchstens " + spacing + " auseinander", "") + "."/>
   <#if clampsShort gt 0>
     <@say "Die Werkstatt hat " + number(shopClamps) + " davon: " + number(clampsShort) + " weitere leihen, bevor Leim aufgetragen wird."/>
   </#if>
@@ -218,7 +223,7 @@
     <@ringsOfStaves/>
     <@say "Eine Fläche jedes Bretts abrichten."/>
     <#if tooWide?size gt 0>
-      <@say "Bretter für " + fulls(tooWide) + " etwas dicker als " + thickness + " hobeln, um " + inch?then("1/32 in", "1 mm") + ": Verleimt ist die Fläche breiter, als die Dickenhobelmaschine fasst, und das Ebnen der Fugen nimmt den Rest."/>
+      <@say "Bretter für " + fulls(tooWide) + " etwas dicker als " + thickness + " hobeln, um " + usual("1/32 in", "1 mm") + ": Verleimt ist die Fläche breiter, als die Dickenhobelmaschine fasst, und das Ebnen der Fugen nimmt den Rest."/>
     </#if>
     <#if tooWide?size lt parts?size>
       <@say (tooWide?size gt 0)?then("Die anderen Bretter", "Bretter") + " etwas dicker als " + thickness + " hobeln."/>
@@ -226,7 +231,7 @@
     <@say "Bretter wieder in ihrer Reihenfolge auslegen und das Dreieck auf den gehobelten Flächen neu zeichnen."/>
     <@say "Kanten fügen, die zusammenkommen, bis kein Licht durchscheint."/>
     <@say "Bretter Kante an Kante auf einem ebenen Bett von Zwingen verleimen, Zwingen abwechselnd darunter und darüber."/>
-    <@panelClamps inch?then("12 in", "300 mm")/>
+    <@panelClamps usual("12 in", "300 mm")/>
     <@say "Vor dem " + (tooWide?size == 0)?then("Hobeln", (tooWide?size == parts?size)?then("Ebnen", "Hobeln oder Ebnen")) + " insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten beginnen."/>
   <#else>
     <@title woodOf(stock) + " auf " + thickness + " hobeln"/>
@@ -352,7 +357,7 @@
       </#list>
     </#list>
     <@say "Brett und inneres Stück auf einer ebenen Unterlage festmachen, sodass sich keines bewegt, wenn das letzte Holz durchtrennt wird."/>
-    <@say "In Durchgängen von höchstens " + inch?then("1/8 in", "3 mm") + " fräsen, den letzten knapp durch bis in die Unterlage."/>
+    <@say "In Durchgängen von höchstens " + usual("1/8 in", "3 mm") + " fräsen, den letzten knapp durch bis in die Unterlage."/>
     <#list boards as b>
       <@say "Ecken der Öffnung in " + fulls(b.parts) + " mit dem Stechbeitel rechtwinklig ausarbeiten; oder rund lassen, mit " + b.radius + " wie der Fräser oder mehr, und die Ecken von " + lettersOf(b.keptMarks) + " passend runden."/>
     </#list>
@@ -381,7 +386,7 @@
   <@say "Ein Distanzstück so lang wie jede Öffnung schneiden und mit Klebeband umwickeln: In die Öffnung gelegt, hält es die Endstücke, wo sie hingehören."/>
   <@say "Leim auf die Längskanten streichen, die zusammenkommen, und keinen, wo die Öffnung sein wird."/>
   <@say "Quer über die Streifen spannen, Zwingen abwechselnd darunter und darüber, und mit einer Richtlatte prüfen, dass die Flächen eben liegen."/>
-  <@panelClamps inch?then("12 in", "300 mm")/>
+  <@panelClamps usual("12 in", "300 mm")/>
   <@say "Leim aus den Ecken der Öffnung wischen, solange er nass ist."/>
   <@say "Insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten weitermachen."/>
 </#macro>
@@ -556,14 +561,14 @@
     <@say "Den Grund überall " + cut.depth + " tief ebnen, damit der Federansatz ihn erreicht, wenn die Brüstung schließt."/>
   <#elseif has("cut-round-ended-mortise")>
     <@title "Zapfenlöcher für die losen Zapfen fräsen" + inParts()/>
-    <@say "Teile, die zusammenkommen, nebeneinanderlegen, wie sie verbunden werden, und die Mitte jedes Zapfenlochs über beide anreißen: " + letters() + "."/>
+    <@say "Jedes Teil (" + letters() + ") neben das legen, mit dem es zusammenkommt, wie sie verbunden werden, und die Mitte jedes Zapfenlochs über beide anreißen."/>
     <@say "Tiefenanschlag der Oberfräse auf " + cut.depth + " stellen, mit einem Fräser von " + cut.size + ", und den losen Zapfen in einem Probeloch versuchen: Er soll sich von Hand ohne Spiel einschieben lassen."/>
     <@insetTold "Parallelanschlag einstellen"/>
     <@say "Jedes Zapfenloch in Durchgängen fräsen, über alles " + cut.length + " lang, und seine Enden rund lassen."/>
     <@say "Auf die zwei Zapfenlöcher jeder Verbindung dieselbe Nummer schreiben."/>
   <#elseif has("cut-biscuit-slot")>
     <@title "Flachdübelschlitze fräsen" + inParts()/>
-    <@say "Teile, die zusammenkommen, an ihren Platz halten und die Mitte jedes Flachdübels über beide anreißen, wie die Teilzeichnungen sie angeben: " + letters() + "."/>
+    <@say "Jedes Teil (" + letters() + ") an seinen Platz halten, an das, mit dem es zusammenkommt, und die Mitte jedes Flachdübels über beide anreißen, wie die Teilzeichnungen sie angeben."/>
     <@say "Flachdübelfräse auf " + cut.forTitle + " einstellen, das sind " + cut.depth + " Tiefe."/>
     <@insetTold "Anschlag einstellen"/>
     <@say "Marke der Fräse auf jede Linie legen, Anschlag flach andrücken und bis zum Anschlag eintauchen: Die Teilzeichnungen zeigen, wie viele Schlitze jedes Teil hat."/>
@@ -645,7 +650,7 @@
     <#if cut.onEdge>
       <@say "Tiefe auf " + cut.depth + " stellen und an zwei Reststücken so breit wie die Teile probieren: ausgeklinkt und hochkant zusammengesteckt, müssen ihre Kanten bündig liegen."/>
       <@stopsSet/>
-      <@say "Jedes Teil hochkant an den Gehrungsanschlag stellen, zuerst an beiden Linien schneiden, dann ausräumen, was dazwischen ist."/>
+      <@say "Jedes Teil hochkant an den Gehrungsanschlag stellen. Ist das Werkzeug so breit wie der Schlitz, den Anschlag so stellen, dass es zwischen beiden Linien liegt, und jeden Schlitz in einem Zug schneiden; mit einem schmaleren zuerst an beiden Linien schneiden, dann ausräumen, was dazwischen ist."/>
     <#else>
       <@say "Tiefe auf " + cut.depth + " stellen und an zwei Reststücken in der Dicke der Teile probieren: übereinandergelegt, müssen ihre Flächen bündig liegen."/>
       <@stopsSet/>
@@ -708,7 +713,7 @@
     <@title "Federn schneiden" + onParts()/>
     <#if has("cut-large-tongue")>
     <@say "Eine Richtlatte quer über " + fulls(parts) + " spannen, sodass der Fräser " + cut.depth + " vom Ende reicht: Eine Fläche dieser Größe wird über keine Maschine geführt. Tiefe an einem Reststück gleicher Dicke einstellen, bis eine Feder von etwa " + cut.size + " Dicke von Hand ohne Spiel in die Nut geht."/>
-    <@say "Vom Ende bis zur Richtlatte fräsen, in Durchgängen von höchstens " + inch?then("1/8 in", "3 mm") + "; die Fläche zu zweit wenden, die Richtlatte an dieselbe, um beide Kanten herumgewinkelte Linie setzen und die andere Seite fräsen."/>
+    <@say "Vom Ende bis zur Richtlatte fräsen, in Durchgängen von höchstens " + usual("1/8 in", "3 mm") + "; die Fläche zu zweit wenden, die Richtlatte an dieselbe, um beide Kanten herumgewinkelte Linie setzen und die andere Seite fräsen."/>
     <@say "Brüstungen mit dem Simshobel nacharbeiten, bis sie in einer Linie liegen."/>
     <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     <#else>
@@ -729,7 +734,7 @@
       <@say "Werkzeug auf " + cut.size + " Breite" + ((cut.depth == "")?then("", cut.inPasses?then(" einstellen; der letzte Durchgang geht " + cut.depth + " tief", " und " + cut.depth + " Tiefe einstellen"))) + (cut.depth == "")?then(" einstellen", "") + "."/>
     </#if>
     <#if cut.inPasses>
-      <@say "In mehreren Durchgängen schneiden, die Probe auch: " + inch?then("3/8 in", "10 mm") + " tief beginnen, alle Teile durchführen und das Werkzeug für jeden weiteren Durchgang höchstens um ebenso viel höher stellen, denn der Schnitt ist tief für seine Breite."/>
+      <@say "In mehreren Durchgängen schneiden, die Probe auch: " + usual("3/8 in", "10 mm") + " tief beginnen, alle Teile durchführen und das Werkzeug für jeden weiteren Durchgang höchstens um ebenso viel höher stellen, denn der Schnitt ist tief für seine Breite."/>
     </#if>
     <@say "In einem Reststück gleicher Dicke zur Probe schneiden" + cut.inPasses?then(", bis zur ersten Tiefe", "") + "."/>
     <#if cut.term == "rabbet">
@@ -1277,8 +1282,13 @@
 </#function>
 
 <#-- Zwingen an denselben Teilen werden einmal genannt: wie viele welches Teil halten, das hineinkommt. -->
-<#macro clampSettings>
+<#-- Where battens make fewer clamps do, it is told where they press and not how many would be best. -->
+<#macro clampSettings counted=true>
   <#list clamps as c>
+    <#if !counted>
+      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" oder auf ") + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
+      <#continue>
+    </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("Im Ganzen ", "") + (c.count == 1)?then("eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen">
     <#if jawsTold(c.jaws)?size == 1>
       <@say set + ", Backen auf " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in einer Linie mit den Teilen dazwischen", "") + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
@@ -1292,6 +1302,11 @@
   </#if>
 </#macro>
 
+<#function jawPairs jaws>
+  <#local pairs = []>
+  <#list jaws as j><#if !pairs?seq_contains(fulls(j.on))><#local pairs = pairs + [fulls(j.on)]></#if></#list>
+  <#return pairs>
+</#function>
 <#function jawsTold jaws>
   <#local told = []>
   <#local seen = []>
@@ -1433,10 +1448,10 @@
     <@driving/>
     <#if has("fit-glue") && laidOn>
       <@with "long-battens"/>
-      <@clampSettings/>
-      <#local allClamps = total(clamps)>
-      <#if allClamps gt shopClamps && clamps?size gt 0>
-        <@say "Die Werkstatt hat " + number(shopClamps) + " Zwingen: steife Leisten, zum Werkstück hin leicht ballig, an jeder Leimkante entlang legen und ihre Enden und die Mitte der langen niederspannen."/>
+      <#local fewer = total(clamps) gt shopClamps>
+      <@clampSettings !fewer/>
+      <#if fewer>
+        <@say "Die Werkstatt hat " + number(shopClamps) + " Zwingen: steife Leisten, zum Werkstück hin leicht ballig, an jeder Leimkante entlang legen. Zuerst ihre Enden niederspannen, eine Zwinge für beide, wo zwei Leisten sich treffen, dann mit den übrigen die Mitte der langen; wo eine Fuge offen bleibt, eine weitere Zwinge leihen."/>
       </#if>
       <@say "Leisten unter die Backen legen" + (clamps?size gt 0)?then(" und von der Mitte nach außen anziehen, gerade so fest, dass jede Verbindung schließt.", " und an jeder Leimkante entlang niederspannen, von der Mitte nach außen.")/>
     <#elseif has("fit-glue") && mitred>
@@ -1613,6 +1628,10 @@
   <#if early?size gt 0>
     <@say "Schleifmaschine und Pinsel von dem fernhalten, was schon behandelt ist: " + joined((earlyPanels?size gt 0)?then(["ganz " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["Innenseite von " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["beide Flächen von " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
+  <#if toCover>
+    <@with "masking-tape"/>
+    <@say "Vor dem ersten Auftrag abdecken oder abkleben, was die Seite zur Oberfläche unter „Was frei bleiben muss“ nennt."/>
+  </#if>
   <#if sliding?size gt 0>
     <@with "masking-tape"/>
     <@say "Vor dem ersten Auftrag die Kanten von " + fulls(sliding) + " abkleben, die in Nuten laufen, und die Flächen darüber und darunter, so weit sie hineingehen: Jeder Auftrag dort nimmt vom Spiel zum Gleiten."/>
@@ -1737,7 +1756,7 @@
     <#case "knob">
       <@title noun + " anbringen"/>
       <@screwLengths/>
-      <@say many("Schraube", item.count) + " von innen durchschieben und " + noun + " von Hand aufdrehen. Jede Schraube muss etwa " + inch?then("3/8 in", "10 mm") + " in ihren Knopf reichen und nicht weiter, als dessen Loch tief ist: eine zu lange absägen oder mit einer Unterlegscheibe unterlegen."/>
+      <@say many("Schraube", item.count) + " von innen durchschieben und " + noun + " von Hand aufdrehen. Jede Schraube muss etwa " + usual("3/8 in", "10 mm") + " in ihren Knopf reichen und nicht weiter, als dessen Loch tief ist: eine zu lange absägen oder mit einer Unterlegscheibe unterlegen."/>
       <#break>
     <#case "catch">
       <@title noun + " anbringen"/>
@@ -1801,6 +1820,10 @@
   </#if>
 </#macro>
 
+<#function takenHow p>
+  <#if p.hand == ""><#return ""></#if>
+  <#return (p.hand == "drawn")?then(" wie gezeichnet", " gespiegelt")>
+</#function>
 <#-- Die eigenen Worte des Verfassers zuerst: Sie betreffen, was folgt; was sie von der Zeit nach dem Leim sagen, kommt zuletzt. -->
 <#-- Was an einer Leimfuge hängt, bis etwas anderes daran ist. -->
 <#list careful as c>
@@ -1833,6 +1856,9 @@
 </#if>
 <#if (mirrorImages![])?size gt 0>
 <@say plains(mirrorImages) + " als Spiegelbilder voneinander bauen: jedes Teil auf die Seite legen, wo das Bild es zeigt."/>
+<#if mirrorTaken?size gt 0>
+<@say mirrorTaken?map(u -> plains(u.name) + ": " + joined(u.parts?map(p -> full(p) + takenHow(p))))?join("; ") + "."/>
+</#if>
 </#if>
 <#if clampsOff?size gt 0>
 <@say "Zwingen von Schritt " + joined(clampsOff?map(n -> n?string)) + " abnehmen" + standsUp?then(" und das Möbel wieder aufstellen", "") + "."/>

@@ -9,6 +9,7 @@ import storyrod.description.Description.ItemEntry;
 import storyrod.description.Description.StockEntry;
 import storyrod.description.Description.StockKind;
 import storyrod.description.FinishEntry;
+import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Piece;
@@ -36,6 +37,12 @@ final class Circumstances {
 
   private static final Pattern SOFT =
       words("felt|leather|cloth|fabric|baize|velvet|paper|cork|foam");
+
+  /** What sticks by itself, as its name tells. */
+  private static final Pattern STICKING = words("self-adhesive|adhesive|stick-on");
+
+  /** Thinner boards need care in a planer (common practice). */
+  private static final Length THIN = Length.inch(3, 8);
 
   private final Piece piece;
 
@@ -78,8 +85,28 @@ final class Circumstances {
         && said.stream().anyMatch(text -> GLUED.matcher(text).find())) {
       traits.add("fit-peg-glued");
     }
+    if (isPlanedThin(operation)) {
+      traits.add("thin-stock");
+    }
+    if (isStuckOverWax(operation)) {
+      traits.add("wiped-off-wax");
+    }
     application(operation.verb()).ifPresent(traits::add);
     return List.copyOf(traits);
+  }
+
+  private boolean isPlanedThin(Operation operation) {
+    return operation.verb() == Verb.MILL
+        && stocks(operation)
+            .filter(stock -> stock.kind() == StockKind.SOLID)
+            .anyMatch(stock -> stock.thickness().value().isShorterThan(THIN));
+  }
+
+  /** Wax is wiped off with spirits where something is to stick. */
+  private boolean isStuckOverWax(Operation operation) {
+    return operation.verb() == Verb.MOUNT
+        && piece.description().finish().flatMap(FinishEntry::last).isPresent()
+        && texts(operation, List.of()).anyMatch(text -> STICKING.matcher(text).find());
   }
 
   private static boolean makesDust(Verb verb) {

@@ -2,6 +2,7 @@ package storyrod.build;
 
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
@@ -12,7 +13,7 @@ import storyrod.piece.Part;
 
 /**
  * How much of a face one sees from the front, in at open bays. One looks straight back, a little
- * over what lies; parts are taken as the boxes round them.
+ * over what lies, and from there at the face; parts are taken as the boxes round them.
  */
 final class InSight {
   private static final Length FAR = Length.inches(1000);
@@ -31,19 +32,42 @@ final class InSight {
   /** From 0, all hidden, to 1. */
   double share(Part part, Face face) {
     Length at = part.bounds().at(face);
-    Length over = new Range(at, at).extended(face.sign(), OVER).end(face.sign());
+    Range before = new Range(at, at).extended(face.sign(), OVER);
+    Length over = before.end(face.sign());
     Box level = part.bounds().with(face.axis(), new Range(over, over));
-    List<Box> others = parts.stream().filter(each -> !each.equals(part)).map(Part::bounds).toList();
-    long seen =
-        IntStream.range(0, CELLS * CELLS)
-            .mapToObj(i -> sight(level, face, i))
-            .filter(sight -> others.stream().noneMatch(sight::overlaps))
-            .count();
-    return (double) seen / (CELLS * CELLS);
+    List<Box> others = others(part);
+    return share(
+        level,
+        face,
+        cell ->
+            isFree(cell.extended(Face.FRONT, FAR), others)
+                && isFree(cell.with(face.axis(), before), others));
   }
 
-  /** The line along which one sees a cell of a level, as a thin box. */
-  private static Box sight(Box level, Face face, int cell) {
+  /** How much of a face has nothing straight before it, from 0 to 1. */
+  double open(Part part, Face face) {
+    Length at = part.bounds().at(face);
+    Box level = part.bounds().with(face.axis(), new Range(at, at));
+    List<Box> others = others(part);
+    return share(level, face, cell -> isFree(cell.extended(face, FAR), others));
+  }
+
+  private List<Box> others(Part part) {
+    return parts.stream().filter(each -> !each.equals(part)).map(Part::bounds).toList();
+  }
+
+  private static double share(Box level, Face face, Predicate<Box> seen) {
+    long cells =
+        IntStream.range(0, CELLS * CELLS).mapToObj(i -> cell(level, face, i)).filter(seen).count();
+    return (double) cells / (CELLS * CELLS);
+  }
+
+  private static boolean isFree(Box line, List<Box> others) {
+    return others.stream().noneMatch(line::overlaps);
+  }
+
+  /** A cell of a level, as a thin box. */
+  private static Box cell(Box level, Face face, int cell) {
     Box thin = level;
     int number = cell;
     for (Axis axis : Axis.values()) {
@@ -51,7 +75,7 @@ final class InSight {
       thin = thin.with(axis, thin(level.on(axis), isAcross ? 0 : number % CELLS));
       number = isAcross ? number : number / CELLS;
     }
-    return thin.extended(Face.FRONT, FAR);
+    return thin;
   }
 
   private static Range thin(Range range, int cell) {

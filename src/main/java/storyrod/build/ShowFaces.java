@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
-import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
@@ -19,10 +18,11 @@ import storyrod.piece.Piece;
  * or a drawer closes: the inside is what one sees when it opens (common practice).
  */
 public final class ShowFaces {
-  private static final Length FAR = Length.inches(1000);
-
   /** What stands before more of a face than this hides it: the rails of an open case do not. */
   private static final double HIDDEN = 0.25;
+
+  /** A face that is seen no better than this is not seen at all. */
+  private static final double COVERED = 0.75;
 
   /** This share of a face has to be in sight through open bays. */
   private static final double IN_SIGHT = 0.25;
@@ -35,13 +35,34 @@ public final class ShowFaces {
     this.movable = new Trials(piece).movable();
   }
 
-  /** The face that is seen; none if other parts stand before both. */
+  /** The face that is seen; none if other parts stand before both, or both look into bays. */
   public Optional<Face> of(Part part) {
     Face first = first(part);
-    if (isSeenInside(part, first)) {
+    if (part.thickness() != Axis.X && isInSight(part, first)) {
       return Optional.of(first);
     }
-    return Stream.of(first, first.opposite()).filter(face -> isSeen(part, face)).findFirst();
+    return open(part, first).or(() -> inside(part).filter(face -> !looksBothWays(part)));
+  }
+
+  /** Whether one sees both faces of it in the open bays of the piece, as those of a partition. */
+  public boolean looksBothWays(Part part) {
+    return faces(part).allMatch(face -> isInSight(part, face));
+  }
+
+  /** Of two that are partly covered, the first is seen if it is not covered altogether. */
+  private Optional<Face> open(Part part, Face first) {
+    return Stream.of(HIDDEN, COVERED)
+        .flatMap(most -> faces(part).filter(face -> hidden(part, face) < most))
+        .findFirst()
+        .map(face -> hidden(part, first) < COVERED ? first : face);
+  }
+
+  private Optional<Face> inside(Part part) {
+    return faces(part).filter(face -> isInSight(part, face)).findFirst();
+  }
+
+  private Stream<Face> faces(Part part) {
+    return Stream.of(first(part), first(part).opposite());
   }
 
   private Face first(Part part) {
@@ -61,8 +82,8 @@ public final class ShowFaces {
   }
 
   /** The side of a case has an outside that is seen better. */
-  private boolean isSeenInside(Part part, Face face) {
-    return part.thickness() != Axis.X && new InSight(before(part)).share(part, face) >= IN_SIGHT;
+  private boolean isInSight(Part part, Face face) {
+    return new InSight(before(part)).share(part, face) >= IN_SIGHT;
   }
 
   /** What can stand before a part: doors and drawers open for all that is not a part of them. */
@@ -72,19 +93,8 @@ public final class ShowFaces {
         : piece.parts().stream().filter(each -> !movable.contains(each.name())).toList();
   }
 
-  private boolean isSeen(Part part, Face face) {
-    Length at = part.bounds().at(face);
-    Box before = part.bounds().with(face.axis(), new Range(at, at).extended(face.sign(), FAR));
-    double hidden =
-        piece.parts().stream()
-            .filter(other -> !other.equals(part))
-            .flatMap(other -> before.shared(other.bounds()).stream())
-            .mapToDouble(shared -> area(shared, face.axis()))
-            .sum();
-    return hidden < HIDDEN * area(part.bounds(), face.axis());
-  }
-
-  private static double area(Box box, Axis through) {
-    return box.volumeMm3() / box.size(through).toMm();
+  /** The share of a face before which other parts stand. */
+  private double hidden(Part part, Face face) {
+    return 1 - new InSight(piece.parts()).open(part, face);
   }
 }

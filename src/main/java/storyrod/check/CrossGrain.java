@@ -76,6 +76,13 @@ final class CrossGrain implements Check {
         .orElse(0);
   }
 
+  /** Whether glue, screws or nails hold a part to any other, along or across its grain. */
+  static boolean isRigidlyJoined(Piece piece, Part part) {
+    return piece.joints().stream()
+        .filter(joint -> joint.first().equals(part.name()) || joint.second().equals(part.name()))
+        .anyMatch(joint -> isRigid(piece, joint));
+  }
+
   /** Whether top fasteners hold a part. */
   static boolean isFastened(Piece piece, Part part) {
     return piece.joints().stream()

@@ -49,6 +49,9 @@ public final class WoodMovement {
   /** Glue or screws hold it fast over so much to what does not move with it. */
   public record Held(double mm) implements Room {}
 
+  /** It is glued or screwed to others, but to none that keeps it from moving. */
+  public record Joined() implements Room {}
+
   /** Nothing holds it across its grain. */
   public record Free() implements Room {}
 
@@ -87,7 +90,10 @@ public final class WoodMovement {
     if (held > 0) {
       return new Held(held);
     }
-    return CrossGrain.isFastened(piece, part) ? new Fastened() : new Free();
+    if (CrossGrain.isFastened(piece, part)) {
+      return new Fastened();
+    }
+    return CrossGrain.isRigidlyJoined(piece, part) ? new Joined() : new Free();
   }
 
   /** Slots along a part's width, in it or in what it is joined to. */

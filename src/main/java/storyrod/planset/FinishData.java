@@ -52,7 +52,7 @@ public record FinishData(
                     entry.allCoats(),
                     entry.last().map(last -> texts.words().name(last.product())).orElse(""),
                     warnsOfOilyRags(notes, texts),
-                    new Masks(set, texts).all()));
+                    new Masks(set.piece(), set.build().steps(), texts).all()));
   }
 
   private static boolean warnsOfOilyRags(Notes notes, Texts texts) {

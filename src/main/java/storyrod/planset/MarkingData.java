@@ -11,6 +11,7 @@ import storyrod.build.ShowFaces;
 import storyrod.geometry.Face;
 import storyrod.piece.Cut;
 import storyrod.piece.Mark;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** The values of a step that marks parts: faces, edges and pairs. */
@@ -26,21 +27,24 @@ record MarkingData(Piece piece, PartPhrases phrases) {
     return data;
   }
 
-  /** Parts by the way in which their face side looks; {@code hidden} where neither is seen. */
+  /** Parts by the way in which their face side looks, or the word for why it looks to none. */
   private List<Map<String, Object>> facing(List<String> names) {
     ShowFaces faces = new ShowFaces(piece);
     Map<String, List<String>> byFace = new TreeMap<>();
     names.forEach(
         name ->
             byFace
-                .computeIfAbsent(
-                    faces.of(piece.part(name)).map(Face::word).orElse("hidden"),
-                    face -> new ArrayList<>())
+                .computeIfAbsent(way(faces, piece.part(name)), way -> new ArrayList<>())
                 .add(name));
     return byFace.entrySet().stream()
         .<Map<String, Object>>map(
             each -> Map.of("way", each.getKey(), "marks", phrases.marks(each.getValue())))
         .toList();
+  }
+
+  private static String way(ShowFaces faces, Part part) {
+    String unseen = faces.looksBothWays(part) ? "inside" : "hidden";
+    return faces.of(part).map(Face::word).orElse(unseen);
   }
 
   /** Marks of which some parts are mirror images of the others, with how many are which. */

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PreFinished;
+import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.Description.ItemEntry;
 import storyrod.piece.Cut;
@@ -28,9 +29,9 @@ final class Masks {
   private final Texts texts;
   private final int finished;
 
-  Masks(PlanSet set, Texts texts) {
-    this.piece = set.piece();
-    this.steps = set.build().steps();
+  Masks(Piece piece, List<Step> steps, Texts texts) {
+    this.piece = piece;
+    this.steps = steps;
     this.texts = texts;
     this.finished =
         IntStream.range(0, steps.size())
@@ -43,7 +44,25 @@ final class Masks {
   public record Mask(String on, String what) {}
 
   List<Mask> all() {
+    return Stream.concat(standing().stream(), sliding().stream()).toList();
+  }
+
+  /** All but what slides, of which the step that finishes the piece tells itself. */
+  List<Mask> standing() {
     return Stream.of(early(), later(), mounted(), holes()).flatMap(List::stream).toList();
+  }
+
+  /** Edges that run in grooves, and these grooves: a coat there takes of the room to slide. */
+  private List<Mask> sliding() {
+    List<String> running =
+        piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
+    if (running.isEmpty()) {
+      return List.of();
+    }
+    String grooved = marks(new Trials(piece).runsIn(running).stream());
+    return List.of(
+        new Mask(marks(running.stream()), texts.say("finish.mask.edges", grooved)),
+        new Mask(grooved, texts.say("finish.mask.grooves", marks(running.stream()))));
   }
 
   /** Where glue has to hold on faces that are finished before they are built in. */

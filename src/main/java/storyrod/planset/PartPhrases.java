@@ -165,8 +165,13 @@ record PartPhrases(Piece piece) {
     return phrase;
   }
 
+  /** One part, by its place among those of its title. */
+  Map<String, Object> part(Part part) {
+    return phrase(List.of(part));
+  }
+
   /** Which of the parts of its title and level a part is, by the ends of the axes it sits at. */
-  private List<String> places(Part part) {
+  List<String> places(Part part) {
     List<Part> others =
         piece.parts().stream()
             .filter(other -> other.title().equals(part.title()))

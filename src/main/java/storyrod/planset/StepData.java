@@ -69,6 +69,7 @@ final class StepData {
     data.put("parts", phrases.parts(step.targets()));
     data.put("marks", phrases.marks(step.targets()));
     data.put("inch", piece.description().printed().unit() == Unit.INCH);
+    data.put("both", piece.description().printed().isDual());
     data.put("said", step.say().stream().map(StepData::sentence).toList());
     data.put("wait", new Durations(words).spoken(step.waitMinutes()));
     GlueTimes glue = GlueTimes.of(piece.description());
@@ -181,7 +182,9 @@ final class StepData {
   private Map<String, Object> fitted(Step step) {
     Map<String, Object> data = new LinkedHashMap<>(fit.of(step));
     data.putAll(new ForOne(piece, phrases, fit).of(step, data));
-    data.put("mirrorImages", new MirrorImages(phrases, fit, steps).of(step));
+    MirrorImages mirrored = new MirrorImages(phrases, fit, steps);
+    data.put("mirrorImages", mirrored.of(step));
+    data.put("mirrorTaken", mirrored.taken(step));
     int turns = (int) data.get("turns");
     data.put("waitEach", new Durations(words).spoken(step.waitMinutes() / turns));
     data.put("eachMinutes", eachMinutes(step));
@@ -206,6 +209,10 @@ final class StepData {
         piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
     data.put("unsanded", phrases.marks(unsanded(step)));
     data.put("sliding", phrases.parts(sliding));
+    Texts texts = new Texts(piece.description().printed(), words);
+    data.put(
+        "toCover",
+        step.verb() == Verb.FINISH && !new Masks(piece, steps, texts).standing().isEmpty());
     data.put("slidIn", phrases.parts(new Trials(piece).runsIn(sliding)));
     return data;
   }

@@ -70,17 +70,21 @@ record TurnData(Piece piece, PartPhrases phrases) {
   }
 
   private Map<String, Object> data(Turn turn, List<String> parts, Mark mark, boolean isFacing) {
-    List<String> mirrored = mark.parts().subList(mark.same(), mark.parts().size());
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("parts", phrases.parts(parts));
     data.put("term", turn.term());
     data.put("faces", turn.faces().stream().map(Face::word).toList());
     data.put("facing", isFacing);
-    data.put("drawn", mirrored.isEmpty() ? "" : hand(mirrored, parts));
+    data.put("drawn", hand(mark, parts));
     return data;
   }
 
-  private static String hand(List<String> mirrored, List<String> parts) {
+  /** Whether parts are as their mark is drawn, or mirrored; empty if all of the mark are alike. */
+  static String hand(Mark mark, List<String> parts) {
+    List<String> mirrored = mark.parts().subList(mark.same(), mark.parts().size());
+    if (mirrored.isEmpty()) {
+      return "";
+    }
     return mirrored.containsAll(parts)
         ? "mirrored"
         : parts.stream().anyMatch(mirrored::contains) ? "" : "drawn";

@@ -8,6 +8,7 @@ import storyrod.check.WoodMovement.Fastened;
 import storyrod.check.WoodMovement.Free;
 import storyrod.check.WoodMovement.Grooves;
 import storyrod.check.WoodMovement.Held;
+import storyrod.check.WoodMovement.Joined;
 import storyrod.check.WoodMovement.Moving;
 import storyrod.check.WoodMovement.Room;
 import storyrod.check.WoodMovement.Slotted;
@@ -25,6 +26,7 @@ public record WoodPages(
   private static final double WOOD_SHARE = 0.12;
   private static final double ROOM_SHARE = 0.25;
   private static final double WIDTH_SHARE = 0.1;
+  private static final double MOVED_SHARE = 0.09;
   private static final double FIGURE_SHARE = 0.12;
   private static final double MM_PER_INCH = 25.4;
 
@@ -85,6 +87,8 @@ public record WoodPages(
                       new Cell(row.part(), PART_SHARE * width),
                       new Cell(row.wood(), WOOD_SHARE * width),
                       new Cell(row.width(), WIDTH_SHARE * width),
+                      new Cell(row.swells(), MOVED_SHARE * width),
+                      new Cell(row.shrinks(), MOVED_SHARE * width),
                       new Cell(row.room(), ROOM_SHARE * width))));
     }
 
@@ -103,7 +107,8 @@ public record WoodPages(
                   List.of(
                       new Cell(row.part(), PART_SHARE * width),
                       new Cell(row.load(), FIGURE_SHARE * width),
-                      new Cell(row.span(), FIGURE_SHARE * width))));
+                      new Cell(row.span(), FIGURE_SHARE * width),
+                      new Cell(row.bends(), FIGURE_SHARE * width))));
     }
 
     WoodPages on(TableFlow flow) {
@@ -130,6 +135,7 @@ public record WoodPages(
       case Slotted slots -> texts.say("wood.room.slots", small(slots.mm(), texts));
       case Fastened fastened -> texts.say("wood.room.fastened");
       case Held held -> texts.say("wood.room.held", small(held.mm(), texts));
+      case Joined joined -> texts.say("wood.room.joined");
       case Free free -> texts.say("wood.room.free");
     };
   }
@@ -148,6 +154,10 @@ public record WoodPages(
 
   /** A computed length, to a hundredth of an inch or a tenth of a millimetre. */
   private static String small(double mm, Texts texts) {
+    return texts.inUnits(in -> inUnit(mm, in));
+  }
+
+  private static String inUnit(double mm, Texts texts) {
     boolean inch = texts.format().unit() == Unit.INCH;
     String figure =
         inch

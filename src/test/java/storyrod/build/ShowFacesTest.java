@@ -90,4 +90,49 @@ class ShowFacesTest {
     assertEquals(Optional.of(Face.FRONT), of(cupboard, "back"));
     assertEquals(Optional.of(Face.FRONT), of(cupboard, "door.slab"));
   }
+
+  /** A partition has the sides before it; once the door opens, one sees it all the same. */
+  @Test
+  void partitionIsSeenInTheBays() {
+    String divided =
+        CUPBOARD.replace(
+            "assemblies:",
+            "  partition: {stock: ply18, x: 191 to 209, y: 0 to 270, z: 78 to 400, grain: z}\n"
+                + "assemblies:");
+    assertEquals(Optional.empty(), of(Pieces.of(divided), "partition"));
+    assertEquals(true, looksBothWays(divided));
+    assertEquals(false, looksBothWays(divided.substring(0, divided.indexOf("hardware:"))));
+  }
+
+  private static boolean looksBothWays(String divided) {
+    Piece piece = Pieces.of(divided);
+    return new ShowFaces(piece).looksBothWays(piece.part("partition"));
+  }
+
+  /** Boards stand before a quarter of both its faces: the upper one is seen all the same. */
+  @Test
+  void faceThatIsPartlyCoveredIsSeen() {
+    Piece stand =
+        Pieces.of(
+            """
+            parts:
+              back: {stock: ply18, x: 0 to 400, y: 340 to 400, z: 300 to 318, grain: x}
+              box: {stock: ply18, x: 0 to 400, y: 341 to 359, z: 318 to 500, grain: x}
+              shelf: {stock: ply18, x: 0 to 400, y: 341 to 380, z: 540 to 558, grain: x}
+              rail: {stock: ply18, x: 0 to 400, y: 341 to 359, z: 200 to 300, grain: x}
+            """);
+    assertEquals(Optional.of(Face.TOP), of(stand, "back"));
+  }
+
+  /** A stretcher under the top: only its lower face looks into the bay. */
+  @Test
+  void stretcherUnderATopLooksDown() {
+    Piece stretched =
+        Pieces.of(
+            CUPBOARD.replace(
+                "assemblies:",
+                "  stretcher: {stock: ply18, x: 18 to 382, y: 0 to 80, z: 382 to 400, grain: x}\n"
+                    + "assemblies:"));
+    assertEquals(Optional.of(Face.BOTTOM), of(stretched, "stretcher"));
+  }
 }

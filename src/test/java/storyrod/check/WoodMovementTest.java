@@ -88,4 +88,20 @@ class WoodMovementTest {
       assertEquals(1.5 * sag.bends(), sag.inTime(), 1e-9);
     }
   }
+
+  /** Feet are glued to the bottom and screwed to cleats: that is not nothing. */
+  @Test
+  void whatIsGluedIsNotSaidToBeHeldByNothing() {
+    WoodMovement.Room foot = named(piece("sideboard"), "Foot").room();
+    assertTrue(foot instanceof WoodMovement.Joined, foot.toString());
+    for (String project : List.of("sideboard", "sewing-box", "nightstand")) {
+      Piece piece = piece(project);
+      new WoodMovement(piece)
+          .parts().stream()
+              .filter(each -> each.room() instanceof Free)
+              .forEach(
+                  each ->
+                      assertFalse(CrossGrain.isRigidlyJoined(piece, each.part()), each.toString()));
+    }
+  }
 }

@@ -2,6 +2,7 @@ package storyrod.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
@@ -9,9 +10,11 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Verb;
 import storyrod.description.DiagnosticPrinter;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
+import storyrod.drawing.AllProjects;
 
 /** Cautions and tools by what a piece is made of, glued and finished with. */
 class CautionsTest {
@@ -117,5 +120,36 @@ class CautionsTest {
     assertEquals(
         Set.of("finish", "test"),
         where("oily-rags", SHELF.replace("water-based lacquer", "tung oil")));
+  }
+
+  /** Common practice: from 3/8 in down, a board in the planer needs a carrier. */
+  @Test
+  void thinBoardsAreToldAtThePlaner() {
+    assertEquals(Set.of(), where("thin-stock", SHELF));
+    String thin =
+        SHELF.replace("thickness: 20", "thickness: 6").replace("200 to 220", "200 to 206");
+    assertEquals(Set.of("mill"), where("thin-stock", thin));
+  }
+
+  /** Spirits wipe off the wax on which nothing sticks; a knife cuts the felt. */
+  @Test
+  void spiritsAndKnivesBringTheirCautions() {
+    List<Step> box = AllProjects.named("sewing-box").build().steps();
+    for (String caution : List.of("spirits", "knife")) {
+      assertEquals(
+          1, box.stream().filter(step -> step.cautions().contains(caution)).count(), caution);
+    }
+  }
+
+  /** Slides that come back are screwed on in the standing case. */
+  @Test
+  void drillingInAStandingCaseIsCautioned() {
+    List<Step> drilled =
+        AllProjects.named("sideboard").build().steps().stream()
+            .filter(step -> step.verb() == Verb.MOUNT && step.tools().contains("drill"))
+            .toList();
+    assertFalse(drilled.isEmpty());
+    drilled.forEach(
+        step -> assertTrue(step.cautions().contains("drilling-in-place"), step::toString));
   }
 }

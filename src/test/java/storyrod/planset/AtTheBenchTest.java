@@ -88,4 +88,25 @@ class AtTheBenchTest {
         step(bookcase, "Screw the plinth to the bottom"),
         "Bring the plinth in from the lower end of the piece");
   }
+
+  /** The tray's long sides cross no divider on which they could stand. */
+  @Test
+  void feltDotsGoWhereTheTrayStands() throws IOException {
+    StepText dots =
+        step(StepWordsTest.steps("sewing-box"), "Fit the felt dots 3/8 in, self-adhesive");
+    assertSays(
+        dots,
+        "four to the two tray ends (Q) and eight to the two long frame pieces (D) and the two short"
+            + " frame pieces (E)");
+  }
+
+  /** A slot as wide as the cutter has no second line to cut at. */
+  @Test
+  void slotsOfCrossingPartsAreCutInOnePass() throws IOException {
+    assertSays(
+        step(
+            StepWordsTest.steps("sewing-box"),
+            "Cut the cross-laps in the long dividers and the short dividers"),
+        "cut each slot in one pass");
+  }
 }

@@ -125,4 +125,20 @@ class FinishDataTest {
                         && mask.what().contains("where " + shelf + " is glued on, 18 × 280 mm")),
         finish(set).masks().toString());
   }
+
+  /** The step and the table tell the same: what slides, and the hole for the knob. */
+  @Test
+  void whatSlidesIsKeptBareInTheTableToo() throws java.io.IOException {
+    List<String> masks =
+        finish(AllProjects.named("sewing-box")).masks().stream().map(Masks.Mask::on).toList();
+    assertEquals(List.of("T", "T", "H, J, K"), masks);
+    List<String> finishing =
+        StepWordsTest.steps("sewing-box").stream()
+            .filter(step -> step.title().equals("Finish the piece"))
+            .flatMap(step -> step.sentences().stream())
+            .toList();
+    assertTrue(
+        finishing.stream().anyMatch(each -> each.contains("lists under “What to keep bare”")),
+        finishing::toString);
+  }
 }

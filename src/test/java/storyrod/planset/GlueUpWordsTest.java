@@ -70,6 +70,24 @@ class GlueUpWordsTest {
         titled("sewing-box", "Glue the end stretchers to the legs").sentences().contains(mirrored));
   }
 
+  /** Both doors have two stiles each, and what is the left one here is the right one there. */
+  @Test
+  void mirrorImagesAreToldWhichPartTheyTakeWhere() throws IOException {
+    assertTrue(
+        titled("sideboard", "Glue up the left door and the right door")
+            .sentences()
+            .contains(
+                "The left door takes the left door stile (Z) and the right door stile (AA); the"
+                    + " right door takes the left door stile (AA) and the right door stile (Z)."));
+    assertTrue(
+        titled("sewing-box", "Glue the legs to the end rails")
+            .sentences()
+            .contains(
+                "The left end takes the back leg (A) mirrored and the front leg (A) as drawn; the"
+                    + " right end takes the back leg (A) as drawn and the front leg (A)"
+                    + " mirrored."));
+  }
+
   /** The side of the bookcase is held by bottom and fixed shelf, over half of its height. */
   @Test
   void whatTwoLinesOfGlueHoldNeedsNoCare() throws IOException {

@@ -47,6 +47,27 @@ class SideboardStepsTest {
         frame::toString);
   }
 
+  /** Sixteen clamps would press all of the frame; the shop has eight and battens. */
+  @Test
+  void noMoreClampsAreSetThanTheShopHas() {
+    StepText frame = titled("Glue the face frame in place");
+    assertTrue(
+        frame.sentences().stream().noneMatch(s -> s.matches("Set .* clamps from .*")),
+        frame::toString);
+    assertTrue(
+        frame
+            .sentences()
+            .contains(
+                "Clamp from front to back across the joints, the jaws on the two sides (B) and the"
+                    + " face frame, or on the bottom (C) and the face frame: the clamps open 19 in,"
+                    + " and more with pads."),
+        frame::toString);
+    assertTrue(
+        frame.sentences().stream()
+            .anyMatch(s -> s.contains("one clamp for both where two battens meet")),
+        frame::toString);
+  }
+
   @Test
   void clampsThatOpenAlikeAreToldOnce() {
     StepText door = titled("Glue up the left door and the right door");
