@@ -140,7 +140,15 @@ final class CutNotes {
     if (PlacedView.home(flat, trench) != trench.from() && trench.from() != Face.BACK) {
       return said;
     }
-    return deep(said, trench, trench.depth());
+    return stopping(deep(said, trench, trench.depth()), trench);
+  }
+
+  /** Where its ends have no figures, for what else they stand in line; a size tells of both. */
+  private String stopping(String said, Cut.Trench trench) {
+    Optional<String> other = new SharedStops(flat).of(trench).flatMap(this::forWhat);
+    return SIZED.contains(trench.term()) || other.equals(forWhat(trench))
+        ? said
+        : other.map(what -> words.say("part.in-line", said, what)).orElse(said);
   }
 
   /** Equal ones on opposite ends show as one, whatever they go into. */

@@ -88,13 +88,25 @@ public record Meeting(
   public List<Length> spread(Axis along, int count) {
     Length width = contact.size(along);
     Length share = width.dividedBy(count, RoundingMode.HALF_EVEN);
-    Length grid = items.format().step().times(2);
-    Length even = grid.times(Math.ceilDiv(share.ticks(), grid.ticks()));
+    Length even = printed(share, count % 2 == 0 ? width : Length.ZERO);
     Length over = even.times(count).minus(width);
     Length step = over.times(AT_ENDS).isLongerThan(share) ? share : even;
     Length beside = width.minus(step.times(count - 1L)).dividedBy(2, RoundingMode.HALF_EVEN);
     Length first = contact.on(along).from().plus(beside);
     return LongStream.range(0, count).mapToObj(i -> first.plus(step.times(i))).toList();
+  }
+
+  /**
+   * A step, or a little more, that print need not round: an even number of what printed lengths are
+   * whole numbers of, or an odd one where what it is taken from has one. So its half, which is left
+   * on either side, need not be rounded either.
+   */
+  private Length printed(Length step, Length from) {
+    Length grid = items.format().step();
+    Length twice = grid.times(2);
+    boolean isOdd = from.ticks() % twice.ticks() == grid.ticks();
+    Length odd = isOdd ? grid : Length.ZERO;
+    return twice.times(Math.ceilDiv(step.plus(odd).ticks(), twice.ticks())).minus(odd);
   }
 
   /** The contact's longer axis, along which fasteners are spread; the first of two equal ones. */

@@ -38,4 +38,15 @@ class SpreadTest {
     assertTrue(!step.times(count).isShorterThan(whole), "never closer than their even share");
     assertTrue(!at.getFirst().times(count * 5L).isShorterThan(whole.times(2)), "room at the ends");
   }
+
+  /** An odd number of tenths has no even half, so both steps and ends are whole tenths too. */
+  @ParameterizedTest
+  @CsvSource({"100.1, 2", "382.7, 4", "96.3, 6"})
+  void neitherStepsNorEndsAreRounded(String depth, int count) {
+    List<Length> at = places(depth, count);
+    long tenth = Length.micrometres(100).ticks();
+    assertEquals(0, at.get(1).minus(at.get(0)).ticks() % tenth, at.toString());
+    assertEquals(0, at.getFirst().ticks() % tenth, at.toString());
+    assertEquals(Length.parse(depth + " mm"), at.getFirst().plus(at.getLast()));
+  }
 }

@@ -33,6 +33,14 @@ class GlossaryTest {
             .toList());
   }
 
+  /** Across the grain it is a dado, along it a groove: the one is no heading for the other. */
+  @Test
+  void aStoppedGrooveIsNoStoppedDado() {
+    List<String> terms = terms("Rout the stopped grooves.");
+    assertTrue(terms.contains("Stopped groove"), terms.toString());
+    assertTrue(!terms.contains("Stopped dado"), terms.toString());
+  }
+
   @Test
   void aTermInsideAnotherWordIsNone() {
     assertEquals(List.of(), terms("Ripple, reripped, endgrained, trail."));

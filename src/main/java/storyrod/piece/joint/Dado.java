@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.Diagnostic;
-import storyrod.description.Entry;
 import storyrod.geometry.Box;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
@@ -32,8 +31,9 @@ public final class Dado extends Slotted {
   }
 
   @Override
-  String term(Entry entry) {
-    return StoppedDado.isMeant(entry) ? "stopped dado" : "dado";
+  String term(Meeting meeting) {
+    String word = byGrain(meeting);
+    return StoppedDado.isMeant(meeting.entry()) ? "stopped " + word : word;
   }
 
   @Override

@@ -45,8 +45,9 @@ public final class Groove extends Slotted {
   }
 
   @Override
-  String term(Entry entry) {
-    return isStopped(entry) ? "stopped groove" : "groove";
+  String term(Meeting meeting) {
+    String word = byGrain(meeting);
+    return isStopped(meeting.entry()) ? "stopped " + word : word;
   }
 
   @Override

@@ -8,6 +8,7 @@ import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
 import storyrod.description.EntryType;
 import storyrod.description.Key;
+import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
@@ -37,8 +38,21 @@ abstract class Slotted implements JointType {
   abstract List<Diagnostic> placeFaults(Meeting meeting, Box slot);
 
   /** The trade's word for the slot. */
-  String term(Entry entry) {
+  String term(Meeting meeting) {
     return words.name();
+  }
+
+  /**
+   * A dado runs across the grain, a groove along it (common practice), whichever word the joint was
+   * written by; that stays for a slot in an end, which runs neither way.
+   */
+  String byGrain(Meeting meeting) {
+    Axis run = Axis.other(meeting.axis(), meeting.first().thickness());
+    Axis grain = meeting.second().length();
+    if (meeting.axis() == grain) {
+      return words.name();
+    }
+    return run == grain ? "groove" : "dado";
   }
 
   /** What the end stays clear of the bottom of the slot. */
@@ -85,7 +99,7 @@ abstract class Slotted implements JointType {
     Box slot = slot(meeting);
     Cut cut =
         new Cut.Trench(
-            term(entry),
+            term(meeting),
             meeting.touched(),
             slot,
             entry.length("depth"),
