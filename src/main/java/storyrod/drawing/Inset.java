@@ -16,8 +16,11 @@ import storyrod.drawing.Drawing.TextStyle;
 /**
  * A picture with one item of its hardware enlarged beside it, where some would be too small to make
  * out: a frame round the item in the picture, and beside it the item in its place, to a scale.
+ *
+ * @param takesRoom whether it may make the picture smaller; else it stands where that leaves room
  */
-record Inset(Picture picture, Picture.Notes notes, Viewpoint from, Notation notation) {
+record Inset(
+    Picture picture, Picture.Notes notes, Viewpoint from, Notation notation, boolean takesRoom) {
   /** Smaller hardware shows no more than that there is some, in mm on paper. */
   private static final double TOO_SMALL_MM = 7;
 
@@ -27,8 +30,10 @@ record Inset(Picture picture, Picture.Notes notes, Viewpoint from, Notation nota
   /** No less enlarged is it worth its room. */
   private static final double ENLARGED = 1.5;
 
-  private static final double WIDTH_SHARE = 0.34;
-  private static final double MOST_MM = 60;
+  private static final double HARDLY_SMALLER = 0.9;
+
+  private static final double WIDTH_SHARE = 0.3;
+  private static final double MOST_MM = 52;
   private static final double GAP_MM = 4;
 
   /** Below the frame, for the scale. */
@@ -69,7 +74,7 @@ record Inset(Picture picture, Picture.Notes notes, Viewpoint from, Notation nota
 
   private double shownMm(double widthMm) {
     double high = picture.heightMm(notes, widthMm);
-    return wanted(new Size(widthMm, high)).isPresent()
+    return takesRoom && wanted(new Size(widthMm, high)).isPresent()
         ? Math.max(sideMm(widthMm, high), picture.heightMm(notes, mainMm(widthMm, high)))
         : high;
   }
@@ -83,13 +88,23 @@ record Inset(Picture picture, Picture.Notes notes, Viewpoint from, Notation nota
               return detail
                   .scale(notation.format().unit(), new Size(side - 1, side - LINE_MM))
                   .filter(scale -> isEnlarged(scale, room))
+                  .filter(scale -> takesRoom || leavesSize(room))
                   .map(scale -> new Enlarged(group, detail, scale));
             });
   }
 
   private boolean isEnlarged(Scale scale, Size room) {
-    Size left = new Size(mainMm(room.widthMm(), room.heightMm()), room.heightMm());
-    return FittedDetail.factor(scale) >= ENLARGED * picture.fit(notes, left).factor();
+    return FittedDetail.factor(scale) >= ENLARGED * picture.fit(notes, left(room)).factor();
+  }
+
+  /** Whether the picture is hardly smaller beside it. */
+  private boolean leavesSize(Size room) {
+    double beside = picture.fit(notes, left(room)).factor();
+    return beside >= HARDLY_SMALLER * picture.fit(notes, room).factor();
+  }
+
+  private static Size left(Size room) {
+    return new Size(mainMm(room.widthMm(), room.heightMm()), room.heightMm());
   }
 
   /** Of what is seen and too small the item with the most that goes in with it. */
@@ -137,8 +152,8 @@ record Inset(Picture picture, Picture.Notes notes, Viewpoint from, Notation nota
   }
 
   private Drawing beside(Enlarged enlarged, String name, Size room) {
-    double main = mainMm(room.widthMm(), room.heightMm());
-    Size left = new Size(main, room.heightMm());
+    Size left = left(room);
+    double main = left.widthMm();
     List<Element> elements = new ArrayList<>(picture.drawn(name, notes, left).elements());
     elements.add(frame(on(picture.fit(notes, left), shown(enlarged.group()))));
     double side = sideMm(room.widthMm(), room.heightMm());

@@ -143,7 +143,8 @@ final class MountPicture implements PicturedStep {
   private Shot shot(View view, Picture picture) {
     Picture.Notes notes = new Picture.Notes(List.of(), arrows(picture.fittings()), hosts(hardware));
     return new Shot(
-        new Inset(picture, notes, new Viewpoint(view, step.down()), notation), seen(picture, view));
+        new Inset(picture, notes, new Viewpoint(view, step.down()), notation, true),
+        seen(picture, view));
   }
 
   private Fitted fitted(View view) {

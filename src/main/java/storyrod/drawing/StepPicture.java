@@ -112,7 +112,7 @@ final class StepPicture implements PicturedStep {
 
   private Inset inset() {
     Viewpoint from = new Viewpoint(shot.view(), step.down());
-    return new Inset(shot.picture(), shot.notes(), from, Notation.of(piece));
+    return new Inset(shot.picture(), shot.notes(), from, Notation.of(piece), false);
   }
 
   /** What comes in, tier by tier; what comes to something else as one moves as one. */
@@ -189,7 +189,8 @@ final class StepPicture implements PicturedStep {
                 parts.stream()
                     .map(
                         part ->
-                            new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
+                            new Scene.Item(
+                                part.name(), part.placed(), offsets.get(part.name())))
                     .toList())
             .wearing(hardware.on());
     Picture picture = Picture.of(scene, parts, newParts.size(), view, marked());

@@ -83,11 +83,17 @@ class HardwareOnTest {
     PlanSet set = AllProjects.named("sideboard");
     Step knobs =
         set.build().steps().stream()
-            .filter(step -> step.verb() == Verb.MOUNT && step.targets().contains("knob"))
+            .filter(step -> step.verb() == Verb.MOUNT && mountsKnobs(set, step))
             .findFirst()
             .orElseThrow();
     assertTrue(
         groups(set.drawings().steps().get(knobs.number())).stream()
             .anyMatch(each -> each.startsWith("on-hardware-door-hinge")));
+  }
+
+  private static boolean mountsKnobs(PlanSet set, Step step) {
+    return mounted(set)
+        .filter(each -> each.placed().item().equals("knob"))
+        .anyMatch(each -> each.placed().isFittedIn(step));
   }
 }

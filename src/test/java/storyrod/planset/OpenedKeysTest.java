@@ -62,11 +62,17 @@ class OpenedKeysTest {
                 .filter(group -> group.id().startsWith("hardware-"))
                 .forEach(group -> bodies.merge(group.mark(), sheet.units().size(), Integer::sum)));
     for (PlacedItem each : PlacedHardware.of(set.piece())) {
-      int many = each.origin().makeup().bodies();
+      int many = each.origin().each();
       bodies.computeIfPresent(
           use.mark(each.item()), (mark, count) -> count > 0 && many > 1 ? -count / many : count);
     }
+    bodies.keySet().retainAll(marks(use));
     bodies.replaceAll((mark, count) -> Math.abs(count));
     return bodies;
+  }
+
+  /** What is made of the piece's own wood stands in the cut list, under a part's mark. */
+  private static List<String> marks(HardwareUse use) {
+    return use.counts().keySet().stream().map(use::mark).toList();
   }
 }
