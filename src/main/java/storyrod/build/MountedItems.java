@@ -125,9 +125,24 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
     Axis along = longer(part.bounds(), out.axis());
     Range thick = new Range(Length.ZERO, sizes.get(0));
     Box box = HardwareShapes.box(out, thick, along, sizes.get(1), sizes.get(2));
-    Point middle = part.bounds().middle().with(out.axis(), part.bounds().at(out));
+    Point middle = covered(out, part.bounds().middle().with(out.axis(), part.bounds().at(out)));
     return Spread.over(part.bounds().on(along), entry.count()).stream()
         .map(at -> placed(entry, part, out, middle.with(along, at), box));
+  }
+
+  /** The same point on what lies against its part there: a strap is screwed on through a back. */
+  private Point covered(Face out, Point at) {
+    return piece.parts().stream()
+        .map(Part::bounds)
+        .filter(box -> box.at(out.opposite()).equals(at.on(out.axis())))
+        .filter(
+            box ->
+                Stream.of(Axis.values())
+                    .filter(axis -> axis != out.axis())
+                    .allMatch(axis -> box.on(axis).contains(at.on(axis))))
+        .findFirst()
+        .map(box -> at.with(out.axis(), box.at(out)))
+        .orElse(at);
   }
 
   private Face inwards(Part part) {

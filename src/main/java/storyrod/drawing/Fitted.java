@@ -59,14 +59,14 @@ record Fitted(Scene scene, List<Part> parts, int strong, View view, List<String>
     Map<String, Vector3D> offsets = new LinkedHashMap<>();
     scene.items().forEach(each -> offsets.put(each.name(), each.offset()));
     List<Fitting> fittings =
-        HardwareOut.of(hardware, HiddenLines.of(opened, view), offsets, reach());
+        HardwareOut.of(hardware, HiddenLines.of(opened, view), offsets, reach(offsets));
     return Picture.of(opened, fittings, parts, strong, view, toned);
   }
 
-  private HardwareOut.Reach reach() {
+  private HardwareOut.Reach reach(Map<String, Vector3D> offsets) {
     double diagonal = Extent.diagonalMm(Extent.around(parts));
     return strong < parts.size()
-        ? HardwareOut.Reach.near(diagonal)
+        ? HardwareOut.Reach.near(diagonal, new FreeWay(parts, offsets))
         : HardwareOut.Reach.far(diagonal);
   }
 

@@ -36,19 +36,20 @@ final class HardwareOut {
    *
    * @param diagonalMm of all that is drawn, in its place
    * @param steps how many times it is looked at farther out
+   * @param way what is in its way
    */
-  record Reach(double diagonalMm, int steps) {
+  record Reach(double diagonalMm, int steps, FreeWay way) {
     private static final int NEAR = 8;
     private static final int FAR = 16;
 
-    /** A short way, where parts can give way. */
-    static Reach near(double diagonalMm) {
-      return new Reach(diagonalMm, NEAR);
+    /** A short way, where parts can give way, and no further than there is room. */
+    static Reach near(double diagonalMm, FreeWay way) {
+      return new Reach(diagonalMm, NEAR, way);
     }
 
     /** Past the parts that hide it, where none of them can. */
     static Reach far(double diagonalMm) {
-      return new Reach(diagonalMm, FAR);
+      return new Reach(diagonalMm, FAR, FreeWay.OPEN);
     }
   }
 
@@ -102,7 +103,7 @@ final class HardwareOut {
     alike.forEach(each -> out.add(moved(each, mm)));
   }
 
-  /** How far it may come out before it meets the other part of its joint where that is drawn. */
+  /** How far it may come out before it meets the other part of its joint, or what is in its way. */
   private double room(Hardware item) {
     PlacedItem placed = item.placed();
     double gap =
@@ -113,7 +114,8 @@ final class HardwareOut {
             .max()
             .orElse(0);
     double room = gap - placed.highMm();
-    return room >= placed.deepMm() ? room : Double.POSITIVE_INFINITY;
+    return Math.min(
+        room >= placed.deepMm() ? room : Double.POSITIVE_INFINITY, reach.way.ofMm(placed));
   }
 
   private Fitting moved(Hardware item, double mm) {

@@ -50,7 +50,7 @@ record HardwareTips(Fit fit, Picture picture) {
     return same.stream()
         .filter(each -> !seen(each).isEmpty() && length(seen(each)) >= AS_WELL * most)
         .max(Comparator.comparingDouble(each -> length(picture.seenWay(each))))
-        .map(best -> new Tip(bodies.getFirst().mark(), middle(seen(best)), Hardware.count(bodies)));
+        .map(best -> new Tip(bodies.getFirst().mark(), on(best), Hardware.count(bodies)));
   }
 
   private List<Stroke> seen(Fitting fitting) {
@@ -61,11 +61,16 @@ record HardwareTips(Fit fit, Picture picture) {
     return strokes.stream().mapToDouble(Stroke::length).sum();
   }
 
-  /** The middle of what is seen. */
-  private At middle(List<Stroke> strokes) {
-    List<At> ends = fit.on(strokes.stream().flatMap(Fit::ends).toList());
-    double x = ends.stream().mapToDouble(At::x).average().orElse(0);
-    double y = ends.stream().mapToDouble(At::y).average().orElse(0);
-    return new At(x, y);
+  /** In the largest region that is seen of it, else on the longest line: always on the item. */
+  private At on(Fitting fitting) {
+    return Tips.largest(picture.seen(fitting))
+        .map(Tips::inside)
+        .or(() -> longest(fitting).map(line -> line.at(0.5)))
+        .map(fit::on)
+        .orElseThrow();
+  }
+
+  private Optional<Stroke> longest(Fitting fitting) {
+    return seen(fitting).stream().max(Comparator.comparingDouble(Stroke::length));
   }
 }

@@ -67,6 +67,12 @@ final class Ink {
     return new Group(hardware.id(), hardware.mark(), hardware.title(), elements);
   }
 
+  /** Hardware that is on already: thin, and no hardware of the picture's own. */
+  Group worn(Hardware hardware, Seen seen) {
+    Group group = hardware(hardware, seen);
+    return new Group("on-" + hardware.id(), hardware.mark(), hardware.title(), group.elements());
+  }
+
   /** The id of a part's group: SVG ids and CSS selectors are easier without dots. */
   static String id(Part part) {
     return "part-" + part.name().replace('.', '-');

@@ -5,63 +5,142 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
 
 /**
- * A picture with the smallest of its hardware enlarged beside it, where that would be too small to
- * make out: a frame round the item in the picture, and a larger one of the same shape.
+ * A picture with one item of its hardware enlarged beside it, where some would be too small to make
+ * out: a frame round the item in the picture, and beside it the item in its place, to a scale.
+ *
+ * @param takesRoom whether it may make the picture smaller; else it stands where that leaves room
  */
-record Inset(Picture picture, Picture.Notes notes, View view) {
+record Inset(
+    Picture picture, Picture.Notes notes, Viewpoint from, Notation notation, boolean takesRoom) {
   /** Smaller hardware shows no more than that there is some, in mm on paper. */
   private static final double TOO_SMALL_MM = 7;
 
-  private static final double WIDTH_SHARE = 0.26;
-  private static final double MOST_MM = 46;
+  /** The same of what is mounted, of which one has to see where it sits. */
+  private static final double TOO_SMALL_MOUNTED_MM = 12;
+
+  /** No less enlarged is it worth its room. */
+  private static final double ENLARGED = 1.5;
+
+  private static final double HARDLY_SMALLER = 0.9;
+
+  private static final double WIDTH_SHARE = 0.3;
+  private static final double MOST_MM = 52;
   private static final double GAP_MM = 4;
 
-  /** Round the item and its seat, as a share of their larger side. */
-  private static final double AROUND = 0.35;
+  /** Below the frame, for the scale. */
+  private static final double LINE_MM = 4.6;
 
-  private static final double AROUND_ALONE = 1.5;
-
-  /** How many times its own size it may be from its seat, for both to be shown. */
-  private static final double FAR = 4;
+  /** What is enlarged, and how it is. */
+  private record Enlarged(List<Fitting> group, FittedDetail detail, Scale scale) {}
 
   /** The drawing, as large as a room allows. */
   Drawing drawn(String name, Size room) {
-    return wanted(room)
-        .map(item -> beside(item, name, room))
-        .orElseGet(() -> picture.drawn(name, notes, room));
+    Size above = new Size(room.widthMm(), room.heightMm() - captionMm());
+    Drawing drawn =
+        enlarged(above)
+            .map(each -> beside(each, name, above))
+            .orElseGet(() -> picture.drawn(name, notes, above));
+    return caption().isEmpty() ? drawn : captioned(drawn, room);
+  }
+
+  private String caption() {
+    return from.caption(notation.words());
+  }
+
+  private double captionMm() {
+    return caption().isEmpty() ? 0 : LINE_MM;
+  }
+
+  private Drawing captioned(Drawing drawn, Size room) {
+    List<Element> elements = new ArrayList<>(drawn.elements());
+    At middle = new At(room.widthMm() / 2, room.heightMm() - 1);
+    elements.add(new Text(TextStyle.SMALL, middle, Anchor.MIDDLE, true, caption()));
+    return new Drawing(drawn.name(), room.widthMm(), room.heightMm(), drawn.scale(), elements);
   }
 
   /** The height in mm that the drawing fills where only its width is given. */
   double heightMm(double widthMm) {
+    return shownMm(widthMm) + captionMm();
+  }
+
+  private double shownMm(double widthMm) {
     double high = picture.heightMm(notes, widthMm);
-    return wanted(new Size(widthMm, high)).isPresent()
+    return takesRoom && wanted(new Size(widthMm, high)).isPresent()
         ? Math.max(sideMm(widthMm, high), picture.heightMm(notes, mainMm(widthMm, high)))
         : high;
   }
 
-  /** The smallest item that is seen, if it would be drawn too small. */
-  private Optional<Fitting> wanted(Size room) {
+  private Optional<Enlarged> enlarged(Size room) {
+    double side = sideMm(room.widthMm(), room.heightMm());
+    return wanted(room)
+        .flatMap(
+            group -> {
+              FittedDetail detail = FittedDetail.of(picture, group, from.view());
+              return detail
+                  .scale(notation.format().unit(), new Size(side - 1, side - LINE_MM))
+                  .filter(scale -> isEnlarged(scale, room))
+                  .filter(scale -> takesRoom || leavesSize(room))
+                  .map(scale -> new Enlarged(group, detail, scale));
+            });
+  }
+
+  private boolean isEnlarged(Scale scale, Size room) {
+    return FittedDetail.factor(scale) >= ENLARGED * picture.fit(notes, left(room)).factor();
+  }
+
+  /** Whether the picture is hardly smaller beside it. */
+  private boolean leavesSize(Size room) {
+    double beside = picture.fit(notes, left(room)).factor();
+    return beside >= HARDLY_SMALLER * picture.fit(notes, room).factor();
+  }
+
+  private static Size left(Size room) {
+    return new Size(mainMm(room.widthMm(), room.heightMm()), room.heightMm());
+  }
+
+  /** Of what is seen and too small the item with the most that goes in with it. */
+  private Optional<List<Fitting>> wanted(Size room) {
     double factor = picture.fit(notes, room).factor();
-    return picture.fittings().stream()
-        .filter(each -> !picture.seen(each).lines().visible().isEmpty())
-        .min(Comparator.comparingDouble(Inset::sizeMm).thenComparing(this::hiddenMm))
-        .filter(each -> factor * sizeMm(each) < TOO_SMALL_MM);
+    return FittedDetail.groups(picture.fittings()).stream()
+        .filter(group -> group.stream().anyMatch(each -> isTooSmall(each, factor)))
+        .filter(group -> seenMm(group.getFirst()) > 0)
+        .filter(group -> isMounted(group.getFirst()) || isFacing(group.getFirst()))
+        .min(
+            Comparator.comparing((List<Fitting> group) -> !isFacing(group.getFirst()))
+                .thenComparing(group -> -group.size())
+                .thenComparing(group -> sizeMm(group.getFirst()))
+                .thenComparing(group -> -seenMm(group.getFirst())));
+  }
+
+  /** Whether one sees the face on which it sits. */
+  private boolean isFacing(Fitting each) {
+    return each.hardware().placed().out().dot(from.view().toViewer()) > 0;
+  }
+
+  private static boolean isTooSmall(Fitting each, double factor) {
+    return factor * sizeMm(each) < (isMounted(each) ? TOO_SMALL_MOUNTED_MM : TOO_SMALL_MM);
+  }
+
+  /** By a line of the hardware list, not by a joint. */
+  private static boolean isMounted(Fitting each) {
+    return each.hardware().placed().origin().entry().isPresent();
   }
 
   private static double sizeMm(Fitting fitting) {
     return Extent.diagonalMm(fitting.hardware().placed().solid().bounds().orElseThrow());
   }
 
-  /** The less is seen of it, the more. */
-  private double hiddenMm(Fitting fitting) {
-    return -picture.seen(fitting).lines().visible().stream().mapToDouble(Seen.Stroke::length).sum();
+  private double seenMm(Fitting fitting) {
+    return picture.seen(fitting).lines().visible().stream().mapToDouble(Seen.Stroke::length).sum();
   }
 
   private static double sideMm(double widthMm, double heightMm) {
@@ -72,40 +151,40 @@ record Inset(Picture picture, Picture.Notes notes, View view) {
     return widthMm - sideMm(widthMm, heightMm) - GAP_MM;
   }
 
-  private Drawing beside(Fitting item, String name, Size room) {
-    double main = mainMm(room.widthMm(), room.heightMm());
-    Size left = new Size(main, room.heightMm());
-    Drawing drawn = picture.drawn(name, notes, left);
-    Bounds shown = shown(item);
-    List<Element> elements = new ArrayList<>(drawn.elements());
-    elements.add(frame(on(picture.fit(notes, left), shown)));
+  private Drawing beside(Enlarged enlarged, String name, Size room) {
+    Size left = left(room);
+    double main = left.widthMm();
+    List<Element> elements = new ArrayList<>(picture.drawn(name, notes, left).elements());
+    elements.add(frame(on(picture.fit(notes, left), shown(enlarged.group()))));
     double side = sideMm(room.widthMm(), room.heightMm());
-    At corner = new At(main + GAP_MM, (room.heightMm() - side) / 2);
-    Fit fit = Fit.into(corners(shown), corner, new Size(side - 1, side));
-    elements.addAll(enlarged(fit, on(fit, shown)));
-    elements.add(frame(on(fit, shown)));
+    double top = (room.heightMm() - side) / 2;
+    Bounds at = new Bounds(main + GAP_MM, top, room.widthMm() - 1, top + side - LINE_MM);
+    Fit fit = enlarged.detail().fit(enlarged.scale(), at);
+    Bounds frame = on(fit, enlarged.detail().window());
+    elements.addAll(enlarged.detail().on(fit, frame));
+    elements.add(frame(frame));
+    elements.add(scale(enlarged.scale(), frame));
     return new Drawing(name, room.widthMm(), room.heightMm(), Optional.empty(), elements);
   }
 
-  /** A square of the view round an item and its seat, or round it alone where that is far off. */
-  private Bounds shown(Fitting item) {
-    List<At> body = picture.seen(item).lines().visible().stream().flatMap(Fit::ends).toList();
-    At seat = view.project(item.seat());
-    Bounds alone = Bounds.around(body);
-    Bounds tight = Bounds.around(Stream.concat(body.stream(), Stream.of(seat)).toList());
-    Bounds round = largerMm(tight) > FAR * largerMm(alone) ? alone : tight;
-    double around = round == alone ? AROUND_ALONE : AROUND;
-    double half = (0.5 + around) * largerMm(round);
-    At middle = round.middle();
-    return new Bounds(middle.x() - half, middle.y() - half, middle.x() + half, middle.y() + half);
+  private Element scale(Scale scale, Bounds frame) {
+    At below = new At(frame.middle().x(), frame.bottom() + LINE_MM - 1);
+    String text = notation.words().say("step.inset.scale", scale.toString());
+    return new Text(TextStyle.SMALL, below, Anchor.MIDDLE, true, text);
   }
 
-  private static double largerMm(Bounds bounds) {
-    return Math.max(bounds.width(), bounds.height());
-  }
-
-  private static List<At> corners(Bounds bounds) {
-    return List.of(new At(bounds.left(), bounds.top()), new At(bounds.right(), bounds.bottom()));
+  /** Round an item, what goes in with it, and where they go in, as the picture shows them. */
+  private Bounds shown(List<Fitting> group) {
+    Bounds tight =
+        Bounds.around(
+            group.stream()
+                .flatMap(
+                    each ->
+                        Stream.concat(
+                            picture.seen(each).lines().visible().stream().flatMap(Fit::ends),
+                            Stream.of(from.view().project(each.seat()))))
+                .toList());
+    return tight.widened(0.1 * Math.max(tight.width(), tight.height()));
   }
 
   private static Bounds on(Fit fit, Bounds bounds) {
@@ -124,37 +203,5 @@ record Inset(Picture picture, Picture.Notes notes, View view) {
             new At(at.right(), at.bottom()),
             new At(at.left(), at.bottom()),
             start));
-  }
-
-  /** All lines of the picture inside the frame, and the tones of hardware that lies all inside. */
-  private List<Element> enlarged(Fit fit, Bounds frame) {
-    List<Element> elements = new ArrayList<>();
-    int parts = picture.parts().size();
-    picture.seen().subList(parts, picture.seen().size()).stream()
-        .flatMap(each -> each.regions().stream())
-        .map(each -> new Area(Ink.tone(each.normal()), each.rings().stream().map(fit::on).toList()))
-        .filter(area -> area.rings().getFirst().stream().allMatch(frame::contains))
-        .forEach(elements::add);
-    for (int i = 0; i < picture.seen().size(); i++) {
-      Seen seen = picture.seen().get(i);
-      Role standing = seen.item().isOpen() ? Role.PHANTOM : Role.THIN;
-      Role outline = i < parts && i >= picture.strong() ? standing : Role.VISIBLE;
-      Seen.Lines lines = seen.lines();
-      if (!seen.item().isOpen()) {
-        elements.addAll(clipped(lines.edges(), Role.THIN, fit, frame));
-      }
-      elements.addAll(clipped(lines.outlines(), outline, fit, frame));
-    }
-    List<Seen.Stroke> trails = picture.trails(notes);
-    elements.addAll(clipped(trails, Role.TRAIL, fit, frame));
-    return elements;
-  }
-
-  private static List<Element> clipped(
-      List<Seen.Stroke> strokes, Role role, Fit fit, Bounds frame) {
-    return strokes.stream()
-        .flatMap(each -> Clipping.inside(fit.on(List.of(each.from(), each.to())), frame).stream())
-        .map(chain -> (Element) new Line(role, chain))
-        .toList();
   }
 }

@@ -29,18 +29,28 @@ final class MountPicture implements PicturedStep {
 
   private static final double LEANING = 0.9;
 
+  /** What counts of hardware that is seen but not where it sits. */
+  private static final double OF_UNSEEN_SEATS = 0.5;
+
+  private static final double OF_HIDDEN_SEATS = 0.3;
+
   /** The share of a way that shows where it ends. */
   private static final double LAST_STRETCH = 0.25;
 
   private final Step step;
+  private final Notation notation;
   private final List<Hardware> hardware;
+  private final List<Hardware> on;
   private final List<List<Part>> things;
   private final List<Part> parts;
   private final Shot shot;
 
-  private MountPicture(Step step, List<List<Part>> things, List<Hardware> hardware) {
+  private MountPicture(
+      Step step, Notation notation, List<List<Part>> things, StepHardware hardware) {
     this.step = step;
-    this.hardware = hardware;
+    this.notation = notation;
+    this.hardware = hardware.coming();
+    this.on = hardware.on();
     this.things = things;
     this.parts = things.stream().flatMap(List::stream).toList();
     this.shot = best();
@@ -48,31 +58,32 @@ final class MountPicture implements PicturedStep {
 
   private MountPicture(MountPicture whole, Shot shot) {
     this.step = whole.step;
+    this.notation = whole.notation;
     this.hardware = whole.hardware;
+    this.on = whole.on;
     this.things = whole.things;
     this.parts = whole.parts;
     this.shot = shot;
   }
 
   /** Empty if the step mounts nothing that has a place. */
-  static Optional<MountPicture> of(
-      Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
-    List<Hardware> mounted =
-        hardware.stream().filter(each -> each.placed().isFittedIn(step)).toList();
-    return mounted.isEmpty()
+  static Optional<MountPicture> of(Piece piece, BuildPlan plan, Step step, StepHardware hardware) {
+    return hardware.coming().isEmpty()
         ? Optional.empty()
-        : Optional.of(clearest(step, new Standing(piece, plan, step), mounted));
+        : Optional.of(
+            clearest(step, Notation.of(piece), new Standing(piece, plan, step), hardware));
   }
 
   /** With what hangs in the piece in its place, or out of it where more is seen so. */
-  private static MountPicture clearest(Step step, Standing standing, List<Hardware> mounted) {
-    List<List<Part>> there = standing.around(hosts(mounted));
-    List<List<Part>> apart = standing.takenOut(hosts(mounted));
-    MountPicture hung = new MountPicture(step, there, mounted);
+  private static MountPicture clearest(
+      Step step, Notation notation, Standing standing, StepHardware mounted) {
+    List<List<Part>> there = standing.around(hosts(mounted.coming()));
+    List<List<Part>> apart = standing.takenOut(hosts(mounted.coming()));
+    MountPicture hung = new MountPicture(step, notation, there, mounted);
     if (hung.shot.seen() >= ENOUGH_SEEN || apart.equals(there)) {
       return hung.cleared();
     }
-    MountPicture out = new MountPicture(step, apart, mounted);
+    MountPicture out = new MountPicture(step, notation, apart, mounted);
     return (out.shot.seen() > hung.shot.seen() + CLEARLY ? out : hung).cleared();
   }
 
@@ -100,7 +111,7 @@ final class MountPicture implements PicturedStep {
 
   /** The same, opened if too little is seen. */
   private MountPicture cleared() {
-    View view = shot.inset().view();
+    View view = shot.inset().from().view();
     return new MountPicture(this, shot(view, fitted(view).clear(shot.inset().picture()).ready()));
   }
 
@@ -131,16 +142,21 @@ final class MountPicture implements PicturedStep {
 
   private Shot shot(View view, Picture picture) {
     Picture.Notes notes = new Picture.Notes(List.of(), arrows(picture.fittings()), hosts(hardware));
-    return new Shot(new Inset(picture, notes, view), seen(picture, view));
+    return new Shot(
+        new Inset(picture, notes, new Viewpoint(view, step.down()), notation, true),
+        seen(picture, view));
   }
 
   private Fitted fitted(View view) {
     Map<String, Vector3D> offsets = offsets(view);
     Scene scene =
         new Scene(
-            parts.stream()
-                .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
-                .toList());
+                parts.stream()
+                    .map(
+                        part ->
+                            new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
+                    .toList())
+            .wearing(on);
     List<String> toned =
         Stream.concat(hosts(hardware).stream(), hardware.stream().map(Hardware::id)).toList();
     return new Fitted(scene, parts, 0, view, toned);
@@ -165,12 +181,30 @@ final class MountPicture implements PicturedStep {
     return List.copyOf(ways.values());
   }
 
-  /** The mean share that is seen of the hardware, of its outline or of the end of its way. */
+  /**
+   * The mean share that is seen of the hardware, of its outline or of the end of its way; less
+   * where one sees none of the faces on which it sits.
+   */
   private static double seen(Picture picture, View view) {
-    return picture.fittings().stream()
-        .mapToDouble(each -> seen(each, picture, view))
-        .average()
-        .orElse(0);
+    double seen =
+        picture.fittings().stream()
+            .mapToDouble(each -> seen(each, picture, view))
+            .average()
+            .orElse(0);
+    boolean isFaced =
+        picture.fittings().stream()
+            .anyMatch(each -> each.hardware().placed().out().dot(view.toViewer()) > 0);
+    return isFaced ? Math.max(seen, hidden(picture, seen)) : OF_UNSEEN_SEATS * seen;
+  }
+
+  /** What it counts that hardware is seen whose seats are all hidden, as by an overhang above. */
+  private static double hidden(Picture picture, double seen) {
+    boolean isAny = picture.fittings().stream().anyMatch(each -> hasLines(picture, each));
+    return seen <= 0 && isAny ? OF_HIDDEN_SEATS : 0;
+  }
+
+  private static boolean hasLines(Picture picture, Fitting each) {
+    return !picture.seen(each).lines().visible().isEmpty();
   }
 
   /** Its area is worked out only where its way is seen: that takes by far the most time. */

@@ -23,9 +23,15 @@ import storyrod.piece.Part;
  * @param parts in the order of the scene
  * @param strong how many of the parts, from the first, are drawn strong and toned
  * @param fittings hardware on its way in, which stands in the scene after the parts
+ * @param on hardware on its parts, which stands last
  */
 record Picture(
-    List<Part> parts, int strong, List<Fitting> fittings, HiddenLines lines, List<Seen> seen) {
+    List<Part> parts,
+    int strong,
+    List<Fitting> fittings,
+    List<Fitting> on,
+    HiddenLines lines,
+    List<Seen> seen) {
   private static final double EDGE_MM = Balloons.RADIUS_MM + 1;
 
   /** From the middle of a balloon's ring to the drawing. */
@@ -89,7 +95,7 @@ record Picture(
         Stream.concat(parts.subList(0, strong).stream().map(Part::name), balloons.stream())
             .collect(Collectors.toSet());
     List<Seen> seen = lines.seen(item -> toned.contains(item.name()) && !item.isOpen());
-    return new Picture(parts, strong, fittings, lines, seen);
+    return new Picture(parts, strong, fittings, scene.on(), lines, seen);
   }
 
   /** Itself, with all worked out that it shows: pictures are chosen side by side, drawn in turn. */
@@ -197,6 +203,9 @@ record Picture(
     }
     for (int i = 0; i < fittings.size(); i++) {
       groups.add(ink.hardware(fittings.get(i).hardware(), seen.get(parts.size() + i)));
+    }
+    for (int i = 0; i < on.size(); i++) {
+      groups.add(ink.worn(on.get(i).hardware(), seen.get(parts.size() + fittings.size() + i)));
     }
     return groups;
   }

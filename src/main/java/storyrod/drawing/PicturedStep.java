@@ -11,9 +11,10 @@ sealed interface PicturedStep permits StepPicture, MountPicture, CutPicture, Fin
   /** Of a step that brings parts, mounts hardware, cuts, or finishes; empty of any other. */
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
-    return StepPicture.of(piece, step, hardware)
+    StepHardware own = StepHardware.of(plan, step, hardware);
+    return StepPicture.of(piece, step, own)
         .map(PicturedStep.class::cast)
-        .or(() -> MountPicture.of(piece, plan, step, hardware))
+        .or(() -> MountPicture.of(piece, plan, step, own))
         .or(() -> CutPicture.of(piece, plan, step))
         .or(() -> FinishPicture.of(piece, plan, step));
   }

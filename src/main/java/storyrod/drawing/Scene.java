@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -8,15 +9,40 @@ import storyrod.geometry.Solid;
 
 /**
  * Solids in space to be looked at. Where two share a line, it belongs to the one that stands first.
+ *
+ * @param on hardware that is on its part already, which is none of the items
  */
-record Scene(List<Item> items) {
+record Scene(List<Item> items, List<Fitting> on) {
   public Scene {
     items = List.copyOf(items);
+    on = List.copyOf(on);
   }
 
-  /** The same, hardware last. */
+  Scene(List<Item> items) {
+    this(items, List.of());
+  }
+
+  /** The same, hardware on its way in after the parts, and what is on already last. */
   Scene with(List<Fitting> fittings) {
-    return new Scene(Stream.concat(items.stream(), fittings.stream().map(Fitting::item)).toList());
+    return new Scene(
+        Stream.of(
+                items.stream(),
+                fittings.stream().map(Fitting::item),
+                on.stream().map(Fitting::item))
+            .flatMap(each -> each)
+            .toList());
+  }
+
+  /** The same with hardware on those of its parts that are drawn. */
+  Scene wearing(List<Hardware> hardware) {
+    return new Scene(items, hardware.stream().flatMap(each -> worn(each).stream()).toList());
+  }
+
+  private Optional<Fitting> worn(Hardware hardware) {
+    return items.stream()
+        .filter(each -> each.name.equals(hardware.placed().host()))
+        .findFirst()
+        .map(host -> new Fitting(hardware, hardware.placed().at().add(host.offset), 0));
   }
 
   /**
@@ -34,7 +60,7 @@ record Scene(List<Item> items) {
   /** The same with some items open, by their names. */
   Scene opened(Set<String> names) {
     return new Scene(
-        items.stream().map(each -> names.contains(each.name) ? opened(each) : each).toList());
+        items.stream().map(each -> names.contains(each.name) ? opened(each) : each).toList(), on);
   }
 
   private static Item opened(Item item) {

@@ -46,9 +46,9 @@ final class StepPicture implements PicturedStep {
   private final List<List<List<String>>> tiers;
   private final List<String> staying;
   private final Shot shot;
-  private final List<Hardware> hardware;
+  private final StepHardware hardware;
 
-  private StepPicture(Piece piece, Step step, List<Hardware> hardware) {
+  private StepPicture(Piece piece, Step step, StepHardware hardware) {
     this.piece = piece;
     this.step = step;
     this.contacts = new Contacts(piece);
@@ -60,23 +60,19 @@ final class StepPicture implements PicturedStep {
     this.tiers = step.enters().isPresent() ? tiers(nesting, step) : List.of();
     List<String> out = tiers.stream().flatMap(List::stream).flatMap(List::stream).toList();
     this.staying = parts.stream().map(Part::name).filter(name -> !out.contains(name)).toList();
-    List<String> shown = parts.stream().map(Part::name).toList();
-    this.hardware =
-        hardware.stream()
-            .filter(each -> shown.contains(each.placed().host()))
-            .filter(each -> each.placed().isFittedIn(step))
-            .toList();
+    this.hardware = hardware.into(parts);
     List<Lazy<Shot>> shots = views().map(view -> new Lazy<>(() -> shot(view))).toList();
     this.shot = fitted(best(shots), shots);
   }
 
   /** The picture of a step, as large as a page allows; empty if the step brings no part. */
   public static Optional<Drawing> draw(Piece piece, Step step, Size page) {
-    return of(piece, step, Hardware.of(piece)).map(picture -> picture.drawn(page));
+    return of(piece, step, StepHardware.of(step, Hardware.of(piece)))
+        .map(picture -> picture.drawn(page));
   }
 
   /** The picture of a step before its room is known; empty if the step brings no part. */
-  static Optional<StepPicture> of(Piece piece, Step step, List<Hardware> hardware) {
+  static Optional<StepPicture> of(Piece piece, Step step, StepHardware hardware) {
     return coming(step).isEmpty()
         ? Optional.empty()
         : Optional.of(new StepPicture(piece, step, hardware));
@@ -106,12 +102,17 @@ final class StepPicture implements PicturedStep {
 
   @Override
   public double heightMm(double widthMm) {
-    return shot.picture().heightMm(shot.notes(), widthMm);
+    return inset().heightMm(widthMm);
   }
 
   @Override
   public Drawing drawn(Size room) {
-    return shot.picture().drawn("step-" + step.number(), shot.notes(), room);
+    return inset().drawn("step-" + step.number(), room);
+  }
+
+  private Inset inset() {
+    Viewpoint from = new Viewpoint(shot.view(), step.down());
+    return new Inset(shot.picture(), shot.notes(), from, Notation.of(piece), false);
   }
 
   /** What comes in, tier by tier; what comes to something else as one moves as one. */
@@ -172,9 +173,9 @@ final class StepPicture implements PicturedStep {
   }
 
   private Shot whole(Shot shot) {
-    return hardware.isEmpty()
+    return hardware.coming().isEmpty()
         ? shot
-        : shot.with(shot.fitted(newParts.size(), marked()).whole(hardware));
+        : shot.with(shot.fitted(newParts.size(), marked()).whole(hardware.coming()));
   }
 
   private Shot shot(View view) {
@@ -185,9 +186,13 @@ final class StepPicture implements PicturedStep {
     List<List<Path>> ways = BuiltApart.moved(out, apart);
     Scene scene =
         new Scene(
-            parts.stream()
-                .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
-                .toList());
+                parts.stream()
+                    .map(
+                        part ->
+                            new Scene.Item(
+                                part.name(), part.placed(), offsets.get(part.name())))
+                    .toList())
+            .wearing(hardware.on());
     Picture picture = Picture.of(scene, parts, newParts.size(), view, marked());
     List<Path> trails = ways.stream().flatMap(List::stream).toList();
     Sight sight =

@@ -54,7 +54,8 @@ final class Tips {
         : largest(seen).map(this::candidate);
   }
 
-  private static Optional<Region> largest(Seen seen) {
+  /** Empty where no region is seen. */
+  static Optional<Region> largest(Seen seen) {
     return seen.regions().stream().max(Comparator.comparingDouble(Region::areaMm2));
   }
 

@@ -1,6 +1,8 @@
 package storyrod.planset;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -9,6 +11,7 @@ import storyrod.build.PlacedItem;
 import storyrod.description.Description.ItemEntry;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.GeneralSheet;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Nesting;
 import storyrod.piece.Piece;
@@ -24,15 +27,33 @@ final class HardwareKey {
 
   /** The rows of the schedule whose marks stand in balloons of some drawings. */
   static List<HardwareList.Row> of(Stream<Drawing> drawings, HardwareList all) {
-    Set<String> marks =
-        drawings
-            .flatMap(drawing -> drawing.elements().stream())
-            .filter(Balloon.class::isInstance)
-            .map(Balloon.class::cast)
-            .filter(balloon -> balloon.count() > 0)
-            .map(Balloon::mark)
-            .collect(Collectors.toSet());
+    Set<String> marks = balloons(drawings).map(Balloon::mark).collect(Collectors.toSet());
     return all.rows().stream().filter(row -> marks.contains(row.mark())).toList();
+  }
+
+  /** Those of hardware. */
+  private static Stream<Balloon> balloons(Stream<Drawing> drawings) {
+    return drawings
+        .flatMap(drawing -> drawing.elements().stream())
+        .filter(Balloon.class::isInstance)
+        .map(Balloon.class::cast)
+        .filter(balloon -> balloon.count() > 0);
+  }
+
+  /**
+   * The same of views of sub-assemblies, with the number that goes into these: each balloon counts
+   * its own, in as many sub-assemblies as its view stands for.
+   */
+  static List<HardwareList.Row> ofSheets(List<GeneralSheet> sheets, HardwareList all) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (GeneralSheet sheet : sheets) {
+      balloons(Stream.of(sheet.drawing()))
+          .forEach(
+              each -> counts.merge(each.mark(), each.count() * sheet.units().size(), Integer::sum));
+    }
+    return of(sheets.stream().map(GeneralSheet::drawing), all).stream()
+        .map(row -> row.counting(counts.get(row.mark())))
+        .toList();
   }
 
   /** The names of what may stand below the view of the piece, as far as there is room for it. */

@@ -23,7 +23,12 @@ public record HardwareList(List<Row> rows) {
    * An item, with its mark in drawings; {@code parts} holds marks, {@code steps} step numbers, both
    * joined by commas, and where it is on trial before.
    */
-  public record Row(String mark, String item, int count, String parts, String steps) {}
+  public record Row(String mark, String item, int count, String parts, String steps) {
+    /** The same of another number. */
+    Row counting(int other) {
+      return new Row(mark, item, other, parts, steps);
+    }
+  }
 
   static HardwareList of(PlanSet set, Print print) {
     return of(

@@ -9,12 +9,12 @@ import storyrod.drawing.GeneralSheet;
 import storyrod.drawing.Size;
 
 /**
- * The exploded views of sub-assemblies, up to three on a page, one below the other.
+ * The exploded views of sub-assemblies, up to two on a page, one below the other.
  *
  * @param keys for each page, what the marks of its hardware mean
  */
 public record OpenedPages(List<List<Entry>> pages, List<List<HardwareList.Row>> keys) {
-  private static final int MOST = 3;
+  private static final int MOST = 2;
 
   /** What title and lead take above a drawing, and the space below. */
   private static final double BESIDE_MM = 21;
@@ -71,8 +71,7 @@ public record OpenedPages(List<List<Entry>> pages, List<List<HardwareList.Row>> 
     for (int count : counts(sheets.size())) {
       pages.add(
           sheets.subList(at, at + count).stream().map(each -> entry(set, each, texts)).toList());
-      keys.add(
-          HardwareKey.of(sheets.subList(at, at + count).stream().map(GeneralSheet::drawing), all));
+      keys.add(HardwareKey.ofSheets(sheets.subList(at, at + count), all));
       at += count;
     }
     return new OpenedPages(pages, keys);

@@ -126,7 +126,7 @@ final class Covered {
   }
 
   /** By the even-odd rule. */
-  private static boolean isIn(List<List<At>> rings, At at) {
+  static boolean isIn(List<List<At>> rings, At at) {
     boolean in = false;
     for (List<At> ring : rings) {
       for (int i = 0; i < ring.size(); i++) {

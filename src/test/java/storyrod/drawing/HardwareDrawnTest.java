@@ -29,7 +29,7 @@ import storyrod.planset.PlanSet;
 
 /** The hardware in the exploded views and step pictures of all projects. */
 class HardwareDrawnTest {
-  private static Stream<Group> hardware(Drawing drawing) {
+  static Stream<Group> hardware(Drawing drawing) {
     return drawing.elements().stream()
         .filter(Group.class::isInstance)
         .map(Group.class::cast)
@@ -49,7 +49,7 @@ class HardwareDrawnTest {
     return counts;
   }
 
-  private static String mark(Group group) {
+  static String mark(Group group) {
     return group.title().substring(0, group.title().indexOf(' '));
   }
 

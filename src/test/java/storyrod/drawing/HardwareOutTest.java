@@ -1,14 +1,20 @@
 package storyrod.drawing;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.build.PlacedItem;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
+import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.planset.PlanSet;
 
@@ -63,5 +69,62 @@ class HardwareOutTest {
         .mapToDouble(part -> offsets.get(part).subtract(host).dot(placed.out()))
         .max()
         .orElse(0);
+  }
+
+  /** Drawn beyond the partition, the screws of a slide would seem to go into the next bay. */
+  @TestFactory
+  List<DynamicTest> noHardwareComesOutThroughAPart() {
+    return AllProjects.each(
+        project -> {
+          Map<String, Vector3D> still = new LinkedHashMap<>();
+          List<Part> parts = project.set().piece().parts();
+          parts.forEach(part -> still.put(part.name(), Vector3D.ZERO));
+          FreeWay way = new FreeWay(parts, still);
+          HardwareOut.Reach reach = HardwareOut.Reach.near(1e4, way);
+          Scene scene =
+              new Scene(
+                  parts.stream()
+                      .map(part -> new Scene.Item(part.name(), part.placed(), Vector3D.ZERO))
+                      .toList());
+          HiddenLines lines = HiddenLines.of(scene, View.USUAL);
+          for (Fitting each :
+              HardwareOut.of(Hardware.of(project.set().piece()), lines, still, reach)) {
+            assertStopsBefore(parts, each);
+          }
+        });
+  }
+
+  /** No part that begins where it is clear of its seat stands in the line of its middle. */
+  private static void assertStopsBefore(List<Part> parts, Fitting fitting) {
+    PlacedItem placed = fitting.hardware().placed();
+    Face out = Face.nearest(placed.out());
+    if (placed.out().dot(out.normal()) < 0.999) {
+      return;
+    }
+    double clear = placed.highMm() + placed.deepMm();
+    double end = fitting.outMm() + placed.highMm() - 0.5;
+    parts.stream()
+        .filter(part -> !part.name().equals(placed.host()) && isInLine(part, placed))
+        .forEach(
+            part ->
+                assertFalse(
+                    start(part, placed) >= clear && start(part, placed) < end,
+                    () -> fitting.hardware().id() + " " + part.name()));
+  }
+
+  /** From where hardware sits to where a part begins along its way, in mm. */
+  private static double start(Part part, PlacedItem placed) {
+    Face out = Face.nearest(placed.out());
+    return part.bounds().at(out.opposite()).toMm() * out.sign() - placed.at().dot(placed.out());
+  }
+
+  private static boolean isInLine(Part part, PlacedItem placed) {
+    return Stream.of(Axis.values())
+        .filter(axis -> axis != Face.nearest(placed.out()).axis())
+        .allMatch(
+            axis ->
+                part.bounds()
+                    .on(axis)
+                    .contains(Length.nearest(placed.at().dot(Face.of(axis, 1).normal()))));
   }
 }

@@ -1,0 +1,185 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Role;
+import storyrod.measure.Unit;
+import storyrod.piece.Part;
+
+/**
+ * One item of hardware enlarged, to a scale along its edges: in its seat, its screws drawn out of
+ * it, and as much of its part as reaches to the edges from which it is measured.
+ *
+ * @param parts what is shown around it, its own part first
+ * @param fittings the item, then what goes in with it
+ * @param seen all of them as they are seen, in this order
+ * @param window what is shown, at full size in the view
+ */
+record FittedDetail(List<Part> parts, List<Fitting> fittings, List<Seen> seen, Bounds window) {
+  /** Along the axes an isometric view shortens by this (ISO 5456-3): scales hold along edges. */
+  private static final double ALONG_EDGES = StrictMath.sqrt(1.5);
+
+  /** Between the tip of a screw and the hole that it goes into, in mm. */
+  private static final double OUT_MM = 4;
+
+  /** Parts no further from the seat are shown too, in mm. */
+  private static final double NEAR_MM = 20;
+
+  private static final double ENOUGH_SEEN = 0.6;
+
+  /** Around what is shown, as a share of its larger side. */
+  private static final double AROUND = 0.06;
+
+  /** The group that an item belongs to, as a picture shows it, enlarged. */
+  static FittedDetail of(Picture picture, List<Fitting> group, View view) {
+    SeatBox seat = SeatBox.of(picture, group.getFirst());
+    List<Fitting> out = group.stream().map(each -> drawnOut(each, group.getFirst())).toList();
+    List<List<Part>> choices =
+        List.of(around(picture, seat), List.of(seat.host()), List.of(seat.host()));
+    double whole = length(seen(List.of(), out, view, Set.of()));
+    List<Seen> seen = List.of();
+    List<Part> shown = List.of();
+    for (int i = 0; i < choices.size(); i++) {
+      boolean isLast = i == choices.size() - 1;
+      shown = choices.get(i);
+      Set<String> opened = isLast ? Set.of(seat.host().name()) : Set.of();
+      seen = seen(shown, out, view, opened);
+      if (length(seen.subList(shown.size(), seen.size())) >= ENOUGH_SEEN * whole) {
+        break;
+      }
+    }
+    return new FittedDetail(
+        shown, out, seen, window(seat, seen.subList(shown.size(), seen.size()), view));
+  }
+
+  /** A pin or a screw out of its hole, what is laid on in its place. */
+  private static Fitting drawnOut(Fitting fitting, Fitting first) {
+    double deep = fitting.hardware().placed().deepMm();
+    boolean isLaidOn = fitting == first && deep <= first.hardware().placed().highMm();
+    double out = isLaidOn ? 0 : deep + OUT_MM + (fitting == first ? 0 : high(first));
+    return new Fitting(fitting.hardware(), fitting.hardware().placed().at(), out);
+  }
+
+  private static double high(Fitting fitting) {
+    return Math.max(0, fitting.hardware().placed().highMm());
+  }
+
+  private static List<Part> around(Picture picture, SeatBox seat) {
+    Stream<Part> others =
+        picture.parts().stream()
+            .filter(part -> !part.name().equals(seat.host().name()))
+            .filter(part -> seat.isNear(part, NEAR_MM));
+    return Stream.concat(Stream.of(seat.host()), others).toList();
+  }
+
+  private static List<Seen> seen(
+      List<Part> parts, List<Fitting> fittings, View view, Set<String> opened) {
+    Scene scene =
+        new Scene(
+            parts.stream()
+                .map(part -> new Scene.Item(part.name(), part.placed(), Vector3D.ZERO))
+                .toList());
+    Scene all = scene.opened(opened).with(fittings);
+    Set<String> names = Set.copyOf(fittings.stream().map(each -> each.hardware().id()).toList());
+    return HiddenLines.of(all, view).seen(item -> names.contains(item.name()));
+  }
+
+  private static double length(List<Seen> seen) {
+    return seen.stream()
+        .flatMap(each -> each.lines().visible().stream())
+        .mapToDouble(Seen.Stroke::length)
+        .sum();
+  }
+
+  private static Bounds window(SeatBox seat, List<Seen> hardware, View view) {
+    Bounds tight = Bounds.around(seat.corners().stream().map(view::project).toList());
+    Bounds near = tight.widened(Math.max(tight.width(), tight.height()) / 2);
+    List<At> body =
+        hardware.stream()
+            .flatMap(each -> each.lines().visible().stream())
+            .flatMap(Fit::ends)
+            .filter(near::contains)
+            .toList();
+    Bounds all = body.isEmpty() ? tight : tight.with(Bounds.around(body));
+    return all.widened(AROUND * Math.max(all.width(), all.height()));
+  }
+
+  /** The largest scale at which it goes into a room; empty if none does. */
+  Optional<Scale> scale(Unit unit, Size room) {
+    return Scales.in(unit).stream()
+        .filter(each -> factor(each) * window.width() <= room.widthMm())
+        .filter(each -> factor(each) * window.height() <= room.heightMm())
+        .findFirst();
+  }
+
+  /** Millimetres on paper for one of the view. */
+  static double factor(Scale scale) {
+    return ALONG_EDGES * scale.factor();
+  }
+
+  /** Where it lies on paper, in the middle of a room. */
+  Fit fit(Scale scale, Bounds room) {
+    double factor = factor(scale);
+    return new Fit(
+        factor,
+        room.middle().x() - factor * window.middle().x(),
+        room.middle().y() - factor * window.middle().y());
+  }
+
+  /** Its lines and tones, cut off at the frame. */
+  List<Element> on(Fit fit, Bounds frame) {
+    List<Element> elements = new ArrayList<>();
+    for (int i = 0; i < seen.size(); i++) {
+      Seen each = seen.get(i);
+      boolean isPart = i < parts.size();
+      Role standing = each.item().isOpen() ? Role.PHANTOM : Role.THIN;
+      if (!isPart) {
+        each.regions().forEach(region -> elements.add(area(region, fit)));
+      }
+      if (!each.item().isOpen()) {
+        each.lines().mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));
+        elements.addAll(lines(each.lines().edges(), Role.THIN, fit));
+      }
+      elements.addAll(lines(each.lines().outlines(), isPart ? standing : Role.VISIBLE, fit));
+    }
+    return elements.stream().flatMap(each -> Clipping.inside(each, frame).stream()).toList();
+  }
+
+  private static Element area(Seen.Region region, Fit fit) {
+    return new Area(Ink.tone(region.normal()), region.rings().stream().map(fit::on).toList());
+  }
+
+  private static List<Element> lines(List<Seen.Stroke> strokes, Role role, Fit fit) {
+    return strokes.stream().<Element>map(each -> new Ink(fit).line(role, each)).toList();
+  }
+
+  /** The items of a picture, each with the screws and pins that go through it. */
+  static List<List<Fitting>> groups(List<Fitting> fittings) {
+    Map<Fitting, List<Fitting>> groups = new LinkedHashMap<>();
+    for (Fitting each : fittings) {
+      Fitting first =
+          fittings.stream().filter(other -> holds(other, each)).findFirst().orElse(each);
+      groups.computeIfAbsent(first, any -> new ArrayList<>(List.of(first)));
+      if (each != first) {
+        groups.get(first).add(each);
+      }
+    }
+    return List.copyOf(groups.values());
+  }
+
+  private static boolean holds(Fitting larger, Fitting each) {
+    return !larger.hardware().placed().item().equals(each.hardware().placed().item())
+        && larger.hardware().placed().host().equals(each.hardware().placed().host())
+        && SeatBox.holds(larger, each);
+  }
+}

@@ -1,0 +1,66 @@
+package storyrod.drawing;
+
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.PlacedItem;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
+import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+
+/**
+ * How far hardware can come out of its seat before it meets another part: drawn beyond that, it
+ * would seem to belong there. What has no way out at all is let through.
+ *
+ * @param parts what may be in the way
+ * @param offsets how far each is drawn from its place
+ */
+record FreeWay(List<Part> parts, Map<String, Vector3D> offsets) {
+  /** What looks along an axis to this share has its way along that. */
+  private static final double STRAIGHT = 0.999;
+
+  /** Nothing is in the way. */
+  static final FreeWay OPEN = new FreeWay(List.of(), Map.of());
+
+  FreeWay {
+    parts = List.copyOf(parts);
+  }
+
+  /** In mm from its seat; infinite where nothing stands in its line. */
+  double ofMm(PlacedItem item) {
+    Face out = Face.nearest(item.out());
+    if (item.out().dot(out.normal()) < STRAIGHT) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Box body = item.solid().bounds(item.at()).orElseThrow();
+    double free =
+        parts.stream()
+            .filter(part -> !part.name().equals(item.host()))
+            .map(part -> drawn(part, item.host()))
+            .filter(box -> Extent.inLine(body, box, out.axis()))
+            .mapToDouble(box -> near(box, out) - item.at().dot(item.out()))
+            .filter(gap -> gap >= item.highMm() + item.deepMm())
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    return free - item.highMm();
+  }
+
+  /** Where a part is drawn, as seen from the host in its place. */
+  private Box drawn(Part part, String host) {
+    Vector3D by = offsets.get(part.name()).subtract(offsets.get(host));
+    Box box = part.bounds();
+    for (Axis axis : Axis.values()) {
+      Range own = box.on(axis);
+      Length way = Length.nearest(by.dot(Face.of(axis, 1).normal()));
+      box = box.with(axis, new Range(own.from().plus(way), own.to().plus(way)));
+    }
+    return box;
+  }
+
+  private static double near(Box box, Face out) {
+    return box.at(out.opposite()).toMm() * out.sign();
+  }
+}
