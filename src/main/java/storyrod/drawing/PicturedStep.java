@@ -7,14 +7,19 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.piece.Piece;
 
 /** The picture of a step before its room is known. */
-sealed interface PicturedStep permits StepPicture, MountPicture, CutPicture, FinishPicture {
-  /** Of a step that brings parts, mounts hardware, cuts, or finishes; empty of any other. */
+sealed interface PicturedStep
+    permits StepPicture, MountPicture, CutPicture, BoardPicture, FinishPicture {
+  /**
+   * Of a step that brings parts, mounts hardware, cuts, glues up boards, or finishes; empty of any
+   * other.
+   */
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
     return StepPicture.of(piece, step, hardware)
         .map(PicturedStep.class::cast)
         .or(() -> MountPicture.of(piece, plan, step, hardware))
         .or(() -> CutPicture.of(piece, plan, step))
+        .or(() -> BoardPicture.of(piece, step))
         .or(() -> FinishPicture.of(piece, plan, step));
   }
 
