@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.BuildPlan.Step;
@@ -127,10 +126,6 @@ public final class Planner {
             .anyMatch(order -> order.names().contains(need.after()));
   }
 
-  private static List<Task> meant(List<Task> tasks, Predicate<Operation> which) {
-    return tasks.stream().filter(task -> which.test(task.operation())).toList();
-  }
-
   /** The order of fitting that the maker's order leads to when the rest is placed round it. */
   private Map<String, List<List<String>>> settledFits(
       Map<String, Assembler.Order> orders, OwnOrder own) {
@@ -140,7 +135,7 @@ public final class Planner {
             .collect(Collectors.toMap(Placing::name, placing -> placing.unit().level()));
     Map<String, List<List<String>>> fits = new LinkedHashMap<>();
     List<Task> tasks = own.marked(Tasks.of(job, fitGroups(job)));
-    for (List<Task> batch : schedule(tasks, Rules.needs(job), own).batches()) {
+    for (List<Task> batch : Scheduling.of(tasks, Rules.needs(job), own).batches()) {
       batch.stream()
           .map(Task::operation)
           .filter(operation -> operation.verb() == Verb.FIT)
@@ -183,8 +178,9 @@ public final class Planner {
     FitGroups groups = fitGroups(job);
     List<Task> tasks = own.marked(Tasks.of(job, groups));
     List<Need> needs = Rules.needs(job).stream().filter(need -> isKept(need, job)).toList();
-    Scheduler scheduler = schedule(tasks, needs, own);
-    groups.chain(tasks, (earlier, later) -> link(scheduler, earlier, later, Link.GEOMETRY));
+    Scheduler scheduler = Scheduling.of(tasks, needs, own);
+    groups.chain(
+        tasks, (earlier, later) -> Scheduling.link(scheduler, earlier, later, Link.GEOMETRY));
     List<List<Task>> batches = scheduler.batches();
     if (batches.stream().mapToInt(List::size).sum() < tasks.size()) {
       diagnostics.add(new NoOrder(piece, tasks, own).diagnostic(scheduler.circle()));
@@ -227,41 +223,6 @@ public final class Planner {
     Map<String, Assembler.Order> twinned =
         Twins.together(orders, fitGroups(job), groups -> new StepOrder(job, groups, own::isGiven));
     return twinned.equals(orders) || isKept(job(twinned)) ? twinned : orders;
-  }
-
-  private Scheduler schedule(List<Task> tasks, List<Need> needs, OwnOrder own) {
-    Scheduler scheduler = new Scheduler(tasks);
-    Map<String, List<Task>> byName =
-        tasks.stream()
-            .collect(Collectors.groupingBy(Task::name, LinkedHashMap::new, Collectors.toList()));
-    needs.forEach(
-        need ->
-            meant(byName.get(need.before()), op -> Rules.meansFirst(need, op))
-                .forEach(
-                    one ->
-                        link(
-                            scheduler,
-                            List.of(one),
-                            meant(
-                                byName.get(need.after()),
-                                op -> Rules.meansLater(need, one.operation(), op)),
-                            need.rule())));
-    own.chain(tasks, (earlier, later) -> link(scheduler, earlier, later, Link.OWN));
-    return scheduler;
-  }
-
-  private static void link(
-      Scheduler scheduler, List<Task> earlier, List<Task> later, String cause) {
-    earlier.forEach(
-        one ->
-            later.stream()
-                .filter(two -> !isOneFitting(one, two))
-                .forEach(two -> scheduler.put(new Link(one.index(), two.index(), cause))));
-  }
-
-  /** Within a step that fits parts, they come in the order in which they are told. */
-  private static boolean isOneFitting(Task one, Task two) {
-    return one.operation().verb() == Verb.FIT && one.batch().equals(two.batch());
   }
 
   private Map<String, Assembler.Order> orders(Map<String, List<List<String>>> own) {

@@ -3,6 +3,7 @@ package storyrod.cli;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.Planner;
 import storyrod.build.Verb;
@@ -13,6 +14,7 @@ import storyrod.description.Diagnostics;
 import storyrod.description.Library;
 import storyrod.description.SourceText;
 import storyrod.description.Vocabulary;
+import storyrod.geometry.Lazy;
 import storyrod.measure.Units;
 import storyrod.piece.CutTypes;
 import storyrod.piece.JointTypes;
@@ -111,11 +113,20 @@ public final class Pipeline {
       return Optional.empty();
     }
     Checks.run(piece.get(), diagnostics);
-    Optional<StockPlan> stock = StockPlanner.plan(piece.get(), diagnostics);
+    return plan(piece.get(), diagnostics);
+  }
+
+  /** Stock and order of work know nothing of each other, so they are planned side by side. */
+  private static Optional<Planned> plan(Piece piece, Diagnostics diagnostics) {
+    Diagnostics ofBuild = new Diagnostics();
+    Lazy<Optional<StockPlan>> stock = new Lazy<>(() -> StockPlanner.plan(piece, diagnostics));
+    Lazy<Optional<BuildPlan>> build = new Lazy<>(() -> Planner.plan(piece, ofBuild));
+    boolean sound = !diagnostics.hasErrors();
+    (sound ? Stream.of(stock, build) : Stream.of(stock)).parallel().forEach(Lazy::get);
     if (diagnostics.hasErrors()) {
       return Optional.empty();
     }
-    Optional<BuildPlan> build = Planner.plan(piece.get(), diagnostics);
-    return stock.flatMap(s -> build.map(b -> new Planned(piece.get(), s, b, Kept.NOTHING)));
+    diagnostics.addAll(ofBuild.sorted());
+    return stock.get().flatMap(s -> build.get().map(b -> new Planned(piece, s, b, Kept.NOTHING)));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.openpdf.pdf.ITextOutputDevice;
@@ -67,7 +68,20 @@ final class PdfPages {
   }
 
   static byte[] write(Document document, Pictures pictures, About about) {
+    return writer(document, pictures, about).get();
+  }
+
+  /**
+   * What writes the pages.
+   *
+   * @throws UnprintableTextException now and not when it writes
+   */
+  static Supplier<byte[]> writer(Document document, Pictures pictures, About about) {
     TextRuns.prepare(document);
+    return () -> laidOut(document, pictures, about);
+  }
+
+  private static byte[] laidOut(Document document, Pictures pictures, About about) {
     ITextRenderer renderer = renderer(pictures);
     renderer.setListener(new Imprint(about));
     renderer.setDocument(document, "");

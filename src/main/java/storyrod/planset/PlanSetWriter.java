@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.w3c.dom.Document;
 import storyrod.drawing.Drawing;
+import storyrod.geometry.Lazy;
 import storyrod.words.Words;
 
 /**
@@ -58,10 +61,14 @@ public final class PlanSetWriter {
   public Map<String, byte[]> write(PlanSet set) {
     Print print = Print.of(set.piece(), set.build(), printing);
     Pages pages = Pages.of(set, print, wording.apply(set));
+    Supplier<byte[]> writer = pdf(set, pages);
+    Lazy<Map<String, byte[]>> pdf = new Lazy<>(() -> Map.of("plan-set.pdf", writer.get()));
+    Lazy<Map<String, byte[]>> drawings = new Lazy<>(() -> DrawingFiles.svg(set));
+    Lazy<Map<String, byte[]>> lists =
+        new Lazy<>(() -> lists(set, pages.chosen().whole() ? pages : whole(set)));
+    Stream.of(pdf, drawings, lists).parallel().forEach(Lazy::get);
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("plan-set.pdf", pdf(set, pages));
-    files.putAll(DrawingFiles.svg(set));
-    files.putAll(lists(set, pages.chosen().whole() ? pages : whole(set)));
+    Stream.of(pdf, drawings, lists).map(Lazy::get).forEach(files::putAll);
     return files;
   }
 
@@ -91,11 +98,12 @@ public final class PlanSetWriter {
 
   /** The PDF alone. */
   public byte[] pdf(PlanSet set) {
-    return pdf(
-        set, Pages.of(set, Print.of(set.piece(), set.build(), printing), wording.apply(set)));
+    Print print = Print.of(set.piece(), set.build(), printing);
+    return pdf(set, Pages.of(set, print, wording.apply(set))).get();
   }
 
-  private byte[] pdf(PlanSet set, Pages pages) {
+  /** What writes the PDF; a text that no font has is told before. */
+  private Supplier<byte[]> pdf(PlanSet set, Pages pages) {
     Cover cover = pages.cover();
     PdfPages.About about =
         new PdfPages.About(
@@ -107,10 +115,9 @@ public final class PlanSetWriter {
     String xhtml =
         printing.templates().render("frame/document.ftl", printing.words(), pages.data());
     Document document = printing.templates().tree(xhtml);
-    return PlainDigits.with(
-        () ->
-            PdfPages.write(
-                document, new Pictures(drawings(set, pages), set.kept().photos()), about));
+    Supplier<byte[]> writer =
+        PdfPages.writer(document, new Pictures(drawings(set, pages), set.kept().photos()), about);
+    return () -> PlainDigits.with(writer);
   }
 
   private List<Attachment> attachments(PlanSet set, Pages pages) {

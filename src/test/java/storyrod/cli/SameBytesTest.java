@@ -7,8 +7,10 @@ import java.util.TimeZone;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** One description gives one plan set, to the byte, wherever and whenever it is built. */
+@Isolated("It sets the default locale.")
 class SameBytesTest {
   private final Locale locale = Locale.getDefault();
   private final TimeZone zone = TimeZone.getDefault();

@@ -10,10 +10,12 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Isolated("It sets the default locale.")
 class LengthTest {
   private static final int TRIES = 2000;
 

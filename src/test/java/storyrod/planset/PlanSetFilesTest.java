@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openpdf.pdf.ITextOutputDevice;
@@ -18,6 +19,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The files beside the PDF, and what a hostile description can do to any of them: nothing. */
+@Isolated("It sets the default locale.")
 class PlanSetFilesTest {
   private static final PlanSetWriter WRITER = new PlanSetWriter(Sample::words, Words.ENGLISH);
 

@@ -10,12 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Figures;
 import storyrod.build.SamplePieces;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
 
+@Isolated("It sets the default locale.")
 class StepWriterTest {
   private static final Piece BENCH = SamplePieces.bench();
   private static final StepWriter WRITER = new StepWriter(BENCH, Words.ENGLISH, new Templates());
