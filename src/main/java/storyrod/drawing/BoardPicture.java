@@ -1,7 +1,6 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,10 +49,7 @@ final class BoardPicture implements PicturedStep {
     if (!isFor(step)) {
       return Optional.empty();
     }
-    Map<String, List<Part>> byMark = new LinkedHashMap<>();
-    step.targets().stream()
-        .map(piece::part)
-        .forEach(part -> byMark.computeIfAbsent(part.mark(), m -> new ArrayList<>()).add(part));
+    Map<String, List<Part>> byMark = Strips.byMark(piece, step);
     List<List<Part>> all =
         byMark.values().stream().filter(same -> isShown(piece, step, same.getFirst())).toList();
     return all.isEmpty()

@@ -1,7 +1,6 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,10 +43,7 @@ public final class CutPicture implements PicturedStep {
     if (!isFor(step)) {
       return Optional.empty();
     }
-    Map<String, List<Part>> byMark = new LinkedHashMap<>();
-    step.targets().stream()
-        .map(piece::part)
-        .forEach(part -> byMark.computeIfAbsent(part.mark(), m -> new ArrayList<>()).add(part));
+    Map<String, List<Part>> byMark = Strips.byMark(piece, step);
     List<Taken> taken =
         byMark.values().stream()
             .flatMap(same -> Taken.of(shown(piece, same), plan, step).stream())

@@ -1,10 +1,13 @@
 package storyrod.drawing;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.piece.Cut;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
 
@@ -43,6 +46,13 @@ public final class Strips {
       return BoardPicture.isOfPanels(piece, step) ? OF_PANELS : OF_BOARDS;
     }
     return CutPicture.isFor(step) ? rounds ? OF_ROUNDING : OF_WORKING : 0;
+  }
+
+  /** The parts on which a step works, by their marks in their order. */
+  static Map<String, List<Part>> byMark(Piece piece, Step step) {
+    return step.targets().stream()
+        .map(piece::part)
+        .collect(Collectors.groupingBy(Part::mark, LinkedHashMap::new, Collectors.toList()));
   }
 
   /** The marks of those for which there is no room, in lines. */
