@@ -7,8 +7,12 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.piece.Piece;
 
 /** The picture of a step before its room is known. */
-sealed interface PicturedStep permits StepPicture, MountPicture, CutPicture, FinishPicture {
-  /** Of a step that brings parts, mounts hardware, cuts, or finishes; empty of any other. */
+sealed interface PicturedStep
+    permits StepPicture, MountPicture, CutPicture, BoardPicture, FinishPicture {
+  /**
+   * Of a step that brings parts, mounts hardware, cuts, glues up boards, or finishes; empty of any
+   * other.
+   */
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
     StepHardware own = StepHardware.of(plan, step, hardware);
@@ -16,6 +20,7 @@ sealed interface PicturedStep permits StepPicture, MountPicture, CutPicture, Fin
         .map(PicturedStep.class::cast)
         .or(() -> MountPicture.of(piece, plan, step, own))
         .or(() -> CutPicture.of(piece, plan, step))
+        .or(() -> BoardPicture.of(piece, step))
         .or(() -> FinishPicture.of(piece, plan, step));
   }
 
