@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.description.Description.StockKind;
+import storyrod.description.StockKind;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;

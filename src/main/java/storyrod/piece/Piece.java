@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.description.Description;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.StockKind;
+import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.description.Located;
 import storyrod.description.Makeup;
 import storyrod.description.PartEntry;
+import storyrod.description.StockKind;
 import storyrod.measure.Length;
 
 /**

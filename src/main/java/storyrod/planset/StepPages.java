@@ -13,7 +13,7 @@ import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.drawing.Packing;
 import storyrod.drawing.Strips;
 import storyrod.measure.Length;
