@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Drawing.Area;
@@ -26,8 +27,10 @@ import storyrod.piece.Part;
  * A joint put together and sawn through, to a scale, broken off where the wood goes on (ISO 128-3).
  *
  * @param sawn the faces that the saw leaves, by part, in mm of the piece
+ * @param fasteners what the saw goes round
  */
-record JointSection(JointPlace place, Map<Part, List<FlatFace>> sawn, Scale scale)
+record JointSection(
+    JointPlace place, Map<Part, List<FlatFace>> sawn, JointFasteners fasteners, Scale scale)
     implements ViewOnPaper {
   private static final double ON_PLANE_MM = 1e-3;
   private static final double ON_SIDE_MM = 1e-6;
@@ -38,17 +41,20 @@ record JointSection(JointPlace place, Map<Part, List<FlatFace>> sawn, Scale scal
   private static final double KINK = 0.7;
 
   /** Sawn where both parts can be seen in the window, if there is such a place. */
-  static JointSection of(JointPlace place, Scale scale) {
-    JointSection first = at(place, place.sectionsAt().getFirst(), scale);
-    return Stream.concat(
-            Stream.of(first), place.sectionsAt().stream().skip(1).map(at -> at(place, at, scale)))
+  static JointSection of(JointPlace place, List<Hardware> hardware, Scale scale) {
+    JointFasteners fasteners = JointFasteners.of(place, hardware);
+    Function<Length, JointSection> sawn =
+        at -> new JointSection(place, sawn(place, at), fasteners.at(at), scale);
+    List<Length> places =
+        Stream.concat(
+                fasteners.places().limit(place.row().isPresent() ? 0 : 1),
+                place.sectionsAt().stream())
+            .toList();
+    JointSection first = sawn.apply(places.getFirst());
+    return Stream.concat(Stream.of(first), places.stream().skip(1).map(sawn))
         .filter(JointSection::showsBoth)
         .findFirst()
         .orElse(first);
-  }
-
-  private static JointSection at(JointPlace place, Length at, Scale scale) {
-    return new JointSection(place, sawn(place, at), scale);
   }
 
   private boolean showsBoth() {
@@ -56,7 +62,7 @@ record JointSection(JointPlace place, Map<Part, List<FlatFace>> sawn, Scale scal
   }
 
   JointSection to(Scale other) {
-    return new JointSection(place, sawn, other);
+    return new JointSection(place, sawn, fasteners, other);
   }
 
   private static Map<Part, List<FlatFace>> sawn(JointPlace place, Length at) {
@@ -120,7 +126,7 @@ record JointSection(JointPlace place, Map<Part, List<FlatFace>> sawn, Scale scal
     return bounds().widened(ON_SIDE_MM).contains(at(point));
   }
 
-  /** The hatched faces with the lines where they are broken off. */
+  /** The hatched faces with the lines where they are broken off, and what the saw goes round. */
   List<Element> elements() {
     List<Element> elements = new ArrayList<>();
     for (Element each : CutFaces.of(rings()).elements()) {
@@ -133,6 +139,7 @@ record JointSection(JointPlace place, Map<Part, List<FlatFace>> sawn, Scale scal
     for (List<List<List<At>>> faces : rings().values()) {
       faces.forEach(face -> breaks(face, elements));
     }
+    elements.addAll(fasteners.elements(factor(), bounds()));
     return elements;
   }
 

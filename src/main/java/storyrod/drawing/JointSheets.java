@@ -32,23 +32,27 @@ final class JointSheets {
   private static final double MM_PER_DIMENSION = 5;
 
   private final JointKind kind;
+  private final List<Hardware> hardware;
   private final Notation notation;
   private final Size room;
 
-  private JointSheets(JointKind kind, Notation notation, Size room) {
+  private JointSheets(JointKind kind, List<Hardware> hardware, Notation notation, Size room) {
     this.kind = kind;
+    this.hardware = hardware;
     this.notation = notation;
     this.room = room;
   }
 
   static List<JointSheet> draw(Piece piece, Rooms rooms) {
     List<JointKind> kinds = JointKind.of(piece);
+    List<Hardware> hardware = Hardware.of(piece);
     Size room = rooms.joint();
     return IntStream.range(0, kinds.size())
         .parallel()
         .mapToObj(
             i -> {
-              JointSheets sheets = new JointSheets(kinds.get(i), Notation.of(piece), room);
+              JointSheets sheets =
+                  new JointSheets(kinds.get(i), hardware, Notation.of(piece), room);
               return new JointSheet(kinds.get(i), sheets.drawn("joint-" + (i + 1)));
             })
         .toList();
@@ -117,7 +121,7 @@ final class JointSheets {
   private Laid laid(Size size) {
     List<Scale> scales = new ArrayList<>(FINER);
     scales.addAll(Scales.in(notation.format().unit()));
-    JointSection sawn = JointSection.of(kind.shown(), scales.getFirst());
+    JointSection sawn = JointSection.of(kind.shown(), hardware, scales.getFirst());
     return scales.stream()
         .map(sawn::to)
         .filter(section -> isIn(section, size))

@@ -69,6 +69,11 @@ final class SolidView implements Shown {
     return united(solid, view(face), at -> new At(at.x(), -at.y()), each -> true);
   }
 
+  /** All that a solid covers of a view, in mm. */
+  static Geometry silhouette(Solid solid, View view) {
+    return united(solid, view, at -> at, each -> true);
+  }
+
   /** A view with axes along those of the flat part; for some faces it is a mirror image. */
   private static View view(Face face) {
     Vector3D out = Extent.direction(face);
