@@ -12,11 +12,12 @@ sealed interface PicturedStep permits StepPicture, MountPicture, CutPicture, Fin
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
     StepHardware own = StepHardware.of(plan, step, hardware);
-    return StepPicture.of(piece, step, own)
+    Piece then = new ByThen(plan).piece(piece, step);
+    return StepPicture.of(then, step, own)
         .map(PicturedStep.class::cast)
-        .or(() -> MountPicture.of(piece, plan, step, own))
+        .or(() -> MountPicture.of(then, plan, step, own))
         .or(() -> CutPicture.of(piece, plan, step))
-        .or(() -> FinishPicture.of(piece, plan, step));
+        .or(() -> FinishPicture.of(then, plan, step));
   }
 
   /** The number of the step. */

@@ -115,6 +115,26 @@ public record Part(
     return box.size(thickness);
   }
 
+  /** The same as it stands before it is finished, as another solid. */
+  public Part standing(Solid then) {
+    return new Part(
+        name,
+        title,
+        mark,
+        mirrored,
+        assembly,
+        stock,
+        shoulder,
+        box,
+        length,
+        thickness,
+        cuts,
+        solid,
+        new Stance(stance.pose(), then, stance.bounds()),
+        say,
+        at);
+  }
+
   Part marked(String newMark, boolean isMirrored) {
     return new Part(
         name,
