@@ -31,7 +31,7 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
   private static final double STEM_LONG_MM = 25;
 
   /** A catch, and what ties a piece to the wall: thick, long, wide (from memory). */
-  private static final List<Length> CATCH = List.of(Length.mm(14), Length.mm(46), Length.mm(15));
+  private static final List<Length> CATCH = List.of(Catches.DEEP, Catches.LONG, Catches.WIDE);
 
   private static final List<Length> STRAP = List.of(Length.mm(3), Length.mm(60), Length.mm(20));
 
@@ -45,7 +45,7 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
           case PULL, KNOB -> new HandleItems(piece, shapes).of(entry);
           case SHELF_PIN -> new PinItems(piece, shapes).of(entry);
           case FOOT, LEVELLING_FOOT -> feet(entry, item);
-          case CATCH -> plates(entry, CATCH);
+          case CATCH -> caught(entry);
           case ANTI_TIP_STRAP -> plates(entry, STRAP);
           case OTHER, WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> List.of();
           case BUTTON, DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER -> List.of();
@@ -54,6 +54,12 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
         !found.isEmpty()
             && found.size() == entry.count() * found.getFirst().origin().makeup().bodies();
     return isAll ? with(screws(entry), found) : List.of();
+  }
+
+  /** On the door alone where nothing stands beside it to carry the catch. */
+  private List<PlacedItem> caught(HardwareEntry entry) {
+    List<PlacedItem> found = new CatchItems(new Catches(piece), shapes).of(entry);
+    return found.isEmpty() ? plates(entry, CATCH) : found;
   }
 
   /** The screws of an entry's items, if all of them have a place. */
