@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import storyrod.build.Catches.End;
 import storyrod.build.PlacedItem.Makeup;
 import storyrod.build.PlacedItem.Origin;
-import storyrod.description.Description.HardwareEntry;
+import storyrod.description.HardwareEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;

@@ -3,7 +3,7 @@ package storyrod.build;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import storyrod.description.Description.HardwareEntry;
+import storyrod.description.HardwareEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;

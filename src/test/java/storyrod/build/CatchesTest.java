@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.drawing.AllProjects;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;

@@ -11,7 +11,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import storyrod.cli.Pipeline;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.piece.Part;

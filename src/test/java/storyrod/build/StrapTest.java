@@ -7,7 +7,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.drawing.AllProjects;
 import storyrod.geometry.Face;
 import storyrod.geometry.Solid;
