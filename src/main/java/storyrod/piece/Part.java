@@ -117,25 +117,14 @@ public record Part(
 
   /** The same as it stands before it is finished, as another solid. */
   public Part standing(Solid then) {
-    return new Part(
-        name,
-        title,
-        mark,
-        mirrored,
-        assembly,
-        stock,
-        shoulder,
-        box,
-        length,
-        thickness,
-        cuts,
-        solid,
-        new Stance(stance.pose(), then, stance.bounds()),
-        say,
-        at);
+    return with(mark, mirrored, new Stance(stance.pose(), then, stance.bounds()));
   }
 
   Part marked(String newMark, boolean isMirrored) {
+    return with(newMark, isMirrored, stance);
+  }
+
+  private Part with(String newMark, boolean isMirrored, Stance newStance) {
     return new Part(
         name,
         title,
@@ -149,7 +138,7 @@ public record Part(
         thickness,
         cuts,
         solid,
-        stance,
+        newStance,
         say,
         at);
   }
