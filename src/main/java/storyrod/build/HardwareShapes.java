@@ -75,11 +75,19 @@ final class HardwareShapes {
 
   /** A screw whose head stands on what it holds. */
   Solid panHead(Vector3D out, ItemEntry screw) {
-    double shank = shankMm(screw) / 2;
+    return panHead(out, lengthMm(screw), shankMm(screw) / 2);
+  }
+
+  /** The same of what an item brings of its own, of a usual size. */
+  Solid panHead(Vector3D out) {
+    return panHead(out, USUAL_LENGTH_MM, USUAL_SHANK_MM / 2);
+  }
+
+  private Solid panHead(Vector3D out, double length, double shank) {
     return turned(
         out,
         List.of(
-            new Ring(-lengthMm(screw), shank),
+            new Ring(-length, shank),
             new Ring(0, shank),
             new Ring(0, 2 * shank),
             new Ring(2 * PAN * shank, 2 * shank)));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.PlacedItem.Makeup;
 import storyrod.description.HardwareEntry;
 import storyrod.description.ItemEntry;
 import storyrod.description.ItemKind;
@@ -19,7 +20,6 @@ import storyrod.geometry.Range;
 import storyrod.geometry.Ring;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
-import storyrod.piece.Cut;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -42,6 +42,13 @@ record HingeItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
   private static final Length ARM_WIDE = Length.mm(14);
   private static final Length ARM_LONG = Length.mm(60);
 
+  /** The plate of one, on what carries the door (from memory). */
+  private static final Length PLATE_THICK = Length.mm(3);
+
+  private static final Length PLATE_LONG = Length.mm(50);
+  private static final Length PLATE_WIDE = Length.mm(20);
+  private static final int SORTS = 2;
+
   /** How far a hinge is from the end of its door, against its own length (common practice). */
   private static final double FROM_END = 1;
 
@@ -53,7 +60,7 @@ record HingeItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
       return List.of();
     }
     return item.kind() == ItemKind.CONCEALED_HINGE
-        ? doors.stream().flatMap(door -> concealed(entry, item, door)).toList()
+        ? concealed(entry, item)
         : posts.stream()
             .limit(1)
             .flatMap(post -> butts(entry, item, doors.getFirst(), post))
@@ -107,23 +114,45 @@ record HingeItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
         .toList();
   }
 
-  private Stream<PlacedItem> concealed(HardwareEntry entry, ItemEntry item, Part door) {
-    return door.cuts(Cut.Holes.class).stream()
-        .filter(cut -> cut.isFor(item.name()))
-        .flatMap(cut -> cut.centres().stream().map(at -> concealed(entry, item, door, cut, at)));
+  /** Cup and arm in the door; the plates too where what carries them is known. */
+  private List<PlacedItem> concealed(HardwareEntry entry, ItemEntry item) {
+    CupHinges hinges = new CupHinges(piece, nesting);
+    List<CupHinges.Seat> cups = hinges.cups(entry);
+    List<CupHinges.Seat> plates = hinges.plates(entry);
+    boolean isBoth = plates.size() == cups.size();
+    Makeup first = isBoth ? new Makeup(1, 0, SORTS) : Makeup.WHOLE;
+    return Stream.concat(
+            cups.stream().map(seat -> placed(entry, seat, first, cup(item, seat))),
+            plates.stream()
+                .filter(seat -> isBoth)
+                .map(seat -> placed(entry, seat, new Makeup(1, 1, SORTS), plate(seat))))
+        .toList();
   }
 
-  private PlacedItem concealed(
-      HardwareEntry entry, ItemEntry item, Part door, Cut.Holes cut, Point at) {
-    Vector3D out = cut.from().normal();
+  private Solid cup(ItemEntry item, CupHinges.Seat seat) {
     Length deep = item.sizes().cupDepth().orElse(CUP_DEEP);
-    Solid cup =
-        shapes.rod(
-            out, new Range(deep.negated(), Length.ZERO), item.sizes().cupDiameter().orElse(CUP));
-    Box arm =
-        HardwareShapes.box(
-            cut.from(), new Range(Length.ZERO, ARM_LONG), cut.along(), ARM_WIDE, ARM_WIDE);
-    return placed(entry, door, at, out, cup.with(Solid.of(arm)));
+    Range down = new Range(deep.negated(), Length.ZERO);
+    Length wide = item.sizes().cupDiameter().orElse(CUP);
+    Range high = new Range(Length.ZERO, ARM_LONG);
+    Box arm = HardwareShapes.box(seat.out(), high, seat.along(), ARM_WIDE, ARM_WIDE);
+    return shapes.rod(seat.out().normal(), down, wide).with(Solid.of(arm));
+  }
+
+  private Solid plate(CupHinges.Seat seat) {
+    Range thick = new Range(Length.ZERO, PLATE_THICK);
+    return shapes.boxes(
+        Pose.NONE, HardwareShapes.box(seat.out(), thick, seat.along(), PLATE_LONG, PLATE_WIDE));
+  }
+
+  private PlacedItem placed(HardwareEntry entry, CupHinges.Seat seat, Makeup makeup, Solid body) {
+    List<String> parts = entry.parts().stream().map(Located::value).toList();
+    return new PlacedItem(
+        entry.item().value(),
+        PlacedItem.Origin.of(entry, parts, makeup),
+        seat.host().name(),
+        seat.at(),
+        seat.out().normal(),
+        body);
   }
 
   private PlacedItem placed(HardwareEntry entry, Part host, Point at, Vector3D out, Solid body) {

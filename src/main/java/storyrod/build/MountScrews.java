@@ -8,7 +8,6 @@ import storyrod.description.HardwareEntry;
 import storyrod.description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
-import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Nesting;
@@ -16,8 +15,8 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /**
- * The screws of slides and of butt hinges: as many in each member or leaf as in every other, in a
- * row along it.
+ * The screws of slides and of hinges: as many in each member or leaf as in every other, in a row
+ * along it; two in each cup and two in each plate of concealed hinges.
  */
 record MountScrews(Piece piece, Nesting nesting, HardwareShapes shapes) {
   List<PlacedItem> of(HardwareEntry entry) {
@@ -30,7 +29,8 @@ record MountScrews(Piece piece, Nesting nesting, HardwareShapes shapes) {
     return switch (piece.kind(entry.item().value())) {
       case SLIDE, UNDER_SLIDE -> ofSlides(entry, screw);
       case BUTT_HINGE -> ofHinges(entry, screw);
-      case CONCEALED_HINGE, PULL, KNOB, CATCH, ANTI_TIP_STRAP, SHELF_PIN, FOOT -> List.of();
+      case CONCEALED_HINGE -> ofCups(entry, screw);
+      case PULL, KNOB, CATCH, ANTI_TIP_STRAP, SHELF_PIN, FOOT -> List.of();
       case LEVELLING_FOOT, OTHER, WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER -> List.of();
       case ROTATING_FASTENER, BUTTON, DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER -> List.of();
     };
@@ -54,14 +54,14 @@ record MountScrews(Piece piece, Nesting nesting, HardwareShapes shapes) {
         Origin.of(member.entry(), List.of(member.host().name()), PlacedItem.Makeup.WHOLE);
     return Spread.over(new Range(middle.minus(half), middle.plus(half)), count).stream()
         .map(at -> member.at().with(member.run(), at))
-        .map(at -> placed(screw, origin, member.host(), new Seat(at, member.out())));
+        .map(at -> placed(screw, origin, member.host(), new Seat(at.toMm(), member.out())));
   }
 
-  private record Seat(Point at, Face out) {}
+  private record Seat(Vector3D at, Face out) {}
 
   private PlacedItem placed(ItemEntry screw, Origin origin, Part host, Seat seat) {
     Vector3D out = seat.out().normal();
-    Vector3D under = seat.at().toMm().add(out.multiply(MountHoles.METAL.toMm()));
+    Vector3D under = seat.at().add(out.multiply(MountHoles.METAL.toMm()));
     return new PlacedItem(
         screw.name(), origin, host.name(), under, out, shapes.panHead(out, screw));
   }
@@ -79,6 +79,14 @@ record MountScrews(Piece piece, Nesting nesting, HardwareShapes shapes) {
         .toList();
   }
 
+  private List<PlacedItem> ofCups(HardwareEntry entry, ItemEntry screw) {
+    Origin origin = Origin.of(entry);
+    return new CupHinges(piece, nesting)
+        .screws(entry).stream()
+            .map(seat -> placed(screw, origin, seat.host(), new Seat(seat.at(), seat.out())))
+            .toList();
+  }
+
   private Stream<PlacedItem> row(HingeItems.Leaf leaf, Part host, ItemEntry screw, int count) {
     boolean isDoor = host.equals(leaf.door());
     Face out = isDoor ? leaf.out() : leaf.out().opposite();
@@ -92,6 +100,6 @@ record MountScrews(Piece piece, Nesting nesting, HardwareShapes shapes) {
     Axis along = leaf.along();
     return Spread.over(leaf.at(), count).stream()
         .map(at -> leaf.middle().with(along, at).with(out.axis(), host.bounds().at(out)))
-        .map(at -> placed(screw, origin, host, new Seat(at, out)));
+        .map(at -> placed(screw, origin, host, new Seat(at.toMm(), out)));
   }
 }

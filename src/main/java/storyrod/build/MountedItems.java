@@ -1,5 +1,6 @@
 package storyrod.build;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -31,9 +32,12 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
   private static final double STEM_LONG_MM = 25;
 
   /** A catch, and what ties a piece to the wall: thick, long, wide (from memory). */
-  private static final List<Length> CATCH = List.of(Length.mm(14), Length.mm(46), Length.mm(15));
+  private static final List<Length> CATCH = List.of(Catches.DEEP, Catches.LONG, Catches.WIDE);
 
   private static final List<Length> STRAP = List.of(Length.mm(3), Length.mm(60), Length.mm(20));
+
+  /** The screws of a strap, in shares of its length. */
+  private static final double FROM_MIDDLE = 0.35;
 
   /** The bodies of an entry's items. */
   List<PlacedItem> of(HardwareEntry entry) {
@@ -45,8 +49,8 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
           case PULL, KNOB -> new HandleItems(piece, shapes).of(entry);
           case SHELF_PIN -> new PinItems(piece, shapes).of(entry);
           case FOOT, LEVELLING_FOOT -> feet(entry, item);
-          case CATCH -> plates(entry, CATCH);
-          case ANTI_TIP_STRAP -> plates(entry, STRAP);
+          case CATCH -> caught(entry);
+          case ANTI_TIP_STRAP -> plates(entry, STRAP).stream().map(this::screwed).toList();
           case OTHER, WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> List.of();
           case BUTTON, DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER -> List.of();
         };
@@ -54,6 +58,12 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
         !found.isEmpty()
             && found.size() == entry.count() * found.getFirst().origin().makeup().bodies();
     return isAll ? with(screws(entry), found) : List.of();
+  }
+
+  /** On the door alone where nothing stands beside it to carry the catch. */
+  private List<PlacedItem> caught(HardwareEntry entry) {
+    List<PlacedItem> found = new CatchItems(new Catches(piece), shapes).of(entry);
+    return found.isEmpty() ? plates(entry, CATCH) : found;
   }
 
   /** The screws of an entry's items, if all of them have a place. */
@@ -103,7 +113,7 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
                 face.outer().stream()
                     .reduce(Vector3D.ZERO, Vector3D::add)
                     .multiply(1.0 / face.outer().size()))
-        .min(java.util.Comparator.comparingDouble(Vector3D::getZ))
+        .min(Comparator.comparingDouble(Vector3D::getZ))
         .orElseGet(() -> part.bounds().middle().toMm());
   }
 
@@ -118,6 +128,23 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
         .limit(1)
         .flatMap(part -> plates(entry, sizes, part))
         .toList();
+  }
+
+  /** With the two screws that a strap brings for the piece, one near each end. */
+  private PlacedItem screwed(PlacedItem strap) {
+    Box box = strap.solid().bounds().orElseThrow();
+    Axis along = Stream.of(Axis.values()).max(Comparator.comparing(box::size)).orElseThrow();
+    Vector3D head = strap.out().multiply(STRAP.getFirst().toMm());
+    Vector3D aside = Face.of(along, 1).normal().multiply(box.size(along).toMm() * FROM_MIDDLE);
+    Solid screw = shapes.panHead(strap.out());
+    Solid both = screw.moved(head.add(aside)).with(screw.moved(head.subtract(aside)));
+    return new PlacedItem(
+        strap.item(),
+        strap.origin(),
+        strap.host(),
+        strap.at(),
+        strap.out(),
+        strap.solid().with(both));
   }
 
   private Stream<PlacedItem> plates(HardwareEntry entry, List<Length> sizes, Part part) {
@@ -153,7 +180,7 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
   static Axis longer(Box box, Axis across) {
     return Stream.of(Axis.values())
         .filter(axis -> axis != across)
-        .max(java.util.Comparator.comparing(box::size))
+        .max(Comparator.comparing(box::size))
         .orElseThrow();
   }
 }

@@ -255,8 +255,13 @@ final class Settings {
     for (HardwareEntry entry : new Traits(job.piece()).mounted(operation)) {
       Set<String> drilled = MountHoles.drilledEarly(job.operations().stream(), entry);
       settings.addAll(new MountHoles(job.piece()).of(entry, drilled));
+      new Catches(job.piece()).ends(entry).forEach(end -> settings.add(setting(end)));
     }
     return settings;
+  }
+
+  private Setting setting(Catches.End end) {
+    return new Setting("catch-from-" + end.face().word(), shown(end.door()), end.distance());
   }
 
   private List<Setting> pilot(Joint joint, Cut cut) {

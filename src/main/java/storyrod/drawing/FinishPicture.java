@@ -39,11 +39,7 @@ final class FinishPicture implements PicturedStep {
     View view = View.AROUND.getFirst().laidOn(step.down());
     List<Part> parts = things.stream().flatMap(List::stream).toList();
     Map<String, Vector3D> offsets = offsets(view, things);
-    Scene scene =
-        new Scene(
-            parts.stream()
-                .map(part -> new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
-                .toList());
+    Scene scene = Scene.of(parts, offsets);
     Picture picture = Picture.of(scene, parts, parts.size(), view).ready();
     List<String> marked = things.stream().map(thing -> bestSeen(picture, thing)).toList();
     return new FinishPicture(

@@ -149,14 +149,7 @@ final class MountPicture implements PicturedStep {
 
   private Fitted fitted(View view) {
     Map<String, Vector3D> offsets = offsets(view);
-    Scene scene =
-        new Scene(
-                parts.stream()
-                    .map(
-                        part ->
-                            new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
-                    .toList())
-            .wearing(on);
+    Scene scene = Scene.of(parts, offsets).wearing(on);
     List<String> toned =
         Stream.concat(hosts(hardware).stream(), hardware.stream().map(Hardware::id)).toList();
     return new Fitted(scene, parts, 0, view, toned);

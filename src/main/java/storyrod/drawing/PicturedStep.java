@@ -17,17 +17,18 @@ sealed interface PicturedStep
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
     StepHardware own = StepHardware.of(plan, step, hardware);
-    return StepPicture.of(piece, step, own)
+    Piece then = new ByThen(plan).piece(piece, step);
+    return StepPicture.of(then, step, own)
         .map(PicturedStep.class::cast)
         .or(
             () ->
                 new TriedParts(plan, Nesting.of(piece))
                     .in(step)
-                    .flatMap(tried -> StepPicture.of(piece, tried, own)))
-        .or(() -> MountPicture.of(piece, plan, step, own))
+                    .flatMap(tried -> StepPicture.of(then, tried, own)))
+        .or(() -> MountPicture.of(then, plan, step, own))
         .or(() -> CutPicture.of(piece, plan, step))
         .or(() -> BoardPicture.of(piece, step))
-        .or(() -> FinishPicture.of(piece, plan, step));
+        .or(() -> FinishPicture.of(then, plan, step));
   }
 
   /** The number of the step. */

@@ -1,11 +1,13 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.geometry.Solid;
+import storyrod.piece.Part;
 
 /**
  * Solids in space to be looked at. Where two share a line, it belongs to the one that stands first.
@@ -20,6 +22,14 @@ record Scene(List<Item> items, List<Fitting> on) {
 
   Scene(List<Item> items) {
     this(items, List.of());
+  }
+
+  /** Parts where they stand, each drawn away from there by its offset. */
+  static Scene of(List<Part> parts, Map<String, Vector3D> offsets) {
+    return new Scene(
+        parts.stream()
+            .map(part -> new Item(part.name(), part.placed(), offsets.get(part.name())))
+            .toList());
   }
 
   /** The same, hardware on its way in after the parts, and what is on already last. */

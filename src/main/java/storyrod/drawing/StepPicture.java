@@ -15,7 +15,6 @@ import storyrod.drawing.Contacts.Out;
 import storyrod.drawing.Contacts.Path;
 import storyrod.geometry.Face;
 import storyrod.geometry.Lazy;
-import storyrod.geometry.Solid;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -184,14 +183,7 @@ final class StepPicture implements PicturedStep {
     Map<String, Vector3D> apart = apart(view, offsets);
     apart.forEach((part, by) -> offsets.merge(part, by, Vector3D::add));
     List<List<Path>> ways = BuiltApart.moved(out, apart);
-    Scene scene =
-        new Scene(
-                parts.stream()
-                    .map(
-                        part ->
-                            new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
-                    .toList())
-            .wearing(hardware.on());
+    Scene scene = Scene.of(parts, offsets).wearing(hardware.on());
     Picture picture = Picture.of(scene, parts, newParts.size(), view, marked());
     List<Path> trails = ways.stream().flatMap(List::stream).toList();
     Sight sight =
@@ -283,7 +275,7 @@ final class StepPicture implements PicturedStep {
   /** The least share that is seen of the outline of any unit among the new parts. */
   private double leastSeen(Picture picture, View view) {
     return units().stream()
-        .mapToDouble(unit -> picture.seenArea(unit) / Outline.of(solids(unit), view).area())
+        .mapToDouble(unit -> picture.seenArea(unit) / outline(unit, view).area())
         .min()
         .orElse(1);
   }
@@ -294,7 +286,7 @@ final class StepPicture implements PicturedStep {
         .toList();
   }
 
-  private List<Solid> solids(List<String> unit) {
-    return unit.stream().map(name -> piece.part(name).placed()).toList();
+  private Outline outline(List<String> unit, View view) {
+    return Outline.of(unit.stream().map(name -> piece.part(name).placed()).toList(), view);
   }
 }

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.geometry.Cylinder;
@@ -32,8 +30,9 @@ record Taken(FlatPart flat, List<Cut> cuts, Solid left, Solid waste, List<Cylind
 
   /** Empty where the step takes nothing off the part. */
   static Optional<Taken> of(Part part, BuildPlan plan, Step step) {
-    Set<Cut> now = made(part, plan, number -> number == step.number());
-    Set<Cut> later = made(part, plan, number -> number > step.number());
+    ByThen byThen = new ByThen(plan);
+    Set<Cut> now = byThen.made(part, number -> number == step.number());
+    Set<Cut> later = byThen.made(part, number -> number > step.number());
     FlatPart flat = FlatPart.of(part);
     List<Cut> before = new ArrayList<>();
     List<Cut> own = new ArrayList<>();
@@ -46,15 +45,6 @@ record Taken(FlatPart flat, List<Cut> cuts, Solid left, Solid waste, List<Cylind
       }
     }
     return between(flat, before, own);
-  }
-
-  private static Set<Cut> made(Part part, BuildPlan plan, Predicate<Integer> steps) {
-    return plan.steps().stream()
-        .filter(step -> steps.test(step.number()))
-        .flatMap(step -> step.operations().stream())
-        .filter(operation -> operation.target().equals(part.name()))
-        .flatMap(operation -> operation.cuts().stream())
-        .collect(Collectors.toSet());
   }
 
   private static Optional<Taken> between(FlatPart flat, List<Cut> before, List<Cut> own) {

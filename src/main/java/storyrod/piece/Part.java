@@ -115,7 +115,16 @@ public record Part(
     return box.size(thickness);
   }
 
+  /** The same as it stands before it is finished, as another solid. */
+  public Part standing(Solid then) {
+    return with(mark, mirrored, new Stance(stance.pose(), then, stance.bounds()));
+  }
+
   Part marked(String newMark, boolean isMirrored) {
+    return with(newMark, isMirrored, stance);
+  }
+
+  private Part with(String newMark, boolean isMirrored, Stance newStance) {
     return new Part(
         name,
         title,
@@ -129,7 +138,7 @@ public record Part(
         thickness,
         cuts,
         solid,
-        stance,
+        newStance,
         say,
         at);
   }

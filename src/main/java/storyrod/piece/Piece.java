@@ -48,6 +48,11 @@ public record Piece(
     this(description, parts, marks, joints, List.of(), List.of());
   }
 
+  /** The same with other solids for its parts. */
+  public Piece with(List<Part> others) {
+    return new Piece(description, others, marks, joints, kept, made);
+  }
+
   /** A part, or one of what is made for the joints, by its name. */
   public Part part(String name) {
     for (Part part : parts) {

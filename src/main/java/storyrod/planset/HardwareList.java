@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Catches;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.HardwareEntry;
@@ -71,9 +72,10 @@ public record HardwareList(List<Row> rows) {
                 .filter(joint -> uses(joint, item))
                 .flatMap(HardwareList::parts)
                 .toList());
-    piece.description().hardware().stream()
-        .filter(entry -> uses(entry, item))
-        .forEach(entry -> entry.parts().stream().map(Located::value).forEach(parts::add));
+    List<HardwareEntry> entries =
+        piece.description().hardware().stream().filter(entry -> uses(entry, item)).toList();
+    entries.forEach(entry -> entry.parts().stream().map(Located::value).forEach(parts::add));
+    parts.addAll(new Catches(piece).posts(entries));
     return parts.stream()
         .map(name -> piece.part(name).mark())
         .distinct()

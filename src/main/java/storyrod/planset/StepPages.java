@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Catches;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.ItemEntry;
@@ -277,7 +278,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   private static List<PartRow> parts(Piece piece, Step step, Texts texts) {
     Set<String> names = new LinkedHashSet<>(partNames(step));
-    names.addAll(new CatchPosts(piece).of(step));
+    names.addAll(new Catches(piece).posts(step));
     Set<String> marks = new LinkedHashSet<>();
     names.forEach(name -> marks.add(piece.part(name).mark()));
     Stream<PartRow> rows =

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Catches;
 import storyrod.build.DryFits;
 import storyrod.build.Levels;
 import storyrod.build.Operation;
@@ -141,7 +142,8 @@ final class TrialData {
         "grips", grip.wood(item).stream().map(wood -> grip(grip, wood)).toList(),
         "covered", covered(entries),
         "backed", new Surround(piece).hasBack(),
-        "behind", phrases.parts(new CatchPosts(piece).of(entries)),
+        "catchEnds", catchEnds(entries),
+        "behind", phrases.parts(new Catches(piece).posts(entries)),
         "keptFronts", phrases.parts(keptFronts(item)),
         "hung", phrases.units(hung, Nesting.PIECE),
         "shares", entries.stream().map(this::share).toList(),
@@ -154,6 +156,20 @@ final class TrialData {
                 "back", back(step, item),
                 "screws",
                     entries.stream().mapToInt(each -> each.count() * each.screwsEach()).sum()));
+  }
+
+  /** How far from which ends of the doors catches sit, each distance once. */
+  private List<Map<String, Object>> catchEnds(List<HardwareEntry> entries) {
+    Catches catches = new Catches(piece);
+    return entries.stream()
+        .flatMap(entry -> catches.ends(entry).stream())
+        .map(
+            end ->
+                Map.<String, Object>of(
+                    "face", end.face().word(),
+                    "distance", piece.description().printed().formatWithUnit(end.distance())))
+        .distinct()
+        .toList();
   }
 
   /** The later steps that mount what is fitted on trial now, for good. */

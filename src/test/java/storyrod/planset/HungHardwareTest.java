@@ -99,7 +99,20 @@ class HungHardwareTest {
     StepText catches = step(sideboard, "Mount the catches");
     assertTrue(catches.sentences().getFirst().startsWith("Close each door until its gap is even"));
     told(catches, "Screw the strike to the two door stiles (AA) and the catch to");
+    told(catches, "3 in from the upper edge of the door to their middle");
     told(catches, "shift the strike until it closes without force");
+  }
+
+  /** Where the step says that catches go, the schedule does too. */
+  @Test
+  void theScheduleNamesDoorsAndFrameForCatches() {
+    HardwareList.Row row =
+        HardwareList.whole(SIDEBOARD, Texts.of(SIDEBOARD.piece())).rows().stream()
+            .filter(each -> each.item().startsWith("Magnetic catch"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals("K, AA", row.parts());
+    assertEquals(2, row.count());
   }
 
   /** The cups lie 21.5 from the hinged edge: half of 35, and 4 of wood. */
