@@ -3,7 +3,7 @@ package storyrod.drawing;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
