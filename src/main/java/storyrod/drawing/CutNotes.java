@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.FrontHoles;
-import storyrod.description.ItemEntry;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;
@@ -17,7 +16,6 @@ import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.InPlace;
-import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
@@ -32,12 +30,14 @@ final class CutNotes {
   private final FlatPart flat;
   private final Piece piece;
   private final Words words;
+  private final CutUses uses;
   private final Map<String, Equal> notes = new LinkedHashMap<>();
 
   private CutNotes(FlatPart flat, Piece piece, Words words) {
     this.flat = flat;
     this.piece = piece;
     this.words = words;
+    this.uses = new CutUses(piece, words);
   }
 
   /**
@@ -119,7 +119,7 @@ final class CutNotes {
       case Cut.Roundover r -> throw curve(r);
       case PocketHoles p -> pockets(p, count);
       case Slanted.Slope s -> new SlantedNotes(words, piece.description().printed()).said(s);
-      case Dovetails d -> new DovetailNotes(words).said(d, forWhat(d).orElse(""));
+      case Dovetails d -> new DovetailNotes(words).said(d, uses.of(d).orElse(""));
       case SplineSlot s -> new SplineNotes(piece.description().printed(), words).said(s);
       case Slanted.Housing h ->
           words.say(
@@ -145,8 +145,8 @@ final class CutNotes {
 
   /** Where its ends have no figures, for what else they stand in line; a size tells of both. */
   private String stopping(String said, Cut.Trench trench) {
-    Optional<String> other = new SharedStops(flat).of(trench).flatMap(this::forWhat);
-    return SIZED.contains(trench.term()) || other.equals(forWhat(trench))
+    Optional<String> other = new SharedStops(flat).of(trench).flatMap(uses::of);
+    return SIZED.contains(trench.term()) || other.equals(uses.of(trench))
         ? said
         : other.map(what -> words.say("part.in-line", said, what)).orElse(said);
   }
@@ -163,7 +163,7 @@ final class CutNotes {
   }
 
   private String forParts(String said, List<Cut> cuts) {
-    return forWhat(cuts).map(what -> words.say("part.for", said, what)).orElse(said);
+    return uses.of(cuts).map(what -> words.say("part.for", said, what)).orElse(said);
   }
 
   /** A mortise, or the socket beside it, is named by its width and its length. */
@@ -203,7 +203,7 @@ final class CutNotes {
     String through =
         holes.through() ? words.say("part.through", named) : deep(named, holes, holes.depth());
     String deep = countersunk(through, holes);
-    return forWhat(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
+    return uses.of(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
   }
 
   /** Width and length, and how the ends are; the depth is that in the middle. */
@@ -240,15 +240,8 @@ final class CutNotes {
   private String inPlace(InPlace cut, int count) {
     String round = words.say("part.round", bits().format(cut.diameter()));
     String named = words.say("part.named", round, term(cut, count));
-    String said = words.say("part.in-place", named, mark(cut.through()).orElse(cut.through()));
+    String said = words.say("part.in-place", named, uses.part(cut.through()));
     return cut.from() == Face.BACK ? words.say("part.far-face", said) : said;
-  }
-
-  private Optional<String> mark(String name) {
-    return piece.parts().stream()
-        .filter(part -> part.name().equals(name))
-        .map(Part::mark)
-        .findFirst();
   }
 
   private String term(Cut cut, int count) {
@@ -260,45 +253,6 @@ final class CutNotes {
     String many = key + ".many";
     String wanted = count > 1 && words.has(many) ? many : key;
     return words.has(wanted) ? words.say(wanted) : term;
-  }
-
-  /** The mark of the part that goes in, or the title of the item. */
-  private Optional<String> forWhat(Cut cut) {
-    return forWhat(List.of(cut));
-  }
-
-  private Optional<String> forWhat(List<Cut> cuts) {
-    List<String> names =
-        cuts.stream().flatMap(CutNotes::served).map(this::titled).distinct().toList();
-    if (names.size() < 2) {
-      return names.stream().findFirst();
-    }
-    String others = String.join(", ", names.subList(0, names.size() - 1));
-    return Optional.of(words.say("part.and", others, names.getLast()));
-  }
-
-  private static Stream<String> served(Cut cut) {
-    List<String> also = cut instanceof Cut.Trench trench ? trench.alsoFor() : List.of();
-    return Stream.concat(cut.forWhat().stream(), also.stream());
-  }
-
-  private String titled(String name) {
-    return piece.parts().stream()
-        .filter(part -> part.name().equals(name))
-        .map(Part::mark)
-        .findFirst()
-        .or(() -> item(name))
-        .orElse(name);
-  }
-
-  private Optional<String> item(String name) {
-    return piece.item(name).map(ItemEntry::title).map(this::insideASentence);
-  }
-
-  /** A title in a sentence, unless it begins with a word of capitals. */
-  private String insideASentence(String title) {
-    boolean plain = title.length() > 1 && Character.isLowerCase(title.charAt(1));
-    return plain ? words.inSentence(title) : title;
   }
 
   private LengthFormat bits() {

@@ -13,6 +13,7 @@ import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /**
  * A joint's own outline in the view that shows it best: a trench where it runs out, else the view
@@ -37,7 +38,7 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
 
   private static Optional<FineFeature> feature(FlatPart flat, Cut cut, Set<Face> views) {
     Face home = PlacedView.home(flat, cut);
-    return box(cut)
+    return box(flat, cut)
         .flatMap(
             box -> {
               Face face = profile(flat, cut, views).orElse(home);
@@ -49,14 +50,20 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
             });
   }
 
-  /** The outline of a joint; rows at ends, holes and slots are told by other means. */
-  private static Optional<Box> box(Cut cut) {
+  /** The outline of a joint; rows at ends, holes and plunged slots are told by other means. */
+  private static Optional<Box> box(FlatPart flat, Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> Optional.of(trench.removed());
       case Cut.Tenon tenon -> Optional.of(tenon.tenon());
       case Slanted.Housing housing -> Optional.of(housing.removed());
+      case SplineSlot slot when slot.along() == Axis.Y -> inTheEnd(slot).shared(flat.box());
       default -> Optional.empty();
     };
+  }
+
+  /** What a slot in a frame's mitre takes; only there do its walls stand square to the face. */
+  private static Box inTheEnd(SplineSlot slot) {
+    return new Box(slot.profile().extent(Axis.X), slot.run(), slot.profile().extent(Axis.Z));
   }
 
   /** The shown view in which a trench runs out. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import storyrod.drawing.Drawing.Ellipse;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 
@@ -72,15 +73,29 @@ final class LaidViews {
   }
 
   private void lay(Face face) {
-    PlacedView view = placed(part.flat(), face, ruler, paper);
+    PlacedView view = clearOfTexts(placed(part.flat(), face, ruler, paper));
     views.put(face, view);
     view.elements(part.shown().get(face)).forEach(paper::add);
-    enlarged.stream()
-        .filter(each -> each.view().face() == face)
-        .forEach(each -> paper.add(each.ring(view)));
+    rings(view).forEach(paper::add);
     stuck = !Tiers.place(paper, view, own);
     taken.add(paper.bounds());
     laid = paper.state();
+  }
+
+  private List<Ellipse> rings(PlacedView view) {
+    return enlarged.stream()
+        .filter(each -> each.view().face() == view.face())
+        .map(each -> each.ring(view))
+        .toList();
+  }
+
+  /** A view further off where its rings, which reach out of it, would lie on a text. */
+  private PlacedView clearOfTexts(PlacedView view) {
+    List<Ellipse> rings = rings(view);
+    double most = rings.stream().mapToDouble(Ellipse::rx).max().orElse(0);
+    return rings.stream().allMatch(paper::hasRoomFor)
+        ? view
+        : new PlacedView(view.flat(), view.face(), ruler, view.offset() + most);
   }
 
   static boolean fits(Bounds bounds, Size area) {

@@ -102,7 +102,7 @@ final class Measures {
         if (!atAnEdge) {
           wanted.place(view, axis, from, to);
         }
-        wanted.stretch(view, axis, from, to);
+        wanted.sizeOf(view, axis, removed);
       }
     }
   }

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.NoteElbow.Landing;
 import storyrod.drawing.NoteElbow.Place;
 import storyrod.drawing.NotePlaces.Aim;
+import storyrod.geometry.Point;
 
 /**
  * Finds the place of a note: its text free of everything, its leader short, clear of texts and of
@@ -75,7 +77,10 @@ final class NotePlacer {
   }
 
   static Aim aim(CutNote note, ViewOnPaper view) {
-    List<At> all = note.tips().stream().filter(view::shows).map(view::at).toList();
+    List<Point> shown = note.tips().stream().filter(view::shows).toList();
+    Stream<Point> seen =
+        shown.isEmpty() ? note.tips().stream().flatMap(view::besideBreak) : shown.stream();
+    List<At> all = seen.map(view::at).toList();
     int step = Math.max(1, Math.ceilDiv(all.size(), TIPS));
     List<At> tips =
         IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();

@@ -20,17 +20,21 @@ public final class Packing {
   /** What a page less than half full costs on top, as a share of the square of its height. */
   private static final double SPARSE = 0.2;
 
+  /** What white on the last page counts beside that on others. */
   private static final double LAST_PAGE = 0.1;
+
   private static final double PAGE_COST = 400;
 
   private final List<Item> items;
   private final double roomMm;
   private final int most;
+  private final double lastPage;
 
-  private Packing(List<Item> items, double roomMm, int most) {
+  private Packing(List<Item> items, double roomMm, int most, double lastPage) {
     this.items = items;
     this.roomMm = roomMm;
     this.most = most;
+    this.lastPage = lastPage;
   }
 
   /**
@@ -85,7 +89,14 @@ public final class Packing {
    * @param most how many things a page may hold
    */
   public static List<Page> pages(List<Item> items, double roomMm, int most) {
-    return new Packing(items, roomMm, most).pages();
+    return new Packing(items, roomMm, most, LAST_PAGE).pages();
+  }
+
+  /**
+   * Pages of which the last is filled like any other, so that nothing small is left over for it.
+   */
+  public static List<Page> evenPages(List<Item> items, double roomMm, int most) {
+    return new Packing(items, roomMm, most, 1).pages();
   }
 
   private List<Page> pages() {
@@ -128,7 +139,7 @@ public final class Packing {
               ? item.gone() * item.gone() * roomMm * roomMm
               : SHRINKING * less * less;
     }
-    double weight = end == items.size() ? LAST_PAGE : 1;
+    double weight = end == items.size() ? lastPage : 1;
     double sparse = from > 0 && 2 * white > roomMm ? SPARSE * roomMm * roomMm : 0;
     return PAGE_COST + weight * (white * white + sparse) + lost;
   }

@@ -74,10 +74,10 @@ final class PartDrawing {
 
   /**
    * The largest drawing that an area holds, or nothing where no scale leaves room for all of it, or
-   * only one at which the rows at its ends cannot be read.
+   * only one at which the rows at its ends cannot be read or a slim part is hardly a line.
    */
   Optional<Drawing> fitting(Size area) {
-    double enough = EndRows.enough(flat, scales);
+    double enough = Math.max(EndRows.enough(flat, scales), SlimPart.enough(flat, scales));
     List<Scale> clear = scales.stream().filter(each -> each.factor() >= enough).toList();
     return new PartFitting(this, area).fitting(clear);
   }

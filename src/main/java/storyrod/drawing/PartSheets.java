@@ -49,7 +49,7 @@ final class PartSheets {
           new Packing.Item(choices.get(i).stream().map(each -> each.heightMm() + beside).toList()));
     }
     Sheets drawings = new Sheets(new LinkedHashMap<>(), new LinkedHashMap<>());
-    for (Packing.Page page : Packing.pages(items, rooms.page().heightMm(), MOST)) {
+    for (Packing.Page page : Packing.evenPages(items, rooms.page().heightMm(), MOST)) {
       for (int i = 0; i < page.choices().size(); i++) {
         int at = page.first() + i;
         Sheet sheet = sheets.get(at);

@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
@@ -51,6 +52,13 @@ record PlacedView(FlatPart flat, Face face, Ruler ruler, double offset) implemen
   @Override
   public boolean shows(Point point) {
     return across() != Axis.X || ruler.shows(point.x());
+  }
+
+  @Override
+  public Stream<Point> besideBreak(Point point) {
+    return shows(point)
+        ? Stream.of(point)
+        : ruler.beside(point.x()).map(at -> point.with(Axis.X, at));
   }
 
   @Override

@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 
@@ -14,6 +15,9 @@ import storyrod.measure.Length;
 record Ruler(double factor, List<Range> breaks) {
   /** What a break takes on the paper, in mm. */
   static final double GAP = 2;
+
+  /** How far from a break something is pointed at, in mm on the paper. */
+  private static final double CLEAR = 4;
 
   /** The least that is left of a stretch with a break in it, in mm. */
   private static final double LEAST = 24;
@@ -82,6 +86,14 @@ record Ruler(double factor, List<Range> breaks) {
 
   boolean shows(Length at) {
     return breaks.stream().noneMatch(gap -> gap.contains(at));
+  }
+
+  /** Where the wood beside a break is, for what the break leaves out. */
+  Stream<Length> beside(Length at) {
+    Length clear = Length.nearest(CLEAR / factor);
+    return breaks.stream()
+        .filter(gap -> gap.contains(at))
+        .flatMap(gap -> Stream.of(gap.from().minus(clear), gap.to().plus(clear)));
   }
 
   /** The parts of a stretch that are not left out. */

@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
@@ -20,6 +21,11 @@ interface ViewOnPaper {
 
   /** Whether a point is not left out by a break. */
   boolean shows(Point point);
+
+  /** A point, or what a break leaves out just beside the break: what runs through it is alike. */
+  default Stream<Point> besideBreak(Point point) {
+    return Stream.of(point).filter(this::shows);
+  }
 
   /** The axis that runs across the paper. */
   default Axis across() {

@@ -14,8 +14,14 @@ import storyrod.measure.Length;
  * @param axis what it measures along, in the frame of the flat part
  * @param from one measured point
  * @param to the other, further along the axis
+ * @param farSide where on the view's other axis the same can be measured from the other side
  */
-record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text) {
+record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text, Length farSide) {
+  /** What is measured between the same two points from either side. */
+  Wanted(Face view, Side side, Axis axis, Point from, Point to, String text) {
+    this(view, side, axis, from, to, text, from.on(Axis.other(view.axis(), axis)));
+  }
+
   /** A side of a view on the paper. */
   enum Side {
     ABOVE,
@@ -42,11 +48,14 @@ record Wanted(Face view, Side side, Axis axis, Point from, Point to, String text
           case LEFT -> Side.BELOW;
           case RIGHT -> Side.ABOVE;
         };
-    return new Wanted(view, turned, axis, from, to, text);
+    return new Wanted(view, turned, axis, from, to, text, farSide);
   }
 
   Wanted onOtherSide() {
-    return new Wanted(view, side.opposite(), axis, from, to, text);
+    Axis other = Axis.other(view.axis(), axis);
+    Point one = from.with(other, farSide);
+    Point two = to.with(other, farSide);
+    return new Wanted(view, side.opposite(), axis, one, two, text, from.on(other));
   }
 
   Length measure() {

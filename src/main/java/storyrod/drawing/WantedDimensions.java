@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;
@@ -50,12 +51,26 @@ final class WantedDimensions {
     said(view, axis, from, to, format.format(to.on(axis).minus(from.on(axis))));
   }
 
+  /** How much a box takes of an axis, from whichever of its ends is nearer to the figure. */
+  void sizeOf(Face view, Axis axis, Box box) {
+    Axis other = Axis.other(view.axis(), axis);
+    Point from = sides.corner(view, box).with(axis, box.on(axis).from());
+    Length near = from.on(other);
+    Length far = box.on(other).end(near.equals(box.on(other).to()) ? -1 : 1);
+    Point to = from.with(axis, box.on(axis).to());
+    String text = format.format(box.size(axis));
+    add(new Wanted(view, sides.side(view, axis, from), axis, from, to, text, far));
+  }
+
   /**
    * A stretch with a text of its own; nothing if it has no length or is there already. Of equal
    * ones in two views the one on the face stays.
    */
   void said(Face view, Axis axis, Point from, Point to, String text) {
-    Wanted one = new Wanted(view, sides.side(view, axis, from), axis, from, to, text);
+    add(new Wanted(view, sides.side(view, axis, from), axis, from, to, text));
+  }
+
+  private void add(Wanted one) {
     Predicate<Wanted> inItsPlace = other -> one.repeats(other) && stands(other, one);
     if (one.measure().isPositive() && wanted.stream().noneMatch(inItsPlace)) {
       wanted.removeIf(one::repeats);

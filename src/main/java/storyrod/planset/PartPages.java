@@ -65,7 +65,7 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
     }
     return new PartPages(
         entries,
-        Packing.pages(items, paper.roomMm(), MOST).stream()
+        Packing.evenPages(items, paper.roomMm(), MOST).stream()
             .map(page -> entries.subList(page.first(), page.first() + page.choices().size()))
             .toList());
   }

@@ -34,6 +34,20 @@ class MitreDrawingTest {
   }
 
   /**
+   * Of 4 in the middle of 20 at 1:2, 2 mm on paper: shown larger, its sizes there and only there.
+   */
+  @Test
+  void aNarrowSlotIsShownInADetail() {
+    String narrow = MitreTest.splined(MitreTest.FRAME).replace("thickness: 6", "thickness: 4");
+    Drawing drawing = drawing(narrow, "rail");
+    assertEquals(List.of("20", "300", "4", "50", "8"), dimensions(drawing));
+    List<Dimension> enlarged =
+        Clean.details(drawing).flatMap(each -> Clean.dimensions(each.elements()).stream()).toList();
+    assertEquals(List.of("4", "8"), enlarged.stream().map(Dimension::text).sorted().toList());
+    assertEquals(List.of(), Clean.faults(drawing));
+  }
+
+  /**
    * Overall 300 x 60 x 20, the long side as long and so not told again. The middle of the slot lies
    * a third of 20 x root 2 = 9.43 along the mitre, its nearer corner 3 before it: 6.43/root 2 = 4.5
    * from the inner face.

@@ -28,4 +28,17 @@ class PackingTest {
     List<Packing.Page> pages = Packing.pages(List.of(new Item(HEIGHTS, 100)), 200, 4);
     assertEquals(List.of(0), pages.getFirst().choices());
   }
+
+  /** Of a large, a middling and a small thing the small one stood alone on the last page. */
+  @Test
+  void nothingSmallIsLeftOverForTheLastOfEvenPages() {
+    List<Item> items =
+        List.of(new Item(List.of(147.0)), new Item(List.of(87.0, 73.0)), Item.of(60));
+    assertEquals(List.of(0, 2), firsts(Packing.pages(items, 224, 3)));
+    assertEquals(List.of(0, 1), firsts(Packing.evenPages(items, 224, 3)));
+  }
+
+  private static List<Integer> firsts(List<Packing.Page> pages) {
+    return pages.stream().map(Packing.Page::first).toList();
+  }
 }

@@ -165,4 +165,26 @@ class PartDimensionsTest {
     assertEquals(2, texts.stream().filter("49/64"::equals).count(), texts.toString());
     assertFalse(texts.contains("3/4"), texts.toString());
   }
+
+  /**
+   * The slot's height stands on the right, so it is taken from the slot's right end (ISO 129-1).
+   */
+  @Test
+  void aSizeIsTakenFromTheEndNearerToItsFigure() {
+    Drawing end = AllProjects.named("sewing-box").drawings().parts().get("Q");
+    Drawing.Dimension height = told(end, "5/8");
+    Drawing.Dimension length = told(end, "2 1/2");
+    double left = Math.min(length.from().x(), length.to().x());
+    double right = Math.max(length.from().x(), length.to().x());
+    boolean onTheRight = height.line() > right;
+    assertEquals(onTheRight ? right : left, height.from().x(), 1e-6);
+    assertEquals(onTheRight ? right : left, height.to().x(), 1e-6);
+  }
+
+  private static Drawing.Dimension told(Drawing drawing, String text) {
+    return Clean.dimensions(drawing).stream()
+        .filter(each -> each.text().equals(text))
+        .findFirst()
+        .orElseThrow();
+  }
 }
