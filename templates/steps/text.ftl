@@ -108,7 +108,7 @@
 <#-- Boards of several woods: as they are bought, and what becomes of them, for two may be bought alike. -->
 <#function stuffOf s>
   <#if !s.bought?has_content><#return woodOf(s) + " " + s.thick></#if>
-  <#return s.bought + " " + woodOf(s) + s.layers?then(" to be glued up in layers", ", " + s.thick + " when planed")>
+  <#return "rough " + s.bought + " " + woodOf(s) + s.layers?then(" to be glued up in layers", ", " + s.thick + " when planed")>
 </#function>
 
 <#macro choosing>

@@ -92,7 +92,7 @@
 
 <#function stuffOf s>
   <#if !s.bought?has_content><#return woodOf(s) + " " + s.thick></#if>
-  <#return s.bought + " " + woodOf(s) + s.layers?then(" (in Lagen zu verleimen)", " (gehobelt " + s.thick + ")")>
+  <#return "sägeraues Holz, " + s.bought + " " + woodOf(s) + s.layers?then(" (in Lagen zu verleimen)", " (gehobelt " + s.thick + ")")>
 </#function>
 
 <#macro choosing>

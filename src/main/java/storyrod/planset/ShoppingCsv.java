@@ -35,13 +35,13 @@ final class ShoppingCsv {
     return list.csv.spreadsheet();
   }
 
-  /** A thickness in quarters goes with a word, or 5/4 would be a day in May. */
+  /** Its thickness in quarters comes with a word, or 5/4 would be a day in May. */
   private void board(Shopping.Board board) {
     csv.row(
         List.of(
             texts.say("shopping.boards"),
             board.stock(),
-            texts.say("shopping.rough", board.boughtAs()),
+            board.boughtAs(),
             "",
             board.net(),
             "",
