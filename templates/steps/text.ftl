@@ -398,6 +398,7 @@
       <@say "See that the opening in " + fulls(b.parts) + " is " + o.length + " long: as long as the kept piece with a kerf at each end."/>
     </#list>
   </#list>
+  <@with "masking-tape"/>
   <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
   <@say "Brush glue on the long edges that meet, and none where the opening will be."/>
   <@say "Clamp across the strips, clamps under and over them in turn, and see with a straightedge that the faces lie level."/>
@@ -1830,6 +1831,10 @@
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
       </#if>
       <#if item.title?matches(".*\\b(self-adhesive|adhesive|stick-on)\\b.*", "i")>
+        <#if finish.last?filter(l -> l.wax)?size gt 0>
+          <@with "mineral-spirits"/>
+          <@with "lint-free-cloth"/>
+        </#if>
         <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
       </#if>
   </#switch>

@@ -383,6 +383,7 @@
       <@say "Prüfen, dass die Öffnung in " + fulls(b.parts) + " " + o.length + " lang ist: so lang wie das Stück, das bleibt, mit einer Schnittfuge an jedem Ende."/>
     </#list>
   </#list>
+  <@with "masking-tape"/>
   <@say "Ein Distanzstück so lang wie jede Öffnung schneiden und mit Klebeband umwickeln: In die Öffnung gelegt, hält es die Endstücke, wo sie hingehören."/>
   <@say "Leim auf die Längskanten streichen, die zusammenkommen, und keinen, wo die Öffnung sein wird."/>
   <@say "Quer über die Streifen spannen, Zwingen abwechselnd darunter und darüber, und mit einer Richtlatte prüfen, dass die Flächen eben liegen."/>
@@ -1812,6 +1813,10 @@
       <@say number(item.count) + " Stück" + ((said?size gt 0 && parts?size gt 1)?then(", wie angemerkt, zwischen ", " an ")) + fulls(parts) + " anbringen" + (said?size == 0)?then(", nach dem beiliegenden Blatt, wo es eines gibt", "") + "."/>
       </#if>
       <#if item.title?matches(".*(\\b(self-adhesive|adhesive|stick-on)\\b|selbstklebend).*", "i")>
+        <#if finish.last?filter(l -> l.wax)?size gt 0>
+          <@with "mineral-spirits"/>
+          <@with "lint-free-cloth"/>
+        </#if>
         <@say "Warten, bis die Oberfläche so hart ist, dass ein Fingernagel keine Spur hinterlässt, denn Kleber, der an einem weichen Auftrag haftet, hebt ihn ab." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Auf Wachs haftet nichts: es zuerst an jedem Platz mit einem Tuch und etwas Testbenzin abwischen und trocknen lassen.", " Zuerst jeden Platz frei von Staub und Fett wischen.")/>
       </#if>
   </#switch>

@@ -21,6 +21,7 @@ import storyrod.stock.SupplyPlan;
  *
  * @param total of all known costs; empty if none is known
  * @param complete whether every cost is known
+ * @param besides small things that the steps use up, with neither amount nor cost
  */
 public record Shopping(
     List<Board> boards,
@@ -28,10 +29,27 @@ public record Shopping(
     List<Item> items,
     Supplies supplies,
     String total,
-    boolean complete) {
+    boolean complete,
+    UsedUp besides) {
   /** Nothing to buy. */
   static final Shopping NONE =
       new Shopping(List.of(), List.of(), List.of(), new Supplies(List.of(), false), "", true);
+
+  /** What to buy, before anything is known of the steps. */
+  Shopping(
+      List<Board> boards,
+      List<Sheet> sheets,
+      List<Item> items,
+      Supplies supplies,
+      String total,
+      boolean complete) {
+    this(boards, sheets, items, supplies, total, complete, UsedUp.NOTHING);
+  }
+
+  /** The same with what the steps use up besides. */
+  Shopping with(UsedUp used) {
+    return new Shopping(boards, sheets, items, supplies, total, complete, used);
+  }
 
   public Shopping {
     boards = List.copyOf(boards);

@@ -32,6 +32,7 @@ final class ShoppingCsv {
     shopping.sheets().forEach(list::sheet);
     shopping.items().forEach(list::item);
     shopping.supplies().rows().forEach(list::supply);
+    shopping.besides().things().forEach(list::used);
     return list.csv.spreadsheet();
   }
 
@@ -98,5 +99,11 @@ final class ShoppingCsv {
             row.cans(),
             row.cans().isEmpty() ? "" : texts.say("shopping.unit.cans"),
             row.cost()));
+  }
+
+  private void used(UsedUp.Thing each) {
+    csv.row(
+        List.of(
+            texts.say("used-up.list"), each.item(), "", "", "", each.where(), "", "", "", "", ""));
   }
 }
