@@ -32,6 +32,15 @@ record CatchPosts(Piece piece) {
             .toList());
   }
 
+  /** The full names of the parts besides the doors that an item is screwed to, if it is a catch. */
+  List<String> of(String item) {
+    return of(
+        piece.description().hardware().stream()
+            .filter(entry -> entry.item().value().equals(item))
+            .filter(any -> piece.kind(item) == ItemKind.CATCH)
+            .toList());
+  }
+
   /** What stands beside the free edges of the parts that hardware is on, and back of them. */
   List<String> of(List<HardwareEntry> entries) {
     return entries.stream()

@@ -74,6 +74,7 @@ public record HardwareList(List<Row> rows) {
     piece.description().hardware().stream()
         .filter(entry -> uses(entry, item))
         .forEach(entry -> entry.parts().stream().map(Located::value).forEach(parts::add));
+    parts.addAll(new CatchPosts(piece).of(item));
     return parts.stream()
         .map(name -> piece.part(name).mark())
         .distinct()
