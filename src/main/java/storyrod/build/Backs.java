@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.measure.Length;

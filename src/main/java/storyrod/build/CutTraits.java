@@ -2,7 +2,7 @@ package storyrod.build;
 
 import java.util.List;
 import java.util.stream.Stream;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.measure.Length;
 import storyrod.piece.Comb;
 import storyrod.piece.Cut;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;

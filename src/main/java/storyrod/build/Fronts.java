@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.description.Located;
 import storyrod.piece.Joint;
 import storyrod.piece.Nesting;

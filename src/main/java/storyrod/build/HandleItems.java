@@ -2,9 +2,9 @@ package storyrod.build;
 
 import java.util.List;
 import java.util.stream.Stream;
-import storyrod.description.Description.HardwareEntry;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.HardwareEntry;
+import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;

@@ -3,7 +3,7 @@ package storyrod.build;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.geometry.Box;
 import storyrod.geometry.Solid;
 import storyrod.piece.Part;

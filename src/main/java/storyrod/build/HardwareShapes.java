@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Contour;

@@ -3,6 +3,7 @@ package storyrod.build;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.measure.Length;
@@ -42,6 +43,16 @@ public record PanelClamps(Piece piece) {
     double spacing = piece.isLaminated(part) ? FACE_MM : EDGE_MM;
     double between = Math.max(0, rough.toMm() - 2 * END_MM);
     return 1 + Math.max(1, (int) Math.ceil(between / spacing));
+  }
+
+  /**
+   * Where the clamps of a part stand along boards of a length: near both ends, the rest evenly
+   * between.
+   */
+  public List<Double> placesMm(Part part, double lengthMm) {
+    int gaps = count(part) - 1;
+    double apart = (lengthMm - 2 * END_MM) / gaps;
+    return IntStream.rangeClosed(0, gaps).mapToObj(i -> END_MM + i * apart).toList();
   }
 
   /**

@@ -2,8 +2,8 @@ package storyrod.build;
 
 import java.util.ArrayList;
 import java.util.List;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.piece.Joint;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Nesting;

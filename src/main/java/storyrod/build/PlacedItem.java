@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import storyrod.description.Description.HardwareEntry;
+import storyrod.description.HardwareEntry;
 import storyrod.description.Located;
 import storyrod.geometry.Solid;
 import storyrod.piece.Joint;

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;

@@ -2,8 +2,8 @@ package storyrod.build;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.HardwareEntry;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.HardwareEntry;
+import storyrod.description.ItemKind;
 import storyrod.description.Located;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Nesting;

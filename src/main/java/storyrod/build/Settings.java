@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.rule.Job;
-import storyrod.description.Description.HardwareEntry;
+import storyrod.description.HardwareEntry;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Comb;

@@ -3,7 +3,7 @@ package storyrod.build;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.PlacedItem.Origin;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.geometry.Contour;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;

@@ -13,7 +13,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.rule.Job;
-import storyrod.description.Description.HardwareEntry;
+import storyrod.description.HardwareEntry;
 import storyrod.description.StageEntry;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;

@@ -1,8 +1,8 @@
 package storyrod.build;
 
 import java.util.List;
-import storyrod.description.Description.SheetSize;
-import storyrod.description.Description.StockEntry;
+import storyrod.description.SheetSize;
+import storyrod.description.StockEntry;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 import storyrod.piece.KeptBoard;

@@ -2,9 +2,9 @@ package storyrod.check;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.StockEntry;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.StockEntry;
+import storyrod.description.StockKind;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;

@@ -2,9 +2,9 @@ package storyrod.check;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.piece.Joint;

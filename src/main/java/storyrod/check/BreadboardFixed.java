@@ -2,8 +2,8 @@ package storyrod.check;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.StockKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Point;

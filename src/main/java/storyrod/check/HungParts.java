@@ -1,7 +1,7 @@
 package storyrod.check;
 
 import java.util.List;
-import storyrod.description.Description.HardwareEntry;
+import storyrod.description.HardwareEntry;
 import storyrod.description.Located;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;

@@ -3,11 +3,11 @@ package storyrod.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.Located;
 import storyrod.description.PartEntry;
 import storyrod.description.Span;
+import storyrod.description.StockKind;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 

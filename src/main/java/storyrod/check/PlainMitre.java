@@ -1,8 +1,8 @@
 package storyrod.check;
 
 import java.util.List;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.StockKind;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;

@@ -31,7 +31,7 @@ final class Seasons {
   }
 
   private static boolean isSolid(Part part) {
-    return part.stock().kind() == storyrod.description.Description.StockKind.SOLID;
+    return part.stock().kind() == storyrod.description.StockKind.SOLID;
   }
 
   /** What a width grows from the driest to the dampest season; none where nobody knows. */

@@ -2,9 +2,9 @@ package storyrod.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import storyrod.description.Description.HardwareEntry;
-import storyrod.description.Description.ItemEntry;
 import storyrod.description.Diagnostic;
+import storyrod.description.HardwareEntry;
+import storyrod.description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.check.Balance.Load;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.piece.Part;

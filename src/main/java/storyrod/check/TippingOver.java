@@ -2,9 +2,9 @@ package storyrod.check;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.HardwareEntry;
-import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.HardwareEntry;
+import storyrod.description.ItemKind;
 import storyrod.description.Span;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;

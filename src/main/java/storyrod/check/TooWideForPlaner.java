@@ -1,8 +1,8 @@
 package storyrod.check;
 
 import java.util.List;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.StockKind;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Part;

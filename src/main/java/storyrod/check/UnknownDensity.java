@@ -1,9 +1,9 @@
 package storyrod.check;
 
 import java.util.List;
-import storyrod.description.Description.StockEntry;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.StockEntry;
+import storyrod.description.StockKind;
 import storyrod.piece.Piece;
 import storyrod.wood.Mass;
 import storyrod.wood.SheetMaterials;

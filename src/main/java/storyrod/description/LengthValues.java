@@ -4,7 +4,6 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import storyrod.description.Cell.Side;
 import storyrod.description.Cell.Use;
-import storyrod.description.Description.SheetSize;
 import storyrod.description.Node.Mapping;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Value.Kind;

@@ -2,7 +2,6 @@ package storyrod.description;
 
 import java.util.Map;
 import java.util.Optional;
-import storyrod.description.Description.SheetSize;
 import storyrod.measure.Length;
 
 /** A saw can cut with its kerf, and what is trimmed off a sheet is neither dust nor all of it. */

@@ -1,7 +1,6 @@
 package storyrod.description;
 
 import java.util.Optional;
-import storyrod.description.Description.PriceUnit;
 import storyrod.description.Node.Mapping;
 import storyrod.measure.Length;
 
@@ -78,8 +77,7 @@ final class StockCheck {
   }
 
   private void price(Entry stock, PriceUnit expected, boolean kindKnown) {
-    Optional<PriceUnit> per =
-        stock.find("price", Description.Price.class).map(Description.Price::per);
+    Optional<PriceUnit> per = stock.find("price", Price.class).map(Price::per);
     if (kindKnown && per.isPresent() && per.get() != expected) {
       add(
           Diagnostic.error(

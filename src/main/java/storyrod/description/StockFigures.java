@@ -1,7 +1,6 @@
 package storyrod.description;
 
 import java.util.Optional;
-import storyrod.description.Description.SheetSize;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 

@@ -1,8 +1,6 @@
 package storyrod.description;
 
 import java.util.List;
-import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.StockKind;
 import storyrod.description.ValueType.Allowance;
 import storyrod.description.ValueType.Amount;
 import storyrod.description.ValueType.Choice;

@@ -80,7 +80,7 @@ public sealed interface ValueType {
   /** {@code 25 kg} or {@code 50 lb}; Java type {@link storyrod.measure.Rational}, in kg. */
   record MassValue() implements ValueType {}
 
-  /** {@code 7.80 per board-foot}; Java type {@link Description.Price}. */
+  /** {@code 7.80 per board-foot}; Java type {@link Price}. */
   record PriceValue() implements ValueType {}
 
   /** {@code 500 ml} or {@code 1 qt}; Java type {@link storyrod.measure.Volume}. */
@@ -89,7 +89,7 @@ public sealed interface ValueType {
   /** {@code 12 m2/l} or {@code 500 ft2/gal}; Java type {@link storyrod.measure.Coverage}. */
   record CoverageValue() implements ValueType {}
 
-  /** {@code 96 x 48}; Java type {@link Description.SheetSize}. */
+  /** {@code 96 x 48}; Java type {@link SheetSize}. */
   record SheetSizeValue() implements ValueType {}
 
   /** A day as {@code 2026-11-25} (ISO 8601); Java type {@link java.time.LocalDate}. */

@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import storyrod.description.Description.Price;
-import storyrod.description.Description.PriceUnit;
 import storyrod.description.Node.Scalar;
 import storyrod.description.Scope.ItemCells;
 import storyrod.description.Scope.PartCells;

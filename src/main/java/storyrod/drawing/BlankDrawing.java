@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.StockKind;
+import java.util.stream.Stream;
+import storyrod.description.StockKind;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
-import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
@@ -26,9 +26,6 @@ import storyrod.words.Words;
 
 /** A blank to scale with the cuts that free its kept pieces, numbered in their order. */
 final class BlankDrawing {
-  private static final double TIER = 8;
-  private static final double FIRST_TIER = 10;
-  private static final int MOST_TIERS = 6;
   private static final double MARGIN = 1;
   private static final double RING_ROOM = 5;
   private static final double DIGIT = 0.9;
@@ -70,6 +67,17 @@ final class BlankDrawing {
         .findFirst();
   }
 
+  /** Where the wood lies in a drawing that was made here: its one thick line runs round it. */
+  static Bounds wood(List<Element> drawing) {
+    return drawing.stream()
+        .flatMap(each -> each instanceof Group group ? group.elements().stream() : Stream.empty())
+        .flatMap(each -> each instanceof Line line ? Stream.of(line) : Stream.empty())
+        .filter(line -> line.role() == Role.VISIBLE)
+        .map(line -> Bounds.around(line.points()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static Drawing centred(Drawing drawing, double widthMm) {
     double dx = (widthMm - drawing.widthMm()) / 2;
     List<Element> moved = drawing.elements().stream().map(each -> Moved.by(each, dx, 0)).toList();
@@ -107,24 +115,14 @@ final class BlankDrawing {
     return new Bounds(mm(x.from()), mm(y.from()), mm(x.to()), mm(y.to()));
   }
 
-  private static List<At> ring(Bounds b) {
-    return List.of(
-        new At(b.left(), b.top()),
-        new At(b.right(), b.top()),
-        new At(b.right(), b.bottom()),
-        new At(b.left(), b.bottom()));
-  }
-
   private void outline(Bounds bounds, Role role) {
-    List<At> points = new ArrayList<>(ring(bounds));
-    points.add(points.getFirst());
-    paper.add(new Line(role, points));
+    paper.add(new Line(role, bounds.outline()));
   }
 
   private void add(BlankPlan.Block block) {
     Bounds bounds = bounds(block.x(), block.y());
     Tone tone = block.kept().isPresent() ? Tone.PALE : Tone.WHITE;
-    paper.add(new Drawing.Area(tone, List.of(ring(bounds))));
+    paper.add(new Drawing.Area(tone, List.of(bounds.corners())));
     outline(bounds, Role.THIN);
   }
 
@@ -181,30 +179,16 @@ final class BlankDrawing {
   }
 
   /**
-   * Puts a dimension on the nearest tier that has room for it.
+   * Adds a dimension.
    *
    * @param start where the measured points lie across the measured direction
    * @param side below zero for a line above or left of the blank, above zero for one below it
    */
   private void place(boolean alongX, Range size, double start, int side) {
-    if (size.length().isZero()) {
-      return;
-    }
-    double edge = side > 0 ? mm(plan.width()) : 0;
-    for (int tier = 0; tier < MOST_TIERS; tier++) {
-      Dimension dimension =
-          dimension(alongX, size, start, edge + side * (FIRST_TIER + tier * TIER));
-      if (paper.hasRoomFor(dimension) || tier == MOST_TIERS - 1) {
-        paper.add(dimension);
-        return;
-      }
-    }
-  }
-
-  private Dimension dimension(boolean alongX, Range size, double start, double line) {
     At from = alongX ? new At(mm(size.from()), start) : new At(start, mm(size.to()));
     At to = alongX ? new At(mm(size.to()), start) : new At(start, mm(size.from()));
-    return new Dimension(from, to, alongX, line, format.format(size.length()), size.length());
+    new TieredDimensions(paper, bounds(all(plan.length()), all(plan.width())), format)
+        .place(new Paper.Stretch(from, to), size.length(), side);
   }
 
   private void labelPieces() {

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
 
 /** A rectangle on the paper, in mm; y runs down. */
@@ -86,15 +87,24 @@ record Bounds(double left, double top, double right, double bottom) {
     return new Bounds(left - by, top - by, right + by, bottom + by);
   }
 
+  /** Its corners, from the upper left one to the right and round. */
+  List<At> corners() {
+    return List.of(
+        new At(left, top), new At(right, top), new At(right, bottom), new At(left, bottom));
+  }
+
+  /** The way round it, back to where it begins. */
+  List<At> outline() {
+    return Stream.concat(corners().stream(), Stream.of(new At(left, top))).toList();
+  }
+
   /** Its four sides; none where it holds nothing. */
   List<TruePath> sides() {
-    At[] corners = {
-      new At(left, top), new At(right, top), new At(right, bottom), new At(left, bottom)
-    };
+    List<At> round = outline();
     return equals(NONE)
         ? List.of()
         : IntStream.range(0, 4)
-            .mapToObj(i -> TruePath.line(corners[i], corners[(i + 1) % 4]))
+            .mapToObj(i -> TruePath.line(round.get(i), round.get(i + 1)))
             .toList();
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import storyrod.description.Description.StockKind;
+import storyrod.description.StockKind;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;

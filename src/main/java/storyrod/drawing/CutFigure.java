@@ -2,8 +2,8 @@ package storyrod.drawing;
 
 import storyrod.drawing.Drawing.Group;
 
-/** What a step cuts, enlarged beside the parts, with the figures to which the tool is set. */
-sealed interface CutFigure permits CutProfile, EdgeProfile {
+/** What is enlarged beside the parts of a strip: a cut with its figures, or how ends lie. */
+sealed interface CutFigure permits CutProfile, EdgeProfile, EndView {
   /** What it takes on the paper, with its figures. */
   Size size();
 

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.FrontHoles;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.measure.Length;

@@ -35,7 +35,8 @@ record CutPart(
     Seen left,
     List<Stroke> rounded,
     List<List<At>> mouths,
-    List<String> captions) {
+    List<String> captions)
+    implements StripCell {
   /** What its balloon takes at the left. */
   private static final double BESIDE_MM = 13;
 
@@ -75,23 +76,28 @@ record CutPart(
         .toList();
   }
 
-  /** How wide it is for its height. */
-  double shape() {
+  @Override
+  public double shape() {
     Bounds bounds = Bounds.around(points());
     return bounds.width() / Math.max(bounds.height(), 1);
   }
 
-  /** The height in mm that it fills at a width. */
-  double heightMm(double widthMm) {
+  @Override
+  public double heightMm(double widthMm) {
     return (widthMm - BESIDE_MM - EDGE_MM) / shape() + 2 * EDGE_MM + captionsMm();
+  }
+
+  @Override
+  public double leastMm() {
+    return Strip.LEAST_MM;
   }
 
   private double captionsMm() {
     return captions.size() * LINE_MM;
   }
 
-  /** Its elements in a rectangle of the paper. */
-  List<Element> in(Bounds cell) {
+  @Override
+  public List<Element> in(Bounds cell) {
     Size room =
         new Size(cell.width() - BESIDE_MM - EDGE_MM, cell.height() - 2 * EDGE_MM - captionsMm());
     Fit fit = Fit.into(points(), new At(cell.left() + BESIDE_MM, cell.top() + EDGE_MM), room);

@@ -3,7 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.StockKind;
+import storyrod.description.StockKind;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import storyrod.build.PlacedHardware;
 import storyrod.build.PlacedItem;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Piece;
 

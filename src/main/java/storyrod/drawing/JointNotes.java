@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.geometry.Face;
 import storyrod.piece.Joint;

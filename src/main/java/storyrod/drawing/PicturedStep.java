@@ -4,18 +4,29 @@ import java.util.List;
 import java.util.Optional;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.piece.Nesting;
 import storyrod.piece.Piece;
 
 /** The picture of a step before its room is known. */
-sealed interface PicturedStep permits StepPicture, MountPicture, CutPicture, FinishPicture {
-  /** Of a step that brings parts, mounts hardware, cuts, or finishes; empty of any other. */
+sealed interface PicturedStep
+    permits StepPicture, MountPicture, CutPicture, BoardPicture, FinishPicture {
+  /**
+   * Of a step that brings or tries parts, mounts hardware, cuts, glues up boards, or finishes;
+   * empty of any other.
+   */
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
     StepHardware own = StepHardware.of(plan, step, hardware);
     return StepPicture.of(piece, step, own)
         .map(PicturedStep.class::cast)
+        .or(
+            () ->
+                new TriedParts(plan, Nesting.of(piece))
+                    .in(step)
+                    .flatMap(tried -> StepPicture.of(piece, tried, own)))
         .or(() -> MountPicture.of(piece, plan, step, own))
         .or(() -> CutPicture.of(piece, plan, step))
+        .or(() -> BoardPicture.of(piece, step))
         .or(() -> FinishPicture.of(piece, plan, step));
   }
 

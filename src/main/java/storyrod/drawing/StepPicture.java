@@ -189,8 +189,7 @@ final class StepPicture implements PicturedStep {
                 parts.stream()
                     .map(
                         part ->
-                            new Scene.Item(
-                                part.name(), part.placed(), offsets.get(part.name())))
+                            new Scene.Item(part.name(), part.placed(), offsets.get(part.name())))
                     .toList())
             .wearing(hardware.on());
     Picture picture = Picture.of(scene, parts, newParts.size(), view, marked());

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.build.ShowFaces;
-import storyrod.description.Description.StockKind;
+import storyrod.description.StockKind;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.TemplateText.HoleNote;
 import storyrod.drawing.TemplateText.Side;

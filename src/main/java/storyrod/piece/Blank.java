@@ -1,8 +1,8 @@
 package storyrod.piece;
 
-import storyrod.description.Description.StockEntry;
 import storyrod.description.PartEntry;
 import storyrod.description.Span;
+import storyrod.description.StockEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;

@@ -2,7 +2,7 @@ package storyrod.piece;
 
 import java.util.List;
 import java.util.stream.Stream;
-import storyrod.description.Description.StockKind;
+import storyrod.description.StockKind;
 import storyrod.geometry.Face;
 
 /**

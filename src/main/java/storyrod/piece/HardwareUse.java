@@ -4,8 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import storyrod.description.Description.HardwareEntry;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.HardwareEntry;
+import storyrod.description.ItemEntry;
 
 /**
  * The items of hardware that a piece uses up, those of joints and those that are mounted; what is

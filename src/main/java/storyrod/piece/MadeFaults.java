@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.Description;
-import storyrod.description.Description.ItemEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
+import storyrod.description.ItemEntry;
 import storyrod.measure.Length;
 import storyrod.piece.MadeItems.Slot;
 

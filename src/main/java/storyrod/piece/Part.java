@@ -2,8 +2,8 @@ package storyrod.piece;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.StockEntry;
 import storyrod.description.Span;
+import storyrod.description.StockEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Pose;

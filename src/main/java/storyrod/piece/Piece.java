@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import storyrod.description.Description;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.StockKind;
+import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.description.Located;
 import storyrod.description.Makeup;
 import storyrod.description.PartEntry;
+import storyrod.description.StockKind;
 import storyrod.measure.Length;
 
 /**
@@ -175,9 +175,15 @@ public record Piece(
 
   /** Whether a part is glued up edge to edge. */
   public boolean isStaved(Part part) {
-    Length widest = WIDEST_BOARD.min(description.shop().planerWidth());
     return isSolid(part)
-        && staves(part).map(count -> count > 1).orElse(blankWidth(part).isLongerThan(widest));
+        && staves(part)
+            .map(count -> count > 1)
+            .orElse(blankWidth(part).isLongerThan(widestStave()));
+  }
+
+  /** The widest board that is bought as one and that the planer takes. */
+  public Length widestStave() {
+    return WIDEST_BOARD.min(description.shop().planerWidth());
   }
 
   /**

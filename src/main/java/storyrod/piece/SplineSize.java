@@ -2,7 +2,7 @@ package storyrod.piece;
 
 import java.math.RoundingMode;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
 

@@ -3,10 +3,10 @@ package storyrod.piece;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.Description;
-import storyrod.description.Description.SheetSize;
-import storyrod.description.Description.StockEntry;
-import storyrod.description.Description.StockKind;
 import storyrod.description.OnHandEntry;
+import storyrod.description.SheetSize;
+import storyrod.description.StockEntry;
+import storyrod.description.StockKind;
 import storyrod.measure.Length;
 
 /** From how many staves a part of solid wood is glued up. */

@@ -1,7 +1,7 @@
 package storyrod.planset;
 
 import java.util.List;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.description.Located;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;

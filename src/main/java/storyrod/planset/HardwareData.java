@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Pilots;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.geometry.Face;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;

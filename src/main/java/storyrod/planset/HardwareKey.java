@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.PlacedHardware;
 import storyrod.build.PlacedItem;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.GeneralSheet;

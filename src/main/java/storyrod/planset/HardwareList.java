@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
-import storyrod.description.Description.HardwareEntry;
+import storyrod.description.HardwareEntry;
 import storyrod.description.Located;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Joint;

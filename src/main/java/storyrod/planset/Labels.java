@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.ShowFaces;
-import storyrod.description.Description.StockEntry;
+import storyrod.description.StockEntry;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 

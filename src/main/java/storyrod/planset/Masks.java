@@ -13,7 +13,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.PreFinished;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;

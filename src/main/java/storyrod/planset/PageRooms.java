@@ -7,10 +7,10 @@ import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
-import storyrod.drawing.CutPicture;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.Rooms;
 import storyrod.drawing.Size;
+import storyrod.drawing.Strips;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -120,6 +120,6 @@ public final class PageRooms implements Rooms {
         StepPages.stageMm(build, step),
         Optional.ofNullable(heights.get(step.number())),
         step.verb() == Verb.TRIAL_FIT,
-        CutPicture.worth(step));
+        Strips.worth(piece, step));
   }
 }

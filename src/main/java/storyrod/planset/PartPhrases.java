@@ -13,7 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import storyrod.build.Levels;
-import storyrod.description.Description.AssemblyEntry;
+import storyrod.description.AssemblyEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import storyrod.description.Description.StockEntry;
+import storyrod.description.StockEntry;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 

@@ -13,9 +13,9 @@ import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
-import storyrod.description.Description.ItemEntry;
-import storyrod.drawing.CutPicture;
+import storyrod.description.ItemEntry;
 import storyrod.drawing.Packing;
+import storyrod.drawing.Strips;
 import storyrod.measure.Length;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Joint.ItemCount;
@@ -54,7 +54,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    * A step.
    *
    * @param pictures none or one, of a step that puts something together
-   * @param strips none or one, of a step that cuts or drills
+   * @param strips none or one, of a step that works on boards or parts
    * @param partsInRow whether its parts stand in a row of marks, without names
    * @param firstColumn how many sentences stand in the first of two columns below the picture and
    *     the lists beside it; 0 where the lists stand beside the sentences
@@ -196,8 +196,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         new Entry(
             step.number(),
             withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
-            picture.filter(any -> !CutPicture.isFor(step)).stream().toList(),
-            picture.filter(any -> CutPicture.isFor(step)).stream().toList(),
+            picture.filter(any -> !Strips.isFor(step)).stream().toList(),
+            picture.filter(any -> Strips.isFor(step)).stream().toList(),
             parts,
             sizes,
             atHand(piece, step).stream()

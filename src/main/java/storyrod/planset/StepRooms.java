@@ -101,9 +101,10 @@ final class StepRooms {
     double wide = paper.textWidthMm();
     double least = picture.applyAsDouble(0);
     List<Double> heights = new ArrayList<>();
-    for (double high = picture.applyAsDouble(wide); high >= least; high -= STEP_MM) {
+    for (double high = picture.applyAsDouble(wide); high > least; high -= STEP_MM) {
       heights.add(around + high);
     }
+    heights.add(around + least);
     heights.removeIf(height -> height > StepHeights.roomMm(paper));
     heights.add(text);
     return new Place(

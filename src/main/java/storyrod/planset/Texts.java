@@ -3,7 +3,7 @@ package storyrod.planset;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.function.Function;
-import storyrod.description.Description.StockEntry;
+import storyrod.description.StockEntry;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;

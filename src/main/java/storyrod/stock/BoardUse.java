@@ -2,9 +2,9 @@ package storyrod.stock;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.Price;
-import storyrod.description.Description.PriceUnit;
-import storyrod.description.Description.StockEntry;
+import storyrod.description.Price;
+import storyrod.description.PriceUnit;
+import storyrod.description.StockEntry;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 import storyrod.piece.Piece;

@@ -2,7 +2,7 @@ package storyrod.stock;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.ItemEntry;
+import storyrod.description.ItemEntry;
 import storyrod.measure.Rational;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Piece;

@@ -1,8 +1,8 @@
 package storyrod.stock;
 
 import java.util.List;
-import storyrod.description.Description.StockEntry;
 import storyrod.description.OnHandEntry;
+import storyrod.description.StockEntry;
 import storyrod.layout.Budget;
 import storyrod.layout.LayoutJob;
 import storyrod.layout.LayoutPlan;

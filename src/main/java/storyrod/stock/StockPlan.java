@@ -2,7 +2,7 @@ package storyrod.stock;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.StockEntry;
+import storyrod.description.StockEntry;
 import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;

@@ -1,7 +1,7 @@
 package storyrod.wood;
 
 import java.util.Optional;
-import storyrod.description.Description.StockEntry;
+import storyrod.description.StockEntry;
 
 /** Masses from volumes and densities. */
 public final class Mass {

@@ -2,8 +2,8 @@ package storyrod.wood;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import storyrod.description.Description.StockEntry;
-import storyrod.description.Description.StockKind;
+import storyrod.description.StockEntry;
+import storyrod.description.StockKind;
 import storyrod.measure.Rational;
 
 /** What is known of a stock's wood: the project's own figures first, then the tables'. */

@@ -8,7 +8,7 @@ import static storyrod.geometry.Face.RIGHT;
 import static storyrod.geometry.Face.TOP;
 
 import java.util.Optional;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 
 /** A reduced window bench, built by hand: case, face frame, shelves, drawer, back, feet, top. */
 final class Benches {

@@ -12,11 +12,12 @@ import storyrod.build.Operation;
 import storyrod.build.Verb;
 import storyrod.description.About;
 import storyrod.description.Description;
-import storyrod.description.Description.StockEntry;
 import storyrod.description.Located;
 import storyrod.description.ShopEntry;
 import storyrod.description.SourceText;
 import storyrod.description.Span;
+import storyrod.description.StockEntry;
+import storyrod.description.StockKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Cylinder;
@@ -382,7 +383,7 @@ final class Bench {
     return new StockEntry(
         "ash",
         AT,
-        Description.StockKind.SOLID,
+        StockKind.SOLID,
         "ash",
         new Located<>(Length.mm(19), AT),
         Optional.empty(),

@@ -72,7 +72,7 @@ class CutPictureTest {
   }
 
   private static void assertNamesAll(PlanSet set, CutPicture picture) {
-    Drawing drawn = picture.drawn(new Size(180, CutPicture.MOST_MM));
+    Drawing drawn = picture.drawn(new Size(180, Strip.MOST_MM));
     Set<String> named = new TreeSet<>();
     for (Drawing.Element each : drawn.elements()) {
       if (each instanceof Drawing.Balloon balloon) {
@@ -156,7 +156,7 @@ class CutPictureTest {
   private static void assertSet(PlanSet set, CutPicture picture) {
     Step step = step(set, picture);
     Set<Length> settings = step.settings().stream().map(Setting::value).collect(Collectors.toSet());
-    Drawing drawn = picture.drawn(new Size(180, CutPicture.MOST_MM));
+    Drawing drawn = picture.drawn(new Size(180, Strip.MOST_MM));
     Cut first = picture.taken().getFirst().cuts().getFirst();
     if (first instanceof Cut.Trench) {
       Set<Length> figures =
@@ -225,7 +225,7 @@ class CutPictureTest {
   }
 
   private static void assertMarksNear(CutPicture picture) {
-    List<Element> elements = picture.drawn(new Size(180, CutPicture.LEAST_MM)).elements();
+    List<Element> elements = picture.drawn(new Size(180, Strip.LEAST_MM)).elements();
     for (int i = 1; i < elements.size(); i++) {
       if (elements.get(i) instanceof Balloon mark && elements.get(i - 1) instanceof Group part) {
         double gap = left(part) - mark.centre().x();
@@ -243,7 +243,7 @@ class CutPictureTest {
   }
 
   private static List<String> captions(CutPicture picture) {
-    return Clean.flat(picture.drawn(new Size(180, CutPicture.MOST_MM)).elements()).stream()
+    return Clean.flat(picture.drawn(new Size(180, Strip.MOST_MM)).elements()).stream()
         .flatMap(each -> each instanceof Text text ? Stream.of(text.text()) : Stream.empty())
         .toList();
   }

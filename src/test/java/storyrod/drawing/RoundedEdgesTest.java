@@ -82,7 +82,7 @@ class RoundedEdgesTest {
   private static void assertShown(AllProjects.Sample project, Step step) {
     CutPicture picture =
         CutPicture.of(project.set().piece(), project.set().build(), step).orElseThrow();
-    Drawing whole = picture.drawn(new Size(180, CutPicture.MOST_MM));
+    Drawing whole = picture.drawn(new Size(180, Strip.MOST_MM));
     List<Element> drawn = Clean.flat(whole.elements());
     String where = project.name() + " " + step.number();
     assertTrue(drawn.stream().anyMatch(RoundedEdgesTest::isStrong), where);

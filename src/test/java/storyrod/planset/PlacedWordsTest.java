@@ -102,7 +102,7 @@ class PlacedWordsTest {
     says(
         step(sideboard, "Cut the grooves in the stretchers"),
         "1/4 in from the bottom face.",
-        "stand the part on that edge, its face against a tall fence");
+        "Stand the part on that edge, its face against a tall fence");
     says(step(sideboard, "Cut the grooves in the sides"), "1/2 in from the back edge.");
     says(step(sideboard, "Cut the mortises"), "1/4 in from the front face.");
   }

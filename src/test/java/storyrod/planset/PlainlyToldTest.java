@@ -60,8 +60,8 @@ class PlainlyToldTest {
     StepText stretchers = step(nightstand, "Cut the grooves in the stretchers");
     says(
         stretchers,
-        "into a narrow edge, the back one of the front stretcher (E) and the front one of the back"
-            + " stretcher (E): stand");
+        "into a narrow edge: of the front stretcher (E) the back edge, of the back stretcher (E) the"
+            + " front edge. Stand");
     says(stretchers, "Run the face named along the fence.");
     says(step(sideboard, "Cut the grooves in the sides"), "Run the edge named along the fence.");
   }

@@ -3,7 +3,7 @@ package storyrod.planset;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.StockKind;
+import storyrod.description.StockKind;
 import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;

@@ -176,7 +176,7 @@ class ToldInTimeTest {
 
   @Test
   void hardwareOfOneKindIsSharedOut() {
-    told(step(box, "Fit the felt dots"), "Fit twelve, as noted: four to the two tray sides (R)");
+    told(step(box, "Fit the felt dots"), "Fit twelve, as noted: four to the two tray ends (Q)");
   }
 
   @Test

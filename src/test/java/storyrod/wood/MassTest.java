@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import storyrod.description.Description.StockEntry;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Located;
 import storyrod.description.SourceText;
 import storyrod.description.Span;
+import storyrod.description.StockEntry;
+import storyrod.description.StockKind;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Operation;
 import storyrod.build.Verb;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 
 /** A catch is set by the door that hangs. */
 final class CatchAfterHung implements Rule {

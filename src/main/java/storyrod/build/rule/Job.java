@@ -13,7 +13,7 @@ import storyrod.build.Reach;
 import storyrod.build.Traits;
 import storyrod.build.Unit;
 import storyrod.build.Verb;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 

@@ -3,7 +3,7 @@ package storyrod.build.rule;
 import java.util.List;
 import storyrod.build.BuildPlan.Need;
 import storyrod.build.Verb;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemKind;
 
 /** A piece is tied to the wall where it will stand, complete. */
 final class StrapLast implements Rule {

@@ -2,10 +2,10 @@ package storyrod.piece.joint;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
 import storyrod.description.Diagnostic;
 import storyrod.description.Entry;
+import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.measure.Length;
 import storyrod.piece.Blank;

@@ -2,8 +2,8 @@ package storyrod.piece.joint;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
+import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Meeting;

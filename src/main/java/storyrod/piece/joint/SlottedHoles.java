@@ -2,11 +2,11 @@ package storyrod.piece.joint;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.ItemEntry;
-import storyrod.description.Description.ItemKind;
-import storyrod.description.Description.StockKind;
 import storyrod.description.Diagnostic;
+import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.description.Key;
+import storyrod.description.StockKind;
 import storyrod.description.ValueType;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Point;

@@ -2,8 +2,8 @@ package storyrod.piece.joint;
 
 import java.util.List;
 import java.util.Optional;
-import storyrod.description.Description.ItemEntry;
 import storyrod.description.Diagnostic;
+import storyrod.description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;

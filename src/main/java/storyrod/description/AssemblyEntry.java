@@ -1,0 +1,16 @@
+package storyrod.description;
+
+import java.util.List;
+
+/**
+ * Parts that are built as a unit before they are fitted.
+ *
+ * @param name the full name; the name up to its last dot is that of the sub-assembly it is built
+ *     into, if there is one
+ * @param parts the full names of its own parts, without those of sub-assemblies built into it
+ */
+public record AssemblyEntry(String name, String title, Span at, List<String> parts) {
+  public AssemblyEntry {
+    parts = List.copyOf(parts);
+  }
+}

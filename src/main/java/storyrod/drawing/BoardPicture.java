@@ -1,0 +1,144 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.Verb;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/**
+ * A step that glues up boards, saws a blank apart, glues it together again or cuts to size what was
+ * glued up, as a strip: one board of each mark, and beside them how the annual rings lie at the
+ * end.
+ */
+final class BoardPicture implements PicturedStep {
+  /** So many boards are drawn at most. */
+  private static final int MOST = 6;
+
+  private final int step;
+  private final Strip strip;
+
+  private BoardPicture(int step, Strip strip) {
+    this.step = step;
+    this.strip = strip;
+  }
+
+  /** Whether the picture of a step, if it has one, is such a strip. */
+  static boolean isFor(Step step) {
+    return switch (step.verb()) {
+      case MILL, BLANK, KEEP, REJOIN, SIZE -> true;
+      case CHOOSE, MARK, CUT, DRILL, SAND, DRY_FIT, PRE_FINISH -> false;
+      case FIT, TRIM, TRIAL_FIT, MOUNT, TEST, FINISH -> false;
+    };
+  }
+
+  /** Whether a step only cuts panels to size. */
+  static boolean isOfPanels(Piece piece, Step step) {
+    return step.verb() == Verb.SIZE
+        && step.targets().stream()
+            .noneMatch(n -> piece.keptAs(n).isPresent() || piece.keptBoard(n).isPresent());
+  }
+
+  /** Empty where all boards are single ones that stay so. */
+  static Optional<BoardPicture> of(Piece piece, Step step) {
+    if (!isFor(step)) {
+      return Optional.empty();
+    }
+    Map<String, List<Part>> byMark = Strips.byMark(piece, step);
+    List<List<Part>> all =
+        byMark.values().stream().filter(same -> isShown(piece, step, same.getFirst())).toList();
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new BoardPicture(step.number(), strip(piece, step, all)));
+  }
+
+  private static boolean isShown(Piece piece, Step step, Part part) {
+    return isTakenApart(piece, step, part) || BoardPlan.of(piece, step, part).isPresent();
+  }
+
+  private static boolean isTakenApart(Piece piece, Step step, Part part) {
+    return step.verb() == Verb.KEEP && piece.keptBoard(part.name()).isPresent();
+  }
+
+  private static Strip strip(Piece piece, Step step, List<List<Part>> all) {
+    int drawn = Math.min(MOST, all.size());
+    List<String> rest =
+        all.subList(drawn, all.size()).stream().map(same -> same.getFirst().mark()).toList();
+    List<StripCell> cells =
+        IntStream.range(0, drawn)
+            .mapToObj(i -> cell(piece, step, all.get(i), i == drawn - 1 ? rest : List.of()))
+            .toList();
+    Notation notation = Notation.of(piece);
+    Optional<CutFigure> end =
+        all.stream()
+            .filter(same -> step.verb() == Verb.MILL)
+            .flatMap(same -> EndView.of(piece, same.getFirst(), notation.words()).stream())
+            .map(CutFigure.class::cast)
+            .findFirst();
+    return new Strip(cells, end);
+  }
+
+  private static StripCell cell(Piece piece, Step step, List<Part> same, List<String> rest) {
+    Part part = same.getFirst();
+    return isTakenApart(piece, step, part)
+        ? new BlankFigure(piece.mark(part.mark()), piece)
+        : board(piece, step, same, rest);
+  }
+
+  private static BoardFigure board(Piece piece, Step step, List<Part> same, List<String> rest) {
+    Notation notation = Notation.of(piece);
+    Part part = same.getFirst();
+    BoardPlan plan = BoardPlan.of(piece, step, part).orElseThrow();
+    List<String> said =
+        new ArrayList<>(step.verb() == Verb.MILL ? glued(piece, plan, notation) : List.of());
+    if (same.size() > 1) {
+      String count = notation.words().say("step.cut.count", same.size());
+      said.addFirst(said.isEmpty() ? count : said.removeFirst() + ", " + count);
+    }
+    List<String> captions = new ArrayList<>(said);
+    captions.addAll(Strips.others(rest, notation.words()));
+    return new BoardFigure(plan, notation, captions);
+  }
+
+  /** How large it is when it has been glued up, and from what. */
+  private static List<String> glued(Piece piece, BoardPlan plan, Notation notation) {
+    Words words = notation.words();
+    Part part = plan.part();
+    String length = notation.format().format(plan.length());
+    if (piece.isLaminated(part)) {
+      return List.of(words.say("step.board.layers", length, piece.layers(part)));
+    }
+    String size = words.say("layout.size", length, notation.format().format(plan.width()));
+    String boards =
+        piece
+            .staves(part)
+            .map(count -> words.say("step.board.staves", count, stave(piece, part, notation)))
+            .orElseGet(() -> words.say("step.board.free"));
+    return List.of(size, boards);
+  }
+
+  private static String stave(Piece piece, Part part, Notation notation) {
+    return notation.format().format(piece.staveWidth(part));
+  }
+
+  @Override
+  public int step() {
+    return step;
+  }
+
+  @Override
+  public double heightMm(double widthMm) {
+    return strip.heightMm(widthMm);
+  }
+
+  @Override
+  public Drawing drawn(Size room) {
+    return new Drawing(
+        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), strip.in(room));
+  }
+}

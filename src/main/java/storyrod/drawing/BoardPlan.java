@@ -1,0 +1,219 @@
+package storyrod.drawing;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.PanelClamps;
+import storyrod.build.Verb;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.KeptBoard;
+import storyrod.piece.KeptCutout;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+
+/**
+ * What a step shows of a board that is glued up or sawn apart: x along the grain, y across it or,
+ * where layers lie on each other, through them.
+ *
+ * @param blocks what it is made of, or what it is to become
+ * @param isWaste whether what lies outside the blocks comes off
+ * @param clampsMm where clamps stand along it, in mm; empty where none do
+ * @param along the sizes along the grain that are dimensioned
+ * @param across the sizes across it that are dimensioned
+ */
+record BoardPlan(
+    Part part,
+    Length length,
+    Length width,
+    List<Block> blocks,
+    boolean isWaste,
+    List<Double> clampsMm,
+    List<Range> along,
+    List<Range> across) {
+  BoardPlan {
+    blocks = List.copyOf(blocks);
+    clampsMm = List.copyOf(clampsMm);
+    along = List.copyOf(along);
+    across = List.copyOf(across);
+  }
+
+  /** A stave, a layer, a strip or a piece of one. */
+  record Block(Range x, Range y) {}
+
+  /** Of a part on which a step works; empty where it is one board that stays one. */
+  static Optional<BoardPlan> of(Piece piece, Step step, Part part) {
+    return new Maker(piece, part).plan(step.verb());
+  }
+
+  private record Maker(Piece piece, Part part) {
+    Optional<BoardPlan> plan(Verb verb) {
+      Optional<KeptBoard> sawn = piece.keptBoard(part.name()).filter(KeptBoard::isSawn);
+      return switch (verb) {
+        case MILL -> piece.isPanel(part) ? Optional.of(glued()) : Optional.empty();
+        case BLANK -> piece.keptBoard(part.name()).map(this::blank);
+        case REJOIN -> sawn.map(board -> rejoined(board, true));
+        case SIZE ->
+            piece
+                .keptAs(part.name())
+                .filter(kept -> kept.isSawn() && kept.gap().isPositive())
+                .map(this::trimmed)
+                .or(() -> sawn.map(board -> rejoined(board, false)))
+                .or(() -> piece.isPanel(part) ? Optional.of(sized()) : Optional.empty());
+        case KEEP,
+            CHOOSE,
+            MARK,
+            CUT,
+            DRILL,
+            SAND,
+            DRY_FIT,
+            PRE_FINISH,
+            FIT,
+            TRIM,
+            TRIAL_FIT,
+            MOUNT,
+            TEST,
+            FINISH ->
+            Optional.empty();
+      };
+    }
+
+    private Length roughLength() {
+      return part.finishedLength().plus(piece.description().shop().extraLength());
+    }
+
+    private boolean isLaminated() {
+      return piece.isLaminated(part);
+    }
+
+    private Length roughWidth() {
+      return isLaminated() ? part.finishedThickness() : piece.gluedWidth(part);
+    }
+
+    /** How many boards lie beside or on each other: the fewest, where the boards decide. */
+    private long boards() {
+      long fewest = Math.ceilDiv(roughWidth().ticks(), piece.widestStave().ticks());
+      return isLaminated() ? piece.layers(part) : piece.staves(part).orElse((int) fewest);
+    }
+
+    /** Its sizes are said below it: what is glued up is cut to size later. */
+    private BoardPlan glued() {
+      Length length = roughLength();
+      Length width = roughWidth();
+      List<Range> staves = staves(width, boards());
+      return new BoardPlan(
+          part,
+          length,
+          width,
+          staves.stream().map(each -> new Block(all(length), each)).toList(),
+          false,
+          new PanelClamps(piece).placesMm(part, length.toMm()),
+          List.of(),
+          List.of());
+    }
+
+    private static List<Range> staves(Length width, long count) {
+      Length each = width.dividedBy((int) count, RoundingMode.CEILING);
+      return LongStream.range(0, count)
+          .mapToObj(i -> new Range(each.times(i).min(width), each.times(i + 1).min(width)))
+          .toList();
+    }
+
+    /** The blank, with the strips and pieces into which a later step saws it. */
+    private BoardPlan blank(KeptBoard board) {
+      BlankPlan plan = BlankPlan.of(board);
+      return new BoardPlan(
+          part,
+          plan.length(),
+          plan.width(),
+          plan.pieces().stream().map(each -> new Block(each.x(), each.y())).toList(),
+          false,
+          List.of(),
+          List.of(all(plan.length())),
+          List.of(all(plan.width())));
+    }
+
+    /** The strips without their kerfs between them, the kept pieces left out. */
+    private BoardPlan rejoined(KeptBoard board, boolean isGlued) {
+      BlankPlan plan = BlankPlan.of(board);
+      Length width = board.board().finishedWidth();
+      List<Block> blocks = new ArrayList<>();
+      List<Range> openings = new ArrayList<>();
+      Length at = Length.ZERO;
+      for (Range strip : plan.across().stream().sorted(FROM).toList()) {
+        Range y = new Range(at, at.plus(strip.length()));
+        List<Range> left =
+            plan.pieces().stream()
+                .filter(each -> each.y().equals(strip) && each.kept().isEmpty())
+                .map(BlankPlan.Block::x)
+                .sorted(FROM)
+                .toList();
+        left.forEach(x -> blocks.add(new Block(x, y)));
+        for (int i = 1; i < left.size(); i++) {
+          openings.add(new Range(left.get(i - 1).to(), left.get(i).from()));
+        }
+        at = y.to();
+      }
+      Length length = plan.length();
+      openings.add(all(length));
+      return new BoardPlan(
+          part,
+          length,
+          width,
+          blocks,
+          false,
+          isGlued ? new PanelClamps(piece).placesMm(part, length.toMm()) : List.of(),
+          openings,
+          List.of(all(width)));
+    }
+
+    private static final java.util.Comparator<Range> FROM =
+        java.util.Comparator.comparing(Range::from);
+
+    /** A kept piece, and what is trimmed off its long edges. */
+    private BoardPlan trimmed(KeptCutout kept) {
+      Length width = kept.widthOffTheTool();
+      Range left = new Range(kept.gap(), width.minus(kept.gap()));
+      return new BoardPlan(
+          part,
+          kept.keptLength(),
+          width,
+          List.of(new Block(all(kept.keptLength()), left)),
+          true,
+          List.of(),
+          List.of(all(kept.keptLength())),
+          List.of(left, all(width)));
+    }
+
+    /** A panel as it was glued up, with what it is cut to. */
+    private BoardPlan sized() {
+      Length length = roughLength();
+      Length width = roughWidth();
+      Range x = middle(length, part.finishedLength());
+      Range y = isLaminated() ? all(width) : middle(width, part.finishedWidth());
+      List<Block> blocks =
+          staves(width, boards()).stream()
+              .filter(each -> each.overlaps(y))
+              .map(each -> new Block(x, within(each, y)))
+              .toList();
+      return new BoardPlan(part, length, width, blocks, true, List.of(), List.of(x), List.of(y));
+    }
+
+    private static Range within(Range range, Range bounds) {
+      Length from = range.from().isShorterThan(bounds.from()) ? bounds.from() : range.from();
+      return new Range(from, range.to().min(bounds.to()));
+    }
+
+    private static Range middle(Length whole, Length size) {
+      Length from = whole.minus(size).dividedBy(2, RoundingMode.FLOOR);
+      return new Range(from, from.plus(size));
+    }
+
+    private static Range all(Length size) {
+      return new Range(Length.ZERO, size);
+    }
+  }
+}

@@ -1,0 +1,19 @@
+package storyrod.drawing;
+
+import java.util.List;
+import storyrod.drawing.Drawing.Element;
+
+/** What stands in one cell of a strip: a part or a board, as it is worked in a step. */
+sealed interface StripCell permits CutPart, BoardFigure, BlankFigure {
+  /** How wide it is for its height. */
+  double shape();
+
+  /** The height in mm that it fills at a width. */
+  double heightMm(double widthMm);
+
+  /** The least height in mm at which it can be made out. */
+  double leastMm();
+
+  /** Its elements in a rectangle of the paper. */
+  List<Element> in(Bounds cell);
+}
