@@ -30,10 +30,15 @@ import storyrod.words.Words;
 public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<Tool>>> all) {
   static final ToolPages NONE = new ToolPages(List.of(), List.of());
 
-  private static final double TOOL_SHARE = 0.18;
+  /** Narrower than its column, for the name of a tool is bold. */
+  private static final double TOOL_SHARE = 0.17;
+
   private static final double NAME_SHARE = 0.27;
   private static final double VALUE_SHARE = 0.115;
-  private static final double PARTS_SHARE = 0.17;
+
+  /** What the gap before the marks leaves of their column. */
+  private static final double PARTS_SHARE = 0.14;
+
   private static final double STEPS_SHARE = 0.2;
   private static final double NAMED_SHARE = 0.25;
   private static final double NAMED_STEPS_SHARE = 0.21;
