@@ -1,6 +1,6 @@
 <#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, onHand, wastePercent, toBuy, cost), .sheets
      (stock, size, count, cost), .items (item, note, count, packSize, packs, cost), .supplies (rows: product, area, takes,
-     soldIn, cans, cost; ranges: whether an amount is one), .total, .complete; breaks (boards, sheets,
+     soldIn, cans, cost; ranges: whether an amount is one), .total, .complete; .besides.sentence: what the steps use up besides, or empty; breaks (boards, sheets,
      items, supplies), which of them begin a page; edition.prices, whether costs are printed. -->
 <#import "/frame/macros.ftl" as frame>
 <div<#if breaks.boards> class="section"</#if>>
@@ -59,6 +59,7 @@
 </div>
 </#if>
 <div>
+<#if shopping.besides.sentence?has_content><p class="small">${shopping.besides.sentence}</p></#if>
 <#if edition.prices && shopping.total?has_content>
 <table class="list"><tbody><tr class="total"><td>${say('shopping.total')}</td><td class="figure last">${shopping.total}</td></tr></tbody></table>
 <p class="quiet small">${say('shopping.tax')}<#if !shopping.complete> ${say('shopping.incomplete')}</#if></p>

@@ -108,7 +108,7 @@
 <#-- Boards of several woods: as they are bought, and what becomes of them, for two may be bought alike. -->
 <#function stuffOf s>
   <#if !s.bought?has_content><#return woodOf(s) + " " + s.thick></#if>
-  <#return s.bought + " " + woodOf(s) + s.layers?then(" to be glued up in layers", ", " + s.thick + " when planed")>
+  <#return "rough " + s.bought + " " + woodOf(s) + s.layers?then(" to be glued up in layers", ", " + s.thick + " when planed")>
 </#function>
 
 <#macro choosing>
@@ -398,6 +398,7 @@
       <@say "See that the opening in " + fulls(b.parts) + " is " + o.length + " long: as long as the kept piece with a kerf at each end."/>
     </#list>
   </#list>
+  <@with "masking-tape"/>
   <@say "Cut a spacer as long as each opening and wrap it in tape: laid in the opening, it keeps the end pieces where they belong."/>
   <@say "Brush glue on the long edges that meet, and none where the opening will be."/>
   <@say "Clamp across the strips, clamps under and over them in turn, and see with a straightedge that the faces lie level."/>
@@ -502,6 +503,11 @@
     <@title "Round over the edges" + inParts()/>
     <@say "Fit the roundover bit of " + cut.size + " radius, and try it on an offcut."/>
     <@slotsPlugged/>
+    <#if verb == "trim" && cut.rounds?size == 2>
+      <@say "Lay it with the upper side up and take the upper edges first; then turn it over, on to a blanket, with a helper where it is large, for the lower ones."/>
+    <#elseif verb == "trim" && cut.rounds?size == 1>
+      <@say (cut.rounds[0] == "top")?then("Lay it with the upper side up, with a helper where it is large", "Turn it over, on to a blanket, with a helper where it is large") + ": it is the " + (cut.rounds[0] == "top")?then("upper", "lower") + " edges that are rounded."/>
+    </#if>
     <@say "Round the edges of " + fulls(parts) + " that the part drawings name" + cut.endGrain?then(": across the end grain first, then along it", "") + "."/>
     <@stoppedShort "round"/>
     <@say "Take the shape in two or three passes, the last one very light."/>
@@ -988,6 +994,10 @@
     <#if each.kind == "wood-screw">
       <#if each.piloted>
         <@say "Drill a pilot hole through every screw hole, with the bit and the depth listed with this step."/>
+        <#if longBit>
+          <@with "long-bit"/>
+          <@say "Wood stands close beside some of these holes: take long bits for them, or the chuck comes against it and the hole leans."/>
+        </#if>
       <#else>
         <@say "Drill pilot holes for the " + many("screw", each.count) + "."/>
       </#if>
@@ -1077,10 +1087,10 @@
   <#list inward?then([], turned) as t>
     <#if t.facing>
       <#if t?is_first>
-        <@say "Turn one end for end, so that the two grooves face each other: that of " + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
+        <@say "Turn one end for end, so that the " + (t.term == "sunk")?then("countersunk holes look inwards: those of ", "two grooves face each other: that of ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
     <#else>
-      <@say "See that " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("as drawn", "mirrored") + ",") + pick(t.parts, " looks", " look") + " with the " + (t.term == "taper")?then("tapered " + many("face", t.faces?size), (t.term == "pin-row")?then("shelf pin holes", "groove")) + " " + joined(t.faces?map(f -> facesWay[f])) + "."/>
+      <@say "See that " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("as drawn", "mirrored") + ",") + pick(t.parts, " looks", " look") + " with the " + (t.term == "taper")?then("tapered " + many("face", t.faces?size), (t.term == "pin-row")?then("shelf pin holes", (t.term == "sunk")?then("countersunk holes", "groove"))) + " " + joined(t.faces?map(f -> facesWay[f])) + "."/>
     </#if>
   </#list>
 </#macro>
@@ -1168,7 +1178,11 @@
 <#macro glueing>
   <@turning/>
   <#if base?size gt 0>
+    <#if total(base) == 1 && !lying && (from!"") == "bottom" && hardware?filter(h -> h.drivenFrom?join("") == "top")?size gt 0>
+      <@say "Stand " + fulls(base) + " on a long edge: then its joint" + (jointCount == 1)?then("", "s") + " and the face from which the screws go in are both in reach."/>
+    <#else>
     <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
+    </#if>
   </#if>
   <@marking/>
   <@twoMoves/>
@@ -1646,9 +1660,15 @@
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
-  <#if toCover>
+  <#if toCover?size gt 0>
     <@with "masking-tape"/>
-    <@say "Before the first coat, cover or tape over what the page on the finish lists under “What to keep bare”."/>
+    <#if finishTold>
+      <@say "Before the first coat, cover or tape over what the page on the finish lists under “What to keep bare”."/>
+    <#else>
+      <#list toCover as place>
+        <@say "Before the first coat, cover on " + place.on + ": " + place.what + "."/>
+      </#list>
+    </#if>
   </#if>
   <#if sliding?size gt 0>
     <@with "masking-tape"/>
@@ -1749,7 +1769,7 @@
     <#assign slides = item.kind?ends_with("slide")>
     <@title "Put the " + slides?then("drawer slides", noun) + " back"/>
     <#if slides>
-      <@say "Set each member back where it was on trial, and drive the front and the back screw into their holes."/>
+      <@say "Set each member back where it was on trial, and drive the front and the back screw into the holes of the trial, in which nothing can shift any more."/>
       <@say "Drill the pilot holes between them now, with the bits and to the depths of the trial, and drive the rest of the " + number(tried.screws) + " screws."/>
     <#elseif item.kind == "butt-hinge">
       <@say "Set each hinge back into its mortise in the door and drive its screws; those of the other leaf go in when the door is hung."/>
@@ -1830,6 +1850,10 @@
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
       </#if>
       <#if item.title?matches(".*\\b(self-adhesive|adhesive|stick-on)\\b.*", "i")>
+        <#if finish.last?filter(l -> l.wax)?size gt 0>
+          <@with "mineral-spirits"/>
+          <@with "lint-free-cloth"/>
+        </#if>
         <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
       </#if>
   </#switch>

@@ -92,7 +92,7 @@
 
 <#function stuffOf s>
   <#if !s.bought?has_content><#return woodOf(s) + " " + s.thick></#if>
-  <#return s.bought + " " + woodOf(s) + s.layers?then(" (in Lagen zu verleimen)", " (gehobelt " + s.thick + ")")>
+  <#return "sägeraues Holz, " + s.bought + " " + woodOf(s) + s.layers?then(" (in Lagen zu verleimen)", " (gehobelt " + s.thick + ")")>
 </#function>
 
 <#macro choosing>
@@ -383,6 +383,7 @@
       <@say "Prüfen, dass die Öffnung in " + fulls(b.parts) + " " + o.length + " lang ist: so lang wie das Stück, das bleibt, mit einer Schnittfuge an jedem Ende."/>
     </#list>
   </#list>
+  <@with "masking-tape"/>
   <@say "Ein Distanzstück so lang wie jede Öffnung schneiden und mit Klebeband umwickeln: In die Öffnung gelegt, hält es die Endstücke, wo sie hingehören."/>
   <@say "Leim auf die Längskanten streichen, die zusammenkommen, und keinen, wo die Öffnung sein wird."/>
   <@say "Quer über die Streifen spannen, Zwingen abwechselnd darunter und darüber, und mit einer Richtlatte prüfen, dass die Flächen eben liegen."/>
@@ -486,6 +487,11 @@
     <@title "Kanten abrunden" + onParts()/>
     <@say "Abrundfräser mit Radius " + cut.size + " einsetzen und an einem Reststück probieren."/>
     <@slotsPlugged/>
+    <#if verb == "trim" && cut.rounds?size == 2>
+      <@say "Mit der Oberseite nach oben legen und zuerst die oberen Kanten nehmen; dann für die unteren auf eine Decke wenden, ein großes Stück zu zweit."/>
+    <#elseif verb == "trim" && cut.rounds?size == 1>
+      <@say (cut.rounds[0] == "top")?then("Mit der Oberseite nach oben legen, ein großes Stück zu zweit", "Auf eine Decke wenden, ein großes Stück zu zweit") + ": Gerundet werden die " + (cut.rounds[0] == "top")?then("oberen", "unteren") + " Kanten."/>
+    </#if>
     <@say "Kanten von " + fulls(parts) + " abrunden, die in den Teilzeichnungen genannt sind" + cut.endGrain?then(": zuerst quer am Hirnholz, dann längs", "") + "."/>
     <@stoppedShort "Gerundet"/>
     <@say "Die Form in zwei oder drei Durchgängen nehmen, den letzten ganz fein."/>
@@ -973,6 +979,10 @@
     <#if each.kind == "wood-screw">
       <#if each.piloted>
         <@say "Durch jedes Schraubenloch vorbohren, mit Bohrer und Tiefe, die bei diesem Schritt angegeben sind."/>
+        <#if longBit>
+          <@with "long-bit"/>
+          <@say "Dicht neben einigen dieser Löcher steht Holz: dort lange Bohrer nehmen, sonst stößt das Bohrfutter an, und das Loch wird schief."/>
+        </#if>
       <#else>
         <@say "Vorbohren für " + many("Schraube", each.count) + "."/>
       </#if>
@@ -1063,10 +1073,10 @@
   <#list inward?then([], turned) as t>
     <#if t.facing>
       <#if t?is_first>
-        <@say "Eines Ende gegen Ende drehen, damit sich die zwei Nuten gegenüberstehen: die von " + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
+        <@say "Eines Ende gegen Ende drehen, damit " + (t.term == "sunk")?then("die gesenkten Löcher nach innen zeigen: die von ", "sich die zwei Nuten gegenüberstehen: die von ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
     <#else>
-      <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", "die Nut")) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
+      <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", (t.term == "sunk")?then("die Fläche mit den gesenkten Löchern", "die Nut"))) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
     </#if>
   </#list>
 </#macro>
@@ -1155,7 +1165,11 @@
 <#macro glueing>
   <@turning/>
   <#if base?size gt 0>
-    <@say fulls(base) + " bereitlegen, " + (total(base) == 1 && jointCount == 1)?then("Verbindung", "Verbindungen") + " griffbereit."/>
+    <#if total(base) == 1 && !lying && (from!"") == "bottom" && hardware?filter(h -> h.drivenFrom?join("") == "top")?size gt 0>
+      <@say fulls(base) + " auf eine lange Kante stellen: So " + (jointCount == 1)?then("ist die Verbindung", "sind die Verbindungen") + " ebenso zu erreichen wie die Fläche, von der aus geschraubt wird."/>
+    <#else>
+      <@say fulls(base) + " bereitlegen, " + (total(base) == 1 && jointCount == 1)?then("Verbindung", "Verbindungen") + " griffbereit."/>
+    </#if>
   </#if>
   <@marking/>
   <@twoMoves/>
@@ -1628,9 +1642,15 @@
   <#if early?size gt 0>
     <@say "Schleifmaschine und Pinsel von dem fernhalten, was schon behandelt ist: " + joined((earlyPanels?size gt 0)?then(["ganz " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["Innenseite von " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["beide Flächen von " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
-  <#if toCover>
+  <#if toCover?size gt 0>
     <@with "masking-tape"/>
-    <@say "Vor dem ersten Auftrag abdecken oder abkleben, was die Seite zur Oberfläche unter „Was frei bleiben muss“ nennt."/>
+    <#if finishTold>
+      <@say "Vor dem ersten Auftrag abdecken oder abkleben, was die Seite zur Oberfläche unter „Was frei bleiben muss“ nennt."/>
+    <#else>
+      <#list toCover as place>
+        <@say "Vor dem ersten Auftrag abdecken an " + place.on + ": " + place.what + "."/>
+      </#list>
+    </#if>
   </#if>
   <#if sliding?size gt 0>
     <@with "masking-tape"/>
@@ -1731,7 +1751,7 @@
     <#assign slides = item.kind?ends_with("slide")>
     <@title slides?then("Schubkastenführungen", noun) + " wieder anbringen"/>
     <#if slides>
-      <@say "Jede Schiene dort ansetzen, wo sie bei der Probe war, und die vordere und die hintere Schraube in ihre Löcher drehen."/>
+      <@say "Jede Schiene dort ansetzen, wo sie bei der Probe war, und die vordere und die hintere Schraube in die Löcher der Probe drehen, in denen sich nichts mehr verschiebt."/>
       <@say "Dazwischen jetzt vorbohren, mit den Bohrern und auf die Tiefen der Probe, und die übrigen der " + number(tried.screws) + " Schrauben eindrehen."/>
     <#elseif item.kind == "butt-hinge">
       <@say "Jedes Scharnier wieder in seine Aussparung in der Tür setzen und seine Schrauben eindrehen; die des anderen Lappens kommen hinein, wenn die Tür eingehängt wird."/>
@@ -1812,6 +1832,10 @@
       <@say number(item.count) + " Stück" + ((said?size gt 0 && parts?size gt 1)?then(", wie angemerkt, zwischen ", " an ")) + fulls(parts) + " anbringen" + (said?size == 0)?then(", nach dem beiliegenden Blatt, wo es eines gibt", "") + "."/>
       </#if>
       <#if item.title?matches(".*(\\b(self-adhesive|adhesive|stick-on)\\b|selbstklebend).*", "i")>
+        <#if finish.last?filter(l -> l.wax)?size gt 0>
+          <@with "mineral-spirits"/>
+          <@with "lint-free-cloth"/>
+        </#if>
         <@say "Warten, bis die Oberfläche so hart ist, dass ein Fingernagel keine Spur hinterlässt, denn Kleber, der an einem weichen Auftrag haftet, hebt ihn ab." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Auf Wachs haftet nichts: es zuerst an jedem Platz mit einem Tuch und etwas Testbenzin abwischen und trocknen lassen.", " Zuerst jeden Platz frei von Staub und Fett wischen.")/>
       </#if>
   </#switch>

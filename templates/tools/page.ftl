@@ -1,6 +1,6 @@
 <#-- The tools of the steps. Gets: tools.set, pages of rows for tools that are set to something (breaks, first;
      rows: tool, name, value, parts, steps: runs of steps), the rows of a tool in a row; tools.all, pages of rows of
-     one or two tools (name, steps). -->
+     one or two tools (name, sizes in which it is wanted, steps). -->
 <#import "/frame/macros.ftl" as frame>
 <#macro title page><h1 id="tools"<#if !page.breaks> class="follows"</#if>>${say('tools.title')}</h1></#macro>
 <#list tools.set as page>
@@ -29,7 +29,7 @@
 <thead><tr><th>${say('column.tool')}</th><th>${say('column.in-steps')}</th><th>${say('column.tool')}</th><th class="last">${say('column.in-steps')}</th></tr></thead>
 <tbody>
 <#list page.rows as pair>
-<tr><#list pair as tool><td>${tool.name}</td><td<#if tool?index == 1> class="last"</#if>><@frame.steps tool.steps/></td></#list><#if pair?size == 1><td></td><td class="last"></td></#if></tr>
+<tr><#list pair as tool><td><#if tool.sizes?has_content>${say('tools.sized', tool.name, tool.sizes)}<#else>${tool.name}</#if></td><td<#if tool?index == 1> class="last"</#if>><@frame.steps tool.steps/></td></#list><#if pair?size == 1><td></td><td class="last"></td></#if></tr>
 </#list>
 </tbody></table>
 </div>

@@ -37,6 +37,11 @@ final class Driving {
   /** How far from its hole the line is looked at first, past roundings of the wood, in mm. */
   private static final double FIRST_MM = HALF_MM + 2;
 
+  /** Half of a drill's chuck, and how far a usual bit stands out of it (from memory), in mm. */
+  private static final double HALF_CHUCK_MM = 22;
+
+  private static final double CHUCK_MM = 45;
+
   private final Map<String, Part> parts;
   private final Map<String, List<Box>> wood = new LinkedHashMap<>();
   private final Map<Joint, List<Line>> known = new LinkedHashMap<>();
@@ -97,6 +102,21 @@ final class Driving {
         .findFirst();
   }
 
+  /** Whether wood beside a screw's line leaves the bit its room but not the chuck behind it. */
+  boolean isCramped(Joint joint, Predicate<String> there) {
+    return parts.values().stream()
+        .filter(part -> there.test(part.name()))
+        .filter(part -> joint.driven().stream().noneMatch(at -> at.part().equals(part.name())))
+        .anyMatch(part -> lines(joint).stream().anyMatch(line -> cramps(part, line)));
+  }
+
+  private boolean cramps(Part part, Line line) {
+    Line own = line.posed(part.pose().inverse());
+    return DoubleStream.iterate(CHUCK_MM, at -> at < TOOL_MM, at -> at + HALF_CHUCK_MM)
+        .mapToObj(at -> around(own.at(at), HALF_CHUCK_MM))
+        .anyMatch(space -> wood(part).stream().anyMatch(space::overlaps));
+  }
+
   private static boolean isNear(Line line, Part part, double mm) {
     return around(line.at(FIRST_MM)).around(around(line.at(mm))).overlaps(part.bounds());
   }
@@ -114,11 +134,15 @@ final class Driving {
   }
 
   private static Box around(Vector3D at) {
-    return new Box(around(at.getX()), around(at.getY()), around(at.getZ()));
+    return around(at, HALF_MM);
   }
 
-  private static Range around(double at) {
-    return new Range(Length.nearest(at - HALF_MM), Length.nearest(at + HALF_MM));
+  private static Box around(Vector3D at, double half) {
+    return new Box(around(at.getX(), half), around(at.getY(), half), around(at.getZ(), half));
+  }
+
+  private static Range around(double at, double half) {
+    return new Range(Length.nearest(at - half), Length.nearest(at + half));
   }
 
   /** The line of each screw of a joint; none where no hole tells it. */

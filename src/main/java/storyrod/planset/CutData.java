@@ -60,6 +60,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("angle", angle(cut));
     data.put("edges", edges(step));
     data.put("endGrain", step.operations().stream().anyMatch(this::roundsEndGrain));
+    data.put("rounds", rounds(step));
     data.put("takesTongue", takesTongue(cut));
     data.put("lidEdge", lidEdge(cut));
     data.put(
@@ -175,6 +176,17 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         .map(name -> piece.part(name).box().size(row.wide().axis()))
         .filter(thick -> thick.isLongerThan(row.length()))
         .isPresent();
+  }
+
+  /** Whether upper edges are rounded, lower ones, or both: for these the work is turned over. */
+  private static List<String> rounds(Step step) {
+    List<Face> faces =
+        step.operations().stream()
+            .flatMap(operation -> Cut.only(Cut.Roundover.class, operation.cuts()).stream())
+            .flatMap(cut -> cut.edges().stream())
+            .flatMap(edge -> Stream.of(edge.one(), edge.other()))
+            .toList();
+    return Stream.of(Face.TOP, Face.BOTTOM).filter(faces::contains).map(Face::word).toList();
   }
 
   /** The faces that meet at each edge which slopes take off, if all parts lose the same edges. */

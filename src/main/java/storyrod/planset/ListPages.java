@@ -145,7 +145,9 @@ public record ListPages(
                     new Cell(row.area(), SUPPLY_SHARE * width)));
     double ranges = shopping.supplies().ranges() ? 2 * TableHeights.LINE_MM : 0;
     double total = shopping.total().isEmpty() ? 0 : TableHeights.ROW_MM + TableHeights.LINE_MM;
-    return (rows > 0 ? table(rows) : 0) + ranges + total;
+    String besides = shopping.besides().sentence();
+    double used = besides.isEmpty() ? 0 : TableHeights.text(besides, width);
+    return (rows > 0 ? table(rows) : 0) + ranges + used + total;
   }
 
   private static double hardware(HardwareList list, double width) {

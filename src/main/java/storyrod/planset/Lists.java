@@ -1,10 +1,14 @@
 package storyrod.planset;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Schedule;
 import storyrod.build.Schedule.Row;
+import storyrod.piece.Piece;
 
 /** The lists that come as CSV, from the same rows as the pages. */
 final class Lists {
@@ -132,7 +136,7 @@ final class Lists {
                 entry.number(),
                 stage.title(),
                 entry.text().title(),
-                marks(entry),
+                String.join(" ", marks(set.piece(), step, entry)),
                 step.hardware().isEmpty() ? "" : hardware(entry),
                 step.minutes(),
                 step.waitMinutes(),
@@ -145,8 +149,16 @@ final class Lists {
     return csv.spreadsheet();
   }
 
-  private static String marks(StepPages.Entry entry) {
-    return entry.parts().stream().map(StepPages.PartRow::mark).collect(Collectors.joining(" "));
+  /** The parts of a step, and those that stand already and that its hardware goes into. */
+  private static Set<String> marks(Piece piece, Step step, StepPages.Entry entry) {
+    Set<String> marks = new LinkedHashSet<>();
+    entry.parts().forEach(part -> marks.add(part.mark()));
+    step.operations().stream()
+        .flatMap(operation -> operation.joints().stream())
+        .filter(joint -> !joint.fasteners().isEmpty())
+        .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+        .forEach(part -> marks.add(piece.part(part).mark()));
+    return marks;
   }
 
   private static String hardware(StepPages.Entry entry) {

@@ -65,7 +65,7 @@ record Pages(
     Paper paper = print.paper();
     CutList cutList = CutList.of(set, texts).only(print.chosen());
     GlueUpList glueUps = GlueUpList.of(set, texts).only(print.chosen());
-    Shopping shopping = Shopping.of(set, texts);
+    Shopping shopping = Shopping.of(set, texts).with(UsedUp.of(set, wording, texts));
     HardwareList hardware = HardwareList.of(set, print);
     StepPages steps = StepPages.of(set, new StepPages.Sheet(print, wording));
     Notes notes = Notes.of(set, steps, texts);

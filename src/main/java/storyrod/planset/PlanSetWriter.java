@@ -90,7 +90,7 @@ public final class PlanSetWriter {
   private static Map<String, byte[]> lists(PlanSet set, Pages pages) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     Texts texts = pages.texts().inOneUnit();
-    Shopping shopping = Shopping.of(set, texts);
+    Shopping shopping = Shopping.of(set, texts).with(pages.shopping().besides());
     files.put("cut-list.csv", Lists.cutList(CutList.of(set, texts), texts.unit()));
     files.put("hardware.csv", Lists.hardware(shopping, HardwareList.whole(set, texts)));
     files.put("shopping.csv", ShoppingCsv.write(shopping, texts));

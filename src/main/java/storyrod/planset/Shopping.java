@@ -21,6 +21,7 @@ import storyrod.stock.SupplyPlan;
  *
  * @param total of all known costs; empty if none is known
  * @param complete whether every cost is known
+ * @param besides small things that the steps use up, with neither amount nor cost
  */
 public record Shopping(
     List<Board> boards,
@@ -28,10 +29,27 @@ public record Shopping(
     List<Item> items,
     Supplies supplies,
     String total,
-    boolean complete) {
+    boolean complete,
+    UsedUp besides) {
   /** Nothing to buy. */
   static final Shopping NONE =
       new Shopping(List.of(), List.of(), List.of(), new Supplies(List.of(), false), "", true);
+
+  /** What to buy, before anything is known of the steps. */
+  Shopping(
+      List<Board> boards,
+      List<Sheet> sheets,
+      List<Item> items,
+      Supplies supplies,
+      String total,
+      boolean complete) {
+    this(boards, sheets, items, supplies, total, complete, UsedUp.NOTHING);
+  }
+
+  /** The same with what the steps use up besides. */
+  Shopping with(UsedUp used) {
+    return new Shopping(boards, sheets, items, supplies, total, complete, used);
+  }
 
   public Shopping {
     boards = List.copyOf(boards);
@@ -96,8 +114,8 @@ public record Shopping(
 
   private static Board board(BoardNeed need, Texts texts) {
     return new Board(
-        texts.stock(need.stock()),
-        boughtAs(need.stock().boughtAs().orElse(need.stock().thickness().value()), texts.format()),
+        planed(need.stock(), texts),
+        bought(need.stock(), texts),
         texts.boardVolume(need.net()),
         need.onHand().signum() == 0 ? "" : texts.boardVolume(need.onHand()),
         need.wastePercent(),
@@ -105,10 +123,33 @@ public record Shopping(
         cost(need.cost(), texts));
   }
 
-  /** Boards are sold by quarters of an inch in the rough; anything else prints as a length. */
+  /** A stock that is bought rough with the thickness that planing leaves, or else by its name. */
+  private static String planed(StockEntry stock, Texts texts) {
+    if (stock.boughtAs().isEmpty()) {
+      return texts.stock(stock);
+    }
+    String wood = texts.species(stock);
+    return texts.say(
+        "shopping.planed",
+        stock.figures().quarterSawn() ? texts.say("stock.quarter", wood) : wood,
+        texts.lengthWithUnit(stock.thickness().value()));
+  }
+
+  /** As a board is asked for: in the rough, or as thick as it is used. */
+  private static String bought(StockEntry stock, Texts texts) {
+    return stock
+        .boughtAs()
+        .map(rough -> texts.say("shopping.rough", boughtAs(rough, texts.format())))
+        .orElseGet(() -> texts.lengthWithUnit(stock.thickness().value()));
+  }
+
+  /**
+   * A thickness in the rough: by quarters from an inch on, as the trade counts them (4/4, 5/4),
+   * thinner boards and all others as a length (grading rules of the hardwood trade, from memory).
+   */
   static String boughtAs(Length rough, LengthFormat format) {
     long quarter = Length.TICKS_PER_INCH / 4;
-    return rough.ticks() % quarter == 0
+    return rough.ticks() % quarter == 0 && rough.ticks() >= Length.TICKS_PER_INCH
         ? rough.ticks() / quarter + "/4"
         : format.formatWithUnit(rough);
   }

@@ -32,16 +32,17 @@ final class ShoppingCsv {
     shopping.sheets().forEach(list::sheet);
     shopping.items().forEach(list::item);
     shopping.supplies().rows().forEach(list::supply);
+    shopping.besides().things().forEach(list::used);
     return list.csv.spreadsheet();
   }
 
-  /** A thickness in quarters goes with a word, or 5/4 would be a day in May. */
+  /** Its thickness in quarters comes with a word, or 5/4 would be a day in May. */
   private void board(Shopping.Board board) {
     csv.row(
         List.of(
             texts.say("shopping.boards"),
             board.stock(),
-            texts.say("shopping.rough", board.boughtAs()),
+            board.boughtAs(),
             "",
             board.net(),
             "",
@@ -98,5 +99,11 @@ final class ShoppingCsv {
             row.cans(),
             row.cans().isEmpty() ? "" : texts.say("shopping.unit.cans"),
             row.cost()));
+  }
+
+  private void used(UsedUp.Thing each) {
+    csv.row(
+        List.of(
+            texts.say("used-up.list"), each.item(), "", "", "", each.where(), "", "", "", "", ""));
   }
 }

@@ -12,6 +12,7 @@ import storyrod.build.FramePanels;
 import storyrod.build.GlueTimes;
 import storyrod.build.GlueTurns;
 import storyrod.build.Insides;
+import storyrod.build.LongBits;
 import storyrod.build.MountHoles;
 import storyrod.build.Schedule;
 import storyrod.build.Traits;
@@ -43,6 +44,7 @@ final class StepData {
   private final CareData care;
   private final ClampsOff clamps;
   private final PreFinishData early;
+  private final LongBits longBits;
   private final List<FullSize> templates;
 
   StepData(Piece piece, Words words, BuildPlan plan) {
@@ -56,6 +58,7 @@ final class StepData {
     this.care = new CareData(piece, phrases, steps);
     this.clamps = new ClampsOff(Schedule.of(plan, piece.description().shop()).off());
     this.early = new PreFinishData(piece, phrases);
+    this.longBits = new LongBits(piece);
     this.templates = FullSize.of(piece);
     this.trials = new TrialData(piece, phrases, steps);
   }
@@ -191,6 +194,7 @@ final class StepData {
     data.put("triedDry", trials.isTriedDry(step));
     data.put("tried", trials.isTried(step.newParts()));
     data.put("madeMark", hardware.madeMark(step));
+    data.put("longBit", longBits.areWanted(step));
     data.put("handle", new FrontData(piece).handle(step));
     return data;
   }
@@ -212,7 +216,7 @@ final class StepData {
     Texts texts = new Texts(piece.description().printed(), words);
     data.put(
         "toCover",
-        step.verb() == Verb.FINISH && !new Masks(piece, steps, texts).standing().isEmpty());
+        step.verb() == Verb.FINISH ? new Masks(piece, steps, texts).standing() : List.of());
     data.put("slidIn", phrases.parts(new Trials(piece).runsIn(sliding)));
     return data;
   }

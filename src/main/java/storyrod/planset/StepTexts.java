@@ -18,7 +18,8 @@ public final class StepTexts {
     this.build = build;
   }
 
-  private record By(Templates templates, Words words) {}
+  /** What the words of steps depend on; some point to the pages of the finish. */
+  private record By(Templates templates, Words words, boolean finishTold) {}
 
   Piece piece() {
     return piece;
@@ -29,12 +30,13 @@ public final class StepTexts {
   }
 
   Wording in(Printing printing) {
-    By by = new By(printing.templates(), printing.words());
+    By by = new By(printing.templates(), printing.words(), printing.edition().has("finish"));
     return wordings.computeIfAbsent(by, this::kept);
   }
 
   private Wording kept(By by) {
-    StepWriter writer = new StepWriter(piece, by.words, by.templates, build);
+    StepWriter usual = new StepWriter(piece, by.words, by.templates, build);
+    StepWriter writer = by.finishTold ? usual : usual.withoutFinishPages();
     Map<Integer, StepText> texts = new ConcurrentHashMap<>();
     return step -> texts.computeIfAbsent(step.number(), number -> writer.write(step));
   }

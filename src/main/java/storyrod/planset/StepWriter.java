@@ -33,6 +33,7 @@ final class StepWriter {
   private final Templates templates;
   private final StepData data;
   private final Lying lying;
+  private final boolean finishTold;
 
   StepWriter(Piece piece, Words words, Templates templates) {
     this(piece, words, templates, new BuildPlan(List.of(), List.of()));
@@ -49,15 +50,28 @@ final class StepWriter {
     this.templates = templates;
     this.data = new StepData(piece, words, plan);
     this.lying = new Lying(words, plan.steps());
+    this.finishTold = true;
+  }
+
+  private StepWriter(StepWriter usual, boolean finishTold) {
+    this.piece = usual.piece;
+    this.words = usual.words;
+    this.templates = usual.templates;
+    this.data = usual.data;
+    this.lying = usual.lying;
+    this.finishTold = finishTold;
+  }
+
+  /** The same for an edition without the pages of the finish: no step may point to these. */
+  StepWriter withoutFinishPages() {
+    return new StepWriter(this, false);
   }
 
   StepText write(Step step) {
+    Map<String, Object> values = data.of(step);
+    values.put("finishTold", finishTold);
     List<String> lines =
-        templates
-            .render("steps/text.ftl", words, data.of(step))
-            .lines()
-            .map(String::strip)
-            .toList();
+        templates.render("steps/text.ftl", words, values).lines().map(String::strip).toList();
     Durations durations = new Durations(words);
     return new StepText(
         starting(lines, TITLE).getFirst(),

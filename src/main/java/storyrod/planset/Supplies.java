@@ -69,11 +69,17 @@ public record Supplies(List<Row> rows, boolean ranges) {
 
   /** How much of a product is needed, as printed. */
   static String amount(SupplyNeed need, Texts texts) {
-    return need.litres().map(litres -> takes(litres, texts)).orElse(texts.say("supply.by-label"));
+    return need.litres()
+        .map(litres -> texts.inUnits(in -> takes(litres, in)))
+        .orElse(texts.say("supply.by-label"));
   }
 
   /** An area as printed, in whole square feet or tenths of a square metre. */
   static String area(Rational squareMetres, Texts texts) {
+    return texts.inUnits(in -> areaIn(squareMetres, in));
+  }
+
+  private static String areaIn(Rational squareMetres, Texts texts) {
     boolean inch = texts.format().unit() == Unit.INCH;
     Rational value = inch ? squareMetres.times(SQUARE_FEET) : squareMetres;
     return texts.say("finish.area." + texts.format().unit().word(), figure(value, texts));

@@ -3,6 +3,7 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,10 +30,15 @@ import storyrod.words.Words;
 public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<Tool>>> all) {
   static final ToolPages NONE = new ToolPages(List.of(), List.of());
 
-  private static final double TOOL_SHARE = 0.18;
+  /** Narrower than its column, for the name of a tool is bold. */
+  private static final double TOOL_SHARE = 0.17;
+
   private static final double NAME_SHARE = 0.27;
   private static final double VALUE_SHARE = 0.115;
-  private static final double PARTS_SHARE = 0.17;
+
+  /** What the gap before the marks leaves of their column. */
+  private static final double PARTS_SHARE = 0.14;
+
   private static final double STEPS_SHARE = 0.2;
   private static final double NAMED_SHARE = 0.25;
   private static final double NAMED_STEPS_SHARE = 0.21;
@@ -51,8 +57,17 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
   /** A setting of a tool; several parts or steps may have the same. */
   public record Row(String tool, String name, String value, String parts, StepRuns steps) {}
 
-  /** A tool and the steps that name it. */
-  public record Tool(String name, StepRuns steps) {}
+  /**
+   * A tool and the steps that name it.
+   *
+   * @param sizes in which it is wanted; empty if in any
+   */
+  public record Tool(String name, String sizes, StepRuns steps) {
+    /** As it is printed. */
+    String named(Texts texts) {
+      return sizes.isEmpty() ? name : texts.say("tools.sized", name, sizes);
+    }
+  }
 
   /**
    * The tools of some steps.
@@ -61,7 +76,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
    */
   static ToolPages of(PlanSet set, StepPages pages, Print print, double atMm) {
     List<Row> rows = new Collected(set, pages, print.texts().words()).rows();
-    List<List<Tool>> all = abreast(tools(pages, print.texts().words()));
+    List<List<Tool>> all = abreast(tools(set, pages, print.texts()));
     Table<Row> settings = settings(rows, print);
     Table<List<Tool>> tools = tools(all, rows.isEmpty(), print);
     TableFlow flow = TableFlow.balanced(print.paper().roomMm(), atMm, List.of(settings, tools));
@@ -71,19 +86,36 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
   private static Table<Row> settings(List<Row> rows, Print print) {
     double width = print.paper().textWidthMm();
     double lead = TableHeights.text(print.texts().say("tools.lead"), width);
+    Set<Row> named = named(rows);
     return new Table<>(
         TableHeights.ABOVE_H1_MM,
         TableHeights.FOLLOWING_H1_MM + lead + TableHeights.ROW_MM + BELOW_COLUMNS_MM,
-        TableHeights.ROW_MM + BELOW_COLUMNS_MM,
+        TableHeights.ROW_MM + BELOW_COLUMNS_MM + namedAgainMm(rows, width),
         rows,
         row ->
             TableHeights.row(
                 List.of(
-                    new Cell(row.tool(), TOOL_SHARE * width),
+                    new Cell(named.contains(row) ? row.tool() : "", TOOL_SHARE * width),
                     new Cell(row.name(), NAME_SHARE * width),
                     new Cell(row.value(), VALUE_SHARE * width),
                     new Cell(row.parts(), PARTS_SHARE * width),
                     new Cell(row.steps().text(), STEPS_SHARE * width))));
+  }
+
+  /** The first rows of tools: only these print its name, which may take several lines. */
+  private static Set<Row> named(List<Row> rows) {
+    Map<String, Row> first = new LinkedHashMap<>();
+    rows.forEach(row -> first.putIfAbsent(row.tool(), row));
+    return new LinkedHashSet<>(first.values());
+  }
+
+  /** What a name may take that is printed again, at the head of a page that goes on with a tool. */
+  private static double namedAgainMm(List<Row> rows, double width) {
+    return rows.stream()
+        .map(row -> List.of(new Cell(row.tool(), TOOL_SHARE * width)))
+        .mapToDouble(name -> TableHeights.row(name) - TableHeights.ROW_MM)
+        .max()
+        .orElse(0);
   }
 
   private static Table<List<Tool>> tools(List<List<Tool>> rows, boolean alone, Print print) {
@@ -94,26 +126,33 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
         head + TableHeights.ROW_MM + BELOW_COLUMNS_MM,
         TableHeights.ROW_MM + BELOW_COLUMNS_MM,
         rows,
-        row -> TableHeights.row(row.stream().flatMap(tool -> cells(tool, width)).toList()));
+        row ->
+            TableHeights.row(
+                row.stream().flatMap(tool -> cells(tool, width, print.texts())).toList()));
   }
 
-  private static Stream<Cell> cells(Tool tool, double width) {
+  private static Stream<Cell> cells(Tool tool, double width, Texts texts) {
     return Stream.of(
-        new Cell(tool.name(), NAMED_SHARE * width),
+        new Cell(tool.named(texts), NAMED_SHARE * width),
         new Cell(tool.steps().text(), NAMED_STEPS_SHARE * width));
   }
 
-  private static List<Tool> tools(StepPages pages, Words words) {
+  private static List<Tool> tools(PlanSet set, StepPages pages, Texts texts) {
+    Map<String, String> sizes = new ToolSizes(set, pages.all(), texts).byTool();
     Map<String, List<Integer>> steps = new LinkedHashMap<>();
     for (StepPages.Entry step : pages.all()) {
-      step.text().tools().stream()
-          .map(Texts::capital)
+      step.text()
+          .tools()
           .forEach(tool -> steps.computeIfAbsent(tool, t -> new ArrayList<>()).add(step.number()));
     }
     return steps.entrySet().stream()
-        .map(each -> new Tool(each.getKey(), StepRuns.of(each.getValue())))
-        .sorted(Comparator.comparing(Tool::name, words.order()))
+        .map(each -> tool(each.getKey(), sizes, each.getValue()))
+        .sorted(Comparator.comparing(Tool::name, texts.words().order()))
         .toList();
+  }
+
+  private static Tool tool(String words, Map<String, String> sizes, List<Integer> steps) {
+    return new Tool(Texts.capital(words), sizes.getOrDefault(words, ""), StepRuns.of(steps));
   }
 
   private static List<List<Tool>> abreast(List<Tool> tools) {

@@ -19,10 +19,12 @@ import storyrod.piece.Slanted;
 
 /**
  * Which way round equal parts lie in their places, told by a cut that nothing fills yet: the face
- * of a groove for a fitting, of rows of holes for shelf pins, or those that are tapered.
+ * of a groove for a fitting, of rows of holes for shelf pins, those that are tapered, or of the
+ * countersunk holes of parts on which nothing else shows the way.
  */
 record TurnData(Piece piece, PartPhrases phrases) {
   private static final String PIN_ROW = "pin-row";
+  private static final String SUNK = "sunk";
 
   /** The word for a cut and the faces that tell how a part lies. */
   private record Turn(String term, Set<Face> faces) {
@@ -107,12 +109,32 @@ record TurnData(Piece piece, PartPhrases phrases) {
     Set<Face> rows = pinRows(part);
     boolean isHanded = piece.mark(part.mark()).mirrored() > 0;
     if (isHanded) {
-      return new Turn("", Set.of());
+      return new Turn(SUNK, sunk(part));
     }
     if (open.isEmpty() && rows.size() == 1) {
       return new Turn(PIN_ROW, rows);
     }
-    return open.size() == 1 ? new Turn("groove", open) : new Turn("", Set.of());
+    return open.size() == 1 ? new Turn("groove", open) : new Turn(SUNK, sunk(part));
+  }
+
+  /** The faces of countersunk holes that an equal part has opposite; none if a trench shows it. */
+  private Set<Face> sunk(Part part) {
+    Set<Face> opposite =
+        piece.mark(part.mark()).parts().stream()
+            .flatMap(other -> sunkIn(piece.part(other)))
+            .map(Face::opposite)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    return part.cuts(Cut.Trench.class).isEmpty()
+        ? sunkIn(part)
+            .filter(opposite::contains)
+            .collect(Collectors.toCollection(LinkedHashSet::new))
+        : Set.of();
+  }
+
+  private static Stream<Face> sunkIn(Part part) {
+    return part.cuts(Cut.Holes.class).stream()
+        .filter(holes -> holes.countersink().isPositive())
+        .map(Cut::from);
   }
 
   /** The faces in which rows of holes for shelf pins are bored. */

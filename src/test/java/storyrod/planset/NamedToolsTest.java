@@ -56,6 +56,9 @@ class NamedToolsTest {
     TOOLS.put("(?<!no )[Gg]lue only the|glue a sliver", "glue");
     TOOLS.put("fill the holes?: ", "wood filler");
     TOOLS.put("paraffin wax", "paraffin wax");
+    TOOLS.put("mineral spirits", "mineral spirits");
+    TOOLS.put("wrap it in tape", "masking tape");
+    TOOLS.put("drill on through it from the front", "brad-point bit");
   }
 
   @ParameterizedTest

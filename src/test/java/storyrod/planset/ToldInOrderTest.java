@@ -66,13 +66,16 @@ class ToldInOrderTest {
   @Test
   void woodsAreToldApartByHowTheyAreBoughtAndSawn() {
     StepText boards = table.getFirst();
-    assertTrue(says(boards, "For 4/4 black cherry, 7/8 in when planed, "), boards::toString);
-    assertTrue(says(boards, "For 5/4 black cherry, 1 in when planed, "), boards::toString);
-    assertTrue(says(boards, "For 4/4 black cherry to be glued up in layers, "), boards::toString);
-    StepText chosen = box.getFirst();
-    assertTrue(says(chosen, "For 3/4 black cherry, 1/2 in when planed, "), chosen::toString);
+    assertTrue(says(boards, "For rough 4/4 black cherry, 7/8 in when planed, "), boards::toString);
+    assertTrue(says(boards, "For rough 5/4 black cherry, 1 in when planed, "), boards::toString);
     assertTrue(
-        says(chosen, "For 3/4 quarter-sawn black cherry, 1/2 in when planed, "), chosen::toString);
+        says(boards, "For rough 4/4 black cherry to be glued up in layers, "), boards::toString);
+    StepText chosen = box.getFirst();
+    assertTrue(
+        says(chosen, "For rough 3/4 in black cherry, 1/2 in when planed, "), chosen::toString);
+    assertTrue(
+        says(chosen, "For rough 3/4 in quarter-sawn black cherry, 1/2 in when planed, "),
+        chosen::toString);
   }
 
   @Test

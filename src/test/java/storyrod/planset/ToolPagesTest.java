@@ -1,12 +1,15 @@
 package storyrod.planset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -15,6 +18,7 @@ import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.SettingTools;
 import storyrod.drawing.AllProjects;
+import storyrod.measure.Length;
 import storyrod.planset.ToolPages.Row;
 import storyrod.words.Words;
 
@@ -94,5 +98,65 @@ class ToolPagesTest {
               rows.stream().map(r -> r.tool() + r.name() + r.value()).distinct().count());
           assertTrue(rows.size() > 5, rows.toString());
         });
+  }
+
+  private static String sizes(Pages pages, String tool) {
+    return pages.tools().all().stream()
+        .flatMap(part -> part.rows().stream())
+        .flatMap(List::stream)
+        .filter(each -> each.name().equals(tool))
+        .map(ToolPages.Tool::sizes)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Who packs the tools before the work sees which bits to bring. */
+  @Test
+  void bitsAreListedInTheSizesThatStepsUse() {
+    Pages pages = pages(AllProjects.named("nightstand"));
+    assertEquals("4.4 mm, 5 mm", sizes(pages, "Brad-point bit"));
+    assertEquals("2 mm, 2.8 mm", sizes(pages, "Pilot bit"));
+    assertEquals("8 mm", sizes(pages, "Countersink bit"));
+    assertEquals("cuts of 18 mm", sizes(pages, "Straight or spiral bit"));
+    assertEquals(
+        "cuts of 7 mm",
+        sizes(pages, "Mortise chisel and mallet, or router with edge guide and straight bit"));
+    assertEquals("", sizes(pages, "Drill"));
+  }
+
+  /** No step says that clamps open further, or that more are set, than the list tells. */
+  @TestFactory
+  List<DynamicTest> clampsAreListedForTheMostAndTheWidestOfAllSteps() {
+    Pattern opening = Pattern.compile("(?:open|opens) (.+? (?:in|mm)),");
+    return AllProjects.each(
+        project -> {
+          PlanSet set = project.set();
+          Pages pages = pages(set);
+          Matcher told =
+              Pattern.compile("(\\d+) at once, at most, opening (.+ (?:in|mm)) or more")
+                  .matcher(sizes(pages, "Bar clamps"));
+          assertTrue(told.matches(), sizes(pages, "Bar clamps"));
+          Length widest = Length.parse(told.group(2));
+          for (StepPages.Entry step : pages.steps().all()) {
+            Matcher said = opening.matcher(String.join(" ", step.text().sentences()));
+            while (said.find()) {
+              assertFalse(Length.parse(said.group(1)).isLongerThan(widest));
+            }
+            int clamps = set.build().steps().get(step.number() - 1).glueUp().clamps();
+            assertTrue(clamps <= Integer.parseInt(told.group(1)), told.group());
+          }
+          int shop = set.piece().description().shop().clamps();
+          assertTrue(Integer.parseInt(told.group(1)) <= shop, told.group());
+        });
+  }
+
+  /** A name of several lines stands beside the first setting of its tool only. */
+  @Test
+  void longNamesDoNotSpreadTheSettingsOverAnotherPage() {
+    Pages pages = pages(AllProjects.named("nightstand"));
+    long begun =
+        pages.tools().set().stream().filter(TableFlow.Part::breaks).count()
+            + pages.tools().all().stream().filter(TableFlow.Part::breaks).count();
+    assertEquals(2, begun);
   }
 }
