@@ -1089,8 +1089,8 @@
       <#if t?is_first>
         <@say "Turn one end for end, so that the " + (t.term == "sunk")?then("countersunk holes look inwards: those of ", "two grooves face each other: that of ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
-    <#else>
-      <@say "See that " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("as drawn", "mirrored") + ",") + pick(t.parts, " looks", " look") + " with the " + (t.term == "taper")?then("tapered " + many("face", t.faces?size), (t.term == "pin-row")?then("shelf pin holes", (t.term == "sunk")?then("countersunk holes", "groove"))) + " " + joined(t.faces?map(f -> facesWay[f])) + "."/>
+    <#elseif t.term != "sunk">
+      <@say "See that " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("as drawn", "mirrored") + ",") + pick(t.parts, " looks", " look") + " with the " + (t.term == "taper")?then("tapered " + many("face", t.faces?size), (t.term == "pin-row")?then("shelf pin holes", "groove")) + " " + joined(t.faces?map(f -> facesWay[f])) + "."/>
     </#if>
   </#list>
 </#macro>

@@ -1075,8 +1075,8 @@
       <#if t?is_first>
         <@say "Eines Ende gegen Ende drehen, damit " + (t.term == "sunk")?then("die gesenkten Löcher nach innen zeigen: die von ", "sich die zwei Nuten gegenüberstehen: die von ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
-    <#else>
-      <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", (t.term == "sunk")?then("die Fläche mit den gesenkten Löchern", "die Nut"))) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
+    <#elseif t.term != "sunk">
+      <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", "die Nut")) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
     </#if>
   </#list>
 </#macro>

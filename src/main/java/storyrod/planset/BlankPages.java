@@ -24,7 +24,8 @@ final class BlankPages {
 
   /** The height that title, lead and title block take beside a blank's drawing, in mm. */
   static double besideMm(KeptNotes notes, Mark mark, Paper paper) {
-    return PartPages.besideMm(mark.mark(), title(notes, mark), line(notes, mark), paper);
+    PartPages.Page page = new PartPages.Page(notes.texts(), paper);
+    return PartPages.besideMm(mark, title(notes, mark), line(notes, mark), page);
   }
 
   private static PartPages.Entry entry(Drawing drawing, KeptNotes notes, Mark mark, Paper paper) {

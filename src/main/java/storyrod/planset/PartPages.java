@@ -3,6 +3,7 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.Packing;
 import storyrod.piece.Mark;
@@ -16,6 +17,12 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
   private static final TextMeasure LEAD = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure FIELD = new TextMeasure(PdfFonts.BOLD, 8.5, 1.25);
   private static final double TITLE_BLOCK_MM = 9.4;
+
+  /** What the fields of the title block leave for their words. */
+  private static final double TITLE_MM = 33;
+
+  private static final double STOCK_MM = 31;
+  private static final double UNIT_MM = 9;
   private static final double SPACES_MM = 10.3;
 
   public PartPages {
@@ -73,17 +80,34 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
   /** The height that title, lead and title block take beside a part's drawing, in mm. */
   static double besideMm(Mark mark, PartLines lines, Paper paper) {
     String lead = lines.of(mark) + " " + mark.shown().say().orElse("");
-    return besideMm(mark.mark(), mark.title(), lead, paper);
+    return besideMm(mark, mark.title(), lead, new Page(lines.texts(), paper));
+  }
+
+  /** A page in some words. */
+  record Page(Texts texts, Paper paper) {
+    double heightMm(TextMeasure measure, String text) {
+      return measure.heightMm(text, paper.textWidthMm());
+    }
   }
 
   /** The same for any title and lead. */
-  static double besideMm(String mark, String title, String lead, Paper paper) {
-    return TITLE.heightMm(mark + "   " + title, paper.textWidthMm())
-        + LEAD.heightMm(lead, paper.textWidthMm())
-        + FIELD.heightMm(mark + " " + title, 33)
+  static double besideMm(Mark mark, String title, String lead, Page page) {
+    return page.heightMm(TITLE, mark.mark() + "   " + title)
+        + page.heightMm(LEAD, lead)
+        + fieldsMm(mark, title, page.texts())
         - FIELD.lineMm()
         + TITLE_BLOCK_MM
         + SPACES_MM;
+  }
+
+  /** The height of the fullest field of the title block. */
+  private static double fieldsMm(Mark mark, String title, Texts texts) {
+    return DoubleStream.of(
+            FIELD.heightMm(mark.mark() + " " + title, TITLE_MM),
+            FIELD.heightMm(texts.stock(mark.shown().stock()), STOCK_MM),
+            FIELD.heightMm(texts.unit(), UNIT_MM))
+        .max()
+        .orElseThrow();
   }
 
   private static Entry entry(PlanSet set, Mark mark, PartLines lines, Paper paper) {
