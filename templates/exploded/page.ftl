@@ -12,20 +12,24 @@
 </#list>
 <#if rows?size == 1><td class="half end"></td></#if>
 </tr></table></#macro>
+<#-- A list longer than a page goes on in blocks that stay whole: three columns of so many rows. -->
+<#assign longList = 60>
+<#assign longRows = 5>
+<#macro partsColumns rows><table class="columns parts-list<#if rows?size lt partsList.rows?size> block</#if>"><tr>
+<#local height = (rows?size / 3)?ceiling>
+<#list rows?chunk(height) as column><td class="column<#if column?index == 2> end</#if>">
+<table class="side-list">
+<#list column as row><tr><td class="mark"><#if shownMarks?seq_contains(row.mark)><a href="#part-${row.mark}">${row.mark}</a><#else>${row.mark}</#if></td><td>${row.part}</td><td class="figure">${row.count}</td></tr></#list>
+</table></td>
+</#list>
+<#list (rows?size / height)?ceiling..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
+</tr></table></#macro>
 <div class="section" id="exploded">
 <@frame.head say('exploded.title')/>
 <h1>${say('exploded.title')}</h1>
 <#if opened?has_content><p class="quiet">${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'), '|')?keep_before('|')}<a href="#exploded-opened" class="target"></a>${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'), '|')?keep_after('|')}</p></#if>
 <div class="picture"><@frame.drawing exploded/></div>
-<table class="columns parts-list"><tr>
-<#assign height = (partsList.rows?size / 3)?ceiling>
-<#list partsList.rows?chunk(height) as column><td class="column<#if column?index == 2> end</#if>">
-<table class="side-list">
-<#list column as row><tr><td class="mark"><#if shownMarks?seq_contains(row.mark)><a href="#part-${row.mark}">${row.mark}</a><#else>${row.mark}</#if></td><td>${row.part}</td><td class="figure">${row.count}</td></tr></#list>
-</table></td>
-</#list>
-<#list (partsList.rows?size / height)?ceiling..<3 as missing><td class="column<#if missing == 2> end</#if>"></td></#list>
-</tr></table>
+<#if partsList.rows?size gt longList><#list partsList.rows?chunk(3 * longRows) as block><@partsColumns block/></#list><#else><@partsColumns partsList.rows/></#if>
 <#if explodedKey?has_content><@key explodedKey/></#if>
 </div>
 <#list explodedHardware as drawing>

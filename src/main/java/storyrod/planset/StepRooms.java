@@ -117,6 +117,9 @@ final class StepRooms {
   private Place pictured(Wish wish, DoubleUnaryOperator picture) {
     double around = wish.stageMm() + StepHeights.AROUND_PICTURE_MM;
     double wide = paper.textWidthMm();
+    if (texts.of(wish.step(), false) + wish.stageMm() > StepHeights.roomMm(paper)) {
+      return overPages(wish, picture);
+    }
     Place plain = place(wide, around + texts.of(wish.step(), true), picture);
     double narrow = texts.besideListsMm();
     Place columns = place(narrow, around + texts.inColumns(wish.step()), picture);
@@ -126,6 +129,22 @@ final class StepRooms {
     return tooHigh || scale(columns, picture) < CLEARLY * scale(plain, picture)
         ? plain
         : atLeast(lists, columns);
+  }
+
+  /** Words that run on over the next page leave what the lists do not need to a picture. */
+  private Place overPages(Wish wish, DoubleUnaryOperator picture) {
+    double around = wish.stageMm() + StepHeights.AROUND_PICTURE_MM;
+    double wide = paper.textWidthMm();
+    double most = Math.min(picture.applyAsDouble(wide), ENOUGH_SHARE * paper.textHeightMm());
+    double left =
+        StepHeights.roomMm(paper)
+            - around
+            - texts.head(wish.step(), true)
+            - texts.lists(wish.step())
+            - texts.below(true);
+    double high = Math.max(Math.min(most, left), Math.min(most, LEAST_PICTURE_MM / 2));
+    double beside = around + texts.of(wish.step(), true);
+    return new Place(Packing.Item.of(beside + high), wide, beside);
   }
 
   /** How large a picture comes out, as a share of what fills the page's width. */
