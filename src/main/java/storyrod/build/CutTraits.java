@@ -14,6 +14,7 @@ import storyrod.piece.PocketHoles;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
+import storyrod.piece.TrenchRole;
 
 /** What is special about cuts and holes, in words such as {@code cut-dado}. */
 record CutTraits(Piece piece) {
@@ -69,7 +70,7 @@ record CutTraits(Piece piece) {
   }
 
   private static boolean isNarrowGroove(Part part, Cut.Trench trench) {
-    return trench.term().equals("groove")
+    return TrenchRole.GROOVE.isOf(trench)
         && CutKind.of(part, trench).size().isShorterThan(LEAST_DADO_SET);
   }
 

@@ -23,6 +23,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
 import storyrod.piece.Slots;
+import storyrod.piece.TrenchRole;
 
 /** Finds the hollows of a piece's parts, and which of them run into each other. */
 record Hollows(Piece piece) {
@@ -33,7 +34,7 @@ record Hollows(Piece piece) {
 
   /** Cuts whose filling is glued in, and would be in the way of a drill or a screw. */
   private static final Set<String> HOUSING =
-      Set.of("mortise", "open mortise", "haunch socket", "dado", "stopped dado");
+      Set.of("mortise", "open mortise", Cut.Trench.HAUNCH_SOCKET);
 
   /** Two hollows of one part that run into each other, and how deep. */
   record Pair(Hollow one, Hollow other, Length deep) {
@@ -160,7 +161,8 @@ record Hollows(Piece piece) {
     if (trench.forWhat().isEmpty()) {
       return Use.OPEN;
     }
-    return HOUSING.contains(trench.term()) ? Use.HOUSED : Use.TAKEN;
+    boolean isHoused = TrenchRole.HOUSING.isOf(trench) || HOUSING.contains(trench.term());
+    return isHoused ? Use.HOUSED : Use.TAKEN;
   }
 
   /** The wide steps, in which the heads sink, and the narrow ones that the screws fill. */

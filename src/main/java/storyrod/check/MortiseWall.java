@@ -11,6 +11,7 @@ import storyrod.measure.Unit;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.TrenchRole;
 
 /** A mortise, or a groove for a tongue, with so little wood beside it that it may split off. */
 final class MortiseWall implements Check {
@@ -44,7 +45,7 @@ final class MortiseWall implements Check {
         || !takesInTenon(piece, part, trench)) {
       return Stream.empty();
     }
-    boolean isGroove = trench.term().equals("groove");
+    boolean isGroove = TrenchRole.GROOVE.isOf(trench);
     return Arrays.stream(Face.values())
         .filter(face -> face != trench.from() && !runsThrough(part, trench, face))
         .filter(face -> !isGroove || face.axis() != trench.from().axis())

@@ -10,6 +10,7 @@ import storyrod.measure.LengthFormat;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.TrenchRole;
 
 /** A tenon that another cut of its part takes some of away. */
 final class TenonCutAway implements Check {
@@ -54,7 +55,7 @@ final class TenonCutAway implements Check {
   }
 
   private static boolean isUsual(Cut.Tenon tenon, Cut cut) {
-    return tenon.term().equals("tongue") && cut.term().equals("groove");
+    return tenon.term().equals("tongue") && TrenchRole.GROOVE.isOf(cut);
   }
 
   private static Length least(Box box) {

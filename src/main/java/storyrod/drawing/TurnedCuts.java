@@ -46,6 +46,7 @@ record TurnedCuts(Turn turn) {
   private Cut.Trench turned(Cut.Trench trench) {
     return new Cut.Trench(
         trench.term(),
+        trench.role(),
         turn.turned(trench.from()),
         turn.turned(trench.removed()),
         trench.depth(),

@@ -76,12 +76,14 @@ public sealed interface Cut
   /**
    * A box-shaped cut.
    *
+   * @param role what it is for, where the term would not tell
    * @param removed what is cut away; it stays inside the part's own box
    * @param depth how deep it goes from the face; the part's whole thickness if it goes through
    * @param alsoFor what else goes into it, where several joints share one cut
    */
   record Trench(
       String term,
+      TrenchRole role,
       Face from,
       Box removed,
       Length depth,
@@ -96,10 +98,10 @@ public sealed interface Cut
       alsoFor = List.copyOf(alsoFor);
     }
 
-    /** A trench that takes in one thing at most. */
+    /** One that its term tells, and that takes in one thing at most. */
     public Trench(
         String term, Face from, Box removed, Length depth, Optional<String> forWhat, Span at) {
-      this(term, from, removed, depth, forWhat, List.of(), at);
+      this(term, TrenchRole.OTHER, from, removed, depth, forWhat, List.of(), at);
     }
 
     @Override

@@ -30,16 +30,12 @@ public record FloatingPanel(Part panel, List<Joint> grooved) {
         .filter(
             joint ->
                 piece.part(joint.second()).cuts(Cut.Trench.class).stream()
-                    .anyMatch(cut -> isGroove(cut, joint) && cut.isFor(part.name())))
+                    .anyMatch(cut -> isGroove(cut) && cut.isFor(part.name())))
         .toList();
   }
 
-  /** One that is written as a groove may run across the grain, and is a dado then. */
-  private static boolean isGroove(Cut.Trench cut, Joint joint) {
-    boolean across = cut.term().equals("dado") || cut.term().equals("stopped dado");
-    return cut.term().equals("groove")
-        || cut.term().equals("stopped groove")
-        || across && joint.type().equals("groove");
+  private static boolean isGroove(Cut.Trench cut) {
+    return cut.role() == TrenchRole.GROOVE || cut.role() == TrenchRole.STOPPED_GROOVE;
   }
 
   private boolean lies(int sign) {

@@ -58,11 +58,16 @@ final class SharedCuts {
   }
 
   private static boolean isOnePlace(Cut.Trench one, Cut.Trench other) {
-    return one.term().equals(other.term())
+    return isAlike(one, other)
         && one.from() == other.from()
         && Arrays.stream(Axis.values())
             .filter(axis -> axis != one.from().axis())
             .allMatch(axis -> one.removed().on(axis).equals(other.removed().on(axis)));
+  }
+
+  private static boolean isAlike(Cut.Trench one, Cut.Trench other) {
+    return one.term().equals(other.term())
+        || one.role() == other.role() && one.role() != TrenchRole.OTHER;
   }
 
   private static Cut.Trench one(Cut.Trench first, Cut.Trench other) {
@@ -80,6 +85,7 @@ final class SharedCuts {
             .toList();
     return new Cut.Trench(
         first.term(),
+        first.role(),
         first.from(),
         removed,
         depth,

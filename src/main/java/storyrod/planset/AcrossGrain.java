@@ -6,6 +6,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.TrenchRole;
 
 /** Finds joints that let wood move across the grain of what holds it, as a breadboard end does. */
 record AcrossGrain(Piece piece) {
@@ -21,6 +22,6 @@ record AcrossGrain(Piece piece) {
   }
 
   private static boolean isGrooveFor(Cut cut, String part) {
-    return cut instanceof Cut.Trench trench && trench.term().equals("groove") && trench.isFor(part);
+    return TrenchRole.GROOVE.isOf(cut) && cut.isFor(part);
   }
 }

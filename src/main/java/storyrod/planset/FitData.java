@@ -24,6 +24,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
 import storyrod.piece.SplineSlot;
+import storyrod.piece.TrenchRole;
 
 /** The values of a step that fits parts: what comes in, to what, and how it lies there. */
 final class FitData {
@@ -284,7 +285,7 @@ final class FitData {
   /** Whether a groove, in which a panel may have to move, takes in the haunch of a tenon. */
   private boolean isHaunchedInGroove(Joint joint) {
     return takenIn(joint).filter("mortise"::equals).isPresent()
-        && takingIn(joint).anyMatch(cut -> cut.term().equals("groove"));
+        && takingIn(joint).anyMatch(TrenchRole.GROOVE::isOf);
   }
 
   /** Whether all that comes in meets several parts with one and the same face. */

@@ -16,6 +16,7 @@ import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.Slanted;
+import storyrod.piece.TrenchRole;
 
 /**
  * Which way round equal parts lie in their places, told by a cut that nothing fills yet: the face
@@ -159,7 +160,7 @@ record TurnData(Piece piece, PartPhrases phrases) {
   /** Its grooves that take a fitting, or a part that comes later. */
   private Stream<Cut.Trench> open(Part part, Step step) {
     return part.cuts(Cut.Trench.class).stream()
-        .filter(trench -> trench.term().equals("groove"))
+        .filter(TrenchRole.GROOVE::isOf)
         .filter(
             trench ->
                 trench.forWhat().stream()

@@ -36,6 +36,7 @@ import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
+import storyrod.piece.TrenchRole;
 
 /** Builds small pieces for tests, with joints worked out by hand-sized rules; measures in mm. */
 final class TestPiece {
@@ -190,13 +191,16 @@ final class TestPiece {
     lettings.add(
         () ->
             into.cuts.add(
-                new Cut.Trench(
-                    type,
-                    face.opposite(),
-                    inside(in.box.with(face.axis(), tip(in.shoulder, face, deep)), into.box),
-                    deep,
-                    Optional.of(first),
-                    at())));
+                role(type)
+                    .given(
+                        new Cut.Trench(
+                            type,
+                            face.opposite(),
+                            inside(
+                                in.box.with(face.axis(), tip(in.shoulder, face, deep)), into.box),
+                            deep,
+                            Optional.of(first),
+                            at()))));
     in.box = in.box.extended(face, deep);
     joints.add(
         new Joint(
@@ -246,6 +250,14 @@ final class TestPiece {
             Optional.empty(),
             at()));
     return this;
+  }
+
+  private static TrenchRole role(String type) {
+    return switch (type) {
+      case "dado" -> TrenchRole.HOUSING;
+      case "groove" -> TrenchRole.GROOVE;
+      default -> TrenchRole.OTHER;
+    };
   }
 
   /** Cuts a box away from a part, wherever it lies. */

@@ -89,8 +89,15 @@ final class Remade {
     return switch (cut) {
       case Cut.Trench t -> {
         Box removed = trench(t);
-        yield new Cut.Trench(
-            t.term(), t.from(), removed, removed.size(t.from().axis()), t.forWhat(), t.at());
+        yield t.role()
+            .given(
+                new Cut.Trench(
+                    t.term(),
+                    t.from(),
+                    removed,
+                    removed.size(t.from().axis()),
+                    t.forWhat(),
+                    t.at()));
       }
       case Cut.Tenon t ->
           new Cut.Tenon(

@@ -9,6 +9,7 @@ import storyrod.build.Verb;
 import storyrod.piece.Cut;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
+import storyrod.piece.TrenchRole;
 
 /**
  * A tenon is fitted to its mortise and a tongue to its groove, since it is easier to take a shaving
@@ -18,7 +19,7 @@ import storyrod.piece.Piece;
 public final class MortiseBeforeTenon implements Rule {
   private static final String KEY = "mortise-before-tenon";
   private static final List<String> TAKING =
-      List.of("mortise", "open mortise", Cut.Trench.HAUNCH_SOCKET, "groove", "lid groove");
+      List.of("mortise", "open mortise", Cut.Trench.HAUNCH_SOCKET, "lid groove");
 
   @Override
   public String key() {
@@ -65,7 +66,11 @@ public final class MortiseBeforeTenon implements Rule {
   /** Whether a need, of any rule, means an operation when it names what comes first. */
   public static boolean meansFirst(Need need, Operation operation) {
     return !need.rule().equals(KEY)
-        || operation.cuts().stream().anyMatch(cut -> TAKING.contains(cut.term()));
+        || operation.cuts().stream().anyMatch(MortiseBeforeTenon::isTaking);
+  }
+
+  private static boolean isTaking(Cut cut) {
+    return TrenchRole.GROOVE.isOf(cut) || TAKING.contains(cut.term());
   }
 
   /** Whether a need, of any rule, means an operation when it names what comes later. */

@@ -8,6 +8,7 @@ import storyrod.geometry.Box;
 import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.Meeting;
+import storyrod.piece.TrenchRole;
 
 /** A slot across the grain, or across a sheet, that takes the end of another part. */
 public final class Dado extends Slotted {
@@ -28,6 +29,11 @@ public final class Dado extends Slotted {
             JointKeys.plain(meeting, meeting.entry().yes("glue", false)),
             JointKeys.squareOnly(meeting, "let the dado run through: leave `stop` out"))
         : super.effect(meeting);
+  }
+
+  @Override
+  TrenchRole role(Meeting meeting) {
+    return TrenchRole.HOUSING;
   }
 
   @Override

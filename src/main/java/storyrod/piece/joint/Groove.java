@@ -10,6 +10,7 @@ import storyrod.geometry.Box;
 import storyrod.measure.Length;
 import storyrod.piece.JointEffect;
 import storyrod.piece.Meeting;
+import storyrod.piece.TrenchRole;
 
 /** A slot along a part that takes the edge of a panel, usually without glue. */
 public final class Groove extends Slotted {
@@ -42,6 +43,11 @@ public final class Groove extends Slotted {
 
   private static boolean isStopped(Entry entry) {
     return entry.yes("stopped", false);
+  }
+
+  @Override
+  TrenchRole role(Meeting meeting) {
+    return isStopped(meeting.entry()) ? TrenchRole.STOPPED_GROOVE : TrenchRole.GROOVE;
   }
 
   @Override

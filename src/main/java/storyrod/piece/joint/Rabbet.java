@@ -4,11 +4,17 @@ import java.util.List;
 import storyrod.description.Diagnostic;
 import storyrod.geometry.Box;
 import storyrod.piece.Meeting;
+import storyrod.piece.TrenchRole;
 
 /** A step at the edge of a part that takes the end of another. */
 public final class Rabbet extends Slotted {
   public Rabbet() {
     super("rabbet", "The end of one part sits in a step at the edge of another.");
+  }
+
+  @Override
+  TrenchRole role(Meeting meeting) {
+    return TrenchRole.OTHER;
   }
 
   @Override

@@ -18,6 +18,7 @@ import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.JointType;
 import storyrod.piece.Meeting;
+import storyrod.piece.TrenchRole;
 
 /** A joint in which the end of one part fills a slot right across the other. */
 abstract class Slotted implements JointType {
@@ -41,6 +42,9 @@ abstract class Slotted implements JointType {
   String term(Meeting meeting) {
     return words.name();
   }
+
+  /** What the slot is for; that stays, whatever the grain makes of its word. */
+  abstract TrenchRole role(Meeting meeting);
 
   /**
    * A dado runs across the grain, a groove along it (common practice), whichever word the joint was
@@ -98,13 +102,15 @@ abstract class Slotted implements JointType {
     }
     Box slot = slot(meeting);
     Cut cut =
-        new Cut.Trench(
-            term(meeting),
-            meeting.touched(),
-            slot,
-            entry.length("depth"),
-            Optional.of(meeting.first().name()),
-            entry.at());
+        role(meeting)
+            .given(
+                new Cut.Trench(
+                    term(meeting),
+                    meeting.touched(),
+                    slot,
+                    entry.length("depth"),
+                    Optional.of(meeting.first().name()),
+                    entry.at()));
     List<Diagnostic> faults =
         Stream.of(
                 meeting.depthFaults("depth", entry.length("depth")),

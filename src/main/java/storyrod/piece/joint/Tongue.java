@@ -22,6 +22,7 @@ import storyrod.piece.JointEffect;
 import storyrod.piece.JointEffect.CutIn;
 import storyrod.piece.JointType;
 import storyrod.piece.Meeting;
+import storyrod.piece.TrenchRole;
 
 /**
  * An end or an edge cut down on both cheeks to a tongue, which lies in a groove right along another
@@ -119,13 +120,14 @@ public final class Tongue implements JointType {
   }
 
   private static Cut groove(Meeting meeting, Box slot) {
-    return new Cut.Trench(
-        "groove",
-        meeting.touched(),
-        slot,
-        meeting.entry().length("depth"),
-        Optional.of(meeting.first().name()),
-        meeting.entry().at());
+    return TrenchRole.GROOVE.given(
+        new Cut.Trench(
+            "groove",
+            meeting.touched(),
+            slot,
+            meeting.entry().length("depth"),
+            Optional.of(meeting.first().name()),
+            meeting.entry().at()));
   }
 
   private static List<Diagnostic> edgeFaults(Meeting meeting, Box slot) {

@@ -19,6 +19,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Meeting;
 import storyrod.piece.Slots;
+import storyrod.piece.TrenchRole;
 
 /**
  * Slots in a rail in which the tongues of top fasteners slide: a groove right along it, or one slot
@@ -116,8 +117,9 @@ record TopSlots(Meeting meeting, Face side, ItemEntry fastener) {
         rail()
             .with(meeting.axis(), height())
             .with(side.axis(), new Range(surface.min(inside), surface.max(inside)));
-    return new Cut.Trench(
-        "groove", side, removed, depth(), Optional.of(fastener.name()), meeting.entry().at());
+    return TrenchRole.GROOVE.given(
+        new Cut.Trench(
+            "groove", side, removed, depth(), Optional.of(fastener.name()), meeting.entry().at()));
   }
 
   private Cut slots() {
