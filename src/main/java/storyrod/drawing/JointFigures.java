@@ -9,8 +9,14 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
+import storyrod.piece.PocketHoles;
+import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 
 /** The dimensions in the section of a joint: the sizes of its cuts, then where they lie. */
 final class JointFigures {
@@ -44,7 +50,15 @@ final class JointFigures {
         case Cut.Holes holes -> deep(holes.from(), holes.through(), JointRow.around(holes));
         case Slots slots ->
             deep(slots.from(), slots.through(), slots.around(slots.centres().getFirst()));
-        default -> {}
+        case Comb comb -> {}
+        case Cut.Shaped shaped -> {}
+        case Cut.Roundover roundover -> {}
+        case PocketHoles pockets -> {}
+        case InPlace inPlace -> {}
+        case Slanted.Slope slope -> {}
+        case Slanted.Housing housing -> {}
+        case Dovetails dovetails -> {}
+        case SplineSlot slot -> {}
       }
     }
   }
@@ -58,7 +72,15 @@ final class JointFigures {
         case Cut.Tenon tenon -> shoulders(tenon);
         case Cut.Holes holes -> row(holes, own);
         case Slots slots -> row(slots, own);
-        default -> {}
+        case Comb comb -> {}
+        case Cut.Shaped shaped -> {}
+        case Cut.Roundover roundover -> {}
+        case PocketHoles pockets -> {}
+        case InPlace inPlace -> {}
+        case Slanted.Slope slope -> {}
+        case Slanted.Housing housing -> {}
+        case Dovetails dovetails -> {}
+        case SplineSlot slot -> {}
       }
     }
   }

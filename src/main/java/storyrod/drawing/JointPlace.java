@@ -11,10 +11,14 @@ import storyrod.measure.Length;
 import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
+import storyrod.piece.Slanted;
+import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 
 /**
  * Where a joint lies in the piece, and how much of its two parts a drawing of it shows.
@@ -125,7 +129,17 @@ public record JointPlace(Joint joint, JointPart first, JointPart second) {
     return switch (cut) {
       case Comb comb -> Optional.of(comb.along());
       case Dovetails row -> Optional.of(row.across());
-      default -> Optional.empty();
+      case Cut.Trench trench -> Optional.empty();
+      case Cut.Tenon tenon -> Optional.empty();
+      case Cut.Shaped shaped -> Optional.empty();
+      case Cut.Roundover roundover -> Optional.empty();
+      case Cut.Holes holes -> Optional.empty();
+      case PocketHoles pockets -> Optional.empty();
+      case InPlace inPlace -> Optional.empty();
+      case Slanted.Slope slope -> Optional.empty();
+      case Slanted.Housing housing -> Optional.empty();
+      case SplineSlot slot -> Optional.empty();
+      case Slots slots -> Optional.empty();
     };
   }
 

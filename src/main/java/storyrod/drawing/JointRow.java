@@ -1,16 +1,23 @@
 package storyrod.drawing;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Comb;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
+import storyrod.piece.InPlace;
 import storyrod.piece.PocketHoles;
+import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 
 /**
  * The centres of a joint's holes or slots, in order.
@@ -21,14 +28,27 @@ record JointRow(List<Point> centres, Axis along) {
   /** Of a cut that is square to a plane; none of other cuts. */
   static Optional<JointRow> of(Cut cut, Axis normal) {
     return switch (cut) {
-      case Cut.Holes holes when holes.from().axis() == normal ->
-          Optional.of(new JointRow(holes.centres(), holes.along()));
-      case Slots slots when slots.from().axis() == normal ->
-          Optional.of(new JointRow(slots.centres(), slots.along()));
-      case PocketHoles pockets when pockets.end().axis() == normal ->
-          Optional.of(new JointRow(pockets.centres(), along(pockets)));
-      default -> Optional.empty();
+      case Cut.Holes holes ->
+          new JointRow(holes.centres(), holes.along()).square(holes.from(), normal);
+      case Slots slots -> new JointRow(slots.centres(), slots.along()).square(slots.from(), normal);
+      case PocketHoles pockets ->
+          new JointRow(pockets.centres(), along(pockets)).square(pockets.end(), normal);
+      case Cut.Trench trench -> Optional.empty();
+      case Cut.Tenon tenon -> Optional.empty();
+      case Comb comb -> Optional.empty();
+      case Cut.Shaped shaped -> Optional.empty();
+      case Cut.Roundover roundover -> Optional.empty();
+      case InPlace inPlace -> Optional.empty();
+      case Slanted.Slope slope -> Optional.empty();
+      case Slanted.Housing housing -> Optional.empty();
+      case Dovetails dovetails -> Optional.empty();
+      case SplineSlot slot -> Optional.empty();
     };
+  }
+
+  /** The row itself if its face looks along an axis. */
+  private Optional<JointRow> square(Face face, Axis normal) {
+    return Optional.of(this).filter(row -> face.axis() == normal);
   }
 
   private static Axis along(PocketHoles pockets) {
@@ -70,7 +90,7 @@ record JointRow(List<Point> centres, Axis along) {
   }
 
   private static Box around(List<Point> centres, Length diameter, Axis normal) {
-    Length half = diameter.dividedBy(2, java.math.RoundingMode.FLOOR);
+    Length half = diameter.dividedBy(2, RoundingMode.FLOOR);
     return centres.stream().map(each -> around(each, half, normal)).reduce(Box::around).get();
   }
 
