@@ -4,7 +4,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.LongStream;
+import java.util.stream.IntStream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PanelClamps;
 import storyrod.build.Verb;
@@ -93,10 +93,9 @@ record BoardPlan(
       return isLaminated() ? part.finishedThickness() : piece.gluedWidth(part);
     }
 
-    /** How many boards lie beside or on each other: the fewest, where the boards decide. */
-    private long boards() {
-      long fewest = Math.ceilDiv(roughWidth().ticks(), piece.widestStave().ticks());
-      return isLaminated() ? piece.layers(part) : piece.staves(part).orElse((int) fewest);
+    /** How many boards lie beside or on each other. */
+    private int boards() {
+      return isLaminated() ? piece.layers(part) : piece.panelStaves(part);
     }
 
     /** Its sizes are said below it: what is glued up is cut to size later. */
@@ -115,9 +114,9 @@ record BoardPlan(
           List.of());
     }
 
-    private static List<Range> staves(Length width, long count) {
-      Length each = width.dividedBy((int) count, RoundingMode.CEILING);
-      return LongStream.range(0, count)
+    private static List<Range> staves(Length width, int count) {
+      Length each = width.dividedBy(count, RoundingMode.CEILING);
+      return IntStream.range(0, count)
           .mapToObj(i -> new Range(each.times(i).min(width), each.times(i + 1).min(width)))
           .toList();
     }
@@ -197,14 +196,9 @@ record BoardPlan(
       List<Block> blocks =
           staves(width, boards()).stream()
               .filter(each -> each.overlaps(y))
-              .map(each -> new Block(x, within(each, y)))
+              .map(each -> new Block(x, each.shared(y)))
               .toList();
       return new BoardPlan(part, length, width, blocks, true, List.of(), List.of(x), List.of(y));
-    }
-
-    private static Range within(Range range, Range bounds) {
-      Length from = range.from().isShorterThan(bounds.from()) ? bounds.from() : range.from();
-      return new Range(from, range.to().min(bounds.to()));
     }
 
     private static Range middle(Length whole, Length size) {

@@ -54,11 +54,7 @@ record EndView(
   }
 
   private static EndView alternated(Piece piece, Part part, Words words) {
-    int count =
-        piece
-            .staves(part)
-            .orElse(
-                (int) Math.ceilDiv(piece.gluedWidth(part).ticks(), piece.widestStave().ticks()));
+    int count = piece.panelStaves(part);
     double width = piece.gluedWidth(part).toMm() / count;
     int shown = Math.min(count, MOST_STAVES);
     double wide = Math.min(MOST_STAVE_MM, MOST_MM / shown);

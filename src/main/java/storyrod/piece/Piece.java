@@ -138,6 +138,12 @@ public record Piece(
     return new Staves(description).of(part, blankWidth(part));
   }
 
+  /** How many boards lie edge to edge in a panel: the fewest, where the boards decide. */
+  public int panelStaves(Part part) {
+    return staves(part)
+        .orElseGet(() -> (int) Math.ceilDiv(gluedWidth(part).ticks(), widestStave().ticks()));
+  }
+
   /** How many boards lie on each other in a part; a sheet is one. */
   public int layers(Part part) {
     return isSolid(part) ? makeup(part).layers().map(Located::value).orElse(1) : 1;
