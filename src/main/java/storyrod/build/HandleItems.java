@@ -106,11 +106,7 @@ record HandleItems(Piece piece, HardwareShapes shapes) {
     return shapes.boxes(
         Pose.NONE,
         HardwareShapes.box(out, grip, place.along(), centres.plus(LONGER), BAR),
-        along(foot, place.along(), half.negated()),
-        along(foot, place.along(), half));
-  }
-
-  private static Box along(Box box, Axis axis, Length by) {
-    return box.with(axis, new Range(box.on(axis).from().plus(by), box.on(axis).to().plus(by)));
+        foot.moved(place.along(), half.negated()),
+        foot.moved(place.along(), half));
   }
 }

@@ -4,10 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import storyrod.geometry.Axis;
-import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.measure.Length;
 import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
@@ -92,25 +89,12 @@ public final class Passing {
 
   private static boolean hits(Part mover, Part other, Vector3D way) {
     double step = FIRST_STEP_MM;
-    for (double at = step; overlaps(mover.bounds(), other.bounds(), way.multiply(at)); at += step) {
+    for (double at = step; mover.bounds().moved(way.multiply(at)).overlaps(other.bounds()); at += step) {
       if (other.placed().sharedVolumeMm3(mover.placed(), way.multiply(at)) > NOTHING_MM3) {
         return true;
       }
       step *= NEXT_STEP;
     }
     return false;
-  }
-
-  private static boolean overlaps(Box moved, Box other, Vector3D by) {
-    Box there = moved;
-    for (Axis axis : Axis.values()) {
-      Length shift = Length.nearest(by.dot(Face.of(axis, 1).normal()));
-      there =
-          there.with(
-              axis,
-              new storyrod.geometry.Range(
-                  moved.on(axis).from().plus(shift), moved.on(axis).to().plus(shift)));
-    }
-    return there.overlaps(other);
   }
 }

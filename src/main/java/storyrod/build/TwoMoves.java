@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.geometry.Range;
 import storyrod.measure.Length;
 
 /**
@@ -90,13 +88,7 @@ final class TwoMoves {
 
   private boolean isOutFree(Way way) {
     return mover.stream()
-        .map(box -> moved(box, way))
+        .map(box -> box.moved(way.over().axis(), way.by().times(way.over().sign())))
         .allMatch(box -> rest.stream().noneMatch(other -> Reach.meets(box, other, way.out())));
-  }
-
-  private static Box moved(Box box, Way way) {
-    Axis axis = way.over().axis();
-    Length by = way.by().times(way.over().sign());
-    return box.with(axis, new Range(box.on(axis).from().plus(by), box.on(axis).to().plus(by)));
   }
 }

@@ -4,11 +4,8 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.PlacedItem;
-import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.geometry.Range;
-import storyrod.measure.Length;
 import storyrod.piece.Part;
 
 /**
@@ -50,14 +47,7 @@ record FreeWay(List<Part> parts, Map<String, Vector3D> offsets) {
 
   /** Where a part is drawn, as seen from the host in its place. */
   private Box drawn(Part part, String host) {
-    Vector3D by = offsets.get(part.name()).subtract(offsets.get(host));
-    Box box = part.bounds();
-    for (Axis axis : Axis.values()) {
-      Range own = box.on(axis);
-      Length way = Length.nearest(by.dot(Face.of(axis, 1).normal()));
-      box = box.with(axis, new Range(own.from().plus(way), own.to().plus(way)));
-    }
-    return box;
+    return part.bounds().moved(offsets.get(part.name()).subtract(offsets.get(host)));
   }
 
   private static double near(Box box, Face out) {

@@ -1,6 +1,7 @@
 package storyrod.geometry;
 
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.measure.Length;
 
 /** An exact box along the axes. */
@@ -37,6 +38,20 @@ public record Box(Range x, Range y, Range z) {
 
   public Box extended(Face face, Length by) {
     return with(face.axis(), on(face.axis()).extended(face.sign(), by));
+  }
+
+  /** The same box further on along an axis, or back where the length is negative. */
+  public Box moved(Axis axis, Length by) {
+    return with(axis, on(axis).moved(by));
+  }
+
+  /** The same box elsewhere by so many mm, on each axis to the nearest tick. */
+  public Box moved(Vector3D by) {
+    Box there = this;
+    for (Axis axis : Axis.values()) {
+      there = there.moved(axis, Length.nearest(by.dot(Face.of(axis, 1).normal())));
+    }
+    return there;
   }
 
   public boolean overlaps(Box other) {

@@ -30,6 +30,11 @@ public record Range(Length from, Length to) {
     return sign < 0 ? new Range(from.minus(by), to) : new Range(from, to.plus(by));
   }
 
+  /** The same range further on, or back where the length is negative. */
+  public Range moved(Length by) {
+    return new Range(from.plus(by), to.plus(by));
+  }
+
   public boolean overlaps(Range other) {
     return from.isShorterThan(other.to) && other.from.isShorterThan(to);
   }

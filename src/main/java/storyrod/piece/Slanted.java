@@ -104,7 +104,7 @@ public sealed interface Slanted extends Cut
 
     /** From where to where the bottom reaches. */
     public Range bottom() {
-      return new Range(mouth.from().plus(shift), mouth.to().plus(shift));
+      return mouth.moved(shift);
     }
 
     /** All that is taken. */
