@@ -34,6 +34,7 @@ record CatchItems(Catches catches, HardwareShapes shapes) {
   private static final Length IN = Length.mm(4);
 
   private static final int SORTS = 2;
+  private static final Range AT_EDGE = new Range(Length.ZERO, Length.ZERO);
 
   /** Empty where no post is known. */
   List<PlacedItem> of(HardwareEntry entry) {
@@ -75,9 +76,7 @@ record CatchItems(Catches catches, HardwareShapes shapes) {
   }
 
   private static Range past(Face out, Length length) {
-    return out.sign() > 0
-        ? new Range(Length.ZERO, length)
-        : new Range(length.negated(), Length.ZERO);
+    return AT_EDGE.extended(out.sign(), length);
   }
 
   /** Behind the door's free edge. */
