@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -223,19 +224,9 @@ record JointSection(
     return sawn.get(part).stream()
         .map(face -> inside(rings(face)))
         .filter(rings -> !rings.isEmpty())
-        .map(rings -> new Seen.Region(face().normal(), rings, area(rings.getFirst())))
-        .max(java.util.Comparator.comparingDouble(Seen.Region::areaMm2))
+        .map(rings -> new Seen.Region(face().normal(), rings, Outline.area(rings.getFirst())))
+        .max(Comparator.comparingDouble(Seen.Region::areaMm2))
         .map(Tips::inside)
         .map(at -> new JointMark(part.mark(), at));
-  }
-
-  private static double area(List<At> ring) {
-    double area = 0;
-    for (int i = 0; i < ring.size(); i++) {
-      At from = ring.get(i);
-      At to = ring.get((i + 1) % ring.size());
-      area += from.x() * to.y() - to.x() * from.y();
-    }
-    return Math.abs(area) / 2;
   }
 }

@@ -109,7 +109,8 @@ record Outline(List<At> corners, double minX, double maxX, double minY, double m
     return (to.x() - from.x()) * (at.y() - from.y()) - (to.y() - from.y()) * (at.x() - from.x());
   }
 
-  private static double area(List<At> ring) {
+  /** The area in mm² inside a ring, whichever way it runs. */
+  static double area(List<At> ring) {
     double sum = 0;
     for (int i = 0; i < ring.size(); i++) {
       At at = ring.get(i);
