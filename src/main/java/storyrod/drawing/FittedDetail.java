@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Drawing.Area;
@@ -44,22 +45,78 @@ record FittedDetail(List<Part> parts, List<Fitting> fittings, List<Seen> seen, B
   static FittedDetail of(Picture picture, List<Fitting> group, View view) {
     SeatBox seat = SeatBox.of(picture, group.getFirst());
     List<Fitting> out = group.stream().map(each -> drawnOut(each, group.getFirst())).toList();
-    List<List<Part>> choices =
-        List.of(around(picture, seat), List.of(seat.host()), List.of(seat.host()));
-    double whole = length(seen(List.of(), out, view, Set.of()));
-    List<Seen> seen = List.of();
-    List<Part> shown = List.of();
-    for (int i = 0; i < choices.size(); i++) {
-      boolean isLast = i == choices.size() - 1;
-      shown = choices.get(i);
-      Set<String> opened = isLast ? Set.of(seat.host().name()) : Set.of();
-      seen = seen(shown, out, view, opened);
-      if (length(seen.subList(shown.size(), seen.size())) >= ENOUGH_SEEN * whole) {
-        break;
-      }
-    }
+    Look look = Look.enough(Around.choices(picture, seat), out, view);
     return new FittedDetail(
-        shown, out, seen, window(seat, seen.subList(shown.size(), seen.size()), view));
+        look.around.parts, out, look.seen, window(seat, look.hardware(), view));
+  }
+
+  /**
+   * What is shown around an item.
+   *
+   * @param opened the names of the parts of which only the outline is shown
+   */
+  private record Around(List<Part> parts, Set<String> opened) {
+    static final Around NOTHING = new Around(List.of(), Set.of());
+
+    /** All that is near, else the item's own part, else that as an outline. */
+    static List<Around> choices(Picture picture, SeatBox seat) {
+      List<Part> host = List.of(seat.host());
+      return List.of(
+          new Around(near(picture, seat), Set.of()),
+          new Around(host, Set.of()),
+          new Around(host, Set.of(seat.host().name())));
+    }
+
+    private static List<Part> near(Picture picture, SeatBox seat) {
+      Stream<Part> others =
+          picture.parts().stream()
+              .filter(part -> !part.name().equals(seat.host().name()))
+              .filter(part -> seat.isNear(part, NEAR_MM));
+      return Stream.concat(Stream.of(seat.host()), others).toList();
+    }
+
+    private Scene scene() {
+      Map<String, Vector3D> inPlace =
+          parts.stream().collect(Collectors.toMap(Part::name, part -> Vector3D.ZERO));
+      return Scene.of(parts, inPlace).opened(opened);
+    }
+  }
+
+  /**
+   * What is seen of hardware and of what is around it.
+   *
+   * @param seen the parts, then the hardware
+   */
+  private record Look(Around around, List<Seen> seen) {
+    /** The first that hides little of the hardware, or the last. */
+    static Look enough(List<Around> choices, List<Fitting> fittings, View view) {
+      double enough = ENOUGH_SEEN * of(Around.NOTHING, fittings, view).hardwareMm();
+      return choices.subList(0, choices.size() - 1).stream()
+          .map(each -> of(each, fittings, view))
+          .filter(look -> look.hardwareMm() >= enough)
+          .findFirst()
+          .orElseGet(() -> of(choices.getLast(), fittings, view));
+    }
+
+    private static Look of(Around around, List<Fitting> fittings, View view) {
+      Set<String> names =
+          fittings.stream().map(each -> each.hardware().id()).collect(Collectors.toSet());
+      Scene scene = around.scene().with(fittings);
+      return new Look(
+          around, HiddenLines.of(scene, view).seen(item -> names.contains(item.name())));
+    }
+
+    private List<Seen> hardware() {
+      return seen.subList(around.parts.size(), seen.size());
+    }
+
+    /** The length of its lines that nothing hides, in mm. */
+    private double hardwareMm() {
+      return hardware().stream()
+          .flatMap(each -> each.lines().visible().stream())
+          .mapToDouble(Seen.Stroke::length)
+          .sum();
+    }
   }
 
   /** A pin or a screw out of its hole, what is laid on in its place. */
@@ -72,33 +129,6 @@ record FittedDetail(List<Part> parts, List<Fitting> fittings, List<Seen> seen, B
 
   private static double high(Fitting fitting) {
     return Math.max(0, fitting.hardware().placed().highMm());
-  }
-
-  private static List<Part> around(Picture picture, SeatBox seat) {
-    Stream<Part> others =
-        picture.parts().stream()
-            .filter(part -> !part.name().equals(seat.host().name()))
-            .filter(part -> seat.isNear(part, NEAR_MM));
-    return Stream.concat(Stream.of(seat.host()), others).toList();
-  }
-
-  private static List<Seen> seen(
-      List<Part> parts, List<Fitting> fittings, View view, Set<String> opened) {
-    Scene scene =
-        new Scene(
-            parts.stream()
-                .map(part -> new Scene.Item(part.name(), part.placed(), Vector3D.ZERO))
-                .toList());
-    Scene all = scene.opened(opened).with(fittings);
-    Set<String> names = Set.copyOf(fittings.stream().map(each -> each.hardware().id()).toList());
-    return HiddenLines.of(all, view).seen(item -> names.contains(item.name()));
-  }
-
-  private static double length(List<Seen> seen) {
-    return seen.stream()
-        .flatMap(each -> each.lines().visible().stream())
-        .mapToDouble(Seen.Stroke::length)
-        .sum();
   }
 
   private static Bounds window(SeatBox seat, List<Seen> hardware, View view) {
