@@ -89,7 +89,9 @@ public final class Passing {
 
   private static boolean hits(Part mover, Part other, Vector3D way) {
     double step = FIRST_STEP_MM;
-    for (double at = step; mover.bounds().moved(way.multiply(at)).overlaps(other.bounds()); at += step) {
+    for (double at = step;
+        mover.bounds().moved(way.multiply(at)).overlaps(other.bounds());
+        at += step) {
       if (other.placed().sharedVolumeMm3(mover.placed(), way.multiply(at)) > NOTHING_MM3) {
         return true;
       }

@@ -74,7 +74,7 @@ final class CurveNotes {
   }
 
   private void addOpening(Cut.Shaped shaped, Map<String, List<Point>> byRadius) {
-    String term = words.say("cut." + shaped.term());
+    String term = new CutTerms(words).of(shaped, 1);
     List<Point> tips = byRadius.values().stream().flatMap(List::stream).toList();
     String said =
         byRadius.isEmpty()

@@ -30,6 +30,7 @@ final class CutNotes {
   private final FlatPart flat;
   private final Piece piece;
   private final Words words;
+  private final CutTerms terms;
   private final CutUses uses;
   private final Map<String, Equal> notes = new LinkedHashMap<>();
 
@@ -37,6 +38,7 @@ final class CutNotes {
     this.flat = flat;
     this.piece = piece;
     this.words = words;
+    this.terms = new CutTerms(words);
     this.uses = new CutUses(piece, words);
   }
 
@@ -121,11 +123,7 @@ final class CutNotes {
       case Slanted.Slope s -> new SlantedNotes(words, piece.description().printed()).said(s);
       case Dovetails d -> new DovetailNotes(words).said(d, uses.of(d).orElse(""));
       case SplineSlot s -> new SplineNotes(piece.description().printed(), words).said(s);
-      case Slanted.Housing h ->
-          words.say(
-              "part.leaning",
-              deep(cutFor(h, count), h, h.depth()),
-              words.figures(h.lean().toString()));
+      case Slanted.Housing h -> terms.leaning(deep(cutFor(h, count), h, h.depth()), h);
       case Slots s -> slots(s, count);
       case InPlace i -> inPlace(i, count);
     };
@@ -154,12 +152,11 @@ final class CutNotes {
   /** Equal ones on opposite ends show as one, whatever they go into. */
   private String tenon(Cut.Tenon tenon, int count) {
     String size = Tenons.size(tenon, piece.description().printed(), words);
-    String term = tenon.haunch().isPresent() ? "haunched-" + tenon.term() : tenon.term();
-    return words.say("part.sized", size, term(term, count));
+    return words.say("part.sized", size, terms.tenon(tenon, count));
   }
 
   private String cutFor(Cut cut, int count) {
-    return forParts(sized(cut, term(cut, count)), List.of(cut));
+    return forParts(sized(cut, terms.of(cut, count)), List.of(cut));
   }
 
   private String forParts(String said, List<Cut> cuts) {
@@ -199,7 +196,9 @@ final class CutNotes {
   private String holesAlone(Cut.Holes holes, int count) {
     String round = words.say("part.round", bits().format(holes.diameter()));
     String named =
-        holes.term().equals("hole") ? round : words.say("part.named", round, term(holes, count));
+        holes.term().equals("hole")
+            ? round
+            : words.say("part.named", round, terms.of(holes, count));
     String through =
         holes.through() ? words.say("part.through", named) : deep(named, holes, holes.depth());
     String deep = countersunk(through, holes);
@@ -226,12 +225,7 @@ final class CutNotes {
   }
 
   private String pockets(PocketHoles pockets, int count) {
-    String round =
-        words.say(
-            "part.slanted",
-            cutFor(pockets, count),
-            bits().format(pockets.diameter()),
-            pockets.angleDegrees());
+    String round = terms.slanted(cutFor(pockets, count), pockets, bits());
     return pockets.from() == Face.BACK
         ? words.say("part.far-face", round)
         : words.say("part.this-face", round);
@@ -239,20 +233,9 @@ final class CutNotes {
 
   private String inPlace(InPlace cut, int count) {
     String round = words.say("part.round", bits().format(cut.diameter()));
-    String named = words.say("part.named", round, term(cut, count));
+    String named = words.say("part.named", round, terms.of(cut, count));
     String said = words.say("part.in-place", named, uses.part(cut.through()));
     return cut.from() == Face.BACK ? words.say("part.far-face", said) : said;
-  }
-
-  private String term(Cut cut, int count) {
-    return term(cut.term(), count);
-  }
-
-  private String term(String term, int count) {
-    String key = "cut." + term.replace(' ', '-');
-    String many = key + ".many";
-    String wanted = count > 1 && words.has(many) ? many : key;
-    return words.has(wanted) ? words.say(wanted) : term;
   }
 
   private LengthFormat bits() {

@@ -46,8 +46,7 @@ record FittedDetail(List<Part> parts, List<Fitting> fittings, List<Seen> seen, B
     SeatBox seat = SeatBox.of(picture, group.getFirst());
     List<Fitting> out = group.stream().map(each -> drawnOut(each, group.getFirst())).toList();
     Look look = Look.enough(Around.choices(picture, seat), out, view);
-    return new FittedDetail(
-        look.around.parts, out, look.seen, window(seat, look.hardware(), view));
+    return new FittedDetail(look.around.parts, out, look.seen, window(seat, look.hardware(), view));
   }
 
   /**

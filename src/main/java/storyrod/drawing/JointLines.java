@@ -35,9 +35,9 @@ record JointLines(Part part, Notation notation) {
     return switch (cut) {
       case Cut.Trench trench -> trench(trench);
       case Cut.Tenon tenon -> tenon(tenon);
-      case Comb comb -> CombNotes.said(term(comb, 1), comb, words(), format());
+      case Comb comb -> CombNotes.said(terms().of(comb, 1), comb, words(), format());
       case Cut.Holes holes -> holes(holes);
-      case Cut.Shaped shaped -> term(shaped, 1);
+      case Cut.Shaped shaped -> terms().of(shaped, 1);
       case Cut.Roundover roundover -> words().say("part.roundover", length(roundover.radius()));
       case PocketHoles pockets -> pockets(pockets);
       case Slanted.Slope slope -> new SlantedNotes(words(), format()).said(slope);
@@ -46,7 +46,7 @@ record JointLines(Part part, Notation notation) {
       case Slanted.Housing housing -> housing(housing);
       case Slots slots -> slots(slots);
       case InPlace bores ->
-          say("joinery.round", term(bores, bores.bores().size()), bits(bores.diameter()));
+          say("joinery.round", terms().of(bores, bores.bores().size()), bits(bores.diameter()));
     };
   }
 
@@ -62,7 +62,7 @@ record JointLines(Part part, Notation notation) {
             .filter(axis -> !trench.removed().on(axis).equals(part.box().on(axis)))
             .map(trench.removed()::size)
             .toList();
-    String named = term(trench, 1);
+    String named = terms().of(trench, 1);
     String wide =
         switch (sizes.size()) {
           case 0 -> named;
@@ -88,12 +88,10 @@ record JointLines(Part part, Notation notation) {
     Axis thin =
         across.stream().min(Comparator.comparing(axis -> tenon.tenon().size(axis))).orElseThrow();
     Axis wide = Axis.other(tenon.from().axis(), thin);
-    String named =
-        tenon.haunch().isPresent() ? term("haunched-" + tenon.term(), 1) : term(tenon, 1);
     String said =
         say(
             "joinery.tenon",
-            named,
+            terms().tenon(tenon, 1),
             length(tenon.tenon().size(thin)),
             length(tenon.tenon().size(wide)),
             length(tenon.length()));
@@ -117,7 +115,7 @@ record JointLines(Part part, Notation notation) {
   }
 
   private String holes(Cut.Holes holes) {
-    String round = say("joinery.round", term(holes, holes.count()), bits(holes.diameter()));
+    String round = say("joinery.round", terms().of(holes, holes.count()), bits(holes.diameter()));
     String deep =
         holes.through() ? say("part.through", round) : deep(round, holes.depth(), holes.from());
     String sunk =
@@ -129,8 +127,7 @@ record JointLines(Part part, Notation notation) {
 
   private String pockets(PocketHoles pockets) {
     int count = pockets.centres().size();
-    String said =
-        say("part.slanted", term(pockets, count), bits(pockets.diameter()), pockets.angleDegrees());
+    String said = terms().slanted(terms().of(pockets, count), pockets, format().forBits());
     Length step = count > 1 ? apart(pockets) : Length.ZERO;
     return counted(said, count, step);
   }
@@ -148,7 +145,7 @@ record JointLines(Part part, Notation notation) {
     String named =
         say(
             "joinery.long",
-            term(slots, slots.count()),
+            terms().of(slots, slots.count()),
             length(slots.width()),
             length(slots.length()));
     String deep =
@@ -171,29 +168,19 @@ record JointLines(Part part, Notation notation) {
     int count = row.tails().size();
     return say(
         "joinery.dovetails",
-        term(row, count),
+        terms().of(row, count),
         say(count == 1 ? "part.tail" : "part.tails", count),
         words().figures(row.slopeWord()),
         length(row.length()));
   }
 
   private String housing(Slanted.Housing housing) {
-    String wide = say("joinery.wide", term(housing, 1), length(housing.mouth().length()));
-    return say(
-        "part.leaning",
-        deep(wide, housing.depth(), housing.from()),
-        words().figures(housing.lean().toString()));
+    String wide = say("joinery.wide", terms().of(housing, 1), length(housing.mouth().length()));
+    return terms().leaning(deep(wide, housing.depth(), housing.from()), housing);
   }
 
-  private String term(Cut cut, int count) {
-    return term(cut.term(), count);
-  }
-
-  private String term(String term, int count) {
-    String key = "cut." + term.replace(' ', '-');
-    String many = key + ".many";
-    String wanted = count > 1 && words().has(many) ? many : key;
-    return words().has(wanted) ? words().say(wanted) : term;
+  private CutTerms terms() {
+    return new CutTerms(words());
   }
 
   private String say(String key, Object... values) {

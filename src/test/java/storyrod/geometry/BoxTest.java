@@ -20,7 +20,6 @@ class BoxTest {
 
   @Test
   void itMovesByAVectorOnEachAxisByItsOwnShare() {
-    assertEquals(
-        new Box(mm(4, 14), mm(5, 25), mm(-10, -4)), BOX.moved(Vector3D.of(4, 0, -7)));
+    assertEquals(new Box(mm(4, 14), mm(5, 25), mm(-10, -4)), BOX.moved(Vector3D.of(4, 0, -7)));
   }
 }
