@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
+import storyrod.geometry.Lazy;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Comb;
@@ -20,38 +21,44 @@ import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
-/**
- * Where a joint lies in the piece, and how much of its two parts a drawing of it shows.
- *
- * @param first the part that goes in, is fastened, or lies on
- * @param second the part that takes it
- */
-public record JointPlace(Joint joint, JointPart first, JointPart second) {
-  /** Of a joint this many times as long as it is thick, only the end is shown. */
-  private static final int LONG = 3;
-
-  /** What is shown beside a joint, as a share of its size, and its bounds in mm of the piece. */
-  private static final double BESIDE = 0.45;
-
+/** Where a joint lies in the piece, and how much of its two parts a drawing of it shows. */
+public final class JointPlace {
   /** No further apart than this two holes of a row are shown together. */
   private static final double NEXT_HOLE_MM = 60;
 
-  /** How much of where the parts meet is shown beside holes. */
-  private static final double HOLE_BESIDE_MM = 12;
-
-  private static final double LEAST_BESIDE_MM = 7;
-  private static final double MOST_BESIDE_MM = 18;
-
-  /** An end of a part no further off than this share of what is shown beside is shown too. */
-  private static final double NEAR = 1.6;
-
   private static final List<Double> SHARES = List.of(0.5, 0.25, 0.75, 0.1, 0.9);
+
+  private final Joint joint;
+  private final JointPart first;
+  private final JointPart second;
+  private final Lazy<Face> sectionFace = new Lazy<>(this::acrossOrAlong);
+  private final Lazy<JointWindow> window = new Lazy<>(() -> JointWindow.of(this));
+
+  private JointPlace(Joint joint, JointPart first, JointPart second) {
+    this.joint = joint;
+    this.first = first;
+    this.second = second;
+  }
 
   static JointPlace of(Piece piece, Joint joint) {
     Part first = piece.part(joint.first());
     Part second = piece.part(joint.second());
     return new JointPlace(
         joint, JointPart.of(joint, first, second), JointPart.of(joint, second, first));
+  }
+
+  public Joint joint() {
+    return joint;
+  }
+
+  /** The part that goes in, is fastened, or lies on. */
+  public JointPart first() {
+    return first;
+  }
+
+  /** The part that takes it. */
+  public JointPart second() {
+    return second;
   }
 
   /** The part that goes in, and the one that takes it. */
@@ -74,7 +81,8 @@ public record JointPlace(Joint joint, JointPart first, JointPart second) {
     return joint.firstFace().axis();
   }
 
-  private Axis longer() {
+  /** The axis along which the two meet for longer. */
+  Axis longer() {
     List<Axis> inPlane = DimensionSides.inPlane(joint.firstFace());
     Box contact = joint.contact();
     return contact.size(inPlane.get(0)).isLongerThan(contact.size(inPlane.get(1)))
@@ -82,7 +90,7 @@ public record JointPlace(Joint joint, JointPart first, JointPart second) {
         : inPlane.get(1);
   }
 
-  private Axis shorter() {
+  Axis shorter() {
     return Axis.other(normal(), longer());
   }
 
@@ -102,6 +110,10 @@ public record JointPlace(Joint joint, JointPart first, JointPart second) {
 
   /** The face from which its section is seen: across its run, or along a row of holes. */
   Face sectionFace() {
+    return sectionFace.get();
+  }
+
+  private Face acrossOrAlong() {
     Axis axis = alongSection().map(along -> Axis.other(normal(), along)).orElse(longer());
     return switch (axis) {
       case X -> Face.RIGHT;
@@ -157,79 +169,14 @@ public record JointPlace(Joint joint, JointPart first, JointPart second) {
     return Length.nearest(range.from().toMm() + share * range.length().toMm());
   }
 
-  /** The joint itself, of a long one its first end, of one with holes what is around them. */
-  private Box core() {
-    return drilled().orElseGet(this::fromEnd);
-  }
-
-  private Box fromEnd() {
-    Box core = joint.contact();
-    for (Cut cut : squareCuts().toList()) {
-      core = JointPart.box(cut).map(core::around).orElse(core);
-    }
-    Range whole = joint.contact().on(longer());
-    Length end = whole.from().plus(thickness(core).times(LONG)).min(whole.to());
-    return core.with(longer(), new Range(whole.from(), end));
-  }
-
-  /** Where holes square to the meeting faces are its only cuts, what is around the shown ones. */
-  private Optional<Box> drilled() {
-    boolean isDrilled = squareCuts().allMatch(cut -> cut instanceof Cut.Holes);
-    return row().filter(each -> isDrilled).map(this::around);
-  }
-
-  private Box around(JointRow row) {
-    Box core = joint.contact();
-    for (Cut cut : squareCuts().toList()) {
-      Range deep = JointPart.box(cut).orElseThrow().on(normal());
-      core = core.with(normal(), core.on(normal()).around(deep));
-    }
-    for (Axis axis : DimensionSides.inPlane(joint.firstFace())) {
-      core = core.with(axis, row.around(axis, Length.nearest(HOLE_BESIDE_MM)));
-    }
-    return core;
-  }
-
-  private Length thickness(Box core) {
-    return core.size(shorter()).max(core.size(normal())).max(Length.nearest(LEAST_BESIDE_MM));
-  }
-
-  /** How much is shown beside the joint. */
-  Length beside() {
-    double size = thickness(core()).toMm();
-    return Length.nearest(Math.clamp(BESIDE * size, LEAST_BESIDE_MM, MOST_BESIDE_MM));
-  }
-
   /** What is shown: the joint with some of both parts around it, and ends that are near. */
   Box window() {
-    Box window = core();
-    Length beside = beside();
-    for (Axis axis : Axis.values()) {
-      Range own = window.on(axis);
-      Range shown = new Range(own.from().minus(beside), own.to().plus(beside));
-      window = window.with(axis, withEnds(axis, shown));
-    }
-    return window;
-  }
-
-  private Range withEnds(Axis axis, Range shown) {
-    Length near = Length.nearest(NEAR * beside().toMm());
-    Length from = shown.from();
-    Length to = shown.to();
-    for (JointPart each : parts()) {
-      Range own = each.part().bounds().on(axis);
-      boolean endsLow =
-          own.from().isShorterThan(from) && !own.from().isShorterThan(from.minus(near));
-      boolean endsHigh = own.to().isLongerThan(to) && !own.to().isLongerThan(to.plus(near));
-      from = endsLow ? own.from() : from;
-      to = endsHigh ? own.to() : to;
-    }
-    return new Range(from, to);
+    return window.get().all();
   }
 
   /** How far the first part is moved out of the second to be seen apart from it. */
   Length apart() {
     Axis axis = joint.entry().axis();
-    return core().size(axis).plus(beside());
+    return window.get().core().size(axis).plus(window.get().beside());
   }
 }

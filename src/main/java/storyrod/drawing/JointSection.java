@@ -158,11 +158,12 @@ record JointSection(
 
   /** Zigzags along the sides of the window through which a face runs on. */
   private void breaks(List<List<At>> face, List<Element> elements) {
+    Bounds bounds = bounds();
     for (List<At> ring : inside(face)) {
       for (int i = 0; i < ring.size(); i++) {
         At from = ring.get(i);
         At to = ring.get((i + 1) % ring.size());
-        if (isOnSide(from, to) && !isEdge(face, from, to)) {
+        if (isOnSide(bounds, from, to) && !isEdge(face, from, to)) {
           elements.add(new Line(Role.DIMENSION, zigzag(from, to)));
         }
       }
@@ -175,8 +176,7 @@ record JointSection(
         .toList();
   }
 
-  private boolean isOnSide(At from, At to) {
-    Bounds bounds = bounds();
+  private static boolean isOnSide(Bounds bounds, At from, At to) {
     return Math.abs(from.x() - to.x()) < ON_SIDE_MM
             && (isAt(from.x(), bounds.left()) || isAt(from.x(), bounds.right()))
         || Math.abs(from.y() - to.y()) < ON_SIDE_MM
