@@ -17,6 +17,7 @@ import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Range;
+import storyrod.measure.Length;
 
 /**
  * A board that is glued up or sawn apart, seen on its face: its staves or strips with the glue
@@ -116,7 +117,7 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions) imp
           origin.plus(mm(block.x().to()), mm(block.y().to())));
     }
 
-    private double mm(storyrod.measure.Length length) {
+    private double mm(Length length) {
       return length.toMm() * factor;
     }
 

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -41,6 +42,24 @@ record BoardPlan(
     across = List.copyOf(across);
   }
 
+  /** A board that is whole, with no clamp and no size. */
+  private BoardPlan(Part part, Length length, Length width, List<Block> blocks) {
+    this(part, length, width, blocks, false, List.of(), List.of(), List.of());
+  }
+
+  private BoardPlan withClamps(List<Double> atMm) {
+    return new BoardPlan(part, length, width, blocks, isWaste, atMm, along, across);
+  }
+
+  private BoardPlan withSizes(List<Range> newAlong, List<Range> newAcross) {
+    return new BoardPlan(part, length, width, blocks, isWaste, clampsMm, newAlong, newAcross);
+  }
+
+  /** The same, of which what lies outside its blocks comes off. */
+  private BoardPlan trimmed() {
+    return new BoardPlan(part, length, width, blocks, true, clampsMm, along, across);
+  }
+
   /** A stave, a layer, a strip or a piece of one. */
   record Block(Range x, Range y) {}
 
@@ -50,18 +69,20 @@ record BoardPlan(
   }
 
   private record Maker(Piece piece, Part part) {
+    private static final Comparator<Range> FROM = Comparator.comparing(Range::from);
+
     Optional<BoardPlan> plan(Verb verb) {
       Optional<KeptBoard> sawn = piece.keptBoard(part.name()).filter(KeptBoard::isSawn);
       return switch (verb) {
         case MILL -> piece.isPanel(part) ? Optional.of(glued()) : Optional.empty();
         case BLANK -> piece.keptBoard(part.name()).map(this::blank);
-        case REJOIN -> sawn.map(board -> rejoined(board, true));
+        case REJOIN -> sawn.map(this::rejoined).map(plan -> plan.withClamps(clamps(plan.length)));
         case SIZE ->
             piece
                 .keptAs(part.name())
                 .filter(kept -> kept.isSawn() && kept.gap().isPositive())
                 .map(this::trimmed)
-                .or(() -> sawn.map(board -> rejoined(board, false)))
+                .or(() -> sawn.map(this::rejoined))
                 .or(() -> piece.isPanel(part) ? Optional.of(sized()) : Optional.empty());
         case KEEP,
             CHOOSE,
@@ -103,15 +124,12 @@ record BoardPlan(
       Length length = roughLength();
       Length width = roughWidth();
       List<Range> staves = staves(width, boards());
-      return new BoardPlan(
-          part,
-          length,
-          width,
-          staves.stream().map(each -> new Block(all(length), each)).toList(),
-          false,
-          new PanelClamps(piece).placesMm(part, length.toMm()),
-          List.of(),
-          List.of());
+      List<Block> blocks = staves.stream().map(each -> new Block(all(length), each)).toList();
+      return new BoardPlan(part, length, width, blocks).withClamps(clamps(length));
+    }
+
+    private List<Double> clamps(Length length) {
+      return new PanelClamps(piece).placesMm(part, length.toMm());
     }
 
     private static List<Range> staves(Length width, int count) {
@@ -124,67 +142,54 @@ record BoardPlan(
     /** The blank, with the strips and pieces into which a later step saws it. */
     private BoardPlan blank(KeptBoard board) {
       BlankPlan plan = BlankPlan.of(board);
-      return new BoardPlan(
-          part,
-          plan.length(),
-          plan.width(),
-          plan.pieces().stream().map(each -> new Block(each.x(), each.y())).toList(),
-          false,
-          List.of(),
-          List.of(all(plan.length())),
-          List.of(all(plan.width())));
+      List<Block> blocks =
+          plan.pieces().stream().map(each -> new Block(each.x(), each.y())).toList();
+      return new BoardPlan(part, plan.length(), plan.width(), blocks)
+          .withSizes(List.of(all(plan.length())), List.of(all(plan.width())));
     }
 
     /** The strips without their kerfs between them, the kept pieces left out. */
-    private BoardPlan rejoined(KeptBoard board, boolean isGlued) {
+    private BoardPlan rejoined(KeptBoard board) {
       BlankPlan plan = BlankPlan.of(board);
       Length width = board.board().finishedWidth();
       List<Block> blocks = new ArrayList<>();
-      List<Range> openings = new ArrayList<>();
+      List<Range> along = new ArrayList<>();
       Length at = Length.ZERO;
       for (Range strip : plan.across().stream().sorted(FROM).toList()) {
-        Range y = new Range(at, at.plus(strip.length()));
-        List<Range> left =
-            plan.pieces().stream()
-                .filter(each -> each.y().equals(strip) && each.kept().isEmpty())
-                .map(BlankPlan.Block::x)
-                .sorted(FROM)
-                .toList();
+        Range y = all(strip.length()).moved(at);
+        List<Range> left = left(plan, strip);
         left.forEach(x -> blocks.add(new Block(x, y)));
-        for (int i = 1; i < left.size(); i++) {
-          openings.add(new Range(left.get(i - 1).to(), left.get(i).from()));
-        }
+        along.addAll(between(left));
         at = y.to();
       }
-      Length length = plan.length();
-      openings.add(all(length));
-      return new BoardPlan(
-          part,
-          length,
-          width,
-          blocks,
-          false,
-          isGlued ? new PanelClamps(piece).placesMm(part, length.toMm()) : List.of(),
-          openings,
-          List.of(all(width)));
+      along.add(all(plan.length()));
+      return new BoardPlan(part, plan.length(), width, blocks)
+          .withSizes(along, List.of(all(width)));
     }
 
-    private static final java.util.Comparator<Range> FROM =
-        java.util.Comparator.comparing(Range::from);
+    /** The pieces of a strip that are not kept, in order. */
+    private static List<Range> left(BlankPlan plan, Range strip) {
+      return plan.pieces().stream()
+          .filter(each -> each.y().equals(strip) && each.kept().isEmpty())
+          .map(BlankPlan.Block::x)
+          .sorted(FROM)
+          .toList();
+    }
+
+    private static List<Range> between(List<Range> pieces) {
+      return IntStream.range(1, pieces.size())
+          .mapToObj(i -> new Range(pieces.get(i - 1).to(), pieces.get(i).from()))
+          .toList();
+    }
 
     /** A kept piece, and what is trimmed off its long edges. */
     private BoardPlan trimmed(KeptCutout kept) {
       Length width = kept.widthOffTheTool();
       Range left = new Range(kept.gap(), width.minus(kept.gap()));
-      return new BoardPlan(
-          part,
-          kept.keptLength(),
-          width,
-          List.of(new Block(all(kept.keptLength()), left)),
-          true,
-          List.of(),
-          List.of(all(kept.keptLength())),
-          List.of(left, all(width)));
+      Range along = all(kept.keptLength());
+      return new BoardPlan(part, along.length(), width, List.of(new Block(along, left)))
+          .trimmed()
+          .withSizes(List.of(along), List.of(left, all(width)));
     }
 
     /** A panel as it was glued up, with what it is cut to. */
@@ -198,7 +203,9 @@ record BoardPlan(
               .filter(each -> each.overlaps(y))
               .map(each -> new Block(x, each.shared(y)))
               .toList();
-      return new BoardPlan(part, length, width, blocks, true, List.of(), List.of(x), List.of(y));
+      return new BoardPlan(part, length, width, blocks)
+          .trimmed()
+          .withSizes(List.of(x), List.of(y));
     }
 
     private static Range middle(Length whole, Length size) {
