@@ -1,6 +1,5 @@
 package storyrod.build;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -215,6 +214,27 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
           newGlueUp);
     }
 
+    /** A trial among some parts of what another step, which spreads the glue, does for good. */
+    public Step trying(Step forGood, List<String> among) {
+      return new Step(
+          number,
+          stage,
+          forGood.operations,
+          forGood.newParts,
+          among,
+          forGood.enters,
+          forGood.mirrored,
+          forGood.firstMove,
+          forGood.down,
+          hardware,
+          tools,
+          cautions,
+          settings,
+          say,
+          minutes,
+          waitMinutes);
+    }
+
     /** Whether it has a setting whose key begins so. */
     public boolean isSet(String start) {
       return settings.stream().anyMatch(setting -> setting.key().startsWith(start));
@@ -233,25 +253,7 @@ public record BuildPlan(List<Step> steps, List<Need> needs, List<Precedence> pre
      * is joined to parts of the tier before.
      */
     public List<List<Operation>> tiers() {
-      List<List<Operation>> tiers = new ArrayList<>();
-      for (Operation each : operations) {
-        if (each.verb() == Verb.FIT && !(standing.isEmpty() && each.joints().isEmpty())) {
-          int tier = tier(each, tiers);
-          if (tier == tiers.size()) {
-            tiers.add(new ArrayList<>());
-          }
-          tiers.get(tier).add(each);
-        }
-      }
-      return tiers;
-    }
-
-    private static int tier(Operation operation, List<List<Operation>> tiers) {
-      int tier = tiers.size();
-      while (tier > 0 && tiers.get(tier - 1).stream().noneMatch(operation::meets)) {
-        tier--;
-      }
-      return tier;
+      return Tiers.of(this);
     }
 
     private List<String> laidReady() {

@@ -26,31 +26,11 @@ final class TriedParts {
         .filter(each -> trial.verb() == Verb.TRIAL_FIT && each.number() > trial.number())
         .filter(each -> each.verb() == Verb.FIT && named(each).equals(named(trial)))
         .findFirst()
-        .map(later -> among(trial, later));
+        .map(later -> trial.trying(later, there(trial, later.standing())));
   }
 
   private static Set<String> named(Step step) {
     return step.operations().stream().map(Operation::target).collect(Collectors.toSet());
-  }
-
-  private Step among(Step trial, Step later) {
-    return new Step(
-        trial.number(),
-        trial.stage(),
-        later.operations(),
-        later.newParts(),
-        there(trial, later.standing()),
-        later.enters(),
-        later.mirrored(),
-        later.firstMove(),
-        later.down(),
-        trial.hardware(),
-        trial.tools(),
-        trial.cautions(),
-        trial.settings(),
-        trial.say(),
-        trial.minutes(),
-        trial.waitMinutes());
   }
 
   /** Of what stands later, the outermost units into which the parts are tried. */
