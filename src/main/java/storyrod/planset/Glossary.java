@@ -31,15 +31,20 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
   /** A term. */
   public record Entry(String term, String meaning) {}
 
-  static Table<Entry> table(PlanSet set, StepPages steps, Print print) {
+  /** The pages whose words it explains. */
+  record Source(StepPages steps, JoineryPages joinery) {
+    private String text(PlanSet set) {
+      return String.join("\n", Glossary.text(steps), drawn(set, steps), joints(joinery));
+    }
+  }
+
+  static Table<Entry> table(PlanSet set, Source source, Print print) {
     double width = print.paper().textWidthMm();
     return new Table<>(
         TableHeights.ABOVE_H1_MM,
         TableHeights.FOLLOWING_H1_MM,
         1,
-        used(
-            String.join("\n", text(steps), drawn(set, steps), joints(set, print)),
-            print.texts().words()),
+        used(source.text(set), print.texts().words()),
         row ->
             TableHeights.row(
                 List.of(
@@ -73,11 +78,8 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
   }
 
   /** All that is said beside the pictures of joints. */
-  private static String joints(PlanSet set, Print print) {
-    if (!print.edition().has(JoineryPages.KEY)) {
-      return "";
-    }
-    return JoineryPages.of(set, print).entries().stream()
+  private static String joints(JoineryPages joinery) {
+    return joinery.entries().stream()
         .flatMap(
             joint ->
                 Stream.concat(

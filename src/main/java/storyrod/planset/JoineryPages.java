@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
@@ -90,6 +91,11 @@ public record JoineryPages(
     return new Size(width(paper), HEIGHT_MM);
   }
 
+  /** Those of an edition, none where it leaves them out. */
+  static JoineryPages shown(PlanSet set, Print print) {
+    return print.edition().has(KEY) ? of(set, print) : NONE;
+  }
+
   static JoineryPages of(PlanSet set, Print print) {
     List<Entry> entries =
         set.drawings().joints().stream()
@@ -165,7 +171,7 @@ public record JoineryPages(
   }
 
   private static List<Integer> steps(
-      PlanSet set, Print print, java.util.function.Predicate<Step> wanted) {
+      PlanSet set, Print print, Predicate<Step> wanted) {
     return set.build().steps().stream()
         .filter(print.chosen()::has)
         .filter(wanted)

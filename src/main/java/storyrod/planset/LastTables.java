@@ -7,10 +7,10 @@ import storyrod.planset.TableFlow.Table;
 /** The tables behind the finish, which go on below it and below each other. */
 record LastTables(WoodPages wood, Glossary glossary) {
   /** The tables of an edition; {@code endMm} is how far down the page before them is filled. */
-  static LastTables of(PlanSet set, StepPages steps, Print print, double endMm) {
+  static LastTables of(PlanSet set, Glossary.Source said, Print print, double endMm) {
     Edition edition = print.edition();
     WoodPages.Rows rows = WoodPages.Rows.of(set, print);
-    Table<Glossary.Entry> terms = Glossary.table(set, steps, print);
+    Table<Glossary.Entry> terms = Glossary.table(set, said, print);
     List<Table<?>> tables = new ArrayList<>();
     if (edition.has("wood")) {
       tables.addAll(List.of(rows.movingTable(), rows.loadTable()));

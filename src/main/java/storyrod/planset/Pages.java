@@ -69,7 +69,8 @@ record Pages(
     HardwareList hardware = HardwareList.of(set, print);
     StepPages steps = StepPages.of(set, new StepPages.Sheet(print, wording));
     Notes notes = Notes.of(set, steps, texts);
-    LastTables last = LastTables.of(set, steps, print, 0);
+    JoineryPages joinery = JoineryPages.shown(set, print);
+    LastTables last = LastTables.of(set, new Glossary.Source(steps, joinery), print, 0);
     ListPages lists =
         ListPages.of(
             new ListPages.Lengths(
@@ -105,7 +106,7 @@ record Pages(
                 HardwareList.whole(set, texts)),
             OpenedPages.of(set, texts),
             PartPages.of(set, print),
-            print.edition().has(JoineryPages.KEY) ? JoineryPages.of(set, print) : JoineryPages.NONE,
+            joinery,
             steps,
             TimelinePages.of(set, steps, print),
             FinishData.of(set, notes, texts),
@@ -126,7 +127,8 @@ record Pages(
     List<Outline.Entry> lines = Outline.of(this).lines();
     BeforePages placed = BeforePages.of(notes, lines, print);
     EndPages ends = EndPages.of(ends(print), placed, print);
-    LastTables last = LastTables.of(set, steps, print, ends.endMm());
+    LastTables last =
+        LastTables.of(set, new Glossary.Source(steps, joinery), print, ends.endMm());
     return new Pages(
         texts,
         paper,
