@@ -63,7 +63,7 @@ public record JoineryPages(
       String anchor,
       String title,
       List<Pair> between,
-      JointMarks marks,
+      JoinedPairs marks,
       List<JointLine> lines,
       StepRuns cut,
       StepRuns fit,
@@ -154,7 +154,7 @@ public record JoineryPages(
         sheet.drawing().name(),
         title(set.piece(), sheet.kind().shown().joint(), print.texts()),
         between,
-        JointMarks.of(between, TEXT, room.widthMm()),
+        JoinedPairs.of(between, TEXT, room.widthMm()),
         sheet.kind().lines(),
         StepRuns.of(
             steps(

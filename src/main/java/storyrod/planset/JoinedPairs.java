@@ -14,11 +14,11 @@ import storyrod.planset.JoineryPages.Pair;
  *
  * @param more how many pairs are left out at the end
  */
-public record JointMarks(List<Group> groups, int more) {
+public record JoinedPairs(List<Group> groups, int more) {
   private static final int FEW = 12;
   private static final double HIGHEST_MM = 130;
 
-  public JointMarks {
+  public JoinedPairs {
     groups = List.copyOf(groups);
   }
 
@@ -45,9 +45,9 @@ public record JointMarks(List<Group> groups, int more) {
   }
 
   /** Those of all pairs that stand within a text's height. */
-  static JointMarks of(List<Pair> pairs, TextMeasure measure, double widthMm) {
+  static JoinedPairs of(List<Pair> pairs, TextMeasure measure, double widthMm) {
     int shown = pairs.size();
-    JointMarks marks = first(shown, pairs);
+    JoinedPairs marks = first(shown, pairs);
     while (measure.heightMm(marks.text(), widthMm) > HIGHEST_MM) {
       shown = shown * 9 / 10;
       marks = first(shown, pairs);
@@ -55,8 +55,8 @@ public record JointMarks(List<Group> groups, int more) {
     return marks;
   }
 
-  private static JointMarks first(int shown, List<Pair> pairs) {
-    return new JointMarks(groups(pairs.subList(0, shown)), pairs.size() - shown);
+  private static JoinedPairs first(int shown, List<Pair> pairs) {
+    return new JoinedPairs(groups(pairs.subList(0, shown)), pairs.size() - shown);
   }
 
   private static List<Group> groups(List<Pair> pairs) {
