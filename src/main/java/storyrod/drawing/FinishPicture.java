@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
@@ -29,9 +30,9 @@ final class FinishPicture implements PicturedStep {
   }
 
   /** Empty if the step finishes nothing. */
-  static Optional<FinishPicture> of(Piece piece, BuildPlan plan, Step step) {
+  static Optional<FinishPicture> of(Supplier<Piece> then, BuildPlan plan, Step step) {
     return step.verb() == Verb.FINISH
-        ? Optional.of(of(step, new Standing(piece, plan, step).apart(step.targets())))
+        ? Optional.of(of(step, new Standing(then.get(), plan, step).apart(step.targets())))
         : Optional.empty();
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan;
@@ -67,11 +68,16 @@ final class MountPicture implements PicturedStep {
   }
 
   /** Empty if the step mounts nothing that has a place. */
-  static Optional<MountPicture> of(Piece piece, BuildPlan plan, Step step, StepHardware hardware) {
+  static Optional<MountPicture> of(
+      Supplier<Piece> then, BuildPlan plan, Step step, StepHardware hardware) {
     return hardware.coming().isEmpty()
         ? Optional.empty()
         : Optional.of(
-            clearest(step, Notation.of(piece), new Standing(piece, plan, step), hardware));
+            clearest(
+                step,
+                Notation.of(then.get()),
+                new Standing(then.get(), plan, step),
+                hardware));
   }
 
   /** With what hangs in the piece in its place, or out of it where more is seen so. */

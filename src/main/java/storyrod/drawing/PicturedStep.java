@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.geometry.Lazy;
 import storyrod.piece.Nesting;
 import storyrod.piece.Piece;
 
@@ -17,7 +18,7 @@ sealed interface PicturedStep
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
     StepHardware own = StepHardware.of(plan, step, hardware);
-    Piece then = new ByThen(plan).piece(piece, step);
+    Lazy<Piece> then = new Lazy<>(() -> new ByThen(plan).piece(piece, step));
     return StepPicture.of(then, step, own)
         .map(PicturedStep.class::cast)
         .or(

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan.Step;
@@ -66,15 +67,15 @@ final class StepPicture implements PicturedStep {
 
   /** The picture of a step, as large as a page allows; empty if the step brings no part. */
   public static Optional<Drawing> draw(Piece piece, Step step, Size page) {
-    return of(piece, step, StepHardware.of(step, Hardware.of(piece)))
+    return of(() -> piece, step, StepHardware.of(step, Hardware.of(piece)))
         .map(picture -> picture.drawn(page));
   }
 
   /** The picture of a step before its room is known; empty if the step brings no part. */
-  static Optional<StepPicture> of(Piece piece, Step step, StepHardware hardware) {
+  static Optional<StepPicture> of(Supplier<Piece> then, Step step, StepHardware hardware) {
     return coming(step).isEmpty()
         ? Optional.empty()
-        : Optional.of(new StepPicture(piece, step, hardware));
+        : Optional.of(new StepPicture(then.get(), step, hardware));
   }
 
   /** The parts that a step brings; where something is put together dry, its parts in place. */

@@ -22,7 +22,7 @@ class FinishPictureTest {
   private static final Size ROOM = new Size(190, 150);
 
   private static Drawing picture(Sample sample, Step step) {
-    return FinishPicture.of(sample.set().piece(), sample.set().build(), step)
+    return FinishPicture.of(sample.set()::piece, sample.set().build(), step)
         .orElseThrow()
         .drawn(ROOM);
   }
