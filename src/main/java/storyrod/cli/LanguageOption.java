@@ -1,5 +1,6 @@
 package storyrod.cli;
 
+import java.util.Iterator;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -11,8 +12,17 @@ final class LanguageOption {
       names = "--language",
       paramLabel = "TAG",
       defaultValue = "en",
-      description = "The language of what is told: en (the usual) or de.")
+      completionCandidates = Tags.class,
+      description = "The language of what is told: ${COMPLETION-CANDIDATES}; en if not given.")
   private String language;
+
+  /** The languages that there are words in. */
+  static final class Tags implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Words.LANGUAGES.iterator();
+    }
+  }
 
   Words words(CommandSpec spec) {
     if (!Words.LANGUAGES.contains(language)) {

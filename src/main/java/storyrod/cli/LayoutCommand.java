@@ -26,6 +26,7 @@ import storyrod.layout.LayoutJob.Least;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Unit;
 import storyrod.planset.Paper;
+import storyrod.words.Words;
 
 /** Lays out plain lists of parts and stock, without a project. */
 @Command(
@@ -155,7 +156,7 @@ final class LayoutCommand implements Callable<Integer> {
     if (!paper.equals(USUAL) && !PAPERS.containsKey(paper)) {
       throw new ParameterException(spec.commandLine(), "--paper takes a4 or letter");
     }
-    language.words(spec);
+    Words words = language.words(spec);
     Diagnostics diagnostics = new Diagnostics();
     List<ListedJob> jobs = read(diagnostics);
     if (jobs.isEmpty()) {
@@ -164,7 +165,7 @@ final class LayoutCommand implements Callable<Integer> {
     }
     try (Interruption interruption = Interruption.watched();
         LayoutSummary rows = LayoutSummary.at(Optional.ofNullable(summary))) {
-      return new LayoutRun(jobs, setting(), interruption, spec.commandLine())
+      return new LayoutRun(jobs, setting(words), interruption, spec.commandLine())
           .run(rows, folder(jobs));
     }
   }
@@ -185,10 +186,10 @@ final class LayoutCommand implements Callable<Integer> {
     return ListReader.read(partList.get(), stockList.get(), options, diagnostics);
   }
 
-  private LayoutRun.Setting setting() {
+  private LayoutRun.Setting setting(Words words) {
     Paper pages = paper.equals(USUAL) ? Paper.usualFor(unit) : PAPERS.get(paper);
     return new LayoutRun.Setting(
-        seconds, seed, name(), new LengthFormat(unit, FINEST), pages, language.words(spec));
+        seconds, seed, name(), new LengthFormat(unit, FINEST), pages, words);
   }
 
   /** The name of the list of parts, without its ending. */

@@ -75,7 +75,9 @@ final class PrintOptions {
       names = "--language",
       paramLabel = "TAG",
       defaultValue = "en",
-      description = "The language of the plan set: en (the usual), de or one of your own.")
+      completionCandidates = LanguageOption.Tags.class,
+      description =
+          "The language of the plan set: ${COMPLETION-CANDIDATES} or one of your own; en if not given.")
   private String language;
 
   @Option(

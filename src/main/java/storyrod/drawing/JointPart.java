@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import storyrod.geometry.Axis;
@@ -47,7 +48,7 @@ public record JointPart(Part part, List<Cut> cuts) {
   }
 
   private static boolean touches(Box one, Box other) {
-    return java.util.Arrays.stream(Axis.values())
+    return Arrays.stream(Axis.values())
         .allMatch(
             axis ->
                 !one.on(axis).from().isLongerThan(other.on(axis).to())

@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import storyrod.words.Words;
 
 /** A project's options, planned and compared. The project and its prices are invented. */
 class OptionTest {
@@ -118,6 +121,13 @@ class OptionTest {
     assertEquals(0, shell.code(), shell.toString());
     assertTrue(shell.out().contains("wie geschrieben") && shell.out().contains("Teile"));
     assertFalse(shell.out().contains("as written"), shell.out());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"layout", "compare", "build"})
+  void helpNamesTheLanguagesThatThereAreWordsIn(String command) {
+    String help = Shell.run(command, "--help").out().replaceAll("\\s+", " ");
+    assertTrue(help.contains(String.join(", ", Words.LANGUAGES)), help);
   }
 
   @Test
