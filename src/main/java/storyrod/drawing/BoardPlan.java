@@ -203,9 +203,7 @@ record BoardPlan(
               .filter(each -> each.overlaps(y))
               .map(each -> new Block(x, each.shared(y)))
               .toList();
-      return new BoardPlan(part, length, width, blocks)
-          .trimmed()
-          .withSizes(List.of(x), List.of(y));
+      return new BoardPlan(part, length, width, blocks).trimmed().withSizes(List.of(x), List.of(y));
     }
 
     private static Range middle(Length whole, Length size) {

@@ -74,10 +74,7 @@ final class MountPicture implements PicturedStep {
         ? Optional.empty()
         : Optional.of(
             clearest(
-                step,
-                Notation.of(then.get()),
-                new Standing(then.get(), plan, step),
-                hardware));
+                step, Notation.of(then.get()), new Standing(then.get(), plan, step), hardware));
   }
 
   /** With what hangs in the piece in its place, or out of it where more is seen so. */

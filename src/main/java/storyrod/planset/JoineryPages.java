@@ -170,8 +170,7 @@ public record JoineryPages(
             sheet.drawing().name(), sheet.drawing(), room.widthMm(), room.heightMm()));
   }
 
-  private static List<Integer> steps(
-      PlanSet set, Print print, Predicate<Step> wanted) {
+  private static List<Integer> steps(PlanSet set, Print print, Predicate<Step> wanted) {
     return set.build().steps().stream()
         .filter(print.chosen()::has)
         .filter(wanted)

@@ -127,8 +127,7 @@ record Pages(
     List<Outline.Entry> lines = Outline.of(this).lines();
     BeforePages placed = BeforePages.of(notes, lines, print);
     EndPages ends = EndPages.of(ends(print), placed, print);
-    LastTables last =
-        LastTables.of(set, new Glossary.Source(steps, joinery), print, ends.endMm());
+    LastTables last = LastTables.of(set, new Glossary.Source(steps, joinery), print, ends.endMm());
     return new Pages(
         texts,
         paper,

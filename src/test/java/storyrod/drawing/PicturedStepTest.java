@@ -25,8 +25,7 @@ class PicturedStepTest {
         () -> {
           throw new IllegalStateException("nothing of the piece is to be shown");
         };
-    List<Step> shop =
-        plan.steps().stream().filter(step -> SHOP.contains(step.verb())).toList();
+    List<Step> shop = plan.steps().stream().filter(step -> SHOP.contains(step.verb())).toList();
     assertTrue(shop.size() > 2);
     for (Step step : shop) {
       StepHardware hardware = StepHardware.of(plan, step, Hardware.of(set.piece()));
