@@ -1798,8 +1798,8 @@
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>
-      <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet" + (catchEnds?size == 1)?then(", " + (catchEnds?first.distance) + " from the " + (catchEnds?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (catchEnds?size gt 1)?then(", as high as listed with this step", "")) + "."/>
-      <@say "Screw the strike to " + fulls(parts) + " and the catch to " + (behind?size gt 0)?then(fulls(behind), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
+      <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet" + (caught.ends?size == 1)?then(", " + (caught.ends?first.distance) + " from the " + (caught.ends?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (caught.ends?size gt 1)?then(", as high as listed with this step", "")) + "."/>
+      <@say "Screw the strike to " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " and the catch to " + (caught.posts?size gt 0)?then(fulls(caught.posts), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
       <@say "Try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">

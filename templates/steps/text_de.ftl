@@ -1780,8 +1780,8 @@
       <#break>
     <#case "catch">
       <@title noun + " anbringen"/>
-      <@say (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, und innen anzeichnen, wo Schnäpper und Gegenstück sich treffen" + (catchEnds?size == 1)?then(", ihre Mitte " + catchEnds?first.distance + " ab der " + (catchEnds?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (catchEnds?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + "."/>
-      <@say "Gegenstück an " + fulls(parts) + " schrauben und Schnäpper an " + (behind?size gt 0)?then(fulls(behind), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihren Kern vorbohren, mit Tiefenanschlag", "") + "."/>
+      <@say (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, und innen anzeichnen, wo Schnäpper und Gegenstück sich treffen" + (caught.ends?size == 1)?then(", ihre Mitte " + caught.ends?first.distance + " ab der " + (caught.ends?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (caught.ends?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + "."/>
+      <@say "Gegenstück an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben und Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihren Kern vorbohren, mit Tiefenanschlag", "") + "."/>
       <@say "Tür probieren: Gegenstück versetzen, bis sie ohne Kraft schließt."/>
       <#break>
     <#case "levelling-foot">
