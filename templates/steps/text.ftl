@@ -1849,12 +1849,12 @@
       <#else>
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
       </#if>
-      <#if item.title?matches(".*\\b(self-adhesive|adhesive|stick-on)\\b.*", "i")>
-        <#if finish.last?filter(l -> l.wax)?size gt 0>
+      <#if item.sticks>
+        <#if item.overWax>
           <@with "mineral-spirits"/>
           <@with "lint-free-cloth"/>
         </#if>
-        <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
+        <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + item.overWax?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
       </#if>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">

@@ -1831,12 +1831,12 @@
       <#else>
       <@say number(item.count) + " Stück" + ((said?size gt 0 && parts?size gt 1)?then(", wie angemerkt, zwischen ", " an ")) + fulls(parts) + " anbringen" + (said?size == 0)?then(", nach dem beiliegenden Blatt, wo es eines gibt", "") + "."/>
       </#if>
-      <#if item.title?matches(".*(\\b(self-adhesive|adhesive|stick-on)\\b|selbstklebend).*", "i")>
-        <#if finish.last?filter(l -> l.wax)?size gt 0>
+      <#if item.sticks>
+        <#if item.overWax>
           <@with "mineral-spirits"/>
           <@with "lint-free-cloth"/>
         </#if>
-        <@say "Warten, bis die Oberfläche so hart ist, dass ein Fingernagel keine Spur hinterlässt, denn Kleber, der an einem weichen Auftrag haftet, hebt ihn ab." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Auf Wachs haftet nichts: es zuerst an jedem Platz mit einem Tuch und etwas Testbenzin abwischen und trocknen lassen.", " Zuerst jeden Platz frei von Staub und Fett wischen.")/>
+        <@say "Warten, bis die Oberfläche so hart ist, dass ein Fingernagel keine Spur hinterlässt, denn Kleber, der an einem weichen Auftrag haftet, hebt ihn ab." + item.overWax?then(" Auf Wachs haftet nichts: es zuerst an jedem Platz mit einem Tuch und etwas Testbenzin abwischen und trocknen lassen.", " Zuerst jeden Platz frei von Staub und Fett wischen.")/>
       </#if>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
