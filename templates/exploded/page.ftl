@@ -15,7 +15,7 @@
 <#-- A list longer than a page goes on in blocks that stay whole: three columns of so many rows. -->
 <#assign longList = 60>
 <#assign longRows = 5>
-<#macro partsColumns rows><table class="columns parts-list<#if rows?size lt partsList.rows?size> block</#if>"><tr>
+<#macro partsColumns rows><table class="columns parts-list<#if rows?size lt partsList.rows?size> run-on</#if>"><tr>
 <#local height = (rows?size / 3)?ceiling>
 <#list rows?chunk(height) as column><td class="column<#if column?index == 2> end</#if>">
 <table class="side-list">

@@ -130,7 +130,7 @@ table.columns td.column { vertical-align: top; padding-right: 6mm; width: 33.3%;
 table.columns td.half { vertical-align: top; padding-right: 8mm; width: 50%; }
 table.columns td.end { padding-right: 0; }
 table.parts-list { font-size: 8.5pt; margin-top: 3mm; }
-table.block { page-break-inside: avoid; margin-top: 0; }
+table.run-on { page-break-inside: avoid; margin-top: 0; }
 .layout { padding-bottom: 4mm; }
 .bar { padding-bottom: 0.5mm; }
 

@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.piece.Piece;
 
@@ -7,13 +8,15 @@ import storyrod.piece.Piece;
 final class AssembledView {
   private AssembledView() {}
 
-  /** An isometric view that fills a page, at a scale of its own, without marks. */
-  public static Drawing draw(Piece piece, Size page) {
+  /** An isometric view that fills a page, at a scale of its own, without marks, all mounted. */
+  public static Drawing draw(Piece piece, List<Hardware> hardware, Size page) {
+    List<Hardware> mounted = hardware.stream().filter(Hardware::isMounted).toList();
     Scene scene =
         new Scene(
-            piece.parts().stream()
-                .map(part -> new Scene.Item(part.name(), part.placed(), Vector3D.ZERO))
-                .toList());
+                piece.parts().stream()
+                    .map(part -> new Scene.Item(part.name(), part.placed(), Vector3D.ZERO))
+                    .toList())
+            .wearing(mounted);
     return Picture.of(scene, piece.parts(), piece.parts().size(), View.USUAL)
         .drawn("cover", Picture.Notes.NONE, page);
   }

@@ -34,7 +34,7 @@ public final class DrawingOffice {
     this.piece = piece;
     List<Hardware> hardware = Hardware.of(piece);
     parts = new Kept<>(rooms -> PartSheets.draw(piece, rooms));
-    covers = new Kept<>(rooms -> AssembledView.draw(piece, rooms.cover()));
+    covers = new Kept<>(rooms -> AssembledView.draw(piece, hardware, rooms.cover()));
     general = new Kept<>(rooms -> GeneralSheets.draw(piece, rooms));
     exploded = new Kept<>(rooms -> ExplodedViews.draw(piece, build, hardware, rooms));
     joints = new Kept<>(rooms -> JointSheets.draw(piece, rooms));

@@ -33,6 +33,11 @@ record Hardware(PlacedItem placed, String id, String mark, String title) {
     return List.copyOf(all);
   }
 
+  /** Whether it is on by a line of the list, itself and no screw of it. */
+  boolean isMounted() {
+    return placed.origin().entry().filter(e -> e.item().value().equals(placed.item())).isPresent();
+  }
+
   /** Its kind and its place. */
   List<String> atPlace() {
     return List.of(placed.item(), place());

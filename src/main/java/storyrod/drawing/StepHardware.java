@@ -3,7 +3,6 @@ package storyrod.drawing;
 import java.util.List;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.PlacedItem;
 import storyrod.build.Verb;
 import storyrod.piece.Part;
 
@@ -33,7 +32,7 @@ record StepHardware(List<Hardware> coming, List<Hardware> on) {
     return new StepHardware(
         of(step, all).coming,
         all.stream()
-            .filter(each -> isItself(each.placed()))
+            .filter(Hardware::isMounted)
             .filter(each -> before.stream().anyMatch(each.placed()::isFittedIn))
             .toList());
   }
@@ -43,10 +42,5 @@ record StepHardware(List<Hardware> coming, List<Hardware> on) {
     List<String> names = parts.stream().map(Part::name).toList();
     return new StepHardware(
         coming.stream().filter(each -> names.contains(each.placed().host())).toList(), on);
-  }
-
-  /** Its own body, not one of its screws, which lie in it or in the wood. */
-  private static boolean isItself(PlacedItem placed) {
-    return placed.origin().entry().filter(e -> e.item().value().equals(placed.item())).isPresent();
   }
 }

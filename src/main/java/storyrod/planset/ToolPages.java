@@ -203,9 +203,9 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
           .toList();
     }
 
-    private static Row row(Key key, Uses uses) {
-      return new Row(
-          key.tool, key.name, key.value, String.join(", ", uses.marks), StepRuns.of(uses.steps));
+    private Row row(Key key, Uses uses) {
+      String marks = MarkRuns.of(set.piece()).text(uses.marks);
+      return new Row(key.tool, key.name, key.value, marks, StepRuns.of(uses.steps));
     }
 
     private void add(Map<Key, Uses> uses, Setting setting, Step step, StepPages.Entry entry) {

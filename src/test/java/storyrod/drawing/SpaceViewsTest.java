@@ -49,7 +49,7 @@ final class SpaceViewsTest {
     piece = made.piece();
     plan = made.plan();
     exploded = ExplodedView.draw(piece, plan, PAGE);
-    all = new ArrayList<>(List.of(exploded, AssembledView.draw(piece, STRIP)));
+    all = new ArrayList<>(List.of(exploded, AssembledView.draw(piece, Hardware.of(piece), STRIP)));
     plan.steps().forEach(step -> StepPicture.draw(piece, step, STRIP).ifPresent(all::add));
   }
 
@@ -186,7 +186,7 @@ final class SpaceViewsTest {
 
   @Test
   void coverHasTonesAndNoMarks() {
-    Drawing cover = AssembledView.draw(piece, STRIP);
+    Drawing cover = AssembledView.draw(piece, Hardware.of(piece), STRIP);
     assertTrue(balloons(cover).isEmpty());
     Set<Tone> tones = new TreeSet<>();
     of(cover, Area.class).forEach(area -> tones.add(area.tone()));
