@@ -1798,8 +1798,8 @@
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>
-      <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet" + (catchEnds?size == 1)?then(", " + (catchEnds?first.distance) + " from the " + (catchEnds?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (catchEnds?size gt 1)?then(", as high as listed with this step", "")) + "."/>
-      <@say "Screw the strike to " + fulls(parts) + " and the catch to " + (behind?size gt 0)?then(fulls(behind), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
+      <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet" + (caught.ends?size == 1)?then(", " + (caught.ends?first.distance) + " from the " + (caught.ends?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (caught.ends?size gt 1)?then(", as high as listed with this step", "")) + "."/>
+      <@say "Screw the strike to " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " and the catch to " + (caught.posts?size gt 0)?then(fulls(caught.posts), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
       <@say "Try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">
@@ -1849,12 +1849,12 @@
       <#else>
       <@say "Fit " + number(item.count) + ((said?size gt 0 && parts?size gt 1)?then(", as noted, between ", " to ")) + fulls(parts) + (said?size == 0)?then(", by the sheet that came with it where there is one", "") + "."/>
       </#if>
-      <#if item.title?matches(".*\\b(self-adhesive|adhesive|stick-on)\\b.*", "i")>
-        <#if finish.last?filter(l -> l.wax)?size gt 0>
+      <#if item.sticks>
+        <#if item.overWax>
           <@with "mineral-spirits"/>
           <@with "lint-free-cloth"/>
         </#if>
-        <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
+        <@say "Wait until the finish is hard to the nail, for glue that sticks to a soft coat lifts it." + item.overWax?then(" Nothing sticks to wax: first wipe it off each place with a cloth and a little mineral spirits, and let that dry.", " First wipe each place free of dust and grease.")/>
       </#if>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">

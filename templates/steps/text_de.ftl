@@ -1780,8 +1780,8 @@
       <#break>
     <#case "catch">
       <@title noun + " anbringen"/>
-      <@say (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, und innen anzeichnen, wo Schnäpper und Gegenstück sich treffen" + (catchEnds?size == 1)?then(", ihre Mitte " + catchEnds?first.distance + " ab der " + (catchEnds?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (catchEnds?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + "."/>
-      <@say "Gegenstück an " + fulls(parts) + " schrauben und Schnäpper an " + (behind?size gt 0)?then(fulls(behind), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihren Kern vorbohren, mit Tiefenanschlag", "") + "."/>
+      <@say (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, und innen anzeichnen, wo Schnäpper und Gegenstück sich treffen" + (caught.ends?size == 1)?then(", ihre Mitte " + caught.ends?first.distance + " ab der " + (caught.ends?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (caught.ends?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + "."/>
+      <@say "Gegenstück an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben und Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihren Kern vorbohren, mit Tiefenanschlag", "") + "."/>
       <@say "Tür probieren: Gegenstück versetzen, bis sie ohne Kraft schließt."/>
       <#break>
     <#case "levelling-foot">
@@ -1831,12 +1831,12 @@
       <#else>
       <@say number(item.count) + " Stück" + ((said?size gt 0 && parts?size gt 1)?then(", wie angemerkt, zwischen ", " an ")) + fulls(parts) + " anbringen" + (said?size == 0)?then(", nach dem beiliegenden Blatt, wo es eines gibt", "") + "."/>
       </#if>
-      <#if item.title?matches(".*(\\b(self-adhesive|adhesive|stick-on)\\b|selbstklebend).*", "i")>
-        <#if finish.last?filter(l -> l.wax)?size gt 0>
+      <#if item.sticks>
+        <#if item.overWax>
           <@with "mineral-spirits"/>
           <@with "lint-free-cloth"/>
         </#if>
-        <@say "Warten, bis die Oberfläche so hart ist, dass ein Fingernagel keine Spur hinterlässt, denn Kleber, der an einem weichen Auftrag haftet, hebt ihn ab." + (finish.last?filter(l -> l.wax)?size gt 0)?then(" Auf Wachs haftet nichts: es zuerst an jedem Platz mit einem Tuch und etwas Testbenzin abwischen und trocknen lassen.", " Zuerst jeden Platz frei von Staub und Fett wischen.")/>
+        <@say "Warten, bis die Oberfläche so hart ist, dass ein Fingernagel keine Spur hinterlässt, denn Kleber, der an einem weichen Auftrag haftet, hebt ihn ab." + item.overWax?then(" Auf Wachs haftet nichts: es zuerst an jedem Platz mit einem Tuch und etwas Testbenzin abwischen und trocknen lassen.", " Zuerst jeden Platz frei von Staub und Fett wischen.")/>
       </#if>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">

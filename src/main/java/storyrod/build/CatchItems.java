@@ -6,7 +6,6 @@ import storyrod.build.Catches.End;
 import storyrod.build.PlacedItem.Makeup;
 import storyrod.build.PlacedItem.Origin;
 import storyrod.description.HardwareEntry;
-import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
@@ -30,7 +29,7 @@ record CatchItems(Catches catches, HardwareShapes shapes) {
   /** What of a catch that reaches past an edge is screwed on (from memory). */
   private static final Length ON = Length.mm(18);
 
-  /** How far a strike keeps from the door's edge. */
+  /** How far a strike keeps from the door's edge, or from the post. */
   private static final Length IN = Length.mm(4);
 
   private static final int SORTS = 2;
@@ -42,12 +41,12 @@ record CatchItems(Catches catches, HardwareShapes shapes) {
   }
 
   private Stream<PlacedItem> of(HardwareEntry entry, End end) {
-    Part post = catches.post(end.door()).orElseThrow();
-    Face out = MountSites.towards(post, end.door().bounds(), Axis.X);
-    return Stream.of(body(entry, end, post, out), strike(entry, end, out));
+    return Stream.of(body(entry, end), strike(entry, end));
   }
 
-  private PlacedItem body(HardwareEntry entry, End end, Part post, Face out) {
+  private PlacedItem body(HardwareEntry entry, End end) {
+    Part post = end.post();
+    Face out = end.out();
     Length before = end.door().bounds().at(Face.BACK).plus(STRIKE);
     boolean isDeep = !post.bounds().at(Face.BACK).minus(before).isShorterThan(Catches.LONG);
     Length depth = isDeep ? before : post.bounds().at(Face.BACK);
@@ -79,17 +78,17 @@ record CatchItems(Catches catches, HardwareShapes shapes) {
     return AT_EDGE.extended(out.sign(), length);
   }
 
-  /** Behind the door's free edge. */
-  private PlacedItem strike(HardwareEntry entry, End end, Face out) {
-    Box door = end.door().bounds();
-    Length edge = door.at(out.opposite()).plus(IN.times(out.sign()));
+  /** Behind the door's free edge, past the flank of a post that it laps over. */
+  private PlacedItem strike(HardwareEntry entry, End end) {
+    Face out = end.out();
+    Length edge = end.edge().plus(IN.times(out.sign()));
     Range thick = new Range(Length.ZERO, STRIKE);
     Box plate = new Box(past(out, STRIKE_WIDE), thick, HardwareShapes.about(STRIKE_HIGH));
     return new PlacedItem(
         entry.item().value(),
         Origin.of(entry, List.of(end.door().name()), new Makeup(1, 1, SORTS)),
         end.door().name(),
-        new Point(edge, door.at(Face.BACK), end.height()).toMm(),
+        new Point(edge, end.door().bounds().at(Face.BACK), end.height()).toMm(),
         Face.BACK.normal(),
         shapes.boxes(Pose.NONE, plate));
   }

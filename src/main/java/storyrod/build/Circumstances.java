@@ -38,9 +38,6 @@ final class Circumstances {
   private static final Pattern SOFT =
       words("felt|leather|cloth|fabric|baize|velvet|paper|cork|foam");
 
-  /** What sticks by itself, as its name tells. */
-  private static final Pattern STICKING = words("self-adhesive|adhesive|stick-on");
-
   /** Thinner boards need care in a planer (common practice). */
   private static final Length THIN = Length.inch(3, 8);
 
@@ -105,8 +102,10 @@ final class Circumstances {
   /** Wax is wiped off with spirits where something is to stick. */
   private boolean isStuckOverWax(Operation operation) {
     return operation.verb() == Verb.MOUNT
-        && piece.description().finish().flatMap(FinishEntry::last).isPresent()
-        && texts(operation, List.of()).anyMatch(text -> STICKING.matcher(text).find());
+        && piece
+            .item(operation.target())
+            .filter(item -> Sticking.isOverWax(piece, item))
+            .isPresent();
   }
 
   private static boolean makesDust(Verb verb) {

@@ -102,19 +102,27 @@ final class Driving {
         .findFirst();
   }
 
-  /** Whether wood beside a screw's line leaves the bit its room but not the chuck behind it. */
-  boolean isCramped(Joint joint, Predicate<String> there) {
+  /**
+   * The names of all parts, wherever they are in the order, whose wood beside the line of a joint's
+   * screw leaves the bit its room but not the chuck behind it.
+   */
+  Set<String> cramping(Joint joint) {
+    List<Line> lines = lines(joint);
     return parts.values().stream()
-        .filter(part -> there.test(part.name()))
         .filter(part -> joint.driven().stream().noneMatch(at -> at.part().equals(part.name())))
-        .anyMatch(part -> lines(joint).stream().anyMatch(line -> cramps(part, line)));
+        .filter(part -> lines.stream().anyMatch(line -> cramps(part, line)))
+        .map(Part::name)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private boolean cramps(Part part, Line line) {
     Line own = line.posed(part.pose().inverse());
-    return DoubleStream.iterate(CHUCK_MM, at -> at < TOOL_MM, at -> at + HALF_CHUCK_MM)
-        .mapToObj(at -> around(own.at(at), HALF_CHUCK_MM))
-        .anyMatch(space -> wood(part).stream().anyMatch(space::overlaps));
+    Box whole =
+        around(own.at(CHUCK_MM), HALF_CHUCK_MM).around(around(own.at(TOOL_MM), HALF_CHUCK_MM));
+    return whole.overlaps(part.box())
+        && DoubleStream.iterate(CHUCK_MM, at -> at < TOOL_MM, at -> at + HALF_CHUCK_MM)
+            .mapToObj(at -> around(own.at(at), HALF_CHUCK_MM))
+            .anyMatch(space -> wood(part).stream().anyMatch(space::overlaps));
   }
 
   private static boolean isNear(Line line, Part part, double mm) {

@@ -41,7 +41,7 @@ public final class ShowFaces {
     if (part.thickness() != Axis.X && isInSight(part, first)) {
       return Optional.of(first);
     }
-    return open(part, first).or(() -> inside(part).filter(face -> !looksBothWays(part)));
+    return open(part).or(() -> inside(part).filter(face -> !looksBothWays(part)));
   }
 
   /** Whether one sees both faces of it in the open bays of the piece, as those of a partition. */
@@ -49,12 +49,11 @@ public final class ShowFaces {
     return faces(part).allMatch(face -> isInSight(part, face));
   }
 
-  /** Of two that are partly covered, the first is seen if it is not covered altogether. */
-  private Optional<Face> open(Part part, Face first) {
+  /** One that is open before one that is partly covered; of two alike the first. */
+  private Optional<Face> open(Part part) {
     return Stream.of(HIDDEN, COVERED)
         .flatMap(most -> faces(part).filter(face -> hidden(part, face) < most))
-        .findFirst()
-        .map(face -> hidden(part, first) < COVERED ? first : face);
+        .findFirst();
   }
 
   private Optional<Face> inside(Part part) {

@@ -21,7 +21,7 @@ final class FinishOtherWood implements Check {
             + "the same product: colour and soaking in differ from wood to wood.",
         "Common practice.",
         "It knows the woods of the table by their English names; a test piece of which no wood is "
-            + "said, or of one of the piece's woods only, is taken as it is.");
+            + "said, or of which one wood is the piece's, is taken as it is.");
   }
 
   @Override
@@ -38,10 +38,10 @@ final class FinishOtherWood implements Check {
             .distinct()
             .flatMap(species -> NamedWood.in(species).stream())
             .toList();
-    return finish.triedOn().stream()
-        .flatMap(text -> NamedWood.in(text).stream())
-        .filter(wood -> own.stream().noneMatch(wood::mayBe))
-        .findFirst();
+    List<NamedWood> tried = finish.triedOn().map(NamedWood::in).orElse(List.of());
+    return tried.stream().anyMatch(wood -> own.stream().anyMatch(wood::mayBe))
+        ? Optional.empty()
+        : tried.stream().findFirst();
   }
 
   private Diagnostic finding(FinishEntry finish, NamedWood wood) {

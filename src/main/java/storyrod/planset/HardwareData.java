@@ -5,10 +5,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Pilots;
+import storyrod.build.Sticking;
 import storyrod.description.ItemEntry;
 import storyrod.geometry.Face;
 import storyrod.piece.Cut;
@@ -26,6 +28,9 @@ record HardwareData(Piece piece, PartPhrases phrases) {
       item.put("kind", kind(each.item()));
       item.put("title", piece.item(each.item()).map(ItemEntry::title).orElse(each.item()));
       item.put("count", each.count());
+      Optional<ItemEntry> entry = piece.item(each.item());
+      item.put("sticks", entry.filter(Sticking::is).isPresent());
+      item.put("overWax", entry.filter(one -> Sticking.isOverWax(piece, one)).isPresent());
       List<Joint> joints = joints(step, each.item());
       item.put(
           "drivenFrom", Stream.concat(drivenFrom(joints), peggedFrom(joints)).distinct().toList());

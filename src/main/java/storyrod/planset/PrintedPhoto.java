@@ -56,10 +56,14 @@ record PrintedPhoto(Photo photo) {
         ImageIO.createImageInputStream(new ByteArrayInputStream(photo.bytes()))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       ImageReader reader = readers.next();
-      reader.setInput(in);
-      ImageReadParam param = reader.getDefaultReadParam();
-      param.setSourceSubsampling(every, every, 0, 0);
-      return reader.read(0, param);
+      try {
+        reader.setInput(in);
+        ImageReadParam param = reader.getDefaultReadParam();
+        param.setSourceSubsampling(every, every, 0, 0);
+        return reader.read(0, param);
+      } finally {
+        reader.dispose();
+      }
     }
   }
 
@@ -83,14 +87,20 @@ record PrintedPhoto(Photo photo) {
       return bytes.toByteArray();
     }
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+      write(image, writer, out);
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void write(BufferedImage image, ImageWriter writer, ImageOutputStream out)
+      throws IOException {
     ImageWriteParam param = writer.getDefaultWriteParam();
     param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
     param.setCompressionQuality(QUALITY);
-    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
-      writer.setOutput(out);
-      writer.write(null, new IIOImage(image, null, null), param);
-    }
-    writer.dispose();
-    return bytes.toByteArray();
+    writer.setOutput(out);
+    writer.write(null, new IIOImage(image, null, null), param);
   }
 }

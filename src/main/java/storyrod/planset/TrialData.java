@@ -142,8 +142,7 @@ final class TrialData {
         "grips", grip.wood(item).stream().map(wood -> grip(grip, wood)).toList(),
         "covered", covered(entries),
         "backed", new Surround(piece).hasBack(),
-        "catchEnds", catchEnds(entries),
-        "behind", phrases.parts(new Catches(piece).posts(entries)),
+        "caught", caught(entries),
         "keptFronts", phrases.parts(keptFronts(item)),
         "hung", phrases.units(hung, Nesting.PIECE),
         "shares", entries.stream().map(this::share).toList(),
@@ -156,6 +155,15 @@ final class TrialData {
                 "back", back(step, item),
                 "screws",
                     entries.stream().mapToInt(each -> each.count() * each.screwsEach()).sum()));
+  }
+
+  /** What takes strikes, what carries catches, and how high. */
+  private Map<String, Object> caught(List<HardwareEntry> entries) {
+    Catches catches = new Catches(piece);
+    return Map.of(
+        "doors", phrases.parts(catches.doors(entries)),
+        "posts", phrases.parts(catches.posts(entries)),
+        "ends", catchEnds(entries));
   }
 
   /** How far from which ends of the doors catches sit, each distance once. */

@@ -124,6 +124,20 @@ class ShowFacesTest {
     assertEquals(Optional.of(Face.TOP), of(stand, "back"));
   }
 
+  /** Boards stand before two thirds of the upper face, and nothing before the lower one. */
+  @Test
+  void anOpenFaceIsSeenBeforeOneOfWhichAStripShows() {
+    Piece stand =
+        Pieces.of(
+            """
+            parts:
+              board: {stock: ply18, x: 0 to 400, y: 340 to 400, z: 300 to 318, grain: x}
+              box: {stock: ply18, x: 0 to 400, y: 341 to 359, z: 318 to 500, grain: x}
+              shelf: {stock: ply18, x: 0 to 400, y: 341 to 380, z: 540 to 558, grain: x}
+            """);
+    assertEquals(Optional.of(Face.BOTTOM), of(stand, "board"));
+  }
+
   /** A stretcher under the top: only its lower face looks into the bay. */
   @Test
   void stretcherUnderATopLooksDown() {

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import storyrod.build.Catches;
 import storyrod.check.Checks;
 import storyrod.description.Diagnostic;
 import storyrod.description.DiagnosticPrinter;
@@ -82,6 +83,15 @@ class SideboardTest {
     Piece piece = built(Optional.of("all-plywood"));
     assertEquals("oak plywood", piece.part("left-slab.slab").stock().species());
     assertTrue(piece.parts().stream().map(Part::name).noneMatch("left-door.left-stile"::equals));
+  }
+
+  /** Their hinges tell the free edge, for a slab has no stile to name. */
+  @Test
+  void slabDoorsAreCaughtWhereTheyDoNotHang() {
+    Piece piece = built(Optional.of("all-plywood"));
+    assertEquals(
+        List.of("frame.middle-stile-1", "frame.middle-stile-2"),
+        new Catches(piece).posts(piece.description().hardware()));
   }
 
   @Test

@@ -85,6 +85,19 @@ class LiesForTheWorkTest {
     assertEquals(List.of(), steps.stream().filter(bits::areWanted).toList());
   }
 
+  /** Steps are written side by side, and all ask the same. */
+  @Test
+  void longBitsAreTheSameForManyWhoAskAtOnce() {
+    PlanSet set = AllProjects.named("nightstand");
+    List<Step> steps = set.build().steps();
+    LongBits alone = new LongBits(set.piece());
+    List<Step> wanted = steps.stream().filter(alone::areWanted).toList();
+    for (int i = 0; i < 100; i++) {
+      LongBits shared = new LongBits(set.piece());
+      assertEquals(wanted, steps.parallelStream().filter(shared::areWanted).toList());
+    }
+  }
+
   /** A sentence may not send the reader to pages that an edition leaves out. */
   @Test
   void whatIsKeptBareIsToldInPlaceWhereThePagesOfTheFinishAreLeftOut() {

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan;
@@ -52,11 +53,16 @@ class StepWordsTest {
   }
 
   static Piece piece(String project) throws IOException {
+    return piece(project, text -> text);
+  }
+
+  /** The piece of a project whose text is changed first. */
+  static Piece piece(String project, UnaryOperator<String> change) throws IOException {
     Path file = Path.of("projects", project, "project.yaml");
     Diagnostics diagnostics = new Diagnostics();
     Vocabulary words = new Vocabulary(JointTypes.words(), CutTypes.words(), Verb.words());
     return new DescriptionReader(words, Printable::has, StepWordsTest::beside)
-        .read(new SourceText(file.toString(), Files.readString(file)), diagnostics)
+        .read(new SourceText(file.toString(), change.apply(Files.readString(file))), diagnostics)
         .flatMap(description -> PieceBuilder.build(description, diagnostics))
         .orElseThrow(() -> new AssertionError(diagnostics.sorted()));
   }
