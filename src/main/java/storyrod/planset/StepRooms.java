@@ -127,7 +127,7 @@ final class StepRooms {
         isTooHigh(wish) || scale(columns, picture) < CLEARLY * scale(plain, picture)
             ? plain
             : atLeast(texts.lists(wish.step()), columns);
-    return isReadable(onePage, picture) ? onePage : overPages(wish, picture);
+    return wish.shownAgain() || isReadable(onePage, picture) ? onePage : overPages(wish, picture);
   }
 
   /** Whether the lists do not leave the sentences in columns their room. */
