@@ -197,8 +197,11 @@ td.side { width: 54mm; vertical-align: top; font-size: 8.5pt; }
 table.sentences { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 table.sentences td { vertical-align: top; padding-bottom: 1.5mm; }
 table.sentences td.n { width: 7mm; }
+/* At the end of a page what keeps things apart would only push over it. */
+.last-step table.sentences tr:last-child td { padding-bottom: 0; }
 td.side h3 { margin-top: 0; }
 .side-block { padding-bottom: 1.8mm; }
+.last-step .side-block:last-child { padding-bottom: 0; }
 .side-line { margin-bottom: 1.6mm; }
 .small-step table.side-list td { padding-top: 0.4mm; padding-bottom: 0.4mm; }
 .small-step table.sentences td { padding-bottom: 0.7mm; }

@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.CutKind;
@@ -7,6 +8,9 @@ import storyrod.drawing.Drawing.At;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
+import storyrod.geometry.FlatFace;
+import storyrod.geometry.Point;
+import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 
@@ -19,6 +23,8 @@ import storyrod.piece.Cut;
  * @param part the part's own box
  */
 record CutPlace(Face from, Face edge, Box box, Box part) {
+  private static final double ON_PLANE_MM = 1e-3;
+
   /** Empty where a cut has no walls to measure. */
   static Optional<CutPlace> of(FlatPart flat, Cut cut) {
     if (cut instanceof Cut.Trench trench) {
@@ -56,5 +62,16 @@ record CutPlace(Face from, Face edge, Box box, Box part) {
     return new At(
         -edge.normal().dot(point) + edge.sign() * part.at(edge).toMm(),
         -from.normal().dot(point) + from.sign() * part.at(from).toMm());
+  }
+
+  /** The faces of a solid that a plane across the middle of the cut lays open. */
+  List<FlatFace> sawn(Solid solid) {
+    Point middle = box().middle();
+    Vector3D at = Vector3D.of(middle.x().toMm(), middle.y().toMm(), middle.z().toMm());
+    Vector3D beyond = Face.of(run(), 1).normal();
+    return solid.trimmed(at, beyond).faces().stream()
+        .filter(face -> face.normal().dot(beyond) > 1 - 1e-9)
+        .filter(face -> Math.abs(face.outer().getFirst().subtract(at).dot(beyond)) < ON_PLANE_MM)
+        .toList();
   }
 }

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
@@ -13,13 +11,9 @@ import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
-import storyrod.drawing.Drawing.Text;
-import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Box;
-import storyrod.geometry.Face;
 import storyrod.geometry.FlatFace;
-import storyrod.geometry.Point;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 
@@ -53,6 +47,10 @@ final class CutProfile implements CutFigure {
 
   private static final double TEXT_MM = 3.2;
   private static final double CAPTION_MM = 4.5;
+
+  /** How far left of the edge the caption begins. */
+  private static final double CAPTION_LEFT_MM = 2;
+
   private static final double ON_PLANE_MM = 1e-3;
 
   private final Taken taken;
@@ -104,7 +102,31 @@ final class CutProfile implements CutFigure {
   @Override
   public Size size() {
     double above = FIRST_MM + (isDistant() && !isInLine() ? NEXT_MM : 0) + TEXT_MM;
-    return new Size(2 * FIGURES_MM + paperX(window.right()), above + below() + CAPTION_MM);
+    return new Size(2 * FIGURES_MM + paperX(window.right()), above + below() + foot());
+  }
+
+  /** What stands below the drawing: figures of the depth that run on, and the caption. */
+  private double foot() {
+    return drop() + CAPTION_MM;
+  }
+
+  /** How much lower the caption stands where it would else reach figures of the depth. */
+  private double drop() {
+    At zero = new At(0, 0);
+    double figures = depth(zero).map(each -> end(each) - below()).orElse(0.0);
+    boolean isClear =
+        isDistant() && captionEnd() < depthLine(zero) - TEXT_MM && figures < CAPTION_MM;
+    return isClear ? 0 : Math.max(0, figures);
+  }
+
+  /** How far down a dimension of a depth reaches. */
+  private static double end(Dimension depth) {
+    DimensionLayout layout = DimensionLayout.of(depth);
+    return depth.to().y() + layout.beyond();
+  }
+
+  private double captionEnd() {
+    return new CutCaption(taken, place, notation).width() - CAPTION_LEFT_MM;
   }
 
   private double below() {
@@ -124,7 +146,7 @@ final class CutProfile implements CutFigure {
   @Override
   public Group in(Size room) {
     double x = room.widthMm() - size().widthMm() + FIGURES_MM;
-    double y = (room.heightMm() + size().heightMm()) / 2 - CAPTION_MM - below();
+    double y = (room.heightMm() + size().heightMm()) / 2 - foot() - below();
     List<Element> elements = new ArrayList<>();
     section(taken.left(), Tone.WHITE, new At(x, y), elements);
     section(taken.waste(), Tone.SIDE, new At(x, y), elements);
@@ -136,7 +158,7 @@ final class CutProfile implements CutFigure {
 
   /** The areas and lines where a plane across the middle of the cut goes through a solid. */
   private void section(Solid solid, Tone tone, At origin, List<Element> elements) {
-    for (FlatFace face : sawn(solid)) {
+    for (FlatFace face : place.sawn(solid)) {
       List<List<At>> rings =
           Stream.concat(Stream.of(face.outer()), face.openings().stream())
               .map(ring -> ring.stream().map(place::at).toList())
@@ -151,16 +173,6 @@ final class CutProfile implements CutFigure {
         }
       }
     }
-  }
-
-  private List<FlatFace> sawn(Solid solid) {
-    Point middle = place.box().middle();
-    Vector3D at = Vector3D.of(middle.x().toMm(), middle.y().toMm(), middle.z().toMm());
-    Vector3D beyond = Face.of(place.run(), 1).normal();
-    return solid.trimmed(at, beyond).faces().stream()
-        .filter(face -> face.normal().dot(beyond) > 1 - 1e-9)
-        .filter(face -> Math.abs(face.outer().getFirst().subtract(at).dot(beyond)) < ON_PLANE_MM)
-        .toList();
   }
 
   private List<Bounds> shown() {
@@ -209,17 +221,7 @@ final class CutProfile implements CutFigure {
 
   private void zigzag(double fromEdge, At origin, List<Element> elements) {
     double x = origin.x() + paperX(fromEdge);
-    double middle = origin.y() + below() / 2;
-    elements.add(
-        new Line(
-            Role.DIMENSION,
-            List.of(
-                new At(x, origin.y() - 1),
-                new At(x, middle - 1),
-                new At(x - 0.7, middle - 0.4),
-                new At(x + 0.7, middle + 0.4),
-                new At(x, middle + 1),
-                new At(x, origin.y() + below() + 1))));
+    elements.add(BreakLine.of(x, origin.y(), origin.y() + below()));
   }
 
   /** Width and distance above, in line where the figures of both have room; depth at the right. */
@@ -229,12 +231,20 @@ final class CutProfile implements CutFigure {
       elements.add(distance(origin));
       elements.add(caption(origin));
     }
-    if (!place.isThrough()) {
-      At far = far(origin, 0);
-      At floor = far(origin, place.depth().toMm());
-      double line = origin.x() + paperX(window.right()) + FIRST_MM;
-      elements.add(new Dimension(far, floor, false, line, format(place.depth()), place.depth()));
-    }
+    depth(origin).ifPresent(elements::add);
+  }
+
+  private Optional<Dimension> depth(At origin) {
+    At far = far(origin, 0);
+    At floor = far(origin, place.depth().toMm());
+    Length deep = place.depth();
+    return place.isThrough()
+        ? Optional.empty()
+        : Optional.of(new Dimension(far, floor, false, depthLine(origin), format(deep), deep));
+  }
+
+  private double depthLine(At origin) {
+    return origin.x() + paperX(window.right()) + FIRST_MM;
   }
 
   private At wall(At origin) {
@@ -274,18 +284,8 @@ final class CutProfile implements CutFigure {
     return notation.format().format(length);
   }
 
-  /** From which side the distance is measured. */
   private Element caption(At origin) {
-    Face edge = taken.flat().original(place.edge());
-    String kind =
-        switch (place.edge().axis()) {
-          case X -> "end";
-          case Y -> "face";
-          case Z -> "edge";
-        };
-    String said =
-        notation.words().say("step.cut.from-" + kind, notation.words().say("edge." + edge.word()));
-    At at = new At(origin.x() - 2, origin.y() + below() + CAPTION_MM - 1);
-    return new Text(TextStyle.SMALL, at, Anchor.START, true, said);
+    At at = new At(origin.x() - CAPTION_LEFT_MM, origin.y() + below() + foot() - 1);
+    return new CutCaption(taken, place, notation).at(at);
   }
 }

@@ -16,8 +16,15 @@ record Differences(Texts texts) {
             difference ->
                 difference.isZero()
                     ? texts.say("record.exact")
-                    : (difference.isNegative() ? LESS : MORE) + texts.length(difference.abs()))
+                    : texts.inUnits(in -> signed(difference, in)))
         .orElse("");
+  }
+
+  /** In both units each figure has the sign, not the first alone, unless it is printed as none. */
+  private static String signed(Length difference, Texts in) {
+    String sign = difference.isNegative() ? LESS : MORE;
+    boolean isNone = in.format().rounded(difference).isZero();
+    return (isNone ? "" : sign) + in.length(difference.abs());
   }
 
   private Length printed(Length length) {

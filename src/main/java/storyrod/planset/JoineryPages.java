@@ -178,13 +178,16 @@ public record JoineryPages(
         .toList();
   }
 
+  /** On the bench, or in place when the joint is closed: there the other part is what is worked. */
   private static boolean cuts(Operation operation, JointKind kind) {
-    return kind.places().stream()
-        .flatMap(place -> place.parts().stream())
-        .anyMatch(
-            part ->
-                operation.target().equals(part.part().name())
-                    && part.cuts().stream().anyMatch(operation.cuts()::contains));
+    return kind.places().stream().anyMatch(place -> cuts(operation, place));
+  }
+
+  private static boolean cuts(Operation operation, JointPlace place) {
+    boolean isClosed = operation.joints().contains(place.joint());
+    return place.parts().stream()
+        .filter(part -> isClosed || operation.target().equals(part.part().name()))
+        .anyMatch(part -> part.cuts().stream().anyMatch(operation.cuts()::contains));
   }
 
   private static boolean closes(Operation operation, JointKind kind) {

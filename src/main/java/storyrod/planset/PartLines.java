@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -50,25 +51,30 @@ record PartLines(Piece piece, List<Step> steps, Texts texts) {
         .findFirst();
   }
 
-  /** The pilot holes that are drilled through the other part, in which steps. */
+  /** The pilot holes that are drilled through the other part, in the steps of all equal parts. */
   private Optional<String> pilotsLater(Mark mark) {
-    Part part = mark.shown();
     String all =
-        piece.joints().stream()
-            .flatMap(joint -> pilots(joint, part))
+        mark.parts().stream()
+            .map(piece::part)
+            .flatMap(part -> piece.joints().stream().flatMap(joint -> pilots(joint, part)))
             .distinct()
+            .sorted(Comparator.comparingInt(Drilled::step))
+            .map(this::at)
             .collect(Collectors.joining(", "));
     return Optional.of(all)
         .filter(said -> !said.isEmpty())
         .map(said -> texts.say("part.pilots-later", said));
   }
 
-  private Stream<String> pilots(Joint joint, Part part) {
+  /** A step that drills in place, and the mark of the part through which it drills. */
+  private record Drilled(int step, String through) {}
+
+  private Stream<Drilled> pilots(Joint joint, Part part) {
     List<Cut> pilots = Pilots.of(piece, joint).stream().filter(part.cuts()::contains).toList();
     return steps.stream()
         .filter(step -> step.verb() == Verb.FIT)
         .filter(step -> step.operations().stream().anyMatch(each -> drills(each, pilots, joint)))
-        .flatMap(step -> joint.driven().stream().map(driven -> at(step, driven.part())));
+        .flatMap(step -> joint.driven().stream().map(driven -> drilled(step, driven.part())));
   }
 
   private static boolean drills(Operation operation, List<Cut> pilots, Joint joint) {
@@ -76,8 +82,12 @@ record PartLines(Piece piece, List<Step> steps, Texts texts) {
         && operation.cuts().stream().anyMatch(pilots::contains);
   }
 
-  private String at(Step step, String through) {
-    return texts.say("part.pilots-at", Integer.toString(step.number()), piece.part(through).mark());
+  private Drilled drilled(Step step, String through) {
+    return new Drilled(step.number(), piece.part(through).mark());
+  }
+
+  private String at(Drilled drilled) {
+    return texts.say("part.pilots-at", Integer.toString(drilled.step()), drilled.through());
   }
 
   private Optional<String> said(Cut cut, Part front) {

@@ -123,12 +123,22 @@ final class StepRooms {
     Place plain = place(wide, around + texts.of(wish.step(), true), picture);
     double narrow = texts.besideListsMm();
     Place columns = place(narrow, around + texts.inColumns(wish.step()), picture);
-    double lists = texts.lists(wish.step());
-    double alone = wish.stageMm() + texts.listsInColumns(wish.step());
-    boolean tooHigh = alone > paper.textHeightMm();
-    return tooHigh || scale(columns, picture) < CLEARLY * scale(plain, picture)
-        ? plain
-        : atLeast(lists, columns);
+    Place onePage =
+        isTooHigh(wish) || scale(columns, picture) < CLEARLY * scale(plain, picture)
+            ? plain
+            : atLeast(texts.lists(wish.step()), columns);
+    return wish.shownAgain() || isReadable(onePage, picture) ? onePage : overPages(wish, picture);
+  }
+
+  /** Whether the lists do not leave the sentences in columns their room. */
+  private boolean isTooHigh(Wish wish) {
+    return wish.stageMm() + texts.listsInColumns(wish.step()) > paper.textHeightMm();
+  }
+
+  /** Whether a picture is as high as it has to be, or as it can be at all. */
+  private static boolean isReadable(Place place, DoubleUnaryOperator picture) {
+    double filled = picture.applyAsDouble(place.widthMm());
+    return place.largestMm() >= Math.min(filled, LEAST_PICTURE_MM);
   }
 
   /** Words that run on over the next page leave what the lists do not need to a picture. */

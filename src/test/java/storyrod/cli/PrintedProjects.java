@@ -93,17 +93,27 @@ public final class PrintedProjects {
   }
 
   public Printed on(Paper paper, String edition) {
-    Printing usual = Printing.usual(planned.piece().description().words());
-    Printing printing =
-        new Printing(
-            usual.templates(),
-            usual.words(),
-            Edition.named(edition, usual.templates()).orElseThrow(),
-            Optional.of(paper),
-            usual.choice());
+    Printing printing = printing(paper, edition);
     synchronized (sets) {
       PlanSet set = sets.of(printing);
       return new Printed(set, sets.writer(printing).pdf(set));
     }
+  }
+
+  /** The same with its drawings made, but not printed. */
+  public PlanSet drawn(Paper paper, String edition) {
+    synchronized (sets) {
+      return sets.of(printing(paper, edition));
+    }
+  }
+
+  private Printing printing(Paper paper, String edition) {
+    Printing usual = Printing.usual(planned.piece().description().words());
+    return new Printing(
+        usual.templates(),
+        usual.words(),
+        Edition.named(edition, usual.templates()).orElseThrow(),
+        Optional.of(paper),
+        usual.choice());
   }
 }

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import storyrod.cli.PrintedProjects;
 import storyrod.drawing.AllProjects.Sample;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
@@ -26,6 +27,7 @@ import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
+import storyrod.measure.Units;
 import storyrod.planset.PrintedDrawings;
 
 /** What must hold for each drawing of each kind that any project prints. */
@@ -79,6 +81,20 @@ class CleanDrawingsTest {
   @TestFactory
   List<DynamicTest> noTextLiesOnAText() {
     return inAll(Clean::textFaults);
+  }
+
+  /** In both units figures are twice as long. */
+  @Test
+  void noTextLiesOnATextInBothUnits() {
+    PrintedProjects both = PrintedProjects.named("nightstand", Units.BOTH);
+    List<String> faults = new ArrayList<>();
+    both.drawn(both.usualPaper(), "publish")
+        .drawings()
+        .steps()
+        .values()
+        .forEach(
+            each -> Clean.textFaults(each).forEach(it -> faults.add(each.name() + ": " + it)));
+    assertEquals(List.of(), faults);
   }
 
   @TestFactory

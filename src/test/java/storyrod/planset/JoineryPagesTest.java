@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import storyrod.drawing.AllProjects;
 import storyrod.planset.JoineryPages.Entry;
@@ -51,6 +52,28 @@ class JoineryPagesTest {
                       assertEquals(
                           entry.lines().isEmpty(), entry.cut().runs().isEmpty(), entry.title());
                     }));
+  }
+
+  /** Clearance holes are drilled on the bench, their pilots where each of the parts comes in. */
+  @ParameterizedTest
+  @CsvSource({
+    "step-stool, B, C, '15, 23–24'",
+    "window-bench, D, C, '20, 35'",
+    "sideboard, D, F, '27, 45'",
+    "sideboard, AG, C, '27, 47'"
+  })
+  void pilotsInPlaceAreCutsToo(String project, String one, String other, String steps) {
+    List<String> cut =
+        placed(pages(AllProjects.named(project)))
+            .filter(entry -> joins(entry, Set.of(one, other)))
+            .map(entry -> entry.cut().text())
+            .toList();
+    assertTrue(cut.contains(steps), cut.toString());
+  }
+
+  private static boolean joins(Entry entry, Set<String> marks) {
+    return entry.between().stream()
+        .anyMatch(pair -> Set.of(pair.first(), pair.second()).equals(marks));
   }
 
   /** A cut is made before its joint is closed. */

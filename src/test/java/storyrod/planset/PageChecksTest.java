@@ -50,6 +50,12 @@ class PageChecksTest {
     return projects().map(project -> inGerman(project, "publish"));
   }
 
+  /** A step whose lists and sentences reach down to the end of its page. */
+  @TestFactory
+  Stream<DynamicTest> aStepThatFillsItsPageInGerman() {
+    return Stream.of(inGerman("step-stool", "record"));
+  }
+
   /** One written in inches, one in millimetres; what is wide in both units is widest in tables. */
   @TestFactory
   Stream<DynamicTest> inOtherUnits() {
@@ -62,7 +68,8 @@ class PageChecksTest {
   Stream<DynamicTest> everyOtherEditionInGerman() throws IOException {
     return projects()
         .flatMap(
-            project -> Stream.of("helper", "preview").map(edition -> inGerman(project, edition)));
+            project -> Stream.of("helper", "preview", "record")
+                .map(edition -> inGerman(project, edition)));
   }
 
   private static DynamicTest inGerman(String project, String edition) {

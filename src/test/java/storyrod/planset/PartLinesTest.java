@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.build.Operation;
 import storyrod.drawing.AllProjects;
+import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.words.Words;
 
@@ -43,6 +44,19 @@ class PartLinesTest {
             project.set().piece().marks().forEach(mark -> assertDrilled(project.set(), mark)));
   }
 
+  private static boolean isOf(PlanSet set, Mark mark, Cut cut) {
+    return mark.parts().stream().anyMatch(part -> set.piece().part(part).cuts().contains(cut));
+  }
+
+  /** The two panels of a stool are drilled when the first comes, and when the other does. */
+  @Test
+  void allStepsOfEqualPartsAreNamed() {
+    PlanSet set = AllProjects.named("step-stool");
+    String line = line(set, set.piece().mark("B"));
+    assertTrue(line.contains("step 22 through A"), line);
+    assertTrue(line.contains("step 24 through A"), line);
+  }
+
   private static void assertDrilled(PlanSet set, Mark mark) {
     Matcher later = LATER.matcher(line(set, mark));
     while (later.find()) {
@@ -51,7 +65,7 @@ class PartLinesTest {
       assertTrue(
           operations.stream()
               .flatMap(each -> each.cuts().stream())
-              .anyMatch(mark.shown().cuts()::contains),
+              .anyMatch(cut -> isOf(set, mark, cut)),
           later.group());
       Stream<String> joined =
           operations.stream()

@@ -12,6 +12,8 @@ import storyrod.build.Verb;
 import storyrod.cli.PrintedProjects;
 import storyrod.drawing.AllProjects;
 import storyrod.drawing.CutPicture;
+import storyrod.drawing.Strips;
+import storyrod.measure.Units;
 import storyrod.words.Words;
 
 /** How the pages of steps are shared between pictures and texts, over all projects. */
@@ -78,6 +80,33 @@ class StepRoomsTest {
             step -> {
               double high = set.drawings().steps().get(step.number()).heightMm();
               assertTrue(high >= LEAST * Paper.LETTER.textHeightMm(), step.number() + ": " + high);
+            });
+  }
+
+  /** In both units lists are so high that a step needs a second page, not a stamp for a picture. */
+  @TestFactory
+  Stream<DynamicTest> noPictureIsAStamp() {
+    return AllProjects.all().stream()
+        .flatMap(
+            project ->
+                Stream.of("helper", "record")
+                    .map(
+                        edition ->
+                            DynamicTest.dynamicTest(
+                                project.name() + " " + edition,
+                                () -> assertReadable(project.name(), edition))));
+  }
+
+  private static void assertReadable(String project, String edition) {
+    PrintedProjects both = PrintedProjects.named(project, Units.BOTH);
+    PlanSet set = both.drawn(both.usualPaper(), edition);
+    set.build().steps().stream()
+        .filter(step -> !Strips.isFor(step))
+        .filter(step -> set.drawings().steps().containsKey(step.number()))
+        .forEach(
+            step -> {
+              double high = set.drawings().steps().get(step.number()).heightMm();
+              assertTrue(high >= StepRooms.LEAST_PICTURE_MM, step.number() + ": " + high);
             });
   }
 
