@@ -125,6 +125,7 @@ final class StepData {
   private Map<String, Object> withSlides(Map<String, Object> data, Step step) {
     Map<String, Object> all = new LinkedHashMap<>(data);
     all.putAll(new SlideData(piece, phrases, traits).of(step));
+    all.put("pockets", new PocketData(piece, phrases).of(step));
     return all;
   }
 
