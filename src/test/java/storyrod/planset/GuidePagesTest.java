@@ -31,9 +31,25 @@ class GuidePagesTest {
   @Test
   void idleHoursAreToldAsFreeAndNightsAsNotCounted() {
     String text = PdfText.text(PDF, page("decides the end", 1)).replaceAll("\\s+", " ");
-    assertTrue(text.contains("of those working hours no step is ready"), text);
+    assertTrue(text.contains("of shop time, because glue or finish dries"), text);
     assertTrue(text.contains("Nights are not counted in that."), text);
     assertFalse(text.contains("nothing to do"), text);
+  }
+
+  /** Rounded up, the cover promised an hour more than the work day by day. */
+  @Test
+  void coverAndTimelineTellTheSameHours() {
+    int minutes = SET.schedule().workMinutes();
+    long rounded = Math.round(minutes / 60.0);
+    String cover = PdfText.text(PDF, 1).replaceAll("\\s+", " ");
+    assertTrue(cover.contains("Working time, about " + rounded + " h"), cover);
+  }
+
+  /** Step 41 needs nothing of step 39, for whose clamps step 40 waits. */
+  @Test
+  void whatIsReadyWhileTheNextStepWaitsIsNamed() {
+    String text = PdfText.text(PDF, page("What to do while it dries", 3)).replaceAll("\\s+", " ");
+    assertTrue(text.contains("ready meanwhile: step"), text);
   }
 
   /** The posts that carry the catches, too. */
