@@ -953,7 +953,7 @@
   <#if framing?size gt 0>
     <@say "Sand the edges of " + lettersOf(framing) + " that will look at a panel."/>
   </#if>
-  <@say "Keep the sander flat near joints, so that their edges stay crisp, and off the laps and walls that were fitted: a lap that loses a shaving is loose."/>
+  <@say "Keep the sander flat near joints, so that their edges stay crisp, and off " + lapped?then("the laps and walls that were fitted: a lap that loses a shaving is loose", "the walls and ends that were fitted: a joint that loses a shaving is loose") + "."/>
   <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
   <@say "Brush off all dust, and write on an edge or in a joint what marks you sanded off."/>
 </#macro>
@@ -1659,7 +1659,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
-  <@say "Sand the outside" + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + ", with a respirator on, and brush off all dust."/>
+  <@say "Sand the outside" + opens?then(", the edges and backs that show inside when the piece is open and were not sanded before", "") + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + ", with a respirator on, and brush off all dust."/>
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>

@@ -938,7 +938,7 @@
   <#if framing?size gt 0>
     <@say "Kanten von " + lettersOf(framing) + " schleifen, die einer Füllung gegenüberstehen werden."/>
   </#if>
-  <@say "Schleifmaschine nahe an Verbindungen flach halten, damit deren Kanten scharf bleiben, und von angepassten Überblattungen und Wänden weg: Eine Überblattung, die einen Span verliert, ist lose."/>
+  <@say "Schleifmaschine nahe an Verbindungen flach halten, damit deren Kanten scharf bleiben, und von angepassten " + lapped?then("Überblattungen und Wänden weg: Eine Überblattung, die einen Span verliert, ist lose", "Wänden und Enden weg: Eine Verbindung, die einen Span verliert, ist lose") + "."/>
   <@say "Leimflächen der Verbindungen lassen, wie die Säge sie ließ, und kein Ende dünner machen, das in ein anderes Teil kommt."/>
   <@say "Allen Staub abbürsten und weggeschliffene Zeichen auf eine Kante oder in eine Verbindung schreiben."/>
 </#macro>
@@ -1641,7 +1641,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Oberfläche des Möbels behandeln"/>
-  <@say "Mit Atemschutzmaske die Außenseite" + (unsanded?size gt 0)?then(" und alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen und allen Staub abbürsten."/>
+  <@say "Mit Atemschutzmaske die Außenseite" + opens?then(", die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind,", "") + (unsanded?size gt 0)?then(" und alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen und allen Staub abbürsten."/>
   <#if early?size gt 0>
     <@say "Schleifmaschine und Pinsel von dem fernhalten, was schon behandelt ist: " + joined((earlyPanels?size gt 0)?then(["ganz " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["Innenseite von " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["beide Flächen von " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
