@@ -55,17 +55,25 @@ class GuidePagesTest {
   /** The posts that carry the catches, too. */
   @Test
   void catchesNameTheStilesOfTheCase() {
+    assertEquals(List.of("AA × 2", "K × 2"), parts("Mount the catches"));
+  }
+
+  /** The other leaf is screwed to the stiles of the case when the doors are hung. */
+  @Test
+  void hingesThatGoOnTheDoorsNameTheDoorsAlone() {
+    assertEquals(List.of("Z × 2"), parts("Put the hinges back"));
+  }
+
+  private static List<String> parts(String title) {
     Print print = Print.of(SET.piece(), SET.build(), Printing.usual(Words.ENGLISH));
     StepWriter writer = new StepWriter(SET.piece(), Words.ENGLISH, new Templates(), SET.build());
     StepPages steps = StepPages.of(SET, new StepPages.Sheet(print, writer::write));
-    List<String> marks =
-        steps.stages().stream()
-            .flatMap(stage -> stage.steps().stream())
-            .filter(step -> step.text().title().equals("Mount the catches"))
-            .flatMap(step -> step.parts().stream())
-            .map(part -> part.mark() + " × " + part.count())
-            .toList();
-    assertEquals(List.of("AA × 2", "K × 2"), marks);
+    return steps.stages().stream()
+        .flatMap(stage -> stage.steps().stream())
+        .filter(step -> step.text().title().equals(title))
+        .flatMap(step -> step.parts().stream())
+        .map(part -> part.mark() + " × " + part.count())
+        .toList();
   }
 
   private static int page(String words, int from) {
