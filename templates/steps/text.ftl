@@ -151,14 +151,15 @@
   <#list laidOut as l><#list l.edges as e><#if !sides?seq_contains(e.side)><#local sides = sides + [e.side]></#if></#list></#list>
   <#return ["edge", "end", "face"]?filter(side -> sides?seq_contains(side))?join(" or ")?replace("edge or end or", "edge, end or")>
 </#function>
+<#function facingOf f><#return joined(f.marks?map(m -> lettersOf([m])) + f.onSide?map(m -> "the " + words["place." + f.way] + " " + lettersOf([m])) + f.parts?map(p -> full(p)))></#function>
 <#macro markingParts>
   <@title "Mark face and edge" + ofParts()/>
   <#assign open = facing?filter(f -> facesWay[f.way]??)>
   <#if open?size gt 0>
-    <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> lettersOf(f.marks) + " " + facesWay[f.way])?join("; ") + "."/>
+    <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facing?filter(f -> !facesWay[f.way]??) as f>
-    <@say "Put the face mark of " + lettersOf(f.marks) + " on the better face: " + (f.way == "inside")?then("both are seen inside the piece.", "neither is seen from outside.")/>
+    <@say "Put the face mark of " + facingOf(f) + " on the better face: " + (f.way == "inside")?then("both are seen inside the piece.", "neither is seen from outside.")/>
   </#list>
   <@say "Beside it write the letter, with an arrow to the end or edge that the part drawing shows up" + several?then("; where equal parts have places of their own, write the place too, such as front left", "") + "."/>
   <#list handed as h>
@@ -491,6 +492,7 @@
     <@say "Saw just outside the line."/>
     <@say "Fair down to the line, working from the high points to the low ones, until no flat or bump can be felt."/>
   <#elseif has("cut-opening")>
+    <#assign noun = many(cut.term, cut.count)>
     <@title "Cut the " + noun + inParts()/>
     <@say "Mark out " + fulls(parts) + " from the part drawings, with the centres of the roundings."/>
     <@bySheets "tape a copy on and prick the centres and the outline through it instead."/>
@@ -827,7 +829,7 @@
 
 <#-- The full-size templates that save the laying out. -->
 <#macro bySheets what>
-  <#if sheets?size gt 0>
+  <#if sheets?size gt 0 && templatesTold>
     <#local told = sheets?map(s -> s.mark + (s.names?size == 1)?then("", " (" + number(s.names?size) + " of them, headed " + joined(s.names) + ")"))>
     <@say "Among the full-size templates at the end " + (sheets?size == 1 && sheets[0].names?size == 1)?then("there is one ", "there are some ") + "for " + joined(told) + ": " + what/>
   </#if>
@@ -865,12 +867,13 @@
   </#if>
 </#macro>
 
+<#assign pocketWays = {"up": " with the marked face up", "down": " with the marked face down", "either": ""}>
 <#macro drilling>
   <#if has("drill-pocket-hole")>
     <@title "Drill the pocket holes" + inParts()/>
     <@say "Set the jig and the stop collar for stock " + cut.size + " thick."/>
     <@say "Drill a trial hole in an offcut and drive a screw, so that you see how far its point comes out."/>
-    <@say "Clamp each part face down and drill where the part drawings show: " + letters() + "."/>
+    <@say "Clamp each part with the face up in which the holes begin, and drill where the part drawings show: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
     <@say "Clear the chips out of every hole."/>
   <#elseif cut.term == "mount pilot">
     <#assign fittings = plural(words["kind." + cut.forKind])>
@@ -950,7 +953,7 @@
   <#if framing?size gt 0>
     <@say "Sand the edges of " + lettersOf(framing) + " that will look at a panel."/>
   </#if>
-  <@say "Keep the sander flat near joints, so that their edges stay crisp, and off the laps and walls that were fitted: a lap that loses a shaving is loose."/>
+  <@say "Keep the sander flat near joints, so that their edges stay crisp, and off " + lapped?then("the laps and walls that were fitted: a lap that loses a shaving is loose", "the walls and ends that were fitted: a joint that loses a shaving is loose") + "."/>
   <@say "Leave the glue faces of the joints as the saw left them, and do not thin an end that goes into another part."/>
   <@say "Brush off all dust, and write on an edge or in a joint what marks you sanded off."/>
 </#macro>
@@ -1656,7 +1659,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
-  <@say "Sand the outside" + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + ", with a respirator on, and brush off all dust."/>
+  <@say "Sand the outside" + opens?then(", the edges and backs that show inside when the piece is open and were not sanded before", "") + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + ", with a respirator on, and brush off all dust."/>
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
@@ -1794,7 +1797,7 @@
     <#case "knob">
       <@title "Mount the " + noun/>
       <@screwLengths/>
-      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + usual("3/8 in", "10 mm") + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
+      <@say "Push the " + many("screw", item.count) + " through from inside and turn the " + noun + " on by hand. Each screw has to reach some " + grips[0].held + " into its knob, and no further than the knob's hole is deep: saw off one that is too long, or pack it with a washer."/>
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>
@@ -1875,6 +1878,7 @@
 ! ${words["caution.turning"]}
 </#if>
 <#assign afterwards = said?filter(each -> each?matches(".*\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened).*", "i"))>
+<#if said?filter(each -> each?matches(".*\\b[Ss]crape\\b.*"))?size gt 0><@with "scraper"/></#if>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
 <@say "Note: " + each/>
 <#if verb == "fit" && each?matches(".*\\b[Gg]lue (only|the|it|them|one)\\b.*")><@with "glue-brush"/></#if>

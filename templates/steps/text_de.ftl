@@ -136,14 +136,15 @@
   <#list laidOut as l><#list l.edges as e><#if !sides?seq_contains(e.side)><#local sides = sides + [e.side]></#if></#list></#list>
   <#return ["edge", "end", "face"]?filter(side -> sides?seq_contains(side))?map(side -> sideNames[side])?join(" oder ")?replace("Kante oder Ende oder", "Kante, Ende oder")>
 </#function>
+<#function facingOf f><#return joined(f.marks?map(m -> lettersOf([m])) + f.onSide?map(m -> lettersOf([m]) + " " + words["place." + f.way]) + f.parts?map(p -> full(p)))></#function>
 <#macro markingParts>
   <@title "Fläche und Kante anzeichnen: " + someParts()/>
   <#assign open = facing?filter(f -> facesWay[f.way]??)>
   <#if open?size gt 0>
-    <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> lettersOf(f.marks) + " " + facesWay[f.way])?join("; ") + "."/>
+    <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facing?filter(f -> !facesWay[f.way]??) as f>
-    <@say "Bei " + lettersOf(f.marks) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide im Inneren des Möbels.", "Von außen sieht man keine.")/>
+    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide im Inneren des Möbels.", "Von außen sieht man keine.")/>
   </#list>
   <@say "Daneben den Buchstaben schreiben, mit einem Pfeil zu dem Ende oder der Kante, die in der Teilzeichnung oben liegt" + several?then("; wo gleiche Teile eigene Plätze haben, auch den Platz, etwa vorn links", "") + "."/>
   <#list handed as h>
@@ -475,6 +476,7 @@
     <@say "Knapp außerhalb der Linie sägen."/>
     <@say "Bis zur Linie straken, von den hohen Stellen zu den tiefen, bis keine flache Stelle und keine Beule mehr zu fühlen ist."/>
   <#elseif has("cut-opening")>
+    <#assign noun = cutName(cut.term, cut.count)>
     <@title noun + " schneiden" + inParts()/>
     <@say fulls(parts) + " nach den Teilzeichnungen anreißen, mit den Mittelpunkten der Rundungen."/>
     <@bySheets "eine Kopie aufkleben und stattdessen Mittelpunkte und Umriss durchstechen."/>
@@ -811,7 +813,7 @@
 
 <#-- Die Schablonen in wahrer Größe, die das Aufreißen ersparen. -->
 <#macro bySheets what>
-  <#if sheets?size gt 0>
+  <#if sheets?size gt 0 && templatesTold>
     <#local told = sheets?map(s -> s.mark + (s.names?size == 1)?then("", " (" + number(s.names?size) + " Stück, überschrieben mit " + joined(s.names) + ")"))>
     <@say "Unter den Schablonen in wahrer Größe am Ende " + (sheets?size == 1 && sheets[0].names?size == 1)?then("gibt es eine ", "gibt es welche ") + "für " + joined(told) + ": " + what/>
   </#if>
@@ -850,12 +852,13 @@
   </#if>
 </#macro>
 
+<#assign pocketWays = {"up": " mit dem Flächenzeichen oben", "down": " mit dem Flächenzeichen unten", "either": ""}>
 <#macro drilling>
   <#if has("drill-pocket-hole")>
     <@title "Taschenlöcher bohren" + inParts()/>
     <@say "Lehre und Stellring auf eine Dicke von " + cut.size + " einstellen."/>
     <@say "In ein Reststück zur Probe bohren und eine Schraube eindrehen, um zu sehen, wie weit ihre Spitze herauskommt."/>
-    <@say "Jedes Teil mit der Fläche nach unten festspannen und bohren, wo die Teilzeichnungen es zeigen: " + letters() + "."/>
+    <@say "Jedes Teil so festspannen, dass die Fläche oben liegt, in der die Löcher beginnen, und bohren, wo die Teilzeichnungen es zeigen: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
     <@say "Späne aus jedem Loch räumen."/>
   <#elseif cut.term == "mount pilot">
     <#assign fitting = words["kind." + cut.forKind]>
@@ -935,7 +938,7 @@
   <#if framing?size gt 0>
     <@say "Kanten von " + lettersOf(framing) + " schleifen, die einer Füllung gegenüberstehen werden."/>
   </#if>
-  <@say "Schleifmaschine nahe an Verbindungen flach halten, damit deren Kanten scharf bleiben, und von angepassten Überblattungen und Wänden weg: Eine Überblattung, die einen Span verliert, ist lose."/>
+  <@say "Schleifmaschine nahe an Verbindungen flach halten, damit deren Kanten scharf bleiben, und von angepassten " + lapped?then("Überblattungen und Wänden weg: Eine Überblattung, die einen Span verliert, ist lose", "Wänden und Enden weg: Eine Verbindung, die einen Span verliert, ist lose") + "."/>
   <@say "Leimflächen der Verbindungen lassen, wie die Säge sie ließ, und kein Ende dünner machen, das in ein anderes Teil kommt."/>
   <@say "Allen Staub abbürsten und weggeschliffene Zeichen auf eine Kante oder in eine Verbindung schreiben."/>
 </#macro>
@@ -1340,7 +1343,7 @@
   <#list hardware?filter(h -> h.kind == kind) as h><#local shares = shares + h.held></#list>
   <#return joined(shares?map(s -> (total(s.parts) gt 1)?then("je ", "") + s.each + " in " + fulls(s.parts)))>
 </#function>
-<#function holders kind><#return "den Teilen, die sie halten"></#function>
+<#function holders kind><#return "den Teilen, die sie halten,"></#function>
 <#function inGrooves kind>
   <#local held = hardware?filter(h -> h.kind == kind)?first.held>
   <#return held?size gt 0 && held?first.term?contains("groove")>
@@ -1391,7 +1394,7 @@
     <#else>
       <@say has("fit-front-turning")?then("An das Klebeband drücken und von vorn durch das Loch für " + held + " eine Schraube für die Zwischenzeit ein Stück weit in den Kasten drehen; sie muss kürzer als beide zusammen sein, ihr Kopf breiter als das Loch.", "Dort halten und von vorn durch die Löcher für " + held + " zwei Schrauben für die Zwischenzeit ein Stück weit in den Kasten drehen; sie müssen kürzer als beide zusammen sein, ihre Köpfe breiter als die Löcher.")/>
     </#if>
-    <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für " + held + " oder an seiner Unterkante") + ", und die Front an den Kasten spannen."/>
+    <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für " + held + " oder an seiner Unterkante,") + " und die Front an den Kasten spannen."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
         <@say "Durch jedes Schraubenloch vorbohren" + h.piloted?then(", mit Bohrer und Tiefe, die bei diesem Schritt angegeben sind,", "") + " und " + (h.count % total(moving) == 0)?then(many("Schraube", h.count / total(moving)), "durch jedes eine Schraube") + drivenHow(h) + " eindrehen."/>
@@ -1638,7 +1641,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Oberfläche des Möbels behandeln"/>
-  <@say "Mit Atemschutzmaske die Außenseite" + (unsanded?size gt 0)?then(" und alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen und allen Staub abbürsten."/>
+  <@say "Mit Atemschutzmaske die Außenseite" + opens?then(", die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind,", "") + (unsanded?size gt 0)?then(" und alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen und allen Staub abbürsten."/>
   <#if early?size gt 0>
     <@say "Schleifmaschine und Pinsel von dem fernhalten, was schon behandelt ist: " + joined((earlyPanels?size gt 0)?then(["ganz " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["Innenseite von " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["beide Flächen von " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
@@ -1776,7 +1779,7 @@
     <#case "knob">
       <@title noun + " anbringen"/>
       <@screwLengths/>
-      <@say many("Schraube", item.count) + " von innen durchschieben und " + noun + " von Hand aufdrehen. Jede Schraube muss etwa " + usual("3/8 in", "10 mm") + " in ihren Knopf reichen und nicht weiter, als dessen Loch tief ist: eine zu lange absägen oder mit einer Unterlegscheibe unterlegen."/>
+      <@say many("Schraube", item.count) + " von innen durchschieben und " + noun + " von Hand aufdrehen. Jede Schraube muss etwa " + grips[0].held + " in ihren Knopf reichen und nicht weiter, als dessen Loch tief ist: eine zu lange absägen oder mit einer Unterlegscheibe unterlegen."/>
       <#break>
     <#case "catch">
       <@title noun + " anbringen"/>
@@ -1857,6 +1860,7 @@
 ! ${words["caution.turning"]}
 </#if>
 <#assign afterwards = said?filter(each -> each?matches(".*(\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened)|(\\b(wenn|sobald|nachdem) der|ist der) leim (hart|trocken|ausgehärtet|abgebunden)).*", "i"))>
+<#if said?filter(each -> each?matches(".*\\b([Ss]crape|abziehen|[Aa]bkratzen)\\b.*"))?size gt 0><@with "scraper"/></#if>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
 <@say "Anmerkung: " + each/>
 <#if verb == "fit" && each?matches(".*\\b([Gg]lue (only|the|it|them|one)|[Ll]eimen)\\b.*")><@with "glue-brush"/></#if>

@@ -148,4 +148,38 @@ final class OneMaker {
     }
     return left < 0 ? next : -1;
   }
+
+  /**
+   * The works that could be taken while the hands rest, had they not the order to keep.
+   *
+   * @param run of the works in the order of their list
+   */
+  List<Integer> ready(Run run, Rest rest) {
+    return IntStream.range(rest.work() + 1, works.size())
+        .filter(at -> isDone(run, needs.get(at), rest) && isDone(run, begun(at, rest), rest))
+        .filter(at -> works.get(at).clamps() <= clamps - clampsHeld(run, rest))
+        .filter(at -> day.start(rest.from(), works.get(at)) < rest.to())
+        .boxed()
+        .toList();
+  }
+
+  private static boolean isDone(Run run, List<Lag> lags, Rest rest) {
+    return lags.stream()
+        .allMatch(
+            lag ->
+                lag.before() < rest.work()
+                    && run.finish[lag.before()] + lag.minutes() <= rest.from());
+  }
+
+  /** The glue that a work has to leave alone, of what is glued before a rest. */
+  private List<Lag> begun(int at, Rest rest) {
+    return keptOff.get(at).stream().filter(lag -> lag.before() < rest.work()).toList();
+  }
+
+  private int clampsHeld(Run run, Rest rest) {
+    return IntStream.range(0, rest.work())
+        .filter(at -> works.get(at).clamps() > 0 && free(run, at) > rest.from())
+        .map(at -> works.get(at).clamps())
+        .sum();
+  }
 }

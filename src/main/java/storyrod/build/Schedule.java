@@ -89,8 +89,18 @@ public record Schedule(
    *
    * @param minutes of working time that pass so
    * @param awaited the number of the step that dries or holds the clamps
+   * @param ready the numbers of later steps that could be taken meanwhile
    */
-  public record Rest(int before, int from, int to, int minutes, int awaited) {}
+  public record Rest(int before, int from, int to, int minutes, int awaited, List<Integer> ready) {
+    public Rest {
+      ready = List.copyOf(ready);
+    }
+
+    /** A rest in which no later step could be taken. */
+    public Rest(int before, int from, int to, int minutes, int awaited) {
+      this(before, from, to, minutes, awaited, List.of());
+    }
+  }
 
   /** The clamps of one step, by its number, that come off before another. */
   public record Off(int glued, int before) {}
@@ -101,7 +111,8 @@ public record Schedule(
     Spells spells = Spells.of(plan, day);
     List<Work> works = spells.works();
     int[] order = IntStream.range(0, works.size()).toArray();
-    Run run = new OneMaker(day, shop.clamps(), works, spells.lags()).run(order);
+    OneMaker maker = new OneMaker(day, shop.clamps(), works, spells.lags());
+    Run run = maker.run(order);
     List<Times> free = new Network(day, works, spells.lags()).times();
     List<Times> alone = new Network(day, works, withHands(spells.lags(), run)).times();
     List<Row> rows = new ArrayList<>();
@@ -119,7 +130,9 @@ public record Schedule(
     return new Schedule(
         day,
         rows,
-        run.rests().stream().map(each -> rest(each, spells.steps())).toList(),
+        run.rests().stream()
+            .map(each -> rest(each, spells.steps(), maker.ready(run, each)))
+            .toList(),
         Arrays.stream(order)
             .filter(at -> run.offBefore()[at] >= 0)
             .mapToObj(at -> off(at, run.offBefore()[at], spells.steps()))
@@ -156,13 +169,14 @@ public record Schedule(
     return Math.max(works.get(at).waitMinutes(), cured);
   }
 
-  private static Rest rest(OneMaker.Rest rest, List<Integer> steps) {
+  private static Rest rest(OneMaker.Rest rest, List<Integer> steps, List<Integer> ready) {
     return new Rest(
         steps.get(rest.work()) + 1,
         rest.from(),
         rest.to(),
         rest.minutes(),
-        steps.get(rest.awaited()) + 1);
+        steps.get(rest.awaited()) + 1,
+        ready.stream().map(at -> steps.get(at) + 1).distinct().toList());
   }
 
   private static Off off(int glued, int before, List<Integer> steps) {

@@ -2,6 +2,8 @@ package storyrod.build;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
 import storyrod.description.HardwareEntry;
 import storyrod.description.ItemKind;
 import storyrod.description.Located;
@@ -13,8 +15,8 @@ import storyrod.piece.Piece;
  * Butt hinges are screwed to the door while it lies on the bench, and to what carries it when it is
  * hung: so half of their screws go in with the door.
  */
-record SecondLeaves(Piece piece, Nesting nesting) {
-  SecondLeaves(Piece piece) {
+public record SecondLeaves(Piece piece, Nesting nesting) {
+  public SecondLeaves(Piece piece) {
     this(piece, Nesting.of(piece));
   }
 
@@ -31,6 +33,25 @@ record SecondLeaves(Piece piece, Nesting nesting) {
     return door(entry).isPresent()
         ? entry.withScrewsEach(entry.screwsEach() - second(entry))
         : entry;
+  }
+
+  /** What a step that mounts hinges leaves alone: the parts on which the doors are hung later. */
+  public List<String> leftAlone(Step step) {
+    List<String> items =
+        step.operations().stream()
+            .filter(each -> each.verb() == Verb.MOUNT)
+            .map(Operation::target)
+            .toList();
+    return piece.description().hardware().stream()
+        .filter(entry -> items.contains(entry.item().value()))
+        .filter(entry -> door(entry).isPresent())
+        .flatMap(this::carriers)
+        .toList();
+  }
+
+  private Stream<String> carriers(HardwareEntry entry) {
+    List<String> served = entry.parts().stream().map(Located::value).toList();
+    return served.stream().filter(part -> !nesting.isHung(part, served));
   }
 
   /** An odd screw goes into the door. */

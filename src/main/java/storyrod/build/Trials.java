@@ -40,7 +40,7 @@ public final class Trials {
   }
 
   /** The names of all parts of doors and drawers. */
-  Set<String> movable() {
+  public Set<String> movable() {
     return piece.description().hardware().stream()
         .map(entry -> entry.item().value())
         .distinct()

@@ -160,6 +160,6 @@ public record Cover(
   private static String work(int minutes, Texts texts) {
     return minutes < 120
         ? texts.duration(minutes)
-        : texts.say("time.hours", Math.ceilDiv(minutes, 60));
+        : texts.say("time.hours", Math.round(minutes / 60.0));
   }
 }

@@ -47,6 +47,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     CutKind kind = CutKind.of(piece.part(first.target()), cut);
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("term", kind.term());
+    data.put("count", step.operations().stream().mapToInt(each -> each.cuts().size()).sum());
     LengthFormat format = piece.description().printed();
     boolean fine = kind.verb() == Verb.DRILL || cut instanceof Slanted.Housing;
     LengthFormat bits = fine ? format.forBits() : format;

@@ -4,11 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.CutKind;
 import storyrod.build.ShowFaces;
 import storyrod.geometry.Face;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
@@ -37,9 +42,49 @@ record MarkingData(Piece piece, PartPhrases phrases) {
                 .computeIfAbsent(way(faces, piece.part(name)), way -> new ArrayList<>())
                 .add(name));
     return byFace.entrySet().stream()
-        .<Map<String, Object>>map(
-            each -> Map.of("way", each.getKey(), "marks", phrases.marks(each.getValue())))
+        .map(each -> facing(each.getKey(), each.getValue(), names))
         .toList();
+  }
+
+  /** Parts that share a mark with others which look another way go by their places. */
+  private Map<String, Object> facing(String way, List<String> some, List<String> all) {
+    Set<String> elsewhere =
+        all.stream()
+            .filter(name -> !some.contains(name))
+            .map(name -> piece.part(name).mark())
+            .collect(Collectors.toSet());
+    Map<Boolean, List<String>> apart =
+        some.stream()
+            .collect(
+                Collectors.partitioningBy(name -> elsewhere.contains(piece.part(name).mark())));
+    return Map.of(
+        "way", way,
+        "marks", phrases.marks(apart.get(false)),
+        "onSide", phrases.marks(apart.get(true).stream().filter(this::liesAsItLooks).toList()),
+        "parts",
+            apart.get(true).stream()
+                .filter(name -> !liesAsItLooks(name))
+                .map(name -> phrases.part(piece.part(name)))
+                .toList());
+  }
+
+  /** Whether no part of its mark that looks another way lies as far where it looks. */
+  private boolean liesAsItLooks(String name) {
+    ShowFaces faces = new ShowFaces(piece);
+    Part part = piece.part(name);
+    Optional<Face> face = faces.of(part);
+    return face.isPresent()
+        && piece.mark(part.mark()).parts().stream()
+            .map(piece::part)
+            .filter(other -> !faces.of(other).equals(face))
+            .allMatch(other -> isBefore(other, part, face.get()));
+  }
+
+  private static boolean isBefore(Part one, Part other, Face face) {
+    Range first = one.bounds().on(face.axis());
+    Range second = other.bounds().on(face.axis());
+    Length way = second.from().plus(second.to()).minus(first.from().plus(first.to()));
+    return way.times(face.sign()).isPositive();
   }
 
   private static String way(ShowFaces faces, Part part) {

@@ -125,6 +125,7 @@ final class StepData {
   private Map<String, Object> withSlides(Map<String, Object> data, Step step) {
     Map<String, Object> all = new LinkedHashMap<>(data);
     all.putAll(new SlideData(piece, phrases, traits).of(step));
+    all.put("pockets", new PocketData(piece, phrases).of(step));
     return all;
   }
 
@@ -179,7 +180,13 @@ final class StepData {
         "framing",
         phrases.marks(framing),
         "onlyPanels",
-        step.targets().stream().allMatch(early::isPanel));
+        step.targets().stream().allMatch(early::isPanel),
+        "lapped",
+        step.targets().stream().anyMatch(name -> isLapped(piece.part(name))));
+  }
+
+  private static boolean isLapped(Part part) {
+    return part.cuts().stream().anyMatch(cut -> cut.term().endsWith("lap"));
   }
 
   private Map<String, Object> fitted(Step step) {
@@ -213,6 +220,7 @@ final class StepData {
         piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
     data.put("unsanded", phrases.marks(unsanded(step)));
     data.put("sliding", phrases.parts(sliding));
+    data.put("opens", !new Trials(piece).movable().isEmpty());
     Texts texts = new Texts(piece.description().printed(), words);
     data.put(
         "toCover",

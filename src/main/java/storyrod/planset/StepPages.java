@@ -12,6 +12,7 @@ import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Catches;
+import storyrod.build.SecondLeaves;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.ItemEntry;
@@ -279,6 +280,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   private static List<PartRow> parts(Piece piece, Step step, Texts texts) {
     Set<String> names = new LinkedHashSet<>(partNames(step));
     names.addAll(new Catches(piece).posts(step));
+    new SecondLeaves(piece).leftAlone(step).forEach(names::remove);
     Set<String> marks = new LinkedHashSet<>();
     names.forEach(name -> marks.add(piece.part(name).mark()));
     Stream<PartRow> rows =

@@ -18,8 +18,8 @@ public final class StepTexts {
     this.build = build;
   }
 
-  /** What the words of steps depend on; some point to the pages of the finish. */
-  private record By(Templates templates, Words words, boolean finishTold) {}
+  /** What the words of steps depend on; some point to other pages of the edition. */
+  private record By(Templates templates, Words words, ToldPages told) {}
 
   Piece piece() {
     return piece;
@@ -30,13 +30,13 @@ public final class StepTexts {
   }
 
   Wording in(Printing printing) {
-    By by = new By(printing.templates(), printing.words(), printing.edition().has("finish"));
+    ToldPages told = ToldPages.in(printing.edition());
+    By by = new By(printing.templates(), printing.words(), told);
     return wordings.computeIfAbsent(by, this::kept);
   }
 
   private Wording kept(By by) {
-    StepWriter usual = new StepWriter(piece, by.words, by.templates, build);
-    StepWriter writer = by.finishTold ? usual : usual.withoutFinishPages();
+    StepWriter writer = new StepWriter(piece, by.words, by.templates, build).pointingTo(by.told);
     Map<Integer, StepText> texts = new ConcurrentHashMap<>();
     return step -> texts.computeIfAbsent(step.number(), number -> writer.write(step));
   }

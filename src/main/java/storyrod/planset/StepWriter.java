@@ -33,7 +33,7 @@ final class StepWriter {
   private final Templates templates;
   private final StepData data;
   private final Lying lying;
-  private final boolean finishTold;
+  private final ToldPages told;
 
   StepWriter(Piece piece, Words words, Templates templates) {
     this(piece, words, templates, new BuildPlan(List.of(), List.of()));
@@ -50,26 +50,27 @@ final class StepWriter {
     this.templates = templates;
     this.data = new StepData(piece, words, plan);
     this.lying = new Lying(words, plan.steps());
-    this.finishTold = true;
+    this.told = ToldPages.ALL;
   }
 
-  private StepWriter(StepWriter usual, boolean finishTold) {
+  private StepWriter(StepWriter usual, ToldPages told) {
     this.piece = usual.piece;
     this.words = usual.words;
     this.templates = usual.templates;
     this.data = usual.data;
     this.lying = usual.lying;
-    this.finishTold = finishTold;
+    this.told = told;
   }
 
-  /** The same for an edition without the pages of the finish: no step may point to these. */
-  StepWriter withoutFinishPages() {
-    return new StepWriter(this, false);
+  /** The same for an edition that has some pages only: no step may point to the others. */
+  StepWriter pointingTo(ToldPages pages) {
+    return new StepWriter(this, pages);
   }
 
   StepText write(Step step) {
     Map<String, Object> values = data.of(step);
-    values.put("finishTold", finishTold);
+    values.put("finishTold", told.finish());
+    values.put("templatesTold", told.templates());
     List<String> lines =
         templates.render("steps/text.ftl", words, values).lines().map(String::strip).toList();
     Durations durations = new Durations(words);

@@ -8,6 +8,7 @@ import storyrod.measure.Unit;
 import storyrod.measure.Volume;
 import storyrod.stock.SupplyNeed;
 import storyrod.stock.SupplyNeed.Abrasive;
+import storyrod.stock.SupplyNeed.Abrasive.Packs;
 import storyrod.stock.SupplyPlan;
 
 /**
@@ -123,22 +124,35 @@ public record Supplies(List<Row> rows, boolean ranges) {
 
   private static Row sandpaper(SupplyPlan plan, Texts texts) {
     List<Abrasive> abrasives = plan.abrasives();
-    String grits =
-        abrasives.stream()
-            .map(each -> String.valueOf(each.grit()))
-            .collect(Collectors.joining(", "));
-    int sheets = abrasives.getFirst().sheets();
+    Abrasive first = abrasives.getFirst();
     return new Row(
         texts.say("supply.sandpaper"),
-        texts.say("supply.grits", grits),
-        texts.say(sheets == 1 ? "supply.sheets.one" : "supply.sheets", sheets),
-        "",
+        grits(abrasives, texts),
+        texts.say(first.sheets() == 1 ? "supply.sheets.one" : "supply.sheets", first.sheets()),
+        first.packs().map(each -> texts.say("supply.pack", each.sheets())).orElse(""),
         packs(abrasives),
         plan.sandpaperCost().map(texts::money).orElse(""));
   }
 
+  /** A pack holds one grit, so the sum that is bought is told by grits too. */
+  private static String grits(List<Abrasive> abrasives, Texts texts) {
+    String grits =
+        abrasives.stream()
+            .map(each -> String.valueOf(each.grit()))
+            .collect(Collectors.joining(", "));
+    return abrasives
+        .getFirst()
+        .packs()
+        .map(each -> texts.say(packsOfEach(each.count()), grits, each.count()))
+        .orElse(texts.say("supply.grits", grits));
+  }
+
+  private static String packsOfEach(int count) {
+    return count == 1 ? "supply.grits-packs.one" : "supply.grits-packs";
+  }
+
   private static String packs(List<Abrasive> abrasives) {
-    int packs = abrasives.stream().mapToInt(each -> each.packs().orElse(0)).sum();
+    int packs = abrasives.stream().mapToInt(each -> each.packs().map(Packs::count).orElse(0)).sum();
     return packs == 0 ? "" : Integer.toString(packs);
   }
 }

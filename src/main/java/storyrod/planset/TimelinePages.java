@@ -8,6 +8,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.Schedule;
+import storyrod.build.Schedule.Rest;
 import storyrod.build.Schedule.Row;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.Timeline;
@@ -118,9 +119,13 @@ public record TimelinePages(
     String work = texts.duration(schedule.workMinutes());
     String day = texts.duration(schedule.day().minutes());
     String idle = texts.duration(schedule.idleMinutes());
+    String after =
+        schedule.days() == 1
+            ? texts.say("timeline.after-one-day")
+            : texts.say("timeline.after-days", schedule.days());
     return idle.isEmpty()
-        ? texts.say("timeline.lead-busy", work, day, days(schedule.days(), texts))
-        : texts.say("timeline.lead", work, day, days(schedule.days(), texts), idle);
+        ? texts.say("timeline.lead-busy", work, day, after)
+        : texts.say("timeline.lead", work, day, after, idle);
   }
 
   private static String path(Schedule schedule, Texts texts) {
@@ -143,17 +148,18 @@ public record TimelinePages(
 
   private static Wait wait(Row row, Schedule schedule, String title, Texts texts) {
     List<Integer> steps = schedule.meanwhile(row);
-    int idle =
-        schedule.rests().stream()
-            .filter(rest -> rest.awaited() == row.number())
-            .mapToInt(Schedule.Rest::minutes)
-            .sum();
+    List<Rest> rests =
+        schedule.rests().stream().filter(rest -> rest.awaited() == row.number()).toList();
+    int idle = rests.stream().mapToInt(Rest::minutes).sum();
+    List<Integer> ready =
+        rests.stream().flatMap(rest -> rest.ready().stream()).distinct().sorted().toList();
     List<String> said = new ArrayList<>();
     if (!steps.isEmpty()) {
-      String key = steps.size() == 1 ? "timeline.step" : "timeline.steps";
-      said.add(texts.say(key, ranges(steps, texts)));
+      said.add(named(steps, texts));
     }
-    if (idle > 0) {
+    if (idle > 0 && !ready.isEmpty()) {
+      said.add(texts.say("timeline.ahead", texts.duration(idle), named(ready, texts)));
+    } else if (idle > 0) {
       String key = steps.isEmpty() ? "timeline.wait" : "timeline.then-wait";
       said.add(texts.say(key, texts.duration(idle)));
     } else if (steps.isEmpty()) {
@@ -162,6 +168,10 @@ public record TimelinePages(
     }
     String all = said.size() == 2 ? texts.say("timeline.both", said.toArray()) : said.getFirst();
     return new Wait(row.number(), title, drying(row, texts), all);
+  }
+
+  private static String named(List<Integer> steps, Texts texts) {
+    return texts.say(steps.size() == 1 ? "timeline.step" : "timeline.steps", ranges(steps, texts));
   }
 
   /** How long each coat dries, equal ones together. */

@@ -42,7 +42,10 @@ public record SupplyNeed(
    *
    * @param packs to buy, and what they cost, where the description says how it is sold
    */
-  public record Abrasive(int grit, int sheets, Optional<Integer> packs, Optional<Rational> cost) {
+  public record Abrasive(int grit, int sheets, Optional<Packs> packs, Optional<Rational> cost) {
+    /** How many packs of how many sheets. */
+    public record Packs(int count, int sheets) {}
+
     public Abrasive(int grit, int sheets) {
       this(grit, sheets, Optional.empty(), Optional.empty());
     }

@@ -11,6 +11,7 @@ import storyrod.measure.Coverage;
 import storyrod.measure.Rational;
 import storyrod.piece.Piece;
 import storyrod.stock.SupplyNeed.Abrasive;
+import storyrod.stock.SupplyNeed.Abrasive.Packs;
 import storyrod.stock.SupplyNeed.Litres;
 import storyrod.stock.SupplyNeed.Use;
 import storyrod.wood.Coverages;
@@ -122,13 +123,17 @@ final class SupplyNeeds {
   }
 
   private static Abrasive abrasive(int grit, int sheets, FinishEntry finish) {
-    Optional<Integer> packs = finish.sandpaper().map(paper -> Math.ceilDiv(sheets, paper.pack()));
+    Optional<Packs> packs =
+        finish.sandpaper().map(each -> new Packs(Math.ceilDiv(sheets, each.pack()), each.pack()));
     return new Abrasive(
         grit,
         sheets,
         packs,
         packs.flatMap(
-            count -> finish.sandpaper().map(paper -> paper.price().times(Rational.of(count, 1)))));
+            many ->
+                finish
+                    .sandpaper()
+                    .map(paper -> paper.price().times(Rational.of(many.count(), 1)))));
   }
 
   private static IntStream grits(int last) {

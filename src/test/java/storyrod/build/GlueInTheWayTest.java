@@ -50,6 +50,23 @@ class GlueInTheWayTest {
     assertEquals(90, run.start()[2]);
   }
 
+  /** "No step is ready" is true only of what waits as well, or has no clamps left. */
+  @Test
+  void whatCouldBeTakenWhileTheHandsRestIsKnown() {
+    assertEquals(List.of(2), ready(GLUED, plain("case"), plain("door")));
+    assertEquals(List.of(), ready(GLUED, plain("case"), plain("case")));
+    assertEquals(
+        List.of(), ready(GLUED, plain("case"), work(60, 7, "door", new boolean[] {true, false})));
+    assertEquals(
+        List.of(2), ready(GLUED, plain("case"), work(60, 6, "door", new boolean[] {true, false})));
+  }
+
+  private static List<Integer> ready(Work... works) {
+    OneMaker maker = new OneMaker(WorkDay.ROUND_THE_CLOCK, 8, List.of(works), List.of());
+    Run run = maker.run(IntStream.range(0, works.length).toArray());
+    return maker.ready(run, run.rests().getFirst());
+  }
+
   /** Twenty-four hours until PVA has its full strength, as its labels say (from memory). */
   @Test
   void toolsWaitUntilTheGlueHasCured() {

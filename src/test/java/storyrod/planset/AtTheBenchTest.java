@@ -46,7 +46,8 @@ class AtTheBenchTest {
   @Test
   void screwsThatPullAGluedJointHomeSpareTheClamps() {
     StepText legs = step(stool, "Glue the left leg panel to the step");
-    assertEquals(List.of("glue and brush", "drill", "pilot bit"), legs.tools());
+    assertEquals(
+        List.of("glue and brush", "drill", "pilot bit", "depth stop", "driver bit"), legs.tools());
     assertEquals("", legs.waiting());
     assertTrue(legs.sentences().stream().noneMatch(each -> each.contains("lamp")), legs::toString);
   }

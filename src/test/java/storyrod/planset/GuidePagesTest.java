@@ -31,25 +31,49 @@ class GuidePagesTest {
   @Test
   void idleHoursAreToldAsFreeAndNightsAsNotCounted() {
     String text = PdfText.text(PDF, page("decides the end", 1)).replaceAll("\\s+", " ");
-    assertTrue(text.contains("of those working hours no step is ready"), text);
+    assertTrue(text.contains("of shop time, because glue or finish dries"), text);
     assertTrue(text.contains("Nights are not counted in that."), text);
     assertFalse(text.contains("nothing to do"), text);
+  }
+
+  /** Rounded up, the cover promised an hour more than the work day by day. */
+  @Test
+  void coverAndTimelineTellTheSameHours() {
+    int minutes = SET.schedule().workMinutes();
+    long rounded = Math.round(minutes / 60.0);
+    String cover = PdfText.text(PDF, 1).replaceAll("\\s+", " ");
+    assertTrue(cover.contains("Working time, about " + rounded + " h"), cover);
+  }
+
+  /** Step 41 needs nothing of step 39, for whose clamps step 40 waits. */
+  @Test
+  void whatIsReadyWhileTheNextStepWaitsIsNamed() {
+    String text = PdfText.text(PDF, page("What to do while it dries", 3)).replaceAll("\\s+", " ");
+    assertTrue(text.contains("ready meanwhile: step"), text);
   }
 
   /** The posts that carry the catches, too. */
   @Test
   void catchesNameTheStilesOfTheCase() {
+    assertEquals(List.of("AA × 2", "K × 2"), parts("Mount the catches"));
+  }
+
+  /** The other leaf is screwed to the stiles of the case when the doors are hung. */
+  @Test
+  void hingesThatGoOnTheDoorsNameTheDoorsAlone() {
+    assertEquals(List.of("Z × 2"), parts("Put the hinges back"));
+  }
+
+  private static List<String> parts(String title) {
     Print print = Print.of(SET.piece(), SET.build(), Printing.usual(Words.ENGLISH));
     StepWriter writer = new StepWriter(SET.piece(), Words.ENGLISH, new Templates(), SET.build());
     StepPages steps = StepPages.of(SET, new StepPages.Sheet(print, writer::write));
-    List<String> marks =
-        steps.stages().stream()
-            .flatMap(stage -> stage.steps().stream())
-            .filter(step -> step.text().title().equals("Mount the catches"))
-            .flatMap(step -> step.parts().stream())
-            .map(part -> part.mark() + " × " + part.count())
-            .toList();
-    assertEquals(List.of("AA × 2", "K × 2"), marks);
+    return steps.stages().stream()
+        .flatMap(stage -> stage.steps().stream())
+        .filter(step -> step.text().title().equals(title))
+        .flatMap(step -> step.parts().stream())
+        .map(part -> part.mark() + " × " + part.count())
+        .toList();
   }
 
   private static int page(String words, int from) {

@@ -114,6 +114,33 @@ class LiesForTheWorkTest {
     assertTrue(says(finishing(set, texts.in(usual)), "What to keep bare"));
   }
 
+  /** A sentence may not send the reader to templates that the edition does not print. */
+  @Test
+  void templatesAreToldOfOnlyWhereTheyArePrinted() {
+    String start = "Among the full-size templates at the end";
+    for (AllProjects.Sample sample : AllProjects.all()) {
+      StepTexts texts = new StepTexts(sample.set().piece(), sample.set().build());
+      for (String name : List.of("publish", "helper", "record")) {
+        Edition edition = Edition.named(name, Templates.SHARED).orElseThrow();
+        Printing usual = Printing.usual(Words.ENGLISH);
+        Wording wording =
+            texts.in(
+                new Printing(
+                    usual.templates(), usual.words(), edition, Optional.empty(), usual.choice()));
+        boolean told =
+            sample.set().build().steps().stream()
+                .anyMatch(step -> says(wording.of(step).sentences(), start));
+        assertTrue(!told || edition.has("fullsize"), sample.name() + " " + name);
+        assertTrue(told || !isSaved(sample, edition), sample.name() + " " + name);
+      }
+    }
+  }
+
+  /** The step that drills or saws by a template names it, as these two projects have some. */
+  private static boolean isSaved(AllProjects.Sample sample, Edition edition) {
+    return edition.has("fullsize") && List.of("step-stool", "nightstand").contains(sample.name());
+  }
+
   private static List<String> finishing(PlanSet set, Wording wording) {
     return set.build().steps().stream()
         .map(wording::of)

@@ -1,11 +1,13 @@
 package storyrod.planset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +36,7 @@ class NamedToolsTest {
     TOOLS.put("calipers", "calipers");
     TOOLS.put("Mark the place", "pencil");
     TOOLS.put("Mark the place|both diagonals|the two diagonals of (it|each)", "tape measure");
-    TOOLS.put("Scrape the squeezed-out glue", "scraper");
+    TOOLS.put("Scrape the squeezed-out glue|\\bscrape it", "scraper");
     TOOLS.put("on the jointer|Joint one edge", "jointer");
     TOOLS.put("track saw", "track saw");
     TOOLS.put("Clamp a block", "clamp");
@@ -75,6 +77,36 @@ class NamedToolsTest {
   void whatTheWordsTakeUpStandsAmongTheTools(String project) throws IOException {
     assertEquals(
         List.of(), StepWordsTest.steps(project).stream().flatMap(NamedToolsTest::missing).toList());
+  }
+
+  /** A caution asks for a stop, and what is drilled for a screw is screwed. */
+  @ParameterizedTest
+  @ValueSource(strings = {"bookcase", "nightstand", "sideboard", "step-stool", "window-bench"})
+  void pilotHolesTakeAStopAndTheirScrewsADriver(String project) throws IOException {
+    List<StepText> steps = StepWordsTest.steps(project);
+    assertEquals(List.of(), without(steps, NamedToolsTest::asksForAStop, "depth stop"));
+    assertEquals(List.of(), without(steps, NamedToolsTest::drivesScrews, ".*driver.*"));
+    assertFalse(steps.stream().noneMatch(NamedToolsTest::asksForAStop));
+  }
+
+  private static boolean asksForAStop(StepText step) {
+    return step.cautions().stream().anyMatch(each -> each.contains("depth stop"));
+  }
+
+  /** Elsewhere pilot holes are drilled for screws that go in later, or for nails. */
+  private static boolean drivesScrews(StepText step) {
+    return step.tools().contains("pilot bit")
+        && !step.title().startsWith("Drill")
+        && step.sentences().stream().anyMatch(each -> each.contains("screw"));
+  }
+
+  private static List<String> without(
+      List<StepText> steps, Predicate<StepText> which, String tool) {
+    return steps.stream()
+        .filter(which)
+        .filter(step -> step.tools().stream().noneMatch(each -> each.matches(tool)))
+        .map(step -> step.title() + ": " + step.tools())
+        .toList();
   }
 
   private static Stream<String> missing(StepText step) {

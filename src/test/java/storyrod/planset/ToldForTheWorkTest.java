@@ -56,6 +56,27 @@ class ToldForTheWorkTest {
     told(step(bookcase, "Plane the top and cut it to size"), "with that edge against the fence");
   }
 
+  /** Frames before a case have edges and backs that no step before the finish sands. */
+  @Test
+  void whatShowsInsideIsSandedBeforeTheFinish() {
+    String inside = "the edges and backs that show inside when the piece is open";
+    told(step(nightstand, "Finish the piece"), inside);
+    assertSilent(step(table, "Finish the piece"), inside);
+  }
+
+  @Test
+  void lapsAreSparedWhereThereAreLaps() throws IOException {
+    for (List<StepText> steps : List.of(bookcase, nightstand, table)) {
+      steps.stream()
+          .filter(each -> each.title().startsWith("Sand "))
+          .forEach(each -> assertSilent(each, "a lap that loses a shaving"));
+    }
+    assertTrue(
+        box.stream()
+            .flatMap(each -> each.sentences().stream())
+            .anyMatch(each -> each.contains("a lap that loses a shaving")));
+  }
+
   @Test
   void diagonalsAreMeasuredAfterTheCut() {
     StepText sized = step(bookcase, "Plane the top and cut it to size");

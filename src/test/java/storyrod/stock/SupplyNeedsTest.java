@@ -9,6 +9,7 @@ import storyrod.measure.Rational;
 import storyrod.piece.Piece;
 import storyrod.piece.Pieces;
 import storyrod.stock.SupplyNeed.Abrasive;
+import storyrod.stock.SupplyNeed.Abrasive.Packs;
 import storyrod.stock.SupplyNeed.Use;
 
 class SupplyNeedsTest {
@@ -98,7 +99,7 @@ class SupplyNeedsTest {
         plan("finish: {product: varnish, sand-to: 180, sandpaper: {pack: 5, price: 4.50}}\n");
     assertEquals(
         List.of(Optional.of(1), Optional.of(1), Optional.of(1)),
-        plan.abrasives().stream().map(Abrasive::packs).toList());
+        plan.abrasives().stream().map(each -> each.packs().map(Packs::count)).toList());
     assertEquals(Optional.of(Rational.of(27, 2)), plan.sandpaperCost());
     assertEquals(Optional.empty(), plan("finish: {product: varnish}\n").sandpaperCost());
   }

@@ -1,0 +1,64 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import storyrod.build.BuildPlan;
+import storyrod.build.Planner;
+import storyrod.description.Diagnostics;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/** German sentences that a reader found to be wrong; the rules are those of Duden. */
+class GermanSentencesTest {
+  private static final Words GERMAN = Words.load("de");
+
+  private static List<String> sentences(String project) throws IOException {
+    Piece piece = StepWordsTest.piece(project);
+    BuildPlan plan = Planner.plan(piece, new Diagnostics()).orElseThrow();
+    StepWriter writer = new StepWriter(piece, GERMAN, new Templates(), plan);
+    return plan.steps().stream()
+        .map(writer::write)
+        .flatMap(step -> Stream.concat(Stream.of(step.title()), step.sentences().stream()))
+        .toList();
+  }
+
+  /** A relative clause ends with a comma; a plain row with "und" has none. */
+  @Test
+  void commasStandWhereTheyBelong() throws IOException {
+    List<String> table = sentences("dining-table");
+    assertTrue(table.stream().anyMatch(each -> each.contains("die sie halten,")), table::toString);
+    for (String project : List.of("dining-table", "sideboard", "nightstand")) {
+      for (String each : sentences(project)) {
+        assertFalse(each.contains("halten einhaken") || each.contains("halten schieben"), each);
+        assertFalse(each.contains("herausziehen, und die Front"), each);
+      }
+    }
+  }
+
+  @Test
+  void oneSlotIsOne() throws IOException {
+    assertTrue(
+        sentences("step-stool").stream().anyMatch(each -> each.startsWith("Langloch schneiden")));
+    assertTrue(
+        StepWordsTest.steps("step-stool").stream()
+            .anyMatch(step -> step.title().equals("Cut the slot in the step")));
+  }
+
+  @Test
+  void daysStandInTheDative() {
+    assertEquals("14 Tagen", GERMAN.say("timeline.after-days", 14));
+    assertEquals("einem Tag", GERMAN.say("timeline.after-one-day"));
+  }
+
+  /** What a description says in its own language is not passed off as a sentence of ours. */
+  @Test
+  void wordsOfTheMakerStandInQuotes() {
+    assertTrue(GERMAN.say("finish.tried", "white oak").contains("„white oak“"));
+  }
+}
