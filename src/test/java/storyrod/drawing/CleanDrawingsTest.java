@@ -92,8 +92,7 @@ class CleanDrawingsTest {
         .drawings()
         .steps()
         .values()
-        .forEach(
-            each -> Clean.textFaults(each).forEach(it -> faults.add(each.name() + ": " + it)));
+        .forEach(each -> Clean.textFaults(each).forEach(it -> faults.add(each.name() + ": " + it)));
     assertEquals(List.of(), faults);
   }
 

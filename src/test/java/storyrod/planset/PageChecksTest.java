@@ -68,8 +68,9 @@ class PageChecksTest {
   Stream<DynamicTest> everyOtherEditionInGerman() throws IOException {
     return projects()
         .flatMap(
-            project -> Stream.of("helper", "preview", "record")
-                .map(edition -> inGerman(project, edition)));
+            project ->
+                Stream.of("helper", "preview", "record")
+                    .map(edition -> inGerman(project, edition)));
   }
 
   private static DynamicTest inGerman(String project, String edition) {
