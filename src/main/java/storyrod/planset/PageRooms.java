@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.Verb;
 import storyrod.drawing.FullSize;
 import storyrod.drawing.Rooms;
 import storyrod.drawing.Size;
@@ -119,7 +118,6 @@ public final class PageRooms implements Rooms {
         StepPages.entry(piece, step, Optional.empty(), sheet),
         StepPages.stageMm(build, step),
         Optional.ofNullable(heights.get(step.number())),
-        step.verb() == Verb.TRIAL_FIT,
         Strips.worth(piece, step));
   }
 }

@@ -39,16 +39,11 @@ final class StepRooms {
    *
    * @param stageMm the height of its stage's heading, if it stands under one
    * @param picture the height that its picture fills at a width; empty if it has none
-   * @param shownAgain whether a later step shows the same, so that it can go without
    * @param strip the share of a page that may stay white for a strip above small texts; 0 if its
    *     picture is no strip
    */
   record Wish(
-      StepPages.Entry step,
-      double stageMm,
-      Optional<DoubleUnaryOperator> picture,
-      boolean shownAgain,
-      double strip) {}
+      StepPages.Entry step, double stageMm, Optional<DoubleUnaryOperator> picture, double strip) {}
 
   /**
    * A step that takes its place.
@@ -83,7 +78,6 @@ final class StepRooms {
   private Place place(Wish wish) {
     return wish.picture()
         .map(picture -> wish.strip() > 0 ? strip(wish, picture) : pictured(wish, picture))
-        .filter(place -> !wish.shownAgain() || place.largestMm() >= LEAST_PICTURE_MM)
         .orElseGet(
             () -> {
               double text = texts.of(wish.step(), false) + wish.stageMm();
@@ -127,7 +121,7 @@ final class StepRooms {
         isTooHigh(wish) || scale(columns, picture) < CLEARLY * scale(plain, picture)
             ? plain
             : atLeast(texts.lists(wish.step()), columns);
-    return wish.shownAgain() || isReadable(onePage, picture) ? onePage : overPages(wish, picture);
+    return isReadable(onePage, picture) ? onePage : overPages(wish, picture);
   }
 
   /** Whether the lists do not leave the sentences in columns their room. */
