@@ -20,12 +20,20 @@ final class BoardPicture implements PicturedStep {
   /** So many boards are drawn at most. */
   private static final int MOST = 6;
 
+  /** Single boards are all sawn alike, and their sizes stand beside the sentences. */
+  private static final int MOST_RIPPED = 2;
+
+  /** A panel with what is cut off it: any lower it says no more than its sizes do. */
+  private static final double LEAST_PANEL_MM = 44;
+
   private final int step;
   private final Strip strip;
+  private final double leastMm;
 
-  private BoardPicture(int step, Strip strip) {
+  private BoardPicture(int step, Strip strip, double leastMm) {
     this.step = step;
     this.strip = strip;
+    this.leastMm = leastMm;
   }
 
   /** Whether the picture of a step, if it has one, is such a strip. */
@@ -44,7 +52,7 @@ final class BoardPicture implements PicturedStep {
             .noneMatch(n -> piece.keptAs(n).isPresent() || piece.keptBoard(n).isPresent());
   }
 
-  /** Empty where all boards are single ones that stay so. */
+  /** Empty where nothing is sawn but sheets. */
   static Optional<BoardPicture> of(Piece piece, Step step) {
     if (!isFor(step)) {
       return Optional.empty();
@@ -52,13 +60,43 @@ final class BoardPicture implements PicturedStep {
     Map<String, List<Part>> byMark = Strips.byMark(piece, step);
     List<List<Part>> all =
         byMark.values().stream().filter(same -> isShown(piece, step, same.getFirst())).toList();
-    return all.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new BoardPicture(step.number(), strip(piece, step, all)));
+    Optional<Strip> strip =
+        all.isEmpty()
+            ? milled(piece, step).or(() -> ripped(piece, step))
+            : Optional.of(strip(piece, step, all));
+    double least = !all.isEmpty() && isOfPanels(piece, step) ? LEAST_PANEL_MM : 0;
+    return strip.map(each -> new BoardPicture(step.number(), each, least));
+  }
+
+  /** Whether a step works on boards that are glued up or taken apart. */
+  static boolean isShown(Piece piece, Step step) {
+    return isFor(step)
+        && step.targets().stream().anyMatch(name -> isShown(piece, step, piece.part(name)));
   }
 
   private static boolean isShown(Piece piece, Step step, Part part) {
     return isTakenApart(piece, step, part) || BoardPlan.of(piece, step, part).isPresent();
+  }
+
+  /** The first blank of single boards that a step mills, at its end. */
+  private static Optional<Strip> milled(Piece piece, Step step) {
+    return step.targets().stream()
+        .filter(any -> step.verb() == Verb.MILL)
+        .flatMap(name -> MillFigure.of(piece, piece.part(name)).stream())
+        .findFirst()
+        .map(each -> new Strip(List.of(each), Optional.empty()));
+  }
+
+  /** The first boards that a step rips and crosscuts. */
+  private static Optional<Strip> ripped(Piece piece, Step step) {
+    List<StripCell> cells =
+        Strips.byMark(piece, step).values().stream()
+            .filter(any -> step.verb() == Verb.SIZE)
+            .flatMap(same -> BoardPlan.ripped(piece, same.getFirst()).stream())
+            .limit(MOST_RIPPED)
+            .<StripCell>map(plan -> new BoardFigure(plan, Notation.of(piece), List.of()))
+            .toList();
+    return cells.isEmpty() ? Optional.empty() : Optional.of(new Strip(cells, Optional.empty()));
   }
 
   private static boolean isTakenApart(Piece piece, Step step, Part part) {
@@ -133,7 +171,7 @@ final class BoardPicture implements PicturedStep {
 
   @Override
   public double heightMm(double widthMm) {
-    return strip.heightMm(widthMm);
+    return Math.max(leastMm, strip.heightMm(widthMm));
   }
 
   @Override

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PanelClamps;
 import storyrod.build.Verb;
+import storyrod.description.StockKind;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.KeptBoard;
@@ -66,6 +67,13 @@ record BoardPlan(
   /** Of a part on which a step works; empty where it is one board that stays one. */
   static Optional<BoardPlan> of(Piece piece, Step step, Part part) {
     return new Maker(piece, part).plan(step.verb());
+  }
+
+  /** Of a single board in the rough, with the part that is ripped and crosscut out of it. */
+  static Optional<BoardPlan> ripped(Piece piece, Part part) {
+    return part.stock().kind() == StockKind.SOLID && !piece.isPanel(part)
+        ? Optional.of(new Maker(piece, part).ripped())
+        : Optional.empty();
   }
 
   private record Maker(Piece piece, Part part) {
@@ -204,6 +212,18 @@ record BoardPlan(
               .map(each -> new Block(x, each.shared(y)))
               .toList();
       return new BoardPlan(part, length, width, blocks).trimmed().withSizes(List.of(x), List.of(y));
+    }
+
+    /** The jointed edge is below: from there it is ripped. */
+    private BoardPlan ripped() {
+      Length length = roughLength();
+      Length extra = piece.description().shop().extraWidth(part.finishedLength());
+      Range x = middle(length, part.finishedLength());
+      Range y = all(part.finishedWidth()).moved(extra);
+      Length width = part.finishedWidth().plus(extra);
+      return new BoardPlan(part, length, width, List.of(new Block(x, y)))
+          .trimmed()
+          .withSizes(List.of(x), List.of(y));
     }
 
     private static Range middle(Length whole, Length size) {

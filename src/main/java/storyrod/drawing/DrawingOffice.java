@@ -41,7 +41,11 @@ public final class DrawingOffice {
     layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
     templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms.fullSize()));
     build.steps().parallelStream()
-        .flatMap(step -> PicturedStep.of(piece, build, step, hardware).stream())
+        .flatMap(
+            step ->
+                PicturedStep.of(piece, build, step, hardware)
+                    .or(() -> GridPicture.of(piece, stock, step))
+                    .stream())
         .forEachOrdered(picture -> pictures.put(picture.step(), picture));
   }
 

@@ -10,10 +10,10 @@ import storyrod.piece.Piece;
 
 /** The picture of a step before its room is known. */
 sealed interface PicturedStep
-    permits StepPicture, MountPicture, CutPicture, BoardPicture, FinishPicture {
+    permits StepPicture, MountPicture, CutPicture, BoardPicture, GridPicture, FinishPicture {
   /**
-   * Of a step that brings or tries parts, mounts hardware, cuts, glues up boards, or finishes;
-   * empty of any other.
+   * Of a step that brings or tries parts, mounts hardware, cuts, glues up boards, marks, sands, or
+   * finishes; empty of any other.
    */
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
@@ -29,6 +29,7 @@ sealed interface PicturedStep
         .or(() -> MountPicture.of(then, plan, step, own))
         .or(() -> CutPicture.of(piece, plan, step))
         .or(() -> BoardPicture.of(piece, step))
+        .or(() -> GridPicture.of(piece, plan, step))
         .or(() -> FinishPicture.of(then, plan, step));
   }
 

@@ -74,6 +74,28 @@ final class SolidView implements Shown {
     return united(solid, view, at -> at, each -> true);
   }
 
+  /** All that is seen of the part, in mm, y upwards. */
+  Geometry whole() {
+    return whole;
+  }
+
+  /** What lies nearest to the eye: the face without what is cut into it. */
+  Geometry nearest() {
+    return nearest;
+  }
+
+  /** The polygons of an area between two x, each as rings of points without the last. */
+  static List<List<List<At>>> rings(Geometry area, double from, double to) {
+    List<List<List<At>>> all = new ArrayList<>();
+    for (Object each : PolygonExtracter.getPolygons(between(area, from, to))) {
+      Polygon polygon = (Polygon) each;
+      if (!polygon.isEmpty()) {
+        all.add(rings(polygon, at -> at));
+      }
+    }
+    return all;
+  }
+
   /** A view with axes along those of the flat part; for some faces it is a mirror image. */
   private static View view(Face face) {
     Vector3D out = Extent.direction(face);
@@ -136,7 +158,7 @@ final class SolidView implements Shown {
     for (Range shown : shown(view)) {
       Geometry part = view.ruler().breaks().isEmpty() ? area : between(area, shown);
       for (Object each : PolygonExtracter.getPolygons(part)) {
-        elements.add(new Area(tone, rings((Polygon) each, view)));
+        elements.add(new Area(tone, rings((Polygon) each, at -> paper(at, view))));
       }
     }
   }
@@ -147,25 +169,28 @@ final class SolidView implements Shown {
   }
 
   private static Geometry between(Geometry area, Range range) {
+    return between(area, range.from().toMm(), range.to().toMm());
+  }
+
+  private static Geometry between(Geometry area, double from, double to) {
     Envelope strip = new Envelope(area.getEnvelopeInternal());
-    Envelope cut =
-        new Envelope(range.from().toMm(), range.to().toMm(), strip.getMinY(), strip.getMaxY());
+    Envelope cut = new Envelope(from, to, strip.getMinY(), strip.getMaxY());
     return OverlayNG.overlay(area, FACTORY.toGeometry(cut), OverlayNG.INTERSECTION, GRID);
   }
 
-  private static List<List<At>> rings(Polygon polygon, PlacedView view) {
+  private static List<List<At>> rings(Polygon polygon, Function<At, At> place) {
     List<List<At>> rings = new ArrayList<>();
-    rings.add(points(polygon.getExteriorRing(), view));
+    rings.add(points(polygon.getExteriorRing(), place));
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-      rings.add(points(polygon.getInteriorRingN(i), view));
+      rings.add(points(polygon.getInteriorRingN(i), place));
     }
     return rings;
   }
 
-  private static List<At> points(LinearRing ring, PlacedView view) {
+  private static List<At> points(LinearRing ring, Function<At, At> place) {
     List<At> points = new ArrayList<>();
     for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
-      points.add(paper(new At(ring.getCoordinateN(i).x, ring.getCoordinateN(i).y), view));
+      points.add(place.apply(new At(ring.getCoordinateN(i).x, ring.getCoordinateN(i).y)));
     }
     return points;
   }

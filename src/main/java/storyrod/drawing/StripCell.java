@@ -4,7 +4,7 @@ import java.util.List;
 import storyrod.drawing.Drawing.Element;
 
 /** What stands in one cell of a strip: a part or a board, as it is worked in a step. */
-sealed interface StripCell permits CutPart, BoardFigure, BlankFigure {
+sealed interface StripCell permits CutPart, BoardFigure, BlankFigure, MillFigure {
   /** How wide it is for its height. */
   double shape();
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Verb;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -23,6 +24,12 @@ public final class Strips {
 
   private static final double OF_ROUNDING = 0.08;
 
+  /** Where faces, edges and boards are is told by the part drawings and the layouts too. */
+  private static final double OF_GRIDS = 0.2;
+
+  /** The next step puts parts together, and its picture wants the room. */
+  private static final double OF_SANDING = 0.08;
+
   /** So many marks of those that are not drawn stand in a line. */
   private static final int PER_LINE = 6;
 
@@ -30,7 +37,7 @@ public final class Strips {
 
   /** Whether the picture of a step, if it has one, is a strip. */
   public static boolean isFor(Step step) {
-    return CutPicture.isFor(step) || BoardPicture.isFor(step);
+    return CutPicture.isFor(step) || BoardPicture.isFor(step) || GridPicture.isFor(step);
   }
 
   /**
@@ -42,10 +49,19 @@ public final class Strips {
         step.operations().stream()
             .flatMap(each -> each.cuts().stream())
             .allMatch(Cut.Roundover.class::isInstance);
+    if (isSmall(piece, step)) {
+      return step.verb() == Verb.SAND ? OF_SANDING : OF_GRIDS;
+    }
     if (BoardPicture.isFor(step)) {
       return BoardPicture.isOfPanels(piece, step) ? OF_PANELS : OF_BOARDS;
     }
     return CutPicture.isFor(step) ? rounds ? OF_ROUNDING : OF_WORKING : 0;
+  }
+
+  /** Whether its strip is low: rows of small figures, or the end or the face of a single board. */
+  public static boolean isSmall(Piece piece, Step step) {
+    return (GridPicture.isFor(step) || step.verb() == Verb.MILL)
+        && !BoardPicture.isShown(piece, step);
   }
 
   /** The parts on which a step works, by their marks in their order. */

@@ -11,9 +11,9 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.FramePanels;
 import storyrod.build.GlueTimes;
 import storyrod.build.GlueTurns;
-import storyrod.build.Insides;
 import storyrod.build.LongBits;
 import storyrod.build.MountHoles;
+import storyrod.build.SandedFaces;
 import storyrod.build.Schedule;
 import storyrod.build.Traits;
 import storyrod.build.Trials;
@@ -157,7 +157,7 @@ final class StepData {
 
   /** Parts of which both faces lie inside, and those of which one does. */
   private Map<String, Object> sanded(Step step) {
-    Insides insides = new Insides(piece);
+    SandedFaces faces = new SandedFaces(piece);
     FramePanels panels = new FramePanels(piece);
     List<String> framing =
         step.targets().stream()
@@ -166,12 +166,7 @@ final class StepData {
             .toList();
     Map<Boolean, List<String>> both =
         step.targets().stream()
-            .collect(
-                Collectors.partitioningBy(
-                    n ->
-                        early.isPanel(n)
-                            || !panels.frame(piece.part(n)).isEmpty()
-                            || insides.faces(piece.part(n)).size() == 2));
+            .collect(Collectors.partitioningBy(name -> faces.of(piece.part(name)).size() == 2));
     return Map.of(
         "bothFaces",
         phrases.marks(both.get(true)),

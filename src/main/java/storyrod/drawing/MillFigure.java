@@ -1,0 +1,183 @@
+package storyrod.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Ellipse;
+import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Line;
+import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
+import storyrod.drawing.Drawing.Tone;
+import storyrod.measure.Length;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/**
+ * The end of a rough blank with what is left of it when it is milled: what comes off is toned, and
+ * its faces are numbered as they are trued, the flattened one below.
+ *
+ * @param rough the thickness as it is bought
+ * @param width in the rough
+ * @param planed the thickness when it is planed
+ */
+record MillFigure(
+    Part part, Length rough, Length width, Length planed, Notation notation, List<String> captions)
+    implements StripCell {
+  private static final double LINE_MM = 3.6;
+  private static final double EDGE_MM = 1;
+  private static final double RING_MM = 1.9;
+  private static final double OFF_MM = 0.6;
+  private static final double NUMBERS_MM = 2 * RING_MM + OFF_MM;
+  private static final double DIMENSIONS_MM =
+      TieredDimensions.FIRST_MM + TieredDimensions.NEXT_MM + 2 * EDGE_MM;
+
+  /** What its balloon takes at the left. */
+  private static final double BALLOON_MM = 13;
+
+  private static final double LEAST_MM = 9;
+
+  /** The most that the end is enlarged: at full size it is as large as it is. */
+  private static final double LARGEST = 1;
+
+  /** The share of what comes off that the first face takes: as little as makes it flat. */
+  private static final int FIRST_FACE = 2;
+
+  /** Of a part of bought thickness that is one board; empty of any other. */
+  static Optional<MillFigure> of(Piece piece, Part part) {
+    Notation notation = Notation.of(piece);
+    return part.stock()
+        .boughtAs()
+        .filter(rough -> rough.isLongerThan(part.finishedThickness()))
+        .filter(rough -> !piece.isPanel(part))
+        .map(rough -> of(piece, part, rough, notation));
+  }
+
+  private static MillFigure of(Piece piece, Part part, Length rough, Notation notation) {
+    Words words = notation.words();
+    Length width =
+        piece.staveWidth(part).plus(piece.description().shop().extraWidth(part.finishedLength()));
+    List<String> captions =
+        List.of(words.say("step.mill.end", part.mark()), words.say("step.mill.order"));
+    return new MillFigure(part, rough, width, part.finishedThickness(), notation, captions);
+  }
+
+  @Override
+  public double shape() {
+    return width.toMm() / rough.toMm();
+  }
+
+  private double aroundMm() {
+    return 2 * NUMBERS_MM + 2 * EDGE_MM + captions.size() * LINE_MM;
+  }
+
+  @Override
+  public double heightMm(double widthMm) {
+    double wide = (widthMm - BALLOON_MM - NUMBERS_MM - DIMENSIONS_MM) / shape();
+    return Math.min(wide, LARGEST * rough.toMm()) + aroundMm();
+  }
+
+  @Override
+  public double leastMm() {
+    return LEAST_MM + aroundMm();
+  }
+
+  @Override
+  public List<Element> in(Bounds cell) {
+    double room = cell.height() - aroundMm();
+    double wide = cell.width() - BALLOON_MM - NUMBERS_MM - DIMENSIONS_MM;
+    double factor = Math.min(Math.min(wide / width.toMm(), room / rough.toMm()), LARGEST);
+    At corner = new At(cell.left() + BALLOON_MM, cell.top() + EDGE_MM + NUMBERS_MM);
+    Paper paper = new Paper();
+    end(corner, factor).forEach(paper::add);
+    dimensions(paper, corner, factor);
+    List<Element> all = new ArrayList<>();
+    all.add(new Group(Ink.id(part), part.mark(), part.title(), paper.elements()));
+    all.add(balloon(cell, board(corner, factor)));
+    all.addAll(captions(cell));
+    return all;
+  }
+
+  /** What the flattened face loses. */
+  private Length flattened() {
+    return rough.minus(planed).dividedBy(FIRST_FACE, java.math.RoundingMode.FLOOR);
+  }
+
+  private Bounds blank(At corner, double factor) {
+    return Bounds.of(corner, corner.plus(width.toMm() * factor, rough.toMm() * factor));
+  }
+
+  private Bounds board(At corner, double factor) {
+    Bounds all = blank(corner, factor);
+    double off = flattened().toMm() * factor;
+    double bottom = all.bottom() - off;
+    return new Bounds(all.left(), bottom - planed.toMm() * factor, all.right() - off, bottom);
+  }
+
+  private List<Element> end(At corner, double factor) {
+    Bounds blank = blank(corner, factor);
+    Bounds board = board(corner, factor);
+    List<Element> elements = new ArrayList<>();
+    elements.add(new Area(Tone.SIDE, List.of(blank.corners())));
+    elements.add(new Line(Role.THIN, blank.outline()));
+    elements.add(new Area(Tone.WHITE, List.of(board.corners())));
+    elements.add(new Line(Role.VISIBLE, board.outline()));
+    At middle = board.middle();
+    double out = RING_MM + OFF_MM;
+    elements.addAll(number(1, new At(middle.x(), blank.bottom() + out)));
+    elements.addAll(number(2, new At(blank.right() + out, middle.y())));
+    elements.addAll(number(3, new At(middle.x(), blank.top() - out)));
+    return elements;
+  }
+
+  private static List<Element> number(int number, At at) {
+    At base = at.plus(0, TextStyle.SMALL.sizeMm() * (TextSetting.ASCENT - 0.42));
+    return List.of(
+        new Ellipse(Role.THIN, at, RING_MM, RING_MM, 0, Optional.of(Tone.WHITE)),
+        new Text(TextStyle.SMALL, base, Anchor.MIDDLE, true, Integer.toString(number)));
+  }
+
+  /** The planed thickness, and outside it that of the rough blank. */
+  private void dimensions(Paper paper, At corner, double factor) {
+    Bounds blank = blank(corner, factor);
+    Bounds board = board(corner, factor);
+    Bounds round =
+        new Bounds(blank.left(), blank.top(), blank.right() + NUMBERS_MM, blank.bottom());
+    TieredDimensions dimensions = new TieredDimensions(paper, round, notation.format());
+    dimensions.place(
+        new Paper.Stretch(
+            new At(board.right(), board.bottom()), new At(board.right(), board.top())),
+        planed,
+        1);
+    dimensions.place(
+        new Paper.Stretch(
+            new At(blank.right(), blank.bottom()), new At(blank.right(), blank.top())),
+        rough,
+        1);
+  }
+
+  private Balloon balloon(Bounds cell, Bounds board) {
+    double x = cell.left() + Lowering.BALLOON_RADIUS + EDGE_MM;
+    At tip = new At(board.left() + 2 * EDGE_MM, board.middle().y());
+    return new Balloon(new At(x, tip.y()), tip, part.mark());
+  }
+
+  private List<Element> captions(Bounds cell) {
+    return IntStream.range(0, captions.size())
+        .<Element>mapToObj(
+            i -> {
+              double y = cell.bottom() - EDGE_MM - (captions.size() - 1 - i) * LINE_MM;
+              At at = new At(cell.left() + EDGE_MM, y);
+              return new Text(TextStyle.SMALL, at, Anchor.START, true, captions.get(i));
+            })
+        .toList();
+  }
+}

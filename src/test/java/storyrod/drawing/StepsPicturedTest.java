@@ -1,0 +1,283 @@
+package storyrod.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import storyrod.build.BuildPlan.Step;
+import storyrod.build.SandedFaces;
+import storyrod.build.Verb;
+import storyrod.drawing.AllProjects.Sample;
+import storyrod.drawing.Drawing.Area;
+import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Tone;
+import storyrod.geometry.FlatFace;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.Part;
+import storyrod.planset.PlanSet;
+
+/** Which steps have a picture, and what those that mark, sand, mill and saw stock show. */
+class StepsPicturedTest {
+  /** How many steps of all projects may go without their picture for want of room. */
+  private static final double MOST_WITHOUT = 0.1;
+
+  private static final Size ROOM = new Size(190, 90);
+
+  private static Optional<? extends PicturedStep> picture(PlanSet set, Step step) {
+    return PicturedStep.of(set.piece(), set.build(), step, Hardware.of(set.piece()))
+        .or(() -> GridPicture.of(set.piece(), set.stock(), step));
+  }
+
+  private static Stream<Step> steps(PlanSet set, Verb verb) {
+    return set.build().steps().stream().filter(each -> each.verb() == verb);
+  }
+
+  private static Drawing drawn(PlanSet set, Step step) {
+    return picture(set, step).orElseThrow().drawn(ROOM);
+  }
+
+  private static List<Group> groups(Drawing drawing) {
+    return drawing.elements().stream()
+        .filter(Group.class::isInstance)
+        .map(Group.class::cast)
+        .toList();
+  }
+
+  private static <T extends Element> Stream<T> only(Class<T> kind, List<Element> elements) {
+    return elements.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  /**
+   * A trial of the finish shows nothing that its words do not say; boards that are not laid out
+   * have no place to show, and felt is cut to what lies there.
+   */
+  @Test
+  void onlyTheseKindsOfStepsHaveNoPicture() {
+    Set<String> without = new TreeSet<>();
+    for (Sample sample : AllProjects.all()) {
+      for (Step step : sample.set().build().steps()) {
+        if (picture(sample.set(), step).isEmpty()) {
+          without.add(step.verb() + " " + sample.name());
+        }
+      }
+    }
+    without.removeIf(each -> each.startsWith("TEST "));
+    assertEquals(Set.of("CHOOSE step-stool", "MOUNT sewing-box"), without);
+  }
+
+  @Test
+  void nearlyAllOfThemFindRoom() {
+    List<String> all = new ArrayList<>();
+    List<String> without = new ArrayList<>();
+    for (Sample sample : AllProjects.all()) {
+      for (Step step : sample.set().build().steps()) {
+        all.add(sample.name() + " " + step.number());
+        boolean isThere = sample.set().drawings().steps().containsKey(step.number());
+        if (!isThere && step.verb() != Verb.TEST) {
+          without.add(all.getLast() + " " + step.verb());
+        }
+      }
+    }
+    assertTrue(without.size() <= MOST_WITHOUT * all.size(), without.size() + ": " + without);
+  }
+
+  /** Slides are hung on trial in the step where their lines are drawn: words may run on. */
+  @Test
+  void trialsAreShownAlsoWhereTheirWordsFillThePage() {
+    List<String> without = new ArrayList<>();
+    for (Sample sample : AllProjects.all()) {
+      steps(sample.set(), Verb.TRIAL_FIT)
+          .filter(step -> !sample.set().drawings().steps().containsKey(step.number()))
+          .forEach(step -> without.add(sample.name() + " " + step.number()));
+    }
+    assertEquals(List.of(), without);
+  }
+
+  /** Each mark once, and a wedge at each edge from which its joints are set out. */
+  @TestFactory
+  List<DynamicTest> aStepThatMarksShowsEachOfItsMarks() {
+    return AllProjects.each(
+        sample ->
+            steps(sample.set(), Verb.MARK)
+                .forEach(
+                    step -> {
+                      List<String> marks =
+                          step.targets().stream()
+                              .map(name -> sample.set().piece().part(name).mark())
+                              .distinct()
+                              .toList();
+                      List<String> shown =
+                          groups(drawn(sample.set(), step)).stream().map(Group::mark).toList();
+                      assertEquals(marks.subList(0, shown.size()), shown);
+                      assertTrue(shown.size() == marks.size() || shown.size() == 24);
+                    }));
+  }
+
+  /** The toned share of a face is what its solid has in the plane of the face. */
+  @TestFactory
+  List<DynamicTest> aStepThatSandsTonesWhatIsLeftOfEachFace() {
+    return AllProjects.each(
+        sample ->
+            steps(sample.set(), Verb.SAND)
+                .forEach(
+                    step -> {
+                      Drawing drawing = drawn(sample.set(), step);
+                      assertEquals(faces(sample.set(), step), groups(drawing).size());
+                      groups(drawing).forEach(each -> assertToned(sample.set(), step, each));
+                    }));
+  }
+
+  private static long faces(PlanSet set, Step step) {
+    SandedFaces faces = new SandedFaces(set.piece());
+    return Math.min(
+        24,
+        Strips.byMark(set.piece(), step).values().stream()
+            .mapToLong(same -> faces.of(shown(set, same)).size())
+            .sum());
+  }
+
+  private static Part shown(PlanSet set, List<Part> same) {
+    Part shown = set.piece().mark(same.getFirst().mark()).shown();
+    return same.contains(shown) ? shown : same.getFirst();
+  }
+
+  private static void assertToned(PlanSet set, Step step, Group tile) {
+    Part part =
+        step.targets().stream()
+            .map(name -> set.piece().part(name))
+            .filter(each -> tile.id().startsWith(Ink.id(each)))
+            .max(java.util.Comparator.comparing(each -> each.name().length()))
+            .orElseThrow();
+    double ratio = part.finishedLength().toMm() / part.finishedWidth().toMm();
+    if (ratio > 4 || part.cuts().stream().anyMatch(each -> !(each instanceof Cut.Trench))) {
+      return;
+    }
+    boolean back = tile.id().endsWith("-back");
+    FlatPart flat = FlatPart.of(part);
+    double plane = back ? part.finishedThickness().toMm() : 0;
+    Set<Cut> later = new ByThen(set.build()).made(part, n -> n > step.number());
+    if (!later.isEmpty()) {
+      return;
+    }
+    double left =
+        storyrod.piece.Carving.of(flat.box(), flat.cuts(), storyrod.geometry.Fineness.DRAWN)
+            .faces()
+            .stream()
+            .filter(face -> isIn(face, plane))
+            .mapToDouble(StepsPicturedTest::area)
+            .sum();
+    double share = left / part.finishedLength().toMm() / part.finishedWidth().toMm();
+    double toned = area(tile, Tone.FRONT) / round(tile);
+    assertEquals(share, toned, 0.01, tile.id());
+  }
+
+  private static boolean isIn(FlatFace face, double plane) {
+    return face.outer().stream().allMatch(at -> Math.abs(at.getY() - plane) < 1e-6);
+  }
+
+  private static double area(FlatFace face) {
+    return ring(face.outer().stream().map(at -> new At(at.getX(), at.getZ())).toList())
+        - face.openings().stream()
+            .mapToDouble(
+                each -> ring(each.stream().map(at -> new At(at.getX(), at.getZ())).toList()))
+            .sum();
+  }
+
+  private static double area(Group tile, Tone tone) {
+    return only(Area.class, tile.elements())
+        .filter(each -> each.tone() == tone)
+        .mapToDouble(
+            each ->
+                ring(each.rings().getFirst())
+                    - each.rings().stream().skip(1).mapToDouble(StepsPicturedTest::ring).sum())
+        .sum();
+  }
+
+  private static double round(Group tile) {
+    Bounds all =
+        Bounds.around(
+            only(Area.class, tile.elements())
+                .flatMap(each -> each.rings().getFirst().stream())
+                .toList());
+    return all.width() * all.height();
+  }
+
+  private static double ring(List<At> ring) {
+    double twice = 0;
+    At before = ring.getLast();
+    for (At at : ring) {
+      twice += before.x() * at.y() - at.x() * before.y();
+      before = at;
+    }
+    return Math.abs(twice) / 2;
+  }
+
+  /** As many toned blanks as the layouts have for the parts of the step. */
+  @TestFactory
+  List<DynamicTest> whatAStepTakesFromSheetsIsToned() {
+    return AllProjects.each(
+        sample ->
+            Stream.concat(steps(sample.set(), Verb.CHOOSE), steps(sample.set(), Verb.SIZE))
+                .filter(
+                    step ->
+                        GridPicture.of(sample.set().piece(), sample.set().stock(), step)
+                            .isPresent())
+                .forEach(step -> assertTaken(sample.set(), step)));
+  }
+
+  private static void assertTaken(PlanSet set, Step step) {
+    Set<String> marks =
+        step.targets().stream()
+            .map(name -> set.piece().part(name).mark())
+            .collect(Collectors.toSet());
+    long laid =
+        set.stock().layouts().stream()
+            .flatMap(plan -> plan.sheets().stream())
+            .flatMap(sheet -> sheet.placed().stream())
+            .filter(placed -> marks.contains(placed.mark()))
+            .count();
+    Drawing drawing = GridPicture.of(set.piece(), set.stock(), step).orElseThrow().drawn(ROOM);
+    long toned =
+        groups(drawing).stream()
+            .flatMap(each -> only(Area.class, each.elements()))
+            .filter(area -> area.tone() == Tone.FRONT)
+            .count();
+    assertEquals(laid, toned, "step " + step.number());
+  }
+
+  /** The thickness to which the words say that the blank is planed, and that of the rough board. */
+  @TestFactory
+  List<DynamicTest> aBlankIsShownWithItsTwoThicknesses() {
+    return AllProjects.each(
+        sample ->
+            steps(sample.set(), Verb.MILL)
+                .filter(step -> !BoardPicture.isShown(sample.set().piece(), step))
+                .forEach(step -> assertMilled(sample.set(), step)));
+  }
+
+  private static void assertMilled(PlanSet set, Step step) {
+    Part part = set.piece().part(step.targets().getFirst());
+    Set<Length> shown =
+        groups(drawn(set, step)).stream()
+            .flatMap(each -> only(Dimension.class, each.elements()))
+            .map(Dimension::measure)
+            .collect(Collectors.toSet());
+    assertEquals(
+        Set.of(part.finishedThickness(), part.stock().boughtAs().orElseThrow()),
+        shown,
+        "step " + step.number());
+  }
+}
