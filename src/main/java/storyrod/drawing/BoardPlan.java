@@ -223,7 +223,7 @@ record BoardPlan(
       Length width = part.finishedWidth().plus(extra);
       return new BoardPlan(part, length, width, List.of(new Block(x, y)))
           .trimmed()
-          .withSizes(List.of(x), List.of(y));
+          .withSizes(List.of(x), List.of());
     }
 
     private static Range middle(Length whole, Length size) {

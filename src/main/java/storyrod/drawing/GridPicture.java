@@ -136,7 +136,6 @@ final class GridPicture implements PicturedStep {
         .mapToObj(
             i ->
                 new SheetTile(
-                    "stock-" + plan.stock().name() + "-" + (i + 1),
                     SawnPiece.of(plan.sheets().get(i), piece),
                     marks,
                     List.of(words.say("step.sheet.of", thick, words.say(key, i + 1, count)))));

@@ -37,8 +37,6 @@ record MillFigure(
   private static final double RING_MM = 1.9;
   private static final double OFF_MM = 0.6;
   private static final double NUMBERS_MM = 2 * RING_MM + OFF_MM;
-  private static final double DIMENSIONS_MM =
-      TieredDimensions.FIRST_MM + TieredDimensions.NEXT_MM + 2 * EDGE_MM;
 
   /** What its balloon takes at the left. */
   private static final double BALLOON_MM = 13;
@@ -66,7 +64,11 @@ record MillFigure(
     Length width =
         piece.staveWidth(part).plus(piece.description().shop().extraWidth(part.finishedLength()));
     List<String> captions =
-        List.of(words.say("step.mill.end", part.mark()), words.say("step.mill.order"));
+        List.of(words.say(
+                "step.mill.end",
+                part.mark(),
+                notation.format().format(rough),
+                notation.format().format(part.finishedThickness())), words.say("step.mill.order"));
     return new MillFigure(part, rough, width, part.finishedThickness(), notation, captions);
   }
 
@@ -81,7 +83,7 @@ record MillFigure(
 
   @Override
   public double heightMm(double widthMm) {
-    double wide = (widthMm - BALLOON_MM - NUMBERS_MM - DIMENSIONS_MM) / shape();
+    double wide = (widthMm - BALLOON_MM - NUMBERS_MM) / shape();
     return Math.min(wide, LARGEST * rough.toMm()) + aroundMm();
   }
 
@@ -93,12 +95,11 @@ record MillFigure(
   @Override
   public List<Element> in(Bounds cell) {
     double room = cell.height() - aroundMm();
-    double wide = cell.width() - BALLOON_MM - NUMBERS_MM - DIMENSIONS_MM;
+    double wide = cell.width() - BALLOON_MM - NUMBERS_MM;
     double factor = Math.min(Math.min(wide / width.toMm(), room / rough.toMm()), LARGEST);
     At corner = new At(cell.left() + BALLOON_MM, cell.top() + EDGE_MM + NUMBERS_MM);
     Paper paper = new Paper();
     end(corner, factor).forEach(paper::add);
-    dimensions(paper, corner, factor);
     List<Element> all = new ArrayList<>();
     all.add(new Group(Ink.id(part), part.mark(), part.title(), paper.elements()));
     all.add(balloon(cell, board(corner, factor)));
@@ -143,25 +144,6 @@ record MillFigure(
     return List.of(
         new Ellipse(Role.THIN, at, RING_MM, RING_MM, 0, Optional.of(Tone.WHITE)),
         new Text(TextStyle.SMALL, base, Anchor.MIDDLE, true, Integer.toString(number)));
-  }
-
-  /** The planed thickness, and outside it that of the rough blank. */
-  private void dimensions(Paper paper, At corner, double factor) {
-    Bounds blank = blank(corner, factor);
-    Bounds board = board(corner, factor);
-    Bounds round =
-        new Bounds(blank.left(), blank.top(), blank.right() + NUMBERS_MM, blank.bottom());
-    TieredDimensions dimensions = new TieredDimensions(paper, round, notation.format());
-    dimensions.place(
-        new Paper.Stretch(
-            new At(board.right(), board.bottom()), new At(board.right(), board.top())),
-        planed,
-        1);
-    dimensions.place(
-        new Paper.Stretch(
-            new At(blank.right(), blank.bottom()), new At(blank.right(), blank.top())),
-        rough,
-        1);
   }
 
   private Balloon balloon(Bounds cell, Bounds board) {

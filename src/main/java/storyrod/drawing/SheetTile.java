@@ -18,11 +18,9 @@ import storyrod.measure.Length;
 /**
  * A sheet or a board in little, with the parts of a step strong on it: where each comes from.
  *
- * @param id of its group in the drawing
  * @param strong the marks of the step's parts
  */
-record SheetTile(String id, SawnPiece sheet, Set<String> strong, List<String> captions)
-    implements Tile {
+record SheetTile(SawnPiece sheet, Set<String> strong, List<String> captions) implements Tile {
   @Override
   public double shape() {
     return sheet.length().toMm() / sheet.width().toMm();
@@ -36,17 +34,22 @@ record SheetTile(String id, SawnPiece sheet, Set<String> strong, List<String> ca
     List<Element> elements = new ArrayList<>();
     Bounds whole = bounds(origin, factor, all());
     elements.add(new Area(Tone.WHITE, List.of(whole.corners())));
-    for (Laid part : sheet.parts()) {
-      boolean isStrong = strong.contains(part.mark());
-      Bounds at = bounds(origin, factor, part.area());
-      elements.add(new Area(isStrong ? Tone.FRONT : Tone.WHITE, List.of(at.corners())));
-      elements.add(new Line(Role.THIN, at.outline()));
-      Label mark = Label.of(TextStyle.SMALL, part.mark());
-      elements.addAll(
-          isStrong ? Label.place(List.of(mark), at, Optional.empty()) : List.<Element>of());
-    }
+    sheet.parts().forEach(part -> elements.add(blank(part, bounds(origin, factor, part.area()))));
     elements.add(new Line(Role.VISIBLE, whole.outline()));
-    return List.of(new Group(id, "", captions.getLast(), elements));
+    return elements;
+  }
+
+  private Group blank(Laid part, Bounds at) {
+    boolean isStrong = strong.contains(part.mark());
+    List<Element> elements = new ArrayList<>();
+    elements.add(new Area(isStrong ? Tone.FRONT : Tone.WHITE, List.of(at.corners())));
+    elements.add(new Line(Role.THIN, at.outline()));
+    if (isStrong) {
+      Label mark = Label.of(TextStyle.SMALL, part.mark());
+      elements.addAll(Label.place(List.of(mark), at, Optional.empty()));
+    }
+    String id = "part-" + part.id().replace('.', '-').replace('#', '-');
+    return new Group(id, part.mark(), part.title(), elements);
   }
 
   private storyrod.layout.LayoutJob.Area all() {
