@@ -48,6 +48,18 @@ class UnitsTest {
     assertEquals("23 1/4", both.alone().format(length));
   }
 
+  /** The middle of 23/32 lies on a 64th; 3/4 over the cosine of 10 degrees on no fraction. */
+  @Test
+  void aDimensionIsRoundedOnlyWithASign() {
+    assertEquals("19 27/64", INCHES.told(Length.inch(1243, 64)));
+    assertEquals("19 13/32", INCHES.told(Length.inch(621, 32)));
+    assertEquals("≈ 3/4", INCHES.told(Length.nearest(19.3439)));
+    assertEquals("9.1", MILLIMETRES.told(Length.nearest(9.1)));
+    assertEquals("≈ 3.2", MILLIMETRES.told(Length.inch(1, 8)));
+    assertEquals("≈ 3/4 [19.3]", INCHES.shownIn(Units.BOTH).told(Length.nearest(19.3439)));
+    assertEquals("19.3", INCHES.shownIn(Units.MM).told(Length.nearest(19.3439)));
+  }
+
   @Test
   void theOwnUnitStaysAsItIs() {
     assertEquals(INCHES, INCHES.shownIn(Units.OWN));
