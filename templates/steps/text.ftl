@@ -207,7 +207,7 @@
 <#-- How many clamps a panel or a pack of layers takes, and when they come off. -->
 <#macro panelClamps spacing>
   <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
-  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + pick(p.parts, "", "each of ") + fulls(p.parts))) + ": one " + usual("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
+  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + (p.shared)?then((p.panels == 1)?then("the long panel of ", "each of the long panels of "), pick(p.parts, "", "each of ")) + fulls(p.parts))) + ": one " + usual("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
   <#if clampsShort gt 0>
     <@say "The shop has " + number(shopClamps) + " of them: borrow " + number(clampsShort) + " more before you spread any glue."/>
   </#if>

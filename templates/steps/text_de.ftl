@@ -192,7 +192,7 @@
 <#-- Wie viele Zwingen Leimholz oder ein Paket von Lagen braucht, und wann sie abkommen. -->
 <#macro panelClamps spacing>
   <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
-  <@say joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" Zwingen", "") + " für " + pick(p.parts, "", "je eines von ") + fulls(p.parts))) + " setzen: je eine " + usual("2 in", "50 mm") + " von jedem Ende" + long?then(", die übrigen gleichmäßig dazwischen, höchstens " + spacing + " auseinander", "") + "."/>
+  <@say joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" Zwingen", "") + " für " + (p.shared)?then((p.panels == 1)?then("das lange Stück aus ", "jedes lange Stück aus "), pick(p.parts, "", "je eines von ")) + fulls(p.parts))) + " setzen: je eine " + usual("2 in", "50 mm") + " von jedem Ende" + long?then(", die übrigen gleichmäßig dazwischen, höchstens " + spacing + " auseinander", "") + "."/>
   <#if clampsShort gt 0>
     <@say "Die Werkstatt hat " + number(shopClamps) + " davon: " + number(clampsShort) + " weitere leihen, bevor Leim aufgetragen wird."/>
   </#if>
