@@ -152,11 +152,14 @@ record BoardPlan(
           .toList();
     }
 
-    /** The blank, with the strips and pieces into which a later step saws it. */
+    /** The blank, in which no cut of the step that saws it apart is made yet. */
     private BoardPlan blank(KeptBoard board) {
       BlankPlan plan = BlankPlan.of(board);
+      int staves = piece.isPanel(part) && !isLaminated() ? boards() : 1;
       List<Block> blocks =
-          plan.pieces().stream().map(each -> new Block(each.x(), each.y())).toList();
+          staves(plan.width(), staves).stream()
+              .map(each -> new Block(all(plan.length()), each))
+              .toList();
       return new BoardPlan(part, plan.length(), plan.width(), blocks)
           .withSizes(List.of(all(plan.length())), List.of(all(plan.width())));
     }

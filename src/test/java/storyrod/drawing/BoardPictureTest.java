@@ -161,6 +161,7 @@ class BoardPictureTest {
     assertTrue(board.blankWidth().isLongerThan(board.board().finishedWidth()));
     assertEquals(
         new TreeSet<>(List.of(board.blankLength(), board.blankWidth())), sizes(drawn(set, step)));
+    assertEquals(1, only(Drawing.Area.class, drawn(set, step)).size(), "no cut of a later step");
   }
 
   @Test
