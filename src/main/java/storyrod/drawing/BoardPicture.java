@@ -1,14 +1,18 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.PanelClamps;
 import storyrod.build.Verb;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.stock.GluedPanel;
 import storyrod.words.Words;
 
 /**
@@ -49,12 +53,24 @@ final class BoardPicture implements PicturedStep {
     if (!isFor(step)) {
       return Optional.empty();
     }
-    Map<String, List<Part>> byMark = Strips.byMark(piece, step);
     List<List<Part>> all =
-        byMark.values().stream().filter(same -> isShown(piece, step, same.getFirst())).toList();
+        boards(piece, step).stream().filter(same -> isShown(piece, step, same.getFirst())).toList();
     return all.isEmpty()
         ? Optional.empty()
         : Optional.of(new BoardPicture(step.number(), strip(piece, step, all)));
+  }
+
+  /** What is drawn once: the parts of one mark, or all that are glued up in one length. */
+  private static Collection<List<Part>> boards(Piece piece, Step step) {
+    Map<String, List<Part>> boards = Strips.byMark(piece, step);
+    PanelClamps.panels(piece, step).stream()
+        .filter(GluedPanel::isShared)
+        .forEach(
+            panel -> {
+              panel.parts().forEach(part -> boards.remove(part.mark()));
+              boards.put(panel.first().mark(), panel.parts());
+            });
+    return boards.values();
   }
 
   private static boolean isShown(Piece piece, Step step, Part part) {
@@ -97,12 +113,21 @@ final class BoardPicture implements PicturedStep {
     List<String> said =
         new ArrayList<>(step.verb() == Verb.MILL ? glued(piece, plan, notation) : List.of());
     if (same.size() > 1) {
-      String count = notation.words().say("step.cut.count", same.size());
+      String count = count(piece, step, same);
       said.addFirst(said.isEmpty() ? count : said.removeFirst() + ", " + count);
     }
     List<String> captions = new ArrayList<>(said);
     captions.addAll(Strips.others(rest, notation.words()));
     return new BoardFigure(plan, notation, captions);
+  }
+
+  private static String count(Piece piece, Step step, List<Part> same) {
+    Words words = Notation.of(piece).words();
+    boolean isOne = PanelClamps.panels(piece, step).contains(new GluedPanel(piece, same));
+    String marks = same.stream().map(Part::mark).distinct().collect(Collectors.joining(", "));
+    return isOne
+        ? words.say("step.board.together", marks, same.size())
+        : words.say("step.cut.count", same.size());
   }
 
   /** How large it is when it has been glued up, and from what. */

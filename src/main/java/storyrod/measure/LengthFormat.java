@@ -129,9 +129,14 @@ public record LengthFormat(Unit unit, int denominator, char decimalMark, Second 
         };
   }
 
-  /** The format of the other unit, for what stands in brackets. */
+  /**
+   * The format of the other unit, for what stands in brackets: as fine for every length as for
+   * bits, or one length would bear two names.
+   */
   public LengthFormat other() {
-    return in(unit == Unit.INCH ? Unit.MM : Unit.INCH);
+    int steps = Math.max(denominator, BIT_STEPS);
+    return new LengthFormat(
+        unit == Unit.INCH ? Unit.MM : Unit.INCH, steps, decimalMark, Second.NEVER);
   }
 
   private static String bracketed(String figures) {

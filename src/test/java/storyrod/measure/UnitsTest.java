@@ -44,7 +44,7 @@ class UnitsTest {
     LengthFormat both = INCHES.shownIn(Units.BOTH);
     assertEquals("23 1/4 [590.6]", both.format(length));
     assertEquals("23 1/4 in [590.6 mm]", both.formatWithUnit(length));
-    assertEquals("590 [23 7/32]", MILLIMETRES.shownIn(Units.BOTH).format(Length.mm(590)));
+    assertEquals("590 [23 15/64]", MILLIMETRES.shownIn(Units.BOTH).format(Length.mm(590)));
     assertEquals("23 1/4", both.alone().format(length));
   }
 
@@ -74,5 +74,13 @@ class UnitsTest {
     assertEquals("6.4 [1/4 in]", bits.format(Length.inch(1, 4)));
     assertEquals("6.4 mm [1/4 in]", bits.formatWithUnit(Length.inch(1, 4)));
     assertEquals("6.4", INCHES.shownIn(Units.MM).format(Length.inch(1, 4)));
+  }
+
+  /** 10 mm are 25.2 sixty-fourths: a size of wood and a bit of that size bear one name. */
+  @Test
+  void oneLengthHasOneNameInBrackets() {
+    LengthFormat both = new LengthFormat(Unit.MM, 16).shownIn(Units.BOTH);
+    assertEquals("10 mm [25/64 in]", both.formatWithUnit(Length.mm(10)));
+    assertEquals("10 mm [25/64 in]", both.forBits().formatWithUnit(Length.mm(10)));
   }
 }
