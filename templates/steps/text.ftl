@@ -207,7 +207,7 @@
 <#-- How many clamps a panel or a pack of layers takes, and when they come off. -->
 <#macro panelClamps spacing>
   <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
-  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + pick(p.parts, "", "each of ") + fulls(p.parts))) + ": one " + usual("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
+  <@say "Set " + joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" clamps", "") + " for " + (p.shared)?then((p.panels == 1)?then("the long panel of ", "each of the long panels of "), pick(p.parts, "", "each of ")) + fulls(p.parts))) + ": one " + usual("2 in", "50 mm") + " from each end" + long?then(", the rest evenly between them, no more than " + spacing + " apart", "") + "."/>
   <#if clampsShort gt 0>
     <@say "The shop has " + number(shopClamps) + " of them: borrow " + number(clampsShort) + " more before you spread any glue."/>
   </#if>
@@ -1660,6 +1660,9 @@
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
   <@say "Sand the outside" + opens?then(", the edges and backs that show inside when the piece is open and were not sanded before", "") + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + ", with a respirator on, and brush off all dust."/>
+  <#if sandedOnce?size gt 0>
+    <@say "Sand all that shows of " + lettersOf(sandedOnce) + ": no step before sanded " + pick(sandedOnce, "it", "them") + "."/>
+  </#if>
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>

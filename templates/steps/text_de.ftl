@@ -192,7 +192,7 @@
 <#-- Wie viele Zwingen Leimholz oder ein Paket von Lagen braucht, und wann sie abkommen. -->
 <#macro panelClamps spacing>
   <#local long = panelClamped?filter(p -> p.count gt 2)?size gt 0>
-  <@say joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" Zwingen", "") + " für " + pick(p.parts, "", "je eines von ") + fulls(p.parts))) + " setzen: je eine " + usual("2 in", "50 mm") + " von jedem Ende" + long?then(", die übrigen gleichmäßig dazwischen, höchstens " + spacing + " auseinander", "") + "."/>
+  <@say joined(panelClamped?map(p -> number(p.count) + (p.count == panelClamped[0].count)?then(" Zwingen", "") + " für " + (p.shared)?then((p.panels == 1)?then("das lange Stück aus ", "jedes lange Stück aus "), pick(p.parts, "", "je eines von ")) + fulls(p.parts))) + " setzen: je eine " + usual("2 in", "50 mm") + " von jedem Ende" + long?then(", die übrigen gleichmäßig dazwischen, höchstens " + spacing + " auseinander", "") + "."/>
   <#if clampsShort gt 0>
     <@say "Die Werkstatt hat " + number(shopClamps) + " davon: " + number(clampsShort) + " weitere leihen, bevor Leim aufgetragen wird."/>
   </#if>
@@ -467,7 +467,7 @@
 <#macro cutting>
   <#assign noun = cutName(cut.term, 2)>
   <#if has("cut-curve")>
-    <@title (cut.term == "notch")?then("Geschweifte Ausklinkungen schneiden", "Schweifungen sägen") + inParts()/>
+    <@title (cut.term == "notch")?then("Geschweifte Ausklinkungen" + inParts() + " schneiden", "Schweifungen" + inParts() + " sägen")/>
     <@say "Schweifungen auf " + fulls(parts) + " nach den Teilzeichnungen aufreißen: Bögen nach ihrem Radius ziehen, eine dünne Leiste durch die bezifferten Punkte biegen und sie mit geraden Linien verbinden, wo die Kante gerade ist."/>
     <@bySheets "eine Kopie auf dünne Pappe kleben, ausschneiden und stattdessen daran entlang zeichnen."/>
     <#if parts?filter(p -> p.count gt 1)?size gt 0>
@@ -477,7 +477,7 @@
     <@say "Bis zur Linie straken, von den hohen Stellen zu den tiefen, bis keine flache Stelle und keine Beule mehr zu fühlen ist."/>
   <#elseif has("cut-opening")>
     <#assign noun = cutName(cut.term, cut.count)>
-    <@title noun + " schneiden" + inParts()/>
+    <@title noun + inParts() + " schneiden"/>
     <@say fulls(parts) + " nach den Teilzeichnungen anreißen, mit den Mittelpunkten der Rundungen."/>
     <@bySheets "eine Kopie aufkleben und stattdessen Mittelpunkte und Umriss durchstechen."/>
     <@say "Zuerst die Rundungen bohren, auf einem Unterlegbrett, mit einem Bohrer vom Doppelten ihres Radius."/>
@@ -486,7 +486,7 @@
       <@say "Kanten brechen, wo eine Hand hineingreift."/>
     </#if>
   <#elseif has("cut-roundover")>
-    <@title "Kanten abrunden" + onParts()/>
+    <@title "Kanten" + onParts() + " abrunden"/>
     <@say "Abrundfräser mit Radius " + cut.size + " einsetzen und an einem Reststück probieren."/>
     <@slotsPlugged/>
     <#if verb == "trim" && cut.rounds?size == 2>
@@ -498,17 +498,17 @@
     <@stoppedShort "Gerundet"/>
     <@say "Die Form in zwei oder drei Durchgängen nehmen, den letzten ganz fein."/>
   <#elseif has("cut-edge-notch")>
-    <@title "Ausklinkungen entlang der Kanten schneiden" + onParts()/>
+    <@title "Ausklinkungen entlang der Kanten" + onParts() + " schneiden"/>
     <@say "Ein Abfallbrett an den Anschlag schrauben, damit das Werkzeug hineinlaufen darf, und auf eine Tiefe von " + cut.depth + " einstellen."/>
     <@say "Anschlag nach einem Reststück gleicher Dicke einstellen, bis die Ausklinkung " + cut.size + " breit ist; in mehreren Durchgängen, die Kante zuletzt."/>
     <@say "Die in der Teilzeichnung gezeigte Kante am Anschlag führen: " + letters() + "."/>
   <#elseif has("cut-notch") || has("cut-cutout") || has("cut-other")>
-    <@title noun + " schneiden" + inParts()/>
+    <@title noun + inParts() + " schneiden"/>
     <@say fulls(parts) + " nach den Teilzeichnungen anreißen."/>
     <@say "Auf der Abfallseite der Linie sägen."/>
     <@say "Mit einem scharfen Stechbeitel bis zur Linie nacharbeiten."/>
   <#elseif has("cut-taper") || has("cut-short-taper")>
-    <@title "Verjüngungen schneiden" + onParts()/>
+    <@title "Verjüngungen" + onParts() + " schneiden"/>
     <@say "Jede Verjüngung auf " + fulls(parts) + " nach den Teilzeichnungen anreißen: Anfangslinie ringsum, und was am Ende stehen bleibt."/>
     <@bySheets "eine Kopie auflegen, um die Linie vor dem Sägen zu prüfen."/>
     <#if has("cut-short-taper")>
@@ -522,17 +522,17 @@
     </#if>
     <@say "Bis zu den Linien hobeln, vom Anfang der Verjüngung zum Ende hin, und an der Anfangslinie aufhören."/>
   <#elseif has("cut-bevel")>
-    <@title "Enden schräg schneiden" + onParts()/>
+    <@title "Enden" + onParts() + " schräg schneiden"/>
     <@say "Sägeblatt um " + cut.angle + " aus dem Lot neigen und an einem Probeschnitt mit der Schmiege prüfen."/>
     <@say "Anschlag so setzen, dass jedes Teil über alles gemessen die Länge der Teilzeichnung behält: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin sich jedes Ende neigt."/>
   <#elseif has("cut-mitre")>
-    <@title "Enden auf Gehrung schneiden" + onParts()/>
+    <@title "Enden auf Gehrung" + onParts() + " schneiden"/>
     <@say "Gehrungsanschlag um " + cut.angle + " aus dem rechten Winkel stellen und an einem Probeschnitt mit der Schmiege prüfen."/>
     <@say "Anschlag so setzen, dass jedes Teil über alles gemessen die Länge der Teilzeichnung behält: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin jedes Ende schräg läuft."/>
   <#elseif has("cut-chamfer")>
-    <@title "Kanten fasen" + onParts()/>
+    <@title "Kanten" + onParts() + " fasen"/>
     <#if cut.edges?size gt 0>
       <@say "Auf " + fulls(parts) + " " + cut.size + " von der Kante auf beiden Flächen anzeichnen, die dort zusammenkommen: " + joined(cut.edges?map(e -> words["edge." + e[0]] + " mit " + words["edge." + e[1]])) + "."/>
     <#else>
@@ -542,14 +542,14 @@
     <@stoppedShort "Gefast"/>
     <@say "Kante unter 45° mit dem Fasefräser in der Oberfräse oder mit dem Hobel abnehmen; zuerst quer zur Faser, dann längs."/>
   <#elseif has("cut-leaning")>
-    <@title "Geneigte " + noun + " schneiden" + inParts()/>
+    <@title "Geneigte " + noun + inParts() + " schneiden"/>
     <@say "Beide Wände auf der Fläche von " + fulls(parts) + " nach den Teilzeichnungen anreißen und die Linien mit der Schmiege, um " + cut.angle + " aus dem rechten Winkel gestellt, an den Kanten hinunterführen."/>
     <@say "Breite mit dem Teil probieren, das hineinkommt, in seiner Neigung gehalten: Die Nut ist auf der Fläche " + cut.leaningWidth + " breit, mehr, als das Teil dick ist."/>
     <@say "Einen im selben Winkel gehobelten Klotz an jeder Linie festspannen und daran " + cut.depth + " tief hinuntersägen."/>
     <@say "Abfall ausstemmen und den Grund mit dem Grundhobel ebnen, überall " + cut.depth + " tief."/>
     <@say "Teil probieren, das hineinkommt: Es soll sich von Hand ohne Spiel einschieben lassen."/>
   <#elseif has("cut-mortise")>
-    <@title "Zapfenlöcher schneiden" + inParts()/>
+    <@title "Zapfenlöcher" + inParts() + " schneiden"/>
     <@say "Zapfenlöcher in " + fulls(parts) + " nach den Teilzeichnungen anreißen, gleiche Teile nebeneinander und von ein und demselben Ende aus."/>
     <@say "Werkzeug auf " + cut.size + " Breite" + (cut.depth == "")?then("", " und " + cut.depth + " Tiefe") + " einstellen."/>
     <@say "In einem Reststück ein Probeloch machen und aufheben: Die Zapfen werden danach angepasst."/>
@@ -563,35 +563,35 @@
     </#if>
     <@say "Späne ausräumen und die Enden mit dem Stechbeitel rechtwinklig ausarbeiten."/>
   <#elseif has("cut-haunch-socket")>
-    <@title "Löcher für die Federansätze schneiden" + inParts()/>
+    <@title "Löcher für die Federansätze" + inParts() + " schneiden"/>
     <@say "Seitenlinien der Zapfenlöcher so weit verlängern, wie die Teilzeichnungen von " + fulls(parts) + " zeigen: Ein solches Loch ist so breit wie sein Zapfenloch und beginnt an dessen Ende."/>
     <@say "Wo es am Ende offen ist, innerhalb beider Linien hinuntersägen und das dazwischen ausstemmen; sonst wie das Zapfenloch stemmen oder mit gleich eingestelltem Anschlag fräsen."/>
     <@say "Den Grund überall " + cut.depth + " tief ebnen, damit der Federansatz ihn erreicht, wenn die Brüstung schließt."/>
   <#elseif has("cut-round-ended-mortise")>
-    <@title "Zapfenlöcher für die losen Zapfen fräsen" + inParts()/>
+    <@title "Zapfenlöcher für die losen Zapfen" + inParts() + " fräsen"/>
     <@say "Jedes Teil (" + letters() + ") neben das legen, mit dem es zusammenkommt, wie sie verbunden werden, und die Mitte jedes Zapfenlochs über beide anreißen."/>
     <@say "Tiefenanschlag der Oberfräse auf " + cut.depth + " stellen, mit einem Fräser von " + cut.size + ", und den losen Zapfen in einem Probeloch versuchen: Er soll sich von Hand ohne Spiel einschieben lassen."/>
     <@insetTold "Parallelanschlag einstellen"/>
     <@say "Jedes Zapfenloch in Durchgängen fräsen, über alles " + cut.length + " lang, und seine Enden rund lassen."/>
     <@say "Auf die zwei Zapfenlöcher jeder Verbindung dieselbe Nummer schreiben."/>
   <#elseif has("cut-biscuit-slot")>
-    <@title "Flachdübelschlitze fräsen" + inParts()/>
+    <@title "Flachdübelschlitze" + inParts() + " fräsen"/>
     <@say "Jedes Teil (" + letters() + ") an seinen Platz halten, an das, mit dem es zusammenkommt, und die Mitte jedes Flachdübels über beide anreißen, wie die Teilzeichnungen sie angeben."/>
     <@say "Flachdübelfräse auf " + cut.forTitle + " einstellen, das sind " + cut.depth + " Tiefe."/>
     <@insetTold "Anschlag einstellen"/>
     <@say "Marke der Fräse auf jede Linie legen, Anschlag flach andrücken und bis zum Anschlag eintauchen: Die Teilzeichnungen zeigen, wie viele Schlitze jedes Teil hat."/>
   <#elseif has("cut-peg-slot")>
-    <@title "Langlöcher für Holznägel schneiden" + inParts()/>
+    <@title "Langlöcher für Holznägel" + inParts() + " schneiden"/>
     <@say "An beiden Enden jedes Langlochs in " + fulls(parts) + " ein Loch von " + cut.size + " bohren, wo die Teilzeichnungen es zeigen, mit einem Holzrest unter der Feder."/>
     <@middles "Langlöcher"/>
     <@say "Das dazwischen mit dem Stechbeitel ausräumen, in Faserrichtung des Holzes daneben, bis ein Holznagel von Ende zu Ende gleitet: über alles " + cut.length + "."/>
   <#elseif has("cut-screw-slot")>
-    <@title "Langlöcher für Schrauben schneiden" + inParts()/>
+    <@title "Langlöcher für Schrauben" + inParts() + " schneiden"/>
     <@say "An beiden Enden jedes Langlochs in " + fulls(parts) + " ein Loch von " + cut.size + " bohren, wo die Teilzeichnungen es zeigen, mit einem Holzrest darunter."/>
     <@middles "Langlöcher"/>
     <@say "Das dazwischen mit dem Stechbeitel oder einer kleinen Säge ausräumen, bis eine Schraube von Ende zu Ende gleitet: über alles " + cut.length + "."/>
   <#elseif has("cut-fastener-slot")>
-    <@title "Schlitze für die Plattenhalter schneiden" + inParts()/>
+    <@title "Schlitze für die Plattenhalter" + inParts() + " schneiden"/>
     <@say "Die Mitte jedes Schlitzes auf " + fulls(parts) + " nach den Teilzeichnungen anreißen."/>
     <#list fences as fence>
       <@say "Bei " + fulls(fence.parts) + " den Anschlag so einstellen, dass die Mitte des Schlitzes liegt: " + fenced(fence.values) + asDrawn(fence) + "."/>
@@ -599,7 +599,7 @@
     <@say "Jeden Schlitz " + cut.size + " breit, " + cut.depth + " tief und " + cut.length + " lang schneiden, mit Flachdübelfräse oder Oberfräse und Parallelanschlag an der Oberkante."/>
     <@say "Einen Plattenhalter probieren: Seine Zunge soll sich ohne Kraft einschieben lassen, von Ende zu Ende."/>
   <#elseif has("cut-tenon")>
-    <@title "Zapfen schneiden" + onParts()/>
+    <@title "Zapfen" + onParts() + " schneiden"/>
     <@say "Zapfen auf " + fulls(parts) + " nach den Teilzeichnungen anreißen."/>
     <@say "Zuerst die Brüstungen schneiden, alle gegen einen Anschlag, " + cut.depth + " vom Ende."/>
     <@say "Wangen an einem Reststück gleicher Dicke sägen, bis sein Zapfen von Hand ohne Spiel in das Probeloch geht, etwa " + cut.size + " dick."/>
@@ -613,7 +613,7 @@
     </#if>
     <@say "Ende jedes Zapfens leicht fasen, damit er gut hineinfindet."/>
   <#elseif has("cut-spline-slot")>
-    <@title "Federschlitze schneiden" + inParts()/>
+    <@title "Federschlitze" + inParts() + " schneiden"/>
     <@say "Werkzeug auf " + cut.size + " Breite und " + cut.depth + " Tiefe einstellen und die Feder in einem Probeschlitz versuchen: Sie soll sich von Hand ohne Spiel einschieben lassen."/>
     <#if cut.inFrame>
       <@say fulls(parts) + " in einer Vorrichtung unter 45° halten, die Gehrung flach auf dem Tisch, bei jedem Schnitt die Sichtfläche am Anschlag: Dann werden die Flächen bündig, auch wenn der Schlitz ein Haar neben der Mitte liegt."/>
@@ -629,7 +629,7 @@
       <@say "Jeden Schlitz mit derselben Kante der Teile voran schneiden und darauf achten, dass kein Schnitt der Außenfläche nahe kommt."/>
     </#if>
   <#elseif has("cut-tails")>
-    <@title "Schwalben schneiden, " + cut.depth + " lang," + onParts()/>
+    <@title "Schwalben von " + cut.depth + onParts() + " schneiden"/>
     <@say "Streichmaß auf die Grundlinie stellen, " + cut.depth + " vom Ende, und mit der Dicke der Bretter vergleichen, die die Schwalben aufnehmen" + (cut.tailLap)?then(": Was es übrig lässt, ist die Überdeckung", ": Es darf nicht weniger sein") + "."/>
     <@say "Grundlinie auf beiden Flächen und beiden Kanten von " + fulls(parts) + " leicht anreißen."/>
     <@say "Schwalben auf der Außenfläche nach den Teilzeichnungen einteilen, auf jedem Brett von derselben Kante aus, rechtwinklig über das Hirnholz und mit der Schmiege 1:" + cut.slope + " auf der Fläche hinunter; den Abfall ankreuzen."/>
@@ -637,7 +637,7 @@
     <@say "Den Abfall an beiden Kanten absägen, zwischen den Schwalben das meiste mit der Laubsäge aussägen und von beiden Flächen bis zur Grundlinie stemmen."/>
     <@say "Auf beide Bretter jeder Ecke dieselbe Nummer schreiben: Die Zinken werden nach ihren eigenen Schwalben angerissen."/>
   <#elseif has("cut-pins") || has("cut-half-blind-pins")>
-    <@title "Zinken schneiden" + onParts()/>
+    <@title "Zinken" + onParts() + " schneiden"/>
     <@say "Grundlinie auf " + fulls(parts) + " anreißen, " + cut.depth + " vom Ende, " + has("cut-pins")?then("auf beiden Flächen.", "auf der Innenfläche.")/>
     <#if has("cut-half-blind-pins")>
       <@say "Auf dem Hirnholz eine Linie anreißen, " + cut.tailLength + " von der Innenfläche: Dort enden die Lücken."/>
@@ -653,7 +653,7 @@
     </#if>
     <@say "Jede Ecke von Hand ansetzen und sehen, wo sie klemmt; dort nachstechen. Vor dem Leimen nicht mehr als einmal ganz zusammentreiben."/>
   <#elseif has("cut-half-lap") || has("cut-cross-lap")>
-    <@title noun + " schneiden" + inParts()/>
+    <@title noun + inParts() + " schneiden"/>
     <@say noun + " auf " + fulls(parts) + " nach den Teilzeichnungen anreißen, gleiche Teile nebeneinander und von ein und demselben Ende aus; den Abfall ankreuzen."/>
     <#if cut.onEdge>
       <@say "Tiefe auf " + cut.depth + " stellen und an zwei Reststücken so breit wie die Teile probieren: ausgeklinkt und hochkant zusammengesteckt, müssen ihre Kanten bündig liegen."/>
@@ -666,7 +666,7 @@
     </#if>
     <@say "Jedes Paar von Hand zusammenstecken: eine Wand oder einen Grund, der zu hoch ist, nachstechen und auf beide dieselbe Nummer schreiben."/>
   <#elseif has("cut-open-mortise")>
-    <@title "Schlitze schneiden" + inParts()/>
+    <@title "Schlitze" + inParts() + " schneiden"/>
     <@say "Schlitze auf den Enden und beiden Kanten von " + fulls(parts) + " nach den Teilzeichnungen anreißen, mit einmal eingestelltem Streichmaß; den Abfall ankreuzen."/>
     <#list fences as fence>
       <@say "Bei " + fulls(fence.parts) + " beide Linien von ein und derselben Seite anreißen: " + fenced(fence.values) + asDrawn(fence) + "."/>
@@ -675,28 +675,28 @@
     <@say "Wangen in allen Teilen auf der Abfallseite sägen, jedes Mal mit derselben Fläche an der Vorrichtung."/>
     <@say "Den Abfall am Grund mit der Laubsäge herausnehmen und bis zur Linie stemmen, von beiden Kanten zur Mitte."/>
   <#elseif has("cut-bridle-cheek")>
-    <@title "Schlitzwangen schneiden" + inParts()/>
+    <@title "Schlitzwangen" + inParts() + " schneiden"/>
     <@say "Wangen auf beiden Flächen von " + fulls(parts) + " nach den Teilzeichnungen anreißen, die Brüstungslinien mit dem Winkel ringsum gezogen."/>
     <@say "Tiefe auf " + cut.depth + " stellen und beide Flächen eines Reststücks gleicher Dicke schneiden: Was bleibt, soll von Hand ohne Spiel in den Schlitz gehen."/>
     <@stopsSet/>
     <@say "Zuerst jede Brüstung gegen einen Anschlag schneiden, dann den Abfall Durchgang für Durchgang abnehmen, ebenso auf der anderen Fläche."/>
     <@say "Jeden nach seinem eigenen Schlitz nachstechen und auf beide dieselbe Nummer schreiben."/>
   <#elseif has("cut-box-joint")>
-    <@title "Fingerzinken schneiden" + onParts()/>
+    <@title "Fingerzinken" + onParts() + " schneiden"/>
     <@say "Werkzeug auf " + cut.size + " Breite und " + cut.depth + " Höhe einstellen. Ein Brett an den Gehrungsanschlag schrauben, einen Schlitz hindurchschneiden und darin eine Leiste so breit wie der Schlitz befestigen, einen Finger, " + cut.size + ", vom Werkzeug entfernt."/>
     <@say "Eine Probeecke aus zwei Reststücken gleicher Dicke schneiden: Klemmt sie, die Leiste um die Hälfte des Überschusses auf das Werkzeug zu versetzen; ist sie lose, von ihm weg."/>
     <@say "Zuerst die Bretter mit einem Finger an der Kante schneiden: diese Kante an die Leiste, dann jeden neuen Schlitz der Reihe nach auf die Leiste."/>
     <@say "Für die Bretter, die mit einem Schlitz beginnen, ein fertiges Brett mit seinem ersten Schlitz als Distanz auf die Leiste setzen und den ersten Schnitt daran machen; weiter wie zuvor."/>
     <@say "Von der Kante zählen, die die Teilzeichnungen von " + fulls(parts) + " zeigen, bei jedem Brett von derselben, und die Innenflächen anzeichnen."/>
   <#elseif has("cut-lid-tongue")>
-    <@title "Kanten dünner schneiden" + onParts()/>
+    <@title "Kanten dünner" + onParts() + " schneiden"/>
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " von der Kante reicht, und die Kante eines Reststücks gleicher Dicke auf den in der Teilzeichnung gezeigten Flächen auf " + cut.size + " bringen."/>
     <@say "In einer Deckelnut probieren: Es soll mit etwas Spiel gleiten, die Brüstung frei von der Seite."/>
     <#list crossed.thinned as t>
       <@say fulls([t.part]) + " in derselben Einstellung dünner schneiden, an " + (t.edges?size == 1)?then("Kante ", "Kanten ") + joined(t.edges?map(e -> words["edge." + e])) + ", nur von " + (t.faces?size == 1)?then("Fläche ", "Flächen ") + joined(t.faces?map(f -> words["edge." + f])) + ", zuerst quer zur Faser, dann längs."/>
     </#list>
   <#elseif has("cut-lid-groove")>
-    <@title "Deckelnuten schneiden" + inParts()/>
+    <@title "Deckelnuten" + inParts() + " schneiden"/>
     <@say "Werkzeug auf " + cut.size + " Breite und " + cut.depth + " Tiefe einstellen: Das ist mehr als die Kante des Deckels, damit er gleitet."/>
     <#if cut.lidEdge != "">
       <@say "Ein Reststück auf " + cut.lidEdge + " hobeln, in einem anderen eine Probenut schneiden und das Reststück darin laufen lassen: Es soll mit etwas Spiel gleiten und nicht klappern. Aufheben: Die Kanten des Deckels werden auf dieselbe Dicke gebracht."/>
@@ -708,7 +708,7 @@
     </#list>
     <@runStopped/>
   <#elseif has("cut-stopped-dado")>
-    <@title noun + " fräsen" + inParts()/>
+    <@title noun + inParts() + " fräsen"/>
     <@say "Oberfräse auf " + cut.depth + " Tiefe einstellen. Ein Fräser, der schmaler als " + cut.size + " ist, schneidet diese Breite in zwei Durchgängen, mit versetzter Führung."/>
     <@say "In einem Reststück gleicher Dicke eine Probenut schneiden und das Teil probieren, das hineinkommt: Es soll sich von Hand ohne Spiel einschieben lassen."/>
     <#list fences as fence>
@@ -718,7 +718,7 @@
     <@say "Von der offenen Kante bis zum Klotz fräsen, in zwei oder drei Durchgängen bis zur Tiefe."/>
     <@say "Jedes Ende mit dem Stechbeitel rechtwinklig ausarbeiten; oder rund lassen und die ausgeklinkte Ecke des Teils, das hineinkommt, nacharbeiten, bis sie passt."/>
   <#elseif has("cut-tongue") || has("cut-large-tongue")>
-    <@title "Federn schneiden" + onParts()/>
+    <@title "Federn" + onParts() + " schneiden"/>
     <#if has("cut-large-tongue")>
     <@say "Eine Richtlatte quer über " + fulls(parts) + " spannen, sodass der Fräser " + cut.depth + " vom Ende reicht: Eine Fläche dieser Größe wird über keine Maschine geführt. Tiefe an einem Reststück gleicher Dicke einstellen, bis eine Feder von etwa " + cut.size + " Dicke von Hand ohne Spiel in die Nut geht."/>
     <@say "Vom Ende bis zur Richtlatte fräsen, in Durchgängen von höchstens " + usual("1/8 in", "3 mm") + "; die Fläche zu zweit wenden, die Richtlatte an dieselbe, um beide Kanten herumgewinkelte Linie setzen und die andere Seite fräsen."/>
@@ -731,7 +731,7 @@
     <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     </#if>
   <#else>
-    <@title noun + " schneiden" + inParts()/>
+    <@title noun + inParts() + " schneiden"/>
     <#assign guided = ["dado", "rabbet"]?seq_contains(cut.term)>
     <#assign sawn = guided?then(ways.fence + ways.sled, parts)>
     <#if sawn?size == 0>
@@ -855,14 +855,14 @@
 <#assign pocketWays = {"up": " mit dem Flächenzeichen oben", "down": " mit dem Flächenzeichen unten", "either": ""}>
 <#macro drilling>
   <#if has("drill-pocket-hole")>
-    <@title "Taschenlöcher bohren" + inParts()/>
+    <@title "Taschenlöcher" + inParts() + " bohren"/>
     <@say "Lehre und Stellring auf eine Dicke von " + cut.size + " einstellen."/>
     <@say "In ein Reststück zur Probe bohren und eine Schraube eindrehen, um zu sehen, wie weit ihre Spitze herauskommt."/>
     <@say "Jedes Teil so festspannen, dass die Fläche oben liegt, in der die Löcher beginnen, und bohren, wo die Teilzeichnungen es zeigen: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
     <@say "Späne aus jedem Loch räumen."/>
   <#elseif cut.term == "mount pilot">
     <#assign fitting = words["kind." + cut.forKind]>
-    <@title "Vorbohren für " + fitting + inParts()/>
+    <@title "Für " + fitting + inParts() + " vorbohren"/>
     <@say "Jedes Teil auf die Werkbank legen und anzeichnen, wo " + fitting + " sitzen wird, nach dem beiliegenden Blatt: " + letters() + "."/>
     <#list slideLines as line>
       <@say slideOwner(line) + "auf " + lookingFaces(line) + " eine Linie ziehen, " + slideHeight(line) + ", für die " + (cut.forKind == "under-slide")?then("Unterkante", "Mitte") + " der Schiene."/>
@@ -879,7 +879,7 @@
     <#assign named = {"peg hole": "Löcher für Holznägel", "fastener recess": "Aussparungen für Plattenhalter", "counterbore": "Stufenbohrungen"}>
     <#assign holes = named[cut.term]!(cup?then("Topflöcher", (cut.forKind == "")?then("Löcher", "Löcher für " + words["kind." + cut.forKind])))>
     <#assign bit = cup?then("Forstnerbohrer", "Holzspiralbohrer")>
-    <@title holes + " bohren" + inParts()/>
+    <@title holes + inParts() + " bohren"/>
     <#if cut.depth == "">
       <@say bit + " " + cut.size + " einsetzen."/>
       <@say "Ein Unterlegbrett hinter das Teil spannen, damit die Rückseite nicht ausreißt."/>
@@ -1642,6 +1642,9 @@
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Oberfläche des Möbels behandeln"/>
   <@say "Mit Atemschutzmaske die Außenseite" + opens?then(", die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind,", "") + (unsanded?size gt 0)?then(" und alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen und allen Staub abbürsten."/>
+  <#if sandedOnce?size gt 0>
+    <@say "Von " + lettersOf(sandedOnce) + " alles schleifen, was zu sehen ist: Bisher ist daran nichts geschliffen."/>
+  </#if>
   <#if early?size gt 0>
     <@say "Schleifmaschine und Pinsel von dem fernhalten, was schon behandelt ist: " + joined((earlyPanels?size gt 0)?then(["ganz " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["Innenseite von " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["beide Flächen von " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>

@@ -1,10 +1,10 @@
-<#-- How the wood moves and bends. Gets: wood (lead; moving, pages of rows: mark, part, wood, width, swells, shrinks,
+<#-- How the wood moves and bends. Gets: wood (title, a key; lead; moving, pages of rows: mark, part, wood, width, swells, shrinks,
      room; loads, pages of rows: mark, part, load, span, bends, inTime, limit; each page: breaks, first). -->
 <#import "/frame/macros.ftl" as frame>
-<#macro title page><h1 id="wood"<#if !page.breaks> class="follows"</#if>>${say('wood.title')}</h1></#macro>
+<#macro title page><h1 id="wood"<#if !page.breaks> class="follows"</#if>>${say(wood.title())}</h1></#macro>
 <#list wood.moving as page>
 <div<#if page.breaks> class="section"</#if>>
-<#if page.breaks || page.first><@frame.head say('wood.title')/></#if>
+<#if page.breaks || page.first><@frame.head say(wood.title())/></#if>
 <#if page.first><@title page/>
 <p>${wood.lead}</p></#if>
 <table class="list tools">
@@ -19,7 +19,7 @@
 </#list>
 <#list wood.loads as page>
 <div<#if page.breaks> class="section"</#if>>
-<#if page.breaks><@frame.head say('wood.title')/></#if>
+<#if page.breaks><@frame.head say(wood.title())/></#if>
 <#if page.first>
 <#if !wood.moving?has_content><@title page/></#if>
 <h2<#if page.breaks> class="top"</#if>>${say('wood.loads')}</h2>

@@ -12,6 +12,7 @@ import storyrod.geometry.Face;
 import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.stock.GluedPanel;
 
 /** How many clamps a step keeps from its start until its glue has set. */
 public record ClampsInUse(Piece piece) {
@@ -29,7 +30,7 @@ public record ClampsInUse(Piece piece) {
   /** What the glue of a step asks for; its clamps are never more than the shop has. */
   GlueUp of(Step step) {
     GlueTimes times = GlueTimes.of(piece.description());
-    boolean isPanel = PanelClamps.isGlueUp(step) && !panels(step).toList().isEmpty();
+    boolean isPanel = PanelClamps.isGlueUp(step) && !panels(step).isEmpty();
     boolean isSpread = isPanel || glued(step).findAny().isPresent();
     GlueTurns turns = GlueTurns.of(piece, step);
     int clamps = Math.min(turns.each() * turns.atOnce(), piece.description().shop().clamps());
@@ -40,7 +41,7 @@ public record ClampsInUse(Piece piece) {
   /** The clamps that all a step glues up would want at once, however many the shop has. */
   int by(Step step) {
     if (PanelClamps.isGlueUp(step)) {
-      return panels(step).mapToInt(new PanelClamps(piece)::count).sum();
+      return panels(step).stream().mapToInt(new PanelClamps(piece)::count).sum();
     }
     return isGlueUp(step) && isPressed(step) ? Math.max(1, pressing(step)) : 0;
   }
@@ -66,8 +67,8 @@ public record ClampsInUse(Piece piece) {
         .anyMatch(cut -> cut.from().axis() != first.thickness());
   }
 
-  private Stream<Part> panels(Step step) {
-    return PanelClamps.glued(piece, step);
+  private List<GluedPanel> panels(Step step) {
+    return PanelClamps.panels(piece, step);
   }
 
   private static Stream<Joint> glued(Step step) {

@@ -21,9 +21,9 @@ record ClampsTooFew(Piece piece) {
     for (Step step : steps) {
       if (PanelClamps.isGlueUp(step)) {
         PanelClamps clamps = new PanelClamps(piece);
-        PanelClamps.glued(piece, step)
-            .filter(part -> clamps.count(part) > shop())
-            .map(part -> panel(part, clamps.count(part)))
+        PanelClamps.panels(piece, step).stream()
+            .filter(panel -> clamps.count(panel) > shop())
+            .map(panel -> panel(panel.first(), clamps.count(panel)))
             .forEach(findings::add);
       } else if (GlueTurns.of(piece, step).each() > shop() && !isPressedDown(step)) {
         findings.add(assembly(step, GlueTurns.of(piece, step).each()));

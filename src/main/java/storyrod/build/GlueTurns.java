@@ -2,8 +2,8 @@ package storyrod.build;
 
 import java.util.List;
 import storyrod.build.BuildPlan.Step;
-import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.stock.GluedPanel;
 
 /**
  * How many of the things that a step glues up alike, sub-assemblies or panels, the shop has clamps
@@ -25,7 +25,7 @@ public record GlueTurns(int units, int atOnce, int turns, int each) {
         : new GlueTurns(units, atOnce, Math.ceilDiv(units, atOnce), each);
   }
 
-  private static GlueTurns ofPanels(List<List<Part>> rounds, int each) {
+  private static GlueTurns ofPanels(List<List<GluedPanel>> rounds, int each) {
     int most = rounds.stream().mapToInt(List::size).max().orElse(1);
     int units = rounds.stream().mapToInt(List::size).sum();
     return new GlueTurns(Math.max(1, units), most, Math.max(1, rounds.size()), each);
@@ -33,7 +33,7 @@ public record GlueTurns(int units, int atOnce, int turns, int each) {
 
   private static int units(Piece piece, Step step) {
     if (PanelClamps.isGlueUp(step)) {
-      return (int) PanelClamps.glued(piece, step).count();
+      return PanelClamps.panels(piece, step).size();
     }
     return ClampsInUse.isGlueUp(step) ? levels(piece, step).size() : 1;
   }

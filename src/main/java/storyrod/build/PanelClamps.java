@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
-import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.stock.GluedPanel;
 
 /**
  * The clamps of boards that are glued edge to edge or face to face: one near each end, and between
@@ -37,48 +37,52 @@ public record PanelClamps(Piece piece) {
         .filter(part -> step.verb() == Verb.REJOIN || piece.isPanel(part));
   }
 
-  /** How many clamps one part takes while its glue sets. */
-  public int count(Part part) {
-    Length rough = part.finishedLength().plus(piece.description().shop().extraLength());
-    double spacing = piece.isLaminated(part) ? FACE_MM : EDGE_MM;
-    double between = Math.max(0, rough.toMm() - 2 * END_MM);
+  /** What a step glues up, each clamped as one. */
+  public static List<GluedPanel> panels(Piece piece, Step step) {
+    return GluedPanel.of(piece, glued(piece, step).toList());
+  }
+
+  /** How many clamps a panel takes while its glue sets. */
+  public int count(GluedPanel panel) {
+    double spacing = piece.isLaminated(panel.first()) ? FACE_MM : EDGE_MM;
+    double between = Math.max(0, panel.length().toMm() - 2 * END_MM);
     return 1 + Math.max(1, (int) Math.ceil(between / spacing));
   }
 
   /**
-   * Where the clamps of a part stand along boards of a length: near both ends, the rest evenly
+   * Where the clamps of a panel stand along boards of a length: near both ends, the rest evenly
    * between.
    */
-  public List<Double> placesMm(Part part, double lengthMm) {
-    int gaps = count(part) - 1;
+  public List<Double> placesMm(GluedPanel panel, double lengthMm) {
+    int gaps = count(panel) - 1;
     double apart = (lengthMm - 2 * END_MM) / gaps;
     return IntStream.rangeClosed(0, gaps).mapToObj(i -> END_MM + i * apart).toList();
   }
 
   /**
-   * What is glued up at once, one round after the other: each part goes into the first round that
+   * What is glued up at once, one round after the other: each panel goes into the first round that
    * the shop still has clamps for, those that take the most first.
    */
-  public List<List<Part>> rounds(Step step) {
-    List<List<Part>> rounds = new ArrayList<>();
-    glued(piece, step)
-        .sorted(Comparator.comparingInt(part -> -count(part)))
+  public List<List<GluedPanel>> rounds(Step step) {
+    List<List<GluedPanel>> rounds = new ArrayList<>();
+    panels(piece, step).stream()
+        .sorted(Comparator.comparingInt(panel -> -count(panel)))
         .forEach(
-            part ->
+            panel ->
                 rounds.stream()
-                    .filter(round -> clamps(round) + count(part) <= shop())
+                    .filter(round -> clamps(round) + count(panel) <= shop())
                     .findFirst()
                     .orElseGet(
                         () -> {
                           rounds.add(new ArrayList<>());
                           return rounds.getLast();
                         })
-                    .add(part));
+                    .add(panel));
     return rounds;
   }
 
-  private int clamps(List<Part> parts) {
-    return parts.stream().mapToInt(this::count).sum();
+  private int clamps(List<GluedPanel> panels) {
+    return panels.stream().mapToInt(this::count).sum();
   }
 
   private int shop() {

@@ -104,7 +104,7 @@ final class ShelfSag implements Check {
     Range whole = shelf.shoulder().on(along);
     List<Length> between =
         piece.parts().stream()
-            .filter(part -> isUnder(part, shelf))
+            .filter(part -> isUnder(piece, part, shelf))
             .map(part -> part.bounds().on(along).middle())
             .filter(at -> at.isLongerThan(whole.from()) && at.isShorterThan(whole.to()))
             .sorted()
@@ -118,17 +118,37 @@ final class ShelfSag implements Check {
     return new Span(longest.toMm(), between.isEmpty() ? Ends.SIMPLE : Ends.TWO_SPANS);
   }
 
-  /** A part that stands under the shelf and runs across it. */
-  private static boolean isUnder(Part part, Part shelf) {
+  /** A part that runs across the shelf and carries it, or what lies along under it. */
+  private static boolean isUnder(Piece piece, Part part, Part shelf) {
+    return isAcross(part, shelf)
+        && (touches(part, shelf)
+            || piece.parts().stream()
+                .anyMatch(bearer -> isAlong(bearer, shelf) && touches(part, bearer)));
+  }
+
+  private static boolean isAcross(Part part, Part shelf) {
     Box box = part.bounds();
-    boolean touches = box.at(Face.TOP).minus(shelf.box().at(Face.BOTTOM)).abs().isShorterThan(NEAR);
     Axis along = shelf.length();
     Axis across = shelf.width();
-    boolean isAcross =
-        box.on(across).overlaps(shelf.box().on(across))
-            && box.on(along).overlaps(shelf.box().on(along))
-            && box.size(across).times(2).isLongerThan(shelf.finishedWidth());
-    return touches && isAcross && box.size(along).isShorterThan(shelf.finishedWidth());
+    return box.on(across).overlaps(shelf.box().on(across))
+        && box.on(along).overlaps(shelf.box().on(along))
+        && box.size(across).times(2).isLongerThan(shelf.finishedWidth())
+        && box.size(along).isShorterThan(shelf.finishedWidth());
+  }
+
+  /** A rail or a stretcher that touches the shelf from below and runs on over its supports. */
+  private static boolean isAlong(Part bearer, Part shelf) {
+    Axis along = shelf.length();
+    return touches(bearer, shelf)
+        && bearer.length() == along
+        && bearer.bounds().size(along).times(2).isLongerThan(shelf.finishedLength());
+  }
+
+  private static boolean touches(Part under, Part above) {
+    Box box = under.bounds();
+    return box.at(Face.TOP).minus(above.box().at(Face.BOTTOM)).abs().isShorterThan(NEAR)
+        && box.on(Axis.X).overlaps(above.box().on(Axis.X))
+        && box.on(Axis.Y).overlaps(above.box().on(Axis.Y));
   }
 
   /** A strip that is glued along the front or upright under it. */

@@ -165,17 +165,15 @@ final class PrintOptions {
     return found;
   }
 
-  /** The usual edition is the plan set; what differs from the usual stands in the name. */
+  /** The usual is the plan set; every edition, paper, unit and language asked for is named. */
   private String fileName(String edition, Optional<Paper> paper) {
     String of = edition.equals(Edition.USUAL) ? "" : "-" + edition;
     String on =
-        papers.size() < 2
-            ? ""
-            : Paper.BY_NAME.entrySet().stream()
-                .filter(each -> Optional.of(each.getValue()).equals(paper))
-                .map(each -> "-" + each.getKey())
-                .findFirst()
-                .orElse("");
+        Paper.BY_NAME.entrySet().stream()
+            .filter(each -> Optional.of(each.getValue()).equals(paper))
+            .map(each -> "-" + each.getKey())
+            .findFirst()
+            .orElse("");
     String in = language.equals(Words.ENGLISH.language()) ? "" : "-" + language;
     String by = units.equals(Units.OWN.word()) ? "" : "-" + units;
     return "plan-set" + of + on + by + in + ".pdf";

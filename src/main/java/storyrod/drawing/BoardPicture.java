@@ -1,14 +1,18 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.PanelClamps;
 import storyrod.build.Verb;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.stock.GluedPanel;
 import storyrod.words.Words;
 
 /**
@@ -57,9 +61,8 @@ final class BoardPicture implements PicturedStep {
     if (!isFor(step)) {
       return Optional.empty();
     }
-    Map<String, List<Part>> byMark = Strips.byMark(piece, step);
     List<List<Part>> all =
-        byMark.values().stream().filter(same -> isShown(piece, step, same.getFirst())).toList();
+        boards(piece, step).stream().filter(same -> isShown(piece, step, same.getFirst())).toList();
     Optional<Strip> strip =
         all.isEmpty()
             ? milled(piece, step).or(() -> ripped(piece, step))
@@ -72,6 +75,19 @@ final class BoardPicture implements PicturedStep {
   static boolean isShown(Piece piece, Step step) {
     return isFor(step)
         && step.targets().stream().anyMatch(name -> isShown(piece, step, piece.part(name)));
+  }
+
+  /** What is drawn once: the parts of one mark, or all that are glued up in one length. */
+  private static Collection<List<Part>> boards(Piece piece, Step step) {
+    Map<String, List<Part>> boards = Strips.byMark(piece, step);
+    PanelClamps.panels(piece, step).stream()
+        .filter(GluedPanel::isShared)
+        .forEach(
+            panel -> {
+              panel.parts().forEach(part -> boards.remove(part.mark()));
+              boards.put(panel.first().mark(), panel.parts());
+            });
+    return boards.values();
   }
 
   private static boolean isShown(Piece piece, Step step, Part part) {
@@ -135,12 +151,21 @@ final class BoardPicture implements PicturedStep {
     List<String> said =
         new ArrayList<>(step.verb() == Verb.MILL ? glued(piece, plan, notation) : List.of());
     if (same.size() > 1) {
-      String count = notation.words().say("step.cut.count", same.size());
+      String count = count(piece, step, same);
       said.addFirst(said.isEmpty() ? count : said.removeFirst() + ", " + count);
     }
     List<String> captions = new ArrayList<>(said);
     captions.addAll(Strips.others(rest, notation.words()));
     return new BoardFigure(plan, notation, captions);
+  }
+
+  private static String count(Piece piece, Step step, List<Part> same) {
+    Words words = Notation.of(piece).words();
+    boolean isOne = PanelClamps.panels(piece, step).contains(new GluedPanel(piece, same));
+    String marks = same.stream().map(Part::mark).distinct().collect(Collectors.joining(", "));
+    return isOne
+        ? words.say("step.board.together", marks, same.size())
+        : words.say("step.cut.count", same.size());
   }
 
   /** How large it is when it has been glued up, and from what. */

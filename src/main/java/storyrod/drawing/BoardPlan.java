@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PanelClamps;
-import storyrod.build.Verb;
 import storyrod.description.StockKind;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
@@ -16,6 +15,7 @@ import storyrod.piece.KeptBoard;
 import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.stock.GluedPanel;
 
 /**
  * What a step shows of a board that is glued up or sawn apart: x along the grain, y across it or,
@@ -66,7 +66,7 @@ record BoardPlan(
 
   /** Of a part on which a step works; empty where it is one board that stays one. */
   static Optional<BoardPlan> of(Piece piece, Step step, Part part) {
-    return new Maker(piece, part).plan(step.verb());
+    return new Maker(piece, part).plan(step);
   }
 
   /** Of a single board in the rough, with the part that is ripped and crosscut out of it. */
@@ -79,12 +79,13 @@ record BoardPlan(
   private record Maker(Piece piece, Part part) {
     private static final Comparator<Range> FROM = Comparator.comparing(Range::from);
 
-    Optional<BoardPlan> plan(Verb verb) {
+    Optional<BoardPlan> plan(Step step) {
       Optional<KeptBoard> sawn = piece.keptBoard(part.name()).filter(KeptBoard::isSawn);
-      return switch (verb) {
-        case MILL -> piece.isPanel(part) ? Optional.of(glued()) : Optional.empty();
+      return switch (step.verb()) {
+        case MILL -> piece.isPanel(part) ? Optional.of(glued(panel(step))) : Optional.empty();
         case BLANK -> piece.keptBoard(part.name()).map(this::blank);
-        case REJOIN -> sawn.map(this::rejoined).map(plan -> plan.withClamps(clamps(plan.length)));
+        case REJOIN ->
+            sawn.map(this::rejoined).map(plan -> plan.withClamps(clamps(panel(), plan.length)));
         case SIZE ->
             piece
                 .keptAs(part.name())
@@ -111,7 +112,19 @@ record BoardPlan(
     }
 
     private Length roughLength() {
-      return part.finishedLength().plus(piece.description().shop().extraLength());
+      return panel().length();
+    }
+
+    private GluedPanel panel() {
+      return new GluedPanel(piece, List.of(part));
+    }
+
+    /** All that it is glued up with in one length. */
+    private GluedPanel panel(Step step) {
+      return PanelClamps.panels(piece, step).stream()
+          .filter(each -> each.parts().contains(part))
+          .findFirst()
+          .orElseGet(this::panel);
     }
 
     private boolean isLaminated() {
@@ -128,16 +141,16 @@ record BoardPlan(
     }
 
     /** Its sizes are said below it: what is glued up is cut to size later. */
-    private BoardPlan glued() {
-      Length length = roughLength();
+    private BoardPlan glued(GluedPanel panel) {
+      Length length = panel.length();
       Length width = roughWidth();
       List<Range> staves = staves(width, boards());
       List<Block> blocks = staves.stream().map(each -> new Block(all(length), each)).toList();
-      return new BoardPlan(part, length, width, blocks).withClamps(clamps(length));
+      return new BoardPlan(part, length, width, blocks).withClamps(clamps(panel, length));
     }
 
-    private List<Double> clamps(Length length) {
-      return new PanelClamps(piece).placesMm(part, length.toMm());
+    private List<Double> clamps(GluedPanel panel, Length length) {
+      return new PanelClamps(piece).placesMm(panel, length.toMm());
     }
 
     private static List<Range> staves(Length width, int count) {
@@ -147,11 +160,14 @@ record BoardPlan(
           .toList();
     }
 
-    /** The blank, with the strips and pieces into which a later step saws it. */
+    /** The blank, in which no cut of the step that saws it apart is made yet. */
     private BoardPlan blank(KeptBoard board) {
       BlankPlan plan = BlankPlan.of(board);
+      int staves = piece.isPanel(part) && !isLaminated() ? boards() : 1;
       List<Block> blocks =
-          plan.pieces().stream().map(each -> new Block(each.x(), each.y())).toList();
+          staves(plan.width(), staves).stream()
+              .map(each -> new Block(all(plan.length()), each))
+              .toList();
       return new BoardPlan(part, plan.length(), plan.width(), blocks)
           .withSizes(List.of(all(plan.length())), List.of(all(plan.width())));
     }

@@ -202,7 +202,8 @@ final class CutNotes {
     String through =
         holes.through() ? words.say("part.through", named) : deep(named, holes, holes.depth());
     String deep = countersunk(through, holes);
-    return uses.of(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
+    String use = uses.of(holes).map(what -> words.say("part.use", deep, what)).orElse(deep);
+    return uses.isSunkBehind(holes, flat.part()) ? words.say("part.sunk-behind", use) : use;
   }
 
   /** Width and length, and how the ends are; the depth is that in the middle. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.ItemEntry;
+import storyrod.description.ItemKind;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -29,6 +30,14 @@ record CutUses(Piece piece, Words words) {
   /** The mark of a part by its name, or the name where there is no such part. */
   String part(String name) {
     return mark(name).orElse(name);
+  }
+
+  /** Whether a knob's screw goes in from behind, in a part that slides close over what is there. */
+  boolean isSunkBehind(Cut.Holes holes, Part part) {
+    return holes.through()
+        && holes.forWhat().filter(item -> piece.kind(item) == ItemKind.KNOB).isPresent()
+        && piece.joints().stream()
+            .anyMatch(joint -> joint.slides() && joint.first().equals(part.name()));
   }
 
   private static Stream<String> served(Cut cut) {

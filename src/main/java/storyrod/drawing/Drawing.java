@@ -17,6 +17,11 @@ public record Drawing(
     elements = List.copyOf(elements);
   }
 
+  /** The same under another name. */
+  Drawing named(String other) {
+    return new Drawing(other, widthMm, heightMm, scale, elements);
+  }
+
   /** A point on the paper in mm. */
   public record At(double x, double y) {
     public At plus(double dx, double dy) {

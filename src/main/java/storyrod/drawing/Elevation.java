@@ -32,31 +32,40 @@ final class Elevation {
   private final Face face;
   private final Box box;
   private final List<Part> parts;
+  private final Scene scene;
   private final List<Seen> seen;
   private final boolean turned;
 
-  private Elevation(Face face, Box box, List<Part> parts, List<Seen> seen, boolean turned) {
+  private Elevation(List<Part> parts, Scene scene, Face face) {
+    this(face, parts, scene, HiddenLines.of(scene.with(List.of()), View.at(face)).seen(), false);
+  }
+
+  private Elevation(Face face, List<Part> parts, Scene scene, List<Seen> seen, boolean turned) {
     this.face = face;
-    this.box = box;
+    this.box = Extent.around(parts);
     this.parts = parts;
+    this.scene = scene;
     this.seen = seen;
     this.turned = turned;
   }
 
-  static Elevation of(List<Part> parts, Face face) {
-    return of(parts, Map.of(), face);
+  /** Parts with what is mounted on them. The box is that of the parts. */
+  static Elevation of(List<Part> parts, List<Hardware> hardware, Face face) {
+    return new Elevation(parts, scene(parts, Map.of()).wearing(hardware), face);
   }
 
-  /** The same with other solids in the place of some parts' own, by the parts' names. */
-  static Elevation of(List<Part> parts, Map<String, Solid> cut, Face face) {
-    Scene scene =
-        new Scene(
-            parts.stream()
-                .map(part -> item(part, cut.getOrDefault(part.name(), part.placed())))
-                .toList());
-    Box box = Extent.around(parts);
-    List<Seen> seen = HiddenLines.of(scene, View.at(face)).seen();
-    return new Elevation(face, box, parts, seen, false);
+  /** What a section leaves of parts and of what is mounted on them. */
+  static Elevation of(Section section, List<Hardware> hardware, Face face) {
+    Scene whole = scene(section.kept(), section.solids()).wearing(hardware);
+    Scene left = new Scene(whole.items(), section.left(whole.on()));
+    return new Elevation(section.kept(), left, face);
+  }
+
+  private static Scene scene(List<Part> parts, Map<String, Solid> cut) {
+    return new Scene(
+        parts.stream()
+            .map(part -> item(part, cut.getOrDefault(part.name(), part.placed())))
+            .toList());
   }
 
   private static Scene.Item item(Part part, Solid solid) {
@@ -65,7 +74,7 @@ final class Elevation {
 
   /** The same turned by a quarter on the paper, its right above: beside a view from above. */
   Elevation onItsSide() {
-    return new Elevation(face, box, parts, seen, true);
+    return new Elevation(face, parts, scene, seen, true);
   }
 
   boolean isTurned() {
@@ -105,7 +114,7 @@ final class Elevation {
         .toList();
   }
 
-  /** At a place of the paper all its areas, then its lines, a group for each part. */
+  /** At a place of the paper all its areas, then its lines, a group for each part and item. */
   List<Element> elements(Fit fit) {
     List<Element> elements = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
@@ -119,6 +128,21 @@ final class Elevation {
       if (!own.isEmpty()) {
         String id = face.word() + "-" + Ink.id(parts.get(i));
         elements.add(new Group(id, parts.get(i).mark(), parts.get(i).title(), own));
+      }
+    }
+    elements.addAll(mounted(fit));
+    return elements;
+  }
+
+  /** What is seen of the hardware: its regions hide those of parts already. */
+  private List<Element> mounted(Fit fit) {
+    List<Element> elements = new ArrayList<>();
+    for (int i = 0; i < scene.on().size(); i++) {
+      Hardware hardware = scene.on().get(i).hardware();
+      List<Element> own = lines(seen.get(parts.size() + i), fit);
+      if (!own.isEmpty()) {
+        String id = face.word() + "-" + hardware.id();
+        elements.add(new Group(id, hardware.mark(), hardware.title(), own));
       }
     }
     return elements;

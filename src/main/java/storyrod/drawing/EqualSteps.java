@@ -13,7 +13,7 @@ import storyrod.words.Words;
 record EqualSteps(LengthFormat format, Words words) {
   String said(int steps, Length step, Length total) {
     if (steps == 1) {
-      return format.format(total);
+      return format.told(total);
     }
     for (LengthFormat figures : new LengthFormat[] {format, format.forBits()}) {
       if (adds(steps, step, total, figures)) {

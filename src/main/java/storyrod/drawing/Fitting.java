@@ -2,8 +2,10 @@ package storyrod.drawing;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.PlacedItem;
 import storyrod.drawing.Contacts.Path;
 import storyrod.geometry.Box;
+import storyrod.geometry.Solid;
 
 /**
  * Hardware where it is drawn, on its way in.
@@ -15,6 +17,15 @@ record Fitting(Hardware hardware, Vector3D seat, double outMm) {
   /** How far its body, made about the origin, is drawn from there, in mm. */
   Vector3D offset() {
     return seat.add(hardware.placed().out().multiply(outMm));
+  }
+
+  /** The same with another body. */
+  Fitting as(Solid body) {
+    PlacedItem was = hardware.placed();
+    PlacedItem placed =
+        new PlacedItem(was.item(), was.origin(), was.host(), was.at(), was.out(), body);
+    return new Fitting(
+        new Hardware(placed, hardware.id(), hardware.mark(), hardware.title()), seat, outMm);
   }
 
   Scene.Item item() {

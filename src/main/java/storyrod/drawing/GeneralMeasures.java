@@ -83,7 +83,7 @@ final class GeneralMeasures {
             axis,
             base.with(axis, range.from()),
             base.with(axis, range.to()),
-            format.format(range.length()));
+            format.told(range.length()));
     boolean given = wanted.stream().anyMatch(each -> each.axis() == axis && isSame(each, range));
     if (!given && !range.length().isShorterThan(LEAST)) {
       wanted.add(one);

@@ -33,12 +33,14 @@ final class GeneralPlans {
   private final Words words;
   private final HungUnits units;
   private final LengthFormat format;
+  private final List<Hardware> mounted;
 
   GeneralPlans(Piece piece, Words words) {
     this.piece = piece;
     this.words = words;
     this.units = HungUnits.of(piece);
     this.format = piece.description().printed();
+    this.mounted = Hardware.mountedOn(piece);
   }
 
   HungUnits units() {
@@ -56,7 +58,7 @@ final class GeneralPlans {
     List<Elevation> views =
         Stream.of(Face.FRONT, Face.TOP, Face.RIGHT)
             .parallel()
-            .map(face -> Elevation.of(parts, face))
+            .map(face -> Elevation.of(parts, mounted, face))
             .toList();
     GeneralMeasures measures = measures(box, views);
     section.ifPresent(each -> addInside(measures, standing, each));
@@ -157,7 +159,7 @@ final class GeneralPlans {
   }
 
   private Plan plan(Section section, GeneralMeasures measures) {
-    Elevation view = Elevation.of(section.kept(), section.solids(), Face.RIGHT);
+    Elevation view = Elevation.of(section, mounted, Face.RIGHT);
     Map<Face, String> captions = new EnumMap<>(Face.class);
     captions.put(Face.RIGHT, words.say("general.view.section", LETTER));
     return new Plan(
@@ -207,7 +209,7 @@ final class GeneralPlans {
     boolean flat = box.size(Axis.Y).times(4).isShorterThan(box.size(Axis.X).min(box.size(Axis.Z)));
     List<Face> faces =
         flat ? List.of(Face.FRONT, Face.RIGHT) : List.of(Face.FRONT, Face.TOP, Face.RIGHT);
-    List<Elevation> views = faces.stream().map(face -> Elevation.of(parts, face)).toList();
+    List<Elevation> views = faces.stream().map(face -> Elevation.of(parts, mounted, face)).toList();
     GeneralMeasures measures = new GeneralMeasures(box, format);
     measures.overall(Face.FRONT, Axis.X, Side.ABOVE);
     measures.overall(Face.FRONT, Axis.Z, Side.LEFT);

@@ -33,6 +33,11 @@ record Hardware(PlacedItem placed, String id, String mark, String title) {
     return List.copyOf(all);
   }
 
+  /** Pulls, slides, hinges and the like, without the screws that hold them. */
+  static List<Hardware> mountedOn(Piece piece) {
+    return of(piece).stream().filter(Hardware::isMounted).toList();
+  }
+
   /** Whether it is on by a line of the list, itself and no screw of it. */
   boolean isMounted() {
     return placed.origin().entry().filter(e -> e.item().value().equals(placed.item())).isPresent();

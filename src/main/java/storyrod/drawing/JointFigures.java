@@ -25,6 +25,7 @@ final class JointFigures {
   private final Face view;
   private final List<Wanted> all = new ArrayList<>();
   private boolean hasRow;
+  private boolean areSizes = true;
 
   private JointFigures(JointPlace place, Notation notation) {
     this.place = place;
@@ -35,6 +36,7 @@ final class JointFigures {
   static List<Wanted> of(JointPlace place, Notation notation) {
     JointFigures figures = new JointFigures(place, notation);
     place.parts().stream().filter(JointPart::isSquare).forEach(figures::addSizes);
+    figures.areSizes = false;
     place.parts().stream().filter(JointPart::isSquare).forEach(figures::addPlaces);
     return List.copyOf(figures.all);
   }
@@ -159,8 +161,13 @@ final class JointFigures {
               axis,
               base.with(axis, range.from()),
               base.with(axis, range.to()),
-              notation.format().format(range.length())));
+              text(range.length())));
     }
+  }
+
+  /** As the notes say sizes and the part drawings say places. */
+  private String text(Length length) {
+    return areSizes ? notation.format().format(length) : notation.format().told(length);
   }
 
   /** On the side of the view at which the dimension stands. */

@@ -13,8 +13,9 @@ import storyrod.piece.Piece;
  *
  * @param places where each of them is, the one that is drawn first
  * @param lines what is said of the cuts of the first part and of the second
+ * @param likeness what is the same of all of them
  */
-public record JointKind(List<JointPlace> places, List<JointLine> lines) {
+public record JointKind(List<JointPlace> places, List<JointLine> lines, Likeness likeness) {
   public JointKind {
     places = List.copyOf(places);
     lines = List.copyOf(lines);
@@ -33,19 +34,35 @@ public record JointKind(List<JointPlace> places, List<JointLine> lines) {
       JointPlace place = JointPlace.of(piece, joint);
       alike.computeIfAbsent(likeness(place, notation), key -> new ArrayList<>()).add(place);
     }
-    return alike.values().stream()
-        .map(places -> new JointKind(places, lines(places.getFirst(), notation).toList()))
+    return alike.entrySet().stream()
+        .map(each -> of(each.getValue(), each.getKey(), notation))
         .toList();
   }
 
+  private static JointKind of(List<JointPlace> places, Likeness likeness, Notation notation) {
+    return new JointKind(places, lines(places.getFirst(), notation).toList(), likeness);
+  }
+
+  /** The same with the places of another. */
+  JointKind and(JointKind other) {
+    List<JointPlace> all = Stream.concat(places.stream(), other.places.stream()).toList();
+    return new JointKind(all, lines, likeness);
+  }
+
   /** What has to be the same of two joints for one drawing to do. */
-  private record Likeness(
+  record Likeness(
       String type,
       boolean glued,
       List<Joint.ItemCount> fasteners,
       List<String> first,
       List<String> second,
-      List<String> figures) {}
+      List<String> figures) {
+
+    /** The same with those figures alone that are drawn. */
+    Likeness showing(List<String> drawn) {
+      return new Likeness(type, glued, fasteners, first, second, drawn);
+    }
+  }
 
   private static Likeness likeness(JointPlace place, Notation notation) {
     Joint joint = place.joint();

@@ -174,8 +174,10 @@ record JointLines(Part part, Notation notation) {
         length(row.length()));
   }
 
+  /** As wide as its dimension in the part's drawing and its step say, in fine fractions. */
   private String housing(Slanted.Housing housing) {
-    String wide = say("joinery.wide", terms().of(housing, 1), length(housing.mouth().length()));
+    String mouth = bits(housing.mouth().length());
+    String wide = say("joinery.wide-in-face", terms().of(housing, 1), mouth);
     return terms().leaning(deep(wide, housing.depth(), housing.from()), housing);
   }
 

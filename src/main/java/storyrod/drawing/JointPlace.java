@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
@@ -178,5 +179,19 @@ public final class JointPlace {
   Length apart() {
     Axis axis = joint.entry().axis();
     return window.get().core().size(axis).plus(window.get().beside());
+  }
+
+  /** What is worked out of the joint and its parts is the same where they are. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof JointPlace that
+        && joint.equals(that.joint)
+        && first.equals(that.first)
+        && second.equals(that.second);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(joint, first, second);
   }
 }

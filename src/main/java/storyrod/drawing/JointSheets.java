@@ -1,12 +1,17 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.piece.Piece;
@@ -46,16 +51,47 @@ final class JointSheets {
   static List<JointSheet> draw(Piece piece, Rooms rooms) {
     List<JointKind> kinds = JointKind.of(piece);
     List<Hardware> hardware = Hardware.of(piece);
-    Size room = rooms.joint();
-    return IntStream.range(0, kinds.size())
-        .parallel()
-        .mapToObj(
-            i -> {
-              JointSheets sheets =
-                  new JointSheets(kinds.get(i), hardware, Notation.of(piece), room);
-              return new JointSheet(kinds.get(i), sheets.drawn("joint-" + (i + 1)));
-            })
+    List<JointSheet> all =
+        kinds.stream()
+            .parallel()
+            .map(kind -> new JointSheets(kind, hardware, Notation.of(piece), rooms.joint()).sheet())
+            .toList();
+    return numbered(alike(all));
+  }
+
+  /**
+   * Joints that differ in a place alone, for which the section had no room, look alike: where each
+   * lies is told in the part drawings, so one drawing does.
+   */
+  private static Collection<JointSheet> alike(List<JointSheet> all) {
+    Map<JointKind.Likeness, JointSheet> alike = new LinkedHashMap<>();
+    for (JointSheet sheet : all) {
+      alike.merge(
+          sheet.kind().likeness().showing(figures(sheet.drawing())),
+          sheet,
+          (first, next) -> new JointSheet(first.kind().and(next.kind()), first.drawing()));
+    }
+    return alike.values();
+  }
+
+  private static List<String> figures(Drawing drawing) {
+    return drawing.elements().stream()
+        .flatMap(each -> each instanceof Dimension one ? Stream.of(one.text()) : Stream.empty())
+        .sorted()
         .toList();
+  }
+
+  private static List<JointSheet> numbered(Collection<JointSheet> sheets) {
+    List<JointSheet> numbered = new ArrayList<>();
+    for (JointSheet sheet : sheets) {
+      Drawing drawing = sheet.drawing().named("joint-" + (numbered.size() + 1));
+      numbered.add(new JointSheet(sheet.kind(), drawing));
+    }
+    return List.copyOf(numbered);
+  }
+
+  private JointSheet sheet() {
+    return new JointSheet(kind, drawn("joint"));
   }
 
   private Drawing drawn(String name) {

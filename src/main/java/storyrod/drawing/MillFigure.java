@@ -64,11 +64,13 @@ record MillFigure(
     Length width =
         piece.staveWidth(part).plus(piece.description().shop().extraWidth(part.finishedLength()));
     List<String> captions =
-        List.of(words.say(
+        List.of(
+            words.say(
                 "step.mill.end",
                 part.mark(),
                 notation.format().format(rough),
-                notation.format().format(part.finishedThickness())), words.say("step.mill.order"));
+                notation.format().format(part.finishedThickness())),
+            words.say("step.mill.order"));
     return new MillFigure(part, rough, width, part.finishedThickness(), notation, captions);
   }
 

@@ -109,6 +109,23 @@ record Section(Length at, List<Part> kept, Map<String, Solid> solids) {
         && Math.abs(face.offsetMm() - at.toMm()) < ON_PLANE_MM;
   }
 
+  /** What is left of hardware: what lies before the plane is off, what it cuts is trimmed. */
+  List<Fitting> left(List<Fitting> fittings) {
+    return fittings.stream().flatMap(each -> left(each).stream()).toList();
+  }
+
+  private Optional<Fitting> left(Fitting fitting) {
+    Vector3D plane = Vector3D.of(at.toMm() - fitting.offset().getX(), 0, 0);
+    Solid solid = fitting.item().solid();
+    Range x = solid.bounds().orElseThrow().x();
+    if (x.to().toMm() <= plane.getX()) {
+      return Optional.of(fitting);
+    }
+    return x.from().toMm() < plane.getX()
+        ? Optional.of(fitting.as(solid.trimmed(plane, SEEN_FROM.normal())))
+        : Optional.empty();
+  }
+
   /** The rectangles round the cut faces of some parts, on y and z. */
   List<Block> blocks(List<Part> of) {
     List<Block> blocks = new ArrayList<>();

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
-import storyrod.drawing.Drawing.Ellipse;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
@@ -25,7 +24,6 @@ import storyrod.words.Words;
 final class TemplateTiles {
   private static final double EDGE = 5;
   private static final double FOOT = 25;
-  private static final double MARK_RADIUS = 2.5;
   private static final double CELL = 4;
   private static final double BESIDE_BARS = 12;
 
@@ -103,15 +101,10 @@ final class TemplateTiles {
   }
 
   private List<Element> marks(Cell cell, At origin) {
-    double half = TileGrid.OVERLAP / 2;
-    List<Element> marks = new ArrayList<>();
-    for (int i = cell.column(); i <= cell.column() + 1; i++) {
-      for (int j = cell.row(); j <= cell.row() + 1; j++) {
-        At at = new At(i * grid.stepX() + half, j * grid.stepY() + half);
-        marks.addAll(register(at.plus(-origin.x(), -origin.y())));
-      }
-    }
-    return marks;
+    return RegisterMarks.of(board).of(cell).stream()
+        .map(at -> at.plus(-origin.x(), -origin.y()))
+        .flatMap(at -> RegisterMarks.drawn(at).stream())
+        .toList();
   }
 
   private List<Element> lines(FullSize shape) {
@@ -128,26 +121,6 @@ final class TemplateTiles {
   /** Adds what of a line the sheet shows. */
   private void add(Line line, List<Element> lines) {
     Clipping.inside(line.points(), frame).forEach(chain -> lines.add(new Line(line.role(), chain)));
-  }
-
-  /** A cross in a ring, two of its quarters filled, so that nobody takes it for a hole. */
-  private static List<Element> register(At at) {
-    double arm = MARK_RADIUS + 2;
-    return List.of(
-        new Drawing.Area(Tone.INK, List.of(quarter(at, 0))),
-        new Drawing.Area(Tone.INK, List.of(quarter(at, Math.PI))),
-        new Ellipse(Role.DIMENSION, at, MARK_RADIUS, MARK_RADIUS, 0, Optional.empty()),
-        new Line(Role.DIMENSION, List.of(at.plus(-arm, 0), at.plus(arm, 0))),
-        new Line(Role.DIMENSION, List.of(at.plus(0, -arm), at.plus(0, arm))));
-  }
-
-  private static List<At> quarter(At at, double from) {
-    List<At> ring = new ArrayList<>(List.of(at));
-    for (int i = 0; i <= 6; i++) {
-      double angle = from + i * Math.PI / 12;
-      ring.add(at.plus(MARK_RADIUS * StrictMath.cos(angle), MARK_RADIUS * StrictMath.sin(angle)));
-    }
-    return ring;
   }
 
   /** The sheet's letter, the bars, and a map of all sheets with this one filled. */

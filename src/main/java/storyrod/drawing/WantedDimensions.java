@@ -48,7 +48,7 @@ final class WantedDimensions {
 
   /** A stretch, with its length as printed. */
   void stretch(Face view, Axis axis, Point from, Point to) {
-    said(view, axis, from, to, format.format(to.on(axis).minus(from.on(axis))));
+    said(view, axis, from, to, format.told(to.on(axis).minus(from.on(axis))));
   }
 
   /** How much a box takes of an axis, from whichever of its ends is nearer to the figure. */
@@ -58,7 +58,7 @@ final class WantedDimensions {
     Length near = from.on(other);
     Length far = box.on(other).end(near.equals(box.on(other).to()) ? -1 : 1);
     Point to = from.with(axis, box.on(axis).to());
-    String text = format.format(box.size(axis));
+    String text = format.told(box.size(axis));
     add(new Wanted(view, sides.side(view, axis, from), axis, from, to, text, far));
   }
 

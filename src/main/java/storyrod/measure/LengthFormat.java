@@ -22,6 +22,9 @@ public record LengthFormat(Unit unit, int denominator, char decimalMark, Second 
 
   private static final int BIT_STEPS = 64;
 
+  /** Before figures that print rounds, as before a radius. */
+  private static final String ABOUT = "≈ ";
+
   /** Where the other unit stands behind the figures. */
   public enum Second {
     NEVER,
@@ -102,6 +105,21 @@ public record LengthFormat(Unit unit, int denominator, char decimalMark, Second 
         };
   }
 
+  /**
+   * The figures of a dimension, of which none is rounded without a word: in 64ths of an inch where
+   * only these are exact, else with a sign before them. Of what is converted from another unit the
+   * pages say it once.
+   */
+  public String told(Length length) {
+    boolean isConverted = second == Second.BITS || second == Second.NAMED;
+    if (isConverted || rounded(length).equals(length)) {
+      return format(length);
+    }
+    LengthFormat fine =
+        new LengthFormat(unit, Math.max(denominator, BIT_STEPS), decimalMark, second);
+    return fine.rounded(length).equals(length) ? fine.format(length) : ABOUT + format(length);
+  }
+
   /** The printed figures with the unit behind them: {@code 3/4 in}, {@code 19 mm}. */
   public String formatWithUnit(Length length) {
     return withUnit(length)
@@ -111,9 +129,14 @@ public record LengthFormat(Unit unit, int denominator, char decimalMark, Second 
         };
   }
 
-  /** The format of the other unit, for what stands in brackets. */
+  /**
+   * The format of the other unit, for what stands in brackets: as fine for every length as for
+   * bits, or one length would bear two names.
+   */
   public LengthFormat other() {
-    return in(unit == Unit.INCH ? Unit.MM : Unit.INCH);
+    int steps = Math.max(denominator, BIT_STEPS);
+    return new LengthFormat(
+        unit == Unit.INCH ? Unit.MM : Unit.INCH, steps, decimalMark, Second.NEVER);
   }
 
   private static String bracketed(String figures) {

@@ -65,7 +65,7 @@ public record FinishData(
         + " "
         + entry
             .triedOn()
-            .map(wood -> texts.say("finish.tried", texts.words().name(wood)))
+            .map(written -> TriedWoods.told(written, texts.words()))
             .orElseGet(() -> texts.say("finish.untried"));
   }
 

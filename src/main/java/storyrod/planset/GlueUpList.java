@@ -4,7 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import storyrod.measure.Length;
+import storyrod.piece.Part;
+import storyrod.piece.Piece;
 import storyrod.stock.GluedBlank;
+import storyrod.stock.GluedPanel;
 
 /** The panels and laminations that are glued up before anything is cut in them, in one table. */
 public record GlueUpList(List<Row> rows) {
@@ -25,9 +28,7 @@ public record GlueUpList(List<Row> rows) {
 
   static GlueUpList of(PlanSet set, Texts texts) {
     return new GlueUpList(
-        set.stock().gluedUp().stream()
-            .map(blank -> row(set.piece().mark(blank.mark()).title(), blank, texts))
-            .toList());
+        set.stock().gluedUp().stream().map(blank -> row(set.piece(), blank, texts)).toList());
   }
 
   GlueUpList only(Chosen chosen) {
@@ -35,15 +36,24 @@ public record GlueUpList(List<Row> rows) {
         rows.stream().filter(row -> chosen.marks().contains(row.mark())).toList());
   }
 
-  private static Row row(String title, GluedBlank blank, Texts texts) {
+  private static Row row(Piece piece, GluedBlank blank, Texts texts) {
+    String boards = boards(blank, texts);
     return new Row(
         blank.mark(),
-        title,
+        piece.mark(blank.mark()).title(),
         blank.count(),
-        boards(blank, texts),
+        isShared(piece, blank) ? texts.say("glue-ups.together", boards) : boards,
         texts.inUnits(in -> board(blank, in)),
         texts.inUnits(in -> size(blank, in.length(blank.width()), blank.thickness(), in)),
         laid(blank, texts));
+  }
+
+  /** Whether it is glued up in one length with others, being too short for the machines. */
+  private static boolean isShared(Piece piece, GluedBlank blank) {
+    List<Part> glued = piece.parts().stream().filter(piece::isPanel).toList();
+    return GluedPanel.of(piece, glued).stream()
+        .filter(GluedPanel::isShared)
+        .anyMatch(panel -> panel.parts().stream().anyMatch(p -> p.mark().equals(blank.mark())));
   }
 
   private static String boards(GluedBlank blank, Texts texts) {

@@ -31,6 +31,11 @@ public record HardwareList(List<Row> rows) {
     }
   }
 
+  /** How many there are of a mark in all. */
+  int count(String mark) {
+    return rows.stream().filter(row -> row.mark().equals(mark)).mapToInt(Row::count).sum();
+  }
+
   static HardwareList of(PlanSet set, Print print) {
     return of(
         set, print.texts(), need -> print.chosen().whole() || isIn(set, need, print.chosen()));

@@ -1,7 +1,9 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import storyrod.drawing.Drawing;
@@ -67,14 +69,27 @@ public record OpenedPages(List<List<Entry>> pages, List<List<HardwareList.Row>> 
     List<List<Entry>> pages = new ArrayList<>();
     List<List<HardwareList.Row>> keys = new ArrayList<>();
     HardwareList all = HardwareList.whole(set, texts);
+    Map<String, Integer> told = new LinkedHashMap<>();
     int at = 0;
     for (int count : counts(sheets.size())) {
       pages.add(
           sheets.subList(at, at + count).stream().map(each -> entry(set, each, texts)).toList());
-      keys.add(HardwareKey.ofSheets(sheets.subList(at, at + count), all));
+      keys.add(
+          HardwareKey.ofSheets(sheets.subList(at, at + count), all).stream()
+              .map(row -> once(row, all, told))
+              .toList());
       at += count;
     }
     return new OpenedPages(pages, keys);
+  }
+
+  /** What has a body on each of two sub-assemblies, such as a catch, counts where it is first. */
+  private static HardwareList.Row once(
+      HardwareList.Row row, HardwareList all, Map<String, Integer> told) {
+    int before = told.getOrDefault(row.mark(), 0);
+    int left = Math.min(row.count(), all.count(row.mark()) - before);
+    told.put(row.mark(), before + left);
+    return row.counting(left);
   }
 
   private static Entry entry(PlanSet set, GeneralSheet sheet, Texts texts) {

@@ -9,8 +9,9 @@ import java.util.List;
  * @param width in pixels, as stored
  * @param height in pixels, as stored
  * @param orientation from 1 to 8, as Exif 2.32 numbers them (tag 0x0112); 1 is upright
+ * @param prints what it was packed anew to so far
  */
-public record Photo(byte[] bytes, int width, int height, int orientation) {
+public record Photo(byte[] bytes, int width, int height, int orientation, PhotoPrints prints) {
   private static final int FIRST_TURNED = 5;
 
   /** Where the stored axes lead, and from where: a, b, c, d of the picture, e and f of its box. */
@@ -24,6 +25,10 @@ public record Photo(byte[] bytes, int width, int height, int orientation) {
           new int[] {0, -1, 1, 0, 0, 1},
           new int[] {0, 1, 1, 0, 0, 0},
           new int[] {0, 1, -1, 0, 1, 0});
+
+  public Photo(byte[] bytes, int width, int height, int orientation) {
+    this(bytes, width, height, orientation, new PhotoPrints());
+  }
 
   /** Whether it is shown a quarter turn from how it is stored. */
   boolean isTurned() {

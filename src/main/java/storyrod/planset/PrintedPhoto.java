@@ -35,7 +35,9 @@ record PrintedPhoto(Photo photo) {
   byte[] bytes(float width, float height) throws IOException {
     double seen = photo.isTurned() ? height : width;
     int dots = (int) Math.ceil(seen * DOTS_PER_INCH / POINTS_PER_INCH);
-    return photo.width() <= dots * WORTH ? photo.bytes() : shrunk(dots);
+    return photo.width() <= dots * WORTH
+        ? photo.bytes()
+        : photo.prints().of(dots, () -> shrunk(dots));
   }
 
   private byte[] shrunk(int width) throws IOException {

@@ -44,7 +44,7 @@ final class Sections {
             where(!pages.timeline().drawings().isEmpty(), pages, "timeline", "timeline.title"));
     ALL.put("steps", Sections::steps);
     ALL.put("finish", Sections::finish);
-    ALL.put("wood", pages -> where(pages.wood().hasAny(), pages, "wood", "wood.title"));
+    ALL.put("wood", pages -> where(pages.wood().hasAny(), pages, "wood", pages.wood().title()));
     ALL.put(
         "glossary",
         pages -> where(!pages.glossary().pages().isEmpty(), pages, "glossary", "glossary.title"));

@@ -213,7 +213,9 @@ final class StepData {
     Map<String, Object> data = new LinkedHashMap<>(early.all());
     List<String> sliding =
         piece.joints().stream().filter(Joint::slides).map(Joint::first).distinct().toList();
-    data.put("unsanded", phrases.marks(unsanded(step)));
+    SandedAtLast last = new SandedAtLast(piece, steps);
+    data.put("unsanded", phrases.marks(last.loose(step)));
+    data.put("sandedOnce", phrases.marks(last.builtIn(step)));
     data.put("sliding", phrases.parts(sliding));
     data.put("opens", !new Trials(piece).movable().isEmpty());
     Texts texts = new Texts(piece.description().printed(), words);
@@ -222,20 +224,6 @@ final class StepData {
         step.verb() == Verb.FINISH ? new Masks(piece, steps, texts).standing() : List.of());
     data.put("slidIn", phrases.parts(new Trials(piece).runsIn(sliding)));
     return data;
-  }
-
-  /** What comes on or in only after a step, and of which no face was sanded before it. */
-  private List<String> unsanded(Step step) {
-    List<String> sanded =
-        steps.stream()
-            .filter(each -> each.verb() == Verb.SAND)
-            .flatMap(each -> each.targets().stream())
-            .toList();
-    return steps.stream()
-        .filter(each -> each.number() > step.number())
-        .flatMap(each -> each.newParts().stream())
-        .filter(part -> !sanded.contains(part))
-        .toList();
   }
 
   /** Whether it took more than one to lay the piece down for a step, by its number. */

@@ -271,7 +271,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         text.title(),
         text.sentences(),
         text.cautions(),
-        text.tools(),
+        text.toolTexts(),
         SettingRows.of(settings),
         text.working(),
         text.waiting());

@@ -15,7 +15,7 @@ public record StepText(
     String title,
     List<String> sentences,
     List<String> cautions,
-    List<String> tools,
+    List<ToolText> toolTexts,
     List<SettingText> settings,
     String working,
     String waiting) {
@@ -25,14 +25,27 @@ public record StepText(
   public StepText {
     sentences = List.copyOf(sentences);
     cautions = List.copyOf(cautions);
-    tools = List.copyOf(tools);
+    toolTexts = List.copyOf(toolTexts);
     settings = List.copyOf(settings);
+  }
+
+  /** Its tools in words. */
+  public List<String> tools() {
+    return toolTexts.stream().map(ToolText::words).toList();
+  }
+
+  /** Whether it uses a tool, by its key: words differ from language to language. */
+  boolean uses(String key) {
+    return toolTexts.stream().anyMatch(tool -> tool.key().equals(key));
   }
 
   /** Whether the title, as of many parts with long names, is set smaller. */
   public boolean hasLongTitle() {
     return title.length() > LONG_TITLE;
   }
+
+  /** A tool by its key and in the words of the reader. */
+  public record ToolText(String key, String words) {}
 
   /**
    * A value to set or to check.

@@ -16,6 +16,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.planset.StepText.SettingText;
+import storyrod.planset.StepText.ToolText;
 import storyrod.words.Words;
 
 /** Puts steps into words, by the template {@code steps/text.ftl} and the words of a language. */
@@ -85,8 +86,8 @@ final class StepWriter {
             .distinct()
             .toList(),
         Stream.concat(step.tools().stream(), starting(lines, TOOL).stream())
-            .map(key -> words.say("tool." + key))
             .distinct()
+            .map(key -> new ToolText(key, words.say("tool." + key)))
             .toList(),
         settings(step),
         durations.brief(step.minutes()),

@@ -10,6 +10,7 @@ import storyrod.build.Traits;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.stock.GluedPanel;
 
 /** The values of a step that mills parts or cuts them to size: their stock and its limits. */
 record StockData(Piece piece, PartPhrases phrases) {
@@ -87,8 +88,7 @@ record StockData(Piece piece, PartPhrases phrases) {
   }
 
   private boolean isShort(String name) {
-    Length shortest = piece.description().shop().machines().shortest();
-    return piece.part(name).finishedLength().isShorterThan(shortest);
+    return GluedPanel.isShort(piece, piece.part(name));
   }
 
   private boolean isLargePanel(String name) {

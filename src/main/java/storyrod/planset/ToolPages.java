@@ -16,6 +16,7 @@ import storyrod.build.Guides;
 import storyrod.build.SettingTools;
 import storyrod.piece.Mark;
 import storyrod.planset.StepText.SettingText;
+import storyrod.planset.StepText.ToolText;
 import storyrod.planset.TableFlow.Table;
 import storyrod.planset.TableHeights.Cell;
 import storyrod.words.Words;
@@ -139,10 +140,10 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
 
   private static List<Tool> tools(PlanSet set, StepPages pages, Texts texts) {
     Map<String, String> sizes = new ToolSizes(set, pages.all(), texts).byTool();
-    Map<String, List<Integer>> steps = new LinkedHashMap<>();
+    Map<ToolText, List<Integer>> steps = new LinkedHashMap<>();
     for (StepPages.Entry step : pages.all()) {
       step.text()
-          .tools()
+          .toolTexts()
           .forEach(tool -> steps.computeIfAbsent(tool, t -> new ArrayList<>()).add(step.number()));
     }
     return steps.entrySet().stream()
@@ -151,8 +152,9 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
         .toList();
   }
 
-  private static Tool tool(String words, Map<String, String> sizes, List<Integer> steps) {
-    return new Tool(Texts.capital(words), sizes.getOrDefault(words, ""), StepRuns.of(steps));
+  private static Tool tool(ToolText tool, Map<String, String> sizes, List<Integer> steps) {
+    String size = sizes.getOrDefault(tool.key(), "");
+    return new Tool(Texts.capital(tool.words()), size, StepRuns.of(steps));
   }
 
   private static List<List<Tool>> abreast(List<Tool> tools) {
@@ -223,7 +225,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
 
     private Optional<String> tool(Setting setting, StepPages.Entry entry) {
       return SettingTools.STANDARD
-          .of(setting, key -> entry.text().tools().contains(words.say("tool." + key)))
+          .of(setting, entry.text()::uses)
           .map(key -> Texts.capital(words.say("tool." + key)));
     }
 

@@ -32,13 +32,13 @@ record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
   private static final Set<String> CUTTERS =
       new LinkedHashSet<>(List.of("straight-bit", "mortising"));
 
-  /** The sizes by the words of their tool; a tool without any is left out. */
+  /** The sizes by the key of their tool; a tool without any is left out. */
   Map<String, String> byTool() {
     Map<String, String> sizes = new LinkedHashMap<>();
     bits().forEach((tool, bits) -> sizes.put(tool, String.join(", ", bits)));
     int most = mostClamps();
     if (most > 0) {
-      sizes.put(name(CLAMPS), clamps(most));
+      sizes.put(CLAMPS, clamps(most));
     }
     return sizes;
   }
@@ -58,13 +58,13 @@ record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
   private void add(
       Setting setting, StepPages.Entry entry, Map<String, Map<String, TreeSet<Length>>> all) {
     SettingTools.STANDARD
-        .of(setting, key -> entry.text().tools().contains(name(key)))
+        .of(setting, entry.text()::uses)
         .ifPresent(
             tool ->
                 pattern(setting, tool)
                     .ifPresent(
                         pattern ->
-                            all.computeIfAbsent(name(tool), any -> new TreeMap<>())
+                            all.computeIfAbsent(tool, any -> new TreeMap<>())
                                 .computeIfAbsent(pattern, any -> new TreeSet<>())
                                 .add(setting.value())));
   }
@@ -94,7 +94,7 @@ record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
 
   private String clamps(int most) {
     return entries.stream()
-        .filter(entry -> entry.text().tools().contains(name(CLAMPS)))
+        .filter(entry -> entry.text().uses(CLAMPS))
         .flatMap(entry -> openings(step(entry)))
         .max(Length::compareTo)
         .map(widest -> texts.say("tools.clamps.open", most, texts.lengthWithUnit(widest)))
@@ -145,9 +145,5 @@ record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
 
   private Step step(StepPages.Entry entry) {
     return set.build().steps().get(entry.number() - 1);
-  }
-
-  private String name(String key) {
-    return texts.say("tool." + key);
   }
 }

@@ -52,10 +52,9 @@ public record UsedUp(List<Thing> things, String sentence) {
   }
 
   private static String where(PlanSet set, Wording wording, Texts texts, String key) {
-    String tool = texts.say("tool." + key);
     List<Integer> steps =
         set.build().steps().stream()
-            .filter(step -> wording.of(step).tools().contains(tool))
+            .filter(step -> wording.of(step).uses(key))
             .map(Step::number)
             .toList();
     return switch (steps.size()) {

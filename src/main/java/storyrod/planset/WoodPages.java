@@ -35,6 +35,11 @@ public record WoodPages(
     loads = List.copyOf(loads);
   }
 
+  /** The key of its title, which names loads only where there are any. */
+  public String title() {
+    return loads.isEmpty() ? "wood.title.moving" : "wood.title";
+  }
+
   boolean hasAny() {
     return !moving.isEmpty() || !loads.isEmpty();
   }

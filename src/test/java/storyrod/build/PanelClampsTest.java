@@ -14,6 +14,7 @@ import storyrod.build.Work.Touches;
 import storyrod.description.Diagnostics;
 import storyrod.piece.Piece;
 import storyrod.piece.Pieces;
+import storyrod.stock.GluedPanel;
 
 /** Panels and packs of layers take clamps by their length, as assemblies do by their joints. */
 class PanelClampsTest {
@@ -36,15 +37,32 @@ class PanelClampsTest {
         .orElseThrow();
   }
 
+  private static int count(Piece piece) {
+    return new PanelClamps(piece).count(new GluedPanel(piece, List.of(piece.part("one"))));
+  }
+
   /** Two near the ends of 1100 mm, 998 mm apart: four spaces of at most 305 mm between them. */
   @Test
   void clampsGoByTheLength() {
     Piece piece = panels(1080, "staves: 4", 20);
-    assertEquals(5, new PanelClamps(piece).count(piece.part("one")));
+    assertEquals(5, count(piece));
     Piece layers = panels(1080, "layers: 2", 20);
-    assertEquals(1 + 10, new PanelClamps(layers).count(layers.part("one")));
+    assertEquals(1 + 10, count(layers));
     Piece small = panels(60, "staves: 2", 20);
-    assertEquals(2, new PanelClamps(small).count(small.part("one")));
+    assertEquals(2, count(small));
+  }
+
+  /** Both are 200 mm, 220 in the rough: in one they are 440 mm, with two spaces of at most 305. */
+  @Test
+  void partsTooShortForTheMachinesAreClampedAsOne() {
+    Piece piece = panels(200, "staves: 4", 20);
+    GluedPanel one = PanelClamps.panels(piece, glueUp(piece)).getFirst();
+    assertEquals(List.of("one", "two"), one.names());
+    assertEquals(3, new PanelClamps(piece).count(one));
+    assertEquals(new GlueUp(3, 60, 1440), glueUp(piece).glueUp());
+    assertEquals(1, GlueTurns.of(piece, glueUp(piece)).units());
+    Piece enough = panels(400, "staves: 4", 20);
+    assertEquals(2, PanelClamps.panels(enough, glueUp(enough)).size());
   }
 
   @Test

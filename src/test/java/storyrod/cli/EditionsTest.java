@@ -174,6 +174,14 @@ class EditionsTest {
     }
   }
 
+  /** One alone is named as one of several is, so a second run writes over no other paper. */
+  @Test
+  void eachThingAskedForStandsInTheName() throws IOException {
+    Map<String, byte[]> files =
+        built(STOOL, "--edition", "helper", "--paper", "a4", "--units", "mm", "--language", "de");
+    assertTrue(files.containsKey("plan-set-helper-a4-mm-de.pdf"), files.keySet()::toString);
+  }
+
   @Test
   void aProjectLaysItsOwnTemplateOverThatOfTheTool() throws IOException {
     Path project =

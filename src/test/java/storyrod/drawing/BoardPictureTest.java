@@ -110,8 +110,9 @@ class BoardPictureTest {
   private static void assertClamped(PlanSet set, Step step) {
     PanelClamps clamps = new PanelClamps(set.piece());
     int wanted =
-        PanelClamps.glued(set.piece(), step)
-            .collect(Collectors.toMap(Part::mark, clamps::count, (one, other) -> one))
+        PanelClamps.panels(set.piece(), step).stream()
+            .collect(
+                Collectors.toMap(panel -> panel.first().mark(), clamps::count, (one, other) -> one))
             .values()
             .stream()
             .mapToInt(count -> 2 * count)
@@ -119,6 +120,22 @@ class BoardPictureTest {
     long drawn =
         only(Arrow.class, drawn(set, step)).stream().filter(each -> !each.twoHeads()).count();
     assertEquals(wanted, drawn, step.number() + "");
+  }
+
+  /** Boards too short for the machines stay in one length, in the picture as in the words. */
+  @Test
+  void shortPartsAreShownInOneLength() {
+    PlanSet set = AllProjects.named("step-stool");
+    Step step =
+        set.build().steps().stream()
+            .filter(each -> each.verb() == Verb.MILL)
+            .filter(
+                each -> PanelClamps.panels(set.piece(), each).stream().anyMatch(p -> p.isShared()))
+            .findFirst()
+            .orElseThrow();
+    Part part = set.piece().part(step.targets().getFirst());
+    Length rough = part.finishedLength().plus(set.piece().description().shop().extraLength());
+    assertEquals(rough.times(2), BoardPlan.of(set.piece(), step, part).orElseThrow().length());
   }
 
   @Test
@@ -144,6 +161,7 @@ class BoardPictureTest {
     assertTrue(board.blankWidth().isLongerThan(board.board().finishedWidth()));
     assertEquals(
         new TreeSet<>(List.of(board.blankLength(), board.blankWidth())), sizes(drawn(set, step)));
+    assertEquals(1, only(Drawing.Area.class, drawn(set, step)).size(), "no cut of a later step");
   }
 
   @Test

@@ -29,15 +29,19 @@ class ChainSumsTest {
   }
 
   private static Stream<String> faults(Piece piece, Mark mark) {
-    FlatPart flat = FlatPart.of(mark.shown());
     LengthFormat format = piece.description().format();
-    List<Wanted> all = Measures.of(flat, format, piece.description().words());
+    List<Wanted> all = all(piece, mark);
     return all.stream()
         .flatMap(
             whole ->
                 rows(all, whole, whole.from().on(whole.axis())).stream()
-                    .filter(row -> !sum(row, format).equals(format.rounded(whole.measure())))
+                    .filter(row -> Math.abs(sum(row, format) - printed(whole, format)) > 1e-6)
                     .map(row -> mark.mark() + ": " + texts(row) + " are not " + whole.text()));
+  }
+
+  private static List<Wanted> all(Piece piece, Mark mark) {
+    FlatPart flat = FlatPart.of(mark.shown());
+    return Measures.of(flat, piece.description().format(), piece.description().words());
   }
 
   /** The rows of shorter figures that lead from a place to the end of a figure. */
@@ -55,10 +59,41 @@ class ChainSumsTest {
     return rows;
   }
 
-  private static Length sum(List<Wanted> row, LengthFormat format) {
-    return row.stream()
-        .map(each -> format.rounded(each.measure()))
-        .reduce(Length.ZERO, Length::plus);
+  private static double sum(List<Wanted> row, LengthFormat format) {
+    return row.stream().mapToDouble(each -> printed(each, format)).sum();
+  }
+
+  private static double printed(Wanted wanted, LengthFormat format) {
+    return new Figures(format).total(wanted.text()).mm();
+  }
+
+  /** What is no whole number of 64ths of an inch, or of tenths of a millimetre, bears a sign. */
+  @TestFactory
+  List<DynamicTest> whatPrintRoundsSaysSo() {
+    return AllProjects.each(
+        sample -> {
+          Piece piece = sample.set().piece();
+          LengthFormat format = piece.description().format();
+          Figures figures = new Figures(format);
+          List<String> wrong =
+              piece.marks().stream()
+                  .flatMap(mark -> all(piece, mark).stream())
+                  .filter(each -> Figures.steps(each.text()).isEmpty() && !isLeaning(each, format))
+                  .filter(each -> Figures.isAbout(each.text()) == isTrue(each, figures))
+                  .map(each -> each.text() + " is " + each.measure())
+                  .toList();
+          assertEquals(List.of(), wrong);
+        });
+  }
+
+  private static boolean isTrue(Wanted wanted, Figures figures) {
+    return Math.abs(figures.length(wanted.text()).mm() - wanted.measure().toMm()) < 1e-3;
+  }
+
+  /** The mouth of a leaning slot, told as bits are: it is sawn to fit what goes in. */
+  private static boolean isLeaning(Wanted wanted, LengthFormat format) {
+    return wanted.text().equals(format.forBits().format(wanted.measure()))
+        && !wanted.text().equals(format.told(wanted.measure()));
   }
 
   private static String texts(List<Wanted> row) {

@@ -8,6 +8,7 @@ import storyrod.measure.Unit;
 
 /** Reads figures as they are printed on a sheet whose lengths are all in one unit. */
 record Figures(LengthFormat format) {
+  private static final String ABOUT = "≈ ";
   static final String NUMBER = "(?:\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+)?)";
   private static final Pattern STEPS =
       Pattern.compile(
@@ -21,9 +22,15 @@ record Figures(LengthFormat format) {
    */
   record Figure(double mm, double halfStep) {}
 
-  /** A printed length with nothing beside it. */
+  /** A printed length, perhaps with the sign that print rounds it. */
   Figure length(String text) {
-    return new Figure(mm(text, perUnit()), format.step().toMm() / 2);
+    String figures = isAbout(text) ? text.substring(ABOUT.length()) : text;
+    return new Figure(mm(figures, perUnit()), format.step().toMm() / 2);
+  }
+
+  /** Whether figures say that print rounds them. */
+  static boolean isAbout(String text) {
+    return text.startsWith(ABOUT);
   }
 
   /** A printed diameter, which is given in finer steps than lengths. */

@@ -49,6 +49,23 @@ class JointSheetsTest {
         });
   }
 
+  /** Two drawings that say and show the same would send a reader to look for what differs. */
+  @TestFactory
+  List<DynamicTest> noTwoDrawingsSayTheSame() {
+    return AllProjects.each(
+        sample -> {
+          List<String> all = sheets(sample.set()).stream().map(JointSheetsTest::allSaid).toList();
+          assertEquals(all.stream().distinct().toList(), all);
+        });
+  }
+
+  private static String allSaid(JointSheet sheet) {
+    Joint joint = sheet.kind().shown().joint();
+    List<String> lines = sheet.kind().lines().stream().map(JointLine::words).toList();
+    List<String> figures = Clean.dimensions(sheet.drawing()).stream().map(Dimension::text).toList();
+    return joint.type() + " " + joint.glued() + joint.fasteners() + lines + figures;
+  }
+
   /** Both parts are there twice, apart and sawn, each with its mark. */
   @TestFactory
   List<DynamicTest> bothPartsBearTheirMarks() {
@@ -147,7 +164,8 @@ class JointSheetsTest {
     for (JointPart each : sheet.kind().shown().parts()) {
       Drawing drawing = set.drawings().parts().get(each.part().mark());
       texts(drawing).flatMap(JointSheetsTest::figures).forEach(known::add);
-      between(drawing).map(set.piece().description().printed()::format).forEach(known::add);
+      between(drawing).map(set.piece().description().printed()::told).forEach(known::add);
+      texts(drawing).forEach(known::add);
     }
     return known;
   }

@@ -82,7 +82,7 @@ class SlantedDrawingTest {
   @Test
   void mitredPartShowsTheLengthOfAnEdgeAndTheAngle() {
     Drawing brace = of("brace");
-    assertEquals(1, figures(brace).stream().filter("365.4"::equals).count());
+    assertEquals(1, figures(brace).stream().filter("≈ 365.4"::equals).count());
     assertTrue(notes(brace).contains("2× end mitred 30° from square"), notes(brace));
   }
 

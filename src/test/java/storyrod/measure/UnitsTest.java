@@ -44,8 +44,20 @@ class UnitsTest {
     LengthFormat both = INCHES.shownIn(Units.BOTH);
     assertEquals("23 1/4 [590.6]", both.format(length));
     assertEquals("23 1/4 in [590.6 mm]", both.formatWithUnit(length));
-    assertEquals("590 [23 7/32]", MILLIMETRES.shownIn(Units.BOTH).format(Length.mm(590)));
+    assertEquals("590 [23 15/64]", MILLIMETRES.shownIn(Units.BOTH).format(Length.mm(590)));
     assertEquals("23 1/4", both.alone().format(length));
+  }
+
+  /** The middle of 23/32 lies on a 64th; 3/4 over the cosine of 10 degrees on no fraction. */
+  @Test
+  void aDimensionIsRoundedOnlyWithASign() {
+    assertEquals("19 27/64", INCHES.told(Length.inch(1243, 64)));
+    assertEquals("19 13/32", INCHES.told(Length.inch(621, 32)));
+    assertEquals("≈ 3/4", INCHES.told(Length.nearest(19.3439)));
+    assertEquals("9.1", MILLIMETRES.told(Length.nearest(9.1)));
+    assertEquals("≈ 3.2", MILLIMETRES.told(Length.inch(1, 8)));
+    assertEquals("≈ 3/4 [19.3]", INCHES.shownIn(Units.BOTH).told(Length.nearest(19.3439)));
+    assertEquals("19.3", INCHES.shownIn(Units.MM).told(Length.nearest(19.3439)));
   }
 
   @Test
@@ -62,5 +74,13 @@ class UnitsTest {
     assertEquals("6.4 [1/4 in]", bits.format(Length.inch(1, 4)));
     assertEquals("6.4 mm [1/4 in]", bits.formatWithUnit(Length.inch(1, 4)));
     assertEquals("6.4", INCHES.shownIn(Units.MM).format(Length.inch(1, 4)));
+  }
+
+  /** 10 mm are 25.2 sixty-fourths: a size of wood and a bit of that size bear one name. */
+  @Test
+  void oneLengthHasOneNameInBrackets() {
+    LengthFormat both = new LengthFormat(Unit.MM, 16).shownIn(Units.BOTH);
+    assertEquals("10 mm [25/64 in]", both.formatWithUnit(Length.mm(10)));
+    assertEquals("10 mm [25/64 in]", both.forBits().formatWithUnit(Length.mm(10)));
   }
 }

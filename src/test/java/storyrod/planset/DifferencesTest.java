@@ -13,9 +13,11 @@ import storyrod.words.Words;
 
 /** What a finished piece's sizes are said to differ from the plan's. */
 class DifferencesTest {
-  /** An inch is 25.4 mm; the nightstand is printed to half a millimetre and to 1/32 in. */
+  /**
+   * An inch is 25.4 mm; the nightstand is printed to half a millimetre and, converted, to 1/64 in.
+   */
   @ParameterizedTest
-  @CsvSource({"499.5, −0.5 [−1/32]", "501, +1 [+1/32]", "498, −2 [−3/32]"})
+  @CsvSource({"499.5, −0.5 [−1/64]", "501, +1 [+3/64]", "498, −2 [−5/64]"})
   void eachUnitHasTheSign(double made, String said) {
     LengthFormat own = AllProjects.named("nightstand").piece().description().printed();
     Texts both = new Texts(own.shownIn(Units.BOTH), Words.ENGLISH);

@@ -141,4 +141,15 @@ class FinishDataTest {
         finishing.stream().anyMatch(each -> each.contains("lists under “What to keep bare”")),
         finishing::toString);
   }
+
+  /** What the maker wrote in English is no English in another language, as far as it is woods. */
+  @Test
+  void woodsOfATrialAreNamedInTheLanguage() {
+    Words german = Words.load("de");
+    String told = TriedWoods.told("white oak, oak plywood and birch plywood offcuts", german);
+    assertTrue(told.contains(": Weißeiche, Eichensperrholz, Birkensperrholz."), told);
+    String own = TriedWoods.told("an old door", german);
+    assertTrue(own.contains("„an old door“"), own);
+    assertTrue(TriedWoods.told("white oak", Words.ENGLISH).endsWith("on white oak."));
+  }
 }

@@ -51,6 +51,23 @@ class OpenedKeysTest {
         });
   }
 
+  /** A catch has a body on the door and one in the frame, and is one catch. */
+  @TestFactory
+  List<DynamicTest> allPagesTogetherCountNothingTwice() {
+    return AllProjects.each(
+        project -> {
+          PlanSet set = project.set();
+          Map<String, Integer> all = new TreeMap<>();
+          HardwareUse use = HardwareUse.of(set.piece());
+          use.counts().forEach((item, count) -> all.put(use.mark(item), count));
+          OpenedPages.of(set, Texts.of(set.piece())).keys().stream()
+              .flatMap(List::stream)
+              .forEach(row -> all.merge(row.mark(), -row.count(), Integer::sum));
+          all.values().removeIf(left -> left >= 0);
+          assertEquals(Map.of(), all);
+        });
+  }
+
   private static Map<String, Integer> drawn(PlanSet set, List<GeneralSheet> page) {
     HardwareUse use = HardwareUse.of(set.piece());
     Map<String, Integer> bodies = new TreeMap<>();

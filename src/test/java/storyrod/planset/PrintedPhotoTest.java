@@ -2,6 +2,8 @@ package storyrod.planset;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Color;
@@ -71,5 +73,14 @@ class PrintedPhotoTest {
   void aPhotoWithNoMoreDotsThanPrintStaysAsItIs() throws IOException {
     Photo photo = photo("jpg");
     assertArrayEquals(photo.bytes(), new PrintedPhoto(photo).bytes(PLACE * 2, PLACE * 4 / 3));
+  }
+
+  /** Each edition and paper asks again, on pages of its own. */
+  @Test
+  void aPhotoIsPackedOnceForOneSize() throws IOException {
+    Photo photo = photo("jpg");
+    byte[] first = new PrintedPhoto(photo).bytes(PLACE, PLACE * 2 / 3);
+    assertSame(first, new PrintedPhoto(photo).bytes(PLACE, PLACE * 2 / 3));
+    assertNotSame(first, new PrintedPhoto(photo).bytes(PLACE / 2, PLACE / 3));
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
 import storyrod.description.About;
@@ -87,7 +88,9 @@ record Sample(String title, Unit unit, int shelves) {
         step.verb() == Verb.FIT
             ? List.of("Squeeze-out hides in the dado. Wear gloves; wipe before it skins over.")
             : List.of("Keep hands behind the blade guard; feed with a push block."),
-        List.of("2 bar clamps, 40 in", "spacer", "glue brush"),
+        Stream.of("2 bar clamps, 40 in", "spacer", "glue brush")
+            .map(tool -> new StepText.ToolText(tool, tool))
+            .toList(),
         List.of(
             new StepText.SettingText("Fence", "A", "9 1/4 in"),
             new StepText.SettingText("Depth", "", "3/8 in")),

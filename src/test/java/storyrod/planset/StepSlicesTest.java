@@ -28,7 +28,15 @@ class StepSlicesTest {
         IntStream.range(0, sentences).mapToObj(i -> SENTENCES.get(i % SENTENCES.size())).toList();
     List<SizeRow> rows =
         IntStream.range(0, sizes).mapToObj(i -> new SizeRow("M" + i, "1", i + " × 60")).toList();
-    StepText text = new StepText("Do it", words, List.of(), List.of("saw"), List.of(), "1 h", "");
+    StepText text =
+        new StepText(
+            "Do it",
+            words,
+            List.of(),
+            List.of(new StepText.ToolText("saw", "saw")),
+            List.of(),
+            "1 h",
+            "");
     return new Entry(
         1, text, List.of(), List.of(), List.of(), rows, List.of(), false, 0, "1 h", "");
   }

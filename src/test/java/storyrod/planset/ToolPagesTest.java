@@ -159,4 +159,33 @@ class ToolPagesTest {
             + pages.tools().all().stream().filter(TableFlow.Part::breaks).count();
     assertEquals(2, begun);
   }
+
+  /** Two tools may have one name in some language: they are told apart by their keys. */
+  @Test
+  void toolsAreMatchedByTheirKeysAndNotByTheirWords() {
+    StepText text =
+        new StepText(
+            "Glue it",
+            List.of(),
+            List.of(),
+            List.of(new StepText.ToolText("glue-brush", "brush")),
+            List.of(),
+            "1 h",
+            "");
+    assertTrue(text.uses("glue-brush"));
+    assertFalse(text.uses("finish-brush"));
+    assertFalse(text.uses("brush"));
+  }
+
+  @TestFactory
+  List<DynamicTest> whatScrapesIsListed() {
+    return AllProjects.each(
+        project -> {
+          for (StepPages.Entry step : pages(project.set()).steps().all()) {
+            boolean scrapes =
+                step.text().sentences().stream().anyMatch(each -> each.startsWith("Scrape "));
+            assertTrue(!scrapes || step.text().uses("scraper"), step.text()::toString);
+          }
+        });
+  }
 }

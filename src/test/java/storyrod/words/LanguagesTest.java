@@ -3,6 +3,9 @@ package storyrod.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -78,5 +81,21 @@ class LanguagesTest {
   @Test
   void thereIsALanguageBesideEnglish() {
     assertFalse(others().isEmpty());
+  }
+
+  /** Of a key written twice, one is read and the other is mended in vain. */
+  @Test
+  void noKeyIsWrittenTwice() throws IOException {
+    for (String language : Words.LANGUAGES) {
+      Path file = Path.of("templates/words", language + ".properties");
+      Set<String> seen = new TreeSet<>();
+      List<String> twice =
+          Files.readAllLines(file).stream()
+              .filter(line -> !line.startsWith("#") && line.contains("="))
+              .map(line -> line.substring(0, line.indexOf('=')))
+              .filter(key -> !seen.add(key))
+              .toList();
+      assertEquals(List.of(), twice, language);
+    }
   }
 }
