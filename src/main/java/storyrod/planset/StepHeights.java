@@ -91,7 +91,7 @@ final class StepHeights {
    */
   Entry fitting(Entry named) {
     Entry row = named.inRow();
-    return isTooHigh(named) && (!isTooHigh(row) || beginning(named) > heightMm) ? row : named;
+    return isTooHigh(named) && (!isTooHigh(row) || beginning(named) > roomMm) ? row : named;
   }
 
   private boolean isTooHigh(Entry step) {
@@ -100,7 +100,11 @@ final class StepHeights {
 
   /** A title, a small picture and the lists below. */
   private double beginning(Entry step) {
-    return head(step, true) + AROUND_PICTURE_MM + StepRooms.LEAST_PICTURE_MM + lists(step);
+    return head(step, true)
+        + AROUND_PICTURE_MM
+        + StepRooms.LEAST_SHARE * heightMm
+        + lists(step)
+        + below(true);
   }
 
   /** How many of the sentences make the first of two columns, so that both are as low as can be. */

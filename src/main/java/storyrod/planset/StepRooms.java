@@ -18,6 +18,10 @@ final class StepRooms {
   private static final double MOST_SHARE = 0.62;
 
   private static final double ENOUGH_SHARE = 0.4;
+
+  /** The share of a page that a picture takes at least where its step has a page of its own. */
+  static final double LEAST_SHARE = 0.27;
+
   static final double LEAST_PICTURE_MM = 42;
 
   /** What is enough for a strip; higher it only fills a page that stays white. */
@@ -121,7 +125,7 @@ final class StepRooms {
         isTooHigh(wish) || scale(columns, picture) < CLEARLY * scale(plain, picture)
             ? plain
             : atLeast(texts.lists(wish.step()), columns);
-    return isReadable(onePage, picture) ? onePage : overPages(wish, picture);
+    return isReadable(onePage, picture) ? onePage : largerOf(onePage, overPages(wish, picture));
   }
 
   /** Whether the lists do not leave the sentences in columns their room. */
@@ -129,10 +133,14 @@ final class StepRooms {
     return wish.stageMm() + texts.listsInColumns(wish.step()) > paper.textHeightMm();
   }
 
-  /** Whether a picture is as high as it has to be, or as it can be at all. */
-  private static boolean isReadable(Place place, DoubleUnaryOperator picture) {
+  /** Whether a picture is as high as one with a page to its step has to be, or as it can be. */
+  private boolean isReadable(Place place, DoubleUnaryOperator picture) {
     double filled = picture.applyAsDouble(place.widthMm());
-    return place.largestMm() >= Math.min(filled, LEAST_PICTURE_MM);
+    return place.largestMm() >= Math.min(filled, LEAST_SHARE * paper.textHeightMm());
+  }
+
+  private static Place largerOf(Place onePage, Place overPages) {
+    return overPages.largestMm() > onePage.largestMm() ? overPages : onePage;
   }
 
   /** Words that run on over the next page leave what the lists do not need to a picture. */
