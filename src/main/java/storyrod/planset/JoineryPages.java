@@ -111,7 +111,7 @@ public record JoineryPages(
         rows.stream().map(row -> Packing.Item.of(heightMm(row, print))).toList();
     return new JoineryPages(
         entries,
-        Packing.pages(items, paper.roomMm() - LEAD_MM, MOST_ROWS).stream()
+        Packing.evenPages(items, paper.roomMm() - LEAD_MM, MOST_ROWS).stream()
             .map(page -> rows.subList(page.first(), page.first() + page.choices().size()))
             .toList(),
         width(paper),
