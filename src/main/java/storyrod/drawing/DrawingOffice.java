@@ -14,8 +14,8 @@ import storyrod.stock.StockPlan;
 
 /**
  * Draws one plan for the pages of one edition after another. A drawing is made anew only where its
- * room is another, from what is seen in rooms of any size; drawings are the same as those of an office that has drawn nothing yet. Not for
- * several threads at once.
+ * room is another, from what is seen in rooms of any size; drawings are the same as those of an
+ * office that has drawn nothing yet. Not for several threads at once.
  */
 public final class DrawingOffice {
   private final Piece piece;

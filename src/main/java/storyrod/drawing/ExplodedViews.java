@@ -15,8 +15,8 @@ import storyrod.piece.Piece;
 
 /**
  * The exploded views of a piece. Where all of it opened at once is crowded, its sub-assemblies stay
- * closed in the view of the piece and have views of their own; every mark has a balloon in one. What is seen is worked out
- * once, for rooms of any size.
+ * closed in the view of the piece and have views of their own; every mark has a balloon in one.
+ * What is seen is worked out once, for rooms of any size.
  */
 final class ExplodedViews {
   /** More marks than these are too many for one view. */
@@ -57,9 +57,7 @@ final class ExplodedViews {
   }
 
   private ExplodedView whole() {
-    return isOpen()
-        ? ExplodedView.open(piece, plan, hardware)
-        : view(Nesting.PIECE, piece.parts());
+    return isOpen() ? ExplodedView.open(piece, plan, hardware) : view(Nesting.PIECE, piece.parts());
   }
 
   /** The sub-assemblies of which there is something to open. */

@@ -172,8 +172,7 @@ final class FaceMerger {
   }
 
   private static boolean isStraight(Coordinate before, Coordinate at, Coordinate after) {
-    return Distance.pointToLinePerpendicular(at, before, after)
-            < STRAIGHT_MM
+    return Distance.pointToLinePerpendicular(at, before, after) < STRAIGHT_MM
         || before.distance(after) < STRAIGHT_MM;
   }
 
