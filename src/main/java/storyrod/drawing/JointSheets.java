@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.geometry.Lazy;
@@ -37,6 +38,11 @@ final class JointSheets {
   private static final double READABLE_MM = 20;
 
   private static final double MM_PER_DIMENSION = 5;
+
+  /** In a smaller scale than 1:5 a screw or dowel is a mere dash, whatever dimensions it saves. */
+  private static final double LEAST_FACTOR = 0.2;
+
+  private static final double UNREADABLE = 100;
 
   private final Shown shown;
   private final Notation notation;
@@ -125,7 +131,18 @@ final class JointSheets {
     marks.add(apart, left);
     marks.add(sawn, right);
     marks.place();
-    return new Drawing(name, room.widthMm(), room.heightMm(), Optional.empty(), paper.elements());
+    return trimmed(name, paper);
+  }
+
+  /** As high as what is on it: rows of low pictures stand closer together. */
+  private Drawing trimmed(String name, Paper paper) {
+    Bounds used = paper.bounds();
+    double height = Math.min(room.heightMm(), used.height() + 2 * EDGE_MM);
+    List<Element> moved =
+        paper.elements().stream()
+            .map(each -> Moved.by(each, 0, Math.min(0, EDGE_MM - used.top())))
+            .toList();
+    return new Drawing(name, room.widthMm(), height, Optional.empty(), moved);
   }
 
   /** A section with the dimensions that found room, and how many did not. */
@@ -139,7 +156,9 @@ final class JointSheets {
     double cost() {
       Bounds bounds = section.bounds();
       double side = Math.max(bounds.width(), bounds.height());
-      return left + covered() * MOST_TRIES + Math.max(0, (READABLE_MM - side) / MM_PER_DIMENSION);
+      double small = Math.max(0, (READABLE_MM - side) / MM_PER_DIMENSION);
+      double tiny = section.scale().factor() < LEAST_FACTOR ? UNREADABLE : 0;
+      return left + covered() * MOST_TRIES + small + tiny;
     }
 
     /** How many parts have figures where their marks have to point. */
@@ -158,7 +177,7 @@ final class JointSheets {
     double dx = place.right() - (size.widthMm() - own.width()) / 2 - own.right();
     double dy = place.top() + (size.heightMm() - own.height()) / 2 - own.top();
     laid.paper.elements().forEach(each -> paper.add(Moved.by(each, dx, dy)));
-    At at = new At(place.right(), place.bottom() - EDGE_MM);
+    At at = new At(place.right(), own.bottom() + dy + CAPTION_MM - EDGE_MM);
     paper.add(new Text(TextStyle.SMALL, at, Anchor.END, true, caption(laid.section.scale())));
     return shown.kind.shown().parts().stream()
         .flatMap(each -> laid.section.mark(each.part()).stream())
@@ -188,12 +207,13 @@ final class JointSheets {
     return bounds.width() <= size.widthMm() && bounds.height() <= size.heightMm();
   }
 
-  /** With as many dimensions, from the first, as the room holds. */
+  /** With as many dimensions, from the first, as the room holds beside the marks. */
   private Laid laid(JointSection section, Size size) {
     List<Wanted> wanted = shown.wanted;
-    return IntStream.iterate(wanted.size(), count -> count > 0, count -> count - 1)
+    return IntStream.rangeClosed(1, wanted.size())
+        .map(less -> wanted.size() - less + 1)
         .mapToObj(count -> laid(section, wanted, count))
-        .filter(laid -> laid.fits(size))
+        .filter(laid -> laid.fits(size) && laid.covered() == 0)
         .findFirst()
         .orElseGet(() -> laid(section, wanted, 0));
   }
