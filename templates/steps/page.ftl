@@ -3,7 +3,8 @@
      its sizes stand below them, sizes: rows of these, begins, ends), step: number, text (title, sentences, cautions, tools, settings: name,
      mark, value), pictures, strips of
      steps that cut, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
-     count), partsInRow: whether the parts stand in a row of marks, firstColumn: how many sentences stand in the first of two columns, or 0, working,
+     count), partsInRow: whether the parts stand in a row of marks, firstColumn: how many sentences stand in the first of two columns, or 0 where the
+     picture is as wide as the page; over two pages a narrow picture stands above its sentences, working,
      waiting); edition.boxes, whether there is a line to tick and sign. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro block title><div class="side-block"><h3>${title}</h3><#nested></div></#macro>
@@ -47,6 +48,7 @@
 <#macro sentences step from to><table class="sentences">
 <#list step.text.sentences[from..<to] as sentence><tr><td class="n">${from + sentence?counter}.</td><td>${sentence}</td></tr></#list>
 </table></#macro>
+<#macro pictures step><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list></#macro>
 <#list steps.pages as page>
 <div class="section"<#if page?is_first> id="steps"</#if>>
 <@frame.head say('steps.head', page.stage.number, page.stage.title)/>
@@ -60,17 +62,17 @@
 <#else><div class="step-again">${say('step.continued', step.number)}</div>
 </#if>
 <#if step.firstColumn gt 0 && !slice.below>
-<table class="step-top"><tr><td class="shown"><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list></td>
+<table class="step-top"><tr><td class="shown"><@pictures step/></td>
 <td class="side"><@large step/></td></tr></table>
 <@cautions step/>
 <table class="step-columns"><tr><td class="half"><@sentences step 0 step.firstColumn/></td>
 <td class="half end"><@sentences step step.firstColumn step.text.sentences?size/></td></tr></table>
 <#else>
-<#if slice.begins><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list>
+<#if slice.begins><#if step.firstColumn == 0><@pictures step/></#if>
 <#list step.strips as strip><div class="strip"><@frame.drawing strip/></div></#list></#if>
 <#if slice.begins || slice.to gt slice.from>
 <table class="step-body"><tr><td class="do">
-<#if slice.begins><@cautions step/></#if>
+<#if slice.begins><#if step.firstColumn gt 0><@pictures step/></#if><@cautions step/></#if>
 <#if slice.to gt slice.from><@sentences step slice.from slice.to/></#if>
 </td><td class="side">
 <#if slice.begins><#if step.pictures?has_content><@large step/><#else><@small step slice.below/></#if></#if>

@@ -15,7 +15,8 @@ import storyrod.drawing.Drawing.TextStyle;
 
 /**
  * A picture with one item of its hardware enlarged beside it, where some would be too small to make
- * out: a frame round the item in the picture, and beside it the item in its place, to a scale.
+ * out: a frame round the item in the picture, and beside it the item in its place, to a scale. In a
+ * narrow room the picture has all the width and the item stands below it.
  *
  * @param takesRoom whether it may make the picture smaller; else it stands where that leaves room
  */
@@ -35,6 +36,9 @@ record Inset(
   private static final double WIDTH_SHARE = 0.3;
   private static final double MOST_MM = 52;
   private static final double GAP_MM = 4;
+
+  /** A room narrower than this, as beside lists, is too narrow for two. */
+  private static final double NARROW_MM = 130;
 
   /** Below the frame, for the scale. */
   private static final double LINE_MM = 4.6;
@@ -74,13 +78,21 @@ record Inset(
 
   private double shownMm(double widthMm) {
     double high = picture.heightMm(notes, widthMm);
-    return takesRoom && wanted(new Size(widthMm, high)).isPresent()
-        ? Math.max(sideMm(widthMm, high), picture.heightMm(notes, mainMm(widthMm, high)))
-        : high;
+    if (!takesRoom || wanted(new Size(widthMm, high)).isEmpty()) {
+      return high;
+    }
+    return isBelow(widthMm)
+        ? high + GAP_MM + belowMm(widthMm)
+        : Math.max(besideMm(widthMm, high), picture.heightMm(notes, mainMm(widthMm, high)));
+  }
+
+  /** Whether what is enlarged stands below the picture. */
+  private boolean isBelow(double widthMm) {
+    return takesRoom && widthMm < NARROW_MM;
   }
 
   private Optional<Enlarged> enlarged(Size room) {
-    double side = sideMm(room.widthMm(), room.heightMm());
+    double side = sideMm(room);
     return wanted(room)
         .flatMap(
             group -> {
@@ -103,8 +115,11 @@ record Inset(
     return beside >= HARDLY_SMALLER * picture.fit(notes, room).factor();
   }
 
-  private static Size left(Size room) {
-    return new Size(mainMm(room.widthMm(), room.heightMm()), room.heightMm());
+  /** The room of the picture itself. */
+  private Size left(Size room) {
+    return isBelow(room.widthMm())
+        ? new Size(room.widthMm(), room.heightMm() - GAP_MM - sideMm(room))
+        : new Size(mainMm(room.widthMm(), room.heightMm()), room.heightMm());
   }
 
   /** Of what is seen and too small the item with the most that goes in with it. */
@@ -143,28 +158,43 @@ record Inset(
     return picture.seen(fitting).lines().visible().stream().mapToDouble(Seen.Stroke::length).sum();
   }
 
-  private static double sideMm(double widthMm, double heightMm) {
-    return Math.min(Math.min(MOST_MM, WIDTH_SHARE * widthMm), heightMm);
+  private double sideMm(Size room) {
+    return isBelow(room.widthMm())
+        ? Math.min(belowMm(room.widthMm()), WIDTH_SHARE * room.heightMm())
+        : besideMm(room.widthMm(), room.heightMm());
+  }
+
+  private static double belowMm(double widthMm) {
+    return Math.min(MOST_MM, WIDTH_SHARE * widthMm);
+  }
+
+  private static double besideMm(double widthMm, double heightMm) {
+    return Math.min(belowMm(widthMm), heightMm);
   }
 
   private static double mainMm(double widthMm, double heightMm) {
-    return widthMm - sideMm(widthMm, heightMm) - GAP_MM;
+    return widthMm - besideMm(widthMm, heightMm) - GAP_MM;
   }
 
   private Drawing beside(Enlarged enlarged, String name, Size room) {
     Size left = left(room);
-    double main = left.widthMm();
     List<Element> elements = new ArrayList<>(picture.drawn(name, notes, left).elements());
     elements.add(frame(on(picture.fit(notes, left), shown(enlarged.group()))));
-    double side = sideMm(room.widthMm(), room.heightMm());
-    double top = (room.heightMm() - side) / 2;
-    Bounds at = new Bounds(main + GAP_MM, top, room.widthMm() - 1, top + side - LINE_MM);
+    Bounds at = place(room);
     Fit fit = enlarged.detail().fit(enlarged.scale(), at);
     Bounds frame = on(fit, enlarged.detail().window());
     elements.addAll(enlarged.detail().on(fit, frame));
     elements.add(frame(frame));
     elements.add(scale(enlarged.scale(), frame));
     return new Drawing(name, room.widthMm(), room.heightMm(), Optional.empty(), elements);
+  }
+
+  /** Where the item stands, without the line for its scale. */
+  private Bounds place(Size room) {
+    double side = sideMm(room);
+    double top = (isBelow(room.widthMm()) ? 1 : 0.5) * (room.heightMm() - side);
+    double from = isBelow(room.widthMm()) ? (room.widthMm() - side) / 2 : room.widthMm() - side;
+    return new Bounds(from, top, from + side - 1, top + side - LINE_MM);
   }
 
   private Element scale(Scale scale, Bounds frame) {

@@ -119,7 +119,7 @@ public record JoineryPages(
             .mapToObj(i -> heightMm(rows.get(i), print) + (i == 0 ? HEAD_MM : 0))
             .map(Packing.Item::of)
             .toList();
-    return Packing.pages(items, print.paper().roomMm(), MOST_ROWS).stream()
+    return Packing.evenPages(items, print.paper().roomMm(), MOST_ROWS).stream()
         .map(page -> rows.subList(page.first(), page.first() + page.choices().size()))
         .toList();
   }

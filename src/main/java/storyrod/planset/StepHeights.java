@@ -98,13 +98,14 @@ final class StepHeights {
     return listsInColumns(step) > heightMm;
   }
 
-  /** A title, a small picture and the lists below. */
+  /** A title and the lists below, where all else stands beside these. */
   private double beginning(Entry step) {
-    return head(step, true)
-        + AROUND_PICTURE_MM
-        + StepRooms.LEAST_SHARE * heightMm
-        + lists(step)
-        + below(true);
+    return besideLists(step) + lists(step);
+  }
+
+  /** What stands above and below the lists of a step of which all else stands beside them. */
+  double besideLists(Entry step) {
+    return head(step, true) + 1 + below(true);
   }
 
   /** How many of the sentences make the first of two columns, so that both are as low as can be. */
@@ -168,6 +169,12 @@ final class StepHeights {
   private double left(Entry step, boolean pictured) {
     double width = besideListsMm();
     return cautions(step, width) + sentences(step.text().sentences(), width, pictured);
+  }
+
+  /** The height of the cautions and the first sentence beside the lists. */
+  double firstWords(Entry step) {
+    List<String> first = step.text().sentences().stream().limit(1).toList();
+    return cautions(step) + sentences(first, besideListsMm(), true);
   }
 
   /** The height of the cautions beside the lists. */

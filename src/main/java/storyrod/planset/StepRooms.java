@@ -143,8 +143,37 @@ final class StepRooms {
     return overPages.largestMm() > onePage.largestMm() ? overPages : onePage;
   }
 
-  /** Words that run on over the next page leave what the lists do not need to a picture. */
+  /** Beside the lists where these have their room and the picture gets clearly larger by it. */
   private Place overPages(Wish wish, DoubleUnaryOperator picture) {
+    Place above = aboveLists(wish, picture);
+    double room = StepHeights.roomMm(paper) - wish.stageMm() - texts.besideLists(wish.step());
+    if (room < texts.lists(wish.step())) {
+      return above;
+    }
+    Place beside = besideLists(wish, picture, room);
+    double clearly = CLEARLY * CLEARLY;
+    return area(beside, picture) < clearly * area(above, picture) ? above : beside;
+  }
+
+  /** A picture over the cautions and a sentence, all three beside the lists. */
+  private Place besideLists(Wish wish, DoubleUnaryOperator picture, double room) {
+    double narrow = texts.besideListsMm();
+    double most = Math.min(picture.applyAsDouble(narrow), MOST_SHARE * paper.textHeightMm());
+    double left = room - StepHeights.AROUND_PICTURE_MM - texts.firstWords(wish.step());
+    double high = Math.min(most, Math.max(left, LEAST_PICTURE_MM / 2));
+    double beside = wish.stageMm() + StepHeights.AROUND_PICTURE_MM + texts.of(wish.step(), true);
+    return new Place(Packing.Item.of(beside + high), narrow, beside);
+  }
+
+  /** The area of a picture as it comes out. */
+  private static double area(Place place, DoubleUnaryOperator picture) {
+    double filled = picture.applyAsDouble(place.widthMm());
+    double high = Math.min(filled, place.largestMm());
+    return high * high * place.widthMm() / filled;
+  }
+
+  /** Words that run on over the next page leave what the lists do not need to a picture. */
+  private Place aboveLists(Wish wish, DoubleUnaryOperator picture) {
     double around = wish.stageMm() + StepHeights.AROUND_PICTURE_MM;
     double wide = paper.textWidthMm();
     double most = Math.min(picture.applyAsDouble(wide), ENOUGH_SHARE * paper.textHeightMm());

@@ -8,7 +8,8 @@ import storyrod.planset.StepPages.SizeRow;
 
 /**
  * Breaks a step that is higher than a page into what stands on each of its pages: its sentences run
- * on, and its sizes stand below them in columns. The last page is not nearly empty.
+ * on, and its sizes stand below them in columns. The last page is not nearly empty. A picture that
+ * is as narrow as its sentences stands above these, so that its lists have the height of the page.
  */
 final class StepSlices {
   /** The line that says which step goes on. */
@@ -99,7 +100,7 @@ final class StepSlices {
   private List<StepSlice> filled(double limit) {
     List<StepSlice> slices = new ArrayList<>();
     int first = 0;
-    double at = top() + heights.cautions(step);
+    double at = top() + (isBesideLists() ? shown(step) : 0) + heights.cautions(step);
     for (int next = 0; next < sentences() + rows(); next++) {
       at = first == 0 && next >= sentences() ? Math.max(at, lists()) : at;
       if (next > first && at + height(next, first) > limit) {
@@ -113,8 +114,14 @@ final class StepSlices {
     return slices;
   }
 
+  private boolean isBesideLists() {
+    return step.firstColumn() > 0;
+  }
+
+  /** Where the lists begin. */
   private double top() {
-    return stageMm + heights.head(step, pictured) + shown(step) + 1;
+    double above = isBesideLists() ? 0 : shown(step);
+    return stageMm + heights.head(step, pictured) + above + 1;
   }
 
   /** How far down the lists of the first page reach. */
