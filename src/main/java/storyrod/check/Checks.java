@@ -58,6 +58,7 @@ public final class Checks {
           new PinRows(),
           new PlainMitre(),
           new PlugDepth(),
+          new PocketMouth(),
           new PocketScrewFit(),
           new RoundedJoint(),
           new RoundedRow(),
