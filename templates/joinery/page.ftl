@@ -5,9 +5,11 @@
 <#import "/frame/macros.ftl" as frame>
 <#macro mark of><#if shownMarks?seq_contains(of)><a href="#part-${of}">${of}</a><#else>${of}</#if></#macro>
 <#list joinery.pages as rows>
-<div class="section"<#if rows?is_first> id="joinery"</#if>>
+<div class="section">
 <@frame.head say('joinery.title')/>
+<#if rows?is_first><@frame.title 'joinery' say('joinery.title')/>
 <p class="joint-lead">${say('joinery.lead')}</p>
+</#if>
 <table class="joints">
 <#list rows as row><tr>
 <#list row as joint><td class="joint<#if joint?index == joinery.columns - 1> end</#if>" style="width: ${joinery.widthMm}mm">

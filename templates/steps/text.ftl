@@ -1817,11 +1817,14 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
+      <#assign straps = (item.count gt 1)?then("each strap", "the strap")>
+      <@say "Before anything is drilled, read what the strap's maker says of its screws, its height and the wall: that and the local codes come before what stands here."/>
       <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
       <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
-      <@say "Set the piece in its place and find a stud, or solid masonry, behind it."/>
-      <@say "Screw its other end to the wall a little lower, as the strap's maker says."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
-      <@say "Pull the strap tight and try to tilt the piece: it must not move."/>
+      <@say "Set the piece in its place and mark its upper edge on the wall. Find a stud, or solid masonry, behind " + straps + " and mark its middle below that line."/>
+      <@say "Pull the piece forward until a screwdriver finds room behind it."/>
+      <@say "Screw its other end into the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the plug named for masonry: plasterboard alone holds nothing."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
+      <@say "Push the piece back, pull " + straps + " tight and try to tilt the piece: it must not move."/>
       <#break>
     <#case "pull">
       <@title "Mount the " + noun/>

@@ -76,11 +76,16 @@
 <#macro with tool>@ ${tool}
 </#macro>
 <#-- Ein Titel nennt bis zu zwei Arten von Teilen, und von mehr, wie viele es sind. -->
-<#function someParts>
+<#function someParts nominative=false>
   <#local names = merged(parts?map(p -> p + {"numbers": []}))>
   <#if names?size lte 2><#return plains(names)></#if>
   <#local rest = total(names[2..])>
-  <#return names[0..1]?map(p -> plain(p))?join(", ") + " und " + (rest == 1)?then("einem weiteren Teil", number(rest) + " weiteren Teilen")>
+  <#return names[0..1]?map(p -> plain(p))?join(", ") + " und " + (rest == 1)?then(nominative?then("ein weiteres Teil", "einem weiteren Teil"), number(rest) + nominative?then(" weitere Teile", " weiteren Teilen"))>
+</#function>
+<#-- Beschläge in der Mehrzahl, wie in Löcher für Schrauben. -->
+<#function several kind>
+  <#local all = {"wood-screw": "Schrauben", "pocket-screw": "Taschenlochschrauben", "brad": "Stifte", "slide": "Schubkastenführungen", "under-slide": "Schubkastenführungen", "top-fastener": "Plattenhalter", "rotating-fastener": "Plattenhalter", "pull": "Griffe", "knob": "Knöpfe", "catch": "Schnäpper", "concealed-hinge": "Topfbänder", "butt-hinge": "Scharniere", "shelf-pin": "Bodenträger", "foot": "Gleiter", "levelling-foot": "Stellfüße", "anti-tip-strap": "Kippsicherungen", "dowel": "Dübel", "biscuit": "Flachdübel", "loose-tenon": "lose Zapfen", "plug": "Querholzpfropfen", "washer": "Unterlegscheiben", "button": "Nutklötze"}>
+  <#return all[kind]!"Beschläge">
 </#function>
 <#function inParts><#return " in " + someParts()></#function>
 <#function ofParts><#return " von " + someParts()></#function>
@@ -138,7 +143,7 @@
 </#function>
 <#function facingOf f><#return joined(f.marks?map(m -> lettersOf([m])) + f.onSide?map(m -> lettersOf([m]) + " " + words["place." + f.way]) + f.parts?map(p -> full(p)))></#function>
 <#macro markingParts>
-  <@title "Fläche und Kante anzeichnen: " + someParts()/>
+  <@title "Fläche und Kante anzeichnen: " + someParts(true)/>
   <#assign open = facing?filter(f -> facesWay[f.way]??)>
   <#if open?size gt 0>
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
@@ -861,9 +866,9 @@
     <@say "Jedes Teil so festspannen, dass die Fläche oben liegt, in der die Löcher beginnen, und bohren, wo die Teilzeichnungen es zeigen: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
     <@say "Späne aus jedem Loch räumen."/>
   <#elseif cut.term == "mount pilot">
-    <#assign fitting = words["kind." + cut.forKind]>
+    <#assign fitting = several(cut.forKind)>
     <@title "Für " + fitting + inParts() + " vorbohren"/>
-    <@say "Jedes Teil auf die Werkbank legen und anzeichnen, wo " + fitting + " sitzen wird, nach dem beiliegenden Blatt: " + letters() + "."/>
+    <@say "Jedes Teil auf die Werkbank legen und anzeichnen, wo " + fitting + " sitzen werden, nach dem beiliegenden Blatt: " + letters() + "."/>
     <#list slideLines as line>
       <@say slideOwner(line) + "auf " + lookingFaces(line) + " eine Linie ziehen, " + slideHeight(line) + ", für die " + (cut.forKind == "under-slide")?then("Unterkante", "Mitte") + " der Schiene."/>
     </#list>
@@ -877,7 +882,7 @@
   <#else>
     <#assign cup = cut.forKind == "concealed-hinge">
     <#assign named = {"peg hole": "Löcher für Holznägel", "fastener recess": "Aussparungen für Plattenhalter", "counterbore": "Stufenbohrungen"}>
-    <#assign holes = named[cut.term]!(cup?then("Topflöcher", (cut.forKind == "")?then("Löcher", "Löcher für " + words["kind." + cut.forKind])))>
+    <#assign holes = named[cut.term]!(cup?then("Topflöcher", (cut.forKind == "")?then("Löcher", "Löcher für " + several(cut.forKind))))>
     <#assign bit = cup?then("Forstnerbohrer", "Holzspiralbohrer")>
     <@title holes + inParts() + " bohren"/>
     <#if cut.depth == "">
@@ -1392,9 +1397,9 @@
     <#if !screwed>
       <@say "An das Klebeband drücken."/>
     <#else>
-      <@say has("fit-front-turning")?then("An das Klebeband drücken und von vorn durch das Loch für " + held + " eine Schraube für die Zwischenzeit ein Stück weit in den Kasten drehen; sie muss kürzer als beide zusammen sein, ihr Kopf breiter als das Loch.", "Dort halten und von vorn durch die Löcher für " + held + " zwei Schrauben für die Zwischenzeit ein Stück weit in den Kasten drehen; sie müssen kürzer als beide zusammen sein, ihre Köpfe breiter als die Löcher.")/>
+      <@say has("fit-front-turning")?then("An das Klebeband drücken und von vorn durch das Loch für den " + held + " eine Schraube für die Zwischenzeit ein Stück weit in den Kasten drehen; sie muss kürzer als beide zusammen sein, ihr Kopf breiter als das Loch.", "Dort halten und von vorn durch die Löcher für den " + held + " zwei Schrauben für die Zwischenzeit ein Stück weit in den Kasten drehen; sie müssen kürzer als beide zusammen sein, ihre Köpfe breiter als die Löcher.")/>
     </#if>
-    <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für " + held + " oder an seiner Unterkante,") + " und die Front an den Kasten spannen."/>
+    <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für den " + held + " oder an seiner Unterkante,") + " und die Front an den Kasten spannen."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
         <@say "Durch jedes Schraubenloch vorbohren" + h.piloted?then(", mit Bohrer und Tiefe, die bei diesem Schritt angegeben sind,", "") + " und " + (h.count % total(moving) == 0)?then(many("Schraube", h.count / total(moving)), "durch jedes eine Schraube") + drivenHow(h) + " eindrehen."/>
@@ -1406,11 +1411,11 @@
       <@say has("fit-front-turning")?then("Die Schraube für die Zwischenzeit herausnehmen.", "Die Schrauben für die Zwischenzeit herausnehmen.")/>
     </#if>
     <#if has("fit-front-drilled")>
-      <@say "Ein Reststück hinter den Kasten spannen und von vorn durch die Löcher für " + held + " mit dem bei diesem Schritt angegebenen Bohrer weiterbohren, sodass Front und Kasten in einer Flucht gebohrt sind."/>
+      <@say "Ein Reststück hinter den Kasten spannen und von vorn durch die Löcher für den " + held + " mit dem bei diesem Schritt angegebenen Bohrer weiterbohren, sodass Front und Kasten in einer Flucht gebohrt sind."/>
     <#elseif !screwed>
-      <@say "Wo die Löcher für " + held + " in Front und Kasten sich nicht treffen, von vorn noch einmal durchbohren."/>
+      <@say "Wo die Löcher für den " + held + " in Front und Kasten sich nicht treffen, von vorn noch einmal durchbohren."/>
     </#if>
-    <@say "Schubkasten hineinschieben und die Fuge noch einmal ansehen; " + held + " kommt zuletzt daran."/>
+    <@say "Schubkasten hineinschieben und die Fuge noch einmal ansehen; der " + held + " kommt zuletzt daran."/>
   <#elseif has("fit-door")>
     <@title plains(moving) + " einhängen"/>
     <#if total(moving) gt 1>
@@ -1799,11 +1804,14 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Möbel an der Wand sichern"/>
+      <#assign straps = (item.count gt 1)?then("jede Kippsicherung", "die Kippsicherung")>
+      <@say "Vor dem ersten Loch nachlesen, was der Hersteller der Kippsicherung zu Schrauben, Höhe und Wand sagt: Das und die örtlichen Vorschriften gehen dem vor, was hier steht."/>
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
       <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + ", das allein keine Schraube hält", "") + "."/>
-      <@say "Möbel an seinen Platz stellen und dahinter einen Wandständer oder festes Mauerwerk suchen."/>
-      <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " etwas tiefer an die Wand schrauben, wie der Hersteller der Kippsicherung sagt."/>
-      <@say "Kippsicherung straff ziehen und versuchen, das Möbel zu kippen: Es darf sich nicht bewegen."/>
+      <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen. Dahinter für " + straps + " einen Wandständer oder festes Mauerwerk suchen und dessen Mitte unter dieser Linie anzeichnen."/>
+      <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist."/>
+      <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Dübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
+      <@say "Möbel zurückschieben, " + straps + " straff ziehen und versuchen, das Möbel zu kippen: Es darf sich nicht bewegen."/>
       <#break>
     <#case "pull">
       <@title noun + " anbringen"/>

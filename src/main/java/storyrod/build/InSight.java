@@ -63,7 +63,12 @@ final class InSight {
   }
 
   private static boolean isFree(Box line, List<Box> others) {
-    return others.stream().noneMatch(line::overlaps);
+    for (Box other : others) {
+      if (line.overlaps(other)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A cell of a level, as a thin box. */

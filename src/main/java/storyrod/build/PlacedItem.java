@@ -6,6 +6,7 @@ import java.util.function.DoubleBinaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.HardwareEntry;
 import storyrod.description.Located;
+import storyrod.geometry.FlatFace;
 import storyrod.geometry.Solid;
 import storyrod.piece.Joint;
 
@@ -95,11 +96,14 @@ public record PlacedItem(
   }
 
   private double reach(DoubleBinaryOperator farther) {
-    return solid.faces().stream()
-        .flatMap(face -> face.outer().stream())
-        .mapToDouble(out::dot)
-        .reduce(farther)
-        .orElse(0);
+    List<FlatFace> faces = solid.faces();
+    double reach = faces.isEmpty() ? 0 : out.dot(faces.getFirst().outer().getFirst());
+    for (FlatFace face : faces) {
+      for (Vector3D corner : face.outer()) {
+        reach = farther.applyAsDouble(reach, out.dot(corner));
+      }
+    }
+    return reach;
   }
 
   /** Whether a step fits it, on trial too: closes its joint, or mounts its line of the list. */

@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import storyrod.description.AssemblyEntry;
 import storyrod.description.Diagnostic;
 import storyrod.description.HardwareEntry;
 import storyrod.piece.Joint;
@@ -25,7 +27,8 @@ final class LoosePart implements Check {
   public Explanation explanation() {
     return new Explanation(
         "Every part hangs together with the first one by joints that hold, by hardware,"
-            + " or by lying in slots of two other parts.",
+            + " or by lying in slots of two other parts. A sub-assembly with `loose: yes` lies in or"
+            + " on the rest by its weight, but its own parts hang together.",
         "Follows from the description.",
         "It does not ask how strong a joint is.");
   }
@@ -38,14 +41,28 @@ final class LoosePart implements Check {
     Map<String, Set<String>> ties = ties(piece);
     Set<String> seen = reached(piece.parts().getFirst().name(), ties);
     List<Diagnostic> found = new ArrayList<>();
+    Set<AssemblyEntry> free = new LinkedHashSet<>();
     for (Part part : piece.parts()) {
       if (!seen.contains(part.name())) {
         Set<String> together = reached(part.name(), ties);
         seen.addAll(together);
-        found.add(finding(part, together.size() - 1));
+        Optional<AssemblyEntry> unit = looseUnit(piece, part).filter(free::add);
+        if (unit.isEmpty()) {
+          found.add(finding(part, together.size() - 1));
+        }
       }
     }
     return found;
+  }
+
+  /**
+   * The sub-assembly of a part that is meant to be lifted off. What hangs together in it is free
+   * once: whatever else of it is loose is loose in it too.
+   */
+  private static Optional<AssemblyEntry> looseUnit(Piece piece, Part part) {
+    return piece.description().assemblies().values().stream()
+        .filter(each -> each.loose() && part.name().startsWith(each.name() + "."))
+        .findFirst();
   }
 
   private Diagnostic finding(Part part, int others) {
@@ -55,7 +72,9 @@ final class LoosePart implements Check {
             : ", nor the %s that hang%s together with it"
                 .formatted(others == 1 ? "part" : others + " parts", others == 1 ? "s" : "");
     return Diagnostic.warning(code(), part.at(), "nothing holds " + part.name() + more)
-        .hint("join it to its neighbour, or name it under `parts:` of the hardware that holds it");
+        .hint(
+            "join it to its neighbour, or name it under `parts:` of the hardware that holds it, or"
+                + " give its sub-assembly `loose: yes` if it is to be lifted off");
   }
 
   private static Map<String, Set<String>> ties(Piece piece) {
@@ -80,7 +99,7 @@ final class LoosePart implements Check {
       for (Part part : piece.parts()) {
         boolean drilled =
             part.cuts().stream()
-                .anyMatch(cut -> cut.forWhat().equals(java.util.Optional.of(entry.item().value())));
+                .anyMatch(cut -> cut.forWhat().equals(Optional.of(entry.item().value())));
         if (drilled && !entry.parts().isEmpty()) {
           tie(ties, part.name(), entry.parts().getFirst().value());
         }

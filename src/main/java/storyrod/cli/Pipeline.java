@@ -10,6 +10,7 @@ import storyrod.build.Verb;
 import storyrod.check.Checks;
 import storyrod.description.Description;
 import storyrod.description.DescriptionReader;
+import storyrod.description.Diagnostic;
 import storyrod.description.Diagnostics;
 import storyrod.description.Library;
 import storyrod.description.SourceText;
@@ -49,10 +50,35 @@ public final class Pipeline {
     return DescriptionReader.options(source);
   }
 
-  /** What is planned before anything is drawn. */
-  record Planned(Piece piece, StockPlan stock, BuildPlan build, Kept kept) {
+  /**
+   * What is planned before anything is drawn.
+   *
+   * @param shortages what was found while the stock was planned
+   */
+  record Planned(
+      Piece piece, StockPlan stock, BuildPlan build, Kept kept, List<Diagnostic> shortages) {
+    Planned {
+      shortages = List.copyOf(shortages);
+    }
+
     private Planned from(Kept files) {
-      return new Planned(piece, stock, build, files);
+      return new Planned(piece, stock, build, files, shortages);
+    }
+
+    /**
+     * The same for who buys all of its stock; as it is where nothing is on hand, or where a piece
+     * on hand gives what none that is bought can.
+     */
+    Planned asBought() {
+      if (piece.description().onHand().isEmpty()) {
+        return this;
+      }
+      Piece bought = piece.asBought();
+      Diagnostics found = new Diagnostics();
+      return StockPlanner.plan(bought, found)
+          .filter(plan -> !found.hasErrors())
+          .map(plan -> new Planned(bought, plan, build, kept, found.sorted()))
+          .orElse(this);
     }
   }
 
@@ -119,14 +145,21 @@ public final class Pipeline {
   /** Stock and order of work know nothing of each other, so they are planned side by side. */
   private static Optional<Planned> plan(Piece piece, Diagnostics diagnostics) {
     Diagnostics ofBuild = new Diagnostics();
-    Lazy<Optional<StockPlan>> stock = new Lazy<>(() -> StockPlanner.plan(piece, diagnostics));
+    Diagnostics ofStock = new Diagnostics();
+    Lazy<Optional<StockPlan>> stock = new Lazy<>(() -> StockPlanner.plan(piece, ofStock));
     Lazy<Optional<BuildPlan>> build = new Lazy<>(() -> Planner.plan(piece, ofBuild));
     boolean sound = !diagnostics.hasErrors();
     (sound ? Stream.of(stock, build) : Stream.of(stock)).parallel().forEach(Lazy::get);
+    diagnostics.addAll(ofStock.sorted());
     if (diagnostics.hasErrors()) {
       return Optional.empty();
     }
     diagnostics.addAll(ofBuild.sorted());
-    return stock.get().flatMap(s -> build.get().map(b -> new Planned(piece, s, b, Kept.NOTHING)));
+    return stock.get().flatMap(s -> build.get().map(b -> planned(piece, s, b, ofStock.sorted())));
+  }
+
+  private static Planned planned(
+      Piece piece, StockPlan stock, BuildPlan build, List<Diagnostic> shortages) {
+    return new Planned(piece, stock, build, Kept.NOTHING, shortages);
   }
 }

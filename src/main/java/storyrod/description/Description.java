@@ -133,6 +133,32 @@ public record Description(
         to.record(record));
   }
 
+  /** The same for who has nothing on hand yet and buys all of its stock. */
+  public Description asBought() {
+    return new Description(
+        source,
+        about,
+        format,
+        sizes,
+        stock,
+        parts,
+        joints,
+        cuts,
+        assemblies,
+        items,
+        hardware,
+        finish,
+        glue,
+        shop,
+        climate,
+        List.of(),
+        build,
+        options,
+        words,
+        units,
+        record);
+  }
+
   public Optional<PartEntry> part(String name) {
     return parts.stream().filter(part -> part.name().equals(name)).findFirst();
   }

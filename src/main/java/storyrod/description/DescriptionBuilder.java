@@ -190,6 +190,7 @@ final class DescriptionBuilder {
         block.name(),
         numbered(block.shortName(), block.entry()),
         block.entry().at(),
+        block.entry().yes("loose", false),
         block.parts().toList());
   }
 

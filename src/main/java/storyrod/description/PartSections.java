@@ -172,6 +172,11 @@ final class PartSections {
         Key.optional("turn", new Section(QUARTER_TURN), "How what is used is turned."),
         Key.optional("mirror", new AxisName(), "The axis along which it is a mirror image."),
         Key.optional("unit", new YesNo(), "Whether it is built first and fitted whole; usually."),
+        Key.optional(
+                "loose",
+                new YesNo(),
+                "Whether it lies in or on the rest, held by nothing, to lift off.")
+            .standard("no"),
         WHEN,
         Key.optional("repeat", new Section(REPEAT), "How many of them there are."),
         Key.optional("sizes", new Lengths(), "Lengths with names that only it knows."),

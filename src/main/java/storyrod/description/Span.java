@@ -20,6 +20,20 @@ public record Span(SourceText source, int start, int end) {
     return new Span(source, start + Math.min(from, end - start), start + Math.min(to, end - start));
   }
 
+  /** The same as that of any record, the offsets first: to compare two texts takes far longer. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Span that
+        && start == that.start
+        && end == that.end
+        && source.equals(that.source);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * start + end;
+  }
+
   @Override
   public String toString() {
     return source.file() + ":" + line() + ":" + column();

@@ -35,7 +35,8 @@ record Translation(Words words) {
   }
 
   AssemblyEntry assembly(AssemblyEntry unit) {
-    return new AssemblyEntry(unit.name(), words.name(unit.title()), unit.at(), unit.parts());
+    return new AssemblyEntry(
+        unit.name(), words.name(unit.title()), unit.at(), unit.loose(), unit.parts());
   }
 
   ItemEntry item(ItemEntry item) {

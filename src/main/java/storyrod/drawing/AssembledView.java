@@ -10,6 +10,16 @@ final class AssembledView {
 
   /** An isometric view that fills a page, at a scale of its own, without marks, all mounted. */
   public static Drawing draw(Piece piece, List<Hardware> hardware, Size page) {
+    return draw(picture(piece, hardware), page);
+  }
+
+  /** The same of what is seen of it. */
+  static Drawing draw(Picture picture, Size page) {
+    return picture.drawn("cover", Picture.Notes.NONE, page);
+  }
+
+  /** What is seen of it, for any page. */
+  static Picture picture(Piece piece, List<Hardware> hardware) {
     List<Hardware> mounted = hardware.stream().filter(Hardware::isMounted).toList();
     Scene scene =
         new Scene(
@@ -17,7 +27,6 @@ final class AssembledView {
                     .map(part -> new Scene.Item(part.name(), part.placed(), Vector3D.ZERO))
                     .toList())
             .wearing(mounted);
-    return Picture.of(scene, piece.parts(), piece.parts().size(), View.USUAL)
-        .drawn("cover", Picture.Notes.NONE, page);
+    return Picture.of(scene, piece.parts(), piece.parts().size(), View.USUAL);
   }
 }

@@ -14,8 +14,8 @@ import storyrod.stock.StockPlan;
 
 /**
  * Draws one plan for the pages of one edition after another. A drawing is made anew only where its
- * room is another; drawings are the same as those of an office that has drawn nothing yet. Not for
- * several threads at once.
+ * room is another, from what is seen in rooms of any size; drawings are the same as those of an
+ * office that has drawn nothing yet. Not for several threads at once.
  */
 public final class DrawingOffice {
   private final Piece piece;
@@ -33,11 +33,12 @@ public final class DrawingOffice {
   public DrawingOffice(Piece piece, StockPlan stock, BuildPlan build) {
     this.piece = piece;
     List<Hardware> hardware = Hardware.of(piece);
-    parts = new Kept<>(rooms -> PartSheets.draw(piece, rooms));
-    covers = new Kept<>(rooms -> AssembledView.draw(piece, hardware, rooms.cover()));
-    general = new Kept<>(rooms -> GeneralSheets.draw(piece, rooms));
-    exploded = new Kept<>(rooms -> ExplodedViews.draw(piece, build, hardware, rooms));
-    joints = new Kept<>(rooms -> JointSheets.draw(piece, rooms));
+    Lazy<Picture> cover = new Lazy<>(() -> AssembledView.picture(piece, hardware));
+    parts = new Kept<>(PartSheets.of(piece));
+    covers = new Kept<>(rooms -> AssembledView.draw(cover.get(), rooms.cover()));
+    general = new Kept<>(GeneralSheets.of(piece));
+    exploded = new Kept<>(new ExplodedViews(piece, build, hardware)::draw);
+    joints = new Kept<>(JointSheets.of(piece, hardware));
     layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
     templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms.fullSize()));
     build.steps().parallelStream()
@@ -77,14 +78,15 @@ public final class DrawingOffice {
 
   /** All that a plan set shows, each drawing for the room that its page has. */
   public Drawings drawings(Rooms rooms) {
+    Lazy<Drawing> cover = new Lazy<>(() -> covers.drawn(rooms));
     Lazy<Exploded> views = new Lazy<>(() -> exploded.drawn(rooms));
     Lazy<Map<Integer, Drawing>> ofSteps = new Lazy<>(() -> steps(rooms));
     Lazy<List<GeneralSheet>> sheets = new Lazy<>(() -> general.drawn(rooms));
     Lazy<PartSheets.Sheets> ofParts = new Lazy<>(() -> parts.drawn(rooms));
     Lazy<List<JointSheet>> ofJoints = new Lazy<>(() -> joints.drawn(rooms));
-    Stream.of(views, ofSteps, sheets, ofParts, ofJoints).parallel().forEach(Lazy::get);
+    Stream.of(views, ofSteps, sheets, ofParts, ofJoints, cover).parallel().forEach(Lazy::get);
     return new Drawings(
-        covers.drawn(rooms),
+        cover.get(),
         sheets.get(),
         views.get(),
         ofParts.get().parts(),

@@ -8,6 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import storyrod.build.BuildPlan;
 import storyrod.build.Levels;
 import storyrod.build.Unit;
+import storyrod.geometry.Lazy;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -15,6 +16,7 @@ import storyrod.piece.Piece;
 /**
  * The exploded views of a piece. Where all of it opened at once is crowded, its sub-assemblies stay
  * closed in the view of the piece and have views of their own; every mark has a balloon in one.
+ * What is seen is worked out once, for rooms of any size.
  */
 final class ExplodedViews {
   /** More marks than these are too many for one view. */
@@ -22,28 +24,40 @@ final class ExplodedViews {
 
   private final Piece piece;
   private final BuildPlan plan;
-  private final Rooms rooms;
   private final Map<String, List<Unit>> levels;
-
   private final List<Hardware> hardware;
+  private final Lazy<ExplodedView> whole = new Lazy<>(this::whole);
+  private final Lazy<List<Inner>> inner = new Lazy<>(this::inner);
 
-  private ExplodedViews(Piece piece, BuildPlan plan, List<Hardware> hardware, Rooms rooms) {
+  /** Those of a piece; nothing is worked out before they are drawn for the first time. */
+  ExplodedViews(Piece piece, BuildPlan plan, List<Hardware> hardware) {
     this.hardware = hardware;
     this.piece = piece;
     this.plan = plan;
-    this.rooms = rooms;
     this.levels = Levels.withFronts(piece);
   }
 
-  /** Isometric exploded views, each as large as its room, at scales of their own. */
-  static Exploded draw(Piece piece, BuildPlan plan, List<Hardware> hardware, Rooms rooms) {
-    ExplodedViews views = new ExplodedViews(piece, plan, hardware, rooms);
-    List<String> assemblies = views.assemblies();
-    if (assemblies.isEmpty() || piece.marks().size() <= MOST_MARKS) {
-      ExplodedView open = ExplodedView.open(piece, plan, hardware);
-      return open.piece(open.names(), rooms, List.of());
+  /** Sub-assemblies that are alike, and the view that shows them. */
+  private record Inner(List<String> alike, ExplodedView view) {
+    GeneralSheet drawn(Size room) {
+      return new GeneralSheet(view.drawn("exploded-" + alike.getFirst(), room), alike);
     }
-    return views.closed(views.opened(assemblies));
+  }
+
+  /** Isometric exploded views, each as large as its room, at scales of their own. */
+  Exploded draw(Rooms rooms) {
+    return isOpen()
+        ? whole.get().piece(whole.get().names(), rooms, List.of())
+        : closed(opened(rooms), rooms);
+  }
+
+  /** Whether all of it is opened at once. */
+  private boolean isOpen() {
+    return assemblies().isEmpty() || piece.marks().size() <= MOST_MARKS;
+  }
+
+  private ExplodedView whole() {
+    return isOpen() ? ExplodedView.open(piece, plan, hardware) : view(Nesting.PIECE, piece.parts());
   }
 
   /** The sub-assemblies of which there is something to open. */
@@ -54,8 +68,8 @@ final class ExplodedViews {
   }
 
   /** The piece with closed sub-assemblies, a balloon at the part of each that is seen best. */
-  private Exploded closed(List<GeneralSheet> opened) {
-    ExplodedView view = view(Nesting.PIECE, piece.parts());
+  private Exploded closed(List<GeneralSheet> opened, Rooms rooms) {
+    ExplodedView view = whole.get();
     List<String> named =
         levels.get(Nesting.PIECE).stream().map(unit -> best(unit, view.picture())).toList();
     return view.piece(named, rooms, opened);
@@ -68,21 +82,24 @@ final class ExplodedViews {
   }
 
   /** A view of each sub-assembly; one for those that are alike. */
-  private List<GeneralSheet> opened(List<String> assemblies) {
-    List<List<String>> alike = GeneralSheets.alike(Nesting.of(piece), assemblies);
-    List<ExplodedView> views =
-        alike.stream().map(List::getFirst).map(name -> view(name, parts(name))).toList();
+  private List<Inner> inner() {
+    return GeneralSheets.alike(Nesting.of(piece), assemblies()).stream()
+        .map(alike -> new Inner(alike, view(alike.getFirst(), parts(alike.getFirst()))))
+        .toList();
+  }
+
+  private List<GeneralSheet> opened(Rooms rooms) {
+    List<Inner> views = inner.get();
     List<Size> sizes = rooms.opened(heights(views));
     List<GeneralSheet> sheets = new ArrayList<>();
-    for (int i = 0; i < alike.size(); i++) {
-      String name = "exploded-" + alike.get(i).getFirst();
-      sheets.add(new GeneralSheet(views.get(i).drawn(name, sizes.get(i)), alike.get(i)));
+    for (int i = 0; i < views.size(); i++) {
+      sheets.add(views.get(i).drawn(sizes.get(i)));
     }
     return sheets;
   }
 
-  private static List<DoubleUnaryOperator> heights(List<ExplodedView> views) {
-    return views.stream().map(view -> (DoubleUnaryOperator) view::heightMm).toList();
+  private static List<DoubleUnaryOperator> heights(List<Inner> views) {
+    return views.stream().map(each -> (DoubleUnaryOperator) each.view::heightMm).toList();
   }
 
   private List<Part> parts(String level) {

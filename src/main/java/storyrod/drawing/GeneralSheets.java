@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import storyrod.drawing.GeneralDrawing.Plan;
 import storyrod.geometry.Face;
+import storyrod.geometry.Lazy;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -29,12 +32,12 @@ final class GeneralSheets {
 
   private static final String PAIR = "general-side-section";
 
-  private final Piece piece;
+  private final Shown shown;
   private final Rooms rooms;
   private final List<Scale> scales;
 
-  private GeneralSheets(Piece piece, Rooms rooms) {
-    this.piece = piece;
+  private GeneralSheets(Piece piece, Shown shown, Rooms rooms) {
+    this.shown = shown;
     this.rooms = rooms;
     this.scales = Scales.in(piece.description().printed().unit());
   }
@@ -71,16 +74,35 @@ final class GeneralSheets {
   }
 
   static List<GeneralSheet> draw(Piece piece, Rooms rooms) {
-    return new GeneralSheets(piece, rooms).drawn();
+    return of(piece).apply(rooms);
   }
 
+  /** What draws those of a piece for some rooms; what they show is worked out once. */
+  static Function<Rooms, List<GeneralSheet>> of(Piece piece) {
+    Lazy<Shown> shown = new Lazy<>(() -> Shown.of(piece));
+    return rooms -> new GeneralSheets(piece, shown.get(), rooms).drawn();
+  }
+
+  /** What the drawings show in rooms of any size: the whole, and units that are alike. */
+  private record Shown(Lazy<GeneralPlans.Whole> whole, List<Alike> units) {
+    static Shown of(Piece piece) {
+      GeneralPlans plans = new GeneralPlans(piece, piece.description().words());
+      return new Shown(
+          new Lazy<>(plans::whole),
+          alike(plans.units().nesting(), plans.units().drawn()).stream()
+              .map(units -> new Alike(units, new Lazy<>(() -> plans.unit(units.getFirst()))))
+              .toList());
+    }
+  }
+
+  /** Units that are alike, with the ways to show them. */
+  private record Alike(List<String> units, Lazy<List<Plan>> plans) {}
+
   private List<GeneralSheet> drawn() {
-    GeneralPlans plans = new GeneralPlans(piece, piece.description().words());
-    List<List<String>> alike = alike(plans.units().nesting(), plans.units().drawn());
     List<Choices> all =
-        Stream.<java.util.function.Supplier<List<Choices>>>concat(
-                Stream.of(() -> whole(plans.whole())),
-                alike.stream().map(units -> () -> unit(plans, units)))
+        Stream.<Supplier<List<Choices>>>concat(
+                Stream.of(() -> whole(shown.whole.get())),
+                shown.units.stream().map(alike -> () -> unit(alike)))
             .parallel()
             .flatMap(each -> each.get().stream())
             .toList();
@@ -146,8 +168,8 @@ final class GeneralSheets {
     return drawing.scale().map(Scale::factor).orElse(0.0);
   }
 
-  private List<Choices> unit(GeneralPlans plans, List<String> units) {
-    Choices choices = choices(new Wish(Fitting.of(plans.unit(units.getFirst())), units), 1);
+  private List<Choices> unit(Alike alike) {
+    Choices choices = choices(new Wish(Fitting.of(alike.plans.get()), alike.units), 1);
     return choices.drawings.isEmpty() ? List.of() : List.of(choices);
   }
 

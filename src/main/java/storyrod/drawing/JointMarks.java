@@ -17,8 +17,12 @@ final class JointMarks {
   /** A ring on a part looks like a mark of that part, so it stands beside unless that is far. */
   private static final double ON_A_PART = 25;
 
+  /** Two leaders that cross are taken for each other: rather a ring on a part. */
+  private static final double PER_LEADER = 60;
+
   private final Paper paper;
   private final Bounds whole;
+  private final List<Paper.Stretch> leaders = new ArrayList<>();
   private final List<JointMark> all = new ArrayList<>();
   private final List<Bounds> rooms = new ArrayList<>();
 
@@ -42,8 +46,13 @@ final class JointMarks {
       JointMark mark = all.get(i);
       place(mark, rooms.get(i), parts)
           .or(() -> place(mark, whole, parts))
-          .ifPresent(centre -> paper.add(new Balloon(centre, mark.tip(), mark.mark())));
+          .ifPresent(centre -> put(mark, centre));
     }
+  }
+
+  private void put(JointMark mark, At centre) {
+    paper.add(new Balloon(centre, mark.tip(), mark.mark()));
+    leaders.add(mark.leader(centre));
   }
 
   private Path2D parts() {
@@ -65,13 +74,17 @@ final class JointMarks {
         At centre = new At(x, y);
         double cost = centre.distance(mark.tip()) + (parts.contains(x, y) ? ON_A_PART : 0);
         if (cost < least && isFree(mark, centre)) {
-          cost += PER_CROSSING * paper.crossed(mark.leader(centre));
+          cost += PER_CROSSING * paper.crossed(mark.leader(centre)) + crossing(mark, centre);
           best = cost < least ? Optional.of(centre) : best;
           least = Math.min(cost, least);
         }
       }
     }
     return best;
+  }
+
+  private double crossing(JointMark mark, At centre) {
+    return PER_LEADER * leaders.stream().filter(mark.leader(centre)::crosses).count();
   }
 
   private boolean isFree(JointMark mark, At centre) {

@@ -7,13 +7,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
+import storyrod.geometry.Lazy;
 import storyrod.piece.Piece;
 
 /** Draws each kind of joint once: at the left taken apart, at the right put together and sawn. */
@@ -36,27 +39,47 @@ final class JointSheets {
 
   private static final double MM_PER_DIMENSION = 5;
 
-  private final JointKind kind;
-  private final List<Hardware> hardware;
+  /** In a smaller scale than 1:5 a screw or dowel is a mere dash, whatever dimensions it saves. */
+  private static final double LEAST_FACTOR = 0.2;
+
+  private static final double UNREADABLE = 100;
+
+  private final Shown shown;
   private final Notation notation;
   private final Size room;
 
-  private JointSheets(JointKind kind, List<Hardware> hardware, Notation notation, Size room) {
-    this.kind = kind;
-    this.hardware = hardware;
+  private JointSheets(Shown shown, Notation notation, Size room) {
+    this.shown = shown;
     this.notation = notation;
     this.room = room;
   }
 
-  static List<JointSheet> draw(Piece piece, Rooms rooms) {
-    List<JointKind> kinds = JointKind.of(piece);
-    List<Hardware> hardware = Hardware.of(piece);
-    List<JointSheet> all =
-        kinds.stream()
-            .parallel()
-            .map(kind -> new JointSheets(kind, hardware, Notation.of(piece), rooms.joint()).sheet())
+  /** A kind of joint as it is seen apart and sawn, and its figures: the same in any room. */
+  private record Shown(JointKind kind, JointApart apart, JointSection sawn, List<Wanted> wanted) {
+    static Shown of(JointKind kind, List<Hardware> hardware, Notation notation) {
+      return new Shown(
+          kind,
+          JointApart.of(kind.shown()),
+          JointSection.of(kind.shown(), hardware, FINER.getFirst()),
+          JointFigures.of(kind.shown(), notation));
+    }
+  }
+
+  /** What draws those of a piece for some rooms; what it sees of them is worked out once. */
+  static Function<Rooms, List<JointSheet>> of(Piece piece, List<Hardware> hardware) {
+    Notation notation = Notation.of(piece);
+    List<Lazy<Shown>> all =
+        JointKind.of(piece).stream()
+            .map(kind -> new Lazy<>(() -> Shown.of(kind, hardware, notation)))
             .toList();
-    return numbered(alike(all));
+    return rooms -> numbered(alike(sheets(all, notation, rooms.joint())));
+  }
+
+  private static List<JointSheet> sheets(List<Lazy<Shown>> all, Notation notation, Size room) {
+    return all.stream()
+        .parallel()
+        .map(shown -> new JointSheets(shown.get(), notation, room).sheet())
+        .toList();
   }
 
   /**
@@ -91,7 +114,7 @@ final class JointSheets {
   }
 
   private JointSheet sheet() {
-    return new JointSheet(kind, drawn("joint"));
+    return new JointSheet(shown.kind, drawn("joint"));
   }
 
   private Drawing drawn(String name) {
@@ -100,7 +123,7 @@ final class JointSheets {
     Bounds left = new Bounds(EDGE_MM, EDGE_MM, middle, room.heightMm() - EDGE_MM);
     Bounds beside =
         new Bounds(left.left() + MARK_MM, left.top() + EDGE_MM, left.right(), left.bottom());
-    List<JointMark> apart = JointApart.of(kind.shown()).addTo(paper, beside);
+    List<JointMark> apart = shown.apart.addTo(paper, beside);
     Bounds right =
         new Bounds(middle + EDGE_MM, EDGE_MM, room.widthMm() - EDGE_MM, room.heightMm() - EDGE_MM);
     List<JointMark> sawn = addSection(paper, right);
@@ -108,7 +131,18 @@ final class JointSheets {
     marks.add(apart, left);
     marks.add(sawn, right);
     marks.place();
-    return new Drawing(name, room.widthMm(), room.heightMm(), Optional.empty(), paper.elements());
+    return trimmed(name, paper);
+  }
+
+  /** As high as what is on it: rows of low pictures stand closer together. */
+  private Drawing trimmed(String name, Paper paper) {
+    Bounds used = paper.bounds();
+    double height = Math.min(room.heightMm(), used.height() + 2 * EDGE_MM);
+    List<Element> moved =
+        paper.elements().stream()
+            .map(each -> Moved.by(each, 0, Math.min(0, EDGE_MM - used.top())))
+            .toList();
+    return new Drawing(name, room.widthMm(), height, Optional.empty(), moved);
   }
 
   /** A section with the dimensions that found room, and how many did not. */
@@ -122,7 +156,9 @@ final class JointSheets {
     double cost() {
       Bounds bounds = section.bounds();
       double side = Math.max(bounds.width(), bounds.height());
-      return left + covered() * MOST_TRIES + Math.max(0, (READABLE_MM - side) / MM_PER_DIMENSION);
+      double small = Math.max(0, (READABLE_MM - side) / MM_PER_DIMENSION);
+      double tiny = section.scale().factor() < LEAST_FACTOR ? UNREADABLE : 0;
+      return left + covered() * MOST_TRIES + small + tiny;
     }
 
     /** How many parts have figures where their marks have to point. */
@@ -141,9 +177,9 @@ final class JointSheets {
     double dx = place.right() - (size.widthMm() - own.width()) / 2 - own.right();
     double dy = place.top() + (size.heightMm() - own.height()) / 2 - own.top();
     laid.paper.elements().forEach(each -> paper.add(Moved.by(each, dx, dy)));
-    At at = new At(place.right(), place.bottom() - EDGE_MM);
+    At at = new At(place.right(), own.bottom() + dy + CAPTION_MM - EDGE_MM);
     paper.add(new Text(TextStyle.SMALL, at, Anchor.END, true, caption(laid.section.scale())));
-    return kind.shown().parts().stream()
+    return shown.kind.shown().parts().stream()
         .flatMap(each -> laid.section.mark(each.part()).stream())
         .map(mark -> new JointMark(mark.mark(), mark.tip().plus(dx, dy)))
         .toList();
@@ -157,14 +193,13 @@ final class JointSheets {
   private Laid laid(Size size) {
     List<Scale> scales = new ArrayList<>(FINER);
     scales.addAll(Scales.in(notation.format().unit()));
-    JointSection sawn = JointSection.of(kind.shown(), hardware, scales.getFirst());
     return scales.stream()
-        .map(sawn::to)
+        .map(shown.sawn::to)
         .filter(section -> isIn(section, size))
         .limit(MOST_TRIES)
         .map(section -> laid(section, size))
         .min(Comparator.comparingDouble(Laid::cost))
-        .orElseGet(() -> bare(sawn.to(scales.getLast())));
+        .orElseGet(() -> bare(shown.sawn.to(scales.getLast())));
   }
 
   private static boolean isIn(JointSection section, Size size) {
@@ -172,12 +207,13 @@ final class JointSheets {
     return bounds.width() <= size.widthMm() && bounds.height() <= size.heightMm();
   }
 
-  /** With as many dimensions, from the first, as the room holds. */
+  /** With as many dimensions, from the first, as the room holds beside the marks. */
   private Laid laid(JointSection section, Size size) {
-    List<Wanted> wanted = JointFigures.of(kind.shown(), notation);
-    return IntStream.iterate(wanted.size(), count -> count > 0, count -> count - 1)
+    List<Wanted> wanted = shown.wanted;
+    return IntStream.rangeClosed(1, wanted.size())
+        .map(less -> wanted.size() - less + 1)
         .mapToObj(count -> laid(section, wanted, count))
-        .filter(laid -> laid.fits(size))
+        .filter(laid -> laid.fits(size) && laid.covered() == 0)
         .findFirst()
         .orElseGet(() -> laid(section, wanted, 0));
   }

@@ -5,19 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import storyrod.build.CutKind;
 import storyrod.build.ShowFaces;
-import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.Area;
-import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
-import storyrod.drawing.Drawing.Text;
-import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
@@ -36,13 +31,8 @@ import storyrod.words.Words;
  */
 record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, List<String> captions)
     implements Tile {
-  private static final double LOOP_MM = 1.1;
   private static final double WEDGE_MM = 1.1;
   private static final double OFF_MM = 0.4;
-  private static final double ARROW_MM = 4;
-  private static final double ARROW_ROOM_MM = 3;
-  private static final double EDGE_MM = 1.5;
-  private static final int POINTS = 16;
 
   /** Room round the part for its edge marks. */
   private static final double AROUND_MM = 2;
@@ -102,7 +92,17 @@ record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, Li
             room.top() + AROUND_MM,
             room.right() - AROUND_MM,
             room.bottom() - AROUND_MM);
-    ShortFace face = ShortFace.in(inner, lengthMm(), widthMm());
+    MarkLetter letter = new MarkLetter(mark.mark());
+    ShortFace whole = ShortFace.in(inner, lengthMm(), widthMm());
+    boolean isOn = letter.on(whole.rectangles().getFirst()).isPresent();
+    ShortFace face =
+        isOn
+            ? whole
+            : ShortFace.in(
+                new Bounds(
+                    inner.left(), inner.top(), inner.right() - letter.besideMm(), inner.bottom()),
+                lengthMm(),
+                widthMm());
     List<Element> elements = new ArrayList<>();
     for (Bounds each : face.rectangles()) {
       elements.add(new Area(Tone.TOP, List.of(each.corners())));
@@ -110,42 +110,12 @@ record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, Li
     }
     face.breakLine().ifPresent(elements::add);
     edges.forEach(edge -> elements.addAll(wedge(edge, face.bounds())));
-    elements.addAll(letter(face.rectangles().getFirst()));
+    elements.addAll(
+        isOn
+            ? letter.on(face.rectangles().getFirst()).orElseThrow()
+            : letter.beside(face.bounds()));
     return List.of(
         new Group(Ink.id(flat.part()), mark.mark(), mark.title(), List.copyOf(elements)));
-  }
-
-  /** The letter with its arrow, and beside them the face mark, or below where that has no room. */
-  private List<Element> letter(Bounds on) {
-    double wide = TextSetting.of(TextStyle.MARK, mark.mark()).width();
-    double row = ARROW_ROOM_MM + wide + 3 * LOOP_MM;
-    boolean isRow = row <= on.width() || on.height() < on.width();
-    double left = on.left() + Math.max(0, Math.min(EDGE_MM, (on.width() - row) / 2));
-    double middle = isRow ? on.middle().y() : on.top() + on.height() / 3;
-    double half = Math.min(ARROW_MM, on.height() * 0.8) / 2;
-    double x = left + ARROW_ROOM_MM / 2;
-    double base = middle + TextStyle.MARK.sizeMm() * TextSetting.ASCENT / 2;
-    At text = new At(left + ARROW_ROOM_MM, base);
-    At loop =
-        isRow
-            ? new At(text.x() + wide + 1.6 * LOOP_MM, middle)
-            : new At(on.middle().x(), on.bottom() - on.height() / 4);
-    return List.of(
-        new Arrow(new At(x, middle + half), new At(x, middle - half), false),
-        new Text(TextStyle.MARK, text, Anchor.START, true, mark.mark()),
-        new Line(Role.CUT, loop(loop)));
-  }
-
-  private static List<At> loop(At middle) {
-    List<At> points = new ArrayList<>();
-    points.add(middle.plus(LOOP_MM, 2 * LOOP_MM / 1.5));
-    IntStream.rangeClosed(0, POINTS)
-        .mapToDouble(i -> Math.PI * (1.75 * i / POINTS))
-        .mapToObj(
-            turn ->
-                middle.plus(-LOOP_MM * 0.8 * StrictMath.cos(turn), -LOOP_MM * StrictMath.sin(turn)))
-        .forEach(points::add);
-    return points;
   }
 
   /** Outside the part with its point at the edge; of a part seen from behind left is right. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import storyrod.piece.Mark;
@@ -23,21 +24,29 @@ final class PartSheets {
 
   private final Piece piece;
   private final Rooms rooms;
+  private final Map<String, Drawer> drawers;
 
-  private PartSheets(Piece piece, Rooms rooms) {
+  private PartSheets(Piece piece, Rooms rooms, Map<String, Drawer> drawers) {
     this.piece = piece;
     this.rooms = rooms;
+    this.drawers = drawers;
   }
 
   /** The drawings of parts, and of the blanks out of which pieces are cut, by their marks. */
   record Sheets(Map<String, Drawing> parts, Map<String, Drawing> blanks) {}
 
-  static Sheets draw(Piece piece, Rooms rooms) {
-    return new PartSheets(piece, rooms).drawn();
+  /** What draws those of a piece for some rooms; what does not depend on these is found once. */
+  static Function<Rooms, Sheets> of(Piece piece) {
+    Map<String, Drawer> drawers = new ConcurrentHashMap<>();
+    return rooms -> new PartSheets(piece, rooms, drawers).drawn();
   }
 
   /** A drawing to be made: of a part, or of its blank. */
-  private record Sheet(Mark mark, boolean isBlank) {}
+  private record Sheet(Mark mark, boolean isBlank) {
+    String name() {
+      return (isBlank ? "blank-" : "part-") + mark.mark();
+    }
+  }
 
   private Sheets drawn() {
     List<Sheet> sheets = piece.marks().stream().flatMap(this::sheets).toList();
@@ -87,7 +96,7 @@ final class PartSheets {
   /** The drawings of a part for a page of its own and for shares of a page, the largest first. */
   private List<Drawing> choices(Sheet sheet) {
     List<Drawing> choices = new ArrayList<>();
-    Drawer drawer = drawer(sheet);
+    Drawer drawer = drawers.computeIfAbsent(sheet.name(), any -> drawer(sheet));
     choices.add(drawer.anyhow.apply(room(sheet, 1)));
     for (double share : SMALLER) {
       Size room = room(sheet, share);

@@ -15,6 +15,12 @@ import org.jfree.svg.ViewBox;
 /** Writes a drawing as an SVG of its true size, text as text; equal drawings give equal bytes. */
 public final class SvgWriter {
   private static final int DECIMALS = 2;
+  private static final int HUNDRED = 100;
+
+  /** Below a half by far more than a double of some size is off; what is nearer is told exactly. */
+  private static final double NEAR_HALF = 0.4999;
+
+  private static final double LARGE = 1e9;
 
   private SvgWriter() {}
 
@@ -50,7 +56,26 @@ public final class SvgWriter {
         + "\n";
   }
 
-  private static String number(double value) {
+  /** A number as it is printed; exact halves go to the even digit. */
+  static String number(double value) {
+    double hundredths = value * HUNDRED;
+    double nearest = Math.rint(hundredths);
+    boolean isClear = Math.abs(hundredths - nearest) < NEAR_HALF;
+    return isClear && Math.abs(value) < LARGE ? decimal((long) nearest) : exact(value);
+  }
+
+  private static String decimal(long hundredths) {
+    long rest = Math.abs(hundredths);
+    String sign = hundredths < 0 ? "-" : "";
+    long last = rest % HUNDRED;
+    if (last == 0) {
+      return sign + rest / HUNDRED;
+    }
+    String digits = last % 10 == 0 ? Long.toString(last / 10) : (last < 10 ? "0" : "") + last;
+    return sign + rest / HUNDRED + "." + digits;
+  }
+
+  private static String exact(double value) {
     BigDecimal rounded =
         new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();

@@ -178,17 +178,33 @@ final class Tiers {
     return false;
   }
 
-  /** How many later neighbours would have to go a tier further because of the figures. */
+  /**
+   * How many later neighbours would have to go a tier further because of the figures, or have them
+   * on their line, where two sizes are read as one.
+   */
   private long inTheWay(Wanted each, boolean turned, List<Wanted> later) {
-    Placed place = plain(each, turned);
+    DimensionLayout layout = layout(each, turned);
+    Placed place = placed(layout, 0);
     return later.stream()
         .map(other -> plain(other, false))
-        .filter(other -> !place.spans(other) && place.reaches(other))
+        .filter(other -> !place.spans(other))
+        .filter(other -> place.reaches(other) || bearsFiguresOf(layout, other))
         .count();
   }
 
+  private static boolean bearsFiguresOf(DimensionLayout layout, Placed other) {
+    Dimension d = layout.dimension();
+    double end = d.alongX() ? d.to().x() : d.to().y();
+    return !layout.textInside()
+        && (Math.abs(end - other.low) < 0.01 || Math.abs(end - other.high) < 0.01);
+  }
+
   private Placed plain(Wanted each, boolean turned) {
-    return placed(DimensionLayout.of(dimension(each, new Spot(0, turned))), 0);
+    return placed(layout(each, turned), 0);
+  }
+
+  private DimensionLayout layout(Wanted each, boolean turned) {
+    return DimensionLayout.of(dimension(each, new Spot(0, turned)));
   }
 
   private List<Placed> on(Side side) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.PlaneConvexSubset;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -29,6 +30,7 @@ final class FaceMerger {
   private static final PrecisionModel GRID = new PrecisionModel(1e4);
   private static final GeometryFactory FACTORY = new GeometryFactory(GRID);
   private static final double STRAIGHT_MM = 2e-4;
+  private static final double WIDE_MM = 1e-3;
 
   private static final Comparator<Vector3D> BY_COORDINATES =
       Comparator.comparingDouble((Vector3D v) -> rounded(v.getX()))
@@ -91,12 +93,36 @@ final class FaceMerger {
    * fails, and they are united in pairs.
    */
   private Geometry united() {
+    if (pieces.size() == 1 && isWide(pieces.getFirst())) {
+      return onGrid(pieces.getFirst());
+    }
     Geometry all = FACTORY.createMultiPolygon(pieces.toArray(Polygon[]::new));
     try {
       return OverlayNG.overlay(all, FACTORY.createPolygon(), OverlayNG.UNION, GRID);
     } catch (TopologyException overlapping) {
       return UnaryUnionNG.union(List.<Geometry>copyOf(pieces), GRID);
     }
+  }
+
+  /** Whether no corner of a convex piece is so near to another side that both meet on the grid. */
+  private static boolean isWide(Polygon piece) {
+    Coordinate[] ring = piece.getExteriorRing().getCoordinates();
+    for (int i = 0; i + 1 < ring.length; i++) {
+      for (int j = 0; j + 1 < ring.length; j++) {
+        boolean isEnd = j == i || j == (i + 1) % (ring.length - 1);
+        if (!isEnd && Distance.pointToSegment(ring[j], ring[i], ring[i + 1]) < WIDE_MM) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static Polygon onGrid(Polygon piece) {
+    return FACTORY.createPolygon(
+        Stream.of(piece.getExteriorRing().getCoordinates())
+            .map(FaceMerger::onGrid)
+            .toArray(Coordinate[]::new));
   }
 
   private Stream<FlatFace> faces() {
@@ -146,8 +172,7 @@ final class FaceMerger {
   }
 
   private static boolean isStraight(Coordinate before, Coordinate at, Coordinate after) {
-    return org.locationtech.jts.algorithm.Distance.pointToLinePerpendicular(at, before, after)
-            < STRAIGHT_MM
+    return Distance.pointToLinePerpendicular(at, before, after) < STRAIGHT_MM
         || before.distance(after) < STRAIGHT_MM;
   }
 

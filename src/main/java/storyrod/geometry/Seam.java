@@ -12,6 +12,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 public record Seam(Vector3D from, Vector3D to, Vector3D one, Vector3D other) {
   private static final double ON_IT_MM = 0.002;
 
+  /** What lies on it is no farther from the box round it: beyond an end and beside it. */
+  private static final double NEAR_IT_MM = 2 * ON_IT_MM;
+
   Seam moved(Vector3D by) {
     return new Seam(from.add(by), to.add(by), one, other);
   }
@@ -27,6 +30,18 @@ public record Seam(Vector3D from, Vector3D to, Vector3D one, Vector3D other) {
 
   /** Whether a point lies on it. */
   public boolean holds(Vector3D point) {
+    return isIn(point.getX(), from.getX(), to.getX())
+        && isIn(point.getY(), from.getY(), to.getY())
+        && isIn(point.getZ(), from.getZ(), to.getZ())
+        && isOn(point);
+  }
+
+  /** Most points lie far off, which their coordinates tell at once. */
+  private static boolean isIn(double at, double from, double to) {
+    return at >= Math.min(from, to) - NEAR_IT_MM && at <= Math.max(from, to) + NEAR_IT_MM;
+  }
+
+  private boolean isOn(Vector3D point) {
     Vector3D run = to.subtract(from);
     double share = point.subtract(from).dot(run) / run.normSq();
     double slack = ON_IT_MM / run.norm();

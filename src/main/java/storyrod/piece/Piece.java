@@ -53,6 +53,11 @@ public record Piece(
     return new Piece(description, others, marks, joints, kept, made);
   }
 
+  /** The same for who has nothing on hand: the parts stay, also in how many staves they have. */
+  public Piece asBought() {
+    return new Piece(description.asBought(), parts, marks, joints, kept, made);
+  }
+
   /** A part, or one of what is made for the joints, by its name. */
   public Part part(String name) {
     for (Part part : parts) {

@@ -25,8 +25,12 @@ public record Edition(String name, List<String> sections, Map<String, String> sw
   /** Whether all from which the plan was made goes into the PDF. */
   static final String ATTACHMENTS = "attachments";
 
+  /** Whether its reader has none of the stock that the maker has on hand. */
+  static final String BOUGHT = "bought";
+
   /** What an edition's file may switch on; off where it says nothing. */
-  static final List<String> SWITCHES = List.of("prices", "boxes", PREVIEW, LINES, ATTACHMENTS);
+  static final List<String> SWITCHES =
+      List.of("prices", "boxes", PREVIEW, LINES, ATTACHMENTS, BOUGHT);
 
   private static final String FOLDER = "editions/";
   private static final String ENDING = ".properties";
@@ -86,6 +90,11 @@ public record Edition(String name, List<String> sections, Map<String, String> sw
   /** Whether it shows the piece before it is sold, and so tells no size of any part. */
   public boolean isPreview() {
     return is(PREVIEW);
+  }
+
+  /** Whether its reader buys all of the stock, whatever the maker has on hand. */
+  public boolean isBought() {
+    return is(BOUGHT);
   }
 
   /** Whether a switch is on. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Operation;
@@ -33,13 +34,15 @@ public record JoineryPages(
   static final String KEY = "joinery";
 
   private static final double LEAST_WIDTH_MM = 80;
-  private static final double HEIGHT_MM = 43;
+  private static final double HEIGHT_MM = 39;
   private static final double GAP_MM = 6;
 
   /** What stands between the texts of a cell and below them. */
   private static final double SPACES_MM = 5.5;
 
-  private static final double LEAD_MM = 12;
+  /** The heading and the lead, above the first row alone. */
+  private static final double HEAD_MM = TableHeights.H1_MM + 10.5;
+
   private static final int MOST_ROWS = 12;
   private static final TextMeasure TITLE = new TextMeasure(PdfFonts.BOLD, 10, 1.25);
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
@@ -107,15 +110,18 @@ public record JoineryPages(
     for (int from = 0; from < entries.size(); from += columns(paper)) {
       rows.add(entries.subList(from, Math.min(from + columns(paper), entries.size())));
     }
+    return new JoineryPages(entries, pages(rows, print), width(paper), columns(paper));
+  }
+
+  private static List<List<List<Entry>>> pages(List<List<Entry>> rows, Print print) {
     List<Packing.Item> items =
-        rows.stream().map(row -> Packing.Item.of(heightMm(row, print))).toList();
-    return new JoineryPages(
-        entries,
-        Packing.pages(items, paper.roomMm() - LEAD_MM, MOST_ROWS).stream()
-            .map(page -> rows.subList(page.first(), page.first() + page.choices().size()))
-            .toList(),
-        width(paper),
-        columns(paper));
+        IntStream.range(0, rows.size())
+            .mapToObj(i -> heightMm(rows.get(i), print) + (i == 0 ? HEAD_MM : 0))
+            .map(Packing.Item::of)
+            .toList();
+    return Packing.evenPages(items, print.paper().roomMm(), MOST_ROWS).stream()
+        .map(page -> rows.subList(page.first(), page.first() + page.choices().size()))
+        .toList();
   }
 
   private static boolean isShown(JointKind kind, Piece piece, Chosen chosen) {

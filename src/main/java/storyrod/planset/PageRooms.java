@@ -23,12 +23,14 @@ public final class PageRooms implements Rooms {
   private final BuildPlan build;
   private final Paper paper;
   private final StepPages.Sheet sheet;
+  private final PartLines lines;
 
   private PageRooms(Piece piece, BuildPlan build, StepPages.Sheet sheet) {
     this.piece = piece;
     this.build = build;
     this.paper = sheet.paper();
     this.sheet = sheet;
+    this.lines = new PartLines(piece, build.steps(), sheet.texts());
   }
 
   /** The rooms on the pages of a piece's plan set in a language. */
@@ -80,7 +82,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public double besidePartMm(Mark mark) {
-    return PartPages.besideMm(mark, new PartLines(piece, build.steps(), sheet.texts()), paper);
+    return PartPages.besideMm(mark, lines, paper);
   }
 
   @Override

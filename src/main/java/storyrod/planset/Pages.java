@@ -43,7 +43,7 @@ record Pages(
     Glossary glossary,
     FullSizePages templates,
     Preview preview,
-    List<String> licence,
+    Licence licence,
     RecordPages record) {
   static final String EXPLODED = "exploded";
 
@@ -117,7 +117,7 @@ record Pages(
             last.glossary(),
             FullSizePages.of(set, print),
             Preview.of(set, steps, shopping, print),
-            licence(set),
+            Licence.of(set, true),
             RecordPages.of(set, print));
     return pages.placed(set, print);
   }
@@ -159,8 +159,8 @@ record Pages(
         last.glossary(),
         templates,
         preview,
-        licence,
-        record);
+        Licence.of(set, last.licenceBreaks()),
+        record.withRevisions(last.revisionsBreak()));
   }
 
   /** The tools go on below the lists where an edition has them there. */
@@ -168,14 +168,6 @@ record Pages(
     boolean follow = print.edition().follows("lists/hardware", "tools");
     double atMm = follow ? lists.endMm() : print.paper().roomMm();
     return print.edition().has("tools") ? ToolPages.of(set, steps, print, atMm) : ToolPages.NONE;
-  }
-
-  /** The lines of the maker's licence, blank ones left out; none if there is no licence. */
-  private static List<String> licence(PlanSet set) {
-    return set.piece().description().about().licence().stream()
-        .flatMap(String::lines)
-        .filter(line -> !line.isBlank())
-        .toList();
   }
 
   private EndPages.Ends ends(Print print) {
@@ -283,7 +275,7 @@ record Pages(
     data.put("glossary", glossary);
     data.put("templates", templates);
     data.put("preview", preview);
-    data.put("licence", licence);
+    data.put(Licence.KEY, licence);
     data.put("recorded", record.recorded());
     data.put("recordBreaks", record.breaks());
     data.put("madePages", record.made());

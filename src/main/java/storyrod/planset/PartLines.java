@@ -2,7 +2,9 @@ package storyrod.planset;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
@@ -20,8 +22,30 @@ import storyrod.piece.Piece;
  * The line under a part's title: how many there are, which of them are mirror images, and what of
  * the drawing is not made on the bench.
  */
-record PartLines(Piece piece, List<Step> steps, Texts texts) {
+final class PartLines {
+  private final Piece piece;
+  private final List<Step> steps;
+  private final Texts texts;
+  private final FrontHoles holes;
+  private final Map<String, String> lines = new ConcurrentHashMap<>();
+
+  PartLines(Piece piece, List<Step> steps, Texts texts) {
+    this.piece = piece;
+    this.steps = steps;
+    this.texts = texts;
+    this.holes = new FrontHoles(piece);
+  }
+
+  Texts texts() {
+    return texts;
+  }
+
+  /** The line of a mark, put together when it is first asked for. */
   String of(Mark mark) {
+    return lines.computeIfAbsent(mark.mark(), any -> line(mark));
+  }
+
+  private String line(Mark mark) {
     return Stream.concat(drilledLater(mark).stream(), pilotsLater(mark).stream())
         .reduce(counted(mark), (before, later) -> texts.say("part.also", before, later));
   }
@@ -44,7 +68,6 @@ record PartLines(Piece piece, List<Step> steps, Texts texts) {
 
   /** The holes that are drilled through those of a drawer's front, and in which step. */
   private Optional<String> drilledLater(Mark mark) {
-    FrontHoles holes = new FrontHoles(piece);
     Part part = mark.shown();
     return part.cuts().stream()
         .flatMap(cut -> holes.guide(part, cut).flatMap(front -> said(cut, front)).stream())
@@ -71,6 +94,10 @@ record PartLines(Piece piece, List<Step> steps, Texts texts) {
 
   private Stream<Drilled> pilots(Joint joint, Part part) {
     List<Cut> pilots = Pilots.of(piece, joint).stream().filter(part.cuts()::contains).toList();
+    return pilots.isEmpty() ? Stream.empty() : drilled(pilots, joint);
+  }
+
+  private Stream<Drilled> drilled(List<Cut> pilots, Joint joint) {
     return steps.stream()
         .filter(step -> step.verb() == Verb.FIT)
         .filter(step -> step.operations().stream().anyMatch(each -> drills(each, pilots, joint)))

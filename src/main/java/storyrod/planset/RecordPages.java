@@ -19,6 +19,9 @@ record RecordPages(
   /** The folder of its sections. */
   static final String FOLDER = "record/";
 
+  /** The section that tells how the plan has changed. */
+  static final String REVISIONS = "revisions";
+
   private static final String MADE = "made";
   private static final String STEPS = "steps";
 
@@ -33,16 +36,32 @@ record RecordPages(
   private static final double STOCK_MM = 32;
 
   static RecordPages of(PlanSet set, Print print) {
-    boolean lines = print.edition().is(Edition.LINES);
-    Recorded recorded = new Recording(set, print.texts(), lines).recorded();
+    Recorded recorded = recorded(set, print);
     Setting setting = new Setting(recorded, print);
     return new RecordPages(recorded, setting.breaks(), setting.made(), PhotoPages.of(set, print));
+  }
+
+  private static Recorded recorded(PlanSet set, Print print) {
+    return new Recording(set, print.texts(), print.edition().is(Edition.LINES)).recorded();
+  }
+
+  /** The height of the revisions below something else, zero if there are none. */
+  static double revisionsMm(PlanSet set, Print print) {
+    Recorded recorded = recorded(set, print);
+    return recorded.revisions().isEmpty() ? 0 : new Setting(recorded, print).heightMm(REVISIONS);
+  }
+
+  /** The same with what is known of whether the revisions begin a page. */
+  RecordPages withRevisions(List<Boolean> known) {
+    Map<String, Boolean> all = new LinkedHashMap<>(breaks);
+    known.forEach(each -> all.put(REVISIONS, each));
+    return new RecordPages(recorded, all, made, photos);
   }
 
   /** Whether a section has something to show. */
   boolean has(String section, boolean lines) {
     return switch (section) {
-      case "revisions" -> !recorded.revisions().isEmpty();
+      case REVISIONS -> !recorded.revisions().isEmpty();
       case "hours" -> lines || recorded.hours().any();
       case "costs" -> !recorded.costs().rows().isEmpty() && (lines || recorded.costs().any());
       case "boards" -> !recorded.boards().isEmpty();
@@ -81,7 +100,7 @@ record RecordPages(
       double head = TableHeights.FOLLOWING_H1_MM + TableHeights.ROW_MM;
       double rows =
           switch (section) {
-            case "revisions" ->
+            case REVISIONS ->
                 rows(
                     recorded.revisions(),
                     each -> List.of(words(each.change()), words(each.reason())));

@@ -49,7 +49,8 @@ final class Sections {
         "glossary",
         pages -> where(!pages.glossary().pages().isEmpty(), pages, "glossary", "glossary.title"));
     ALL.put(
-        "licence", pages -> where(!pages.licence().isEmpty(), pages, "licence", "licence.title"));
+        Licence.KEY,
+        pages -> where(!pages.licence().lines().isEmpty(), pages, Licence.KEY, "licence.title"));
     ALL.put("fullsize", Sections::fullSize);
     recorded("revisions");
     recorded("hours");

@@ -378,7 +378,8 @@ final class TestPiece {
       int dot = name.lastIndexOf('.');
       if (dot > 0) {
         String assembly = name.substring(0, dot);
-        assemblies.computeIfAbsent(assembly, a -> new AssemblyEntry(a, titled(a), at(), List.of()));
+        assemblies.computeIfAbsent(
+            assembly, a -> new AssemblyEntry(a, titled(a), at(), false, List.of()));
       }
     }
     return new Description(

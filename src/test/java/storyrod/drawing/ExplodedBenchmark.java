@@ -34,7 +34,7 @@ public final class ExplodedBenchmark {
       BuildPlan plan = Planner.plan(piece, new Diagnostics()).orElseThrow();
       Rooms room = rooms.apply(piece, plan);
       double opened = median(() -> ExplodedView.draw(piece, plan, room.exploded()));
-      double printed = median(() -> ExplodedViews.draw(piece, plan, Hardware.of(piece), room));
+      double printed = median(() -> new ExplodedViews(piece, plan, Hardware.of(piece)).draw(room));
       System.out.printf(
           Locale.ROOT, "%-16d %12.1f %12.1f%n", piece.parts().size(), opened, printed);
     }

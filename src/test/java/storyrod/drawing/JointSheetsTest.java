@@ -19,6 +19,7 @@ import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Text;
 import storyrod.measure.Length;
 import storyrod.piece.Joint;
 import storyrod.planset.PlanSet;
@@ -28,6 +29,8 @@ class JointSheetsTest {
   /** A figure in a sentence, a fraction with its whole number. */
   private static final Pattern FIGURE =
       Pattern.compile("\\d+(?: \\d+/\\d+|/\\d+|\\.\\d+)?(?![\\d×])");
+
+  private static final Pattern SCALE = Pattern.compile("(\\d+):(\\d+)$");
 
   private static List<JointSheet> sheets(PlanSet set) {
     return set.drawings().joints();
@@ -245,5 +248,50 @@ class JointSheetsTest {
         .flatMap(each -> each instanceof Group group ? Stream.of(group) : Stream.of())
         .filter(group -> group.id().startsWith(id) && !group.elements().isEmpty())
         .toList();
+  }
+
+  /** What fastens can be told from a dash: no section is smaller than 1:5. */
+  @TestFactory
+  List<DynamicTest> sectionsCanBeRead() {
+    return AllProjects.each(
+        sample -> {
+          List<String> small =
+              sheets(sample.set()).stream()
+                  .map(JointSheetsTest::caption)
+                  .filter(caption -> factor(caption) < 0.2)
+                  .toList();
+          assertEquals(List.of(), small);
+        });
+  }
+
+  private static String caption(JointSheet sheet) {
+    return Clean.flat(sheet.drawing().elements()).stream()
+        .flatMap(each -> each instanceof Text text ? Stream.of(text.text()) : Stream.of())
+        .filter(text -> SCALE.matcher(text).find())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double factor(String caption) {
+    Matcher scale = SCALE.matcher(caption);
+    assertTrue(scale.find(), caption);
+    return Double.parseDouble(scale.group(1)) / Double.parseDouble(scale.group(2));
+  }
+
+  /** Nothing white is left above and below a low picture, so rows stand close. */
+  @TestFactory
+  List<DynamicTest> drawingsAreNoHigherThanWhatIsOnThem() {
+    return AllProjects.each(
+        sample ->
+            sheets(sample.set())
+                .forEach(
+                    sheet -> {
+                      Paper paper = new Paper();
+                      sheet.drawing().elements().forEach(paper::add);
+                      double used = paper.bounds().height();
+                      assertTrue(used <= sheet.drawing().heightMm(), sheet.drawing().name());
+                      assertTrue(
+                          sheet.drawing().heightMm() <= used + 2 + 1e-6, sheet.drawing().name());
+                    }));
   }
 }

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -64,5 +67,19 @@ class SvgWriterTest {
   @Test
   void twoRunsGiveEqualText() {
     assertEquals(SvgWriter.write(Samples.everything()), SvgWriter.write(Samples.everything()));
+  }
+
+  /** Held to arithmetic in whole decimals, near halves of the last digit too. */
+  @Test
+  void numberIsRoundedAsWrittenOut() {
+    Random random = new Random(7);
+    for (int i = 0; i < 20_000; i++) {
+      double near = random.nextInt(-2000, 2000) / 200.0 + random.nextInt(-2, 3) * 1e-9;
+      for (double value : new double[] {near, Math.nextUp(near), near * 1e3, near * 1e12}) {
+        BigDecimal exact = new BigDecimal(value).setScale(2, RoundingMode.HALF_EVEN);
+        String told = exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+        assertEquals(told, SvgWriter.number(value));
+      }
+    }
   }
 }

@@ -17,14 +17,30 @@ final class FillChecks {
 
   /** Pages on which less is printed, but where the next begins a section, or there is none. */
   static List<String> nearlyEmpty(FinishedPdf pdf) throws IOException {
-    List<String> faults = new ArrayList<>();
+    return sparse(pdf, LEAST).stream()
+        .filter(each -> each.page() < pdf.count() && !begins(pdf, each.page() + 1))
+        .map(Sparse::toString)
+        .toList();
+  }
+
+  /** A page that is printed only so far down. */
+  record Sparse(int page, double fill) {
+    @Override
+    public String toString() {
+      return "page " + page + " is full to " + fill;
+    }
+  }
+
+  /** All pages behind the first on which less than a share is printed. */
+  static List<Sparse> sparse(FinishedPdf pdf, double least) throws IOException {
+    List<Sparse> faults = new ArrayList<>();
     try (PDDocument document = PdfText.open(pdf.bytes())) {
       PDFRenderer renderer = new PDFRenderer(document);
-      for (int page = 2; page < pdf.count(); page++) {
-        if (!begins(pdf, page + 1) && textFill(pdf, page) < LEAST) {
+      for (int page = 2; page <= pdf.count(); page++) {
+        if (textFill(pdf, page) < least) {
           double fill = fill(renderer.renderImageWithDPI(page - 1, DPI), pdf.paper());
-          if (fill < LEAST) {
-            faults.add("page " + page + " is full to " + fill);
+          if (fill < least) {
+            faults.add(new Sparse(page, fill));
           }
         }
       }

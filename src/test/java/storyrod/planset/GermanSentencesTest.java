@@ -51,6 +51,31 @@ class GermanSentencesTest {
             .anyMatch(step -> step.title().equals("Cut the slot in the step")));
   }
 
+  /** "Löcher für Schraube" is no German: what several holes are for stands in the plural. */
+  @Test
+  void holesAreForScrewsAndKnobs() throws IOException {
+    List<String> nightstand = sentences("nightstand");
+    assertTrue(nightstand.stream().anyMatch(each -> each.startsWith("Löcher für Schrauben in ")));
+    assertTrue(nightstand.stream().anyMatch(each -> each.startsWith("Löcher für Knöpfe in ")));
+    for (String project : List.of("bookcase", "sideboard", "nightstand", "sewing-box")) {
+      for (String each : sentences(project)) {
+        assertFalse(each.matches(".*(Löcher|Loch) für (Schraube|Knopf|Griff|Beschlag)\\b.*"), each);
+      }
+    }
+  }
+
+  /** Behind a colon a row is no object of "in" and stands in the nominative. */
+  @Test
+  void partsBehindAColonStandInTheNominative() throws IOException {
+    for (String project : List.of("bookcase", "sideboard", "nightstand")) {
+      List<String> marking =
+          sentences(project).stream().filter(each -> each.contains("anzeichnen: ")).toList();
+      assertTrue(
+          marking.stream().anyMatch(each -> each.contains(" weitere Teile")), marking::toString);
+      marking.forEach(each -> assertFalse(each.contains("weiteren Teil"), each));
+    }
+  }
+
   @Test
   void daysStandInTheDative() {
     assertEquals("14 Tagen", GERMAN.say("timeline.after-days", 14));

@@ -122,4 +122,35 @@ class JoineryPagesTest {
         .forEach(i -> assertEquals(pages.columns(), rows.get(i).size()));
     assertEquals(3, pages.pages().getFirst().size());
   }
+
+  /** Later pages hold a row more than the heading and its lead leave the first. */
+  @ParameterizedTest
+  @CsvSource({"bookcase, '3, 3'", "nightstand, '3, 4'"})
+  void noJointIsLeftOverForAPageOfItsOwn(String project, String rows) {
+    List<String> counts =
+        pages(AllProjects.named(project)).pages().stream()
+            .map(List::size)
+            .map(String::valueOf)
+            .toList();
+    assertEquals(rows, String.join(", ", counts));
+  }
+
+  /** The heading stands once, with its lead; the next page has the running head alone. */
+  @Test
+  void theHeadingStandsOnce() {
+    byte[] pdf =
+        new PlanSetWriter(Words.ENGLISH).write(AllProjects.named("bookcase")).get("plan-set.pdf");
+    int first =
+        IntStream.iterate(1, page -> page + 1)
+            .filter(page -> PdfText.text(pdf, page).contains("Each joint once"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(2, titles(pdf, first));
+    assertEquals(1, titles(pdf, first + 1));
+    assertFalse(PdfText.text(pdf, first + 1).contains("Each joint once"));
+  }
+
+  private static int titles(byte[] pdf, int page) {
+    return PdfText.text(pdf, page).split("Joinery details", -1).length - 1;
+  }
 }

@@ -69,4 +69,20 @@ class StepsInTimeTest {
     assertTrue(place(tied, "Screw the strap") < place(tied, "Set the piece in its place"));
     assertTrue(place(tied, "Set the piece in its place") < place(tied, "Screw its other end"));
   }
+
+  /**
+   * What holds it is a stud, at a height, by the screws that its maker and the local codes ask for.
+   */
+  @Test
+  void strapIsHeldByAStudAsItsMakerSays() throws IOException {
+    for (String project : List.of("sideboard", "bookcase")) {
+      StepText tied = titled(StepWordsTest.steps(project), "Tie the piece to the wall");
+      assertTrue(tied.sentences().getFirst().contains("the local codes"), project);
+      assertTrue(place(tied, "Set the piece in its place") < place(tied, "Pull the piece forward"));
+      String wall = tied.sentences().get(place(tied, "Screw its other end"));
+      assertTrue(wall.contains("middle of the stud, no higher than on the piece"), wall);
+      assertTrue(wall.contains("the strap's maker names for a stud"), wall);
+      assertTrue(place(tied, "Screw its other end") < place(tied, "Push the piece back"));
+    }
+  }
 }
