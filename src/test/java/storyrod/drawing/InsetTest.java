@@ -15,6 +15,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.PlacedHardware;
 import storyrod.build.PlacedItem;
 import storyrod.build.Verb;
+import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Text;
@@ -97,6 +98,29 @@ class InsetTest {
         .filter(InsetTest::isFrame)
         .map(each -> Bounds.around(each.points()))
         .toList();
+  }
+
+  /** Beside high lists the picture has all the width: what is enlarged stands below it. */
+  @Test
+  void inANarrowRoomTheItemStandsBelowThePicture() {
+    PlanSet set = AllProjects.named("sideboard");
+    Step step =
+        set.build().steps().stream()
+            .filter(each -> each.verb() == Verb.TRIAL_FIT && fits(set, each, "slide-16"))
+            .findFirst()
+            .orElseThrow();
+    Drawing picture = set.drawings().steps().get(step.number());
+    Bounds enlarged = frames(picture).getLast();
+    List<Balloon> balloons =
+        picture.elements().stream()
+            .filter(Balloon.class::isInstance)
+            .map(Balloon.class::cast)
+            .toList();
+    assertTrue(picture.widthMm() < 130 && balloons.size() > 3, picture.name());
+    balloons.forEach(
+        each ->
+            assertTrue(each.centre().y() + Lowering.BALLOON_RADIUS <= enlarged.top(), "" + each));
+    assertTrue(enlarged.bottom() < picture.heightMm());
   }
 
   /** The strap goes through the back into the stretcher: it lies on the back, seen from there. */

@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.drawing.AllProjects;
 import storyrod.planset.StepPages.Entry;
+import storyrod.planset.StepPages.HardwareRow;
 import storyrod.planset.StepPages.SizeRow;
 import storyrod.words.Words;
 
@@ -39,6 +42,36 @@ class StepSlicesTest {
             "");
     return new Entry(
         1, text, List.of(), List.of(), List.of(), rows, List.of(), false, 0, "1 h", "");
+  }
+
+  /** With a picture as wide as its sentences, and so many items in its list of hardware. */
+  private static Entry pictured(int sentences, int items) {
+    Entry bare = step(sentences, 0);
+    DrawingBox picture =
+        new DrawingBox("step-1", new StepHeights(print()).besideListsMm(), 90, Optional.empty());
+    return new Entry(
+        1,
+        bare.text(),
+        List.of(picture),
+        List.of(),
+        List.of(),
+        List.of(),
+        IntStream.range(0, items).mapToObj(i -> new HardwareRow("H" + i, "screw", 4)).toList(),
+        false,
+        1,
+        "1 h",
+        "");
+  }
+
+  /** Picture and lists together are higher than a page; beside each other they are not. */
+  @Test
+  void aNarrowPictureStandsBesideItsLists() {
+    Entry step = pictured(16, 26);
+    StepHeights heights = new StepHeights(print());
+    List<StepSlice> slices = slices(step);
+    assertTrue(90 + heights.lists(step) > heights.roomMm());
+    assertEquals(2, slices.size());
+    slices.forEach(each -> assertTrue(each.heightMm() <= heights.roomMm(), each.toString()));
   }
 
   private static List<StepSlice> slices(Entry step) {
