@@ -12,7 +12,7 @@ import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
 /** A blank with its numbered cuts, as its own drawing shows it, in a cell of a strip. */
-record BlankFigure(Mark mark, Piece piece) implements StripCell {
+record BlankFigure(Mark of, Piece piece) implements StripCell {
   private static final double STEP_MM = 6;
   private static final double EDGE_MM = 1;
 
@@ -23,8 +23,13 @@ record BlankFigure(Mark mark, Piece piece) implements StripCell {
   private static final double NARROW_MM = 165;
 
   @Override
+  public String mark() {
+    return of.mark();
+  }
+
+  @Override
   public double shape() {
-    return mark.shown().finishedLength().toMm() / piece.blankWidth(mark.shown()).toMm();
+    return of.shown().finishedLength().toMm() / piece.blankWidth(of.shown()).toMm();
   }
 
   @Override
@@ -38,7 +43,7 @@ record BlankFigure(Mark mark, Piece piece) implements StripCell {
   }
 
   private Drawing drawn(double widthMm, double heightMm) {
-    return BlankDrawing.draw(mark, piece, new Size(widthMm, heightMm));
+    return BlankDrawing.draw(of, piece, new Size(widthMm, heightMm));
   }
 
   @Override
@@ -71,6 +76,6 @@ record BlankFigure(Mark mark, Piece piece) implements StripCell {
   private Stream<Balloon> row(Bounds wood, double y) {
     double tip = y > wood.bottom() ? wood.bottom() - 2 * EDGE_MM : wood.top() + 2 * EDGE_MM;
     return DoubleStream.iterate(wood.left(), x -> x < wood.right(), x -> x + STEP_MM)
-        .mapToObj(x -> new Balloon(new At(x + STEP_MM, y), new At(x + STEP_MM, tip), mark.mark()));
+        .mapToObj(x -> new Balloon(new At(x + STEP_MM, y), new At(x + STEP_MM, tip), of.mark()));
   }
 }

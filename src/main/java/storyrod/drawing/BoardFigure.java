@@ -22,8 +22,11 @@ import storyrod.measure.Length;
 /**
  * A board that is glued up or sawn apart, seen on its face: its staves or strips with the glue
  * lines between them, an arrow where each clamp presses, what comes off toned, and its sizes.
+ *
+ * @param largest the most mm on the paper for one of the board
  */
-record BoardFigure(BoardPlan plan, Notation notation, List<String> captions) implements StripCell {
+record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, double largest)
+    implements StripCell {
   /** What its balloon takes at the left. */
   private static final double BALLOON_MM = 13;
 
@@ -44,6 +47,15 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions) imp
   private static final double MIDDLE = 0.82;
   private static final double GRAIN = 0.3;
   private static final double SHORTEST_GRAIN_MM = 7;
+
+  /** As large as its cell has room. */
+  BoardFigure(BoardPlan plan, Notation notation, List<String> captions) {
+    this(plan, notation, captions, Double.POSITIVE_INFINITY);
+  }
+
+  BoardFigure atMost(double factor) {
+    return new BoardFigure(plan, notation, captions, factor);
+  }
 
   private double lengthMm() {
     return plan.length().toMm();
@@ -73,13 +85,19 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions) imp
   }
 
   @Override
+  public String mark() {
+    return plan.part().mark();
+  }
+
+  @Override
   public double shape() {
     return lengthMm() / widthMm();
   }
 
   @Override
   public double heightMm(double cellMm) {
-    return (cellMm - BALLOON_MM - right()) / shape() + above() + below();
+    double wide = (cellMm - BALLOON_MM - right()) / shape();
+    return Math.min(wide, largest * widthMm()) + above() + below();
   }
 
   @Override
@@ -89,10 +107,11 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions) imp
 
   @Override
   public List<Element> in(Bounds cell) {
-    double factor =
+    double fitting =
         Math.min(
             (cell.width() - BALLOON_MM - right()) / lengthMm(),
             (cell.height() - above() - below()) / widthMm());
+    double factor = Math.min(fitting, largest);
     At origin = new At(cell.left() + BALLOON_MM, cell.top() + above());
     return new Placed(this, origin, factor).elements(cell);
   }

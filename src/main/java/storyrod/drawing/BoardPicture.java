@@ -2,14 +2,15 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PanelClamps;
 import storyrod.build.Verb;
+import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.stock.GluedPanel;
@@ -21,11 +22,14 @@ import storyrod.words.Words;
  * end.
  */
 final class BoardPicture implements PicturedStep {
-  /** So many boards are drawn at most. */
-  private static final int MOST = 6;
+  /** So many boards are drawn in any room. */
+  private static final int ALWAYS = 6;
 
   /** Single boards are all sawn alike, and their sizes stand beside the sentences. */
-  private static final int MOST_RIPPED = 2;
+  private static final int RIPPED_ALWAYS = 3;
+
+  /** What the longest of single boards takes on the paper: about a third of its width. */
+  private static final double RIPPED_MM = 55;
 
   /** A panel with what is cut off it: any lower it says no more than its sizes do. */
   private static final double LEAST_PANEL_MM = 44;
@@ -100,19 +104,46 @@ final class BoardPicture implements PicturedStep {
         .filter(any -> step.verb() == Verb.MILL)
         .flatMap(name -> MillFigure.of(piece, piece.part(name)).stream())
         .findFirst()
-        .map(each -> new Strip(List.of(each), Optional.empty()));
+        .map(each -> new Strip(List.of(each), Optional.empty(), 1, each.notation().words()));
   }
 
-  /** The first boards that a step rips and crosscuts. */
+  /** The boards that a step rips and crosscuts, one of each size, all at one scale. */
   private static Optional<Strip> ripped(Piece piece, Step step) {
-    List<StripCell> cells =
-        Strips.byMark(piece, step).values().stream()
+    Map<List<Length>, List<Part>> bySize =
+        step.targets().stream()
             .filter(any -> step.verb() == Verb.SIZE)
-            .flatMap(same -> BoardPlan.ripped(piece, same.getFirst()).stream())
-            .limit(MOST_RIPPED)
-            .<StripCell>map(plan -> new BoardFigure(plan, Notation.of(piece), List.of()))
+            .map(piece::part)
+            .collect(
+                Collectors.groupingBy(
+                    part -> List.of(part.finishedLength(), part.finishedWidth()),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
+    List<StripCell> cells =
+        bySize.values().stream()
+            .flatMap(same -> ripped(piece, same, largest(piece, bySize.keySet())).stream())
             .toList();
-    return cells.isEmpty() ? Optional.empty() : Optional.of(new Strip(cells, Optional.empty()));
+    return cells.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Strip(cells, Optional.empty(), RIPPED_ALWAYS, Notation.of(piece).words()));
+  }
+
+  private static Optional<StripCell> ripped(Piece piece, List<Part> same, double largest) {
+    List<String> marks = same.stream().map(Part::mark).distinct().toList();
+    List<String> captions =
+        marks.size() > 1 ? List.of(String.join(", ", marks)) : List.<String>of();
+    return BoardPlan.ripped(piece, same.getFirst())
+        .map(plan -> new BoardFigure(plan, Notation.of(piece), captions).atMost(largest));
+  }
+
+  /** The largest usual scale at which the longest of some sizes takes no more than it should. */
+  private static double largest(Piece piece, Collection<List<Length>> sizes) {
+    double longest = sizes.stream().mapToDouble(size -> size.getFirst().toMm()).max().orElse(1);
+    return Scales.in(piece.description().format().unit()).stream()
+        .mapToDouble(scale -> (double) scale.paper() / scale.real())
+        .filter(factor -> factor * longest <= RIPPED_MM)
+        .findFirst()
+        .orElse(RIPPED_MM / longest);
   }
 
   private static boolean isTakenApart(Piece piece, Step step, Part part) {
@@ -120,13 +151,7 @@ final class BoardPicture implements PicturedStep {
   }
 
   private static Strip strip(Piece piece, Step step, List<List<Part>> all) {
-    int drawn = Math.min(MOST, all.size());
-    List<String> rest =
-        all.subList(drawn, all.size()).stream().map(same -> same.getFirst().mark()).toList();
-    List<StripCell> cells =
-        IntStream.range(0, drawn)
-            .mapToObj(i -> cell(piece, step, all.get(i), i == drawn - 1 ? rest : List.of()))
-            .toList();
+    List<StripCell> cells = all.stream().map(same -> cell(piece, step, same)).toList();
     Notation notation = Notation.of(piece);
     Optional<CutFigure> end =
         all.stream()
@@ -134,17 +159,17 @@ final class BoardPicture implements PicturedStep {
             .flatMap(same -> EndView.of(piece, same.getFirst(), notation.words()).stream())
             .map(CutFigure.class::cast)
             .findFirst();
-    return new Strip(cells, end);
+    return new Strip(cells, end, ALWAYS, notation.words());
   }
 
-  private static StripCell cell(Piece piece, Step step, List<Part> same, List<String> rest) {
+  private static StripCell cell(Piece piece, Step step, List<Part> same) {
     Part part = same.getFirst();
     return isTakenApart(piece, step, part)
         ? new BlankFigure(piece.mark(part.mark()), piece)
-        : board(piece, step, same, rest);
+        : board(piece, step, same);
   }
 
-  private static BoardFigure board(Piece piece, Step step, List<Part> same, List<String> rest) {
+  private static BoardFigure board(Piece piece, Step step, List<Part> same) {
     Notation notation = Notation.of(piece);
     Part part = same.getFirst();
     BoardPlan plan = BoardPlan.of(piece, step, part).orElseThrow();
@@ -154,9 +179,7 @@ final class BoardPicture implements PicturedStep {
       String count = count(piece, step, same);
       said.addFirst(said.isEmpty() ? count : said.removeFirst() + ", " + count);
     }
-    List<String> captions = new ArrayList<>(said);
-    captions.addAll(Strips.others(rest, notation.words()));
-    return new BoardFigure(plan, notation, captions);
+    return new BoardFigure(plan, notation, said);
   }
 
   private static String count(Piece piece, Step step, List<Part> same) {

@@ -5,13 +5,20 @@ import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 
-/** A thin upright line with a kink, where wood that goes on is left out (ISO 128-2). */
+/** A thin line with a kink, where wood that goes on is left out (ISO 128-2). */
 final class BreakLine {
   private static final double OVER_MM = 1;
   private static final double WIDE_MM = 0.7;
   private static final double KINK_MM = 0.4;
 
   private BreakLine() {}
+
+  /** The same, level at y. */
+  static Line level(double y, double left, double right) {
+    return new Line(
+        Role.DIMENSION,
+        of(y, left, right).points().stream().map(at -> new At(at.y(), at.x())).toList());
+  }
 
   /** At x, over some height and a little beyond, in mm on the paper. */
   static Line of(double x, double top, double bottom) {

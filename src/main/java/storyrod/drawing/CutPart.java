@@ -77,6 +77,11 @@ record CutPart(
   }
 
   @Override
+  public String mark() {
+    return taken.flat().part().mark();
+  }
+
+  @Override
   public double shape() {
     Bounds bounds = Bounds.around(points());
     return bounds.width() / Math.max(bounds.height(), 1);
@@ -98,8 +103,9 @@ record CutPart(
 
   @Override
   public List<Element> in(Bounds cell) {
-    Size room =
-        new Size(cell.width() - BESIDE_MM - EDGE_MM, cell.height() - 2 * EDGE_MM - captionsMm());
+    double high = cell.height() - 2 * EDGE_MM - captionsMm();
+    double wide = Math.min(cell.width() - BESIDE_MM - EDGE_MM, high * shape());
+    Size room = new Size(wide, high);
     Fit fit = Fit.into(points(), new At(cell.left() + BESIDE_MM, cell.top() + EDGE_MM), room);
     List<Element> elements = new ArrayList<>();
     elements.add(group(fit));

@@ -15,22 +15,19 @@ import storyrod.piece.Piece;
 import storyrod.words.Words;
 
 /**
- * A step that cuts or drills parts, as a strip: the first of each kind of part as it lies to be
- * worked, and beside them the first cut enlarged, seen along its run, with the figures to which the
- * tool is set.
+ * A step that cuts or drills parts, as a strip: one of each kind of part as it lies to be worked,
+ * and beside them the first cut enlarged, seen along its run, with the figures to which the tool is
+ * set.
  */
 public final class CutPicture implements PicturedStep {
-  /** So many parts are drawn at most. */
-  private static final int MOST_PARTS = 3;
-
   private final int step;
   private final List<CutPart> parts;
-  private final Optional<CutFigure> profile;
+  private final Strip strip;
 
-  private CutPicture(int step, List<CutPart> parts, Optional<CutFigure> profile) {
+  private CutPicture(int step, List<CutPart> parts, Strip strip) {
     this.step = step;
     this.parts = parts;
-    this.profile = profile;
+    this.strip = strip;
   }
 
   /** Whether the picture of a step, if it has one, is such a strip. */
@@ -62,8 +59,7 @@ public final class CutPicture implements PicturedStep {
     Notation notation = Notation.of(piece);
     ShowFaces faces = new ShowFaces(piece);
     List<CutPart> parts = new ArrayList<>();
-    List<Taken> drawn = taken.subList(0, Math.min(MOST_PARTS, taken.size()));
-    for (Taken each : drawn) {
+    for (Taken each : taken) {
       BenchView view = BenchView.of(each);
       Part part = each.flat().part();
       Optional<Face> show = faces.of(part).map(each.flat()::turned);
@@ -71,14 +67,11 @@ public final class CutPicture implements PicturedStep {
           Stream.concat(
               count(part, byMark.get(part.mark()), notation.words()),
               lying(view, show, notation.words()));
-      List<String> below = new ArrayList<>(inOneLine(captions));
-      if (each == drawn.getLast()) {
-        below.addAll(
-            Strips.others(marks(taken.subList(drawn.size(), taken.size())), notation.words()));
-      }
-      parts.add(CutPart.of(each, view.view(), below));
+      parts.add(CutPart.of(each, view.view(), inOneLine(captions)));
     }
-    return new CutPicture(step.number(), parts, figure(taken.getFirst(), notation));
+    Optional<CutFigure> figure = figure(taken.getFirst(), notation);
+    Strip strip = new Strip(List.copyOf(parts), figure, Strip.IN_A_ROW, notation.words());
+    return new CutPicture(step.number(), parts, strip);
   }
 
   private static Optional<CutFigure> figure(Taken taken, Notation notation) {
@@ -103,10 +96,6 @@ public final class CutPicture implements PicturedStep {
         .map(words::say);
   }
 
-  private static List<String> marks(List<Taken> taken) {
-    return taken.stream().map(each -> each.flat().part().mark()).toList();
-  }
-
   private static List<String> inOneLine(Stream<String> captions) {
     List<String> all = captions.toList();
     return all.isEmpty() ? List.of() : List.of(String.join(", ", all));
@@ -125,16 +114,12 @@ public final class CutPicture implements PicturedStep {
   /** At no width the least height at which the parts can be made out. */
   @Override
   public double heightMm(double widthMm) {
-    return strip().heightMm(widthMm);
+    return strip.heightMm(widthMm);
   }
 
   @Override
   public Drawing drawn(Size room) {
     return new Drawing(
-        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), strip().in(room));
-  }
-
-  private Strip strip() {
-    return new Strip(List.copyOf(parts), profile);
+        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), strip.in(room));
   }
 }

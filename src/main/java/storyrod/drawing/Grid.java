@@ -20,26 +20,14 @@ record Grid(List<Tile> tiles, List<String> below) {
   private static final double EDGE_MM = 1;
   private static final double GAP_MM = 4;
 
-  /** A figure can be made out at the least height; more than the most is no gain. */
-  private static final double LEAST_MM = 8;
-
-  private static final double MOST_MM = 13;
-  private static final double MOST_ALONE_MM = 24;
-
-  /** What is as slim as this needs more width than others. */
-  private static final double SLIM = 6;
-
-  private static final int IN_A_ROW = 6;
-  private static final int SLIM_IN_A_ROW = 3;
-
   Grid {
     tiles = List.copyOf(tiles);
     below = List.copyOf(below);
   }
 
   private int rows() {
-    boolean slim = tiles.stream().anyMatch(each -> each.shape() > SLIM);
-    return Math.ceilDiv(tiles.size(), slim ? SLIM_IN_A_ROW : IN_A_ROW);
+    int inARow = tiles.stream().mapToInt(Tile::inARow).min().orElse(1);
+    return Math.ceilDiv(tiles.size(), inARow);
   }
 
   private int columns() {
@@ -48,9 +36,10 @@ record Grid(List<Tile> tiles, List<String> below) {
 
   /** At no width the least height at which the figures can be made out. */
   double heightMm(double widthMm) {
-    double most = rows() == 1 ? MOST_ALONE_MM : MOST_MM;
+    double least = tiles.stream().mapToDouble(Tile::leastMm).max().orElse(0);
+    double most = tiles.stream().mapToDouble(Tile::mostMm).max().orElse(0);
     double wide = cellMm(widthMm) / slimmest();
-    double figure = widthMm <= 0 ? LEAST_MM : Math.clamp(wide, LEAST_MM, most);
+    double figure = widthMm <= 0 ? least : Math.clamp(wide, least, most);
     return rows() * (figure + LINE_MM + 2 * EDGE_MM) + below.size() * LINE_MM;
   }
 

@@ -30,7 +30,7 @@ import storyrod.words.Words;
  * @param isTurned whether the part's drawing shows its other face
  */
 record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, List<String> captions)
-    implements Tile {
+    implements PartTile {
   private static final double WEDGE_MM = 1.1;
   private static final double OFF_MM = 0.4;
 

@@ -41,10 +41,17 @@ record MillFigure(
   /** What its balloon takes at the left. */
   private static final double BALLOON_MM = 13;
 
-  private static final double LEAST_MM = 9;
+  /** What its two dimensions take at the right. */
+  private static final double SIZES_MM =
+      TieredDimensions.FIRST_MM + TieredDimensions.NEXT_MM + 2 * EDGE_MM;
 
-  /** The most that the end is enlarged: at full size it is as large as it is. */
-  private static final double LARGEST = 1;
+  /** How high the end is drawn, and how low it may get where it is wide or the page is full. */
+  private static final double HIGH_MM = 25;
+
+  private static final double LEAST_MM = 16;
+
+  /** So wide a cell is at least: what fits into it stands beside the end and not below. */
+  private static final double NARROW_MM = 165;
 
   /** The share of what comes off that the first face takes: as little as makes it flat. */
   private static final int FIRST_FACE = 2;
@@ -75,18 +82,34 @@ record MillFigure(
   }
 
   @Override
+  public String mark() {
+    return part.mark();
+  }
+
+  @Override
   public double shape() {
     return width.toMm() / rough.toMm();
   }
 
   private double aroundMm() {
-    return 2 * NUMBERS_MM + 2 * EDGE_MM + captions.size() * LINE_MM;
+    double below = isBeside() ? 0 : captions.size() * LINE_MM;
+    return 2 * NUMBERS_MM + 2 * EDGE_MM + below;
+  }
+
+  /** Whether the captions have room at the right of the end. */
+  private boolean isBeside() {
+    double widest =
+        captions.stream()
+            .mapToDouble(each -> TextSetting.of(TextStyle.SMALL, each).width())
+            .max()
+            .orElse(0);
+    return BALLOON_MM + HIGH_MM * shape() + SIZES_MM + 2 * EDGE_MM + widest <= NARROW_MM;
   }
 
   @Override
   public double heightMm(double widthMm) {
-    double wide = (widthMm - BALLOON_MM - NUMBERS_MM) / shape();
-    return Math.min(wide, LARGEST * rough.toMm()) + aroundMm();
+    double wide = (widthMm - BALLOON_MM - SIZES_MM) / shape();
+    return Math.min(wide, HIGH_MM) + aroundMm();
   }
 
   @Override
@@ -96,16 +119,19 @@ record MillFigure(
 
   @Override
   public List<Element> in(Bounds cell) {
-    double room = cell.height() - aroundMm();
-    double wide = cell.width() - BALLOON_MM - NUMBERS_MM;
-    double factor = Math.min(Math.min(wide / width.toMm(), room / rough.toMm()), LARGEST);
+    double room = Math.min(cell.height() - aroundMm(), HIGH_MM);
+    double wide = cell.width() - BALLOON_MM - SIZES_MM;
+    double factor = Math.min(wide / width.toMm(), room / rough.toMm());
     At corner = new At(cell.left() + BALLOON_MM, cell.top() + EDGE_MM + NUMBERS_MM);
     Paper paper = new Paper();
     end(corner, factor).forEach(paper::add);
+    sizes(paper, corner, factor);
     List<Element> all = new ArrayList<>();
     all.add(new Group(Ink.id(part), part.mark(), part.title(), paper.elements()));
     all.add(balloon(cell, board(corner, factor)));
-    all.addAll(captions(cell));
+    double right = blank(corner, factor).right() + SIZES_MM;
+    double middle = blank(corner, factor).middle().y();
+    all.addAll(isBeside() ? captions(new At(right, middle + LINE_MM)) : captions(below(cell)));
     return all;
   }
 
@@ -141,6 +167,18 @@ record MillFigure(
     return elements;
   }
 
+  /** Its thickness planed and, further out, in the rough. */
+  private void sizes(Paper paper, At corner, double factor) {
+    Bounds blank = blank(corner, factor);
+    TieredDimensions sizes = new TieredDimensions(paper, blank, notation.format());
+    sizes.place(side(board(corner, factor)), planed, 1);
+    sizes.place(side(blank), rough, 1);
+  }
+
+  private static Paper.Stretch side(Bounds of) {
+    return new Paper.Stretch(new At(of.right(), of.bottom()), new At(of.right(), of.top()));
+  }
+
   private static List<Element> number(int number, At at) {
     At base = at.plus(0, TextStyle.SMALL.sizeMm() * (TextSetting.ASCENT - 0.42));
     return List.of(
@@ -154,12 +192,16 @@ record MillFigure(
     return new Balloon(new At(x, tip.y()), tip, part.mark());
   }
 
-  private List<Element> captions(Bounds cell) {
+  private static At below(Bounds cell) {
+    return new At(cell.left() + EDGE_MM, cell.bottom() - EDGE_MM);
+  }
+
+  /** The captions, the last of them from a point on. */
+  private List<Element> captions(At last) {
     return IntStream.range(0, captions.size())
         .<Element>mapToObj(
             i -> {
-              double y = cell.bottom() - EDGE_MM - (captions.size() - 1 - i) * LINE_MM;
-              At at = new At(cell.left() + EDGE_MM, y);
+              At at = last.plus(0, -(captions.size() - 1 - i) * LINE_MM);
               return new Text(TextStyle.SMALL, at, Anchor.START, true, captions.get(i));
             })
         .toList();

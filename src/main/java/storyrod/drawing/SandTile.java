@@ -20,7 +20,7 @@ import storyrod.geometry.Face;
  * @param flat the part as it is cut by then
  * @param face the flat part's front or back
  */
-record SandTile(FlatPart flat, Face face, List<String> captions) implements Tile {
+record SandTile(FlatPart flat, Face face, List<String> captions) implements PartTile {
   private double lengthMm() {
     return flat.size(Axis.X).toMm();
   }

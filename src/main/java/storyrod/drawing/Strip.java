@@ -3,15 +3,23 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.Text;
+import storyrod.drawing.Drawing.TextStyle;
+import storyrod.words.Words;
 
 /**
- * Cells in rows across the paper, and beside them what is enlarged, where it has room.
+ * Cells in rows across the paper, and beside them what is enlarged, where it has room. So many rows
+ * are drawn as have room; what is not drawn is named below.
  *
  * @param cells at least one
  * @param beside none or one figure at the right
+ * @param always so many of the cells are drawn in any room
  */
-record Strip(List<StripCell> cells, Optional<CutFigure> beside) {
+record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Words words) {
   /** The height of a lone row at most, and of one of several, in mm. */
   static final double MOST_MM = 60;
 
@@ -21,32 +29,40 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside) {
   static final double LEAST_MM = 20;
 
   /** So many stand side by side at most. */
-  private static final int IN_A_ROW = 3;
+  static final int IN_A_ROW = 3;
 
   /** Between what stands side by side. */
   private static final double GAP_MM = 5;
+
+  private static final double LINE_MM = 3.6;
+  private static final double EDGE_MM = 1;
 
   Strip {
     cells = List.copyOf(cells);
   }
 
-  /** The cells row by row, as many in each as can be. */
-  private List<List<StripCell>> rows() {
-    int rows = Math.ceilDiv(cells.size(), IN_A_ROW);
-    int columns = Math.ceilDiv(cells.size(), rows);
+  /** The first cells row by row, as many in each as can be. */
+  private List<List<StripCell>> rows(int count) {
+    int rows = Math.ceilDiv(count, IN_A_ROW);
+    int columns = Math.ceilDiv(count, rows);
     List<List<StripCell>> all = new ArrayList<>();
-    for (int i = 0; i < cells.size(); i += columns) {
-      all.add(cells.subList(i, Math.min(i + columns, cells.size())));
+    for (int i = 0; i < count; i += columns) {
+      all.add(cells.subList(i, Math.min(i + columns, count)));
     }
     return all;
   }
 
   /** At no width the least height at which the cells can be made out. */
   double heightMm(double widthMm) {
-    List<List<StripCell>> rows = rows();
-    double cells = rows.stream().mapToDouble(row -> heightMm(row, widthMm, rows.size())).sum();
+    int count = widthMm <= 0 ? Math.min(always, cells.size()) : cells.size();
     double beside = this.beside.map(each -> each.size().heightMm()).orElse(0.0);
-    return widthMm <= 0 ? cells : Math.max(cells, Math.min(beside, MOST_MM));
+    double high = heightMm(count, widthMm) + othersMm(count);
+    return widthMm <= 0 ? high : Math.max(high, Math.min(beside, MOST_MM));
+  }
+
+  private double heightMm(int count, double widthMm) {
+    List<List<StripCell>> rows = rows(count);
+    return rows.stream().mapToDouble(row -> heightMm(row, widthMm, rows.size())).sum();
   }
 
   private double heightMm(List<StripCell> row, double widthMm, int rows) {
@@ -60,22 +76,60 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside) {
     return Math.clamp(height, least, most);
   }
 
+  private double othersMm(int count) {
+    return others(count).size() * LINE_MM;
+  }
+
+  /** The lines that name what is not drawn. */
+  private List<String> others(int count) {
+    List<String> marks =
+        cells.subList(count, cells.size()).stream().map(StripCell::mark).distinct().toList();
+    return Strips.others(marks, words);
+  }
+
+  /** How many cells a room has room for: all of them, or as many as full rows hold. */
+  private int drawn(double heightMm) {
+    int least = Math.min(always, cells.size());
+    int full = (cells.size() - 1) / IN_A_ROW * IN_A_ROW;
+    return IntStream.concat(
+            IntStream.of(cells.size()), IntStream.iterate(full, n -> n > least, n -> n - IN_A_ROW))
+        .filter(count -> heightMm(count, 0) + othersMm(count) <= heightMm + 1e-6)
+        .findFirst()
+        .orElse(least);
+  }
+
   /** The strip in a room: rows as high as they want to be, for what the room has. */
   List<Element> in(Size room) {
+    int count = drawn(room.heightMm());
+    double high = room.heightMm() - othersMm(count);
     Optional<CutFigure> shown = beside.filter(each -> each.size().heightMm() <= room.heightMm());
     List<Element> elements = new ArrayList<>();
-    List<List<StripCell>> rows = rows();
-    double wanted =
-        rows.stream().mapToDouble(row -> heightMm(row, room.widthMm(), rows.size())).sum();
+    List<List<StripCell>> rows = rows(count);
+    double least = heightMm(count, 0);
+    double more = heightMm(count, room.widthMm()) - least;
+    double share = more <= 0 ? 0 : Math.clamp((high - least) / more, 0, 1);
     double top = 0;
     for (List<StripCell> row : rows) {
-      double share = heightMm(row, room.widthMm(), rows.size()) / wanted;
-      double bottom = top + share * room.heightMm();
+      double low = heightMm(row, 0, rows.size());
+      double bottom = top + low + share * (heightMm(row, room.widthMm(), rows.size()) - low);
       elements.addAll(in(row, widths(row, room.widthMm(), shown), new Bounds(0, top, 0, bottom)));
       top = bottom;
     }
+    elements.addAll(othersBelow(count, room));
     shown.ifPresent(each -> elements.add(each.in(room)));
     return elements;
+  }
+
+  private List<Element> othersBelow(int count, Size room) {
+    List<String> lines = others(count);
+    return IntStream.range(0, lines.size())
+        .<Element>mapToObj(
+            i -> {
+              double y = room.heightMm() - EDGE_MM - (lines.size() - 1 - i) * LINE_MM;
+              return new Text(
+                  TextStyle.SMALL, new At(EDGE_MM, y), Anchor.START, true, lines.get(i));
+            })
+        .toList();
   }
 
   private static List<Element> in(List<StripCell> row, List<Double> widths, Bounds at) {

@@ -5,6 +5,9 @@ import storyrod.drawing.Drawing.Element;
 
 /** What stands in one cell of a strip: a part or a board, as it is worked in a step. */
 sealed interface StripCell permits CutPart, BoardFigure, BlankFigure, MillFigure {
+  /** Of the part that it shows. */
+  String mark();
+
   /** How wide it is for its height. */
   double shape();
 

@@ -31,7 +31,7 @@ public final class Strips {
   private static final double OF_SANDING = 0.08;
 
   /** So many marks of those that are not drawn stand in a line. */
-  private static final int PER_LINE = 6;
+  private static final int PER_LINE = 24;
 
   private Strips() {}
 

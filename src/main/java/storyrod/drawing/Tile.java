@@ -4,9 +4,18 @@ import java.util.List;
 import storyrod.drawing.Drawing.Element;
 
 /** A small figure in a grid: what a step does to one of many parts, or a sheet that it saws. */
-sealed interface Tile permits MarkTile, SandTile, SheetTile {
+sealed interface Tile permits PartTile, SheetTile {
   /** How wide it is for its height. */
   double shape();
+
+  /** The least height in mm at which its marks can be read. */
+  double leastMm();
+
+  /** The height in mm beyond which more is no gain. */
+  double mostMm();
+
+  /** How many such stand side by side at most. */
+  int inARow();
 
   /** Its elements in a rectangle of the paper that has room for it. */
   List<Element> in(Bounds room);

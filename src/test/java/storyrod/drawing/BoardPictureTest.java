@@ -209,6 +209,32 @@ class BoardPictureTest {
     return x >= at.left() - 1e-6 && x <= at.right() + 1e-6;
   }
 
+  /** One board of each size, none longer on the paper than a third of its width. */
+  @TestFactory
+  List<DynamicTest> singleBoardsAreShownOnceForEachSize() {
+    return AllProjects.each(
+        sample ->
+            sample.set().build().steps().stream()
+                .filter(each -> each.verb() == Verb.SIZE)
+                .filter(each -> !BoardPicture.isShown(sample.set().piece(), each))
+                .filter(each -> BoardPicture.of(sample.set().piece(), each).isPresent())
+                .forEach(each -> assertSizes(sample.set(), each)));
+  }
+
+  private static void assertSizes(PlanSet set, Step step) {
+    BoardPicture picture = BoardPicture.of(set.piece(), step).orElseThrow();
+    Drawing drawn = picture.drawn(new Size(190, picture.heightMm(190)));
+    long sizes =
+        step.targets().stream()
+            .map(set.piece()::part)
+            .map(part -> List.of(part.finishedLength(), part.finishedWidth()))
+            .distinct()
+            .count();
+    assertEquals(sizes, only(Balloon.class, drawn).size(), "step " + step.number());
+    only(Dimension.class, drawn)
+        .forEach(each -> assertTrue(each.to().x() - each.from().x() <= 190 / 3.0));
+  }
+
   @TestFactory
   List<DynamicTest> everyBoardBearsItsMark() {
     return AllProjects.each(

@@ -217,6 +217,24 @@ class CutPictureTest {
             .anyMatch("1 + 1 mirrored, show face down"::equals));
   }
 
+  /** Where a page has room for further rows, no kind of part is left out. */
+  @TestFactory
+  List<DynamicTest> everyKindIsDrawnWhereThereIsRoom() {
+    return AllProjects.each(
+        sample ->
+            pictures(sample.set())
+                .forEach(
+                    picture -> {
+                      Size room = new Size(180, picture.heightMm(180));
+                      assertEquals(
+                          picture.taken().stream().map(each -> each.flat().part().mark()).toList(),
+                          picture.drawn(room).elements().stream()
+                              .filter(Balloon.class::isInstance)
+                              .map(each -> ((Balloon) each).mark())
+                              .toList());
+                    }));
+  }
+
   /** A mark far from a picture that does not fill its place is taken for another's. */
   @TestFactory
   List<DynamicTest> marksStandNextToTheirPictures() {
@@ -243,7 +261,8 @@ class CutPictureTest {
   }
 
   private static List<String> captions(CutPicture picture) {
-    return Clean.flat(picture.drawn(new Size(180, Strip.MOST_MM)).elements()).stream()
+    Size room = new Size(180, picture.heightMm(180));
+    return Clean.flat(picture.drawn(room).elements()).stream()
         .flatMap(each -> each instanceof Text text ? Stream.of(text.text()) : Stream.empty())
         .toList();
   }

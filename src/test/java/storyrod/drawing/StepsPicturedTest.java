@@ -236,6 +236,25 @@ class StepsPicturedTest {
                 .forEach(step -> assertTaken(sample.set(), step)));
   }
 
+  /** A lower one is but a stamp; a board is as low as it is slim. */
+  @TestFactory
+  List<DynamicTest> noSheetGetsSmallerThanCanBeRead() {
+    return AllProjects.each(
+        sample ->
+            steps(sample.set(), Verb.SIZE)
+                .filter(step -> isOfSheets(sample.set(), step))
+                .flatMap(
+                    step ->
+                        GridPicture.of(sample.set().piece(), sample.set().stock(), step).stream())
+                .forEach(each -> assertTrue(each.heightMm(0) >= 25, "step " + each.step())));
+  }
+
+  private static boolean isOfSheets(PlanSet set, Step step) {
+    return step.targets().stream()
+        .allMatch(
+            name -> set.piece().part(name).stock().kind() == storyrod.description.StockKind.SHEET);
+  }
+
   private static void assertTaken(PlanSet set, Step step) {
     Set<String> marks =
         step.targets().stream()
@@ -276,5 +295,8 @@ class StepsPicturedTest {
     Stream.of(part.finishedThickness(), part.stock().boughtAs().orElseThrow())
         .map(notation.format()::format)
         .forEach(each -> assertTrue(said.contains(each), said));
+    assertEquals(
+        List.of(part.finishedThickness(), part.stock().boughtAs().orElseThrow()),
+        Clean.dimensions(drawn(set, step)).stream().map(Drawing.Dimension::measure).toList());
   }
 }

@@ -1,0 +1,22 @@
+package storyrod.drawing;
+
+/** A face of a part, among many: as low as a letter on it, slim ones wider than others. */
+sealed interface PartTile extends Tile permits MarkTile, SandTile {
+  /** What is as slim as this needs more width than others. */
+  double SLIM = 6;
+
+  @Override
+  default double leastMm() {
+    return 8;
+  }
+
+  @Override
+  default double mostMm() {
+    return 24;
+  }
+
+  @Override
+  default int inARow() {
+    return shape() > SLIM ? 3 : 6;
+  }
+}
