@@ -36,7 +36,7 @@ record MarkLetter(String mark) {
   }
 
   private double rowMm() {
-    return ARROW_ROOM_MM + wideMm() + 3 * LOOP_MM;
+    return ARROW_ROOM_MM + wideMm() + 3.2 * LOOP_MM;
   }
 
   /** What it takes at the right of a face. */
@@ -64,7 +64,7 @@ record MarkLetter(String mark) {
   }
 
   private List<Element> row(At left) {
-    return letter(left, left.plus(ARROW_ROOM_MM + wideMm() + 1.6 * LOOP_MM, 0));
+    return letter(left, left.plus(ARROW_ROOM_MM + wideMm() + 1.9 * LOOP_MM, 0));
   }
 
   private List<Element> letter(At left, At loop) {
@@ -75,18 +75,22 @@ record MarkLetter(String mark) {
     return List.of(
         new Arrow(new At(x, left.y() + half), new At(x, left.y() - half), false),
         new Text(TextStyle.MARK, text, Anchor.START, true, mark),
-        new Line(Role.CUT, loop(loop)));
+        new Line(Role.THIN, loop(loop)));
   }
 
+  /** With both its tails crossed below: one with a tail alone reads as the letter Q. */
   private static List<At> loop(At middle) {
     List<At> points = new ArrayList<>();
-    points.add(middle.plus(LOOP_MM, 2 * LOOP_MM / 1.5));
+    points.add(middle.plus(-0.7 * LOOP_MM, 1.3 * LOOP_MM));
     IntStream.rangeClosed(0, POINTS)
-        .mapToDouble(i -> Math.PI * (1.75 * i / POINTS))
+        .mapToDouble(i -> Math.toRadians(-25 + 230.0 * i / POINTS))
         .mapToObj(
             turn ->
-                middle.plus(-LOOP_MM * 0.8 * StrictMath.cos(turn), -LOOP_MM * StrictMath.sin(turn)))
+                middle.plus(
+                    0.8 * LOOP_MM * StrictMath.cos(turn),
+                    -LOOP_MM * (0.5 + 0.8 * StrictMath.sin(turn))))
         .forEach(points::add);
+    points.add(middle.plus(0.7 * LOOP_MM, 1.3 * LOOP_MM));
     return points;
   }
 }
