@@ -83,7 +83,7 @@
   <#return names[0..1]?map(p -> plain(p))?join(", ") + " und " + (rest == 1)?then(nominative?then("ein weiteres Teil", "einem weiteren Teil"), number(rest) + nominative?then(" weitere Teile", " weiteren Teilen"))>
 </#function>
 <#-- Beschläge in der Mehrzahl, wie in Löcher für Schrauben. -->
-<#function several kind>
+<#function pluralOf kind>
   <#local all = {"wood-screw": "Schrauben", "pocket-screw": "Taschenlochschrauben", "brad": "Stifte", "slide": "Schubkastenführungen", "under-slide": "Schubkastenführungen", "top-fastener": "Plattenhalter", "rotating-fastener": "Plattenhalter", "pull": "Griffe", "knob": "Knöpfe", "catch": "Schnäpper", "concealed-hinge": "Topfbänder", "butt-hinge": "Scharniere", "shelf-pin": "Bodenträger", "foot": "Gleiter", "levelling-foot": "Stellfüße", "anti-tip-strap": "Kippsicherungen", "dowel": "Dübel", "biscuit": "Flachdübel", "loose-tenon": "lose Zapfen", "plug": "Querholzpfropfen", "washer": "Unterlegscheiben", "button": "Nutklötze"}>
   <#return all[kind]!"Beschläge">
 </#function>
@@ -866,7 +866,7 @@
     <@say "Jedes Teil so festspannen, dass die Fläche oben liegt, in der die Löcher beginnen, und bohren, wo die Teilzeichnungen es zeigen: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
     <@say "Späne aus jedem Loch räumen."/>
   <#elseif cut.term == "mount pilot">
-    <#assign fitting = several(cut.forKind)>
+    <#assign fitting = pluralOf(cut.forKind)>
     <@title "Für " + fitting + inParts() + " vorbohren"/>
     <@say "Jedes Teil auf die Werkbank legen und anzeichnen, wo " + fitting + " sitzen werden, nach dem beiliegenden Blatt: " + letters() + "."/>
     <#list slideLines as line>
@@ -882,7 +882,7 @@
   <#else>
     <#assign cup = cut.forKind == "concealed-hinge">
     <#assign named = {"peg hole": "Löcher für Holznägel", "fastener recess": "Aussparungen für Plattenhalter", "counterbore": "Stufenbohrungen"}>
-    <#assign holes = named[cut.term]!(cup?then("Topflöcher", (cut.forKind == "")?then("Löcher", "Löcher für " + several(cut.forKind))))>
+    <#assign holes = named[cut.term]!(cup?then("Topflöcher", (cut.forKind == "")?then("Löcher", "Löcher für " + pluralOf(cut.forKind))))>
     <#assign bit = cup?then("Forstnerbohrer", "Holzspiralbohrer")>
     <@title holes + inParts() + " bohren"/>
     <#if cut.depth == "">
