@@ -1,12 +1,17 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.Packing;
 import storyrod.planset.CutReplay.Result;
 import storyrod.planset.CutReplay.Step;
 import storyrod.planset.SawnStock.Alike;
@@ -23,7 +28,15 @@ public record Layouts(List<Stock> stocks) {
   }
 
   /** A stock with its sheets and a sentence on how few there could be. */
-  public record Stock(String title, String size, String bound, List<Sheet> sheets) {}
+  public record Stock(String title, String size, String bound, List<Sheet> sheets) {
+    private Stock broken(Set<Sheet> begin) {
+      return with(sheets.stream().map(sheet -> sheet.breaking(begin.contains(sheet))).toList());
+    }
+
+    private Stock with(List<Sheet> others) {
+      return new Stock(title, size, bound, others);
+    }
+  }
 
   /**
    * One sheet, or several that are alike.
@@ -43,7 +56,17 @@ public record Layouts(List<Stock> stocks) {
       boolean breaks) {
     private Sheet onOwnPage(boolean ofFirstStock) {
       boolean isVeryFirst = first && ofFirstStock;
-      return new Sheet(first, heading, bar, drawing, cuts, bar ? breaks : !isVeryFirst);
+      return breaking(bar ? breaks : !isVeryFirst);
+    }
+
+    private Sheet breaking(boolean begins) {
+      return new Sheet(first, heading, bar, drawing, cuts, begins);
+    }
+
+    /** With what stands above it within a page. */
+    private double heightMm() {
+      double above = first ? TableHeights.ABOVE_H2_MM : 0;
+      return above + headingsMm(first, heading) + drawing.heightMm() + belowMm(bar, cuts);
     }
   }
 
@@ -75,7 +98,27 @@ public record Layouts(List<Stock> stocks) {
     double lead = TableHeights.lead(texts.say("layouts.lead"), paper.textWidthMm());
     double title = 1 + TableHeights.H1_MM + lead;
     Print print = Print.below(title, texts, paper, drawings(set));
-    return of(stocks(set, texts), print);
+    return of(stocks(set, texts), print).spread(title, paper.roomMm());
+  }
+
+  /** The same on as many pages, of which the last is filled like any other. */
+  private Layouts spread(double titleMm, double roomMm) {
+    List<Sheet> sheets = stocks.stream().flatMap(stock -> stock.sheets().stream()).toList();
+    List<Packing.Item> items =
+        IntStream.range(0, sheets.size())
+            .mapToObj(i -> Math.min(roomMm, sheets.get(i).heightMm() + (i == 0 ? titleMm : 0)))
+            .map(Packing.Item::of)
+            .toList();
+    Set<Sheet> begin =
+        Packing.evenPages(items, roomMm, Math.max(1, sheets.size())).stream()
+            .skip(1)
+            .map(page -> sheets.get(page.first()))
+            .collect(
+                Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
+    long pages = sheets.stream().filter(Sheet::breaks).count();
+    return pages == begin.size()
+        ? new Layouts(stocks.stream().map(stock -> stock.broken(begin)).toList())
+        : this;
   }
 
   static Layouts of(List<SawnStock> stocks, Print print) {
@@ -89,10 +132,7 @@ public record Layouts(List<Stock> stocks) {
         all.stream()
             .map(
                 stock ->
-                    new Stock(
-                        stock.title(),
-                        stock.size(),
-                        stock.bound(),
+                    stock.with(
                         stock.sheets().stream()
                             .map(sheet -> sheet.onOwnPage(stock == all.getFirst()))
                             .toList()))
@@ -129,7 +169,7 @@ public record Layouts(List<Stock> stocks) {
     String heading = stock.count() > 1 ? heading(stock, sheet, print.texts()) : "";
     List<List<Cut>> columns =
         sheet.piece().lengthsOnly() ? List.of() : columns(cuts(stock, sheet, print.texts()));
-    double below = sheet.piece().lengthsOnly() ? BELOW_BAR_MM : BELOW_MM + tableMm(columns);
+    double below = belowMm(sheet.piece().lengthsOnly(), columns);
     double beside = headingsMm(isFirst, heading) + below;
     double room = print.paper().roomMm() - print.aboveMm() - beside;
     String name = stock.drawingName(sheet);
@@ -152,6 +192,10 @@ public record Layouts(List<Stock> stocks) {
   private static double headingsMm(boolean isFirst, String heading) {
     return (isFirst ? TableHeights.H2_MM + TableHeights.LINE_MM : 0)
         + (heading.isEmpty() ? 0 : TableHeights.H3_MM);
+  }
+
+  private static double belowMm(boolean bar, List<List<Cut>> columns) {
+    return bar ? BELOW_BAR_MM : BELOW_MM + tableMm(columns);
   }
 
   private static double tableMm(List<List<Cut>> columns) {
