@@ -1,6 +1,5 @@
 package storyrod.build;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -106,9 +105,21 @@ final class Reveals {
     if (gaps.size() == 4 && gaps.values().stream().distinct().count() == 1) {
       return List.of(new Setting("gap-all", shown, gaps.get(Face.TOP)));
     }
-    List<Setting> settings = new ArrayList<>();
-    gaps.forEach((face, gap) -> settings.add(new Setting("gap-" + face.word(), shown, gap)));
-    return settings;
+    return Stream.concat(
+            settings(gaps, List.of(Face.LEFT, Face.RIGHT), shown),
+            settings(gaps, List.of(Face.BOTTOM, Face.TOP), shown))
+        .toList();
+  }
+
+  /** The gaps at two opposite sides, as one where they are equal. */
+  private static Stream<Setting> settings(
+      Map<Face, Length> gaps, List<Face> sides, Optional<String> shown) {
+    List<Face> there = sides.stream().filter(gaps::containsKey).toList();
+    if (there.size() == 2 && there.stream().map(gaps::get).distinct().count() == 1) {
+      String both = "gap-" + there.getFirst().word() + "-" + there.getLast().word();
+      return Stream.of(new Setting(both, shown, gaps.get(there.getFirst())));
+    }
+    return there.stream().map(face -> new Setting("gap-" + face.word(), shown, gaps.get(face)));
   }
 
   /** The opening that a front was cut out of and comes back into. */

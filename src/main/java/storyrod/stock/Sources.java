@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import storyrod.description.OnHandEntry;
+import storyrod.description.Price;
 import storyrod.description.SheetSize;
 import storyrod.description.StockEntry;
 import storyrod.description.StockKind;
@@ -135,16 +136,16 @@ final class Sources {
     return Math.toIntExact(Math.max(0, Math.ceilDiv(plan.lowerBound() - free, BOUGHT)));
   }
 
-  /** What one bought piece costs, where its price is given. */
+  /** What one bought piece costs, where its price is given and there is one to buy. */
   Optional<Rational> costOfBought() {
-    return stock
-        .price()
-        .map(
-            price ->
-                switch (price.per()) {
-                  case SHEET -> price.amount();
-                  case BOARD_FOOT -> price.amount().times(boardFeet());
-                });
+    return bought.isEmpty() ? Optional.empty() : stock.price().map(this::costOfBought);
+  }
+
+  private Rational costOfBought(Price price) {
+    return switch (price.per()) {
+      case SHEET -> price.amount();
+      case BOARD_FOOT -> price.amount().times(boardFeet());
+    };
   }
 
   /** The board feet of one bought board. */

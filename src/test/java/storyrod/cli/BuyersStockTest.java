@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,7 +20,6 @@ import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.planset.Edition;
 import storyrod.planset.PlanSet;
-import storyrod.planset.PlanSetWriter;
 import storyrod.planset.Printing;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.words.Words;
@@ -85,16 +86,17 @@ class BuyersStockTest {
   }
 
   @Test
-  void noStepOfTheEditionToSellTellsOfThePile() throws IOException {
+  void noPageOfTheEditionToSellTellsOfThePile() throws IOException {
     PlanSets sets = new PlanSets(planned(table()), diagnostics);
-    assertFalse(steps(sets, "publish").contains("pile"));
-    assertTrue(steps(sets, "record").contains("pile"));
+    assertFalse(pages(sets, "publish").contains("on hand"));
+    assertTrue(pages(sets, "record").contains("on hand"));
   }
 
-  private static String steps(PlanSets sets, String edition) {
+  private static String pages(PlanSets sets, String edition) throws IOException {
     Printing printing = printing(edition);
-    PlanSetWriter writer = sets.writer(printing);
-    return new String(writer.write(sets.of(printing)).get("steps.csv"), StandardCharsets.UTF_8);
+    try (PDDocument pdf = Loader.loadPDF(sets.writer(printing).pdf(sets.of(printing)))) {
+      return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+    }
   }
 
   /** That a pile runs out is no finding for who has none. */
@@ -111,8 +113,8 @@ class BuyersStockTest {
 
   @Test
   void whereNothingIsOnHandBothReadersShareOnePlan() throws IOException {
-    Path stool = Path.of("projects", "step-stool", "project.yaml");
-    Pipeline.Planned planned = planned(Files.readString(stool));
+    Path bench = Path.of("projects", "window-bench", "project.yaml");
+    Pipeline.Planned planned = planned(Files.readString(bench));
     assertSame(planned, planned.asBought());
   }
 
@@ -122,7 +124,7 @@ class BuyersStockTest {
     Pipeline.Planned planned =
         planned(
             """
-            name: Wide board
+            project: Wide board
             units: mm
             stock:
               ply: {kind: sheet, species: birch plywood, thickness: 18, sheet: 800 x 400}

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -113,14 +114,15 @@ class JoineryPagesTest {
     assertTrue(measure.heightMm(lead, width) < 2.5 * measure.lineMm(), lead);
   }
 
-  /** Rows are filled from the left, and pages but the last with as many rows as they hold. */
+  /** Rows are filled from the left, and pages evenly: a last page with one row would be empty. */
   @Test
   void rowsAreFull() {
     JoineryPages pages = pages(AllProjects.named("window-bench"));
     List<List<Entry>> rows = pages.pages().stream().flatMap(List::stream).toList();
     IntStream.range(0, rows.size() - 1)
         .forEach(i -> assertEquals(pages.columns(), rows.get(i).size()));
-    assertEquals(3, pages.pages().getFirst().size());
+    IntSummaryStatistics counts = pages.pages().stream().mapToInt(List::size).summaryStatistics();
+    assertTrue(counts.getMax() - counts.getMin() <= 1, counts.toString());
   }
 
   /** Later pages hold a row more than the heading and its lead leave the first. */

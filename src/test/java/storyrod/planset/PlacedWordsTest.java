@@ -166,13 +166,7 @@ class PlacedWordsTest {
             .filter(each -> each.mark().equals("Q") && each.name().startsWith("Gap"))
             .map(each -> each.name() + " " + each.value())
             .toList();
-    assertEquals(
-        List.of(
-            "Gap at the left 1/8 in",
-            "Gap at the right 1/8 in",
-            "Gap below 1/16 in",
-            "Gap above 1/16 in"),
-        gaps);
+    assertEquals(List.of("Gap at the left and right 1/8 in", "Gap above and below 1/16 in"), gaps);
     says(step(sideboard, "Fit the drawer slides"), "Plane nothing off the drawer front (Q)");
   }
 

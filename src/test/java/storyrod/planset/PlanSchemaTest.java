@@ -15,9 +15,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import storyrod.cli.PrintedProjects;
 import storyrod.drawing.AllProjects;
 import storyrod.words.Words;
 import tools.jackson.databind.JsonNode;
@@ -55,13 +57,21 @@ class PlanSchemaTest {
           "haunch_um");
 
   private static final Map<String, JsonNode> PLANS =
-      AllProjects.all().stream()
+      Stream.concat(
+              AllProjects.all().stream().map(each -> Map.entry(each.name(), each.set())),
+              Stream.of(Map.entry("dining-table with what is on hand", ofTheMaker())))
           .collect(
               Collectors.toMap(
-                  AllProjects.Sample::name,
-                  each -> plan(each.set()),
+                  Map.Entry::getKey,
+                  each -> plan(each.getValue()),
                   (one, other) -> one,
                   TreeMap::new));
+
+  /** What is on hand is the maker's, and so in the plans of the maker's editions alone. */
+  private static PlanSet ofTheMaker() {
+    PrintedProjects table = PrintedProjects.named("dining-table");
+    return table.drawn(table.usualPaper(), "record");
+  }
 
   /** The plan without the pages around it. */
   private static JsonNode plan(PlanSet set) {
