@@ -22,7 +22,7 @@
 <td class="figure gap"><@frame.figure row.finished.length/></td><td class="figure"><@frame.figure row.finished.width/></td><td class="figure"><@frame.figure row.finished.thickness/></td>
 <#if row.blankOf?has_content><td class="gap quiet blank-of" colspan="3">${say('cutlist.blank-of', row.blankOf)}</td>
 <#else><td class="figure gap"><@frame.figure row.rough.length/></td><td class="figure"><@frame.figure row.rough.width/></td><td class="figure"><@frame.figure row.rough.thickness/></td></#if>
-<td class="gap<#if row.stock?length lt 28> kept</#if>">${row.stock}</td><td class="last kept">${row.grain}</td></tr>
+<td class="gap<#if row.stock?length lt 28 && !row.stock?contains("[")> kept</#if>">${row.stock}</td><td class="last kept">${row.grain}</td></tr>
 </#list>
 </tbody>
 </table>
