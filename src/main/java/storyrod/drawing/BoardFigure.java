@@ -9,6 +9,7 @@ import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
@@ -107,13 +108,39 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, dou
 
   @Override
   public List<Element> in(Bounds cell) {
+    At origin = new At(cell.left() + BALLOON_MM, cell.top() + above());
+    return new Placed(this, origin, factor(cell)).elements(cell);
+  }
+
+  /** Smaller where figures that a short size has no room for would stand out of the cell. */
+  private double factor(Bounds cell) {
+    double factor = factor(cell, right());
+    return factor(cell, Math.max(right(), figuresMm(factor)));
+  }
+
+  private double factor(Bounds cell, double rightMm) {
     double fitting =
         Math.min(
-            (cell.width() - BALLOON_MM - right()) / lengthMm(),
+            (cell.width() - BALLOON_MM - rightMm) / lengthMm(),
             (cell.height() - above() - below()) / widthMm());
-    double factor = Math.min(fitting, largest);
-    At origin = new At(cell.left() + BALLOON_MM, cell.top() + above());
-    return new Placed(this, origin, factor).elements(cell);
+    return Math.min(fitting, largest);
+  }
+
+  /** How far the figures of sizes along a board of a scale run out at its right end. */
+  private double figuresMm(double factor) {
+    return plan.along().stream()
+        .mapToDouble(
+            size -> beyond(size, factor) - (plan.length().minus(size.to()).toMm()) * factor)
+        .map(run -> run + EDGE_MM)
+        .max()
+        .orElse(0);
+  }
+
+  private double beyond(Range size, double factor) {
+    At to = new At(size.length().toMm() * factor, 0);
+    String figures = notation.format().format(size.length());
+    return DimensionLayout.of(new Dimension(new At(0, 0), to, true, 0, figures, size.length()))
+        .beyond();
   }
 
   /** The figure at a place of the paper, so large. */
