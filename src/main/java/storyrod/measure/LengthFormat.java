@@ -25,6 +25,8 @@ public record LengthFormat(Unit unit, int denominator, char decimalMark, Second 
   /** Before figures that print rounds, as before a radius. */
   private static final String ABOUT = "≈ ";
 
+  private static final double DUST_MM = 1e-3;
+
   /** Where the other unit stands behind the figures. */
   public enum Second {
     NEVER,
@@ -112,12 +114,17 @@ public record LengthFormat(Unit unit, int denominator, char decimalMark, Second 
    */
   public String told(Length length) {
     boolean isConverted = second == Second.BITS || second == Second.NAMED;
-    if (isConverted || rounded(length).equals(length)) {
+    if (isConverted || prints(length)) {
       return format(length);
     }
     LengthFormat fine =
         new LengthFormat(unit, Math.max(denominator, BIT_STEPS), decimalMark, second);
-    return fine.rounded(length).equals(length) ? fine.format(length) : ABOUT + format(length);
+    return fine.prints(length) ? fine.format(length) : ABOUT + format(length);
+  }
+
+  /** Whether the figures of a length are its own, but for what turning a part leaves behind. */
+  private boolean prints(Length length) {
+    return Math.abs(rounded(length).toMm() - length.toMm()) < DUST_MM;
   }
 
   /** The printed figures with the unit behind them: {@code 3/4 in}, {@code 19 mm}. */

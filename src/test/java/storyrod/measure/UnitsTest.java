@@ -54,6 +54,7 @@ class UnitsTest {
     assertEquals("19 27/64", INCHES.told(Length.inch(1243, 64)));
     assertEquals("19 13/32", INCHES.told(Length.inch(621, 32)));
     assertEquals("≈ 3/4", INCHES.told(Length.nearest(19.3439)));
+    assertEquals("11", INCHES.told(Length.nearest(279.4004)));
     assertEquals("9.1", MILLIMETRES.told(Length.nearest(9.1)));
     assertEquals("≈ 3.2", MILLIMETRES.told(Length.inch(1, 8)));
     assertEquals("≈ 3/4 [19.3]", INCHES.shownIn(Units.BOTH).told(Length.nearest(19.3439)));
