@@ -1,6 +1,8 @@
 package storyrod.stock;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import storyrod.description.OnHandEntry;
 import storyrod.description.StockEntry;
 import storyrod.layout.Budget;
@@ -41,7 +43,7 @@ final class LayoutPlanner {
         new LayoutJob(
             blanks.blanks(), sources.stock(), piece.description().shop().kerf(), sources.least());
     LayoutPlan plan = Neighbours.plan(job, blanks.groups(), budget);
-    List<SheetLayout> sheets = plan.pieces().stream().map(this::layout).toList();
+    List<SheetLayout> sheets = sawnAlike(plan.pieces().stream().map(this::layout).toList());
     int bought = (int) sheets.stream().filter(each -> each.onHand().isEmpty()).count();
     return new SheetPlan(
         stock,
@@ -49,6 +51,16 @@ final class LayoutPlanner {
         plan.missing().stream().map(this::missing).toList(),
         sources.fewestBought(plan),
         sources.costOfBought().map(each -> each.times(Rational.of(bought, 1))));
+  }
+
+  /**
+   * Where the same lies in the same places, it is sawn in the same order: one setting does for all.
+   */
+  private static List<SheetLayout> sawnAlike(List<SheetLayout> sheets) {
+    Map<SheetLayout, SheetLayout> first = new HashMap<>();
+    return sheets.stream()
+        .map(sheet -> sheet.sawnAs(first.computeIfAbsent(sheet.places(), places -> sheet)))
+        .toList();
   }
 
   private SheetLayout layout(Sawn sawn) {

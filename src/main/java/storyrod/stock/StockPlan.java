@@ -113,6 +113,16 @@ public record StockPlan(
       cuts = List.copyOf(cuts);
       offcuts = List.copyOf(offcuts);
     }
+
+    /** What lies where on it, whatever part it is for and in whatever order it is sawn. */
+    SheetLayout places() {
+      List<Placed> nameless = placed.stream().map(Placed::nameless).toList();
+      return new SheetLayout(onHand, length, width, nameless, List.of(), List.of());
+    }
+
+    SheetLayout sawnAs(SheetLayout other) {
+      return new SheetLayout(onHand, length, width, placed, other.cuts, other.offcuts);
+    }
   }
 
   /**
@@ -123,7 +133,11 @@ public record StockPlan(
    * @param turned if its own length runs across the sheet's
    */
   public record Placed(
-      String mark, String part, Optional<Integer> number, Area area, boolean turned) {}
+      String mark, String part, Optional<Integer> number, Area area, boolean turned) {
+    private Placed nameless() {
+      return new Placed(mark, "", Optional.empty(), area, turned);
+    }
+  }
 
   /**
    * An item of hardware.
