@@ -7,7 +7,7 @@
 <#local height = (rows?size / 2)?ceiling>
 <#list rows?chunk(height) as column><td class="half<#if column?index == 1> end</#if>">
 <table class="side-list">
-<#list column as row><tr><td class="mark"><#if hardware.rows?filter(listed -> listed.mark == row.mark)?has_content><a href="#hardware-${row.mark}">${row.mark}</a><#else>${row.mark}</#if></td><td>${row.item}</td><td class="figure"><#if row.count gt 0>${row.count}<#else>–</#if></td></tr></#list>
+<#list column as row><tr><td class="mark"><#if hardware.rows?filter(listed -> listed.mark == row.mark)?has_content><a href="#hardware-${row.mark}">${row.mark}</a><#else>${row.mark}</#if></td><td>${row.item}</td><td class="figure"><#if row.count gt 0>${row.count}<#else>${say('exploded.counted')}</#if></td></tr></#list>
 </table></td>
 </#list>
 <#if rows?size == 1><td class="half end"></td></#if>

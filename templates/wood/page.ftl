@@ -26,10 +26,10 @@
 <p>${say('wood.loads.lead')}</p></#if>
 <table class="list tools">
 <colgroup><col style="width:9%"/><col style="width:26%"/><col style="width:13%"/><col style="width:13%"/><col style="width:13%"/><col style="width:13%"/><col style="width:13%"/></colgroup>
-<thead><tr><th>${say('column.mark')}</th><th>${say('column.part')}</th><th class="figure">${say('column.load')}</th><th class="figure">${say('column.span')}</th><th class="figure">${say('column.bends')}</th><th class="figure">${say('column.in-time')}</th><th class="figure last">${say('column.limit')}</th></tr></thead>
+<thead><tr><th>${say('column.mark')}</th><th>${say('column.part')}</th><th class="figure">${say('column.load')}</th><th class="figure">${say('column.span')}</th><th class="figure">${say('column.bends')}</th><th class="figure">${say('column.limit')}</th><th class="figure last">${say('column.in-time')}</th></tr></thead>
 <tbody>
 <#list page.rows as row>
-<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td>${row.part}</td><td class="figure">${row.load}</td><td class="figure">${row.span}</td><td class="figure">${row.bends}</td><td class="figure">${row.inTime}</td><td class="figure last">${row.limit}</td></tr>
+<tr><td class="mark"><a href="#part-${row.mark}">${row.mark}</a></td><td>${row.part}</td><td class="figure">${row.load}</td><td class="figure">${row.span}</td><td class="figure">${row.bends}</td><td class="figure">${row.limit}</td><td class="figure last">${row.inTime}</td></tr>
 </#list>
 </tbody></table>
 </div>
