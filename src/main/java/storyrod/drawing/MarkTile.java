@@ -71,19 +71,6 @@ record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, Li
     return all;
   }
 
-  private double lengthMm() {
-    return flat.size(Axis.X).toMm();
-  }
-
-  private double widthMm() {
-    return flat.size(Axis.Z).toMm();
-  }
-
-  @Override
-  public double shape() {
-    return ShortFace.shape(lengthMm(), widthMm());
-  }
-
   @Override
   public List<Element> in(Bounds room) {
     Bounds inner =

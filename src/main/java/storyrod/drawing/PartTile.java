@@ -1,9 +1,27 @@
 package storyrod.drawing;
 
+import storyrod.geometry.Axis;
+
 /** A face of a part, among many: as low as a letter on it, slim ones wider than others. */
 sealed interface PartTile extends Tile permits MarkTile, SandTile {
   /** What is as slim as this needs more width than others. */
   double SLIM = 6;
+
+  /** The part, its drawn face towards the front or the back. */
+  FlatPart flat();
+
+  default double lengthMm() {
+    return flat().size(Axis.X).toMm();
+  }
+
+  default double widthMm() {
+    return flat().size(Axis.Z).toMm();
+  }
+
+  @Override
+  default double shape() {
+    return ShortFace.shape(lengthMm(), widthMm());
+  }
 
   @Override
   default double leastMm() {

@@ -11,7 +11,6 @@ import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
-import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 
 /**
@@ -21,19 +20,6 @@ import storyrod.geometry.Face;
  * @param face the flat part's front or back
  */
 record SandTile(FlatPart flat, Face face, List<String> captions) implements PartTile {
-  private double lengthMm() {
-    return flat.size(Axis.X).toMm();
-  }
-
-  private double widthMm() {
-    return flat.size(Axis.Z).toMm();
-  }
-
-  @Override
-  public double shape() {
-    return ShortFace.shape(lengthMm(), widthMm());
-  }
-
   @Override
   public List<Element> in(Bounds room) {
     ShortFace drawn = ShortFace.in(room, lengthMm(), widthMm());
