@@ -6,6 +6,7 @@ import java.util.function.DoubleBinaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.HardwareEntry;
 import storyrod.description.Located;
+import storyrod.geometry.Face;
 import storyrod.geometry.FlatFace;
 import storyrod.geometry.Solid;
 import storyrod.piece.Joint;
@@ -104,6 +105,22 @@ public record PlacedItem(
       }
     }
     return reach;
+  }
+
+  /**
+   * The side from which a joint's fastener is driven once its parts are together; empty of what is
+   * mounted, and of what lies between two parts and goes in as they do, such as dowels.
+   */
+  public Optional<Face> drivenFrom() {
+    return origin.joint().flatMap(this::drivenFrom);
+  }
+
+  private Optional<Face> drivenFrom(Joint joint) {
+    Face way = Face.nearest(out);
+    return joint
+        .driven()
+        .map(Joint.Driven::face)
+        .or(() -> Optional.of(way).filter(face -> face.axis() != joint.entry().axis()));
   }
 
   /** Whether a step fits it, on trial too: closes its joint, or mounts its line of the list. */

@@ -20,7 +20,7 @@ import storyrod.piece.Part;
  */
 record Fitted(Scene scene, List<Part> parts, int strong, View view, List<String> toned) {
   /** The share of hardware that shows a reader what goes where; alike items stand in rows. */
-  private static final double ENOUGH_SEEN = 0.75;
+  static final double ENOUGH_SEEN = 0.75;
 
   /** The picture with all parts whole. */
   Picture whole(List<Hardware> hardware) {

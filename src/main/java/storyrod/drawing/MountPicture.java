@@ -109,6 +109,11 @@ final class MountPicture implements PicturedStep {
     return shot.inset().drawn("step-" + step.number(), room);
   }
 
+  /** From where it is seen. */
+  View view() {
+    return shot.inset().from().view();
+  }
+
   /** How it looks from one side, and the share of the hardware and of its seats that is seen. */
   private record Shot(Inset inset, double seen) {}
 

@@ -36,8 +36,6 @@ final class StepPicture implements PicturedStep {
   /** The share of the way to the seat that must be seen, for the arrow. */
   private static final double ENOUGH_OF_WAY = 0.3;
 
-  private static final double BEST_SCORE = 2;
-
   private final Piece piece;
   private final Step step;
   private final Contacts contacts;
@@ -61,8 +59,8 @@ final class StepPicture implements PicturedStep {
     List<String> out = tiers.stream().flatMap(List::stream).flatMap(List::stream).toList();
     this.staying = parts.stream().map(Part::name).filter(name -> !out.contains(name)).toList();
     this.hardware = hardware.into(parts);
-    List<Lazy<Shot>> shots = views().map(view -> new Lazy<>(() -> shot(view))).toList();
-    this.shot = fitted(best(shots), shots);
+    DrivenSides driven = DrivenSides.of(this.hardware.coming());
+    this.shot = fitted(Shots.of(views(), driven, this::shot, this::whole));
   }
 
   /** The picture of a step, as large as a page allows; empty if the step brings no part. */
@@ -110,6 +108,11 @@ final class StepPicture implements PicturedStep {
     return inset().drawn("step-" + step.number(), room);
   }
 
+  /** From where it is seen. */
+  View view() {
+    return shot.view();
+  }
+
   private Inset inset() {
     Viewpoint from = new Viewpoint(shot.view(), step.down());
     return new Inset(shot.picture(), shot.notes(), from, Notation.of(piece), false);
@@ -127,49 +130,22 @@ final class StepPicture implements PicturedStep {
     return View.AROUND.stream().map(view -> view.laidOn(step.down()));
   }
 
-  private static Shot best(List<Lazy<Shot>> shots) {
-    Shot best = shots.getFirst().get();
-    for (Lazy<Shot> each : shots.subList(1, shots.size())) {
-      if (best.score() >= BEST_SCORE) {
-        break;
-      }
-      Shot other = each.get();
-      best = other.sight.isMoreThan(best.score()) ? other : best;
-    }
-    return best;
-  }
-
-  /** The step from one viewpoint. */
-  private record Shot(View view, Scene scene, Picture picture, Picture.Notes notes, Sight sight) {
-    Shot with(Picture full) {
-      return new Shot(view, scene, full, notes, sight);
-    }
-
-    double score() {
-      return sight.score();
-    }
-
-    Fitted fitted(int strong, List<String> marked) {
-      return new Fitted(scene, picture.parts(), strong, view, marked);
-    }
-  }
-
   /**
-   * The same with the hardware that goes in; from another side that shows parts and ways as well
-   * where too little of it would be seen, and opened if that is so from all sides.
+   * The best with the hardware that goes in; from another side that shows as much where too little
+   * of it would be seen, and opened if that is so from all sides.
    */
-  private Shot fitted(Shot best, List<Lazy<Shot>> shots) {
+  private Shot fitted(Shots shots) {
+    Shot best = shots.best();
     Shot most = whole(best);
-    if (!Fitted.isEnough(most.picture)) {
+    if (!Fitted.isEnough(most.picture())) {
       most =
-          shots.stream()
-              .map(Lazy::get)
-              .filter(each -> each.sight.isAtLeast(best.score()))
+          shots
+              .asGoodAs(best)
               .map(this::whole)
-              .max(Comparator.comparingDouble(each -> Fitted.share(each.picture)))
+              .max(Comparator.comparingDouble(each -> Fitted.share(each.picture())))
               .orElse(most);
     }
-    return most.with(most.fitted(newParts.size(), marked()).clear(most.picture).ready());
+    return most.with(most.fitted(newParts.size(), marked()).clear(most.picture()).ready());
   }
 
   private Shot whole(Shot shot) {
