@@ -972,7 +972,8 @@
 <#function fromTold><#return inPiece || mirroredHere></#function>
 <#function inFrom><#return mirroredHere?then(", ", " ") + homeFrom()></#function>
 <#-- On a bench nothing can be driven from below. -->
-<#function facingUp item><#return fromBelow(item)?then("With the underside up, drive", "Drive")></#function>
+<#function facingUp item><#return fromBelow(item)?then("With the underside up, drive", fromBehind(item)?then("With the back up, drive", "Drive"))></#function>
+<#function fromBehind item><#return (upSide!"") == "back" && item.drivenFrom?join("") == "back"></#function>
 <#function fromBelow item><#return !inPiece && !lying && item.drivenFrom?join("") == "bottom"></#function>
 <#-- Two straight moves; in a sub-assembly they are told as the picture shows it. -->
 <#macro twoMoves>
@@ -1124,7 +1125,7 @@
     <@say "It still lies on its " + lies + jawsUnder?then(": " + battened?then("see that the battens under it leave room for the jaws", "raise it on to two battens, so that the jaws reach under it"), "") + "."/>
   <#elseif lying && turnedOver>
     <@say "Turn what is together over, on to its " + lies + ", " + bed + "."/>
-  <#elseif lying>
+  <#elseif lying && !onEdge>
     <@say "Lay what is together on its " + lies + ", " + bed + "."/>
   <#elseif jawsUnder && inPiece>
     <@with "long-battens"/>
@@ -1181,10 +1182,10 @@
 <#macro glueing>
   <@turning/>
   <#if base?size gt 0>
-    <#if total(base) == 1 && !lying && (from!"") == "bottom" && hardware?filter(h -> h.drivenFrom?join("") == "top")?size gt 0>
+    <#if onEdge || total(base) == 1 && !lying && (from!"") == "bottom" && hardware?filter(h -> h.drivenFrom?join("") == "top")?size gt 0>
       <@say "Stand " + fulls(base) + " on a long edge: then its joint" + (jointCount == 1)?then("", "s") + " and the face from which the screws go in are both in reach."/>
     <#else>
-    <@say "Lay " + fulls(base) + " ready with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
+    <@say "Lay " + fulls(base) + " ready" + (upSide == "back")?then(", the back up,", "") + " with " + pick(base, "its", "their") + " joint" + ((total(base) == 1 && jointCount == 1)?then("", "s")) + " in reach."/>
     </#if>
   </#if>
   <@marking/>

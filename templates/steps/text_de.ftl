@@ -962,7 +962,8 @@
 <#function fromTold><#return inPiece || mirroredHere></#function>
 <#function inFrom><#return mirroredHere?then(", ", " ") + homeFrom()></#function>
 <#-- Auf der Werkbank lässt sich nichts von unten eindrehen. -->
-<#function facingUp item><#return fromBelow(item)?then("Unterseite nach oben: ", "")></#function>
+<#function facingUp item><#return fromBelow(item)?then("Unterseite nach oben: ", fromBehind(item)?then("Rückseite nach oben: ", ""))></#function>
+<#function fromBehind item><#return (upSide!"") == "back" && item.drivenFrom?join("") == "back"></#function>
 <#function fromBelow item><#return !inPiece && !lying && item.drivenFrom?join("") == "bottom"></#function>
 <#-- Zwei gerade Bewegungen; in einer Baugruppe so genannt, wie das Bild sie zeigt. -->
 <#macro twoMoves>
@@ -972,7 +973,7 @@
 </#macro>
 <#function drivenHow item>
   <#if lying && item.through?size gt 0><#return " durch " + plains(item.through)></#if>
-  <#if fromBelow(item)><#return ""></#if>
+  <#if fromBelow(item) || fromBehind(item)><#return ""></#if>
   <#return (item.drivenFrom?size == 1)?then(" " + words["drive." + item.drivenFrom?first], "")>
 </#function>
 
@@ -1116,7 +1117,7 @@
     <@say "Es liegt noch auf der " + lies + jawsUnder?then(": " + battened?then("prüfen, dass die Leisten darunter den Backen der Zwingen Platz lassen", "auf zwei Leisten heben, damit die Backen der Zwingen darunterreichen"), "") + "."/>
   <#elseif lying && turnedOver>
     <@say "Was zusammen ist, wenden, auf die " + lies + ", " + bed + "."/>
-  <#elseif lying>
+  <#elseif lying && !onEdge>
     <@say "Was zusammen ist, auf die " + lies + " legen, " + bed + "."/>
   <#elseif jawsUnder && inPiece>
     <@with "long-battens"/>
@@ -1173,10 +1174,10 @@
 <#macro glueing>
   <@turning/>
   <#if base?size gt 0>
-    <#if total(base) == 1 && !lying && (from!"") == "bottom" && hardware?filter(h -> h.drivenFrom?join("") == "top")?size gt 0>
+    <#if onEdge || total(base) == 1 && !lying && (from!"") == "bottom" && hardware?filter(h -> h.drivenFrom?join("") == "top")?size gt 0>
       <@say fulls(base) + " auf eine lange Kante stellen: So " + (jointCount == 1)?then("ist die Verbindung", "sind die Verbindungen") + " ebenso zu erreichen wie die Fläche, von der aus geschraubt wird."/>
     <#else>
-      <@say fulls(base) + " bereitlegen, " + (total(base) == 1 && jointCount == 1)?then("Verbindung", "Verbindungen") + " griffbereit."/>
+      <@say fulls(base) + " bereitlegen, " + (upSide == "back")?then("Rückseite oben, ", "") + (total(base) == 1 && jointCount == 1)?then("Verbindung", "Verbindungen") + " griffbereit."/>
     </#if>
   </#if>
   <@marking/>

@@ -31,6 +31,7 @@ final class Steps implements Filling.Maker {
   private final Weight weight;
   private final Circumstances circumstances;
   private final Lying lying;
+  private final OnBench onBench;
   private final Map<String, Placing> placings;
 
   /** The steps made so far, before they have their numbers. */
@@ -43,6 +44,7 @@ final class Steps implements Filling.Maker {
     this.weight = new Weight(job.piece());
     this.circumstances = new Circumstances(job.piece());
     this.lying = new Lying(job.late());
+    this.onBench = new OnBench(job.piece());
     this.placings = job.placings().stream().collect(Collectors.toMap(Placing::name, p -> p));
   }
 
@@ -58,9 +60,11 @@ final class Steps implements Filling.Maker {
   }
 
   private Step laid(Step step, List<Step> before) {
-    return placings(step.operations())
-        .findFirst()
-        .map(placing -> step.lying(lying.down(placing, step, before)))
+    Optional<Placing> first = placings(step.operations()).findFirst();
+    return onBench
+        .down(step, first)
+        .or(() -> first.map(placing -> lying.down(placing, step, before)))
+        .map(step::lying)
         .orElse(step);
   }
 

@@ -11,6 +11,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.drawing.Contacts.Path;
+import storyrod.geometry.Face;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
@@ -135,9 +136,11 @@ final class MountPicture implements PicturedStep {
     return best;
   }
 
-  /** From below only what is fitted from below. */
+  /** From below only what is fitted from below while the piece stands. */
   private List<View> views() {
-    boolean isBelow = hardware.stream().allMatch(each -> each.placed().out().getZ() < -LEANING);
+    boolean isBelow =
+        step.down() == Face.BOTTOM
+            && hardware.stream().allMatch(each -> each.placed().out().getZ() < -LEANING);
     int from = isBelow ? VIEWS : 0;
     return View.AROUND.subList(from, from + VIEWS).stream()
         .map(view -> view.laidOn(step.down()))

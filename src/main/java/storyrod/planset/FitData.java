@@ -13,6 +13,7 @@ import storyrod.build.Fronts;
 import storyrod.build.Groups;
 import storyrod.build.Levels;
 import storyrod.build.Operation;
+import storyrod.build.Surround;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
 import storyrod.geometry.Face;
@@ -132,6 +133,8 @@ final class FitData {
   private Map<String, Object> lying(Step step) {
     return Map.of(
         "lies", lying.on(step),
+        "onEdge", lying.isOnEdge(step),
+        "upSide", lying.up(step),
         "liesAlready", lying.isAlready(step),
         "turnedOver", lying.isTurnedOver(step),
         "battened", lying.since(step).stream().anyMatch(this::hasJawsUnder),
@@ -174,7 +177,7 @@ final class FitData {
 
   /** Whether what lay in the clamps of other steps is stood up again when they come off. */
   boolean standsUp(Step step, List<Integer> off) {
-    return !Lying.isLying(step) && off.stream().anyMatch(lying::isStoodUpAfter);
+    return !lying.isLying(step) && off.stream().anyMatch(lying::isStoodUpAfter);
   }
 
   /** Whether a part comes to stand at a right angle that the joint alone does not give. */

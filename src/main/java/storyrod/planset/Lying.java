@@ -2,15 +2,30 @@ package storyrod.planset;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Groups;
+import storyrod.build.Levels;
+import storyrod.build.Verb;
 import storyrod.geometry.Face;
+import storyrod.piece.Nesting;
+import storyrod.piece.Piece;
 import storyrod.words.Words;
 
-/** On which side the piece lies for a step; it lies down once for steps in a row. */
-record Lying(Words words, List<Step> steps) {
+/**
+ * On which side the piece lies for a step that fits to it; it lies down once for steps in a row.
+ *
+ * @param levels what is put together into which sub-assembly: these lie on the bench as they like
+ */
+record Lying(Words words, List<Step> steps, Map<String, String> levels) {
   Lying {
     steps = List.copyOf(steps);
+    levels = Map.copyOf(levels);
+  }
+
+  static Lying of(Piece piece, Words words, List<Step> steps) {
+    return new Lying(words, steps, Levels.byUnit(piece));
   }
 
   /** The word for the side on which what stands is laid; empty where it stands upright. */
@@ -66,8 +81,23 @@ record Lying(Words words, List<Step> steps) {
     return isAlready(step) && stays(step) && !isTurnedNext(step);
   }
 
-  static boolean isLying(Step step) {
-    return step.down() != Face.BOTTOM;
+  boolean isLying(Step step) {
+    return step.down() != Face.BOTTOM && step.verb() == Verb.FIT && isPieces(step);
+  }
+
+  private boolean isPieces(Step step) {
+    String unit = Groups.first(step.operations().getFirst().target());
+    return levels.getOrDefault(unit, Nesting.PIECE).equals(Nesting.PIECE);
+  }
+
+  /** Whether it is a first part that lies so, on its edge, and nothing together yet. */
+  boolean isOnEdge(Step step) {
+    return isLying(step) && step.standing().isEmpty();
+  }
+
+  /** The word for the side that lies up of a sub-assembly that lies; empty where none does. */
+  String up(Step step) {
+    return step.down() == Face.BOTTOM || isLying(step) ? "" : step.down().opposite().word();
   }
 
   private static boolean isOneWork(Step one, Step next) {

@@ -54,7 +54,7 @@ final class StepData {
     this.traits = new Traits(piece);
     this.phrases = new PartPhrases(piece);
     this.hardware = new HardwareData(piece, phrases);
-    this.fit = new FitData(piece, phrases, new Lying(words, steps));
+    this.fit = new FitData(piece, phrases, Lying.of(piece, words, steps));
     this.care = new CareData(piece, phrases, steps);
     this.clamps = new ClampsOff(Schedule.of(plan, piece.description().shop()).off());
     this.early = new PreFinishData(piece, phrases);

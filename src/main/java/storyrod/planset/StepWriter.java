@@ -50,7 +50,7 @@ final class StepWriter {
     this.words = words;
     this.templates = templates;
     this.data = new StepData(piece, words, plan);
-    this.lying = new Lying(words, plan.steps());
+    this.lying = Lying.of(piece, words, plan.steps());
     this.told = ToldPages.ALL;
   }
 

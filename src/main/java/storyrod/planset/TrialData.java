@@ -11,6 +11,7 @@ import storyrod.build.Catches;
 import storyrod.build.DryFits;
 import storyrod.build.Levels;
 import storyrod.build.Operation;
+import storyrod.build.Surround;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.HardwareEntry;

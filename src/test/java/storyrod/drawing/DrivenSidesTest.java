@@ -23,7 +23,7 @@ class DrivenSidesTest {
   /**
    * What is driven inside a piece that stands, as the screws into a drawer's front, is seen from
    * without only where the piece is drawn open; there the usual side is as good. Feet are hidden
-   * behind the bottom through which their screws go, the stool's leg behind its step.
+   * behind the bottom through which their screws go, the stool's legs behind its step.
    */
   private static final List<String> FROM_WITHIN =
       List.of(

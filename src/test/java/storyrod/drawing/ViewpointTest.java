@@ -18,7 +18,7 @@ class ViewpointTest {
     "-1, 1, -1, BOTTOM, Seen from behind and below.",
     "1, -1, 1, BACK, It lies on its back.",
     "1, -1, 1, FRONT, It lies on its front.",
-    "1, -1, 1, TOP, It stands on its top."
+    "1, -1, 1, TOP, Its underside is up."
   })
   void whatIsNotUsualIsSaid(int x, int y, int z, Face down, String said) {
     View view = View.isometric(x, y, z).laidOn(down);

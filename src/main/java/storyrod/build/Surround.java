@@ -1,4 +1,4 @@
-package storyrod.planset;
+package storyrod.build;
 
 import java.util.Collection;
 import java.util.List;
@@ -11,14 +11,14 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** On which sides a piece is closed by its parts: how it can lie, and from where one reaches in. */
-record Surround(Piece piece) {
+public record Surround(Piece piece) {
   /** So much of a side has to be covered to lie on it, or to be shut. */
   private static final double MOST = 0.5;
 
   private static final Length FAR = Length.inches(1000);
 
   /** Whether there is a back to lie on: parts in its rear half that cover most of it. */
-  boolean hasBack() {
+  public boolean hasBack() {
     Box whole = around(piece.parts());
     Range rear = new Range(whole.y().middle(), whole.y().to());
     return covers(
@@ -28,7 +28,7 @@ record Surround(Piece piece) {
   }
 
   /** Whether what lies under some parts shuts them off from below. */
-  boolean isClosedBelow(Collection<String> parts) {
+  public boolean isClosedBelow(Collection<String> parts) {
     List<Part> above = parts.stream().map(piece::part).toList();
     Box box = around(above);
     Range below = new Range(box.z().from(), box.z().from()).extended(-1, FAR);
