@@ -30,14 +30,26 @@ record BenchView(View view, Face up) {
 
   private static final double DOWN = Math.toRadians(32);
 
+  /** The same where what is taken off lies at the bottom of a groove. */
+  private static final double STEEPLY_DOWN = Math.toRadians(65);
+
   /** Just above a surface. */
   private static final double ABOVE_MM = 0.01;
 
   /** The one of four that shows most of what is taken off. */
   static BenchView of(Taken taken) {
+    return of(taken, DOWN);
+  }
+
+  /** The same, looked down on more steeply. */
+  static BenchView steep(Taken taken) {
+    return of(taken, STEEPLY_DOWN);
+  }
+
+  private static BenchView of(Taken taken, double down) {
     Face up = up(taken.cuts().getFirst());
     return Stream.of(1, -1)
-        .flatMap(way -> Stream.of(1, -1).map(side -> view(up, way, side)))
+        .flatMap(way -> Stream.of(1, -1).map(side -> view(up, way, side, down)))
         .max(Comparator.comparingLong(view -> Math.round(exposed(taken, view))))
         .map(view -> new BenchView(view, up))
         .orElseThrow();
@@ -67,7 +79,7 @@ record BenchView(View view, Face up) {
     return cut.from().axis() == Axis.X ? flat : cut.from();
   }
 
-  private static View view(Face up, int way, int side) {
+  private static View view(Face up, int way, int side, double down) {
     Vector3D along = Vector3D.of(way, 0, 0);
     Vector3D back = up.normal().cross(along);
     double turned = side * TURNED;
@@ -76,12 +88,12 @@ record BenchView(View view, Face up) {
     Vector3D level =
         along.multiply(StrictMath.sin(turned)).subtract(back.multiply(StrictMath.cos(turned)));
     Vector3D toViewer =
-        level.multiply(StrictMath.cos(DOWN)).add(up.normal().multiply(StrictMath.sin(DOWN)));
+        level.multiply(StrictMath.cos(down)).add(up.normal().multiply(StrictMath.sin(down)));
     return new View(right, toViewer.cross(right), toViewer);
   }
 
   /** The area in mm², in the view, of the part's own surface that is taken off. */
-  private static double exposed(Taken taken, View view) {
+  static double exposed(Taken taken, View view) {
     double faces =
         taken.waste().faces().stream()
             .filter(face -> !taken.left().holds(above(face)))

@@ -69,6 +69,12 @@ record CutPart(
         .toList();
   }
 
+  /** The share that a view shows of the surface that is taken off; all of bores and roundings. */
+  double seen(View view) {
+    double area = waste.regions().stream().mapToDouble(Seen.Region::areaMm2).sum();
+    return taken.waste().isEmpty() || !mouths.isEmpty() ? 1 : area / BenchView.exposed(taken, view);
+  }
+
   private List<At> points() {
     return Stream.of(waste, left)
         .flatMap(each -> each.lines().visible().stream())

@@ -20,6 +20,9 @@ import storyrod.words.Words;
  * set.
  */
 public final class CutPicture implements PicturedStep {
+  /** The share that must be seen of what a step takes off the surface of a part. */
+  static final double ENOUGH_SEEN = 0.2;
+
   private final int step;
   private final List<CutPart> parts;
   private final Strip strip;
@@ -67,11 +70,22 @@ public final class CutPicture implements PicturedStep {
           Stream.concat(
               count(part, byMark.get(part.mark()), notation.words()),
               lying(view, show, notation.words()));
-      parts.add(CutPart.of(each, view.view(), inOneLine(captions)));
+      parts.add(shown(each, view, inOneLine(captions)));
     }
     Optional<CutFigure> figure = figure(taken.getFirst(), notation);
     Strip strip = new Strip(List.copyOf(parts), figure, Strip.IN_A_ROW, notation.words());
     return new CutPicture(step.number(), parts, strip);
+  }
+
+  /** Looked down on more steeply where a groove hides what is taken off, and that shows it. */
+  private static CutPart shown(Taken taken, BenchView view, List<String> captions) {
+    CutPart usual = CutPart.of(taken, view.view(), captions);
+    if (usual.seen(view.view()) >= ENOUGH_SEEN) {
+      return usual;
+    }
+    View steep = BenchView.steep(taken).view();
+    CutPart down = CutPart.of(taken, steep, captions);
+    return down.seen(steep) >= ENOUGH_SEEN ? down : usual;
   }
 
   private static Optional<CutFigure> figure(Taken taken, Notation notation) {
@@ -99,6 +113,11 @@ public final class CutPicture implements PicturedStep {
   private static List<String> inOneLine(Stream<String> captions) {
     List<String> all = captions.toList();
     return all.isEmpty() ? List.of() : List.of(String.join(", ", all));
+  }
+
+  /** The parts that it shows, as it shows them. */
+  List<CutPart> parts() {
+    return parts;
   }
 
   /** The parts that it shows, with what the step takes off each. */

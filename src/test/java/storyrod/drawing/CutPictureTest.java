@@ -64,6 +64,26 @@ class CutPictureTest {
     assertEquals(List.of(), without);
   }
 
+  /** Mortises in the bottom of a groove are seen too, such as those of door stiles. */
+  @TestFactory
+  List<DynamicTest> whatIsTakenOffIsSeen() {
+    return AllProjects.each(
+        sample ->
+            pictures(sample.set())
+                .flatMap(picture -> picture.parts().stream())
+                .filter(each -> !each.taken().waste().isEmpty() && each.mouths().isEmpty())
+                .filter(each -> each.taken().cuts().getFirst() instanceof Cut.Trench)
+                .forEach(
+                    each -> {
+                      double area =
+                          each.waste().regions().stream().mapToDouble(Seen.Region::areaMm2).sum();
+                      double least =
+                          CutPicture.ENOUGH_SEEN
+                              * BenchView.exposed(each.taken(), BenchView.of(each.taken()).view());
+                      assertTrue(area >= least, each.mark() + " " + area + " of " + least);
+                    }));
+  }
+
   /** Whoever works on a part finds its mark in the picture, drawn or not. */
   @TestFactory
   List<DynamicTest> everyMarkOfAStepIsNamed() {
