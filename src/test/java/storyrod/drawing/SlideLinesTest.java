@@ -226,4 +226,20 @@ class SlideLinesTest {
             .toList();
     assertEquals(List.of("B", "D"), captions);
   }
+
+  /**
+   * The line below a drawer lies as far down as its runners are high, here 14 below 60, over a
+   * floor of 20; how far back they go is said by their maker's sheet.
+   */
+  @Test
+  void runnersBelowADrawerAreMeasuredToTheirUnderside() throws IOException {
+    Path file = Path.of("src/test/resources/messages/check-drawer-room-under-good.yaml");
+    String text = Files.readString(file).replace("33.3", "60");
+    PlanSet set = Pipeline.planSet(new SourceText("", text), new Diagnostics()).orElseThrow();
+    Drawing drawing = set.drawings().slides().values().iterator().next();
+    List<Dimension> all = Clean.dimensions(drawing);
+    assertEquals(List.of(26.0), all.stream().map(each -> each.measure().toMm()).toList());
+    double factor = drawing.scale().orElseThrow().factor();
+    assertEquals(26 * factor, DimensionLines.lengthMm(all.getFirst()), 1e-6);
+  }
 }
