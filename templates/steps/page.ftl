@@ -1,8 +1,8 @@
 <#-- The steps, page by page as they were measured. Gets: steps.pages (stage: number, title; steps:
      opens: none or one stage, slice: what of the step stands on the page (from, to: its sentences, below: whether
-     its sizes stand below them, sizes: rows of these, begins, ends), step: number, text (title, sentences, cautions, tools, settings: name,
+     its sizes stand below them, sizes: rows of these, besides: whether what stands beside its sentences is on it, begins, ends), step: number, text (title, sentences, cautions, tools, settings: name,
      mark, value), pictures, strips of
-     steps that cut, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
+     steps that cut, beside: what stands beside its sentences, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
      count), partsInRow: whether the parts stand in a row of marks, firstColumn: how many sentences stand in the first of two columns, or 0 where the
      picture is as wide as the page; over two pages a narrow picture stands above its sentences, working,
      waiting); edition.boxes, whether there is a line to tick and sign. -->
@@ -76,6 +76,7 @@
 <#if slice.to gt slice.from><@sentences step slice.from slice.to/></#if>
 </td><td class="side">
 <#if slice.begins><#if step.pictures?has_content><@large step/><#else><@small step slice.below/></#if></#if>
+<#if slice.besides><#list step.beside as drawing><div class="picture"><@frame.drawing drawing/></div></#list></#if>
 </td></tr></table>
 </#if>
 <#if slice.sizes?has_content><@sizesBelow slice.sizes/></#if>

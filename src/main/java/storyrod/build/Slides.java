@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import storyrod.build.BuildPlan.Step;
 import storyrod.description.HardwareEntry;
 import storyrod.description.ItemEntry;
 import storyrod.description.ItemKind;
@@ -72,6 +73,21 @@ public final class Slides {
     }
     Slides slides = new Slides(piece, Nesting.of(piece), entry);
     return slides.beside().stream().map(slides::row).toList();
+  }
+
+  /** The rows that a step sets out in the case; none where it puts back what was on trial. */
+  public static List<Row> setOutIn(Piece piece, Step step) {
+    return step.operations().stream()
+        .filter(operation -> isSetOut(piece, operation))
+        .flatMap(operation -> Traits.mounted(piece, operation))
+        .flatMap(entry -> of(piece, entry).stream())
+        .distinct()
+        .toList();
+  }
+
+  private static boolean isSetOut(Piece piece, Operation operation) {
+    return operation.verb() == Verb.TRIAL_FIT
+        || operation.verb() == Verb.MOUNT && !Trials.asksFor(piece, operation.target());
   }
 
   /** A drawer's side and the part of the case beside it. */

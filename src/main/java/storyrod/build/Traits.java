@@ -280,9 +280,12 @@ public final class Traits {
 
   /** The entries of the hardware list that a mounting operation mounts. */
   public List<HardwareEntry> mounted(Operation operation) {
+    return mounted(piece, operation).toList();
+  }
+
+  static Stream<HardwareEntry> mounted(Piece piece, Operation operation) {
     return piece.description().hardware().stream()
-        .filter(entry -> entry.item().value().equals(operation.target()))
-        .toList();
+        .filter(entry -> entry.item().value().equals(operation.target()));
   }
 
   private Part part(Operation operation) {

@@ -93,6 +93,11 @@ final class AskedRooms implements Rooms {
   }
 
   @Override
+  public Size besideSentences() {
+    return ask(Rooms::besideSentences);
+  }
+
+  @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
     return ask(each -> each.steps(heights));
   }

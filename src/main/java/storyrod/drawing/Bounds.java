@@ -79,6 +79,10 @@ record Bounds(double left, double top, double right, double bottom) {
     return left >= other.left && top >= other.top && right <= other.right && bottom <= other.bottom;
   }
 
+  boolean overlaps(Bounds other) {
+    return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+  }
+
   boolean contains(At at) {
     return at.x() >= left && at.x() <= right && at.y() >= top && at.y() <= bottom;
   }

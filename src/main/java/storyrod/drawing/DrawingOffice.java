@@ -26,6 +26,7 @@ public final class DrawingOffice {
   private final Kept<List<JointSheet>> joints;
   private final Kept<Map<String, List<Drawing>>> layouts;
   private final Kept<List<TemplateSheets>> templates;
+  private final Kept<Map<Integer, Drawing>> slides;
   private final Map<Integer, PicturedStep> pictures = new LinkedHashMap<>();
   private final Map<StepRoom, Drawing> steps = new ConcurrentHashMap<>();
 
@@ -41,6 +42,8 @@ public final class DrawingOffice {
     joints = new Kept<>(JointSheets.of(piece, hardware));
     layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
     templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms.fullSize()));
+    slides =
+        new Kept<>(rooms -> SlideLines.of(piece, build.steps(), hardware, rooms.besideSentences()));
     build.steps().parallelStream()
         .flatMap(
             step ->
@@ -94,6 +97,7 @@ public final class DrawingOffice {
         ofJoints.get(),
         layouts.drawn(rooms),
         ofSteps.get(),
+        slides.drawn(rooms),
         templates.drawn(rooms));
   }
 

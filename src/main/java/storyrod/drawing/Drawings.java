@@ -19,6 +19,7 @@ import storyrod.stock.StockPlan;
  * @param layouts for each sheet stock's name, one drawing a sheet
  * @param joints one drawing for each kind of joint, in the order of the joints
  * @param steps pictures of steps by their number; a step that changes nothing to see has none
+ * @param slides where steps set out the slides of drawers, by the steps' numbers
  * @param templates the full-size templates, on sheets of the plan set's paper
  */
 public record Drawings(
@@ -30,6 +31,7 @@ public record Drawings(
     List<JointSheet> joints,
     Map<String, List<Drawing>> layouts,
     Map<Integer, Drawing> steps,
+    Map<Integer, Drawing> slides,
     List<TemplateSheets> templates) {
   public Drawings {
     templates = List.copyOf(templates);
@@ -38,6 +40,7 @@ public record Drawings(
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     blanks = Collections.unmodifiableMap(new LinkedHashMap<>(blanks));
     layouts = Collections.unmodifiableMap(new LinkedHashMap<>(layouts));
+    slides = Collections.unmodifiableMap(new LinkedHashMap<>(slides));
     steps = Collections.unmodifiableMap(new LinkedHashMap<>(steps));
   }
 
@@ -57,6 +60,7 @@ public record Drawings(
         List.of(),
         layouts,
         steps,
+        Map.of(),
         List.of());
   }
 

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Note;
+import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.NoteElbow.Landing;
 import storyrod.drawing.NoteElbow.Place;
 import storyrod.drawing.NotePlaces.Aim;
@@ -24,9 +25,18 @@ final class NotePlacer {
   private static final double PER_GROWTH = 0.7;
   private static final int TIPS = 5;
 
+  /** Nearer to another note than a line is high, as if the two were one, and what that costs. */
+  private static final double APART_MM = TextStyle.NOTE.sizeMm() * Lowering.LINE_SPACING;
+
+  private static final double PER_CROWDED = 60;
+
+  /** Of which a leader is made. */
+  private static final int STRETCHES = 2;
+
   private final Paper paper;
   private final Size area;
   private final List<Paper.Stretch> leaders = new ArrayList<>();
+  private final List<Bounds> texts = new ArrayList<>();
   private Bounds within = Bounds.ALL;
 
   NotePlacer(Paper paper, Size area) {
@@ -39,13 +49,15 @@ final class NotePlacer {
     leaders.addAll(others);
   }
 
-  /** How many leaders stand: a state to come back to. */
+  /** How many notes stand: a state to come back to. */
   int state() {
-    return leaders.size();
+    return texts.size();
   }
 
   void backTo(int state) {
-    leaders.subList(state, leaders.size()).clear();
+    int from = leaders.size() - STRETCHES * (texts.size() - state);
+    leaders.subList(from, leaders.size()).clear();
+    texts.subList(state, texts.size()).clear();
   }
 
   /**
@@ -101,6 +113,7 @@ final class NotePlacer {
     }
     Note best = search.best.get().note();
     paper.add(best);
+    texts.add(search.best.get().text());
     leaders.add(leader(best));
     leaders.add(landing(best));
     return OptionalDouble.of(search.least);
@@ -176,7 +189,7 @@ final class NotePlacer {
         return;
       }
       cost += ofDimensions(elbow);
-      cost += ofDimensions(place.landing());
+      cost += ofDimensions(place.landing()) + PER_CROWDED * crowded(place.text());
       if (cost < least && isFree(elbow, place)) {
         cost += PER_CROSSING * (elbow.linesCrossed() + notes.crossed(elbow.leader()));
         if (cost < least) {
@@ -184,6 +197,12 @@ final class NotePlacer {
           least = cost;
         }
       }
+    }
+
+    /** How many notes stand so near that they would be read together. */
+    private long crowded(Bounds text) {
+      Bounds near = text.widened(APART_MM);
+      return texts.stream().filter(near::overlaps).count();
     }
 
     private boolean isFree(NoteElbow elbow, Place place) {

@@ -45,6 +45,9 @@ public interface Rooms {
   /** What stands beside a general drawing on its page, in mm of the page's height. */
   double besideGeneralMm();
 
+  /** The room for a drawing beside the sentences of a step. */
+  Size besideSentences();
+
   /**
    * The room for the pictures of steps, by their number.
    *

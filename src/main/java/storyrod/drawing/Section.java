@@ -81,7 +81,8 @@ record Section(Length at, List<Part> kept, Map<String, Solid> solids) {
     return box.size(Axis.X).times(SLENDER).isShorterThan(box.size(Axis.Y).max(box.size(Axis.Z)));
   }
 
-  private static Section through(List<Part> parts, Length at) {
+  /** Parts cut by a plane at some x. */
+  static Section through(List<Part> parts, Length at) {
     List<Part> kept = new ArrayList<>();
     Map<String, Solid> solids = new LinkedHashMap<>();
     Vector3D plane = Vector3D.of(at.toMm(), 0, 0);

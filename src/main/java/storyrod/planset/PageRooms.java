@@ -106,6 +106,11 @@ public final class PageRooms implements Rooms {
   }
 
   @Override
+  public Size besideSentences() {
+    return new Size(StepHeights.SIDE_MM, StepSlices.besideMm(paper));
+  }
+
+  @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
     List<StepRooms.Wish> wishes =
         build.steps().parallelStream()
@@ -117,7 +122,7 @@ public final class PageRooms implements Rooms {
 
   private StepRooms.Wish wish(Step step, Map<Integer, DoubleUnaryOperator> heights) {
     return new StepRooms.Wish(
-        StepPages.entry(piece, step, Optional.empty(), sheet),
+        StepPages.entry(piece, step, StepPages.Shown.NOTHING, sheet),
         StepPages.stageMm(build, step),
         Optional.ofNullable(heights.get(step.number())),
         Strips.worth(piece, step));

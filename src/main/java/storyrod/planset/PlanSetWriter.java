@@ -160,6 +160,9 @@ public final class PlanSetWriter {
     set.drawings()
         .steps()
         .forEach((step, drawing) -> drawings.put(StepPages.drawingName(step), drawing));
+    set.drawings()
+        .slides()
+        .forEach((step, drawing) -> drawings.put(StepPages.slidesName(step), drawing));
     set.drawings().templates().stream()
         .flatMap(sheets -> sheets.tiles().stream())
         .forEach(tile -> drawings.put(tile.drawing().name(), tile.drawing()));

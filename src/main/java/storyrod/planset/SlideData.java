@@ -13,7 +13,6 @@ import storyrod.build.MountHoles;
 import storyrod.build.Operation;
 import storyrod.build.Slides;
 import storyrod.build.Slides.Row;
-import storyrod.build.Traits;
 import storyrod.build.Verb;
 import storyrod.measure.Length;
 import storyrod.piece.Nesting;
@@ -21,7 +20,7 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** The values of a step that sets slides out: heights for each drawer, and where their ends lie. */
-record SlideData(Piece piece, PartPhrases phrases, Traits traits) {
+record SlideData(Piece piece, PartPhrases phrases) {
   /** What two slides of a drawer have to share to be told in one sentence. */
   private record Height(
       Optional<String> drawer, Optional<String> floor, Length side, Length wall) {}
@@ -31,19 +30,18 @@ record SlideData(Piece piece, PartPhrases phrases, Traits traits) {
 
   /** Lines by drawer and height, and the ends of the members by what they are measured from. */
   Map<String, Object> of(Step step) {
-    List<Row> rows = step.operations().stream().flatMap(this::rows).distinct().toList();
+    List<Row> drilled = step.operations().stream().flatMap(this::drilled).distinct().toList();
+    List<Row> rows = drilled.isEmpty() ? Slides.setOutIn(piece, step) : drilled;
     return Map.of(
         "slideLines", grouped(rows, this::height).stream().map(this::line).toList(),
         "slideEnds", grouped(rows, this::end).stream().map(this::end).toList());
   }
 
-  private Stream<Row> rows(Operation operation) {
-    if (operation.verb() == Verb.DRILL) {
-      Part part = piece.part(operation.target());
-      return operation.cuts().stream()
-          .flatMap(cut -> new MountHoles(piece).onBench(part, cut).stream());
-    }
-    return traits.mounted(operation).stream().flatMap(entry -> Slides.of(piece, entry).stream());
+  private Stream<Row> drilled(Operation operation) {
+    return operation.cuts().stream()
+        .filter(cut -> operation.verb() == Verb.DRILL)
+        .flatMap(
+            cut -> new MountHoles(piece).onBench(piece.part(operation.target()), cut).stream());
   }
 
   private static <K> List<List<Row>> grouped(List<Row> rows, Function<Row, K> key) {

@@ -124,7 +124,7 @@ final class StepData {
 
   private Map<String, Object> withSlides(Map<String, Object> data, Step step) {
     Map<String, Object> all = new LinkedHashMap<>(data);
-    all.putAll(new SlideData(piece, phrases, traits).of(step));
+    all.putAll(new SlideData(piece, phrases).of(step));
     all.put("pockets", new PocketData(piece, phrases).of(step));
     return all;
   }

@@ -35,7 +35,7 @@ final class StepHeights {
   /** Below a step with a picture; at the end of a page it may be cut short. */
   static final double BELOW_MM = 6.5;
 
-  private static final double SIDE_MM = 54;
+  static final double SIDE_MM = 54;
   private static final double GUTTER_MM = 8;
   static final double BLOCK_MM = 6.6;
   private static final double ROW_MM = 1.6;
@@ -175,6 +175,18 @@ final class StepHeights {
   double firstWords(Entry step) {
     List<String> first = step.text().sentences().stream().limit(1).toList();
     return cautions(step) + sentences(first, besideListsMm(), true);
+  }
+
+  /** The height of what stands beside sentences where there are no lists. */
+  static double besideMm(Entry step) {
+    return step.beside().stream().mapToDouble(each -> each.heightMm() + AROUND_PICTURE_MM).sum();
+  }
+
+  /** Whether a step on one page has room for that below its lists. */
+  boolean hasRoomBeside(Entry step) {
+    boolean pictured = !step.pictures().isEmpty();
+    double lists = pictured ? side(step) : smallSide(step);
+    return step.firstColumn() == 0 && lists + besideMm(step) <= left(step, pictured);
   }
 
   /** The height of the cautions beside the lists. */

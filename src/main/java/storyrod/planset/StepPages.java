@@ -57,6 +57,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    *
    * @param pictures none or one, of a step that puts something together
    * @param strips none or one, of a step that works on boards or parts
+   * @param beside none or one, for the column beside its sentences
    * @param partsInRow whether its parts stand in a row of marks, without names
    * @param firstColumn how many sentences stand in the first of two columns below the picture and
    *     the lists beside it; 0 where the lists stand beside the sentences
@@ -68,6 +69,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
       StepText text,
       List<DrawingBox> pictures,
       List<DrawingBox> strips,
+      List<DrawingBox> beside,
       List<PartRow> parts,
       List<SizeRow> sizes,
       List<HardwareRow> hardware,
@@ -86,7 +88,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
     private Entry with(boolean row, int first) {
       return new Entry(
-          number, text, pictures, strips, parts, sizes, hardware, row, first, working, waiting);
+          number, text, pictures, strips, beside, parts, sizes, hardware, row, first, working,
+          waiting);
     }
   }
 
@@ -104,6 +107,10 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     return stages.stream().flatMap(stage -> stage.steps().stream()).toList();
   }
 
+  static String slidesName(int step) {
+    return "slides-" + step;
+  }
+
   static String drawingName(int step) {
     return "step-" + step;
   }
@@ -114,7 +121,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     List<Step> steps = set.build().steps().stream().filter(sheet.print().chosen()::has).toList();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
-      Entry entry = entry(set.piece(), step, picture(set, step, sheet.paper()), sheet);
+      Shown shown = new Shown(picture(set, step, sheet.paper()), slides(set, step));
+      Entry entry = entry(set.piece(), step, shown, sheet);
       entries.add(arranged(entry, new StepHeights(sheet.print())));
       if (i + 1 == steps.size() || !steps.get(i + 1).stage().equals(step.stage())) {
         String title = stageTitle(step.stage(), sheet.texts());
@@ -189,7 +197,17 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     return stage.title().orElseGet(() -> texts.say("stage." + stage.key()));
   }
 
-  static Entry entry(Piece piece, Step step, Optional<DrawingBox> picture, Sheet sheet) {
+  /**
+   * The drawings of a step.
+   *
+   * @param picture its picture or its strip
+   * @param beside what stands beside its sentences
+   */
+  record Shown(Optional<DrawingBox> picture, Optional<DrawingBox> beside) {
+    static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty());
+  }
+
+  static Entry entry(Piece piece, Step step, Shown shown, Sheet sheet) {
     Texts texts = sheet.texts();
     StepText text = sheet.wording().of(step);
     List<PartRow> parts = parts(piece, step, texts);
@@ -198,8 +216,9 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         new Entry(
             step.number(),
             withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
-            picture.filter(any -> !Strips.isFor(step)).stream().toList(),
-            picture.filter(any -> Strips.isFor(step)).stream().toList(),
+            shown.picture().filter(any -> !Strips.isFor(step)).stream().toList(),
+            shown.picture().filter(any -> Strips.isFor(step)).stream().toList(),
+            shown.beside().stream().toList(),
             parts,
             sizes,
             atHand(piece, step).stream()
@@ -228,6 +247,14 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
         .map(
             found ->
                 DrawingBox.within(drawingName(step.number()), found, paper.textWidthMm(), height));
+  }
+
+  private static Optional<DrawingBox> slides(PlanSet set, Step step) {
+    return Optional.ofNullable(set.drawings().slides().get(step.number()))
+        .map(
+            found ->
+                new DrawingBox(
+                    slidesName(step.number()), found.widthMm(), found.heightMm(), found.scale()));
   }
 
   /** Length and width of each mark that the step cuts to both. */

@@ -11,6 +11,7 @@ import storyrod.planset.StepPages.SizeRow;
  * @param to the sentence after its last here
  * @param below whether the step's sizes stand below the sentences of its pages, not beside them
  * @param sizes those that stand here, in rows
+ * @param besides whether what stands beside its sentences stands here
  * @param begins whether its title, its picture and its lists stand here
  * @param ends whether it ends here
  */
@@ -19,6 +20,7 @@ public record StepSlice(
     int to,
     boolean below,
     List<List<SizeRow>> sizes,
+    boolean besides,
     boolean begins,
     boolean ends,
     double heightMm) {
@@ -26,8 +28,8 @@ public record StepSlice(
     sizes = List.copyOf(sizes);
   }
 
-  static StepSlice whole(Entry step, double heightMm) {
+  static StepSlice whole(Entry step, boolean besides, double heightMm) {
     int sentences = step.text().sentences().size();
-    return new StepSlice(0, sentences, false, List.of(), true, true, heightMm);
+    return new StepSlice(0, sentences, false, List.of(), besides, true, true, heightMm);
   }
 }

@@ -42,7 +42,7 @@ final class StepSlices {
   static List<StepSlice> of(Entry step, StepHeights heights, double stageMm) {
     double whole = height(step, heights) + stageMm;
     return heights.isOnePage(whole, !step.pictures().isEmpty())
-        ? List.of(StepSlice.whole(step, whole))
+        ? List.of(StepSlice.whole(step, heights.hasRoomBeside(step), whole))
         : new StepSlices(step, heights, stageMm).balanced();
   }
 
@@ -68,6 +68,12 @@ final class StepSlices {
             .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_STRIP_MM)
             .sum()
         + pictures;
+  }
+
+  /** The height of what can stand beside the sentences of a page on which a step goes on. */
+  static double besideMm(Paper paper) {
+    double below = StepHeights.AROUND_PICTURE_MM + StepHeights.BELOW_MM;
+    return StepHeights.roomMm(paper) - AGAIN_MM - below;
   }
 
   private List<StepSlice> balanced() {
@@ -104,13 +110,13 @@ final class StepSlices {
     for (int next = 0; next < sentences() + rows(); next++) {
       at = first == 0 && next >= sentences() ? Math.max(at, lists()) : at;
       if (next > first && at + height(next, first) > limit) {
-        slices.add(slice(first, next, at));
+        slices.add(slice(first, next, at, slices.size() == 1));
         first = next;
         at = AGAIN_MM;
       }
       at += height(next, first);
     }
-    slices.add(slice(first, sentences() + rows(), at));
+    slices.add(slice(first, sentences() + rows(), at, slices.size() == 1));
     return slices;
   }
 
@@ -145,16 +151,20 @@ final class StepSlices {
     return step.sizes().subList(from, Math.min(from + COLUMNS, step.sizes().size()));
   }
 
-  private StepSlice slice(int from, int to, double at) {
+  private StepSlice slice(int from, int to, double at, boolean isSecond) {
     int all = sentences();
+    double beside = AGAIN_MM + StepHeights.besideMm(step);
+    boolean besides = isSecond && beside <= heights.roomMm() - heights.below(pictured);
+    double side = from == 0 ? lists() : besides ? beside : 0;
     return new StepSlice(
         Math.min(from, all),
         Math.min(to, all),
         true,
         inColumns(Math.max(from, all) - all, Math.max(to, all) - all),
+        besides,
         from == 0,
         to == all + rows(),
-        (from == 0 ? Math.max(at, lists()) : at) + heights.below(pictured));
+        Math.max(at, side) + heights.below(pictured));
   }
 
   /** The sizes of some rows, to be read down the columns. */

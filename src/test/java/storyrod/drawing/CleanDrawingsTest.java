@@ -63,6 +63,7 @@ class CleanDrawingsTest {
             "joint",
             "layout",
             "part",
+            "slides",
             "step",
             "template",
             "timeline");

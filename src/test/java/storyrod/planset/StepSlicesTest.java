@@ -41,7 +41,7 @@ class StepSlicesTest {
             "1 h",
             "");
     return new Entry(
-        1, text, List.of(), List.of(), List.of(), rows, List.of(), false, 0, "1 h", "");
+        1, text, List.of(), List.of(), List.of(), List.of(), rows, List.of(), false, 0, "1 h", "");
   }
 
   /** With a picture as wide as its sentences, and so many items in its list of hardware. */
@@ -53,6 +53,7 @@ class StepSlicesTest {
         1,
         bare.text(),
         List.of(picture),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
