@@ -1,6 +1,6 @@
 <#-- The exploded view with its parts list, and those of the sub-assemblies. Gets: exploded (a drawing's place);
      explodedHardware, none or one that shows the hardware; hardware.rows (mark, item, count);
-     partsList.rows (mark, part, count); opened, pages of views (title, lead or empty, drawing: its place);
+     partsList.rows (mark, part, count); openedLead, the key of what is said of them; opened, pages of views (title, lead or empty, drawing: its place);
      explodedKey and, for each page of views, openedKeys: what marks of hardware mean (as hardware.rows). -->
 <#import "/frame/macros.ftl" as frame>
 <#macro key rows><table class="columns parts-list"><tr>
@@ -27,7 +27,7 @@
 <div class="section" id="exploded">
 <@frame.head say('exploded.title')/>
 <h1>${say('exploded.title')}</h1>
-<#if opened?has_content><p class="quiet">${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'), '|')?keep_before('|')}<a href="#exploded-opened" class="target"></a>${say((opened?size == 1)?then('exploded.closed', 'exploded.closed.pages'), '|')?keep_after('|')}</p></#if>
+<#if opened?has_content><p class="quiet">${say(openedLead, '|')?keep_before('|')}<a href="#exploded-opened" class="target"></a>${say(openedLead, '|')?keep_after('|')}</p></#if>
 <div class="picture"><@frame.drawing exploded/></div>
 <#if partsList.rows?size gt longList><#list partsList.rows?chunk(3 * longRows) as block><@partsColumns block/></#list><#else><@partsColumns partsList.rows/></#if>
 <#if explodedKey?has_content><@key explodedKey/></#if>

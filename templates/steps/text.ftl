@@ -1823,9 +1823,9 @@
       <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
       <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and mark its upper edge on the wall. Find a stud, or solid masonry, behind " + straps + " and mark its middle below that line."/>
-      <@say "Pull the piece forward until a screwdriver finds room behind it."/>
+      <@say "Pull the piece forward until a screwdriver finds room behind it, no farther than " + straps + " reaches."/>
       <@say "Screw its other end into the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the plug named for masonry: plasterboard alone holds nothing."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
-      <@say "Push the piece back, pull " + straps + " tight and try to tilt the piece: it must not move."/>
+      <@say "Push the piece back and try to tilt it: it must not move by more than a finger's breadth. If it does, pull it forward again, shorten " + straps + " by what was slack, and try once more."/>
       <#break>
     <#case "pull">
       <@title "Mount the " + noun/>

@@ -1810,9 +1810,9 @@
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
       <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + ", das allein keine Schraube hält", "") + "."/>
       <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen. Dahinter für " + straps + " einen Wandständer oder festes Mauerwerk suchen und dessen Mitte unter dieser Linie anzeichnen."/>
-      <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist."/>
+      <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist, nicht weiter als " + straps + " reicht."/>
       <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Dübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
-      <@say "Möbel zurückschieben, " + straps + " straff ziehen und versuchen, das Möbel zu kippen: Es darf sich nicht bewegen."/>
+      <@say "Möbel zurückschieben und versuchen, es zu kippen: Es darf sich höchstens um eine Fingerbreite bewegen. Sonst wieder nach vorn ziehen, " + straps + " um das kürzen, was locker war, und noch einmal versuchen."/>
       <#break>
     <#case "pull">
       <@title noun + " anbringen"/>

@@ -215,7 +215,12 @@ final class Settings {
   }
 
   private Setting setting(Seat seat) {
-    String how = seat.how() == Seat.How.PAST ? "set-past-" : "set-from-";
+    String how =
+        switch (seat.how()) {
+          case PAST -> "set-past-";
+          case MIDDLE -> "set-middle-";
+          default -> "set-from-";
+        };
     return new Setting(
         how + seat.face().word(), shown(job.piece().part(seat.on())), seat.distance());
   }

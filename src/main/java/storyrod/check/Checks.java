@@ -71,6 +71,7 @@ public final class Checks {
           new SlideLength(),
           new SplineThickness(),
           new StaticBalance(),
+          new StrapHold(),
           new TenonCutAway(),
           new TenonLength(),
           new TenonThickness(),

@@ -21,6 +21,9 @@ final class Balloons {
   /** The radius in mm of the ring round a mark. */
   static final double RADIUS_MM = 4;
 
+  /** From the edge of the paper to the middle of the ring next to it. */
+  static final double EDGE_MM = RADIUS_MM + 1;
+
   private static final double SPACING_MM = 11;
 
   /** How many more than half of the balloons may stand on one side. */
@@ -48,6 +51,11 @@ final class Balloons {
     this.right = right;
     this.top = top;
     this.bottom = bottom;
+  }
+
+  /** So many find room beside a picture, half of them on each side. */
+  static int most(double heightMm) {
+    return 2 * (1 + (int) ((heightMm - 2 * EDGE_MM) / SPACING_MM));
   }
 
   /** Balloons for tips, in an order from the top left to the bottom right. */

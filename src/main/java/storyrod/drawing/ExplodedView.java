@@ -67,7 +67,7 @@ record ExplodedView(List<Part> parts, List<Path> paths, Picture picture) {
     if (!hasHardware || balloons(both) <= Picture.MOST_BALLOONS) {
       return new Exploded(both, Optional.empty(), opened);
     }
-    Drawing parts = picture.drawn("exploded", notes(balloons).untagged(), rooms.exploded());
+    Drawing parts = marked("exploded", balloons, rooms.exploded());
     Drawing hardware = drawn("exploded-hardware", List.of(), rooms.explodedHardware());
     return new Exploded(parts, Optional.of(hardware), opened);
   }
@@ -93,6 +93,11 @@ record ExplodedView(List<Part> parts, List<Path> paths, Picture picture) {
   /** The view with balloons for some parts, by their names. */
   Drawing drawn(String name, List<String> balloons, Size room) {
     return picture.drawn(name, notes(balloons), room);
+  }
+
+  /** The view with balloons for some parts, by their names, and none for hardware. */
+  Drawing marked(String name, List<String> balloons, Size room) {
+    return picture.drawn(name, notes(balloons).untagged(), room);
   }
 
   private Picture.Notes notes(List<String> balloons) {

@@ -1,14 +1,17 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import storyrod.build.BuildPlan;
 import storyrod.build.Levels;
 import storyrod.build.Unit;
 import storyrod.geometry.Lazy;
+import storyrod.piece.Mark;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -46,9 +49,35 @@ final class ExplodedViews {
 
   /** Isometric exploded views, each as large as its room, at scales of their own. */
   Exploded draw(Rooms rooms) {
-    return isOpen()
-        ? whole.get().piece(whole.get().names(), rooms, List.of())
-        : closed(opened(rooms), rooms);
+    return isOpen() ? open(rooms) : closed(opened(rooms), rooms);
+  }
+
+  /** Marks that find no room beside one view stand beside the same view, shown again. */
+  private Exploded open(Rooms rooms) {
+    ExplodedView view = whole.get();
+    List<List<String>> shares = shares(Balloons.most(rooms.exploded().heightMm()));
+    int further = shares.size() - 1;
+    List<Size> sizes = rooms.opened(Collections.nCopies(further, view::heightMm));
+    List<GeneralSheet> sheets = new ArrayList<>();
+    for (int i = 1; i <= further; i++) {
+      String name = "exploded-marks-" + (i + 1);
+      Drawing drawing = view.marked(name, shares.get(i), sizes.get(i - 1));
+      sheets.add(new GeneralSheet(drawing, List.of()));
+    }
+    return view.piece(shares.getFirst(), rooms, sheets);
+  }
+
+  /** The names of the parts, all of one mark together: at once, if there is room for so many. */
+  private List<List<String>> shares(int room) {
+    List<Mark> marks = piece.marks();
+    if (marks.size() <= room) {
+      return List.of(whole.get().names());
+    }
+    int count = Math.ceilDiv(marks.size(), Picture.MOST_BALLOONS);
+    return IntStream.range(0, count)
+        .mapToObj(i -> marks.subList(marks.size() * i / count, marks.size() * (i + 1) / count))
+        .map(share -> share.stream().flatMap(mark -> mark.parts().stream()).toList())
+        .toList();
   }
 
   /** Whether all of it is opened at once. */

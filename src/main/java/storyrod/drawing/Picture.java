@@ -32,7 +32,7 @@ record Picture(
     List<Fitting> on,
     HiddenLines lines,
     List<Seen> seen) {
-  private static final double EDGE_MM = Balloons.RADIUS_MM + 1;
+  private static final double EDGE_MM = Balloons.EDGE_MM;
 
   /** From the middle of a balloon's ring to the drawing. */
   private static final double BESIDE_MM = Balloons.RADIUS_MM + 7;

@@ -6,16 +6,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.GeneralSheet;
 import storyrod.drawing.Size;
+import storyrod.piece.Mark;
 
 /**
- * The exploded views of sub-assemblies, up to two on a page, one below the other.
+ * The exploded views of sub-assemblies, or those of the piece with the marks that find no room in
+ * its first: up to two on a page, one below the other.
  *
+ * @param lead the key of what the first view says of these; empty if there are none
  * @param keys for each page, what the marks of its hardware mean
  */
-public record OpenedPages(List<List<Entry>> pages, List<List<HardwareList.Row>> keys) {
+public record OpenedPages(String lead, List<List<Entry>> pages, List<List<HardwareList.Row>> keys) {
   private static final int MOST = 2;
 
   /** What title and lead take above a drawing, and the space below. */
@@ -80,7 +85,15 @@ public record OpenedPages(List<List<Entry>> pages, List<List<HardwareList.Row>> 
               .toList());
       at += count;
     }
-    return new OpenedPages(pages, keys);
+    return new OpenedPages(lead(sheets, pages.size()), pages, keys);
+  }
+
+  private static String lead(List<GeneralSheet> sheets, int pages) {
+    if (sheets.isEmpty()) {
+      return "";
+    }
+    String what = sheets.getFirst().units().isEmpty() ? "exploded.further" : "exploded.closed";
+    return pages == 1 ? what : what + ".pages";
   }
 
   /** What has a body on each of two sub-assemblies, such as a catch, counts where it is first. */
@@ -96,6 +109,9 @@ public record OpenedPages(List<List<Entry>> pages, List<List<HardwareList.Row>> 
     Drawing drawing = sheet.drawing();
     DrawingBox box =
         DrawingBox.within(drawing.name(), drawing, drawing.widthMm(), drawing.heightMm());
+    if (sheet.units().isEmpty()) {
+      return new Entry(marks(set, drawing, texts), "", box);
+    }
     List<String> titles =
         sheet.units().stream().map(unit -> GeneralPages.unitTitle(set.piece(), unit)).toList();
     String lead =
@@ -103,5 +119,16 @@ public record OpenedPages(List<List<Entry>> pages, List<List<HardwareList.Row>> 
             ? ""
             : texts.say("exploded.alike", String.join(", ", titles.subList(1, titles.size())));
     return new Entry(titles.getFirst(), lead, box);
+  }
+
+  /** The first and the last mark of a view of the piece that shows some of them. */
+  private static String marks(PlanSet set, Drawing drawing, Texts texts) {
+    List<String> shown =
+        drawing.elements().stream()
+            .flatMap(each -> each instanceof Balloon ring ? Stream.of(ring.mark()) : Stream.empty())
+            .toList();
+    List<String> marks =
+        set.piece().marks().stream().map(Mark::mark).filter(shown::contains).toList();
+    return texts.say("exploded.marks", marks.getFirst(), marks.getLast());
   }
 }

@@ -261,6 +261,7 @@ record Pages(
     data.put("exploded", exploded.getFirst());
     data.put("explodedHardware", exploded.subList(1, exploded.size()));
     data.put("explodedKey", explodedKey);
+    data.put("openedLead", opened.lead());
     data.put("opened", opened.pages());
     data.put("openedKeys", opened.keys());
     data.put("parts", parts);

@@ -15,7 +15,7 @@ import storyrod.drawing.Size;
  */
 final class StepRooms {
   /** The share of a page's height that a picture may take, and that which is enough for it. */
-  private static final double MOST_SHARE = 0.62;
+  static final double MOST_SHARE = 0.62;
 
   private static final double ENOUGH_SHARE = 0.4;
 
@@ -99,10 +99,11 @@ final class StepRooms {
     double wide = paper.textWidthMm();
     double least = picture.applyAsDouble(0);
     List<Double> heights = new ArrayList<>();
-    for (double high = picture.applyAsDouble(wide); high > least; high -= STEP_MM) {
+    double most = Math.min(picture.applyAsDouble(wide), MOST_SHARE * paper.textHeightMm());
+    for (double high = most; high > least; high -= STEP_MM) {
       heights.add(around + high);
     }
-    heights.add(around + least);
+    heights.add(around + Math.min(least, most));
     heights.removeIf(height -> height > StepHeights.roomMm(paper));
     heights.add(text);
     return new Place(

@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Setting;
@@ -21,8 +23,7 @@ import storyrod.words.Words;
 
 /** Puts steps into words, by the template {@code steps/text.ftl} and the words of a language. */
 final class StepWriter {
-  private static final String FROM = "set-from-";
-  private static final String PAST = "set-past-";
+  private static final Pattern SEAT = Pattern.compile("(set-(?:from|middle|past)-)(.*)");
   private static final String TITLE = "# ";
   private static final String SENTENCE = "- ";
   private static final String CAUTION = "! ";
@@ -119,20 +120,21 @@ final class StepWriter {
   }
 
   private static boolean isSeat(Setting setting) {
-    return setting.key().startsWith(FROM) || setting.key().startsWith(PAST);
+    return SEAT.matcher(setting.key()).matches();
   }
 
   /** Distances at which parts are set; the same from both ends stands once. */
   private List<SettingText> seats(Step step) {
     Map<List<Object>, Set<Face>> faces = new LinkedHashMap<>();
     for (Setting setting : step.settings()) {
-      if (isSeat(setting)) {
-        String start = setting.key().startsWith(FROM) ? FROM : PAST;
-        Face face = Face.named(setting.key().substring(start.length())).orElseThrow();
+      Matcher seat = SEAT.matcher(setting.key());
+      if (seat.matches()) {
+        Face face = Face.named(seat.group(2)).orElseThrow();
         Part part = piece.part(setting.part().orElseThrow());
         faces
             .computeIfAbsent(
-                List.of(start, part, face.axis(), setting.value()), key -> new LinkedHashSet<>())
+                List.of(seat.group(1), part, face.axis(), setting.value()),
+                key -> new LinkedHashSet<>())
             .add(face);
       }
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import storyrod.check.WoodMovement.Free;
 import storyrod.check.WoodMovement.Grooves;
@@ -87,6 +88,28 @@ class WoodMovementTest {
       assertTrue(sag.bends() > 0 && sag.bends() <= sag.limit(), sag.shelf().name());
       assertEquals(1.5 * sag.bends(), sag.inTime(), 1e-9);
     }
+  }
+
+  /** The tops that come with the tool bear what stands on them, and the table of loads tells it. */
+  @Test
+  void usedTopsHaveALoad() {
+    List<Sag> loads =
+        Stream.of("dining-table", "nightstand")
+            .flatMap(name -> new WoodMovement(piece(name)).loads().stream())
+            .toList();
+    assertEquals(100, pounds(loads, "top.slab", "Slab"), 1e-6);
+    assertEquals(20, pounds(loads, "top.slab", "Top") * 0.45359, 1e-6);
+  }
+
+  private static double pounds(List<Sag> loads, String part, String title) {
+    return loads.stream()
+            .filter(sag -> sag.shelf().name().equals(part) && sag.shelf().title().equals(title))
+            .findFirst()
+            .orElseThrow()
+            .load()
+            .value()
+            .toDouble()
+        / 0.45359237;
   }
 
   /** Feet are glued to the bottom and screwed to cleats: that is not nothing. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,9 @@ import storyrod.words.Words;
 
 /** How the pages of steps are shared between pictures and texts, over all projects. */
 class StepRoomsTest {
+  /** A row of small figures, 9 mm, and two lines of text with their distances. */
+  private static final double LOW_MM = 17;
+
   /** How low a picture may be, as a share of the page: on any page, and where it has one alone. */
   private static final double LEAST = 0.18;
 
@@ -80,6 +84,35 @@ class StepRoomsTest {
             step -> {
               double high = set.drawings().steps().get(step.number()).heightMm();
               assertTrue(high >= LEAST * Paper.LETTER.textHeightMm(), step.number() + ": " + high);
+            });
+  }
+
+  /** What shrinks a drawing shrinks its texts too. Boards in rows are the highest strips. */
+  @Test
+  void noStripIsShrunkByItsPage() {
+    PlanSet set = PrintedProjects.named("dining-table").on(Paper.A3, "publish").set();
+    set.build().steps().stream()
+        .filter(Strips::isFor)
+        .map(step -> set.drawings().steps().get(step.number()))
+        .filter(Objects::nonNull)
+        .forEach(
+            strip ->
+                assertTrue(
+                    strip.heightMm() <= StepRooms.MOST_SHARE * Paper.A3.textHeightMm() + 1e-6,
+                    strip.name() + " is " + strip.heightMm() + " mm high"));
+  }
+
+  /** A low strip still is as high as a row of figures with its texts. */
+  @Test
+  void lowStripsCanBeRead() {
+    PlanSet set = PrintedProjects.named("sewing-box").on(Paper.LETTER, "helper").set();
+    set.build().steps().stream()
+        .filter(step -> Strips.isFor(step) || CutPicture.isFor(step))
+        .filter(step -> set.drawings().steps().containsKey(step.number()))
+        .forEach(
+            step -> {
+              double high = set.drawings().steps().get(step.number()).heightMm();
+              assertTrue(high >= LOW_MM, step.number() + ": " + high);
             });
   }
 

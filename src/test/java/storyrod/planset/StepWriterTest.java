@@ -14,7 +14,9 @@ import org.junit.jupiter.api.parallel.Isolated;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Figures;
 import storyrod.build.SamplePieces;
+import storyrod.drawing.AllProjects;
 import storyrod.piece.Piece;
+import storyrod.planset.StepText.SettingText;
 import storyrod.words.Words;
 
 @Isolated("It sets the default locale.")
@@ -99,9 +101,24 @@ class StepWriterTest {
         marked);
     assertEquals(
         List.of(
-            new StepText.SettingText("From each end", "I", "14 7/16 in"),
-            new StepText.SettingText("From each end", "J", "14 7/16 in")),
+            new SettingText("From each end, to the nearer side", "I", "14 7/16 in"),
+            new SettingText("From each end, to the nearer side", "J", "14 7/16 in")),
         text.settings().subList(0, 2));
+  }
+
+  /** Where brads are driven blind, the measure ends at a line, not at a side of a part. */
+  @Test
+  void lineForBradsIsToldAsALine() {
+    PlanSet bookcase = AllProjects.named("bookcase");
+    StepWriter writer = new StepWriter(bookcase.piece(), Words.ENGLISH, new Templates());
+    List<SettingText> measured =
+        bookcase.build().steps().stream()
+            .map(writer::write)
+            .filter(text -> text.sentences().getFirst().startsWith("Draw a line on the back (N)"))
+            .flatMap(text -> text.settings().stream())
+            .toList();
+    assertEquals(
+        List.of(new SettingText("From the bottom end, to the line", "N", "25 3/8 in")), measured);
   }
 
   @Test
