@@ -540,12 +540,12 @@
   <#elseif has("cut-bevel")>
     <@title "Bevel the ends" + ofParts()/>
     <@say "Tilt the blade to " + cut.angle + " from square and check it with the sliding bevel on a trial cut."/>
-    <@say "Set a stop, so that each part, measured over all, keeps the length of the part drawing: " + letters() + "."/>
+    <@say "Set a stop, so that the cut runs out right at the corner and each part, measured over all, stays as long as it is: " + letters() + "."/>
     <@say "Look at the part drawing before each cut: it shows which way each end leans."/>
   <#elseif has("cut-mitre")>
     <@title "Mitre the ends" + ofParts()/>
     <@say "Set the mitre gauge to " + cut.angle + " from square and check it with the sliding bevel on a trial cut."/>
-    <@say "Set a stop, so that each part, measured over all, keeps the length of the part drawing: " + letters() + "."/>
+    <@say "Set a stop, so that the cut runs out right at the corner and each part, measured over all, stays as long as it is: " + letters() + "."/>
     <@say "Look at the part drawing before each cut: it shows which way each end slants."/>
   <#elseif has("cut-chamfer")>
     <@title "Chamfer the edges" + ofParts()/>
@@ -613,7 +613,7 @@
       <@say "For " + fulls(fence.parts) + ", set the guide so that the middle of the slot lies " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
     <@say "Cut each slot " + cut.size + " wide, " + cut.depth + " deep and " + cut.length + " long, with a biscuit joiner or a router and edge guide run along the upper edge."/>
-    <@say "Try a fastener: its tongue should slide in without force, and from end to end."/>
+    <@say "Try a fastener: its tongue should slide in without force, and from end to end. Its foot has to end a little below the upper edge, so that the screw pulls the top down: if yours is of another height, measure from it."/>
   <#elseif has("cut-tenon")>
     <@title "Cut the tenons" + onParts()/>
     <@say "Mark out the tenons on " + fulls(parts) + " from the part drawings."/>
@@ -764,7 +764,7 @@
     <#if cut.term == "rabbet">
       <@say "Try the part that goes into it: its face should lie flush with the end."/>
     <#elseif cut.takes == "item">
-      <@say "Try the fitting that goes into it: it should slide in without force."/>
+      <@say "Try the fitting that goes into it: it should slide in without force. Its foot has to end a little below the upper edge, so that the screw pulls the top down: if yours is of another height, measure from it."/>
     <#elseif cut.takes == "sheet">
       <@say "Try an offcut of the sheet in it: it should slide in by hand without play."/>
     <#elseif cut.takesTongue>
@@ -1807,6 +1807,7 @@
       <@title "Mount the " + noun/>
       <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet" + (caught.ends?size == 1)?then(", " + (caught.ends?first.distance) + " from the " + (caught.ends?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (caught.ends?size gt 1)?then(", as high as listed with this step", "")) + "."/>
       <@say "Screw the strike to " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " and the catch to " + (caught.posts?size gt 0)?then(fulls(caught.posts), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
+      <#if caught.posts?size gt 0><@say "The magnet has to lie behind the door, in the plane of its back: let the catch reach past the edge of " + fulls(caught.posts) + ", on a block of offcut where its shape asks for one."/></#if>
       <@say "Try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">

@@ -529,12 +529,12 @@
   <#elseif has("cut-bevel")>
     <@title "Enden" + onParts() + " schräg schneiden"/>
     <@say "Sägeblatt um " + cut.angle + " aus dem Lot neigen und an einem Probeschnitt mit der Schmiege prüfen."/>
-    <@say "Anschlag so setzen, dass jedes Teil über alles gemessen die Länge der Teilzeichnung behält: " + letters() + "."/>
+    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und jedes Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin sich jedes Ende neigt."/>
   <#elseif has("cut-mitre")>
     <@title "Enden auf Gehrung" + onParts() + " schneiden"/>
     <@say "Gehrungsanschlag um " + cut.angle + " aus dem rechten Winkel stellen und an einem Probeschnitt mit der Schmiege prüfen."/>
-    <@say "Anschlag so setzen, dass jedes Teil über alles gemessen die Länge der Teilzeichnung behält: " + letters() + "."/>
+    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und jedes Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin jedes Ende schräg läuft."/>
   <#elseif has("cut-chamfer")>
     <@title "Kanten" + onParts() + " fasen"/>
@@ -602,7 +602,7 @@
       <@say "Bei " + fulls(fence.parts) + " den Anschlag so einstellen, dass die Mitte des Schlitzes liegt: " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
     <@say "Jeden Schlitz " + cut.size + " breit, " + cut.depth + " tief und " + cut.length + " lang schneiden, mit Flachdübelfräse oder Oberfräse und Parallelanschlag an der Oberkante."/>
-    <@say "Einen Plattenhalter probieren: Seine Zunge soll sich ohne Kraft einschieben lassen, von Ende zu Ende."/>
+    <@say "Einen Plattenhalter probieren: Seine Zunge soll sich ohne Kraft einschieben lassen, von Ende zu Ende. Sein Fuß muss etwas unter der Oberkante enden, damit die Schraube die Platte herabzieht: Ist er anders hoch, nach ihm messen."/>
   <#elseif has("cut-tenon")>
     <@title "Zapfen" + onParts() + " schneiden"/>
     <@say "Zapfen auf " + fulls(parts) + " nach den Teilzeichnungen anreißen."/>
@@ -753,7 +753,7 @@
     <#if cut.term == "rabbet">
       <@say "Teil probieren, das hineinkommt: Seine Fläche soll mit dem Ende bündig liegen."/>
     <#elseif cut.takes == "item">
-      <@say "Beschlag probieren, der hineinkommt: Er soll sich ohne Kraft einschieben lassen."/>
+      <@say "Beschlag probieren, der hineinkommt: Er soll sich ohne Kraft einschieben lassen. Sein Fuß muss etwas unter der Oberkante enden, damit die Schraube die Platte herabzieht: Ist er anders hoch, nach ihm messen."/>
     <#elseif cut.takes == "sheet">
       <@say "Ein Reststück der Platte darin probieren: Es soll sich von Hand ohne Spiel einschieben lassen."/>
     <#elseif cut.takesTongue>
@@ -1794,6 +1794,7 @@
       <@title noun + " anbringen"/>
       <@say (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, und innen anzeichnen, wo Schnäpper und Gegenstück sich treffen" + (caught.ends?size == 1)?then(", ihre Mitte " + caught.ends?first.distance + " ab der " + (caught.ends?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (caught.ends?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + "."/>
       <@say "Gegenstück an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben und Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihren Kern vorbohren, mit Tiefenanschlag", "") + "."/>
+      <#if caught.posts?size gt 0><@say "Der Magnet muss hinter der Tür liegen, in der Ebene ihrer Rückseite: Schnäpper über die Kante von " + fulls(caught.posts) + " vorstehen lassen, wenn seine Form es verlangt, auf einem Klotz aus einem Reststück."/></#if>
       <@say "Tür probieren: Gegenstück versetzen, bis sie ohne Kraft schließt."/>
       <#break>
     <#case "levelling-foot">

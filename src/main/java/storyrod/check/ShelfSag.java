@@ -144,9 +144,12 @@ final class ShelfSag implements Check {
         && bearer.bounds().size(along).times(2).isLongerThan(shelf.finishedLength());
   }
 
+  /** Whether a part ends under another, or in a slot of its underside. */
   private static boolean touches(Part under, Part above) {
     Box box = under.bounds();
-    return box.at(Face.TOP).minus(above.box().at(Face.BOTTOM)).abs().isShorterThan(NEAR)
+    Length top = box.at(Face.TOP);
+    return top.plus(NEAR).isLongerThan(above.box().at(Face.BOTTOM))
+        && top.isShorterThan(above.box().at(Face.TOP))
         && box.on(Axis.X).overlaps(above.box().on(Axis.X))
         && box.on(Axis.Y).overlaps(above.box().on(Axis.Y));
   }

@@ -30,8 +30,8 @@ final class StrapHold implements Check {
             + " a sheet of 1/2 in (12 mm) and more: not into the edge of a sheet, not into end"
             + " grain, not into a thin back.",
         "Common practice.",
-        "It takes the strap to lie on the side of the part that looks to the wall, and does not"
-            + " know the strap's screws: their length is the strap maker's to say.");
+        "A sheet that stands from front to back takes the strap on its face. The check does not know"
+            + " the strap's screws: their length is the strap maker's to say.");
   }
 
   @Override
@@ -62,11 +62,10 @@ final class StrapHold implements Check {
   }
 
   private static Optional<String> weakness(Part part) {
-    boolean facesTheWall = part.thickness() == Axis.Y;
     if (part.stock().kind() != StockKind.SHEET) {
       return part.length() == Axis.Y ? Optional.of("the end grain of") : Optional.empty();
     }
-    if (!facesTheWall) {
+    if (part.thickness() == Axis.Z) {
       return Optional.of("the edge of the sheet");
     }
     return part.finishedThickness().isShorterThan(THICK_ENOUGH)

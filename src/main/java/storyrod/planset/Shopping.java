@@ -3,6 +3,7 @@ package storyrod.planset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import storyrod.description.ItemEntry;
 import storyrod.description.SheetSize;
 import storyrod.description.StockEntry;
 import storyrod.description.StockKind;
@@ -181,8 +182,22 @@ public record Shopping(
         cost(need.cost(), texts));
   }
 
-  /** The length that screws of pulls and knobs have to have; empty for others. */
+  /** What has to be looked at when it is bought: a length of screws, the room for slides. */
   private static String note(PlanSet set, HardwareNeed need, Texts texts) {
+    return screwLength(set, need, texts) + clearance(set, need, texts);
+  }
+
+  /** What the drawers leave a slide beside them, on each side; empty for what is no slide. */
+  private static String clearance(PlanSet set, HardwareNeed need, Texts texts) {
+    return set.piece()
+        .item(need.item())
+        .flatMap(ItemEntry::sideClearance)
+        .map(room -> texts.say("shopping.side-clearance", texts.lengthWithUnit(room)))
+        .orElse("");
+  }
+
+  /** The length that screws of pulls and knobs have to have; empty for others. */
+  private static String screwLength(PlanSet set, HardwareNeed need, Texts texts) {
     Grip grip = new Grip(set.piece());
     return grip.wood(need.item()).stream()
         .map(wood -> texts.lengthWithUnit(wood.plus(grip.held())))

@@ -101,6 +101,14 @@ class WoodMovementTest {
     assertEquals(20, pounds(loads, "top.slab", "Top") * 0.45359, 1e-6);
   }
 
+  /** Its legs end in slots of its underside, 11 in apart from middle to middle. */
+  @Test
+  void aStepOnLegsSpansFromLegToLeg() {
+    Sag step = new WoodMovement(piece("step-stool")).loads().getFirst();
+    assertEquals("step", step.shelf().name());
+    assertTrue(step.span() > 10 * 25.4 && step.span() < 12.5 * 25.4, step.toString());
+  }
+
   private static double pounds(List<Sag> loads, String part, String title) {
     return loads.stream()
             .filter(sag -> sag.shelf().name().equals(part) && sag.shelf().title().equals(title))

@@ -126,11 +126,20 @@ class BenchPagesTest {
   /** A front of 3/4 in, a box of 15/32 in and 3/8 in in the pull. */
   @Test
   void pullsAreBoughtWithScrewsThatReachThem() {
+    assertNoted(": screws about 1 19/32 in long");
+  }
+
+  /** Drawers are made for one sort of slides: with another they do not run. */
+  @Test
+  void slidesAreBoughtForTheRoomThatTheDrawerLeaves() {
+    assertNoted(": for 1/2 in of room at each side of the drawer");
+  }
+
+  private static void assertNoted(String note) {
     Texts texts = new Texts(BENCH.piece().description().format(), Words.ENGLISH);
-    assertTrue(
-        Shopping.of(BENCH, texts).items().stream()
-            .map(Shopping.Item::note)
-            .anyMatch(": screws about 1 19/32 in long"::equals));
+    List<String> notes =
+        Shopping.of(BENCH, texts).items().stream().map(Shopping.Item::note).toList();
+    assertTrue(notes.contains(note), notes::toString);
   }
 
   @Test

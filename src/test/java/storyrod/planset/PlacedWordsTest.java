@@ -73,7 +73,9 @@ class PlacedWordsTest {
   void aFrameIsSquaredBeforeItsScrewsHoldIt() {
     StepText rail = step(sideboard, "Glue the bottom rail");
     int measured = first(rail, "Before you drive anything, measure both diagonals");
-    assertTrue(0 <= measured && measured < first(rail, "Drive the four"), rail::toString);
+    assertTrue(
+        0 <= measured && measured < first(rail, "With the back up, drive the four"),
+        rail::toString);
     assertEquals(
         1, rail.sentences().stream().filter(each -> each.contains("diagonals")).count(), "once");
   }
