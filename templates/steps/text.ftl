@@ -183,9 +183,19 @@
   </#if>
 </#macro>
 
+<#-- A rough board has neither a face nor an edge that could lead it along a fence. -->
+<#macro roughSawing>
+  <@with "rough-saw"/>
+  <@with "bandsaw"/>
+  <@with "straightedge"/>
+  <@say "Crosscut the rough boards first, with a hand-held saw, wherever a cut can go right across: the shorter a board, the less comes off before it is straight."/>
+  <@say "Then rip them to rough width on the bandsaw. At the table saw, rip only a board that lies on a flat face with a straight edge against the fence: joint both first, or saw one edge straight with a hand-held saw along a straightedge."/>
+</#macro>
+
 <#macro laminating>
   <@title "Glue up the layers of " + plains(parts)/>
   <@say "Saw the boards for the layers to the rough sizes in the cut list."/>
+  <@roughSawing/>
   <#if short?size gt 0>
     <@say "Leave " + lettersOf(short) + " together in one long blank, also for the glue-up, until they are cut to size: a short piece is not safe in the jointer or the planer."/>
   </#if>
@@ -236,6 +246,7 @@
     <#if staved?size lt parts?size>
       <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
     </#if>
+    <@roughSawing/>
     <@ringsOfStaves/>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
@@ -258,6 +269,7 @@
     <#if short?size gt 0>
       <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one, and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
     </#if>
+    <@roughSawing/>
     <@say "Flatten one face of each blank on the jointer."/>
     <@say "Joint one edge square to that face."/>
     <@say "Plane all blanks to " + thickness + " in one setting."/>

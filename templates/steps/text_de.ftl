@@ -173,9 +173,19 @@
   </#if>
 </#macro>
 
+<#-- Ein raues Brett hat weder Fläche noch Kante, die es am Anschlag führen könnte. -->
+<#macro roughSawing>
+  <@with "rough-saw"/>
+  <@with "bandsaw"/>
+  <@with "straightedge"/>
+  <@say "Raue Bretter zuerst mit einer handgeführten Säge ablängen, wo immer ein Schnitt quer durchgehen kann: Je kürzer ein Brett, desto weniger geht verloren, bis es gerade ist."/>
+  <@say "Dann auf der Bandsäge auf rohe Breite auftrennen. An der Tischkreissäge nur ein Brett auftrennen, das auf einer ebenen Fläche liegt und mit einer geraden Kante am Anschlag: zuerst beide abrichten und fügen, oder eine Kante mit einer handgeführten Säge an einer Richtlatte gerade sägen."/>
+</#macro>
+
 <#macro laminating>
   <@title plains(parts) + ": Lagen verleimen"/>
   <@say "Bretter für die Lagen auf die Rohmaße der Stückliste sägen."/>
+  <@roughSawing/>
   <#if short?size gt 0>
     <@say lettersOf(short) + " in einem langen Rohling zusammenlassen, auch beim Verleimen, bis auf Maß geschnitten wird: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
   </#if>
@@ -226,6 +236,7 @@
     <#if staved?size lt parts?size>
       <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
     </#if>
+    <@roughSawing/>
     <@ringsOfStaves/>
     <@say "Eine Fläche jedes Bretts abrichten."/>
     <#if tooWide?size gt 0>
@@ -248,6 +259,7 @@
     <#if short?size gt 0>
       <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem, und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
     </#if>
+    <@roughSawing/>
     <@say "Eine Fläche jedes Rohlings abrichten."/>
     <@say "Eine Kante rechtwinklig zu dieser Fläche fügen."/>
     <@say "Alle Rohlinge in einer Einstellung auf " + thickness + " hobeln."/>

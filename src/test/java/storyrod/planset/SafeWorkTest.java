@@ -1,0 +1,96 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import storyrod.build.BuildPlan;
+import storyrod.build.Planner;
+import storyrod.description.Diagnostics;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/** Steps tell a safe way of working, and their cautions fit it: common practice. */
+class SafeWorkTest {
+  private static final List<String> PROJECTS =
+      List.of(
+          "bookcase",
+          "dining-table",
+          "nightstand",
+          "sewing-box",
+          "sideboard",
+          "step-stool",
+          "window-bench");
+
+  private static final Words GERMAN = Words.load("de");
+  private static final Map<String, List<StepText>> ENGLISH_STEPS = new LinkedHashMap<>();
+  private static final Map<String, List<StepText>> GERMAN_STEPS = new LinkedHashMap<>();
+
+  @BeforeAll
+  static void write() throws IOException {
+    for (String project : PROJECTS) {
+      Piece piece = StepWordsTest.piece(project);
+      BuildPlan plan = Planner.plan(piece, new Diagnostics()).orElseThrow();
+      ENGLISH_STEPS.put(project, written(piece, plan, Words.ENGLISH));
+      GERMAN_STEPS.put(project, written(piece, plan, GERMAN));
+    }
+  }
+
+  private static List<StepText> written(Piece piece, BuildPlan plan, Words words) {
+    StepWriter writer = new StepWriter(piece, words, new Templates(), plan);
+    return plan.steps().stream().map(writer::write).toList();
+  }
+
+  private static List<StepText> all(Map<String, List<StepText>> steps) {
+    return steps.values().stream().flatMap(List::stream).toList();
+  }
+
+  private static String said(StepText step) {
+    return String.join(" ", step.sentences());
+  }
+
+  private static StepText step(String project, String title) {
+    return ENGLISH_STEPS.get(project).stream()
+        .filter(step -> step.title().startsWith(title))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(title));
+  }
+
+  private static List<StepText> without(List<StepText> steps, Predicate<StepText> asked) {
+    return steps.stream().filter(asked.negate()).toList();
+  }
+
+  /** A rough edge along the fence pinches the blade. */
+  @Test
+  void roughBoardsAreMadeStraightBeforeTheyGoAlongAFence() {
+    List<StepText> rough =
+        all(ENGLISH_STEPS).stream().filter(step -> said(step).contains("rough size")).toList();
+    assertTrue(rough.size() >= PROJECTS.size() - 1, rough::toString);
+    String caution = Words.ENGLISH.say("caution.rough-board");
+    assertEquals(
+        List.of(),
+        without(
+            rough,
+            step ->
+                step.cautions().contains(caution)
+                    && said(step).contains("Crosscut the rough boards first")
+                    && said(step).contains("on the bandsaw. At the table saw, rip only")
+                    && step.tools().contains("bandsaw")));
+    List<StepText> german =
+        all(GERMAN_STEPS).stream().filter(step -> said(step).contains("Rohmaß")).toList();
+    assertEquals(rough.size(), german.size());
+    assertEquals(
+        List.of(),
+        without(
+            german,
+            step ->
+                step.cautions().contains(GERMAN.say("caution.rough-board"))
+                    && said(step).contains("nur ein Brett auftrennen, das auf einer ebenen")));
+  }
+}
