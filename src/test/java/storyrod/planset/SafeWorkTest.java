@@ -1,6 +1,7 @@
 package storyrod.planset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -92,5 +93,46 @@ class SafeWorkTest {
             step ->
                 step.cautions().contains(GERMAN.say("caution.rough-board"))
                     && said(step).contains("nur ein Brett auftrennen, das auf einer ebenen")));
+  }
+
+  /** No guard belongs to a hand-held router; it is held with both hands. */
+  @Test
+  void handHeldRoutersAreHeldWithBothHands() {
+    List<StepText> routed =
+        all(ENGLISH_STEPS).stream()
+            .filter(step -> step.cautions().contains(Words.ENGLISH.say("caution.router")))
+            .toList();
+    assertTrue(routed.size() > 5, routed::toString);
+    for (StepText each : routed) {
+      assertTrue(
+          each.tools().stream()
+              .anyMatch(tool -> tool.endsWith("router") || tool.startsWith("plunge router")),
+          each::toString);
+      assertFalse(String.join(" ", each.cautions()).contains("guard on"), each::toString);
+    }
+    assertTrue(Words.ENGLISH.say("caution.router").contains("with both hands"));
+    assertTrue(GERMAN.say("caution.router").contains("mit beiden Händen"));
+  }
+
+  /** A featherboard cannot press what crosses the table with the mitre gauge. */
+  @Test
+  void featherboardsHoldOnlyWhatRunsAlongTheFence() {
+    String along = Words.ENGLISH.say("caution.dado-set");
+    String across = Words.ENGLISH.say("caution.dado-set-across");
+    assertTrue(along.contains("featherboards"), along);
+    assertFalse(across.contains("featherboards"), across);
+    for (String title :
+        List.of(
+            "Cut the box joints",
+            "Cut the cross-laps",
+            "Cut the half-laps",
+            "Cut the bridle cheeks")) {
+      StepText step = step("sewing-box", title);
+      assertTrue(step.cautions().contains(across), step::toString);
+      assertFalse(step.cautions().contains(along), step::toString);
+      assertTrue(step.tools().contains("mitre gauge with a stop"), step::toString);
+    }
+    assertTrue(step("window-bench", "Cut the rabbets").cautions().contains(across));
+    assertTrue(step("window-bench", "Cut the grooves in the sides").cautions().contains(along));
   }
 }
