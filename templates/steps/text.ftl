@@ -718,7 +718,8 @@
     <@say "Count from the edge that the part drawings of " + fulls(parts) + " show, the same edge for every board, and mark the inside faces."/>
   <#elseif has("cut-lid-tongue")>
     <@title "Thin the edges" + ofParts()/>
-    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
+    <@scrapFence "cut"/>
+    <@say "Set the fence so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
     <@say "Try it in a lid groove: it should slide with a little play, its shoulder clear of the side."/>
     <#list crossed.thinned as t>
       <@say "Thin " + fulls([t.part]) + " at the same setting along " + pick([t.part], "its ", "their ") + joined(t.edges?map(e -> words["edge." + e])) + many(" edge", t.edges?size) + ", from the " + joined(t.faces?map(f -> words["edge." + f])) + many(" face", t.faces?size) + " only, across the grain first, then along it."/>
@@ -753,9 +754,10 @@
     <@say "Trim the shoulders with the shoulder plane until they lie in line."/>
     <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     <#else>
-    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
+    <@scrapFence "cut"/>
+    <@say "Set the fence so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
     <@say "Try it in the groove: it should slide in by hand without play."/>
-    <@say "Cut the tongues on " + fulls(parts) + ", both faces against the same stop, so that the shoulders lie in line."/>
+    <@say "Cut the tongues on " + fulls(parts) + ", pushed across with the mitre gauge, on both faces with the end against this board, so that the shoulders lie in line."/>
     <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     </#if>
   <#else>
@@ -804,10 +806,15 @@
   </#list>
 </#macro>
 
+<#-- Along an edge or an end a cutter may be wider than what it takes. -->
+<#macro scrapFence what>
+  <@say "Screw a board of scrap to the fence: a cutter that is wider than the " + what + " runs into it with the rest of its width."/>
+</#macro>
+
 <#-- An end that is short for the part's length must not run along a fence. -->
 <#macro rabbeting>
   <#if ways.fence?size + ways.sled?size gt 0>
-    <@say "Screw a board of scrap to the fence: a cutter that is wider than the rabbet runs into it with the rest of its width."/>
+    <@scrapFence "rabbet"/>
   </#if>
   <#if ways.fence?size gt 0>
     <@say "Run the edge of " + fulls(ways.fence) + " that the part drawing shows along this board."/>

@@ -707,6 +707,7 @@
     <@say "Von der Kante zählen, die die Teilzeichnungen von " + fulls(parts) + " zeigen, bei jedem Brett von derselben, und die Innenflächen anzeichnen."/>
   <#elseif has("cut-lid-tongue")>
     <@title "Kanten dünner" + onParts() + " schneiden"/>
+    <@scrapFence "Schnitt"/>
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " von der Kante reicht, und die Kante eines Reststücks gleicher Dicke auf den in der Teilzeichnung gezeigten Flächen auf " + cut.size + " bringen."/>
     <@say "In einer Deckelnut probieren: Es soll mit etwas Spiel gleiten, die Brüstung frei von der Seite."/>
     <#list crossed.thinned as t>
@@ -742,9 +743,10 @@
     <@say "Brüstungen mit dem Simshobel nacharbeiten, bis sie in einer Linie liegen."/>
     <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     <#else>
+    <@scrapFence "Schnitt"/>
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " vom Ende reicht, und an einem Reststück gleicher Dicke eine Probefeder von etwa " + cut.size + " Dicke schneiden."/>
     <@say "In der Nut probieren: Sie soll sich von Hand ohne Spiel einschieben lassen."/>
-    <@say "Federn an " + fulls(parts) + " schneiden, beide Flächen gegen denselben Anschlag, damit die Brüstungen in einer Linie liegen."/>
+    <@say "Federn an " + fulls(parts) + " schneiden, mit dem Gehrungsanschlag durchgeschoben, auf beiden Flächen mit dem Ende an diesem Brett, damit die Brüstungen in einer Linie liegen."/>
     <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     </#if>
   <#else>
@@ -787,6 +789,11 @@
   </#if>
 </#macro>
 
+<#-- An einer Kante oder einem Ende kann ein Werkzeug breiter sein als das, was es wegnimmt. -->
+<#macro scrapFence what>
+  <@say "Ein Abfallbrett an den Anschlag schrauben: Ein Werkzeug, das breiter als der " + what + " ist, läuft mit dem Rest seiner Breite hinein."/>
+</#macro>
+
 <#macro fencing>
   <#list fences as fence>
     <@say "Bei " + fulls(fence.parts) + " den Anschlag einstellen auf " + fenced(fence.values) + asDrawn(fence) + "."/>
@@ -796,7 +803,7 @@
 <#-- Ein Ende, das für die Länge des Teils kurz ist, darf nicht am Anschlag laufen. -->
 <#macro rabbeting>
   <#if ways.fence?size + ways.sled?size gt 0>
-    <@say "Ein Abfallbrett an den Anschlag schrauben: Ein Werkzeug, das breiter als der Falz ist, läuft mit dem Rest seiner Breite hinein."/>
+    <@scrapFence "Falz"/>
   </#if>
   <#if ways.fence?size gt 0>
     <@say "Die in der Teilzeichnung gezeigte Kante von " + fulls(ways.fence) + " an diesem Brett führen."/>

@@ -135,4 +135,20 @@ class SafeWorkTest {
     assertTrue(step("window-bench", "Cut the rabbets").cautions().contains(across));
     assertTrue(step("window-bench", "Cut the grooves in the sides").cautions().contains(along));
   }
+
+  /** Along an edge, a cutter wider than its cut would run into the fence. */
+  @Test
+  void cutsAlongAnEdgeHaveABoardOfScrapOnTheFence() {
+    StepText lid = step("sewing-box", "Thin the edges of the lid");
+    assertTrue(said(lid).contains("Screw a board of scrap to the fence"), lid::toString);
+    assertTrue(lid.tools().contains("board of scrap for the fence"), lid::toString);
+    List<StepText> sacrificed =
+        all(ENGLISH_STEPS).stream()
+            .filter(step -> said(step).contains("the cutter reaches"))
+            .filter(step -> step.tools().contains("dado set"))
+            .toList();
+    assertEquals(
+        List.of(),
+        without(sacrificed, step -> step.tools().contains("board of scrap for the fence")));
+  }
 }
