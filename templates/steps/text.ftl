@@ -599,6 +599,7 @@
     <@title "Rout the mortises for the loose tenons" + inParts()/>
     <@say "Lay each part (" + letters() + ") beside the one that it meets, as they will be joined, and mark the middle of each mortise across both."/>
     <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
+    <@routerCarried/>
     <@insetTold "Set the guide"/>
     <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
     <@say "Write one number on the two mortises of each joint."/>
@@ -797,6 +798,17 @@
       </#if>
       <@runStopped/>
     </#if>
+  </#if>
+</#macro>
+
+<#-- A router tips on what is narrower than half its base. -->
+<#macro routerCarried>
+  <#if rests.onEnd?size + rests.onNarrow?size gt 0><@with "router-blocks"/></#if>
+  <#if rests.onEnd?size gt 0>
+    <@say "Clamp " + fulls(rests.onEnd) + pick(rests.onEnd, "", ", one at a time,") + " upright between two straight blocks that lie flush with " + pick(rests.onEnd, "its", "the") + " end and carry the router: the end alone is too small for its base."/>
+  </#if>
+  <#if rests.onNarrow?size gt 0>
+    <@say "Beside the narrow face of " + fulls(rests.onNarrow) + ", clamp a straight block flush with it, so that the base of the router does not tip."/>
   </#if>
 </#macro>
 

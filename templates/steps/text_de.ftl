@@ -588,6 +588,7 @@
     <@title "Zapfenlöcher für die losen Zapfen" + inParts() + " fräsen"/>
     <@say "Jedes Teil (" + letters() + ") neben das legen, mit dem es zusammenkommt, wie sie verbunden werden, und die Mitte jedes Zapfenlochs über beide anreißen."/>
     <@say "Tiefenanschlag der Oberfräse auf " + cut.depth + " stellen, mit einem Fräser von " + cut.size + ", und den losen Zapfen in einem Probeloch versuchen: Er soll sich von Hand ohne Spiel einschieben lassen."/>
+    <@routerCarried/>
     <@insetTold "Parallelanschlag einstellen"/>
     <@say "Jedes Zapfenloch in Durchgängen fräsen, über alles " + cut.length + " lang, und seine Enden rund lassen."/>
     <@say "Auf die zwei Zapfenlöcher jeder Verbindung dieselbe Nummer schreiben."/>
@@ -792,6 +793,17 @@
 <#-- An einer Kante oder einem Ende kann ein Werkzeug breiter sein als das, was es wegnimmt. -->
 <#macro scrapFence what>
   <@say "Ein Abfallbrett an den Anschlag schrauben: Ein Werkzeug, das breiter als der " + what + " ist, läuft mit dem Rest seiner Breite hinein."/>
+</#macro>
+
+<#-- Eine Oberfräse kippt auf dem, was schmaler als ihre halbe Grundplatte ist. -->
+<#macro routerCarried>
+  <#if rests.onEnd?size + rests.onNarrow?size gt 0><@with "router-blocks"/></#if>
+  <#if rests.onEnd?size gt 0>
+    <@say fulls(rests.onEnd) + pick(rests.onEnd, "", " nacheinander") + " aufrecht zwischen zwei gerade Klötze spannen, die mit dem Ende bündig liegen und die Oberfräse tragen: Das Ende allein ist für ihre Grundplatte zu klein."/>
+  </#if>
+  <#if rests.onNarrow?size gt 0>
+    <@say "Neben die schmale Fläche von " + fulls(rests.onNarrow) + " einen geraden Klotz bündig spannen, damit die Grundplatte der Oberfräse nicht kippt."/>
+  </#if>
 </#macro>
 
 <#macro fencing>

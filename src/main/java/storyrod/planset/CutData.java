@@ -87,6 +87,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         "insets", new InsetData(piece, phrases).of(step),
         "insetOthers", new InsetData(piece, phrases).elsewhere(step),
         "ways", ways(step),
+        "rests", new RouterRests(piece, phrases).of(step),
         "sheets", new TemplateData(piece, templates).of(step, kind));
   }
 

@@ -151,4 +151,20 @@ class SafeWorkTest {
         List.of(),
         without(sacrificed, step -> step.tools().contains("board of scrap for the fence")));
   }
+
+  /** The base of a router tips on the end of a stick and on a narrow face. */
+  @Test
+  void blocksCarryTheRouterWhereThePartIsTooSmall() {
+    String tool = "clamps and straight blocks that carry the router";
+    StepText end = step("sewing-box", "Rout the mortises for the loose tenons in the long");
+    assertTrue(
+        said(end).contains("Clamp the long stretcher (G) upright between two straight blocks"),
+        end::toString);
+    assertTrue(end.tools().contains(tool), end::toString);
+    StepText face = step("sewing-box", "Rout the mortises for the loose tenons in the end");
+    assertTrue(
+        said(face).contains("Beside the narrow face of the two end stretchers (C), clamp"),
+        face::toString);
+    assertTrue(face.tools().contains(tool), face::toString);
+  }
 }
