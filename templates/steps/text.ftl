@@ -1530,6 +1530,10 @@
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
     <#elseif has("fit-glue")>
       <@clampSettings/>
+      <#if strips?size gt 0>
+        <@with "long-battens"/>
+        <@say "Under the jaws, along " + fulls(strips) + ", lay " + pick(strips, "a stiff batten", "stiff battens") + ", crowned a little towards the work: so thin a strip closes only where a clamp stands."/>
+      </#if>
       <#if clampsBare>
         <@say "Where the faces that would take the jaws lean, clamp between cauls cut to the slope, or pull a strap round the work."/>
       </#if>

@@ -1516,6 +1516,10 @@
       <@say "Überblattungen ineinanderdrücken, bis die Kanten bündig liegen: Sie halten die Teile, und es braucht keine Zwinge, nur ein Gewicht darauf."/>
     <#elseif has("fit-glue")>
       <@clampSettings/>
+      <#if strips?size gt 0>
+        <@with "long-battens"/>
+        <@say "Unter die Backen entlang " + fulls(strips) + " " + pick(strips, "eine steife, zum Werkstück hin leicht ballige Leiste", "steife, zum Werkstück hin leicht ballige Leisten") + " legen: Ein so dünner Streifen schließt nur dort, wo eine Zwinge steht."/>
+      </#if>
       <#if clampsBare>
         <@say "Wo die Flächen schräg stehen, auf denen die Backen sitzen würden, zwischen schräg geschnittenen Zulagen spannen oder einen Gurt um das Werkstück ziehen."/>
       </#if>

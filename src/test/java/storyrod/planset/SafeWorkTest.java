@@ -167,4 +167,17 @@ class SafeWorkTest {
         face::toString);
     assertTrue(face.tools().contains(tool), face::toString);
   }
+
+  /** A strip of 1/4 in passes hardly any pressure on beside a jaw. */
+  @Test
+  void thinStripsAreClampedUnderABatten() {
+    for (String title :
+        List.of("Glue the left side strip", "Glue the right side strip", "Glue the frieze")) {
+      StepText step = step("bookcase", title);
+      assertTrue(said(step).contains("a stiff batten") || said(step).contains("stiff battens"), step::toString);
+      assertTrue(said(step).contains("so thin a strip"), step::toString);
+      assertTrue(step.tools().contains("battens"), step::toString);
+    }
+    assertFalse(said(step("window-bench", "Glue the bottom")).contains("so thin a strip"));
+  }
 }
