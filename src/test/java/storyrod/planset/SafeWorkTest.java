@@ -174,7 +174,9 @@ class SafeWorkTest {
     for (String title :
         List.of("Glue the left side strip", "Glue the right side strip", "Glue the frieze")) {
       StepText step = step("bookcase", title);
-      assertTrue(said(step).contains("a stiff batten") || said(step).contains("stiff battens"), step::toString);
+      assertTrue(
+          said(step).contains("a stiff batten") || said(step).contains("stiff battens"),
+          step::toString);
       assertTrue(said(step).contains("so thin a strip"), step::toString);
       assertTrue(step.tools().contains("battens"), step::toString);
     }
