@@ -121,7 +121,7 @@
       <#if s.laidOut>
         <@say "For " + stuffOf(s) + ", take " + (s.onHand?size gt 0)?then("what is on hand (" + joined(s.onHand) + ") first, and ", "") + "the boards as the layouts show: " + lettersOf(s.marks) + "." + s.flawed?then(" See that their bad places still lie where the layouts show them.", "")/>
       <#else>
-        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", then ") + ((s.marks?size gt s.longest?size)?then("; the shorter ones go beside them and into what is left", "")) + "."/>
+        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in one", l.mark) + " (" + l.length + ")")?join(", then ") + (s.others?then("; the shorter ones go beside them and into what is left", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -183,6 +183,13 @@
   </#if>
 </#macro>
 
+<#-- Short parts stay end to end in one blank. -->
+<#macro longBlanksTold>
+  <#if longBlanks?size gt 0>
+    <@say "The rough length of " + joined(longBlanks?map(b -> lettersOf(b.marks) + " in one is " + b.length)) + "."/>
+  </#if>
+</#macro>
+
 <#-- A rough board has neither a face nor an edge that could lead it along a fence. -->
 <#macro roughSawing>
   <@with "rough-saw"/>
@@ -198,6 +205,7 @@
   <@roughSawing/>
   <#if short?size gt 0>
     <@say "Leave " + lettersOf(short) + " together in one long blank, also for the glue-up, until they are cut to size: a short piece is not safe in the jointer or the planer."/>
+    <@longBlanksTold/>
   </#if>
   <#list layered as it>
     <@say "Make " + full(it.part) + " from " + number(it.count) + " layers" + pick([it.part], "", " each") + ", at least " + it.thick + " thick when planed, better " + it.thicker + ": the glued pack is planed once more" + (it.staves gt 1)?then(", and each layer from " + number(it.staves) + " staves, at least " + it.width + " wide when jointed", "") + "."/>
@@ -242,6 +250,7 @@
     </#list>
     <#if short?size gt 0>
       <@say "Leave the boards of " + lettersOf(short) + " in one long panel, those of one width end to end, from the jointer to the glue-up and the planer, until the parts are cut to size: a short piece is not safe in the jointer or the planer."/>
+      <@longBlanksTold/>
     </#if>
     <#if staved?size lt parts?size>
       <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
@@ -257,6 +266,9 @@
     </#if>
     <@say "Lay the boards in their order again, and draw the triangle anew on the planed faces: planing, and turning boards over, took the first one away."/>
     <@say "Joint the edges that meet, until no light shows between them."/>
+    <#list inGroups as it>
+      <@say "Glue up " + fulls(it.parts) + " in two goes, for the glue does not stay open for " + number(it.seams) + " seams: first groups of no more than " + number(it.each) + " boards, which your planer takes. When their clamps are off, plane the groups a little over " + thickness + ", joint their edges again, and glue the groups together, with a helper."/>
+    </#list>
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps under and over them in turn."/>
     <@panelClamps usual("12 in", "300 mm")/>
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + cured + " in all before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
@@ -268,6 +280,7 @@
     </#if>
     <#if short?size gt 0>
       <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one, and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
+      <@longBlanksTold/>
     </#if>
     <@roughSawing/>
     <@say "Flatten one face of each blank on the jointer."/>
@@ -1915,6 +1928,9 @@
 <#list careful as c>
 ! Handle with care until step ${c.step}: ${fulls(c.held)} ${pick(c.held, "is", "are each")} held by one line of glue until ${fulls(c.stiffener)} ${pick(c.stiffener, "is", "are")} on. Do not turn the piece over, lean on ${pick(c.held, "it", "them")} or lift by ${pick(c.held, "it", "them")}.
 </#list>
+<#if (inGroups![])?size gt 0>
+! ${words["caution.helper"]}
+</#if>
 <#if heavyUp>
 ! ${words["caution.turning"]}
 </#if>

@@ -110,7 +110,7 @@
       <#if s.laidOut>
         <@say "Für " + stuffOf(s) + (s.onHand?size gt 0)?then(" zuerst nehmen, was vorhanden ist (" + joined(s.onHand) + "), und", "") + " Bretter nach den Zuschnittplänen nehmen: " + lettersOf(s.marks) + "." + s.flawed?then(" Prüfen, dass ihre schlechten Stellen noch da liegen, wo die Zuschnittpläne sie zeigen.", "")/>
       <#else>
-        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", dann ") + ((s.marks?size gt s.longest?size)?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
+        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in einem", l.mark) + " (" + l.length + ")")?join(", dann ") + (s.others?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -173,6 +173,13 @@
   </#if>
 </#macro>
 
+<#-- Kurze Teile bleiben hintereinander in einem Rohling. -->
+<#macro longBlanksTold>
+  <#if longBlanks?size gt 0>
+    <@say "Rohlänge in einem Stück: " + longBlanks?map(b -> lettersOf(b.marks) + " " + b.length)?join("; ") + "."/>
+  </#if>
+</#macro>
+
 <#-- Ein raues Brett hat weder Fläche noch Kante, die es am Anschlag führen könnte. -->
 <#macro roughSawing>
   <@with "rough-saw"/>
@@ -188,6 +195,7 @@
   <@roughSawing/>
   <#if short?size gt 0>
     <@say lettersOf(short) + " in einem langen Rohling zusammenlassen, auch beim Verleimen, bis auf Maß geschnitten wird: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
+    <@longBlanksTold/>
   </#if>
   <#list layered as it>
     <@say full(it.part) + pick([it.part], "", " je") + " aus " + number(it.count) + " Lagen machen, gehobelt mindestens " + it.thick + " dick, besser " + it.thicker + ": Das verleimte Paket wird noch einmal gehobelt" + (it.staves gt 1)?then(", und jede Lage aus " + number(it.staves) + " Lamellen, gefügt mindestens " + it.width + " breit", "") + "."/>
@@ -232,6 +240,7 @@
     </#list>
     <#if short?size gt 0>
       <@say "Bretter für " + lettersOf(short) + " in einer langen Fläche lassen, die von einer Breite hintereinander, vom Abrichten bis zum Verleimen und Dickenhobeln, bis die Teile auf Maß geschnitten werden: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
+      <@longBlanksTold/>
     </#if>
     <#if staved?size lt parts?size>
       <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
@@ -247,6 +256,9 @@
     </#if>
     <@say "Bretter wieder in ihrer Reihenfolge auslegen und das Dreieck auf den gehobelten Flächen neu zeichnen."/>
     <@say "Kanten fügen, die zusammenkommen, bis kein Licht durchscheint."/>
+    <#list inGroups as it>
+      <@say fulls(it.parts) + " in zwei Gängen verleimen, denn für " + number(it.seams) + " Fugen bleibt der Leim nicht offen: zuerst Gruppen von höchstens " + number(it.each) + " Brettern, die die Dickenhobelmaschine fasst. Sind ihre Zwingen ab, die Gruppen etwas dicker als " + thickness + " hobeln, ihre Kanten neu fügen und die Gruppen zu zweit zusammenleimen."/>
+    </#list>
     <@say "Bretter Kante an Kante auf einem ebenen Bett von Zwingen verleimen, Zwingen abwechselnd darunter und darüber."/>
     <@panelClamps usual("12 in", "300 mm")/>
     <@say "Vor dem " + (tooWide?size == 0)?then("Hobeln", (tooWide?size == parts?size)?then("Ebnen", "Hobeln oder Ebnen")) + " insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten beginnen."/>
@@ -258,6 +270,7 @@
     </#if>
     <#if short?size gt 0>
       <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem, und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
+      <@longBlanksTold/>
     </#if>
     <@roughSawing/>
     <@say "Eine Fläche jedes Rohlings abrichten."/>
@@ -1902,6 +1915,9 @@
 <#list careful as c>
 ! Bis Schritt ${c.step} vorsichtig behandeln: ${fulls(c.held)} ${pick(c.held, "hält", "halten je")} nur an einer Leimfuge, bis ${fulls(c.stiffener)} angebracht ${pick(c.stiffener, "ist", "sind")}. Das Möbel nicht wenden, sich nicht darauf stützen und nicht daran heben.
 </#list>
+<#if (inGroups![])?size gt 0>
+! ${words["caution.helper"]}
+</#if>
 <#if heavyUp>
 ! ${words["caution.turning"]}
 </#if>

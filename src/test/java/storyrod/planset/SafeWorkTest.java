@@ -182,4 +182,31 @@ class SafeWorkTest {
     }
     assertFalse(said(step("window-bench", "Glue the bottom")).contains("so thin a strip"));
   }
+
+  /** The glue of six seams skins over before the last board lies. */
+  @Test
+  void wideWoodIsGluedUpInGroupsThatThePlanerTakes() {
+    StepText slab = step("dining-table", "Glue up the boards for the slab");
+    assertTrue(
+        said(slab).contains("Glue up the slab (D) in two goes")
+            && said(slab).contains("six seams: first groups of no more than two boards"),
+        slab::toString);
+    assertTrue(slab.cautions().contains(Words.ENGLISH.say("caution.helper")), slab::toString);
+    StepText top = step("nightstand", "Glue up the boards for the top");
+    assertFalse(said(top).contains("in two goes"), top::toString);
+    assertFalse(top.cautions().contains(Words.ENGLISH.say("caution.helper")), top::toString);
+  }
+
+  /** A board has to be as long as what stays in one blank, not as its parts. */
+  @Test
+  void blanksOfShortPartsAreToldWithTheirLength() {
+    StepText chosen = step("step-stool", "Choose the boards");
+    assertTrue(said(chosen).contains("B × 2 in one (23 11/32 in)"), chosen::toString);
+    StepText glued = step("step-stool", "Glue up the boards for the leg panels");
+    assertTrue(
+        said(glued).contains("The rough length of B × 2 in one is 23 11/32 in."), glued::toString);
+    StepText milled = step("nightstand", "Mill the European oak to 45 mm");
+    assertTrue(said(milled).contains("The rough length of G × 4 in one is "), milled::toString);
+    assertTrue(said(step("nightstand", "Choose the boards")).contains("G × 4 in one ("));
+  }
 }
