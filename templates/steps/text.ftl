@@ -657,6 +657,7 @@
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
+    <@say "A thinner blade cuts the slot in passes side by side: make the same pass in all parts before you move the fence."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush even if the slot is a hair off the middle."/>
       <#if cut.notched>

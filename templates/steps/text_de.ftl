@@ -646,6 +646,7 @@
   <#elseif has("cut-spline-slot")>
     <@title "Federschlitze" + inParts() + " schneiden"/>
     <@say "Werkzeug auf " + cut.size + " Breite und " + cut.depth + " Tiefe einstellen und die Feder in einem Probeschlitz versuchen: Sie soll sich von Hand ohne Spiel einschieben lassen."/>
+    <@say "Ein dünneres Blatt schneidet den Schlitz in Durchgängen nebeneinander: denselben Durchgang in allen Teilen machen, bevor der Anschlag versetzt wird."/>
     <#if cut.inFrame>
       <@say fulls(parts) + " in einer Vorrichtung unter 45° halten, die Gehrung flach auf dem Tisch, bei jedem Schnitt die Sichtfläche am Anschlag: Dann werden die Flächen bündig, auch wenn der Schlitz ein Haar neben der Mitte liegt."/>
       <#if cut.notched>

@@ -209,4 +209,14 @@ class SafeWorkTest {
     assertTrue(said(milled).contains("The rough length of G × 4 in one is "), milled::toString);
     assertTrue(said(step("nightstand", "Choose the boards")).contains("G × 4 in one ("));
   }
+
+  /** A slot of 1/4 in is two kerfs wide. */
+  @Test
+  void whatCutsAWideSlotStandsAmongTheTools() {
+    StepText slots = step("sewing-box", "Cut the spline slots");
+    assertTrue(
+        slots.tools().contains("dado set, or a blade in passes side by side"), slots::toString);
+    assertTrue(said(slots).contains("A thinner blade cuts the slot in passes"), slots::toString);
+    assertFalse(said(step("window-bench", "Drill the shelf pin holes")).contains("boring guide"));
+  }
 }
