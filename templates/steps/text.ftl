@@ -584,7 +584,7 @@
     <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane; go across the grain first, then along it."/>
   <#elseif has("cut-leaning")>
     <@title "Cut the leaning " + noun + inParts()/>
-    <@say "Mark both walls on the face of " + fulls(parts) + " from the part drawings, and carry the lines down the edges with a sliding bevel set to " + cut.angle + " from square."/>
+    <@say "Mark both walls on the face of " + fulls(parts) + " from the part drawings, and carry the lines down the edges with a sliding bevel set to " + cut.angle + " from square: from the face down, the walls lean " + leanings[cut.leans] + "."/>
     <@say "Try the width with the part that goes in, held at its slope: the slot is " + cut.leaningWidth + " wide along the face, more than the part is thick."/>
     <@say "Clamp a block, planed to the same angle, along each line and saw down against it, " + cut.depth + " deep."/>
     <@say "Chisel out the waste and level the bottom with a router plane, " + cut.depth + " deep all over."/>
@@ -826,6 +826,7 @@
   </#if>
 </#macro>
 
+<#assign leanings = {"in": "towards the middle of the part", "out": "away from the middle of the part", "drawn": "as the part drawing shows"}>
 <#macro fencing>
   <#list fences as fence>
     <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
@@ -912,13 +913,14 @@
   </#if>
 </#macro>
 
-<#assign pocketWays = {"up": " with the marked face up", "down": " with the marked face down", "either": ""}>
+<#assign pocketWays = {"up": " with the marked face up", "down": " with the marked face down"}>
+<#function pocketWay p><#return (p.way == "either")?then(" with the face up that will look " + ((facesWay[p.face])!""), (pocketWays[p.way])!"")></#function>
 <#macro drilling>
   <#if has("drill-pocket-hole")>
     <@title "Drill the pocket holes" + inParts()/>
     <@say "Set the jig and the stop collar for stock " + cut.size + " thick."/>
     <@say "Drill a trial hole in an offcut and drive a screw, so that you see how far its point comes out."/>
-    <@say "Clamp each part with the face up in which the holes begin, and drill where the part drawings show: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
+    <@say "Clamp each part with the face up in which the holes begin, and drill where the part drawings show: " + pockets?map(p -> lettersOf(p.parts) + pocketWay(p))?join("; ") + "."/>
     <@say "Clear the chips out of every hole."/>
   <#elseif cut.term == "mount pilot">
     <#assign fittings = plural(words["kind." + cut.forKind])>

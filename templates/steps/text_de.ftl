@@ -573,7 +573,7 @@
     <@say "Kante unter 45° mit dem Fasefräser in der Oberfräse oder mit dem Hobel abnehmen; zuerst quer zur Faser, dann längs."/>
   <#elseif has("cut-leaning")>
     <@title "Geneigte " + noun + inParts() + " schneiden"/>
-    <@say "Beide Wände auf der Fläche von " + fulls(parts) + " nach den Teilzeichnungen anreißen und die Linien mit der Schmiege, um " + cut.angle + " aus dem rechten Winkel gestellt, an den Kanten hinunterführen."/>
+    <@say "Beide Wände auf der Fläche von " + fulls(parts) + " nach den Teilzeichnungen anreißen und die Linien mit der Schmiege, um " + cut.angle + " aus dem rechten Winkel gestellt, an den Kanten hinunterführen: von der Fläche in die Tiefe neigen sich die Wände " + leanings[cut.leans] + "."/>
     <@say "Breite mit dem Teil probieren, das hineinkommt, in seiner Neigung gehalten: Die Nut ist auf der Fläche " + cut.leaningWidth + " breit, mehr, als das Teil dick ist."/>
     <@say "Einen im selben Winkel gehobelten Klotz an jeder Linie festspannen und daran " + cut.depth + " tief hinuntersägen."/>
     <@say "Abfall ausstemmen und den Grund mit dem Grundhobel ebnen, überall " + cut.depth + " tief."/>
@@ -820,6 +820,7 @@
   </#if>
 </#macro>
 
+<#assign leanings = {"in": "zur Mitte des Teils hin", "out": "von der Mitte des Teils weg", "drawn": "so, wie es die Teilzeichnung zeigt"}>
 <#macro fencing>
   <#list fences as fence>
     <@say "Bei " + fulls(fence.parts) + " den Anschlag einstellen auf " + fenced(fence.values) + asDrawn(fence) + "."/>
@@ -902,13 +903,14 @@
   </#if>
 </#macro>
 
-<#assign pocketWays = {"up": " mit dem Flächenzeichen oben", "down": " mit dem Flächenzeichen unten", "either": ""}>
+<#assign pocketWays = {"up": " mit dem Flächenzeichen oben", "down": " mit dem Flächenzeichen unten"}>
+<#function pocketWay p><#return (p.way == "either")?then(" mit der Fläche oben, die " + ((facesWay[p.face])!"") + " weisen wird", (pocketWays[p.way])!"")></#function>
 <#macro drilling>
   <#if has("drill-pocket-hole")>
     <@title "Taschenlöcher" + inParts() + " bohren"/>
     <@say "Lehre und Stellring auf eine Dicke von " + cut.size + " einstellen."/>
     <@say "In ein Reststück zur Probe bohren und eine Schraube eindrehen, um zu sehen, wie weit ihre Spitze herauskommt."/>
-    <@say "Jedes Teil so festspannen, dass die Fläche oben liegt, in der die Löcher beginnen, und bohren, wo die Teilzeichnungen es zeigen: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
+    <@say "Jedes Teil so festspannen, dass die Fläche oben liegt, in der die Löcher beginnen, und bohren, wo die Teilzeichnungen es zeigen: " + pockets?map(p -> lettersOf(p.parts) + pocketWay(p))?join("; ") + "."/>
     <@say "Späne aus jedem Loch räumen."/>
   <#elseif cut.term == "mount pilot">
     <#assign fitting = pluralOf(cut.forKind)>

@@ -219,4 +219,21 @@ class SafeWorkTest {
     assertTrue(said(slots).contains("A thinner blade cuts the slot in passes"), slots::toString);
     assertFalse(said(step("window-bench", "Drill the shelf pin holes")).contains("boring guide"));
   }
+
+  /** The stretcher's pocket holes begin in its underside, the countersinks in its top. */
+  @Test
+  void aPartWithoutAFaceMarkLiesByWhereItWillLook() {
+    StepText pockets = step("sideboard", "Drill the pocket holes");
+    assertTrue(
+        said(pockets).contains("D × 2 with the face up that will look down"), pockets::toString);
+  }
+
+  /** The legs splay, so their upper ends lean towards the middle. */
+  @Test
+  void leaningWallsAreToldWithTheirWay() {
+    StepText dados = step("step-stool", "Cut the leaning dados");
+    assertTrue(
+        said(dados).contains("from the face down, the walls lean towards the middle of the part."),
+        dados::toString);
+  }
 }
