@@ -159,7 +159,7 @@
     <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facing?filter(f -> !facesWay[f.way]??) as f>
-    <@say "Put the face mark of " + facingOf(f) + " on the better face: " + (f.way == "inside")?then("both are seen inside the piece.", "neither is seen from outside.")/>
+    <@say "Put the face mark of " + facingOf(f) + " on the better face: " + (f.way == "inside")?then("both faces are seen inside the piece.", "no face is seen from outside.")/>
   </#list>
   <@say "Beside it write the letter, with an arrow to the end or edge that the part drawing shows up" + several?then("; where equal parts have places of their own, write the place too, such as front left", "") + "."/>
   <#list handed as h>
@@ -958,7 +958,7 @@
     <#if has("drill-dowel-hole")>
       <@say "Lay the parts that meet beside each other as they will be joined, and strike each hole's line across both."/>
       <@insetTold "Set the jig"/>
-      <@say "Line the jig up with each line: " + letters() + "."/>
+      <@say "Line the jig up with each line on " + letters() + " in turn."/>
       <@say "Bore to the stop, and clear the chips out of every hole: what is left in it keeps the joint from closing."/>
       <@say "Try a dowel by hand: it should go in with light taps, and come out again."/>
     <#else>
@@ -1544,6 +1544,7 @@
       </#if>
     <#elseif has("fit-glue") && crate>
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
+      <@say "See with the square that they cross at right angles, before the glue takes hold."/>
     <#elseif has("fit-glue")>
       <@clampSettings/>
       <#if strips?size gt 0>
@@ -1874,7 +1875,7 @@
       <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and mark its upper edge on the wall. Find a stud, or solid masonry, behind " + straps + " and mark its middle below that line."/>
       <@say "Pull the piece forward until a screwdriver finds room behind it."/>
-      <@say "Screw its other end into the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the plug named for masonry: plasterboard alone holds nothing."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
+      <@say "Screw its other end into the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the wall plug named for masonry: plasterboard alone holds nothing."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
       <@say "Push the piece back, pull " + straps + " tight and try to tilt the piece: it must not move."/>
       <#break>
     <#case "pull">
@@ -1893,7 +1894,7 @@
       <#if item.title?matches(".*\\bnail.*", "i")>
         <@with "drill"/>
         <@with "pilot-bit"/>
-        <@say "Drill a hole a little thinner and shorter than its nail for each first: a nail driven into the end of a narrow part splits it."/>
+        <@say "Drill a hole a little thinner and shorter than its nail for each first: a nail driven into a narrow part can split it."/>
       </#if>
       <#if item.count == total(parts)>
         <@say "Set one " + words["kind." + item.kind] + " in the middle of the underside of " + (item.count gt 1)?then("each of ", "") + fulls(parts) + " and drive it straight."/>
@@ -1940,7 +1941,7 @@
 <#assign afterwards = said?filter(each -> each?matches(".*\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened).*", "i"))>
 <#if said?filter(each -> each?matches(".*\\b[Ss]crape\\b.*"))?size gt 0><@with "scraper"/></#if>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
-<@say "Note: " + each/>
+<@say words["step.note"] + " " + each/>
 <#if verb == "fit" && each?matches(".*\\b[Gg]lue (only|the|it|them|one)\\b.*")><@with "glue-brush"/></#if>
 </#list>
 <#assign forOne = (each![])?size gt 0>
@@ -1990,5 +1991,5 @@
   <#case "finish"><@finishing/><#break>
 </#switch>
 <#list afterwards as each>
-<@say "Note: " + each/>
+<@say words["step.note"] + " " + each/>
 </#list>

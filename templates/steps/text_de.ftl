@@ -149,7 +149,7 @@
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facing?filter(f -> !facesWay[f.way]??) as f>
-    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide im Inneren des Möbels.", "Von außen sieht man keine.")/>
+    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide Flächen im Inneren des Möbels.", "Von außen sieht man keine Fläche.")/>
   </#list>
   <@say "Daneben den Buchstaben schreiben, mit einem Pfeil zu dem Ende oder der Kante, die in der Teilzeichnung oben liegt" + several?then("; wo gleiche Teile eigene Plätze haben, auch den Platz, etwa vorn links", "") + "."/>
   <#list handed as h>
@@ -948,7 +948,7 @@
     <#if has("drill-dowel-hole")>
       <@say "Teile, die zusammenkommen, nebeneinanderlegen, wie sie verbunden werden, und die Linie jedes Lochs über beide anreißen."/>
       <@insetTold "Lehre einstellen"/>
-      <@say "Lehre auf jede Linie ausrichten: " + letters() + "."/>
+      <@say "Lehre nacheinander auf jede Linie ausrichten, auf " + letters() + "."/>
       <@say "Bis zum Anschlag bohren und Späne aus jedem Loch räumen: Was darin bleibt, lässt die Verbindung nicht schließen."/>
       <@say "Einen Dübel von Hand probieren: Er soll mit leichten Schlägen hinein- und wieder herausgehen."/>
     <#else>
@@ -1530,6 +1530,7 @@
       </#if>
     <#elseif has("fit-glue") && crate>
       <@say "Überblattungen ineinanderdrücken, bis die Kanten bündig liegen: Sie halten die Teile, und es braucht keine Zwinge, nur ein Gewicht darauf."/>
+      <@say "Mit dem Winkel prüfen, dass sie sich rechtwinklig kreuzen, bevor der Leim anzieht."/>
     <#elseif has("fit-glue")>
       <@clampSettings/>
       <#if strips?size gt 0>
@@ -1861,7 +1862,7 @@
       <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + ", das allein keine Schraube hält", "") + "."/>
       <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen. Dahinter für " + straps + " einen Wandständer oder festes Mauerwerk suchen und dessen Mitte unter dieser Linie anzeichnen."/>
       <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist."/>
-      <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Dübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
+      <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
       <@say "Möbel zurückschieben, " + straps + " straff ziehen und versuchen, das Möbel zu kippen: Es darf sich nicht bewegen."/>
       <#break>
     <#case "pull">
@@ -1880,7 +1881,7 @@
       <#if item.title?matches(".*(\\bnail|nagel).*", "i")>
         <@with "drill"/>
         <@with "pilot-bit"/>
-        <@say "Zuerst für jeden ein Loch bohren, etwas dünner und kürzer als sein Nagel: Ein Nagel, der in das Ende eines schmalen Teils getrieben wird, spaltet es."/>
+        <@say "Zuerst für jeden ein Loch bohren, etwas dünner und kürzer als sein Nagel: Ein Nagel, der in ein schmales Teil getrieben wird, kann es spalten."/>
       </#if>
       <#if item.count == total(parts)>
         <@say "In die Mitte der Unterseite von " + (item.count gt 1)?then("jedem Teil ", "") + fulls(parts) + " setzen und gerade einschlagen: " + noun + "."/>
@@ -1927,7 +1928,7 @@
 <#assign afterwards = said?filter(each -> each?matches(".*(\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened)|(\\b(wenn|sobald|nachdem) der|ist der) leim (hart|trocken|ausgehärtet|abgebunden)).*", "i"))>
 <#if said?filter(each -> each?matches(".*\\b([Ss]crape|abziehen|[Aa]bkratzen)\\b.*"))?size gt 0><@with "scraper"/></#if>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
-<@say "Anmerkung: " + each/>
+<@say words["step.note"] + " " + each/>
 <#if verb == "fit" && each?matches(".*\\b([Gg]lue (only|the|it|them|one)|[Ll]eimen)\\b.*")><@with "glue-brush"/></#if>
 </#list>
 <#assign forOne = (each![])?size gt 0>
@@ -1977,5 +1978,5 @@
   <#case "finish"><@finishing/><#break>
 </#switch>
 <#list afterwards as each>
-<@say "Anmerkung: " + each/>
+<@say words["step.note"] + " " + each/>
 </#list>

@@ -55,7 +55,9 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     data.put("marks", phrases.marks(parts.stream().map(Part::name).toList()));
     List<GluedPanel> longest = longest(parts);
     data.put("longest", longest.stream().map(this::rough).toList());
-    data.put("others", marks(longest.stream().flatMap(each -> each.parts().stream())) < marks(parts.stream()));
+    data.put(
+        "others",
+        marks(longest.stream().flatMap(each -> each.parts().stream())) < marks(parts.stream()));
     return data;
   }
 

@@ -43,9 +43,7 @@ public record GlueUpList(List<Row> rows) {
         blank.mark(),
         piece.mark(blank.mark()).title(),
         blank.count(),
-        shared(piece, blank)
-            .map(panel -> together(boards, panel, texts))
-            .orElse(boards),
+        shared(piece, blank).map(panel -> together(boards, panel, texts)).orElse(boards),
         texts.inUnits(in -> board(blank, in)),
         texts.inUnits(in -> size(blank, in.length(blank.width()), blank.thickness(), in)),
         laid(blank, texts));
@@ -61,8 +59,7 @@ public record GlueUpList(List<Row> rows) {
   }
 
   private static String together(String boards, GluedPanel panel, Texts texts) {
-    return texts.say(
-        "glue-ups.together", boards, texts.inUnits(in -> in.length(panel.length())));
+    return texts.say("glue-ups.together", boards, texts.inUnits(in -> in.length(panel.length())));
   }
 
   private static String boards(GluedBlank blank, Texts texts) {

@@ -74,8 +74,7 @@ record PanelData(Piece piece, PartPhrases phrases, Words words) {
     return boards - 1 <= MOST_SEAMS || each < 2 || each >= boards
         ? Optional.empty()
         : Optional.of(
-            Map.of(
-                "parts", phrases.parts(panel.names()), "seams", boards - 1, "each", (int) each));
+            Map.of("parts", phrases.parts(panel.names()), "seams", boards - 1, "each", (int) each));
   }
 
   private Map<String, Object> data(Clamped clamped, List<GluedPanel> panels) {

@@ -30,7 +30,8 @@ record PocketData(Piece piece, PartPhrases phrases) {
         Stream.of(UP, DOWN).map(way -> data(way, "", lying(step, way, faces)));
     Stream<Map<String, Object>> either =
         lying(step, EITHER, faces).stream()
-            .collect(Collectors.groupingBy(each -> from(step, each), TreeMap::new, Collectors.toList()))
+            .collect(
+                Collectors.groupingBy(each -> from(step, each), TreeMap::new, Collectors.toList()))
             .entrySet()
             .stream()
             .map(each -> data(EITHER, each.getKey(), each.getValue()));

@@ -236,4 +236,36 @@ class SafeWorkTest {
         said(dados).contains("from the face down, the walls lean towards the middle of the part."),
         dados::toString);
   }
+
+  /** Only what the maker does is counted; crossed slots hold themselves; a stand is levelled. */
+  @Test
+  void smallWordsAreRight() {
+    StepText dividers = step("sewing-box", "Glue the short dividers");
+    assertFalse(dividers.tools().contains("bar clamps"), dividers::toString);
+    assertTrue(dividers.tools().contains("square"), dividers::toString);
+    assertTrue(said(dividers).contains("cross at right angles"), dividers::toString);
+    assertEquals("17 min", step("sewing-box", "Set up the stand").working());
+    for (StepText each : all(ENGLISH_STEPS)) {
+      assertFalse(said(each).contains("Line the jig up with each line:"), each::toString);
+      assertFalse(said(each).contains("neither is seen"), each::toString);
+      assertFalse(said(each).contains("the end of a narrow part"), each::toString);
+      assertFalse(said(each).contains("with the plug named"), each::toString);
+      assertFalse(said(each).contains("as thick as the plywood"), each::toString);
+    }
+    assertTrue(said(step("bookcase", "Tie the piece")).contains("wall plug named for masonry"));
+  }
+
+  @Test
+  void aWallPlugIsNoPlug() {
+    assertEquals(
+        List.of("Wall plug"),
+        Glossary.used("Take the wall plug.", Words.ENGLISH).stream()
+            .map(Glossary.Entry::term)
+            .toList());
+    assertEquals(
+        List.of("Plug", "Wall plug"),
+        Glossary.used("Glue a plug in; take wall plugs.", Words.ENGLISH).stream()
+            .map(Glossary.Entry::term)
+            .toList());
+  }
 }
