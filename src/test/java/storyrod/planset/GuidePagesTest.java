@@ -55,6 +55,14 @@ class GuidePagesTest {
     }
   }
 
+  /** A remark is no action, so the first action is the first. */
+  @Test
+  void remarksOfTheMakerHaveNoNumber() {
+    String text = PdfText.text(PDF, page("Note: No glue on the panel.", 1)).replaceAll("\\s+", " ");
+    assertFalse(text.matches(".*\\d\\. ?Note:.*"), text);
+    assertTrue(text.matches(".*Note: No glue on the panel\\..* 1\\. ?[A-Z].*"), text);
+  }
+
   /** Rounded up, the cover promised an hour more than the work day by day. */
   @Test
   void coverAndTimelineTellTheSameHours() {
