@@ -195,8 +195,7 @@
   <@with "rough-saw"/>
   <@with "bandsaw"/>
   <@with "straightedge"/>
-  <@say "Crosscut the rough boards first, with a hand-held saw, wherever a cut can go right across: the shorter a board, the less comes off before it is straight."/>
-  <@say "Then rip them to rough width on the bandsaw. At the table saw, rip only a board that lies on a flat face with a straight edge against the fence: joint both first, or saw one edge straight with a hand-held saw along a straightedge."/>
+  <@say "Crosscut rough boards by hand first, where a cut goes right across, and rip them on the bandsaw; at the table saw only with a flat face down and a straight edge at the fence, both jointed, or the edge sawn along a straightedge."/>
 </#macro>
 
 <#macro laminating>
@@ -250,7 +249,6 @@
     </#list>
     <#if short?size gt 0>
       <@say "Leave the boards of " + lettersOf(short) + " in one long panel, those of one width end to end, from the jointer to the glue-up and the planer, until the parts are cut to size: a short piece is not safe in the jointer or the planer."/>
-      <@longBlanksTold/>
     </#if>
     <#if staved?size lt parts?size>
       <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>

@@ -185,8 +185,7 @@
   <@with "rough-saw"/>
   <@with "bandsaw"/>
   <@with "straightedge"/>
-  <@say "Raue Bretter zuerst mit einer handgeführten Säge ablängen, wo immer ein Schnitt quer durchgehen kann: Je kürzer ein Brett, desto weniger geht verloren, bis es gerade ist."/>
-  <@say "Dann auf der Bandsäge auf rohe Breite auftrennen. An der Tischkreissäge nur ein Brett auftrennen, das auf einer ebenen Fläche liegt und mit einer geraden Kante am Anschlag: zuerst beide abrichten und fügen, oder eine Kante mit einer handgeführten Säge an einer Richtlatte gerade sägen."/>
+  <@say "Raue Bretter zuerst von Hand ablängen, wo ein Schnitt quer durchgeht, und auf der Bandsäge auftrennen; an der Tischkreissäge nur mit einer ebenen Fläche unten und einer geraden Kante am Anschlag, beide gehobelt, oder die Kante an einer Richtlatte gesägt."/>
 </#macro>
 
 <#macro laminating>
@@ -240,7 +239,6 @@
     </#list>
     <#if short?size gt 0>
       <@say "Bretter für " + lettersOf(short) + " in einer langen Fläche lassen, die von einer Breite hintereinander, vom Abrichten bis zum Verleimen und Dickenhobeln, bis die Teile auf Maß geschnitten werden: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
-      <@longBlanksTold/>
     </#if>
     <#if staved?size lt parts?size>
       <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
