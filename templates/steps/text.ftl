@@ -195,7 +195,7 @@
   <@with "rough-saw"/>
   <@with "bandsaw"/>
   <@with "straightedge"/>
-  <@say "Crosscut rough boards by hand first, where a cut goes right across, and rip them on the bandsaw; at the table saw only with a flat face down and a straight edge at the fence, both jointed, or the edge sawn along a straightedge."/>
+  <@say "Crosscut rough boards by hand first, and rip them on the bandsaw; at the table saw only with a flat face down and an edge at the fence that is jointed, or sawn along a straightedge."/>
 </#macro>
 
 <#macro laminating>

@@ -185,7 +185,7 @@
   <@with "rough-saw"/>
   <@with "bandsaw"/>
   <@with "straightedge"/>
-  <@say "Raue Bretter zuerst von Hand ablängen, wo ein Schnitt quer durchgeht, und auf der Bandsäge auftrennen; an der Tischkreissäge nur mit einer ebenen Fläche unten und einer geraden Kante am Anschlag, beide gehobelt, oder die Kante an einer Richtlatte gesägt."/>
+  <@say "Raue Bretter zuerst von Hand ablängen und auf der Bandsäge auftrennen; an der Tischkreissäge nur mit einer ebenen Fläche unten und einer Kante am Anschlag, die gefügt oder an einer Richtlatte gesägt ist."/>
 </#macro>
 
 <#macro laminating>

@@ -92,7 +92,7 @@ class SafeWorkTest {
             german,
             step ->
                 step.cautions().contains(GERMAN.say("caution.rough-board"))
-                    && said(step).contains("nur mit einer ebenen Fläche unten und einer geraden")));
+                    && said(step).contains("nur mit einer ebenen Fläche unten und einer Kante")));
   }
 
   /** No guard belongs to a hand-held router; it is held with both hands. */
