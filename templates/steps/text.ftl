@@ -190,17 +190,15 @@
   </#if>
 </#macro>
 
-<#-- A rough board has neither a face nor an edge that could lead it along a fence. -->
+<#-- Hand and band saw need neither a flat face nor a straight edge; the caution tells of the table saw. -->
 <#macro roughSawing>
   <@with "rough-saw"/>
   <@with "bandsaw"/>
-  <@with "straightedge"/>
-  <@say "Crosscut rough boards by hand first, and rip them on the bandsaw; at the table saw only with a flat face down and an edge at the fence that is jointed, or sawn along a straightedge."/>
 </#macro>
 
 <#macro laminating>
   <@title "Glue up the layers of " + plains(parts)/>
-  <@say "Saw the boards for the layers to the rough sizes in the cut list."/>
+  <@say "Saw the boards for the layers to the rough sizes in the cut list, to length by hand first, then on the bandsaw."/>
   <@roughSawing/>
   <#if short?size gt 0>
     <@say "Leave " + lettersOf(short) + " together in one long blank, also for the glue-up, until they are cut to size: a short piece is not safe in the jointer or the planer."/>
@@ -245,13 +243,13 @@
     <@title "Glue up the boards for " + plains(parts)/>
     <@say "Lay the boards chosen for " + fulls(parts) + " side by side, and shift them until colour and grain run together; draw a large triangle across them with chalk, so that each finds its place again."/>
     <#list staved as it>
-      <@say "Saw " + number(it.count) + " staves for " + pick([it.part], "", "each of ") + full(it.part) + " to the rough size in the cut list; jointed, each must still be at least " + it.width + " wide."/>
+      <@say "Saw " + number(it.count) + " staves for " + pick([it.part], "", "each of ") + full(it.part) + " to the rough size in the cut list, with the bandsaw; jointed, each must still be at least " + it.width + " wide."/>
     </#list>
     <#if short?size gt 0>
       <@say "Leave the boards of " + lettersOf(short) + " in one long panel, those of one width end to end, from the jointer to the glue-up and the planer, until the parts are cut to size: a short piece is not safe in the jointer or the planer."/>
     </#if>
     <#if staved?size lt parts?size>
-      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
+      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, ripped on the bandsaw, and leave the rough allowance on."/>
     </#if>
     <@roughSawing/>
     <@ringsOfStaves/>
@@ -265,7 +263,7 @@
     <@say "Lay the boards in their order again, and draw the triangle anew on the planed faces: planing, and turning boards over, took the first one away."/>
     <@say "Joint the edges that meet, until no light shows between them."/>
     <#list inGroups as it>
-      <@say "Glue up " + fulls(it.parts) + " in two goes, for the glue does not stay open for " + number(it.seams) + " seams: first groups of no more than " + number(it.each) + " boards, which your planer takes. When their clamps are off, plane the groups a little over " + thickness + ", joint their edges again, and glue the groups together, with a helper."/>
+      <@say "Glue up " + fulls(it.parts) + " in two goes, not " + number(it.seams) + " seams at once: first groups of " + number(it.each) + " boards, which your planer takes; plane these, joint them anew, and glue them together, with a helper."/>
     </#list>
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps under and over them in turn."/>
     <@panelClamps usual("12 in", "300 mm")/>
@@ -274,7 +272,7 @@
     <@title "Mill the " + woodOf(stock) + " to " + thickness/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
-      <@say "Saw rough blanks to the rough sizes in the cut list: " + lettersOf(single) + "."/>
+      <@say "Saw rough blanks to the rough sizes in the cut list, to length by hand first, then on the bandsaw: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
       <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one, and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>

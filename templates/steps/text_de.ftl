@@ -180,17 +180,15 @@
   </#if>
 </#macro>
 
-<#-- Ein raues Brett hat weder Fläche noch Kante, die es am Anschlag führen könnte. -->
+<#-- Hand- und Bandsäge brauchen weder ebene Fläche noch gerade Kante; von der Tischkreissäge spricht die Warnung. -->
 <#macro roughSawing>
   <@with "rough-saw"/>
   <@with "bandsaw"/>
-  <@with "straightedge"/>
-  <@say "Raue Bretter zuerst von Hand ablängen und auf der Bandsäge auftrennen; an der Tischkreissäge nur mit einer ebenen Fläche unten und einer Kante am Anschlag, die gefügt oder an einer Richtlatte gesägt ist."/>
 </#macro>
 
 <#macro laminating>
   <@title plains(parts) + ": Lagen verleimen"/>
-  <@say "Bretter für die Lagen auf die Rohmaße der Stückliste sägen."/>
+  <@say "Bretter für die Lagen auf die Rohmaße der Stückliste sägen, zuerst von Hand auf Länge, dann auf der Bandsäge."/>
   <@roughSawing/>
   <#if short?size gt 0>
     <@say lettersOf(short) + " in einem langen Rohling zusammenlassen, auch beim Verleimen, bis auf Maß geschnitten wird: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
@@ -235,13 +233,13 @@
     <@title "Bretter verleimen: " + plains(parts)/>
     <@say "Bretter für " + fulls(parts) + " nebeneinanderlegen und verschieben, bis Farbe und Maserung ineinander übergehen; ein großes Kreidedreieck darüber zeichnen, damit jedes seinen Platz wiederfindet."/>
     <#list staved as it>
-      <@say number(it.count) + " Lamellen für " + pick([it.part], "", "je eines von ") + full(it.part) + " auf das Rohmaß der Stückliste sägen; gefügt muss jede noch mindestens " + it.width + " breit sein."/>
+      <@say number(it.count) + " Lamellen für " + pick([it.part], "", "je eines von ") + full(it.part) + " mit der Bandsäge auf das Rohmaß der Stückliste sägen; gefügt muss jede noch mindestens " + it.width + " breit sein."/>
     </#list>
     <#if short?size gt 0>
       <@say "Bretter für " + lettersOf(short) + " in einer langen Fläche lassen, die von einer Breite hintereinander, vom Abrichten bis zum Verleimen und Dickenhobeln, bis die Teile auf Maß geschnitten werden: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
     </#if>
     <#if staved?size lt parts?size>
-      <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
+      <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, mit der Bandsäge aufgetrennt, und den Rohzuschlag stehen lassen."/>
     </#if>
     <@roughSawing/>
     <@ringsOfStaves/>
@@ -255,7 +253,7 @@
     <@say "Bretter wieder in ihrer Reihenfolge auslegen und das Dreieck auf den gehobelten Flächen neu zeichnen."/>
     <@say "Kanten fügen, die zusammenkommen, bis kein Licht durchscheint."/>
     <#list inGroups as it>
-      <@say fulls(it.parts) + " in zwei Gängen verleimen, denn für " + number(it.seams) + " Fugen bleibt der Leim nicht offen: zuerst Gruppen von höchstens " + number(it.each) + " Brettern, die die Dickenhobelmaschine fasst. Sind ihre Zwingen ab, die Gruppen etwas dicker als " + thickness + " hobeln, ihre Kanten neu fügen und die Gruppen zu zweit zusammenleimen."/>
+      <@say fulls(it.parts) + " in zwei Gängen verleimen, nicht " + number(it.seams) + " Fugen auf einmal: zuerst Gruppen von " + number(it.each) + " Brettern, die die Dickenhobelmaschine fasst; diese hobeln, neu fügen und zu zweit zusammenleimen."/>
     </#list>
     <@say "Bretter Kante an Kante auf einem ebenen Bett von Zwingen verleimen, Zwingen abwechselnd darunter und darüber."/>
     <@panelClamps usual("12 in", "300 mm")/>
@@ -264,7 +262,7 @@
     <@title woodOf(stock) + " auf " + thickness + " hobeln"/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
-      <@say "Rohlinge auf die Rohmaße der Stückliste sägen: " + lettersOf(single) + "."/>
+      <@say "Rohlinge auf die Rohmaße der Stückliste sägen, zuerst von Hand auf Länge, dann auf der Bandsäge: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
       <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem, und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
