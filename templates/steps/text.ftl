@@ -192,13 +192,12 @@
 
 <#-- Hand and band saw need neither a flat face nor a straight edge; the caution tells of the table saw. -->
 <#macro roughSawing>
-  <@with "rough-saw"/>
   <@with "bandsaw"/>
 </#macro>
 
 <#macro laminating>
   <@title "Glue up the layers of " + plains(parts)/>
-  <@say "Saw the boards for the layers to the rough sizes in the cut list, to length by hand first, then on the bandsaw."/>
+  <@say "Crosscut, then rip the boards for the layers to the rough sizes in the cut list."/>
   <@roughSawing/>
   <#if short?size gt 0>
     <@say "Leave " + lettersOf(short) + " together in one long blank, also for the glue-up, until they are cut to size: a short piece is not safe in the jointer or the planer."/>
@@ -243,13 +242,13 @@
     <@title "Glue up the boards for " + plains(parts)/>
     <@say "Lay the boards chosen for " + fulls(parts) + " side by side, and shift them until colour and grain run together; draw a large triangle across them with chalk, so that each finds its place again."/>
     <#list staved as it>
-      <@say "Saw " + number(it.count) + " staves for " + pick([it.part], "", "each of ") + full(it.part) + " to the rough size in the cut list, with the bandsaw; jointed, each must still be at least " + it.width + " wide."/>
+      <@say "Saw " + number(it.count) + " staves for " + pick([it.part], "", "each of ") + full(it.part) + " to the rough size in the cut list; jointed, each must still be at least " + it.width + " wide."/>
     </#list>
     <#if short?size gt 0>
       <@say "Leave the boards of " + lettersOf(short) + " in one long panel, those of one width end to end, from the jointer to the glue-up and the planer, until the parts are cut to size: a short piece is not safe in the jointer or the planer."/>
     </#if>
     <#if staved?size lt parts?size>
-      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, ripped on the bandsaw, and leave the rough allowance on."/>
+      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
     </#if>
     <@roughSawing/>
     <@ringsOfStaves/>
@@ -272,7 +271,7 @@
     <@title "Mill the " + woodOf(stock) + " to " + thickness/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
-      <@say "Saw rough blanks to the rough sizes in the cut list, to length by hand first, then on the bandsaw: " + lettersOf(single) + "."/>
+      <@say "Crosscut, then rip rough blanks to the rough sizes in the cut list: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
       <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one, and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
@@ -1928,9 +1927,6 @@
 <#list careful as c>
 ! Handle with care until step ${c.step}: ${fulls(c.held)} ${pick(c.held, "is", "are each")} held by one line of glue until ${fulls(c.stiffener)} ${pick(c.stiffener, "is", "are")} on. Do not turn the piece over, lean on ${pick(c.held, "it", "them")} or lift by ${pick(c.held, "it", "them")}.
 </#list>
-<#if (inGroups![])?size gt 0>
-! ${words["caution.helper"]}
-</#if>
 <#if heavyUp>
 ! ${words["caution.turning"]}
 </#if>

@@ -182,13 +182,12 @@
 
 <#-- Hand- und Bandsäge brauchen weder ebene Fläche noch gerade Kante; von der Tischkreissäge spricht die Warnung. -->
 <#macro roughSawing>
-  <@with "rough-saw"/>
   <@with "bandsaw"/>
 </#macro>
 
 <#macro laminating>
   <@title plains(parts) + ": Lagen verleimen"/>
-  <@say "Bretter für die Lagen auf die Rohmaße der Stückliste sägen, zuerst von Hand auf Länge, dann auf der Bandsäge."/>
+  <@say "Bretter für die Lagen auf die Rohmaße der Stückliste ablängen, dann auftrennen."/>
   <@roughSawing/>
   <#if short?size gt 0>
     <@say lettersOf(short) + " in einem langen Rohling zusammenlassen, auch beim Verleimen, bis auf Maß geschnitten wird: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
@@ -233,13 +232,13 @@
     <@title "Bretter verleimen: " + plains(parts)/>
     <@say "Bretter für " + fulls(parts) + " nebeneinanderlegen und verschieben, bis Farbe und Maserung ineinander übergehen; ein großes Kreidedreieck darüber zeichnen, damit jedes seinen Platz wiederfindet."/>
     <#list staved as it>
-      <@say number(it.count) + " Lamellen für " + pick([it.part], "", "je eines von ") + full(it.part) + " mit der Bandsäge auf das Rohmaß der Stückliste sägen; gefügt muss jede noch mindestens " + it.width + " breit sein."/>
+      <@say number(it.count) + " Lamellen für " + pick([it.part], "", "je eines von ") + full(it.part) + " auf das Rohmaß der Stückliste sägen; gefügt muss jede noch mindestens " + it.width + " breit sein."/>
     </#list>
     <#if short?size gt 0>
       <@say "Bretter für " + lettersOf(short) + " in einer langen Fläche lassen, die von einer Breite hintereinander, vom Abrichten bis zum Verleimen und Dickenhobeln, bis die Teile auf Maß geschnitten werden: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
     </#if>
     <#if staved?size lt parts?size>
-      <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, mit der Bandsäge aufgetrennt, und den Rohzuschlag stehen lassen."/>
+      <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
     </#if>
     <@roughSawing/>
     <@ringsOfStaves/>
@@ -262,7 +261,7 @@
     <@title woodOf(stock) + " auf " + thickness + " hobeln"/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
-      <@say "Rohlinge auf die Rohmaße der Stückliste sägen, zuerst von Hand auf Länge, dann auf der Bandsäge: " + lettersOf(single) + "."/>
+      <@say "Rohlinge auf die Rohmaße der Stückliste ablängen, dann auftrennen: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
       <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem, und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
@@ -1915,9 +1914,6 @@
 <#list careful as c>
 ! Bis Schritt ${c.step} vorsichtig behandeln: ${fulls(c.held)} ${pick(c.held, "hält", "halten je")} nur an einer Leimfuge, bis ${fulls(c.stiffener)} angebracht ${pick(c.stiffener, "ist", "sind")}. Das Möbel nicht wenden, sich nicht darauf stützen und nicht daran heben.
 </#list>
-<#if (inGroups![])?size gt 0>
-! ${words["caution.helper"]}
-</#if>
 <#if heavyUp>
 ! ${words["caution.turning"]}
 </#if>
