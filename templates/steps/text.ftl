@@ -184,6 +184,7 @@
 </#macro>
 
 <#-- Short parts stay end to end in one blank. -->
+<#function inLengths><#return (longBlanks?size == 0)?then("", " (" + longBlanks?map(b -> b.length)?join(", ") + ")")></#function>
 <#macro longBlanksTold>
   <#if longBlanks?size gt 0>
     <@say "The rough length of " + joined(longBlanks?map(b -> lettersOf(b.marks) + " in one is " + b.length)) + "."/>
@@ -274,8 +275,7 @@
       <@say "Crosscut, then rip rough blanks to the rough sizes in the cut list: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
-      <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one, and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
-      <@longBlanksTold/>
+      <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one" + inLengths() + ", and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
     </#if>
     <@roughSawing/>
     <@say "Flatten one face of each blank on the jointer."/>

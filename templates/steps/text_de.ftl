@@ -174,6 +174,7 @@
 </#macro>
 
 <#-- Kurze Teile bleiben hintereinander in einem Rohling. -->
+<#function inLengths><#return (longBlanks?size == 0)?then("", " (" + longBlanks?map(b -> b.length)?join(", ") + ")")></#function>
 <#macro longBlanksTold>
   <#if longBlanks?size gt 0>
     <@say "Rohlänge in einem Stück: " + longBlanks?map(b -> lettersOf(b.marks) + " " + b.length)?join("; ") + "."/>
@@ -264,8 +265,7 @@
       <@say "Rohlinge auf die Rohmaße der Stückliste ablängen, dann auftrennen: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
-      <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem, und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
-      <@longBlanksTold/>
+      <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem" + inLengths() + ", und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
     </#if>
     <@roughSawing/>
     <@say "Eine Fläche jedes Rohlings abrichten."/>
