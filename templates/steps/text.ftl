@@ -272,7 +272,7 @@
     <@title "Mill the " + woodOf(stock) + " to " + thickness/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
-      <@say "Crosscut, then rip rough blanks to the rough sizes in the cut list: " + lettersOf(single) + "."/>
+      <@say "Crosscut, then rip to the rough sizes in the cut list: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
       <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one" + inLengths() + ", and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
