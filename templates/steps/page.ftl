@@ -45,8 +45,9 @@
 </table></@block></#macro>
 <#macro cautions step><#if step.text.cautions?has_content><div class="caution">
 <#list step.text.cautions as caution><p><#if caution?is_first><b>${say('caution.label')}</b> </#if>${caution}</p></#list></div></#if></#macro>
-<#macro sentences step from to><table class="sentences">
-<#list step.text.sentences[from..<to] as sentence><tr><td class="n">${from + sentence?counter}.</td><td>${sentence}</td></tr></#list>
+<#-- A remark of the maker is no action and has no number. -->
+<#macro sentences step from to><#local note = say('step.note')><table class="sentences">
+<#list step.text.sentences[from..<to] as sentence><tr><td class="n"><#if !sentence?starts_with(note)>${step.text.sentences[0..from + sentence?index]?filter(each -> !each?starts_with(note))?size}.</#if></td><td>${sentence}</td></tr></#list>
 </table></#macro>
 <#macro pictures step><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list></#macro>
 <#list steps.pages as page>

@@ -121,7 +121,7 @@
       <#if s.laidOut>
         <@say "For " + stuffOf(s) + ", take " + (s.onHand?size gt 0)?then("what is on hand (" + joined(s.onHand) + ") first, and ", "") + "the boards as the layouts show: " + lettersOf(s.marks) + "." + s.flawed?then(" See that their bad places still lie where the layouts show them.", "")/>
       <#else>
-        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", then ") + ((s.marks?size gt s.longest?size)?then("; the shorter ones go beside them and into what is left", "")) + "."/>
+        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in one", l.mark) + " (" + l.length + ")")?join(", then ") + (s.others?then("; the shorter ones go beside them and into what is left", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -159,7 +159,7 @@
     <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facing?filter(f -> !facesWay[f.way]??) as f>
-    <@say "Put the face mark of " + facingOf(f) + " on the better face: " + (f.way == "inside")?then("both are seen inside the piece.", "neither is seen from outside.")/>
+    <@say "Put the face mark of " + facingOf(f) + " on the better face: " + (f.way == "inside")?then("both faces are seen inside the piece.", "no face is seen from outside.")/>
   </#list>
   <@say "Beside it write the letter, with an arrow to the end or edge that the part drawing shows up" + several?then("; where equal parts have places of their own, write the place too, such as front left", "") + "."/>
   <#list handed as h>
@@ -183,11 +183,26 @@
   </#if>
 </#macro>
 
+<#-- Short parts stay end to end in one blank. -->
+<#function inLengths><#return (longBlanks?size == 0)?then("", " (" + longBlanks?map(b -> b.length)?join(", ") + ")")></#function>
+<#macro longBlanksTold>
+  <#if longBlanks?size gt 0>
+    <@say "The rough length of " + joined(longBlanks?map(b -> lettersOf(b.marks) + " in one is " + b.length)) + "."/>
+  </#if>
+</#macro>
+
+<#-- Hand and band saw need neither a flat face nor a straight edge; the caution tells of the table saw. -->
+<#macro roughSawing>
+  <@with "bandsaw"/>
+</#macro>
+
 <#macro laminating>
   <@title "Glue up the layers of " + plains(parts)/>
-  <@say "Saw the boards for the layers to the rough sizes in the cut list."/>
+  <@say "Crosscut, then rip the boards for the layers to the rough sizes in the cut list."/>
+  <@roughSawing/>
   <#if short?size gt 0>
     <@say "Leave " + lettersOf(short) + " together in one long blank, also for the glue-up, until they are cut to size: a short piece is not safe in the jointer or the planer."/>
+    <@longBlanksTold/>
   </#if>
   <#list layered as it>
     <@say "Make " + full(it.part) + " from " + number(it.count) + " layers" + pick([it.part], "", " each") + ", at least " + it.thick + " thick when planed, better " + it.thicker + ": the glued pack is planed once more" + (it.staves gt 1)?then(", and each layer from " + number(it.staves) + " staves, at least " + it.width + " wide when jointed", "") + "."/>
@@ -236,6 +251,7 @@
     <#if staved?size lt parts?size>
       <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
     </#if>
+    <@roughSawing/>
     <@ringsOfStaves/>
     <@say "Flatten one face of each board on the jointer."/>
     <#if tooWide?size gt 0>
@@ -246,6 +262,9 @@
     </#if>
     <@say "Lay the boards in their order again, and draw the triangle anew on the planed faces: planing, and turning boards over, took the first one away."/>
     <@say "Joint the edges that meet, until no light shows between them."/>
+    <#list inGroups as it>
+      <@say "Glue up " + fulls(it.parts) + " in two goes, not " + number(it.seams) + " seams at once: first groups of " + number(it.each) + " boards, which your planer takes; plane these, joint them anew, and glue them together, with a helper."/>
+    </#list>
     <@say "Glue the boards edge to edge on a flat bed of clamps, clamps under and over them in turn."/>
     <@panelClamps usual("12 in", "300 mm")/>
     <@say "Leave the panel" + pick(parts, "", "s") + " for " + cured + " in all before you " + (tooWide?size == 0)?then("plane", (tooWide?size == parts?size)?then("level", "plane or level")) + " " + pick(parts, "it", "them") + "; go on with the next steps meanwhile."/>
@@ -253,11 +272,12 @@
     <@title "Mill the " + woodOf(stock) + " to " + thickness/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
-      <@say "Saw rough blanks to the rough sizes in the cut list: " + lettersOf(single) + "."/>
+      <@say "Crosscut, then rip to the rough sizes in the cut list: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
-      <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one, and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
+      <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one" + inLengths() + ", and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
     </#if>
+    <@roughSawing/>
     <@say "Flatten one face of each blank on the jointer."/>
     <@say "Joint one edge square to that face."/>
     <@say "Plane all blanks to " + thickness + " in one setting."/>
@@ -559,7 +579,7 @@
     <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane; go across the grain first, then along it."/>
   <#elseif has("cut-leaning")>
     <@title "Cut the leaning " + noun + inParts()/>
-    <@say "Mark both walls on the face of " + fulls(parts) + " from the part drawings, and carry the lines down the edges with a sliding bevel set to " + cut.angle + " from square."/>
+    <@say "Mark both walls on the face of " + fulls(parts) + " from the part drawings, and carry the lines down the edges with a sliding bevel set to " + cut.angle + " from square: from the face down, the walls lean " + leanings[cut.leans] + "."/>
     <@say "Try the width with the part that goes in, held at its slope: the slot is " + cut.leaningWidth + " wide along the face, more than the part is thick."/>
     <@say "Clamp a block, planed to the same angle, along each line and saw down against it, " + cut.depth + " deep."/>
     <@say "Chisel out the waste and level the bottom with a router plane, " + cut.depth + " deep all over."/>
@@ -587,6 +607,7 @@
     <@title "Rout the mortises for the loose tenons" + inParts()/>
     <@say "Lay each part (" + letters() + ") beside the one that it meets, as they will be joined, and mark the middle of each mortise across both."/>
     <@say "Set the stop of the router to " + cut.depth + ", with a bit of " + cut.size + ", and try the loose tenon in a trial mortise: it should slide in by hand without play."/>
+    <@routerCarried/>
     <@insetTold "Set the guide"/>
     <@say "Rout each mortise in passes, " + cut.length + " long over all, and leave its ends round."/>
     <@say "Write one number on the two mortises of each joint."/>
@@ -631,6 +652,7 @@
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
+    <@say "A thinner blade cuts the slot in passes side by side: make the same pass in all parts before you move the fence."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush even if the slot is a hair off the middle."/>
       <#if cut.notched>
@@ -706,7 +728,8 @@
     <@say "Count from the edge that the part drawings of " + fulls(parts) + " show, the same edge for every board, and mark the inside faces."/>
   <#elseif has("cut-lid-tongue")>
     <@title "Thin the edges" + ofParts()/>
-    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
+    <@scrapFence "cut"/>
+    <@say "Set the fence so that the cutter reaches " + cut.depth + " from the edge, and thin the edge of an offcut of the same thickness to " + cut.size + " on the faces that the part drawing shows."/>
     <@say "Try it in a lid groove: it should slide with a little play, its shoulder clear of the side."/>
     <#list crossed.thinned as t>
       <@say "Thin " + fulls([t.part]) + " at the same setting along " + pick([t.part], "its ", "their ") + joined(t.edges?map(e -> words["edge." + e])) + many(" edge", t.edges?size) + ", from the " + joined(t.faces?map(f -> words["edge." + f])) + many(" face", t.faces?size) + " only, across the grain first, then along it."/>
@@ -741,9 +764,10 @@
     <@say "Trim the shoulders with the shoulder plane until they lie in line."/>
     <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     <#else>
-    <@say "Set the stop so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
+    <@scrapFence "cut"/>
+    <@say "Set the fence so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
     <@say "Try it in the groove: it should slide in by hand without play."/>
-    <@say "Cut the tongues on " + fulls(parts) + ", both faces against the same stop, so that the shoulders lie in line."/>
+    <@say "Cut the tongues on " + fulls(parts) + ", pushed across with the mitre gauge, on both faces with the end against this board, so that the shoulders lie in line."/>
     <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     </#if>
   <#else>
@@ -786,16 +810,33 @@
   </#if>
 </#macro>
 
+<#-- A router tips on what is narrower than half its base. -->
+<#macro routerCarried>
+  <#if rests.onEnd?size + rests.onNarrow?size gt 0><@with "router-blocks"/></#if>
+  <#if rests.onEnd?size gt 0>
+    <@say "Clamp " + fulls(rests.onEnd) + pick(rests.onEnd, "", ", one at a time,") + " upright between two straight blocks that lie flush with " + pick(rests.onEnd, "its", "the") + " end and carry the router: the end alone is too small for its base."/>
+  </#if>
+  <#if rests.onNarrow?size gt 0>
+    <@say "Beside the narrow face of " + fulls(rests.onNarrow) + ", clamp a straight block flush with it, so that the base of the router does not tip."/>
+  </#if>
+</#macro>
+
+<#assign leanings = {"in": "towards the middle of the part", "out": "away from the middle of the part", "drawn": "as the part drawing shows"}>
 <#macro fencing>
   <#list fences as fence>
     <@say "For " + fulls(fence.parts) + ", set the fence to " + fenced(fence.values) + fence.asDrawn?then(", as the part is drawn", "") + "."/>
   </#list>
 </#macro>
 
+<#-- Along an edge or an end a cutter may be wider than what it takes. -->
+<#macro scrapFence what>
+  <@say "Screw a board of scrap to the fence: a cutter that is wider than the " + what + " runs into it with the rest of its width."/>
+</#macro>
+
 <#-- An end that is short for the part's length must not run along a fence. -->
 <#macro rabbeting>
   <#if ways.fence?size + ways.sled?size gt 0>
-    <@say "Screw a board of scrap to the fence: a cutter that is wider than the rabbet runs into it with the rest of its width."/>
+    <@scrapFence "rabbet"/>
   </#if>
   <#if ways.fence?size gt 0>
     <@say "Run the edge of " + fulls(ways.fence) + " that the part drawing shows along this board."/>
@@ -867,13 +908,14 @@
   </#if>
 </#macro>
 
-<#assign pocketWays = {"up": " with the marked face up", "down": " with the marked face down", "either": ""}>
+<#assign pocketWays = {"up": " with the marked face up", "down": " with the marked face down"}>
+<#function pocketWay p><#return (p.way == "either")?then(" with the face up that will look " + ((facesWay[p.face])!""), (pocketWays[p.way])!"")></#function>
 <#macro drilling>
   <#if has("drill-pocket-hole")>
     <@title "Drill the pocket holes" + inParts()/>
     <@say "Set the jig and the stop collar for stock " + cut.size + " thick."/>
     <@say "Drill a trial hole in an offcut and drive a screw, so that you see how far its point comes out."/>
-    <@say "Clamp each part with the face up in which the holes begin, and drill where the part drawings show: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
+    <@say "Clamp each part with the face up in which the holes begin, and drill where the part drawings show: " + pockets?map(p -> lettersOf(p.parts) + pocketWay(p))?join("; ") + "."/>
     <@say "Clear the chips out of every hole."/>
   <#elseif cut.term == "mount pilot">
     <#assign fittings = plural(words["kind." + cut.forKind])>
@@ -911,7 +953,7 @@
     <#if has("drill-dowel-hole")>
       <@say "Lay the parts that meet beside each other as they will be joined, and strike each hole's line across both."/>
       <@insetTold "Set the jig"/>
-      <@say "Line the jig up with each line: " + letters() + "."/>
+      <@say "Line the jig up with each line on " + letters() + " in turn."/>
       <@say "Bore to the stop, and clear the chips out of every hole: what is left in it keeps the joint from closing."/>
       <@say "Try a dowel by hand: it should go in with light taps, and come out again."/>
     <#else>
@@ -1498,8 +1540,13 @@
       </#if>
     <#elseif has("fit-glue") && crate>
       <@say "Press the slots into each other until the edges lie flush: they hold the parts, and no clamp is needed but a weight on top."/>
+      <@say "See with the square that they cross at right angles, before the glue takes hold."/>
     <#elseif has("fit-glue")>
       <@clampSettings/>
+      <#if strips?size gt 0>
+        <@with "long-battens"/>
+        <@say "Under the jaws, along " + fulls(strips) + ", lay " + pick(strips, "a stiff batten", "stiff battens") + ", crowned a little towards the work: so thin a strip closes only where a clamp stands."/>
+      </#if>
       <#if clampsBare>
         <@say "Where the faces that would take the jaws lean, clamp between cauls cut to the slope, or pull a strap round the work."/>
       </#if>
@@ -1825,7 +1872,7 @@
       <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and mark its upper edge on the wall. Find a stud, or solid masonry, behind " + straps + " and mark its middle below that line."/>
       <@say "Pull the piece forward until a screwdriver finds room behind it, no farther than " + straps + " reaches."/>
-      <@say "Screw its other end into the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the plug named for masonry: plasterboard alone holds nothing."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
+      <@say "Screw its other end into the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the wall plug named for masonry: plasterboard alone holds nothing."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
       <@say "Push the piece back and try to tilt it: it must not move by more than a finger's breadth. If it does, pull it forward again, shorten " + straps + " by what was slack, and try once more."/>
       <#break>
     <#case "pull">
@@ -1844,7 +1891,7 @@
       <#if item.title?matches(".*\\bnail.*", "i")>
         <@with "drill"/>
         <@with "pilot-bit"/>
-        <@say "Drill a hole a little thinner and shorter than its nail for each first: a nail driven into the end of a narrow part splits it."/>
+        <@say "Drill a hole a little thinner and shorter than its nail for each first: a nail driven into a narrow part can split it."/>
       </#if>
       <#if item.count == total(parts)>
         <@say "Set one " + words["kind." + item.kind] + " in the middle of the underside of " + (item.count gt 1)?then("each of ", "") + fulls(parts) + " and drive it straight."/>
@@ -1888,7 +1935,7 @@
 <#assign afterwards = said?filter(each -> each?matches(".*\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened).*", "i"))>
 <#if said?filter(each -> each?matches(".*\\b[Ss]crape\\b.*"))?size gt 0><@with "scraper"/></#if>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
-<@say "Note: " + each/>
+<@say words["step.note"] + " " + each/>
 <#if verb == "fit" && each?matches(".*\\b[Gg]lue (only|the|it|them|one)\\b.*")><@with "glue-brush"/></#if>
 </#list>
 <#assign forOne = (each![])?size gt 0>
@@ -1938,5 +1985,5 @@
   <#case "finish"><@finishing/><#break>
 </#switch>
 <#list afterwards as each>
-<@say "Note: " + each/>
+<@say words["step.note"] + " " + each/>
 </#list>

@@ -110,7 +110,7 @@
       <#if s.laidOut>
         <@say "Für " + stuffOf(s) + (s.onHand?size gt 0)?then(" zuerst nehmen, was vorhanden ist (" + joined(s.onHand) + "), und", "") + " Bretter nach den Zuschnittplänen nehmen: " + lettersOf(s.marks) + "." + s.flawed?then(" Prüfen, dass ihre schlechten Stellen noch da liegen, wo die Zuschnittpläne sie zeigen.", "")/>
       <#else>
-        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> l.mark + " (" + l.length + ")")?join(", dann ") + ((s.marks?size gt s.longest?size)?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
+        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in einem", l.mark) + " (" + l.length + ")")?join(", dann ") + (s.others?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -149,7 +149,7 @@
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facing?filter(f -> !facesWay[f.way]??) as f>
-    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide im Inneren des Möbels.", "Von außen sieht man keine.")/>
+    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide Flächen im Inneren des Möbels.", "Von außen sieht man keine Fläche.")/>
   </#list>
   <@say "Daneben den Buchstaben schreiben, mit einem Pfeil zu dem Ende oder der Kante, die in der Teilzeichnung oben liegt" + several?then("; wo gleiche Teile eigene Plätze haben, auch den Platz, etwa vorn links", "") + "."/>
   <#list handed as h>
@@ -173,11 +173,26 @@
   </#if>
 </#macro>
 
+<#-- Kurze Teile bleiben hintereinander in einem Rohling. -->
+<#function inLengths><#return (longBlanks?size == 0)?then("", " (" + longBlanks?map(b -> b.length)?join(", ") + ")")></#function>
+<#macro longBlanksTold>
+  <#if longBlanks?size gt 0>
+    <@say "Rohlänge in einem Stück: " + longBlanks?map(b -> lettersOf(b.marks) + " " + b.length)?join("; ") + "."/>
+  </#if>
+</#macro>
+
+<#-- Hand- und Bandsäge brauchen weder ebene Fläche noch gerade Kante; von der Tischkreissäge spricht die Warnung. -->
+<#macro roughSawing>
+  <@with "bandsaw"/>
+</#macro>
+
 <#macro laminating>
   <@title plains(parts) + ": Lagen verleimen"/>
-  <@say "Bretter für die Lagen auf die Rohmaße der Stückliste sägen."/>
+  <@say "Bretter für die Lagen auf die Rohmaße der Stückliste ablängen, dann auftrennen."/>
+  <@roughSawing/>
   <#if short?size gt 0>
     <@say lettersOf(short) + " in einem langen Rohling zusammenlassen, auch beim Verleimen, bis auf Maß geschnitten wird: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
+    <@longBlanksTold/>
   </#if>
   <#list layered as it>
     <@say full(it.part) + pick([it.part], "", " je") + " aus " + number(it.count) + " Lagen machen, gehobelt mindestens " + it.thick + " dick, besser " + it.thicker + ": Das verleimte Paket wird noch einmal gehobelt" + (it.staves gt 1)?then(", und jede Lage aus " + number(it.staves) + " Lamellen, gefügt mindestens " + it.width + " breit", "") + "."/>
@@ -226,6 +241,7 @@
     <#if staved?size lt parts?size>
       <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
     </#if>
+    <@roughSawing/>
     <@ringsOfStaves/>
     <@say "Eine Fläche jedes Bretts abrichten."/>
     <#if tooWide?size gt 0>
@@ -236,6 +252,9 @@
     </#if>
     <@say "Bretter wieder in ihrer Reihenfolge auslegen und das Dreieck auf den gehobelten Flächen neu zeichnen."/>
     <@say "Kanten fügen, die zusammenkommen, bis kein Licht durchscheint."/>
+    <#list inGroups as it>
+      <@say fulls(it.parts) + " in zwei Gängen verleimen, nicht " + number(it.seams) + " Fugen auf einmal: zuerst Gruppen von " + number(it.each) + " Brettern, die die Dickenhobelmaschine fasst; diese hobeln, neu fügen und zu zweit zusammenleimen."/>
+    </#list>
     <@say "Bretter Kante an Kante auf einem ebenen Bett von Zwingen verleimen, Zwingen abwechselnd darunter und darüber."/>
     <@panelClamps usual("12 in", "300 mm")/>
     <@say "Vor dem " + (tooWide?size == 0)?then("Hobeln", (tooWide?size == parts?size)?then("Ebnen", "Hobeln oder Ebnen")) + " insgesamt " + cured + " ruhen lassen; inzwischen mit den nächsten Schritten beginnen."/>
@@ -243,11 +262,12 @@
     <@title woodOf(stock) + " auf " + thickness + " hobeln"/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
-      <@say "Rohlinge auf die Rohmaße der Stückliste sägen: " + lettersOf(single) + "."/>
+      <@say "Rohlinge auf die Rohmaße der Stückliste ablängen, dann auftrennen: " + lettersOf(single) + "."/>
     </#if>
     <#if short?size gt 0>
-      <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem, und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
+      <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem" + inLengths() + ", und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
     </#if>
+    <@roughSawing/>
     <@say "Eine Fläche jedes Rohlings abrichten."/>
     <@say "Eine Kante rechtwinklig zu dieser Fläche fügen."/>
     <@say "Alle Rohlinge in einer Einstellung auf " + thickness + " hobeln."/>
@@ -548,7 +568,7 @@
     <@say "Kante unter 45° mit dem Fasefräser in der Oberfräse oder mit dem Hobel abnehmen; zuerst quer zur Faser, dann längs."/>
   <#elseif has("cut-leaning")>
     <@title "Geneigte " + noun + inParts() + " schneiden"/>
-    <@say "Beide Wände auf der Fläche von " + fulls(parts) + " nach den Teilzeichnungen anreißen und die Linien mit der Schmiege, um " + cut.angle + " aus dem rechten Winkel gestellt, an den Kanten hinunterführen."/>
+    <@say "Beide Wände auf der Fläche von " + fulls(parts) + " nach den Teilzeichnungen anreißen und die Linien mit der Schmiege, um " + cut.angle + " aus dem rechten Winkel gestellt, an den Kanten hinunterführen: von der Fläche in die Tiefe neigen sich die Wände " + leanings[cut.leans] + "."/>
     <@say "Breite mit dem Teil probieren, das hineinkommt, in seiner Neigung gehalten: Die Nut ist auf der Fläche " + cut.leaningWidth + " breit, mehr, als das Teil dick ist."/>
     <@say "Einen im selben Winkel gehobelten Klotz an jeder Linie festspannen und daran " + cut.depth + " tief hinuntersägen."/>
     <@say "Abfall ausstemmen und den Grund mit dem Grundhobel ebnen, überall " + cut.depth + " tief."/>
@@ -576,6 +596,7 @@
     <@title "Zapfenlöcher für die losen Zapfen" + inParts() + " fräsen"/>
     <@say "Jedes Teil (" + letters() + ") neben das legen, mit dem es zusammenkommt, wie sie verbunden werden, und die Mitte jedes Zapfenlochs über beide anreißen."/>
     <@say "Tiefenanschlag der Oberfräse auf " + cut.depth + " stellen, mit einem Fräser von " + cut.size + ", und den losen Zapfen in einem Probeloch versuchen: Er soll sich von Hand ohne Spiel einschieben lassen."/>
+    <@routerCarried/>
     <@insetTold "Parallelanschlag einstellen"/>
     <@say "Jedes Zapfenloch in Durchgängen fräsen, über alles " + cut.length + " lang, und seine Enden rund lassen."/>
     <@say "Auf die zwei Zapfenlöcher jeder Verbindung dieselbe Nummer schreiben."/>
@@ -620,6 +641,7 @@
   <#elseif has("cut-spline-slot")>
     <@title "Federschlitze" + inParts() + " schneiden"/>
     <@say "Werkzeug auf " + cut.size + " Breite und " + cut.depth + " Tiefe einstellen und die Feder in einem Probeschlitz versuchen: Sie soll sich von Hand ohne Spiel einschieben lassen."/>
+    <@say "Ein dünneres Blatt schneidet den Schlitz in Durchgängen nebeneinander: denselben Durchgang in allen Teilen machen, bevor der Anschlag versetzt wird."/>
     <#if cut.inFrame>
       <@say fulls(parts) + " in einer Vorrichtung unter 45° halten, die Gehrung flach auf dem Tisch, bei jedem Schnitt die Sichtfläche am Anschlag: Dann werden die Flächen bündig, auch wenn der Schlitz ein Haar neben der Mitte liegt."/>
       <#if cut.notched>
@@ -695,6 +717,7 @@
     <@say "Von der Kante zählen, die die Teilzeichnungen von " + fulls(parts) + " zeigen, bei jedem Brett von derselben, und die Innenflächen anzeichnen."/>
   <#elseif has("cut-lid-tongue")>
     <@title "Kanten dünner" + onParts() + " schneiden"/>
+    <@scrapFence "Schnitt"/>
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " von der Kante reicht, und die Kante eines Reststücks gleicher Dicke auf den in der Teilzeichnung gezeigten Flächen auf " + cut.size + " bringen."/>
     <@say "In einer Deckelnut probieren: Es soll mit etwas Spiel gleiten, die Brüstung frei von der Seite."/>
     <#list crossed.thinned as t>
@@ -730,9 +753,10 @@
     <@say "Brüstungen mit dem Simshobel nacharbeiten, bis sie in einer Linie liegen."/>
     <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     <#else>
+    <@scrapFence "Schnitt"/>
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " vom Ende reicht, und an einem Reststück gleicher Dicke eine Probefeder von etwa " + cut.size + " Dicke schneiden."/>
     <@say "In der Nut probieren: Sie soll sich von Hand ohne Spiel einschieben lassen."/>
-    <@say "Federn an " + fulls(parts) + " schneiden, beide Flächen gegen denselben Anschlag, damit die Brüstungen in einer Linie liegen."/>
+    <@say "Federn an " + fulls(parts) + " schneiden, mit dem Gehrungsanschlag durchgeschoben, auf beiden Flächen mit dem Ende an diesem Brett, damit die Brüstungen in einer Linie liegen."/>
     <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     </#if>
   <#else>
@@ -775,6 +799,23 @@
   </#if>
 </#macro>
 
+<#-- An einer Kante oder einem Ende kann ein Werkzeug breiter sein als das, was es wegnimmt. -->
+<#macro scrapFence what>
+  <@say "Ein Abfallbrett an den Anschlag schrauben: Ein Werkzeug, das breiter als der " + what + " ist, läuft mit dem Rest seiner Breite hinein."/>
+</#macro>
+
+<#-- Eine Oberfräse kippt auf dem, was schmaler als ihre halbe Grundplatte ist. -->
+<#macro routerCarried>
+  <#if rests.onEnd?size + rests.onNarrow?size gt 0><@with "router-blocks"/></#if>
+  <#if rests.onEnd?size gt 0>
+    <@say fulls(rests.onEnd) + pick(rests.onEnd, "", " nacheinander") + " aufrecht zwischen zwei gerade Klötze spannen, die mit dem Ende bündig liegen und die Oberfräse tragen: Das Ende allein ist für ihre Grundplatte zu klein."/>
+  </#if>
+  <#if rests.onNarrow?size gt 0>
+    <@say "Neben die schmale Fläche von " + fulls(rests.onNarrow) + " einen geraden Klotz bündig spannen, damit die Grundplatte der Oberfräse nicht kippt."/>
+  </#if>
+</#macro>
+
+<#assign leanings = {"in": "zur Mitte des Teils hin", "out": "von der Mitte des Teils weg", "drawn": "so, wie es die Teilzeichnung zeigt"}>
 <#macro fencing>
   <#list fences as fence>
     <@say "Bei " + fulls(fence.parts) + " den Anschlag einstellen auf " + fenced(fence.values) + asDrawn(fence) + "."/>
@@ -784,7 +825,7 @@
 <#-- Ein Ende, das für die Länge des Teils kurz ist, darf nicht am Anschlag laufen. -->
 <#macro rabbeting>
   <#if ways.fence?size + ways.sled?size gt 0>
-    <@say "Ein Abfallbrett an den Anschlag schrauben: Ein Werkzeug, das breiter als der Falz ist, läuft mit dem Rest seiner Breite hinein."/>
+    <@scrapFence "Falz"/>
   </#if>
   <#if ways.fence?size gt 0>
     <@say "Die in der Teilzeichnung gezeigte Kante von " + fulls(ways.fence) + " an diesem Brett führen."/>
@@ -857,13 +898,14 @@
   </#if>
 </#macro>
 
-<#assign pocketWays = {"up": " mit dem Flächenzeichen oben", "down": " mit dem Flächenzeichen unten", "either": ""}>
+<#assign pocketWays = {"up": " mit dem Flächenzeichen oben", "down": " mit dem Flächenzeichen unten"}>
+<#function pocketWay p><#return (p.way == "either")?then(" mit der Fläche oben, die " + ((facesWay[p.face])!"") + " weisen wird", (pocketWays[p.way])!"")></#function>
 <#macro drilling>
   <#if has("drill-pocket-hole")>
     <@title "Taschenlöcher" + inParts() + " bohren"/>
     <@say "Lehre und Stellring auf eine Dicke von " + cut.size + " einstellen."/>
     <@say "In ein Reststück zur Probe bohren und eine Schraube eindrehen, um zu sehen, wie weit ihre Spitze herauskommt."/>
-    <@say "Jedes Teil so festspannen, dass die Fläche oben liegt, in der die Löcher beginnen, und bohren, wo die Teilzeichnungen es zeigen: " + pockets?map(p -> lettersOf(p.parts) + pocketWays[p.way])?join("; ") + "."/>
+    <@say "Jedes Teil so festspannen, dass die Fläche oben liegt, in der die Löcher beginnen, und bohren, wo die Teilzeichnungen es zeigen: " + pockets?map(p -> lettersOf(p.parts) + pocketWay(p))?join("; ") + "."/>
     <@say "Späne aus jedem Loch räumen."/>
   <#elseif cut.term == "mount pilot">
     <#assign fitting = pluralOf(cut.forKind)>
@@ -901,7 +943,7 @@
     <#if has("drill-dowel-hole")>
       <@say "Teile, die zusammenkommen, nebeneinanderlegen, wie sie verbunden werden, und die Linie jedes Lochs über beide anreißen."/>
       <@insetTold "Lehre einstellen"/>
-      <@say "Lehre auf jede Linie ausrichten: " + letters() + "."/>
+      <@say "Lehre nacheinander auf jede Linie ausrichten, auf " + letters() + "."/>
       <@say "Bis zum Anschlag bohren und Späne aus jedem Loch räumen: Was darin bleibt, lässt die Verbindung nicht schließen."/>
       <@say "Einen Dübel von Hand probieren: Er soll mit leichten Schlägen hinein- und wieder herausgehen."/>
     <#else>
@@ -1484,8 +1526,13 @@
       </#if>
     <#elseif has("fit-glue") && crate>
       <@say "Überblattungen ineinanderdrücken, bis die Kanten bündig liegen: Sie halten die Teile, und es braucht keine Zwinge, nur ein Gewicht darauf."/>
+      <@say "Mit dem Winkel prüfen, dass sie sich rechtwinklig kreuzen, bevor der Leim anzieht."/>
     <#elseif has("fit-glue")>
       <@clampSettings/>
+      <#if strips?size gt 0>
+        <@with "long-battens"/>
+        <@say "Unter die Backen entlang " + fulls(strips) + " " + pick(strips, "eine steife, zum Werkstück hin leicht ballige Leiste", "steife, zum Werkstück hin leicht ballige Leisten") + " legen: Ein so dünner Streifen schließt nur dort, wo eine Zwinge steht."/>
+      </#if>
       <#if clampsBare>
         <@say "Wo die Flächen schräg stehen, auf denen die Backen sitzen würden, zwischen schräg geschnittenen Zulagen spannen oder einen Gurt um das Werkstück ziehen."/>
       </#if>
@@ -1812,7 +1859,7 @@
       <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + ", das allein keine Schraube hält", "") + "."/>
       <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen. Dahinter für " + straps + " einen Wandständer oder festes Mauerwerk suchen und dessen Mitte unter dieser Linie anzeichnen."/>
       <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist, nicht weiter als " + straps + " reicht."/>
-      <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Dübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
+      <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
       <@say "Möbel zurückschieben und versuchen, es zu kippen: Es darf sich höchstens um eine Fingerbreite bewegen. Sonst wieder nach vorn ziehen, " + straps + " um das kürzen, was locker war, und noch einmal versuchen."/>
       <#break>
     <#case "pull">
@@ -1831,7 +1878,7 @@
       <#if item.title?matches(".*(\\bnail|nagel).*", "i")>
         <@with "drill"/>
         <@with "pilot-bit"/>
-        <@say "Zuerst für jeden ein Loch bohren, etwas dünner und kürzer als sein Nagel: Ein Nagel, der in das Ende eines schmalen Teils getrieben wird, spaltet es."/>
+        <@say "Zuerst für jeden ein Loch bohren, etwas dünner und kürzer als sein Nagel: Ein Nagel, der in ein schmales Teil getrieben wird, kann es spalten."/>
       </#if>
       <#if item.count == total(parts)>
         <@say "In die Mitte der Unterseite von " + (item.count gt 1)?then("jedem Teil ", "") + fulls(parts) + " setzen und gerade einschlagen: " + noun + "."/>
@@ -1875,7 +1922,7 @@
 <#assign afterwards = said?filter(each -> each?matches(".*(\\b(when|once|after) the glue (is|has) (hard|dry|cured|set|hardened)|(\\b(wenn|sobald|nachdem) der|ist der) leim (hart|trocken|ausgehärtet|abgebunden)).*", "i"))>
 <#if said?filter(each -> each?matches(".*\\b([Ss]crape|abziehen|[Aa]bkratzen)\\b.*"))?size gt 0><@with "scraper"/></#if>
 <#list said?filter(each -> !afterwards?seq_contains(each)) as each>
-<@say "Anmerkung: " + each/>
+<@say words["step.note"] + " " + each/>
 <#if verb == "fit" && each?matches(".*\\b([Gg]lue (only|the|it|them|one)|[Ll]eimen)\\b.*")><@with "glue-brush"/></#if>
 </#list>
 <#assign forOne = (each![])?size gt 0>
@@ -1925,5 +1972,5 @@
   <#case "finish"><@finishing/><#break>
 </#switch>
 <#list afterwards as each>
-<@say "Anmerkung: " + each/>
+<@say words["step.note"] + " " + each/>
 </#list>

@@ -91,6 +91,9 @@ final class Steps implements Filling.Maker {
     List<String> said = said(batch);
     List<String> words = new ArrayList<>(traits(operations));
     operations.forEach(each -> words.addAll(circumstances.of(each, said)));
+    if (words.equals(List.of("fit-first"))) {
+      words.add("fit-level");
+    }
     List<Setting> set = settings.of(operations);
     if (operations.getFirst().verb() == Verb.FIT && set.stream().anyMatch(Squares::isDiagonal)) {
       words.add("fit-square");

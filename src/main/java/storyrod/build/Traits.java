@@ -144,6 +144,9 @@ public final class Traits {
     }
     if (operation.joints().stream().anyMatch(piece::isClamped)) {
       traits.add("fit-glue");
+      if (operation.joints().stream().anyMatch(this::isPressed)) {
+        traits.add("fit-clamped");
+      }
     } else if (operation.joints().stream().anyMatch(Joint::glued)) {
       traits.add("fit-glue-held");
     }
@@ -184,6 +187,11 @@ public final class Traits {
             .filter(joint -> operation.parts().contains(joint.second()))
             .anyMatch(joint -> joint.glued() && piece.isClamped(joint));
     return isClamped ? List.of("dry-fit", "dry-fit-clamped") : List.of("dry-fit");
+  }
+
+  /** Whether clamps press it: slots on edge that cross hold each other. */
+  private boolean isPressed(Joint joint) {
+    return piece.isClamped(joint) && !ClampsInUse.isLappedOnEdge(piece, joint);
   }
 
   private boolean isMitred(Joint joint) {

@@ -60,7 +60,18 @@ final class ShelfSag implements Check {
 
   private static Optional<Located<Rational>> load(Piece piece, Part part) {
     boolean liesFlat = part.thickness() == Axis.Z && !part.pose().isTurned();
-    return piece.description().part(part.name()).flatMap(PartEntry::load).filter(l -> liesFlat);
+    return piece
+        .description()
+        .part(part.name())
+        .flatMap(PartEntry::load)
+        .filter(l -> liesFlat && isCarried(piece, part));
+  }
+
+  /** Of a top that is described alone nothing is known of what it lies on. */
+  private static boolean isCarried(Piece piece, Part shelf) {
+    Length low = shelf.box().at(Face.BOTTOM);
+    return piece.parts().stream()
+        .anyMatch(part -> part.bounds().at(Face.BOTTOM).isShorterThan(low));
   }
 
   private Stream<Diagnostic> finding(Piece piece, Part shelf, Located<Rational> load) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.ShowFaces;
 import storyrod.build.Traits;
@@ -16,6 +17,7 @@ import storyrod.measure.Length;
 import storyrod.piece.GrainMatch;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.stock.GluedPanel;
 
 /** The values of a step that chooses boards and sheets: which parts want which wood first. */
 record ChoiceData(Piece piece, PartPhrases phrases) {
@@ -51,7 +53,11 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     data.put("onHand", there.stream().map(OnHandEntry::name).toList());
     data.put("flawed", there.stream().anyMatch(each -> !each.defects().isEmpty()));
     data.put("marks", phrases.marks(parts.stream().map(Part::name).toList()));
-    data.put("longest", longest(parts));
+    List<GluedPanel> longest = longest(parts);
+    data.put("longest", longest.stream().map(this::rough).toList());
+    data.put(
+        "others",
+        marks(longest.stream().flatMap(each -> each.parts().stream())) < marks(parts.stream()));
     return data;
   }
 
@@ -63,20 +69,26 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
         : thickness;
   }
 
-  private List<Map<String, Object>> longest(List<Part> parts) {
-    return parts.stream()
-        .sorted(Comparator.comparing(Part::finishedLength).reversed())
-        .map(Part::mark)
-        .distinct()
-        .limit(LONGEST)
-        .<Map<String, Object>>map(
-            mark -> Map.of("mark", mark, "length", format(roughLength(piece.mark(mark).shown()))))
-        .toList();
+  /** What needs the longest boards: one of each mark, or what stays end to end in one blank. */
+  private List<GluedPanel> longest(List<Part> parts) {
+    Map<Object, GluedPanel> byMark = new LinkedHashMap<>();
+    GluedPanel.of(piece, parts).stream()
+        .sorted(Comparator.comparing(GluedPanel::length).reversed())
+        .forEach(each -> byMark.putIfAbsent(each.isShared() ? each : each.first().mark(), each));
+    return byMark.values().stream().limit(LONGEST).toList();
   }
 
-  /** A board has to be as long as the part in the rough. */
-  private Length roughLength(Part part) {
-    return part.finishedLength().plus(piece.description().shop().extraLength());
+  /** A board has to be as long as the blank in the rough. */
+  private Map<String, Object> rough(GluedPanel blank) {
+    return Map.of(
+        "mark", blank.first().mark(),
+        "marks", phrases.marks(blank.names()),
+        "together", blank.isShared(),
+        "length", format(blank.length()));
+  }
+
+  private static long marks(Stream<Part> parts) {
+    return parts.map(Part::mark).distinct().count();
   }
 
   private List<Map<String, Object>> matches(List<String> targets) {

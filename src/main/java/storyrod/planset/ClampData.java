@@ -14,12 +14,19 @@ import storyrod.build.GlueTurns;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** Where the clamps of a step go, in parts as they are spoken of. */
 record ClampData(Piece piece, PartPhrases phrases) {
   /** What a jaw takes below the face that it bears on (common practice, from memory). */
   private static final Length JAW = Length.mm(40);
+
+  /** Thinner than this, wood passes pressure on to so little beside a jaw (common practice). */
+  private static final Length STIFF = Length.inch(1, 2);
+
+  /** Longer than this, a strip takes several clamps with gaps between them (common practice). */
+  private static final Length LONG_STRIP = Length.inches(12);
 
   /** The values of a step that builds on a level. */
   Map<String, Object> of(Step step, String level) {
@@ -45,7 +52,26 @@ record ClampData(Piece piece, PartPhrases phrases) {
         "clampsBare",
         !found.bare().isEmpty(),
         "cauled",
-        phrases.parts(cauled(step, found)));
+        phrases.parts(cauled(step, found)),
+        "strips",
+        phrases.parts(strips(step, found)));
+  }
+
+  /** The parts that come and are too thin to spread the pressure from clamp to clamp. */
+  private List<String> strips(Step step, Clamping.Found found) {
+    return found.clamps().stream()
+        .flatMap(
+            each ->
+                Stream.of(each.low(), each.high())
+                    .filter(step.newParts()::contains)
+                    .filter(name -> isStrip(piece.part(name), each.axis())))
+        .distinct()
+        .toList();
+  }
+
+  private static boolean isStrip(Part part, Axis pressed) {
+    return part.bounds().size(pressed).isShorterThan(STIFF)
+        && part.finishedLength().isLongerThan(LONG_STRIP);
   }
 
   /** The parts that come and that a caul presses. */

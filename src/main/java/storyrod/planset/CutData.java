@@ -76,6 +76,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         "inFrame", cut instanceof SplineSlot slot && slot.isInFrame(piece.part(first.target())));
     data.put(
         "leaningWidth", cut instanceof Slanted.Housing ? bits.formatWithUnit(kind.size()) : "");
+    data.put("leans", new LeaningWalls(piece).of(step));
     data.put("notched", step.targets().stream().map(piece::part).anyMatch(CutData::isNotched));
     data.put("onEdge", cut.from().axis() != piece.part(first.target()).thickness());
     data.put("stops", step.operations().stream().anyMatch(this::stops));
@@ -87,6 +88,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         "insets", new InsetData(piece, phrases).of(step),
         "insetOthers", new InsetData(piece, phrases).elsewhere(step),
         "ways", ways(step),
+        "rests", new RouterRests(piece, phrases).of(step),
         "sheets", new TemplateData(piece, templates).of(step, kind));
   }
 

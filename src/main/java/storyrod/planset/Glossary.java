@@ -95,12 +95,29 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
     };
   }
 
+  private static Stream<String> forms(String key, Words words) {
+    return Stream.of(words.say(key).split("\\|"));
+  }
+
+  /** Terms of which another is a word: a wall plug is no plug. */
+  private static List<String> longer(String form, List<String> all) {
+    return all.stream()
+        .filter(each -> each.length() > form.length() && new TermText(each).has(form))
+        .toList();
+  }
+
   /** The terms of a language that a text uses, in the order of its letters. */
   static List<Entry> used(String text, Words words) {
     TermText searched = new TermText(text);
-    return words.byKey().keySet().stream()
-        .filter(key -> key.startsWith(TERM) && key.endsWith(WORDS))
-        .filter(key -> Stream.of(words.say(key).split("\\|")).anyMatch(searched::has))
+    List<String> keys =
+        words.byKey().keySet().stream()
+            .filter(key -> key.startsWith(TERM) && key.endsWith(WORDS))
+            .toList();
+    List<String> all = keys.stream().flatMap(key -> forms(key, words)).toList();
+    return keys.stream()
+        .filter(
+            key ->
+                forms(key, words).anyMatch(form -> searched.without(longer(form, all)).has(form)))
         .map(
             key ->
                 new Entry(

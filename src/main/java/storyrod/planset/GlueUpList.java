@@ -3,6 +3,7 @@ package storyrod.planset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -42,18 +43,23 @@ public record GlueUpList(List<Row> rows) {
         blank.mark(),
         piece.mark(blank.mark()).title(),
         blank.count(),
-        isShared(piece, blank) ? texts.say("glue-ups.together", boards) : boards,
+        shared(piece, blank).map(panel -> together(boards, panel, texts)).orElse(boards),
         texts.inUnits(in -> board(blank, in)),
         texts.inUnits(in -> size(blank, in.length(blank.width()), blank.thickness(), in)),
         laid(blank, texts));
   }
 
-  /** Whether it is glued up in one length with others, being too short for the machines. */
-  private static boolean isShared(Piece piece, GluedBlank blank) {
+  /** The panel in which it is glued up in one length with others, too short for the machines. */
+  private static Optional<GluedPanel> shared(Piece piece, GluedBlank blank) {
     List<Part> glued = piece.parts().stream().filter(piece::isPanel).toList();
     return GluedPanel.of(piece, glued).stream()
         .filter(GluedPanel::isShared)
-        .anyMatch(panel -> panel.parts().stream().anyMatch(p -> p.mark().equals(blank.mark())));
+        .filter(panel -> panel.parts().stream().anyMatch(p -> p.mark().equals(blank.mark())))
+        .findFirst();
+  }
+
+  private static String together(String boards, GluedPanel panel, Texts texts) {
+    return texts.say("glue-ups.together", boards, texts.inUnits(in -> in.length(panel.length())));
   }
 
   private static String boards(GluedBlank blank, Texts texts) {

@@ -42,6 +42,7 @@ public record Layouts(List<Stock> stocks) {
    * One sheet, or several that are alike.
    *
    * @param first whether it is the first of its stock
+   * @param headMm how high its headings are, with the sentence on the stock
    * @param heading empty where there is only one
    * @param bar whether only lengths matter, so that several are shown on a page
    * @param cuts the cuts in order, in columns of about the same height
@@ -49,6 +50,7 @@ public record Layouts(List<Stock> stocks) {
    */
   public record Sheet(
       boolean first,
+      double headMm,
       String heading,
       boolean bar,
       DrawingBox drawing,
@@ -60,13 +62,13 @@ public record Layouts(List<Stock> stocks) {
     }
 
     private Sheet breaking(boolean begins) {
-      return new Sheet(first, heading, bar, drawing, cuts, begins);
+      return new Sheet(first, headMm, heading, bar, drawing, cuts, begins);
     }
 
     /** With what stands above it within a page. */
     private double heightMm() {
       double above = first ? TableHeights.ABOVE_H2_MM : 0;
-      return above + headingsMm(first, heading) + drawing.heightMm() + belowMm(bar, cuts);
+      return above + headMm + drawing.heightMm() + belowMm(bar, cuts);
     }
   }
 
@@ -170,7 +172,8 @@ public record Layouts(List<Stock> stocks) {
     List<List<Cut>> columns =
         sheet.piece().lengthsOnly() ? List.of() : columns(cuts(stock, sheet, print.texts()));
     double below = belowMm(sheet.piece().lengthsOnly(), columns);
-    double beside = headingsMm(isFirst, heading) + below;
+    double head = (isFirst ? headOfStock(stock, print) : 0) + headOfSheet(heading);
+    double beside = head + below;
     double room = print.paper().roomMm() - print.aboveMm() - beside;
     String name = stock.drawingName(sheet);
     DrawingBox box =
@@ -181,7 +184,7 @@ public record Layouts(List<Stock> stocks) {
             Math.max(room, LEAST_DRAWING_MM));
     double above = isFirst ? TableHeights.ABOVE_H2_MM : 0;
     boolean breaks = print.breaks().before(beside + box.heightMm(), above);
-    return new Sheet(isFirst, heading, sheet.piece().lengthsOnly(), box, columns, breaks);
+    return new Sheet(isFirst, head, heading, sheet.piece().lengthsOnly(), box, columns, breaks);
   }
 
   private static String heading(SawnStock stock, Alike sheet, Texts texts) {
@@ -189,9 +192,14 @@ public record Layouts(List<Stock> stocks) {
     return texts.say(sheet.numbers().size() == 1 ? what : what + "s", sheet.range(), stock.count());
   }
 
-  private static double headingsMm(boolean isFirst, String heading) {
-    return (isFirst ? TableHeights.H2_MM + TableHeights.LINE_MM : 0)
-        + (heading.isEmpty() ? 0 : TableHeights.H3_MM);
+  private static double headOfStock(SawnStock stock, Print print) {
+    String sentence = stock.size() + ". " + stock.bound();
+    double height = TableHeights.text(sentence, print.paper().textWidthMm());
+    return TableHeights.H2_MM + Math.max(TableHeights.LINE_MM, height);
+  }
+
+  private static double headOfSheet(String heading) {
+    return heading.isEmpty() ? 0 : TableHeights.H3_MM;
   }
 
   private static double belowMm(boolean bar, List<List<Cut>> columns) {

@@ -32,7 +32,24 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
       }
       groups.forEach((onHand, places) -> all.add(of(set, plan, onHand, places, texts)));
     }
-    return all;
+    return withRoughTold(all, texts);
+  }
+
+  /** How rough boards are sawn safely is told once, where the first of them are shown. */
+  private static List<ProjectStocks> withRoughTold(List<ProjectStocks> all, Texts texts) {
+    Optional<ProjectStocks> first = all.stream().filter(ProjectStocks::isBoards).findFirst();
+    String told = " " + texts.say("layout.rough-boards");
+    return all.stream()
+        .map(each -> first.filter(each::equals).isPresent() ? each.telling(told) : each)
+        .toList();
+  }
+
+  private boolean isBoards() {
+    return entry.kind() != StockKind.SHEET;
+  }
+
+  private ProjectStocks telling(String more) {
+    return new ProjectStocks(stock.telling(more), entry, places);
   }
 
   private static ProjectStocks of(

@@ -12,7 +12,7 @@ import storyrod.drawing.SawnPiece;
  *
  * @param name for the names of drawings
  * @param noun the key of what its pieces are called: sheet, board or length
- * @param bound a sentence on how few there could be
+ * @param bound a sentence on how few there could be, and what else is to be said of them
  */
 record SawnStock(
     String name, String noun, String title, String size, String bound, List<Alike> sheets) {
@@ -49,6 +49,11 @@ record SawnStock(
     return groups.values().stream()
         .map(numbers -> new Alike(List.copyOf(numbers), pieces.get(numbers.getFirst() - 1)))
         .toList();
+  }
+
+  /** The same with more said below its title. */
+  SawnStock telling(String more) {
+    return new SawnStock(name, noun, title, size, bound + more, sheets);
   }
 
   /** How many pieces there are. */

@@ -30,6 +30,7 @@ record StockData(Piece piece, PartPhrases phrases) {
     data.put("thickness", thick);
     data.put("stock", stock);
     data.put("short", phrases.marks(names.stream().filter(this::isShort).toList()));
+    data.put("longBlanks", longBlanks(names));
     data.put("staved", phrases.parts(names).stream().flatMap(this::staved).toList());
     data.put("layered", phrases.parts(names).stream().flatMap(this::layered).toList());
     data.put("alternated", phrases.parts(names.stream().filter(n -> isLaid(n, false)).toList()));
@@ -89,6 +90,16 @@ record StockData(Piece piece, PartPhrases phrases) {
 
   private boolean isShort(String name) {
     return GluedPanel.isShort(piece, piece.part(name));
+  }
+
+  /** Parts that stay end to end in one blank, with its length in the rough. */
+  private List<Map<String, Object>> longBlanks(List<String> names) {
+    return GluedPanel.of(piece, names.stream().map(piece::part).toList()).stream()
+        .filter(GluedPanel::isShared)
+        .<Map<String, Object>>map(
+            blank ->
+                Map.of("marks", phrases.marks(blank.names()), "length", format(blank.length())))
+        .toList();
   }
 
   private boolean isLargePanel(String name) {

@@ -1,5 +1,7 @@
 package storyrod.planset;
 
+import java.util.List;
+
 /** A text in which terms are looked for, whatever the case of their letters. */
 final class TermText {
   private final String folded;
@@ -19,6 +21,15 @@ final class TermText {
       at = folded.indexOf(sought, at + 1);
     }
     return false;
+  }
+
+  /** The text with some words left out. */
+  TermText without(List<String> others) {
+    String left = folded;
+    for (String other : others) {
+      left = left.replace(folded(other), " ");
+    }
+    return new TermText(left);
   }
 
   private int before(int at) {

@@ -65,7 +65,7 @@ class CautionsTest {
         List.of("spalted-wood", "board-dust", "instant-glue", "wiring", "spraying", "oily-rags")) {
       assertEquals(Set.of(), where(caution, SHELF), caution);
     }
-    assertEquals(Set.of("cut"), where("dado-set", SHELF));
+    assertEquals(Set.of("cut"), where("dado-set-across", SHELF));
   }
 
   @Test

@@ -36,6 +36,33 @@ class GuidePagesTest {
     assertFalse(text.contains("nothing to do"), text);
   }
 
+  /** The first cut of a layout may be a long one, along which no rough edge may run on a fence. */
+  @Test
+  void roughBoardsAreSpokenOfOnceWhereTheyAreLaidOut() {
+    PlanSet table = AllProjects.named("dining-table");
+    for (Words words : List.of(Words.ENGLISH, Words.load("de"))) {
+      Texts texts = new Texts(table.piece().description().format(), words);
+      List<String> bounds =
+          Layouts.of(table, texts, Paper.LETTER).stocks().stream()
+              .map(Layouts.Stock::bound)
+              .toList();
+      assertTrue(bounds.size() > 1, bounds::toString);
+      String told = words.say("layout.rough-boards");
+      assertEquals(1, bounds.stream().filter(bound -> bound.endsWith(told)).count());
+      assertTrue(bounds.getFirst().endsWith(told), bounds::toString);
+      Layouts sheets = Layouts.of(SET, texts, Paper.LETTER);
+      assertFalse(sheets.stocks().getFirst().bound().contains(told), "sheets are no boards");
+    }
+  }
+
+  /** A remark is no action, so the first action is the first. */
+  @Test
+  void remarksOfTheMakerHaveNoNumber() {
+    String text = PdfText.text(PDF, page("Note: No glue on the panel.", 1)).replaceAll("\\s+", " ");
+    assertFalse(text.matches(".*\\d\\. ?Note:.*"), text);
+    assertTrue(text.matches(".*Note: No glue on the panel\\..* 1\\. ?[A-Z].*"), text);
+  }
+
   /** Rounded up, the cover promised an hour more than the work day by day. */
   @Test
   void coverAndTimelineTellTheSameHours() {

@@ -57,7 +57,8 @@ class ToldInOrderTest {
     StepText both = nightstand.getFirst();
     assertEquals("Choose the boards and the sheets", both.title());
     assertTrue(
-        says(both, "longest rough lengths first: Y (485 mm), then B (433 mm)"), both::toString);
+        says(both, "longest rough lengths first: H × 2 in one (618 mm), then Y (485 mm)"),
+        both::toString);
     assertTrue(says(both, "Measure the sheets with calipers"), both::toString);
     assertTrue(says(both, "for birch plywood of 18 mm, birch plywood"), both::toString);
   }
