@@ -10,6 +10,7 @@ import storyrod.description.StockKind;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.measure.Rational;
+import storyrod.piece.Piece;
 import storyrod.stock.StockPlan;
 import storyrod.stock.StockPlan.BoardNeed;
 import storyrod.stock.StockPlan.HardwareNeed;
@@ -79,7 +80,7 @@ public record Shopping(
     List<Optional<Rational>> costs = costs(stock);
     List<Rational> known = costs.stream().flatMap(Optional::stream).toList();
     return new Shopping(
-        stock.boards().stream().map(need -> board(need, texts)).toList(),
+        stock.boards().stream().map(need -> board(set.piece(), need, texts)).toList(),
         sheets(stock).filter(plan -> plan.bought() > 0).map(plan -> sheet(plan, texts)).toList(),
         stock.hardware().stream().map(need -> item(set, need, texts)).toList(),
         Supplies.of(stock.supplies(), texts),
@@ -113,9 +114,9 @@ public record Shopping(
     return stock.layouts().stream().filter(plan -> plan.stock().kind() == StockKind.SHEET);
   }
 
-  private static Board board(BoardNeed need, Texts texts) {
+  private static Board board(Piece piece, BoardNeed need, Texts texts) {
     return new Board(
-        planed(need.stock(), texts),
+        planed(piece, need.stock(), texts),
         bought(need.stock(), texts),
         texts.boardVolume(need.net()),
         need.onHand().signum() == 0 ? "" : texts.boardVolume(need.onHand()),
@@ -124,14 +125,17 @@ public record Shopping(
         cost(need.cost(), texts));
   }
 
-  /** A stock that is bought rough with the thickness that planing leaves, or else by its name. */
-  private static String planed(StockEntry stock, Texts texts) {
+  /** A stock that is bought rough with the thickness that it comes to, or else by its name. */
+  private static String planed(Piece piece, StockEntry stock, Texts texts) {
     if (stock.boughtAs().isEmpty()) {
       return texts.stock(stock);
     }
     String wood = texts.species(stock);
+    boolean inLayers =
+        piece.wood().stream()
+            .anyMatch(part -> part.stock().equals(stock) && piece.layers(part) > 1);
     return texts.say(
-        "shopping.planed",
+        inLayers ? "shopping.planed.layers" : "shopping.planed",
         stock.figures().quarterSawn() ? texts.say("stock.quarter", wood) : wood,
         texts.lengthWithUnit(stock.thickness().value()));
   }

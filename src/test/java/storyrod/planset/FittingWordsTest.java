@@ -39,10 +39,10 @@ class FittingWordsTest {
 
   @Test
   void whereSeveralGoInTogetherEachIsToldWhereItLiesFlush() {
-    StepText strips = step(bookcase, "Glue the right side strip and the lower shelf strip");
+    StepText strips = step(bookcase, "Glue the right side strip and the bottom strip");
     says(strips, "Keep the right side strip (C) flush with the right side (J): ");
     // The ends of the bottom lie in the sides, where nobody sees whether the strip meets them.
-    says(strips, "Keep the lower shelf strip (D) flush with the bottom (K): bottom and top edges.");
+    says(strips, "Keep the bottom strip (D) flush with the bottom (K): bottom and top edges.");
   }
 
   @Test
@@ -91,7 +91,7 @@ class FittingWordsTest {
   @Test
   void strapNamesThePartThatHoldsIt() {
     says(step(sideboard, "Tie the piece"), "Screw the strap to the back stretcher (D), ");
-    says(step(bookcase, "Tie the piece"), "Screw the strap to the back stretcher (M), ");
+    says(step(bookcase, "Tie the piece"), "Screw a strap to each of the two sides (J), ");
   }
 
   /** Three drawers take four clamps each, and the shop has eight. */
