@@ -1,5 +1,5 @@
 <#-- Before you start: cautions first, then how to read the plan; then the contents.
-     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkFirst, whether the bars stand above the contents; contents: pages of one or two columns of lines: anchor, number: empty for a section, title); notes (findings); reading, how to read the plan sentence by sentence; checkBar; end.findingsFirst, whether the findings stand here. -->
+     Gets: before (pages of cautions in columns: text, steps; contentsFollow; checkAtReading, whether the bars stand below how to read the plan; checkFirst, whether the bars stand above the contents; contents: pages of one or two columns of lines: anchor, number: empty for a section, title); notes (findings); reading, how to read the plan sentence by sentence; checkBar; end.findingsFirst, whether the findings stand here. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro check>
 <div class="check">
@@ -21,6 +21,7 @@
 <#list reading as each><li>${each}</li></#list>
 </ul>
 </td></tr></table>
+<#if before.checkAtReading><@check/></#if>
 <#list before.pages as page>
 <div<#if page.breaks> class="section"</#if>>
 <h2<#if page.breaks> class="top"</#if>>${say('before.in-steps')}</h2>
@@ -52,5 +53,5 @@
 <p>${say('findings.lead')}</p>
 <@frame.findings/>
 </#if>
-<#if !before.checkFirst><@check/></#if>
+<#if !before.checkFirst && !before.checkAtReading><@check/></#if>
 </div>

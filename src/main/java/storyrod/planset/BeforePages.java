@@ -13,6 +13,8 @@ import storyrod.planset.Notes.Caution;
  * plan if that page has room for all of them, and otherwise on pages of their own.
  *
  * @param contentsFollow whether the contents go on below the last caution
+ * @param checkAtReading whether the bars stand below how to read the plan, where the cautions have
+ *     pages of their own
  * @param checkFirst whether the bars stand below the last caution and not below the contents
  * @param findingsHere whether the findings find room below the contents, with the bars or without
  * @param contents the lines of the contents, page by page in one or two columns
@@ -20,11 +22,12 @@ import storyrod.planset.Notes.Caution;
 public record BeforePages(
     List<CautionPage> pages,
     boolean contentsFollow,
+    boolean checkAtReading,
     boolean checkFirst,
     boolean findingsHere,
     List<List<List<Outline.Entry>>> contents) {
   /** Before anything is known of them. */
-  static final BeforePages NONE = new BeforePages(List.of(), false, false, false, List.of());
+  static final BeforePages NONE = new BeforePages(List.of(), false, false, false, false, List.of());
 
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.34);
@@ -56,7 +59,8 @@ public record BeforePages(
     Below below =
         new Below(
             spreads(contents, paper),
-            contentsMm(contents, paper),
+            contentsMm(contents, paper) - CHECK_MM,
+            CHECK_MM,
             EndPages.findingsMm(notes.findings(), paper),
             paper.roomMm());
     double column = COLUMN_SHARE * paper.textWidthMm();
@@ -77,31 +81,39 @@ public record BeforePages(
       pages.add(new CautionPage(true, halves(some, column)));
     }
     double last = TableHeights.H2_MM + higherMm(pages.getLast().columns(), column);
-    boolean follow = last + TableHeights.ABOVE_H1_MM + below.all() <= paper.roomMm();
-    return of(pages, follow, last, below);
+    boolean atReading = fixedMm(print, column) + CHECK_MM <= paper.roomMm();
+    Below rest = atReading ? below.withoutBars() : below;
+    boolean follow = last + TableHeights.ABOVE_H1_MM + rest.all() <= paper.roomMm();
+    return of(pages, follow, last, rest);
   }
 
   private static BeforePages of(
       List<CautionPage> pages, boolean follow, double lastMm, Below below) {
     boolean checkFirst = !follow && below.checkFirst(lastMm);
-    double here = below.all() - (checkFirst ? CHECK_MM : 0);
-    return new BeforePages(pages, follow, checkFirst, here <= below.roomMm(), below.contents());
+    double here = below.all() - (checkFirst ? below.barsMm() : 0);
+    return new BeforePages(
+        pages, follow, below.barsMm() == 0, checkFirst, here <= below.roomMm(), below.contents());
   }
 
-  /** What goes below the cautions: the contents with the bars, and the findings. */
+  /** What goes below the cautions: the contents, the bars if they stand nowhere, the findings. */
   private record Below(
       List<List<List<Outline.Entry>>> contents,
       double contentsMm,
+      double barsMm,
       double findingsMm,
       double roomMm) {
     double all() {
-      return contentsMm + findingsMm;
+      return contentsMm + barsMm + findingsMm;
+    }
+
+    Below withoutBars() {
+      return new Below(contents, contentsMm, 0, findingsMm, roomMm);
     }
 
     /** Whether the bars find room above the contents only, where they would take a page below. */
     boolean checkFirst(double lastMm) {
-      boolean wouldHelp = all() - CHECK_MM <= roomMm || contentsMm > roomMm;
-      return all() > roomMm && wouldHelp && lastMm + CHECK_MM <= roomMm;
+      boolean wouldHelp = all() - barsMm <= roomMm || contentsMm + barsMm > roomMm;
+      return barsMm > 0 && all() > roomMm && wouldHelp && lastMm + barsMm <= roomMm;
     }
   }
 

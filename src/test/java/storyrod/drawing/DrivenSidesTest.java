@@ -91,7 +91,7 @@ class DrivenSidesTest {
     "sideboard, 36, BACK",
     "sideboard, 37, BACK",
     "sideboard, 46, BACK",
-    "nightstand, 35, BACK",
+    "nightstand, 37, BACK",
     "window-bench, 26, BACK",
     "dining-table, 25, BOTTOM"
   })

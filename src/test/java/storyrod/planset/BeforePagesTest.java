@@ -62,6 +62,18 @@ class BeforePagesTest {
     assertFalse(full.findingsHere());
   }
 
+  /** Cautions that need a page of their own leave the bars the lower half of the first. */
+  @Test
+  void barsStandBelowHowToReadThePlanWhereCautionsHaveAPage() {
+    List<Caution> many =
+        Collections.nCopies(60, new Caution("Take care, and keep your hands off.", "1"));
+    List<Outline.Entry> contents = steps(70, "Cut the grooves in the sides and three more parts");
+    BeforePages placed = BeforePages.of(new Notes(many, List.of()), contents, PRINT);
+    assertTrue(placed.pages().getFirst().breaks());
+    assertTrue(placed.checkAtReading() && !placed.checkFirst());
+    assertFalse(before(contents, 0).checkAtReading());
+  }
+
   /** Of the long titles each takes two lines: half of the entries are more than half as high. */
   @Test
   void columnsOfTheContentsAreBrokenWhereBothAreAsHigh() {

@@ -45,9 +45,11 @@ class StepWordsTest {
   }
 
   static List<StepText> steps(String project) throws IOException {
-    Diagnostics diagnostics = new Diagnostics();
-    Piece piece = piece(project);
-    BuildPlan plan = Planner.plan(piece, diagnostics).orElseThrow();
+    return steps(piece(project));
+  }
+
+  static List<StepText> steps(Piece piece) {
+    BuildPlan plan = Planner.plan(piece, new Diagnostics()).orElseThrow();
     StepWriter writer = new StepWriter(piece, Words.ENGLISH, new Templates(), plan);
     return plan.steps().stream().map(writer::write).toList();
   }
@@ -285,7 +287,7 @@ class StepWordsTest {
     StepText right =
         titled(
             bookcase,
-            "Glue the right side strip and the lower shelf strip to the right side and the bottom");
+            "Glue the right side strip and the bottom strip to the right side and the bottom");
     assertEquals(clampsOff(bookcase, left), right.sentences().getFirst());
     assertEquals(
         "It still lies on its back: see that the battens under it leave room for the jaws.",
