@@ -35,16 +35,19 @@ class AlikeBoardsTest {
   void theStepThatChoosesThemShowsEachLookOnce() {
     Drawing drawn =
         TABLE.build().steps().stream()
-            .filter(step -> step.verb() == Verb.CHOOSE)
+            .filter(step -> step.verb() == Verb.CHOOSE && step.targets().contains("top.slab"))
             .flatMap(step -> GridPicture.of(TABLE.piece(), TABLE.stock(), step).stream())
             .findFirst()
             .orElseThrow()
             .drawn(new Size(190, 90));
-    long boards =
+    String mark = topBoards().getFirst().piece().parts().getFirst().mark();
+    List<String> titles =
         drawn.elements().stream()
             .filter(Group.class::isInstance)
-            .filter(each -> ((Group) each).title().startsWith("Slab"))
-            .count();
-    assertEquals(topBoards().size(), boards);
+            .map(Group.class::cast)
+            .filter(each -> each.mark().equals(mark))
+            .map(Group::title)
+            .toList();
+    assertEquals(List.of("D Slab"), titles);
   }
 }
