@@ -987,7 +987,7 @@
   <@title onlyPanels?then("Sand " + plains(parts), "Sand the inside faces")/>
   <#assign grit = (finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")>
   <#if oneFace?size gt 0>
-    <@say "Sand the face that will look inwards on " + lettersOf(oneFace) + ", along the grain" + grit + "."/>
+    <@say "Sand each face that will look inwards on " + lettersOf(oneFace) + ", along the grain" + grit + "."/>
   </#if>
   <#if bothFaces?size gt 0>
     <@say "Sand both faces of " + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then("the others, ", "") + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + ", along the grain" + (oneFace?size gt 0)?then("", grit) + "."/>

@@ -977,7 +977,7 @@
   <@title onlyPanels?then(plains(parts), "Innenflächen") + " schleifen"/>
   <#assign grit = (finish.sandTo gt 0)?then(", bis Körnung " + finish.sandTo, "")>
   <#if oneFace?size gt 0>
-    <@say "Fläche, die nach innen zeigen wird, an " + lettersOf(oneFace) + " in Faserrichtung schleifen" + grit + "."/>
+    <@say "Jede Fläche, die nach innen zeigen wird, an " + lettersOf(oneFace) + " in Faserrichtung schleifen" + grit + "."/>
   </#if>
   <#if bothFaces?size gt 0>
     <@say "Beide Flächen von " + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then(", den übrigen,", "") + " in Faserrichtung schleifen" + (oneFace?size gt 0)?then("", grit) + "."/>

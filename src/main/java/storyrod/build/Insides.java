@@ -41,11 +41,12 @@ public final class Insides {
     return !faces(part).isEmpty();
   }
 
-  /** The broad faces of a part that are hard to sand once it is built in. */
+  /** The broad faces of a part that are hard to sand once it is built in; of a square one, any. */
   public List<Face> faces(Part part) {
     List<Part> others = others(part);
-    return Stream.of(-1, 1)
-        .map(sign -> Face.of(part.thickness(), sign))
+    boolean isSquare = part.finishedWidth().equals(part.finishedThickness());
+    return (isSquare ? Stream.of(part.thickness(), part.width()) : Stream.of(part.thickness()))
+        .flatMap(axis -> Stream.of(Face.of(axis, -1), Face.of(axis, 1)))
         .filter(face -> isHard(part, face, others))
         .toList();
   }

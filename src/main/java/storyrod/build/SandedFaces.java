@@ -21,11 +21,16 @@ public final class SandedFaces {
     this.early = new PreFinished(piece);
   }
 
-  /** One or two faces, in the frame of the piece; none of a part that waits. */
+  /** In the frame of the piece: two at most, but of a square part; none of a part that waits. */
   public List<Face> of(Part part) {
     return isPanel(part)
         ? Stream.of(-1, 1).map(sign -> Face.of(part.thickness(), sign)).toList()
         : insides.faces(part);
+  }
+
+  /** Whether these are the two faces of a board. */
+  public static boolean areBoth(List<Face> faces) {
+    return faces.size() == 2 && faces.getFirst().opposite() == faces.getLast();
   }
 
   private boolean isPanel(Part part) {

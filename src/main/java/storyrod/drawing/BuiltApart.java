@@ -33,6 +33,11 @@ record BuiltApart(Piece piece, List<List<String>> things) {
     return things.size() < 2 ? Map.of() : SideBySide.of(view, drawn);
   }
 
+  /** Their names, if there are several. */
+  List<UnitName> names() {
+    return UnitName.of(piece, things.stream().map(this::parts).toList());
+  }
+
   private List<Part> parts(List<String> names) {
     return names.stream().map(piece::part).toList();
   }

@@ -31,12 +31,20 @@ record FlatPart(Part part, Face shown, Face up, Box box, List<Cut> cuts) {
   }
 
   static FlatPart of(Part part) {
-    Turn turn = turn(part);
+    return of(part, turn(part));
+  }
+
+  /** The same part with another face to the front, not an end. */
+  static FlatPart showing(Part part, Face shown) {
+    return of(part, Turn.with(part.box(), of(part).right(), shown));
+  }
+
+  private static FlatPart of(Part part, Turn turn) {
     Box box =
         new Box(
             new Range(Length.ZERO, part.finishedLength()),
-            new Range(Length.ZERO, part.finishedThickness()),
-            new Range(Length.ZERO, part.finishedWidth()));
+            new Range(Length.ZERO, part.box().size(turn.back().axis())),
+            new Range(Length.ZERO, part.box().size(turn.up().axis())));
     return new FlatPart(
         part, turn.back().opposite(), turn.up(), box, new TurnedCuts(turn).of(part.cuts()));
   }

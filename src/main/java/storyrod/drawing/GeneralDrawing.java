@@ -24,6 +24,10 @@ final class GeneralDrawing {
   private static final double BETWEEN_VIEWS = 8;
   private static final double LEAST_BESIDE = 13;
   static final double MARGIN = 1;
+
+  /** Nearer to a letter a name is read together with it. */
+  private static final double CAPTION_BESIDE = 4;
+
   private static final double CAPTION_BELOW = 3.5;
   private static final double CAPTION_ABOVE = 2;
   private static final int MOST_TRIES = 4;
@@ -205,9 +209,11 @@ final class GeneralDrawing {
           view.face() == Face.TOP
               ? new At(bounds.left(), bounds.top() - CAPTION_ABOVE - size)
               : new At(middle, bounds.bottom() + CAPTION_BELOW);
-      Optional<At> corner = new FreePlace(paper, area).near(wished, width, size);
+      Optional<At> corner =
+          new FreePlace(paper, area)
+              .near(wished.plus(-CAPTION_BESIDE, 0), width + 2 * CAPTION_BESIDE, size);
       corner
-          .map(at -> at.plus(0, size * TextSetting.ASCENT))
+          .map(at -> at.plus(CAPTION_BESIDE, size * TextSetting.ASCENT))
           .ifPresent(at -> paper.add(new Text(TextStyle.NOTE, at, Anchor.START, true, words)));
       return corner.isPresent();
     }

@@ -12,6 +12,8 @@ import storyrod.build.SandedFaces;
 import storyrod.build.ShowFaces;
 import storyrod.build.Verb;
 import storyrod.description.StockKind;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Face;
 import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
@@ -96,26 +98,30 @@ final class GridPicture implements PicturedStep {
             ? mark.shown()
             : Strips.byMark(piece, step).get(mark.mark()).getFirst();
     Set<Cut> later = new ByThen(plan).made(part, number -> number > step.number());
-    FlatPart flat = FlatPart.of(part);
-    List<Cut> made =
-        IntStream.range(0, part.cuts().size())
-            .filter(i -> !later.contains(part.cuts().get(i)))
-            .mapToObj(i -> flat.cuts().get(i))
-            .toList();
+    return new SandedFaces(piece).of(part).stream().map(face -> sanded(piece, part, later, face));
+  }
+
+  private static SandTile sanded(Piece piece, Part part, Set<Cut> later, Face face) {
+    FlatPart usual = FlatPart.of(part);
+    Face name = usual.turned(face);
+    FlatPart whole = name.axis() == Axis.Y ? usual : FlatPart.showing(part, face);
+    FlatPart flat = whole.with(made(whole, later));
     Words words = piece.description().words();
-    return new SandedFaces(piece)
-        .of(part).stream()
-            .map(
-                face ->
-                    new SandTile(
-                        flat.with(made),
-                        flat.turned(face),
-                        List.of(
-                            words.say(
-                                "step.sand.face",
-                                mark.mark(),
-                                words.say("part.face." + face.word())),
-                            mark.mark())));
+    String caption =
+        words.say("step.sand.face", part.mark(), words.say("part.face." + face.word()));
+    return new SandTile(
+        flat,
+        flat.turned(face),
+        name,
+        SandedArea.of(piece, flat, flat.turned(face)),
+        List.of(caption, part.mark()));
+  }
+
+  private static List<Cut> made(FlatPart whole, Set<Cut> later) {
+    return IntStream.range(0, whole.cuts().size())
+        .filter(i -> !later.contains(whole.part().cuts().get(i)))
+        .mapToObj(whole.cuts()::get)
+        .toList();
   }
 
   private static List<SheetTile> sheets(Piece piece, StockPlan stock, Step step) {
@@ -132,13 +138,15 @@ final class GridPicture implements PicturedStep {
     String key = plan.stock().kind() == StockKind.SHEET ? "layout.sheet" : "layout.board";
     String thick = Notation.of(piece).format().format(plan.stock().thickness().value());
     int count = plan.sheets().size();
-    return IntStream.range(0, count)
-        .mapToObj(
-            i ->
-                new SheetTile(
-                    SawnPiece.of(plan.sheets().get(i), piece),
-                    marks,
-                    List.of(words.say("step.sheet.of", thick, words.say(key, i + 1, count)))));
+    return SawnAlike.of(plan.sheets().stream().map(each -> SawnPiece.of(each, piece)).toList())
+        .stream()
+        .map(
+            alike -> {
+              String name =
+                  words.say(alike.numbers().size() == 1 ? key : key + "s", alike.range(), count);
+              return new SheetTile(
+                  alike.piece(), marks, List.of(words.say("step.sheet.of", thick, name)));
+            });
   }
 
   @Override

@@ -40,17 +40,16 @@ final class MountPicture implements PicturedStep {
   private static final double LAST_STRETCH = 0.25;
 
   private final Step step;
-  private final Notation notation;
+  private final Piece piece;
   private final List<Hardware> hardware;
   private final List<Hardware> on;
   private final List<List<Part>> things;
   private final List<Part> parts;
   private final Shot shot;
 
-  private MountPicture(
-      Step step, Notation notation, List<List<Part>> things, StepHardware hardware) {
+  private MountPicture(Step step, Piece piece, List<List<Part>> things, StepHardware hardware) {
     this.step = step;
-    this.notation = notation;
+    this.piece = piece;
     this.hardware = hardware.coming();
     this.on = hardware.on();
     this.things = things;
@@ -60,7 +59,7 @@ final class MountPicture implements PicturedStep {
 
   private MountPicture(MountPicture whole, Shot shot) {
     this.step = whole.step;
-    this.notation = whole.notation;
+    this.piece = whole.piece;
     this.hardware = whole.hardware;
     this.on = whole.on;
     this.things = whole.things;
@@ -73,21 +72,19 @@ final class MountPicture implements PicturedStep {
       Supplier<Piece> then, BuildPlan plan, Step step, StepHardware hardware) {
     return hardware.coming().isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            clearest(
-                step, Notation.of(then.get()), new Standing(then.get(), plan, step), hardware));
+        : Optional.of(clearest(step, then.get(), new Standing(then.get(), plan, step), hardware));
   }
 
   /** With what hangs in the piece in its place, or out of it where more is seen so. */
   private static MountPicture clearest(
-      Step step, Notation notation, Standing standing, StepHardware mounted) {
+      Step step, Piece piece, Standing standing, StepHardware mounted) {
     List<List<Part>> there = standing.around(hosts(mounted.coming()));
     List<List<Part>> apart = standing.takenOut(hosts(mounted.coming()));
-    MountPicture hung = new MountPicture(step, notation, there, mounted);
+    MountPicture hung = new MountPicture(step, piece, there, mounted);
     if (hung.shot.seen() >= ENOUGH_SEEN || apart.equals(there)) {
       return hung.cleared();
     }
-    MountPicture out = new MountPicture(step, notation, apart, mounted);
+    MountPicture out = new MountPicture(step, piece, apart, mounted);
     return (out.shot.seen() > hung.shot.seen() + CLEARLY ? out : hung).cleared();
   }
 
@@ -152,9 +149,11 @@ final class MountPicture implements PicturedStep {
   }
 
   private Shot shot(View view, Picture picture) {
-    Picture.Notes notes = new Picture.Notes(List.of(), arrows(picture.fittings()), hosts(hardware));
+    Picture.Notes notes =
+        new Picture.Notes(List.of(), arrows(picture.fittings()), hosts(hardware))
+            .naming(UnitName.of(piece, things));
     return new Shot(
-        new Inset(picture, notes, new Viewpoint(view, step.down()), notation, true),
+        new Inset(picture, notes, new Viewpoint(view, step.down()), Notation.of(piece), true),
         seen(picture, view));
   }
 

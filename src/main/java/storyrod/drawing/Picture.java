@@ -54,22 +54,29 @@ record Picture(
    * @param everyArrow whether an arrow is drawn in its full length, and over the parts, where its
    *     way is short or hidden: else no reader would know of the second of two moves
    * @param tagged whether hardware has balloons
+   * @param names of what stands side by side, each below it
    */
   record Notes(
       List<Path> trails,
       List<List<Path>> arrows,
       List<String> balloons,
       boolean everyArrow,
-      boolean tagged) {
+      boolean tagged,
+      List<UnitName> names) {
     static final Notes NONE = new Notes(List.of(), List.of(), List.of());
 
     Notes(List<Path> trails, List<List<Path>> arrows, List<String> balloons) {
-      this(trails, arrows, balloons, false, true);
+      this(trails, arrows, balloons, false, true, List.of());
     }
 
     /** The same without balloons for hardware. */
     Notes untagged() {
-      return new Notes(trails, arrows, balloons, everyArrow, false);
+      return new Notes(trails, arrows, balloons, everyArrow, false, names);
+    }
+
+    /** The same with names below what stands side by side. */
+    Notes naming(List<UnitName> others) {
+      return new Notes(trails, arrows, balloons, everyArrow, tagged, others);
     }
   }
 
@@ -113,6 +120,7 @@ record Picture(
     trails.forEach(trail -> elements.add(new Ink(fit).line(Role.TRAIL, trail)));
     elements.addAll(arrows(notes, fit));
     elements.addAll(balloons(notes, fit, fit.on(points), page));
+    elements.addAll(new UnitNames(notes.names(), seen, fit).clearOf(elements));
     return new Drawing(name, page.widthMm(), page.heightMm(), Optional.empty(), elements);
   }
 
@@ -120,7 +128,7 @@ record Picture(
   Fit fit(Notes notes, Size page) {
     double beside = beside(notes);
     double above = above(notes);
-    Size room = new Size(page.widthMm() - 2 * beside, page.heightMm() - 2 * above);
+    Size room = new Size(page.widthMm() - 2 * beside, page.heightMm() - 2 * above - below(notes));
     return Fit.into(points(trails(notes)), new At(beside, above), room);
   }
 
@@ -140,7 +148,7 @@ record Picture(
     DoubleSummaryStatistics x = points.stream().mapToDouble(At::x).summaryStatistics();
     DoubleSummaryStatistics y = points.stream().mapToDouble(At::y).summaryStatistics();
     double factor = (widthMm - 2 * beside(notes)) / Math.max(x.getMax() - x.getMin(), 1);
-    return factor * (y.getMax() - y.getMin()) + 2 * above(notes);
+    return factor * (y.getMax() - y.getMin()) + 2 * above(notes) + below(notes);
   }
 
   List<Stroke> trails(Notes notes) {
@@ -165,6 +173,10 @@ record Picture(
 
   private double above(Notes notes) {
     return isPlain(notes) ? 1 : EDGE_MM;
+  }
+
+  private static double below(Notes notes) {
+    return notes.names().isEmpty() ? 0 : UnitNames.HIGH_MM;
   }
 
   /** The area in mm², in the view, that is seen of some parts. */

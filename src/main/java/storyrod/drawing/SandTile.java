@@ -18,8 +18,11 @@ import storyrod.geometry.Face;
  *
  * @param flat the part as it is cut by then
  * @param face the flat part's front or back
+ * @param name the face as it lies in the part's drawing
+ * @param sanded of the face, in mm on the axes of the flat part
  */
-record SandTile(FlatPart flat, Face face, List<String> captions) implements PartTile {
+record SandTile(FlatPart flat, Face face, Face name, Geometry sanded, List<String> captions)
+    implements PartTile {
   @Override
   public List<Element> in(Bounds room) {
     ShortFace drawn = ShortFace.in(room, lengthMm(), widthMm());
@@ -27,12 +30,12 @@ record SandTile(FlatPart flat, Face face, List<String> captions) implements Part
     List<Element> elements = new ArrayList<>();
     for (ShortFace.Window window : drawn.windows()) {
       areas(view.whole(), drawn, window, Tone.WHITE).forEach(elements::add);
-      areas(view.nearest(), drawn, window, Tone.FRONT).forEach(elements::add);
+      areas(sanded, drawn, window, Tone.FRONT).forEach(elements::add);
     }
     drawn.breakLine().ifPresent(elements::add);
     return List.of(
         new Group(
-            Ink.id(flat.part()) + "-" + face.word(),
+            Ink.id(flat.part()) + "-" + name.word(),
             flat.part().mark(),
             flat.part().title(),
             elements));

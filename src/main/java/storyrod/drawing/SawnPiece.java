@@ -40,11 +40,28 @@ public record SawnPiece(
    *
    * @param id its name among all parts
    * @param mark the short name that equal parts share
+   * @param shared the title that it shares with others of its part, of which it is one stave or
+   *     layer
    * @param turned if its own length runs across the stock's
    * @param grained whether an arrow shows its grain
    */
   public record Laid(
-      String id, String mark, String title, Area area, boolean turned, boolean grained) {}
+      String id,
+      String mark,
+      String title,
+      String shared,
+      Area area,
+      boolean turned,
+      boolean grained) {
+    /** All that there is of its part. */
+    public Laid(String id, String mark, String title, Area area, boolean turned, boolean grained) {
+      this(id, mark, title, title, area, turned, grained);
+    }
+
+    private Laid named(String newId, String newTitle) {
+      return new Laid(newId, mark, newTitle, shared, area, turned, grained);
+    }
+  }
 
   /** A sheet or a board for a piece of furniture. */
   public static SawnPiece of(SheetLayout sheet, Piece piece) {
@@ -70,20 +87,22 @@ public record SawnPiece(
   }
 
   private static Laid laid(Placed placed, Piece piece) {
+    String whole = piece.mark(placed.mark()).title();
     return new Laid(
         placed.number().map(number -> placed.part() + "-" + number).orElse(placed.part()),
         placed.mark(),
-        title(placed, piece),
+        withKept(
+            placed.number().map(number -> numbered(whole, number, placed, piece)).orElse(whole),
+            placed,
+            piece),
+        withKept(whole, placed, piece),
         placed.area(),
         placed.turned(),
         piece.part(placed.part()).stock().grained());
   }
 
-  /** The part's title, with the marks of what is cut out of its blank. */
-  private static String title(Placed placed, Piece piece) {
-    String whole = piece.mark(placed.mark()).title();
-    String title =
-        placed.number().map(number -> numbered(whole, number, placed, piece)).orElse(whole);
+  /** A title with the marks of what is cut out of the part's blank. */
+  private static String withKept(String title, Placed placed, Piece piece) {
     return piece
         .keptBoard(placed.part())
         .map(board -> words(piece).say("layout.with", title, marks(board, piece)))
@@ -116,18 +135,15 @@ public record SawnPiece(
 
   /** Equal for pieces that look the same, whichever of some equal parts they give. */
   public SawnPiece withoutNames() {
-    List<Laid> unnamed =
-        parts.stream()
-            .map(
-                part ->
-                    new Laid(
-                        part.mark(),
-                        part.mark(),
-                        part.title(),
-                        part.area(),
-                        part.turned(),
-                        part.grained()))
-            .toList();
-    return new SawnPiece(length, width, lengthsOnly, kerf, unnamed, cuts, offcuts, defects);
+    return with(parts.stream().map(part -> part.named(part.mark(), part.shared())).toList());
+  }
+
+  /** The same with no number on its staves and layers, as it stands for others too. */
+  SawnPiece withSharedTitles() {
+    return with(parts.stream().map(part -> part.named(part.id(), part.shared())).toList());
+  }
+
+  private SawnPiece with(List<Laid> others) {
+    return new SawnPiece(length, width, lengthsOnly, kerf, others, cuts, offcuts, defects);
   }
 }

@@ -31,6 +31,7 @@ import storyrod.geometry.Range;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.Carving;
+import storyrod.piece.Slanted.Slope;
 
 /**
  * What is seen of a part with curves or slants from one of its faces, in mm on the two axes of the
@@ -40,11 +41,13 @@ final class SolidView implements Shown {
   private static final PrecisionModel GRID = new PrecisionModel(1e4);
   private static final GeometryFactory FACTORY = new GeometryFactory(GRID);
   private static final double NEAREST_MM = 0.01;
+  private static final double SAME_WAY = 1e-6;
 
   private final List<List<At>> visible;
   private final List<List<At>> hidden;
   private final Geometry whole;
   private final Geometry nearest;
+  private final Geometry surface;
 
   SolidView(FlatPart flat, Face face) {
     Solid solid = Carving.of(flat.box(), flat.cuts(), Fineness.DRAWN);
@@ -61,6 +64,27 @@ final class SolidView implements Shown {
     double reach = reach(solid, view);
     this.whole = united(solid, view, place, each -> true);
     this.nearest = united(solid, view, place, each -> depth(each, view) > reach - NEAREST_MM);
+    List<Slope> tapers = tapers(flat, face);
+    this.surface =
+        united(
+            solid,
+            view,
+            place,
+            each ->
+                depth(each, view) > reach - NEAREST_MM
+                    || tapers.stream().anyMatch(taper -> isOn(each, taper)));
+  }
+
+  /** The tapers planed or sawn on a face: they belong to it, though they lie deeper. */
+  private static List<Slope> tapers(FlatPart flat, Face face) {
+    return flat.cuts(Slope.class).stream()
+        .filter(slope -> slope.kind() == Slope.Kind.TAPER && slope.from() == face)
+        .toList();
+  }
+
+  private static boolean isOn(FlatFace face, Slope slope) {
+    double apart = slope.first().toMm().dot(slope.normal()) - face.offsetMm();
+    return face.normal().dot(slope.normal()) > 1 - SAME_WAY && Math.abs(apart) < NEAREST_MM;
   }
 
   /** All that is covered of a part as it is seen from a face, in mm, its arcs as fine chords. */
@@ -82,6 +106,20 @@ final class SolidView implements Shown {
   /** What lies nearest to the eye: the face without what is cut into it. */
   Geometry nearest() {
     return nearest;
+  }
+
+  /** The face with its tapers, without what is cut into it. */
+  Geometry surface() {
+    return surface;
+  }
+
+  /** An area without that of some faces. */
+  static Geometry without(Geometry area, List<FlatFace> faces, Function<Vector3D, At> place) {
+    List<Geometry> taken = new ArrayList<>();
+    faces.forEach(face -> taken.add(polygon(face, place)));
+    return taken.isEmpty()
+        ? area
+        : OverlayNG.overlay(area, UnaryUnionNG.union(taken, GRID), OverlayNG.DIFFERENCE, GRID);
   }
 
   /** The polygons of an area between two x, each as rings of points without the last. */
@@ -126,22 +164,22 @@ final class SolidView implements Shown {
     List<Geometry> pictures = new ArrayList<>();
     for (FlatFace face : solid.faces()) {
       if (ScreenFace.looksAt(view, face) && wanted.test(face)) {
-        pictures.add(picture(face, view, place));
+        pictures.add(polygon(face, corner -> place.apply(view.project(corner))));
       }
     }
     return UnaryUnionNG.union(pictures, GRID);
   }
 
-  private static Polygon picture(FlatFace face, View view, Function<At, At> place) {
+  private static Polygon polygon(FlatFace face, Function<Vector3D, At> place) {
     LinearRing[] openings =
-        face.openings().stream().map(ring -> ring(ring, view, place)).toArray(LinearRing[]::new);
-    return FACTORY.createPolygon(ring(face.outer(), view, place), openings);
+        face.openings().stream().map(ring -> ring(ring, place)).toArray(LinearRing[]::new);
+    return FACTORY.createPolygon(ring(face.outer(), place), openings);
   }
 
-  private static LinearRing ring(List<Vector3D> ring, View view, Function<At, At> place) {
+  private static LinearRing ring(List<Vector3D> ring, Function<Vector3D, At> place) {
     return FACTORY.createLinearRing(
         Stream.concat(ring.stream(), Stream.of(ring.getFirst()))
-            .map(corner -> place.apply(view.project(corner)))
+            .map(place)
             .map(at -> new Coordinate(GRID.makePrecise(at.x()), GRID.makePrecise(at.y())))
             .toArray(Coordinate[]::new));
   }

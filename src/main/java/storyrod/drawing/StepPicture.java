@@ -157,7 +157,8 @@ final class StepPicture implements PicturedStep {
   private Shot shot(View view) {
     Map<String, Vector3D> offsets = offsets(view);
     List<List<Path>> out = step.enters().isPresent() ? moveOut(view, offsets) : List.of();
-    Map<String, Vector3D> apart = apart(view, offsets);
+    BuiltApart built = BuiltApart.of(piece, step, List.copyOf(offsets.keySet()));
+    Map<String, Vector3D> apart = built.offsets(view, offsets);
     apart.forEach((part, by) -> offsets.merge(part, by, Vector3D::add));
     List<List<Path>> ways = BuiltApart.moved(out, apart);
     Scene scene = Scene.of(parts, offsets).wearing(hardware.on());
@@ -168,12 +169,9 @@ final class StepPicture implements PicturedStep {
             new Lazy<>(() -> Math.min(1, leastSeen(picture, view) / ENOUGH_SEEN)),
             Math.min(1, picture.leastSeen(ways, view) / ENOUGH_OF_WAY));
     Picture.Notes notes =
-        new Picture.Notes(trails, ways, marked(), step.firstMove().isPresent(), true);
+        new Picture.Notes(
+            trails, ways, marked(), step.firstMove().isPresent(), true, built.names());
     return new Shot(view, scene, picture, notes, sight);
-  }
-
-  private Map<String, Vector3D> apart(View view, Map<String, Vector3D> offsets) {
-    return BuiltApart.of(piece, step, List.copyOf(offsets.keySet())).offsets(view, offsets);
   }
 
   /** Moves each tier out past the one before it. */

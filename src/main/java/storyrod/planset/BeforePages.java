@@ -53,7 +53,19 @@ public record BeforePages(
   /** Cautions in two columns of about the same height; {@code breaks} if they begin a page. */
   public record CautionPage(boolean breaks, List<List<Caution>> columns) {}
 
+  /** Findings that stand on the page of the contents are not named by them. */
   static BeforePages of(Notes notes, List<Outline.Entry> contents, Print print) {
+    BeforePages placed = laid(notes, contents, print);
+    return placed.findingsHere
+        ? laid(notes, contents.stream().filter(each -> !isOfFindings(each)).toList(), print)
+        : placed;
+  }
+
+  private static boolean isOfFindings(Outline.Entry entry) {
+    return entry.anchor().equals(Sections.FINDINGS);
+  }
+
+  private static BeforePages laid(Notes notes, List<Outline.Entry> contents, Print print) {
     Paper paper = print.paper();
     List<Caution> cautions = notes.cautions();
     Below below =

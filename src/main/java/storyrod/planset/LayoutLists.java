@@ -5,12 +5,12 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import storyrod.drawing.SawnAlike;
 import storyrod.drawing.SawnPiece.Laid;
 import storyrod.measure.Length;
 import storyrod.measure.Unit;
 import storyrod.planset.CutReplay.Result;
 import storyrod.planset.CutReplay.Step;
-import storyrod.planset.SawnStock.Alike;
 
 /** The lists of layouts that come as CSV; lengths are decimals in the unit of the lists. */
 final class LayoutLists {
@@ -27,14 +27,14 @@ final class LayoutLists {
         new Csv("layout", "copies", "stock", "mark", "part", "x", "y", "length", "width", "turned");
     LayoutLists lists = new LayoutLists(texts);
     for (SawnStock stock : stocks) {
-      for (Alike sheet : stock.sheets()) {
+      for (SawnAlike sheet : stock.sheets()) {
         sheet.piece().parts().forEach(part -> csv.row(lists.part(stock, sheet, part)));
       }
     }
     return csv.bytes();
   }
 
-  private List<Object> part(SawnStock stock, Alike sheet, Laid part) {
+  private List<Object> part(SawnStock stock, SawnAlike sheet, Laid part) {
     return List.of(
         stock.drawingName(sheet),
         sheet.numbers().size(),
@@ -66,14 +66,14 @@ final class LayoutLists {
             "leaves_width");
     LayoutLists lists = new LayoutLists(texts);
     for (SawnStock stock : stocks) {
-      for (Alike sheet : stock.sheets()) {
+      for (SawnAlike sheet : stock.sheets()) {
         CutReplay.of(sheet.piece()).forEach(step -> csv.row(lists.cut(stock, sheet, step)));
       }
     }
     return csv.bytes();
   }
 
-  private List<Object> cut(SawnStock stock, Alike sheet, Step step) {
+  private List<Object> cut(SawnStock stock, SawnAlike sheet, Step step) {
     List<Object> row = new ArrayList<>();
     row.add(stock.drawingName(sheet));
     row.add(sheet.numbers().size());

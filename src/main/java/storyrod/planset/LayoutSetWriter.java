@@ -9,12 +9,12 @@ import java.util.stream.IntStream;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.LayoutDrawing;
 import storyrod.drawing.Notation;
+import storyrod.drawing.SawnAlike;
 import storyrod.drawing.SawnPiece;
 import storyrod.drawing.Size;
 import storyrod.drawing.SvgWriter;
 import storyrod.layout.LayoutJob.Stock;
 import storyrod.measure.Length;
-import storyrod.planset.SawnStock.Alike;
 import storyrod.words.Words;
 
 /**
@@ -67,7 +67,7 @@ public final class LayoutSetWriter {
 
   private SawnStock stock(int index) {
     Stock stock = set.job().stock().get(index);
-    List<Alike> sheets = SawnStock.alike(set.pieces(index));
+    List<SawnAlike> sheets = SawnAlike.of(set.pieces(index));
     int count = sheets.stream().mapToInt(sheet -> sheet.numbers().size()).sum();
     return new SawnStock(
         Integer.toString(index + 1),
@@ -82,7 +82,7 @@ public final class LayoutSetWriter {
     Length longest = set.job().stock().stream().map(Stock::length).reduce(Length.ZERO, Length::max);
     Size room = new Size(paper.textWidthMm(), paper.textHeightMm() * SHARE);
     Notation notation = new Notation(set.format(), texts.words());
-    for (Alike sheet : stock.sheets()) {
+    for (SawnAlike sheet : stock.sheets()) {
       SawnPiece piece = sheet.piece();
       drawings.put(
           stock.drawingName(sheet),

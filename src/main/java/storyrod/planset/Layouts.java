@@ -12,9 +12,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.Packing;
+import storyrod.drawing.SawnAlike;
 import storyrod.planset.CutReplay.Result;
 import storyrod.planset.CutReplay.Step;
-import storyrod.planset.SawnStock.Alike;
 
 /** The layouts of sheets and lengths, one entry for each stock. */
 public record Layouts(List<Stock> stocks) {
@@ -160,13 +160,13 @@ public record Layouts(List<Stock> stocks) {
 
   private static Stock stock(SawnStock stock, Print print) {
     List<Sheet> sheets = new ArrayList<>();
-    for (Alike sheet : stock.sheets()) {
+    for (SawnAlike sheet : stock.sheets()) {
       sheets.add(sheet(stock, sheet, print));
     }
     return new Stock(stock.title(), stock.size(), stock.bound(), sheets);
   }
 
-  private static Sheet sheet(SawnStock stock, Alike sheet, Print print) {
+  private static Sheet sheet(SawnStock stock, SawnAlike sheet, Print print) {
     boolean isFirst = sheet == stock.sheets().getFirst();
     String heading = stock.count() > 1 ? heading(stock, sheet, print.texts()) : "";
     List<List<Cut>> columns =
@@ -187,7 +187,7 @@ public record Layouts(List<Stock> stocks) {
     return new Sheet(isFirst, head, heading, sheet.piece().lengthsOnly(), box, columns, breaks);
   }
 
-  private static String heading(SawnStock stock, Alike sheet, Texts texts) {
+  private static String heading(SawnStock stock, SawnAlike sheet, Texts texts) {
     String what = "layout." + stock.noun();
     return texts.say(sheet.numbers().size() == 1 ? what : what + "s", sheet.range(), stock.count());
   }
@@ -211,7 +211,7 @@ public record Layouts(List<Stock> stocks) {
     return rows * TableHeights.ROW_MM;
   }
 
-  private static List<Cut> cuts(SawnStock stock, Alike sheet, Texts texts) {
+  private static List<Cut> cuts(SawnStock stock, SawnAlike sheet, Texts texts) {
     return CutReplay.of(sheet.piece()).stream().map(step -> cut(stock, step, texts)).toList();
   }
 

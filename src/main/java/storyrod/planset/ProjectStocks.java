@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 import storyrod.description.StockEntry;
 import storyrod.description.StockKind;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.SawnAlike;
 import storyrod.drawing.SawnPiece;
-import storyrod.planset.SawnStock.Alike;
 import storyrod.stock.StockPlan.Missing;
 import storyrod.stock.StockPlan.SheetLayout;
 import storyrod.stock.StockPlan.SheetPlan;
@@ -69,7 +69,7 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
             onHand.isPresent()
                 ? texts.say("layout.from-hand." + noun, pieces.size())
                 : bound(plan, noun, texts) + missing(plan, texts),
-            SawnStock.alike(pieces));
+            SawnAlike.of(pieces));
     return new ProjectStocks(stock, entry, places);
   }
 
@@ -111,7 +111,7 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
   }
 
   /** The drawing of the first of some pieces that are alike. */
-  Drawing drawing(PlanSet set, Alike sheet) {
+  Drawing drawing(PlanSet set, SawnAlike sheet) {
     List<Drawing> all = set.drawings().layouts().getOrDefault(entry.name(), List.of());
     int place = places.get(sheet.first() - 1);
     if (place >= all.size()) {

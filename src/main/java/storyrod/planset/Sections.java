@@ -13,6 +13,9 @@ import storyrod.planset.Outline.Entry;
  * by the words {@code NAME.title}.
  */
 final class Sections {
+  /** The anchor of what the checks found. */
+  static final String FINDINGS = "findings";
+
   private static final Map<String, Function<Pages, List<Entry>>> ALL = new LinkedHashMap<>();
 
   static {
@@ -103,7 +106,7 @@ final class Sections {
     List<Entry> entries = new ArrayList<>();
     entries.add(Entry.bookmark("before", pages.say("before.title")));
     if (pages.end().findingsFirst()) {
-      entries.add(Entry.bookmark("findings", pages.say("findings.title")));
+      entries.add(Entry.bookmark(FINDINGS, pages.say("findings.title")));
     }
     return entries;
   }
@@ -163,7 +166,7 @@ final class Sections {
     List<Entry> entries = new ArrayList<>();
     entries.addAll(where(pages.finish().isPresent(), pages, "finish", "finish.title"));
     boolean last = !pages.notes().findings().isEmpty() && !pages.end().findingsFirst();
-    entries.addAll(where(last, pages, "findings", "findings.title"));
+    entries.addAll(where(last, pages, FINDINGS, "findings.title"));
     return entries;
   }
 

@@ -166,7 +166,8 @@ final class StepData {
             .toList();
     Map<Boolean, List<String>> both =
         step.targets().stream()
-            .collect(Collectors.partitioningBy(name -> faces.of(piece.part(name)).size() == 2));
+            .collect(
+                Collectors.partitioningBy(name -> SandedFaces.areBoth(faces.of(piece.part(name)))));
     return Map.of(
         "bothFaces",
         phrases.marks(both.get(true)),

@@ -329,4 +329,33 @@ class GeneralDrawingTest {
   private static double volume(Solid solid) {
     return solid.faces().stream().mapToDouble(face -> face.offsetMm() * face.areaMm2()).sum() / 3;
   }
+
+  /** "A front" is no name of a view. */
+  @TestFactory
+  List<DynamicTest> noNameOfAViewStandsBesideTheLetterOfASection() {
+    return AllProjects.each(
+        sample -> {
+          for (GeneralSheet sheet : sample.set().drawings().general()) {
+            List<PlacedText> texts = texts(sheet.drawing(), Drawing.TextStyle.NOTE);
+            for (PlacedText letter : texts(sheet.drawing(), Drawing.TextStyle.MARK)) {
+              texts.forEach(text -> assertFalse(isBeside(letter, text), text.text()));
+            }
+          }
+        });
+  }
+
+  private static List<PlacedText> texts(Drawing drawing, Drawing.TextStyle style) {
+    return drawing.elements().stream()
+        .filter(Drawing.Text.class::isInstance)
+        .map(Drawing.Text.class::cast)
+        .filter(text -> text.style() == style)
+        .map(PlacedText::of)
+        .toList();
+  }
+
+  private static boolean isBeside(PlacedText letter, PlacedText text) {
+    boolean inLine = letter.top() < text.bottom() && text.top() < letter.bottom();
+    double gap = Math.max(text.left() - letter.right(), letter.left() - text.right());
+    return inLine && gap < 3.5;
+  }
 }

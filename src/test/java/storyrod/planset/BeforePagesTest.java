@@ -87,4 +87,21 @@ class BeforePagesTest {
     assertEquals(lines.size(), sizes.getFirst() + sizes.getLast());
     assertTrue(sizes.getFirst() + 4 < sizes.getLast(), sizes.toString());
   }
+
+  /** A line for them would stand out of the order of the pages. */
+  @Test
+  void findingsOnThePageOfTheContentsAreNotNamedByThem() {
+    assertFalse(namesFindings(20));
+    assertTrue(namesFindings(70));
+  }
+
+  private static boolean namesFindings(int steps) {
+    List<Outline.Entry> lines =
+        new ArrayList<>(steps(steps, "Cut the grooves in the sides, the fronts and three more"));
+    lines.add(Outline.Entry.of("findings", "Worth knowing"));
+    return before(lines, 8).contents().stream()
+        .flatMap(List::stream)
+        .flatMap(List::stream)
+        .anyMatch(line -> line.anchor().equals("findings"));
+  }
 }

@@ -267,7 +267,7 @@ class StepWordsTest {
   void partsOfInnerLevelsAreSandedBeforeTheyFaceEachOther() {
     assertSays(
         titled(table, "Sand the inside faces"),
-        "Sand the face that will look inwards on A × 4, B × 2 and C × 2, along the grain, up to"
+        "Sand each face that will look inwards on A × 4, B × 2 and C × 2, along the grain, up to"
             + " grit 220.");
   }
 
