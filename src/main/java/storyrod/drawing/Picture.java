@@ -39,6 +39,9 @@ record Picture(
 
   private static final double ARROW_MM = 10;
 
+  /** A shorter arrow is all head, a wedge that says nothing; the trail shows the way without it. */
+  static final double WITH_SHAFT_MM = 4.5;
+
   /** From one arrow's head to the next. */
   private static final double HEADS_MM = 3.2;
 
@@ -222,11 +225,12 @@ record Picture(
     return groups;
   }
 
-  /** The arrows, none so near to one before it that their heads would meet. */
+  /** The arrows with a shaft, none so near to one before it that their heads would meet. */
   private List<Arrow> arrows(Notes notes, Fit fit) {
     List<Arrow> arrows = new ArrayList<>();
     for (List<Path> paths : notes.arrows()) {
       arrow(paths, notes, fit)
+          .filter(each -> each.from().distance(each.to()) > WITH_SHAFT_MM)
           .filter(
               each -> arrows.stream().allMatch(other -> each.to().distance(other.to()) > HEADS_MM))
           .ifPresent(arrows::add);
