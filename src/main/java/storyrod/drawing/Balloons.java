@@ -58,6 +58,11 @@ final class Balloons {
     return 2 * (1 + (int) ((heightMm - 2 * EDGE_MM) / SPACING_MM));
   }
 
+  /** Whether so many can be pushed together beside a picture without a mark on another. */
+  static boolean canStand(int count, double heightMm) {
+    return Math.ceilDiv(count, 2) * RADIUS_MM <= heightMm;
+  }
+
   /** Balloons for tips, in an order from the top left to the bottom right. */
   List<Balloon> placed(List<Tip> tips) {
     List<Tip> sorted = new ArrayList<>(tips);

@@ -267,6 +267,9 @@ record Picture(
     if (notes.tagged()) {
       tips.addAll(new HardwareTips(fit, this).upTo(MOST_BALLOONS - tips.size()));
     }
+    if (!Balloons.canStand(tips.size(), page.heightMm())) {
+      return List.of(); // the exploded views have them, a page for each sixteen
+    }
     double left = drawn.stream().mapToDouble(At::x).min().orElse(0) - BESIDE_MM;
     double right = drawn.stream().mapToDouble(At::x).max().orElse(0) + BESIDE_MM;
     return new Balloons(left, right, EDGE_MM, page.heightMm() - EDGE_MM).placed(tips);
