@@ -16,7 +16,6 @@ import storyrod.description.ItemKind;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
-import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.KeptCutout;
 import storyrod.piece.Nesting;
@@ -131,14 +130,7 @@ final class Reveals {
   }
 
   private static Box around(List<Part> parts) {
-    return new Box(range(parts, Axis.X), range(parts, Axis.Y), range(parts, Axis.Z));
-  }
-
-  private static Range range(List<Part> parts, Axis axis) {
-    List<Range> all = parts.stream().map(part -> part.bounds().on(axis)).toList();
-    return new Range(
-        all.stream().map(Range::from).reduce(Length::min).orElseThrow(),
-        all.stream().map(Range::to).reduce(Length::max).orElseThrow());
+    return parts.stream().map(Part::bounds).reduce(Box::around).orElseThrow();
   }
 
   /** How far the nearest part lies beyond a face, of those that stand beside it. */

@@ -52,13 +52,6 @@ public record Surround(Piece piece) {
   }
 
   private static Box around(List<Part> parts) {
-    return new Box(range(parts, Axis.X), range(parts, Axis.Y), range(parts, Axis.Z));
-  }
-
-  private static Range range(List<Part> parts, Axis axis) {
-    List<Range> all = parts.stream().map(part -> part.bounds().on(axis)).toList();
-    return new Range(
-        all.stream().map(Range::from).reduce(Length::min).orElseThrow(),
-        all.stream().map(Range::to).reduce(Length::max).orElseThrow());
+    return parts.stream().map(Part::bounds).reduce(Box::around).orElseThrow();
   }
 }
