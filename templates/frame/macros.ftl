@@ -3,6 +3,9 @@
 <#macro head section><div class="head"><table class="head-line"><tr><td><#if cover.name?length gt 60>${cover.name[0..<57]}…<#else>${cover.name}</#if></td><td class="right">${section}</td></tr></table></div></#macro>
 <#-- A drawing in its place, or smaller by a factor where what stands with it leaves less. -->
 <#macro drawing box fit=1><div class="drawing" data-name="${box.name}" style="width:${box.widthMm * fit}mm;height:${box.heightMm * fit}mm"></div></#macro>
+<#-- The classes of a page that shows a drawing in its place: it is turned where that is wider than an upright one.
+     Gets: paper. -->
+<#function sheet box><#return paper.turnsFor(box.widthMm)?then('section turned', 'section')></#function>
 <#-- A size, or several; in both units what stands in brackets takes a line of its own. -->
 <#macro figure text><#if text?contains(' [')>${text?keep_before(' [')}<br/>[${text?keep_after(' [')}<#else>${text}</#if></#macro>
 <#-- The band that marks a page of a preview. Gets: edition.preview. -->

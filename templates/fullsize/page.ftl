@@ -2,7 +2,7 @@
      lead, drawing: a drawing's place, which must not be shrunk). -->
 <#import "/frame/macros.ftl" as frame>
 <#list templates.sheets as sheet>
-<div class="section"<#if sheet?is_first> id="fullsize"</#if>>
+<div class="${frame.sheet(sheet.drawing)}"<#if sheet?is_first> id="fullsize"</#if>>
 <@frame.head say('fullsize.title')/>
 <div class="full-size" id="${sheet.drawing.name}">
 <div class="part-title">${sheet.heading}</div>

@@ -4,7 +4,7 @@
 <#import "/frame/macros.ftl" as frame>
 <#macro field name value class=""><td class="${class}"><span class="field">${say('block.' + name)}</span>${value}</td></#macro>
 <#list general.pages as page>
-<div class="section"<#if page?is_first> id="general"</#if>>
+<div class="${frame.sheet(page?first.drawing)}"<#if page?is_first> id="general"</#if>>
 <@frame.head say('general.title')/>
 <#list page as entry>
 <div class="part" id="${entry.anchor}">

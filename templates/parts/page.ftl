@@ -4,7 +4,7 @@
 <#import "/frame/macros.ftl" as frame>
 <#macro field name value class=""><td class="${class}"><span class="field">${say('block.' + name)}</span>${value}</td></#macro>
 <#list parts.pages as page>
-<div class="section"<#if page?is_first> id="parts"</#if>>
+<div class="${frame.sheet(page?first.drawing)}"<#if page?is_first> id="parts"</#if>>
 <@frame.head say('parts.head', frame.once(page?map(part -> part.mark))?join(', '))/>
 <#list page as part>
 <div class="part" id="${part.anchor}">

@@ -11,6 +11,9 @@
   @top-left { content: normal; }
   @bottom-left { content: normal; }
 }
+@page turned { size: ${paper.heightMm}mm ${paper.widthMm}mm; }
+/* The width that a turned page has for text: a page's own is that of the first. */
+.turned { page: turned; width: ${paper.heightMm - 2 * paper.sideMm}mm; }
 * { margin: 0; padding: 0; }
 body { font-family: Roboto; font-size: 9.5pt; line-height: 1.42; color: #1a1d1f; }
 .head { position: running(head); }

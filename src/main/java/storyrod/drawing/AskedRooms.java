@@ -43,6 +43,11 @@ final class AskedRooms implements Rooms {
   }
 
   @Override
+  public Size turnedPage() {
+    return ask(Rooms::turnedPage);
+  }
+
+  @Override
   public Size cover() {
     return ask(Rooms::cover);
   }
@@ -70,6 +75,11 @@ final class AskedRooms implements Rooms {
   @Override
   public Size fullSize() {
     return ask(Rooms::fullSize);
+  }
+
+  @Override
+  public Size turnedFullSize() {
+    return ask(Rooms::turnedFullSize);
   }
 
   @Override

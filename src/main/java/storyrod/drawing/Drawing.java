@@ -17,6 +17,11 @@ public record Drawing(
     elements = List.copyOf(elements);
   }
 
+  /** Millimetres on paper for one of the piece; 0 of a drawing without a scale. */
+  double factor() {
+    return scale.map(Scale::factor).orElse(0.0);
+  }
+
   /** The same under another name. */
   Drawing named(String other) {
     return new Drawing(other, widthMm, heightMm, scale, elements);

@@ -41,7 +41,7 @@ public final class DrawingOffice {
     exploded = new Kept<>(new ExplodedViews(piece, build, hardware)::draw);
     joints = new Kept<>(JointSheets.of(piece, hardware));
     layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
-    templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms.fullSize()));
+    templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms));
     slides =
         new Kept<>(rooms -> SlideLines.of(piece, build.steps(), hardware, rooms.besideSentences()));
     build.steps().parallelStream()

@@ -55,7 +55,7 @@ final class GeneralSheets {
       return (some, area) ->
           plans.stream()
               .flatMap(plan -> GeneralDrawing.fitting(plan, some, area).stream())
-              .reduce((one, other) -> factor(other) > factor(one) ? other : one);
+              .reduce((one, other) -> other.factor() > one.factor() ? other : one);
     }
   }
 
@@ -66,8 +66,22 @@ final class GeneralSheets {
     }
   }
 
-  /** A general drawing with all the sizes that it may have, the largest first. */
-  private record Choices(Wish wish, List<Drawing> drawings) {
+  /**
+   * A general drawing with all the sizes that it may have, the largest first.
+   *
+   * @param turned how it is on a turned page, if that is clearly larger
+   */
+  private record Choices(Wish wish, List<Drawing> drawings, Lazy<Optional<Drawing>> turned) {
+    /** Alone on a turned page, if that is clearly larger. */
+    Choices orTurned() {
+      return turned.get().map(each -> new Choices(wish, List.of(each), turned)).orElse(this);
+    }
+
+    /** The drawing that has a page to itself. */
+    Drawing alone(Drawing upright) {
+      return TurnedPage.larger(turned.get(), upright);
+    }
+
     boolean isNamed(String name) {
       return drawings.stream().anyMatch(each -> each.name().equals(name));
     }
@@ -119,7 +133,7 @@ final class GeneralSheets {
         factor = larger;
       }
     }
-    double largest = factor(Fitting.of(best.getFirst()), 1);
+    double largest = factor(best.subList(0, 1));
     return sheets(best, whole.section(), largest).filter(each -> !each.drawings.isEmpty()).toList();
   }
 
@@ -131,12 +145,22 @@ final class GeneralSheets {
                 plan ->
                     section
                         .flatMap(beside -> paired(plan, beside, largest))
-                        .orElseGet(() -> choices(Wish.of(plan), largest)));
+                        .orElseGet(() -> view(plan, largest)));
     List<Choices> all = each.toList();
     boolean isPaired = all.stream().anyMatch(some -> some.isNamed(PAIR));
     return Stream.concat(
         all.stream(),
         section.stream().filter(plan -> !isPaired).map(plan -> choices(Wish.of(plan), 1)));
+  }
+
+  /** Views; that from the front decides on a page for itself where it is larger on a turned one. */
+  private Choices view(Plan plan, double largest) {
+    Choices choices = choices(Wish.of(plan), largest);
+    return showsFront(plan) ? choices.orTurned() : choices;
+  }
+
+  private static boolean showsFront(Plan plan) {
+    return GeneralDrawing.faces(plan.views()).contains(Face.FRONT);
   }
 
   /**
@@ -151,21 +175,23 @@ final class GeneralSheets {
     double sectionAlone = factor(Fitting.of(section), 1);
     double least = Math.max(sideAlone, sectionAlone * LEAST_SHARE);
     PairedDrawing pair = new PairedDrawing(PAIR, side, section);
-    return Optional.of(choices(new Wish(pair::fitting, List.of()), 1))
-        .filter(each -> !each.drawings.isEmpty() && factor(each.drawings.getFirst()) >= least);
+    Choices upright = choices(new Wish(pair::fitting, List.of()), 1);
+    return Stream.of(upright, upright.orTurned())
+        .filter(each -> !each.drawings.isEmpty() && each.drawings.getFirst().factor() >= least)
+        .findFirst();
   }
 
   private double factor(Fitting fitting, double largest) {
-    return drawn(fitting, 1, largest).map(GeneralSheets::factor).orElse(0.0);
+    return drawn(fitting, 1, largest).map(Drawing::factor).orElse(0.0);
   }
 
   /** The scale of the smallest of some drawings, each on a page of its own. */
   private double factor(List<Plan> plans) {
-    return plans.stream().mapToDouble(plan -> factor(Fitting.of(plan), 1)).min().orElse(0);
+    return plans.stream().mapToDouble(this::largest).min().orElse(0);
   }
 
-  private static double factor(Drawing drawing) {
-    return drawing.scale().map(Scale::factor).orElse(0.0);
+  private double largest(Plan plan) {
+    return view(plan, 1).drawings.stream().mapToDouble(Drawing::factor).findFirst().orElse(0);
   }
 
   private List<Choices> unit(Alike alike) {
@@ -190,39 +216,61 @@ final class GeneralSheets {
     for (double share : SMALLER) {
       if (!choices.isEmpty() && choices.getLast().heightMm() > room(share).heightMm()) {
         drawn(wish.fitting, share, largest)
-            .filter(each -> factor(each) > factor(choices.getFirst()) * LEAST_SHARE)
+            .filter(each -> each.factor() > choices.getFirst().factor() * LEAST_SHARE)
             .ifPresent(choices::add);
       }
     }
-    return new Choices(wish, choices);
+    return new Choices(
+        wish,
+        choices,
+        new Lazy<>(
+            () ->
+                choices.stream()
+                    .findFirst()
+                    .flatMap(
+                        upright -> TurnedPage.ifLarger(turned(wish.fitting, largest), upright))));
   }
 
   private Optional<Drawing> drawn(Fitting fitting, double share, double largest) {
-    List<Scale> some = scales.stream().filter(each -> each.factor() <= largest).toList();
-    return fitting.drawn(some, room(share));
+    return fitting.drawn(upTo(largest), room(share));
+  }
+
+  private Optional<Drawing> turned(Fitting fitting, double largest) {
+    return fitting.drawn(upTo(largest), room(rooms.turnedPage(), 1));
+  }
+
+  private List<Scale> upTo(double largest) {
+    return scales.stream().filter(each -> each.factor() <= largest).toList();
   }
 
   private Size room(double share) {
-    double height = rooms.page().heightMm() * share - rooms.besideGeneralMm();
-    return new Size(rooms.page().widthMm(), height);
+    return room(rooms.page(), share);
+  }
+
+  private Size room(Size page, double share) {
+    return new Size(page.widthMm(), page.heightMm() * share - rooms.besideGeneralMm());
   }
 
   private List<GeneralSheet> packed(List<Choices> all) {
-    double beside = rooms.besideGeneralMm();
     List<Packing.Item> items =
         all.stream()
-            .map(
-                each ->
-                    new Packing.Item(
-                        each.drawings.stream().map(d -> d.heightMm() + beside).toList()))
+            .map(each -> new Packing.Item(each.drawings.stream().map(this::onPageMm).toList()))
             .toList();
     List<GeneralSheet> sheets = new ArrayList<>();
     for (Packing.Page page : Packing.pages(items, rooms.page().heightMm(), MOST)) {
       for (int i = 0; i < page.choices().size(); i++) {
         Choices each = all.get(page.first() + i);
-        sheets.add(new GeneralSheet(each.drawings.get(page.choices().get(i)), each.wish.units));
+        Drawing upright = each.drawings.get(page.choices().get(i));
+        Drawing shown = page.choices().size() == 1 ? each.alone(upright) : upright;
+        sheets.add(new GeneralSheet(shown, each.wish.units));
       }
     }
     return sheets;
+  }
+
+  /** What lies on a turned page fills it. */
+  private double onPageMm(Drawing drawing) {
+    boolean isTurned = drawing.widthMm() > rooms.page().widthMm();
+    return isTurned ? rooms.page().heightMm() : drawing.heightMm() + rooms.besideGeneralMm();
   }
 }

@@ -62,8 +62,9 @@ final class PartSheets {
       for (int i = 0; i < page.choices().size(); i++) {
         int at = page.first() + i;
         Sheet sheet = sheets.get(at);
+        Drawing upright = choices.get(at).get(page.choices().get(i));
         (sheet.isBlank ? drawings.blanks : drawings.parts)
-            .put(sheet.mark.mark(), choices.get(at).get(page.choices().get(i)));
+            .put(sheet.mark.mark(), page.choices().size() == 1 ? alone(sheet, upright) : upright);
       }
     }
     return drawings;
@@ -111,8 +112,18 @@ final class PartSheets {
     return choices;
   }
 
+  /** The drawing of what has a page to itself, which lies turned where that shows it larger. */
+  private Drawing alone(Sheet sheet, Drawing upright) {
+    Size room = room(rooms.turnedPage(), sheet, 1);
+    return TurnedPage.larger(drawers.get(sheet.name()).fitting.apply(room), upright);
+  }
+
   private Size room(Sheet sheet, double share) {
-    double height = rooms.page().heightMm() * share - beside(sheet);
-    return new Size(rooms.page().widthMm(), Math.max(height, 20));
+    return room(rooms.page(), sheet, share);
+  }
+
+  private Size room(Size page, Sheet sheet, double share) {
+    double height = page.heightMm() * share - beside(sheet);
+    return new Size(page.widthMm(), Math.max(height, 20));
   }
 }

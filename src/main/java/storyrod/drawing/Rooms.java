@@ -10,6 +10,9 @@ public interface Rooms {
   /** The room for text and drawings on a page. */
   Size page();
 
+  /** The room for text and drawings on a page that is wider than high. */
+  Size turnedPage();
+
   Size cover();
 
   Size exploded();
@@ -30,6 +33,9 @@ public interface Rooms {
 
   /** The room for one sheet of a full-size template. */
   Size fullSize();
+
+  /** The same on a page that is wider than high. */
+  Size turnedFullSize();
 
   /** What stands beside a part's drawing on its page, in mm of the page's height. */
   double besidePartMm(Mark mark);

@@ -139,7 +139,7 @@ record TemplateBoard(List<FullSize> shapes, Size window) {
     return shape.lines().stream().anyMatch(path -> Clipping.holds(window, path));
   }
 
-  private int sheets() {
+  int sheets() {
     return held().size();
   }
 

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.piece.Piece;
 
 /**
@@ -14,10 +15,35 @@ public record TemplateSheets(List<FullSize> shapes, List<TemplateTile> tiles) {
     tiles = List.copyOf(tiles);
   }
 
-  /** All templates of a piece on sheets with room for a drawing each. */
-  static List<TemplateSheets> draw(Piece piece, Size page) {
-    return TemplateBoard.pack(FullSize.of(piece), TemplateTiles.window(page)).parallelStream()
-        .map(board -> TemplateTiles.of(board, page, piece.description().words()))
+  /**
+   * All templates of a piece, each on a sheet of its own or on several; turned ones if these are
+   * fewer.
+   */
+  static List<TemplateSheets> draw(Piece piece, Rooms rooms) {
+    return draw(piece, rooms.fullSize(), rooms.turnedFullSize());
+  }
+
+  /** The same on sheets with these rooms for a drawing. */
+  static List<TemplateSheets> draw(Piece piece, Size upright, Size turned) {
+    return packed(FullSize.of(piece), upright)
+        .flatMap(pack -> pack.orFewer(turned).stream())
+        .parallel()
+        .map(pack -> TemplateTiles.of(pack.board, pack.page, piece.description().words()))
         .toList();
+  }
+
+  /** Templates laid over sheets of one size. */
+  private record Pack(TemplateBoard board, Size page) {
+    /** The same templates on other sheets, if these are fewer. */
+    private List<Pack> orFewer(Size other) {
+      List<Pack> packs = packed(board.shapes(), other).toList();
+      int sheets = packs.stream().mapToInt(each -> each.board.sheets()).sum();
+      return sheets < board.sheets() ? packs : List.of(this);
+    }
+  }
+
+  private static Stream<Pack> packed(List<FullSize> shapes, Size page) {
+    return TemplateBoard.pack(shapes, TemplateTiles.window(page)).stream()
+        .map(board -> new Pack(board, page));
   }
 }

@@ -31,11 +31,7 @@ final class BlankPages {
   private static PartPages.Entry entry(Drawing drawing, KeptNotes notes, Mark mark, Paper paper) {
     Texts texts = notes.texts();
     DrawingBox box =
-        DrawingBox.within(
-            drawingName(mark.mark()),
-            drawing,
-            paper.textWidthMm(),
-            paper.roomMm() - besideMm(notes, mark, paper));
+        DrawingBox.beside(besideMm(notes, mark, paper), drawingName(mark.mark()), drawing, paper);
     return new PartPages.Entry(
         drawingName(mark.mark()),
         mark.mark(),

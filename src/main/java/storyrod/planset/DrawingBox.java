@@ -11,6 +11,12 @@ import storyrod.drawing.Scale;
  * @param scale the true scale on this paper; empty where the drawing was shrunk to fit
  */
 public record DrawingBox(String name, double widthMm, double heightMm, Optional<Scale> scale) {
+  /** A drawing on an upright page or a turned one, as its width asks, with other things beside. */
+  static DrawingBox beside(double besideMm, String name, Drawing drawing, Paper paper) {
+    Paper sheet = paper.with(drawing);
+    return within(name, drawing, sheet.textWidthMm(), sheet.roomMm() - besideMm);
+  }
+
   /** A drawing at its own size, or shrunk where the place is smaller. */
   static DrawingBox within(String name, Drawing drawing, double widthMm, double heightMm) {
     double fit = Math.min(widthMm / drawing.widthMm(), heightMm / drawing.heightMm());

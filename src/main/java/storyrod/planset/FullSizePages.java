@@ -42,10 +42,10 @@ public record FullSizePages(List<Sheet> sheets) {
   }
 
   /** The room for a sheet of some templates, under the longest lead that one of them can have. */
-  static Size room(List<FullSize> shapes, Print print) {
-    double width = print.paper().textWidthMm();
-    String lead = print.texts().say("fullsize.caution") + " " + longest(shapes, print.texts());
-    return new Size(width, print.paper().roomMm() - TITLE_MM - LEAD.heightMm(lead, width));
+  static Size room(List<FullSize> shapes, Paper paper, Texts texts) {
+    double width = paper.textWidthMm();
+    String lead = texts.say("fullsize.caution") + " " + longest(shapes, texts);
+    return new Size(width, paper.roomMm() - TITLE_MM - LEAD.heightMm(lead, width));
   }
 
   private static String longest(List<FullSize> shapes, Texts texts) {

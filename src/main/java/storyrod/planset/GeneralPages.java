@@ -39,7 +39,7 @@ public record GeneralPages(List<Entry> entries, List<List<Entry>> pages) {
             .map(sheet -> entry(set.piece(), sheet, texts, paper))
             .toList();
     List<Packing.Item> items =
-        entries.stream().map(e -> Packing.Item.of(BESIDE_MM + e.drawing().heightMm())).toList();
+        entries.stream().map(entry -> Packing.Item.of(heightMm(entry, paper))).toList();
     List<List<Entry>> pages = new ArrayList<>();
     for (Packing.Page page : Packing.pages(items, paper.roomMm(), MOST)) {
       pages.add(entries.subList(page.first(), page.first() + page.choices().size()));
@@ -47,10 +47,15 @@ public record GeneralPages(List<Entry> entries, List<List<Entry>> pages) {
     return new GeneralPages(entries, pages);
   }
 
+  private static double heightMm(Entry entry, Paper paper) {
+    return paper.turnsFor(entry.drawing().widthMm())
+        ? paper.roomMm()
+        : BESIDE_MM + entry.drawing().heightMm();
+  }
+
   private static Entry entry(Piece piece, GeneralSheet sheet, Texts texts, Paper paper) {
     String name = sheet.drawing().name();
-    DrawingBox box =
-        DrawingBox.within(name, sheet.drawing(), paper.textWidthMm(), paper.roomMm() - BESIDE_MM);
+    DrawingBox box = DrawingBox.beside(BESIDE_MM, name, sheet.drawing(), paper);
     return new Entry(
         name,
         title(piece, sheet, texts),

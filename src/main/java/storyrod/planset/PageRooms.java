@@ -52,6 +52,15 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Size page() {
+    return room(paper);
+  }
+
+  @Override
+  public Size turnedPage() {
+    return room(paper.turned());
+  }
+
+  private static Size room(Paper paper) {
     return new Size(paper.textWidthMm(), paper.roomMm());
   }
 
@@ -92,7 +101,12 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Size fullSize() {
-    return FullSizePages.room(FullSize.of(piece), sheet.print());
+    return FullSizePages.room(FullSize.of(piece), paper, sheet.texts());
+  }
+
+  @Override
+  public Size turnedFullSize() {
+    return FullSizePages.room(FullSize.of(piece), paper.turned(), sheet.texts());
   }
 
   @Override

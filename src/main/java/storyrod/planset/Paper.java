@@ -3,11 +3,12 @@ package storyrod.planset;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import storyrod.drawing.Drawing;
 import storyrod.measure.Unit;
 
 /**
- * A sheet of paper, upright: US letter and tabloid (ASME Y14.1, A and B: 8 1/2 x 11 and 11 x 17
- * in), A4 and A3 (ISO 216).
+ * A sheet of paper; those with names are upright: US letter and tabloid (ASME Y14.1, A and B: 8 1/2
+ * x 11 and 11 x 17 in), A4 and A3 (ISO 216).
  *
  * @param sideMm the margin left and right
  * @param topMm from the paper's edge to the text, the running head between them
@@ -18,6 +19,8 @@ public record Paper(double widthMm, double heightMm, double sideMm, double topMm
   public static final Paper A4 = new Paper(210, 297, 17, 28, 24);
   public static final Paper TABLOID = new Paper(279.4, 431.8, 17, 28, 24);
   public static final Paper A3 = new Paper(297, 420, 17, 28, 24);
+
+  private static final double ROUNDED_MM = 0.01;
 
   /** The papers by the names that the trade has for them. */
   public static final Map<String, Paper> BY_NAME = byName();
@@ -36,6 +39,21 @@ public record Paper(double widthMm, double heightMm, double sideMm, double topMm
       case INCH -> LETTER;
       case MM -> A4;
     };
+  }
+
+  /** The same sheet turned by a quarter, its head along the longer side of an upright one. */
+  Paper turned() {
+    return new Paper(heightMm, widthMm, sideMm, topMm, bottomMm);
+  }
+
+  /** Whether a drawing needs this sheet turned, as it is wider than the text. */
+  public boolean turnsFor(double drawingMm) {
+    return drawingMm > textWidthMm() + ROUNDED_MM;
+  }
+
+  /** This sheet as a drawing needs it. */
+  Paper with(Drawing drawing) {
+    return turnsFor(drawing.widthMm()) ? turned() : this;
   }
 
   public double textWidthMm() {

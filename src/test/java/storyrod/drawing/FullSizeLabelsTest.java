@@ -33,7 +33,7 @@ class FullSizeLabelsTest {
     return AllProjects.each(
         sample ->
             PAGES.forEach(
-                page -> TemplateSheets.draw(sample.set().piece(), page).forEach(check::on)));
+                page -> TemplateSheets.draw(sample.set().piece(), page, page).forEach(check::on)));
   }
 
   private static List<String> texts(TemplateTile tile) {
