@@ -66,20 +66,15 @@ final class GeneralSheets {
     }
   }
 
-  /**
-   * A general drawing with all the sizes that it may have, the largest first.
-   *
-   * @param turned how it is on a turned page, if that is clearly larger
-   */
-  private record Choices(Wish wish, List<Drawing> drawings, Lazy<Optional<Drawing>> turned) {
-    /** Alone on a turned page, if that is clearly larger. */
-    Choices orTurned() {
-      return turned.get().map(each -> new Choices(wish, List.of(each), turned)).orElse(this);
-    }
-
-    /** The drawing that has a page to itself. */
-    Drawing alone(Drawing upright) {
-      return TurnedPage.larger(turned.get(), upright);
+  /** A general drawing with all the sizes that it may have, the largest first. */
+  private record Choices(Wish wish, List<Drawing> drawings) {
+    /** Nothing but the drawing on a turned page, if that is clearly larger. */
+    Choices or(Optional<Drawing> turned) {
+      return drawings.stream()
+          .findFirst()
+          .flatMap(upright -> TurnedPage.ifLarger(turned, upright))
+          .map(larger -> new Choices(wish, List.of(larger)))
+          .orElse(this);
     }
 
     boolean isNamed(String name) {
@@ -156,7 +151,7 @@ final class GeneralSheets {
   /** Views; that from the front decides on a page for itself where it is larger on a turned one. */
   private Choices view(Plan plan, double largest) {
     Choices choices = choices(Wish.of(plan), largest);
-    return showsFront(plan) ? choices.orTurned() : choices;
+    return showsFront(plan) ? choices.or(turned(choices.wish.fitting, largest)) : choices;
   }
 
   private static boolean showsFront(Plan plan) {
@@ -176,7 +171,7 @@ final class GeneralSheets {
     double least = Math.max(sideAlone, sectionAlone * LEAST_SHARE);
     PairedDrawing pair = new PairedDrawing(PAIR, side, section);
     Choices upright = choices(new Wish(pair::fitting, List.of()), 1);
-    return Stream.of(upright, upright.orTurned())
+    return Stream.of(upright, upright.or(turned(pair::fitting, 1)))
         .filter(each -> !each.drawings.isEmpty() && each.drawings.getFirst().factor() >= least)
         .findFirst();
   }
@@ -220,15 +215,7 @@ final class GeneralSheets {
             .ifPresent(choices::add);
       }
     }
-    return new Choices(
-        wish,
-        choices,
-        new Lazy<>(
-            () ->
-                choices.stream()
-                    .findFirst()
-                    .flatMap(
-                        upright -> TurnedPage.ifLarger(turned(wish.fitting, largest), upright))));
+    return new Choices(wish, choices);
   }
 
   private Optional<Drawing> drawn(Fitting fitting, double share, double largest) {
@@ -261,16 +248,28 @@ final class GeneralSheets {
       for (int i = 0; i < page.choices().size(); i++) {
         Choices each = all.get(page.first() + i);
         Drawing upright = each.drawings.get(page.choices().get(i));
-        Drawing shown = page.choices().size() == 1 ? each.alone(upright) : upright;
+        Drawing shown = page.choices().size() == 1 ? alone(each.wish.fitting, upright) : upright;
         sheets.add(new GeneralSheet(shown, each.wish.units));
       }
     }
     return sheets;
   }
 
+  /** What has a page to itself is as large as that allows, upright or turned. */
+  private Drawing alone(Fitting fitting, Drawing drawing) {
+    return isTurned(drawing)
+        ? drawing
+        : TurnedPage.larger(turned(fitting, 1), drawn(fitting, 1, 1).orElse(drawing));
+  }
+
+  private boolean isTurned(Drawing drawing) {
+    return drawing.widthMm() > rooms.page().widthMm();
+  }
+
   /** What lies on a turned page fills it. */
   private double onPageMm(Drawing drawing) {
-    boolean isTurned = drawing.widthMm() > rooms.page().widthMm();
-    return isTurned ? rooms.page().heightMm() : drawing.heightMm() + rooms.besideGeneralMm();
+    return isTurned(drawing)
+        ? rooms.page().heightMm()
+        : drawing.heightMm() + rooms.besideGeneralMm();
   }
 }

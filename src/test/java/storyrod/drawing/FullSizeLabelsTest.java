@@ -123,25 +123,25 @@ class FullSizeLabelsTest {
   @Test
   void theLegOfTheTableSaysWhichEndIsWhich() {
     FullSize leg = AllProjects.named("dining-table").drawings().templates().get(0).shapes().get(0);
-    At down = new At(0, 1);
+    At right = new At(1, 0);
     TemplateText.Side foot =
         leg.text().sides().stream()
-            .filter(side -> side.outward().distance(down) < 1e-9)
+            .filter(side -> side.outward().distance(right) < 1e-9)
             .findFirst()
             .orElseThrow();
     assertEquals("bottom end", foot.name());
     Bounds all = leg.bounds();
-    assertEquals(1.375 * 25.4, width(leg, all.bottom()), TRUE_MM, "the taper is at the foot");
-    assertEquals(2.25 * 25.4, width(leg, all.top()), TRUE_MM);
+    assertEquals(1.375 * 25.4, width(leg, all.right()), TRUE_MM, "the taper is at the foot");
+    assertEquals(2.25 * 25.4, width(leg, all.left()), TRUE_MM);
   }
 
-  private static double width(FullSize shape, double y) {
+  private static double width(FullSize shape, double x) {
     List<At> there =
         shape.cuts().getFirst().points().stream()
-            .filter(at -> Math.abs(at.y() - y) < 0.01)
+            .filter(at -> Math.abs(at.x() - x) < 0.01)
             .toList();
-    return there.stream().mapToDouble(At::x).max().orElseThrow()
-        - there.stream().mapToDouble(At::x).min().orElseThrow();
+    return there.stream().mapToDouble(At::y).max().orElseThrow()
+        - there.stream().mapToDouble(At::y).min().orElseThrow();
   }
 
   /** Holes in the file for machines, counted and measured against the part's own cuts. */

@@ -192,18 +192,18 @@ class FullSizeTest {
     String svg = svg("dining-table", "leg");
     List<At> corners = points(svg);
     double length = 28.5 * 25.4;
-    double from = corners.stream().mapToDouble(At::y).min().orElseThrow();
-    double to = corners.stream().mapToDouble(At::y).max().orElseThrow();
+    double from = corners.stream().mapToDouble(At::x).min().orElseThrow();
+    double to = corners.stream().mapToDouble(At::x).max().orElseThrow();
     assertEquals(length, to - from, EXACT_MM);
     double[] ends = {width(corners, from), width(corners, to)};
     assertEquals(1.375 * 25.4, Math.min(ends[0], ends[1]), EXACT_MM);
     assertEquals(2.25 * 25.4, Math.max(ends[0], ends[1]), EXACT_MM);
   }
 
-  private static double width(List<At> corners, double y) {
-    List<At> there = corners.stream().filter(at -> Math.abs(at.y() - y) < EXACT_MM).toList();
-    return there.stream().mapToDouble(At::x).max().orElseThrow()
-        - there.stream().mapToDouble(At::x).min().orElseThrow();
+  private static double width(List<At> corners, double x) {
+    List<At> there = corners.stream().filter(at -> Math.abs(at.x() - x) < EXACT_MM).toList();
+    return there.stream().mapToDouble(At::y).max().orElseThrow()
+        - there.stream().mapToDouble(At::y).min().orElseThrow();
   }
 
   /** Its radius is that of the circle through the arc's three exact points (a b c / 4 area). */

@@ -175,14 +175,14 @@ class GeneralDrawingTest {
     assertTrue(side > pair.heightMm() / 2, side + " of " + pair.heightMm());
   }
 
-  /** A low piece's side and section stand together too, larger than its front: 1:8 beside 1:12. */
+  /** A low piece's side and section stand together too, larger than its front: 1:8 beside 1:10. */
   @Test
   void aSideAloneIsNoPage() {
     for (String project : List.of("window-bench", "dining-table", "step-stool")) {
       assertTrue(names(project).contains("side-section"), names(project));
     }
     assertEquals("1:8", scale("window-bench", "general-side-section"));
-    assertEquals("1:12", scale("window-bench", "general-front-top"));
+    assertEquals("1:10", scale("window-bench", "general-front"));
   }
 
   private static String scale(String project, String name) {

@@ -35,9 +35,8 @@ class GeneralFillTest {
             usual.templates(), usual.words(), usual.edition(), Optional.of(paper), usual.choice());
     Rooms rooms = PageRooms.of(sample.set().piece(), sample.set().build(), printing);
     List<GeneralSheet> sheets = GeneralSheets.draw(sample.set().piece(), rooms);
-    List<Double> heights =
-        sheets.stream().map(each -> each.drawing().heightMm() + rooms.besideGeneralMm()).toList();
     double room = rooms.page().heightMm();
+    List<Double> heights = sheets.stream().map(each -> share(each, rooms) * room).toList();
     List<String> faults = new ArrayList<>();
     for (Packing.Page page :
         Packing.pages(heights.stream().map(Packing.Item::of).toList(), room, GeneralSheets.MOST)) {
@@ -48,5 +47,12 @@ class GeneralFillTest {
       }
     }
     return faults;
+  }
+
+  /** How much of its page's height a drawing takes. */
+  private static double share(GeneralSheet sheet, Rooms rooms) {
+    boolean isTurned = sheet.drawing().widthMm() > rooms.page().widthMm();
+    Size page = isTurned ? rooms.turnedPage() : rooms.page();
+    return (sheet.drawing().heightMm() + rooms.besideGeneralMm()) / page.heightMm();
   }
 }

@@ -38,7 +38,7 @@ final class FillChecks {
       PDFRenderer renderer = new PDFRenderer(document);
       for (int page = 2; page <= pdf.count(); page++) {
         if (textFill(pdf, page) < least) {
-          double fill = fill(renderer.renderImageWithDPI(page - 1, DPI), pdf.paper());
+          double fill = fill(renderer.renderImageWithDPI(page - 1, DPI), pdf.paper(page));
           if (fill < least) {
             faults.add(new Sparse(page, fill));
           }
@@ -54,7 +54,7 @@ final class FillChecks {
 
   /** How far down text reaches; drawings may reach further. */
   private static double textFill(FinishedPdf pdf, int page) {
-    Paper paper = pdf.paper();
+    Paper paper = pdf.paper(page);
     double lowest =
         pdf.pages().get(page).stream()
             .mapToDouble(Glyph::bottom)

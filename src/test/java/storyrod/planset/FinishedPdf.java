@@ -26,13 +26,14 @@ import storyrod.words.Words;
 /**
  * A finished plan set as an independent reader finds it; pages count from 1, sizes are in mm.
  *
+ * @param papers the sheet of each page, upright or turned
  * @param pages the glyphs of each page but spaces
  * @param bookmarks those of the first level and all below, in order
  */
 record FinishedPdf(
     byte[] bytes,
     PlanSet set,
-    Paper paper,
+    List<Paper> papers,
     Map<Integer, List<Glyph>> pages,
     List<Link> links,
     List<Link> bookmarks,
@@ -62,8 +63,13 @@ record FinishedPdf(
       for (PDPage page : document.getPages()) {
         addFonts(page.getResources(), fonts);
       }
-      return new FinishedPdf(bytes, set, paper, pages, links(document, pages), bookmarks, fonts);
+      List<Paper> papers = PdfText.papers(document, paper);
+      return new FinishedPdf(bytes, set, papers, pages, links(document, pages), bookmarks, fonts);
     }
+  }
+
+  Paper paper(int page) {
+    return papers.get(page - 1);
   }
 
   /** How many pages there are; each has a glyph. */

@@ -4,14 +4,19 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** What an independent reader finds in a PDF. */
 final class PdfText {
   private static final double MM_PER_POINT = 25.4 / 72;
+
+  private static final double SIZE_MM = 0.1;
 
   private PdfText() {}
 
@@ -33,6 +38,32 @@ final class PdfText {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The sheet of each page, upright or turned; a page of any other size is an error. */
+  static List<Paper> papers(PDDocument document, Paper upright) {
+    List<Paper> papers = new ArrayList<>();
+    for (PDPage page : document.getPages()) {
+      papers.add(
+          Stream.of(upright, upright.turned())
+              .filter(paper -> isOn(page, paper))
+              .findFirst()
+              .orElseThrow(() -> new AssertionError("a page of " + page.getMediaBox())));
+    }
+    return papers;
+  }
+
+  static List<Paper> papers(byte[] pdf, Paper upright) throws IOException {
+    try (PDDocument document = open(pdf)) {
+      return papers(document, upright);
+    }
+  }
+
+  private static boolean isOn(PDPage page, Paper paper) {
+    PDRectangle box = page.getMediaBox();
+    return page.getRotation() == 0
+        && Math.abs(box.getWidth() * MM_PER_POINT - paper.widthMm()) < SIZE_MM
+        && Math.abs(box.getHeight() * MM_PER_POINT - paper.heightMm()) < SIZE_MM;
   }
 
   /** The text of a page counted from 1, or of all pages for 0. */

@@ -66,18 +66,18 @@ final class TextChecks {
 
   /** The text keeps to its room, the running head and the foot to theirs. */
   static List<String> outside(FinishedPdf pdf) {
-    Paper paper = pdf.paper();
+    return faults(pdf, each -> isOutside(each, pdf.paper(each.page())));
+  }
+
+  private static boolean isOutside(Glyph each, Paper paper) {
     double foot = paper.heightMm() - paper.bottomMm();
-    return faults(
-        pdf,
-        each ->
-            each.left() < paper.sideMm() - OVERHANG_MM
-                || each.right() > paper.widthMm() - paper.sideMm() + OVERHANG_MM
-                || each.top() < HEAD_FOOT_MM
-                || each.bottom() > paper.heightMm() - HEAD_FOOT_MM
-                || each.page() > 1
-                    && each.bottom() > foot + OVERHANG_MM
-                    && each.top() < foot + ABOVE_FOOT_MM);
+    return each.left() < paper.sideMm() - OVERHANG_MM
+        || each.right() > paper.widthMm() - paper.sideMm() + OVERHANG_MM
+        || each.top() < HEAD_FOOT_MM
+        || each.bottom() > paper.heightMm() - HEAD_FOOT_MM
+        || each.page() > 1
+            && each.bottom() > foot + OVERHANG_MM
+            && each.top() < foot + ABOVE_FOOT_MM;
   }
 
   private static List<String> faults(FinishedPdf pdf, Predicate<Glyph> fault) {
