@@ -13,15 +13,36 @@ final class Shots {
 
   private final List<From> all;
   private final DrivenSides driven;
-  private final UnaryOperator<Shot> whole;
 
-  private Shots(List<From> all, DrivenSides driven, UnaryOperator<Shot> whole) {
+  private Shots(List<From> all, DrivenSides driven) {
     this.all = all;
     this.driven = driven;
-    this.whole = whole;
   }
 
-  private record From(View view, Lazy<Shot> shot) {}
+  /**
+   * A viewpoint.
+   *
+   * @param whole with the hardware that goes in
+   */
+  private record From(View view, Lazy<Shot> shot, Lazy<Shot> whole) {
+    static From of(View view, Function<View, Shot> shot, UnaryOperator<Shot> whole) {
+      Lazy<Shot> without = new Lazy<>(() -> shot.apply(view));
+      return new From(view, without, new Lazy<>(() -> whole.apply(without.get())));
+    }
+
+    Sight sight() {
+      return shot.get().sight();
+    }
+
+    double score() {
+      return shot.get().score();
+    }
+
+    /** The share of hardware that is seen where nothing that stands is opened. */
+    double seen() {
+      return Fitted.share(whole.get().picture());
+    }
+  }
 
   /**
    * Those of a step.
@@ -33,52 +54,44 @@ final class Shots {
       DrivenSides driven,
       Function<View, Shot> shot,
       UnaryOperator<Shot> whole) {
-    return new Shots(
-        views.map(view -> new From(view, new Lazy<>(() -> shot.apply(view)))).toList(),
-        driven,
-        whole);
+    return new Shots(views.map(view -> From.of(view, shot, whole)).toList(), driven);
   }
 
   /**
    * The first that shows parts and ways well enough, or that shows most of them; another that shows
    * as much of them where more of the step's fasteners are driven from the sides that it shows, if
-   * no less of the hardware is seen from there without opening what stands.
+   * no less of the hardware is seen from there without opening what stands. It is with that.
    */
   Shot best() {
-    Shot first = first();
-    Lazy<Double> least = new Lazy<>(() -> Math.min(Fitted.ENOUGH_SEEN, seen(first)));
+    From first = first();
+    Lazy<Double> least = new Lazy<>(() -> Math.min(Fitted.ENOUGH_SEEN, first.seen()));
     return all.stream()
-        .filter(each -> driven.shown(each.view) > driven.shown(first.view()))
+        .filter(each -> driven.shown(each.view) > driven.shown(first.view))
         .sorted(Comparator.comparingDouble(each -> -driven.shown(each.view)))
-        .map(each -> each.shot.get())
         .filter(each -> each.sight().isAtLeast(first.score()))
-        .filter(each -> seen(each) > 0 && seen(each) >= least.get())
+        .filter(each -> each.seen() > 0 && each.seen() >= least.get())
         .findFirst()
-        .orElse(first);
+        .orElse(first)
+        .whole
+        .get();
   }
 
-  /** The share of hardware that is seen where nothing that stands is opened. */
-  private double seen(Shot shot) {
-    return Fitted.share(whole.apply(shot).picture());
-  }
-
-  private Shot first() {
-    Shot best = all.getFirst().shot.get();
+  private From first() {
+    From best = all.getFirst();
     for (From each : all.subList(1, all.size())) {
       if (best.score() >= BEST_SCORE) {
         break;
       }
-      Shot other = each.shot.get();
-      best = other.sight().isMoreThan(best.score()) ? other : best;
+      best = each.sight().isMoreThan(best.score()) ? each : best;
     }
     return best;
   }
 
-  /** Those that show no less than one of them. */
+  /** Those that show no less than one of them, with the hardware that goes in. */
   Stream<Shot> asGoodAs(Shot one) {
     return all.stream()
         .filter(each -> driven.shown(each.view) >= driven.shown(one.view()))
-        .map(each -> each.shot.get())
-        .filter(each -> each.sight().isAtLeast(one.score()));
+        .filter(each -> each.sight().isAtLeast(one.score()))
+        .map(each -> each.whole.get());
   }
 }

@@ -135,13 +135,11 @@ final class StepPicture implements PicturedStep {
    * of it would be seen, and opened if that is so from all sides.
    */
   private Shot fitted(Shots shots) {
-    Shot best = shots.best();
-    Shot most = whole(best);
+    Shot most = shots.best();
     if (!Fitted.isEnough(most.picture())) {
       most =
           shots
-              .asGoodAs(best)
-              .map(this::whole)
+              .asGoodAs(most)
               .max(Comparator.comparingDouble(each -> Fitted.share(each.picture())))
               .orElse(most);
     }
