@@ -55,6 +55,7 @@ public final class Checks {
           new NearTwins(),
           new PanelRoom(),
           new PartsOverlap(),
+          new PassedLoad(),
           new PinRows(),
           new PlainMitre(),
           new PlugDepth(),

@@ -3,31 +3,27 @@ package storyrod.check;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import storyrod.description.Diagnostic;
 import storyrod.description.Located;
 import storyrod.description.PartEntry;
 import storyrod.geometry.Axis;
-import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
 import storyrod.measure.Unit;
-import storyrod.piece.Joint;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.wood.Beam;
 import storyrod.wood.Beam.Ends;
-import storyrod.wood.Beam.Strip;
 import storyrod.wood.Mass;
 import storyrod.wood.StockWood;
 
 /** A shelf that bends more under its load than the eye forgives. */
 final class ShelfSag implements Check {
   /** 0.02 in for each foot of span. */
-  private static final double LIMIT = 0.02 / 12;
+  static final double LIMIT = 0.02 / 12;
 
   /** The pound avoirdupois is 0.45359237 kg exactly (international agreement of 1959). */
   private static final double KG_PER_POUND = 0.45359237;
@@ -58,7 +54,8 @@ final class ShelfSag implements Check {
         .toList();
   }
 
-  private static Optional<Located<Rational>> load(Piece piece, Part part) {
+  /** The load of a part that lies flat on others. */
+  static Optional<Located<Rational>> load(Piece piece, Part part) {
     boolean liesFlat = part.thickness() == Axis.Z && !part.pose().isTurned();
     return piece
         .description()
@@ -88,22 +85,16 @@ final class ShelfSag implements Check {
   }
 
   private static Optional<Sag> sag(Piece piece, Part shelf, Located<Rational> load) {
-    OptionalDouble modulus = StockWood.modulus(shelf.stock());
-    if (modulus.isEmpty()) {
-      return Optional.empty();
-    }
+    return FlatBeam.of(piece, shelf).map(beam -> sag(piece, shelf, load, beam));
+  }
+
+  private static Sag sag(Piece piece, Part shelf, Located<Rational> load, Beam beam) {
     Span span = span(piece, shelf);
-    Beam beam =
-        new Beam(
-            modulus.getAsDouble(),
-            shelf.finishedWidth().toMm(),
-            shelf.finishedThickness().toMm(),
-            edging(piece, shelf));
     double own = Mass.density(shelf.stock()).orElse(0.0);
     double mass = load.value().toDouble() + Mass.kg(shelf.box().volumeMm3(), own);
     double perMetre = mass * GRAVITY / (shelf.finishedLength().toMm() / 1000);
     double bends = beam.deflection(span.longestMm(), perMetre, span.ends());
-    return Optional.of(new Sag(shelf, load, span.longestMm(), bends, span.longestMm() * LIMIT));
+    return new Sag(shelf, load, span.longestMm(), bends, span.longestMm() * LIMIT);
   }
 
   /** The longest stretch between two supports. */
@@ -114,11 +105,8 @@ final class ShelfSag implements Check {
     Axis along = shelf.length();
     Range whole = shelf.shoulder().on(along);
     List<Length> between =
-        piece.parts().stream()
-            .filter(part -> isUnder(piece, part, shelf))
+        Supports.between(piece, shelf).stream()
             .map(part -> part.bounds().on(along).middle())
-            .filter(at -> at.isLongerThan(whole.from()) && at.isShorterThan(whole.to()))
-            .sorted()
             .toList();
     Length from = whole.from();
     Length longest = Length.ZERO;
@@ -129,76 +117,7 @@ final class ShelfSag implements Check {
     return new Span(longest.toMm(), between.isEmpty() ? Ends.SIMPLE : Ends.TWO_SPANS);
   }
 
-  /** A part that runs across the shelf and carries it, or what lies along under it. */
-  private static boolean isUnder(Piece piece, Part part, Part shelf) {
-    return isAcross(part, shelf)
-        && (touches(part, shelf)
-            || piece.parts().stream()
-                .anyMatch(bearer -> isAlong(bearer, shelf) && touches(part, bearer)));
-  }
-
-  private static boolean isAcross(Part part, Part shelf) {
-    Box box = part.bounds();
-    Axis along = shelf.length();
-    Axis across = shelf.width();
-    return box.on(across).overlaps(shelf.box().on(across))
-        && box.on(along).overlaps(shelf.box().on(along))
-        && box.size(across).times(2).isLongerThan(shelf.finishedWidth())
-        && box.size(along).isShorterThan(shelf.finishedWidth());
-  }
-
-  /** A rail or a stretcher that touches the shelf from below and runs on over its supports. */
-  private static boolean isAlong(Part bearer, Part shelf) {
-    Axis along = shelf.length();
-    return touches(bearer, shelf)
-        && bearer.length() == along
-        && bearer.bounds().size(along).times(2).isLongerThan(shelf.finishedLength());
-  }
-
-  /** Whether a part ends under another, or in a slot of its underside. */
-  private static boolean touches(Part under, Part above) {
-    Box box = under.bounds();
-    Length top = box.at(Face.TOP);
-    return top.plus(NEAR).isLongerThan(above.box().at(Face.BOTTOM))
-        && top.isShorterThan(above.box().at(Face.TOP))
-        && box.on(Axis.X).overlaps(above.box().on(Axis.X))
-        && box.on(Axis.Y).overlaps(above.box().on(Axis.Y));
-  }
-
-  /** A strip that is glued along the front or upright under it. */
-  private static Strip edging(Piece piece, Part shelf) {
-    for (Joint joint : piece.joints()) {
-      if (joint.glued() && List.of(joint.first(), joint.second()).contains(shelf.name())) {
-        String name = joint.first().equals(shelf.name()) ? joint.second() : joint.first();
-        Part strip = piece.part(name);
-        OptionalDouble modulus = StockWood.modulus(strip.stock());
-        if (runsAlong(strip, shelf) && modulus.isPresent()) {
-          return new Strip(
-              modulus.getAsDouble(),
-              strip.box().size(shelf.width()).toMm(),
-              strip.box().size(Axis.Z).toMm());
-        }
-      }
-    }
-    return Strip.NONE;
-  }
-
-  /** Along the whole shelf, before its front edge and flush with its top. */
-  private static boolean runsAlong(Part strip, Part shelf) {
-    boolean isLong =
-        strip.length() == shelf.length()
-            && !strip
-                .finishedLength()
-                .plus(NEAR)
-                .isShorterThan(shelf.shoulder().size(shelf.length()));
-    boolean isFlush =
-        strip.box().at(Face.TOP).minus(shelf.box().at(Face.TOP)).abs().isShorterThan(NEAR);
-    return isLong
-        && isFlush
-        && !strip.box().on(shelf.width()).overlaps(shelf.box().on(shelf.width()));
-  }
-
-  private static String load(Piece piece, double kg) {
+  static String load(Piece piece, double kg) {
     return piece.description().format().unit() == Unit.INCH
         ? String.format(Locale.ROOT, "%.0f lb", kg / KG_PER_POUND)
         : String.format(Locale.ROOT, "%.0f kg", kg);

@@ -60,4 +60,20 @@ public record Beam(double modulus, double depth, double thickness, Strip edging)
     double load = loadPerMetre / 1000;
     return ends.factor * load * Math.pow(spanMm, 4) / (modulus * secondMoment());
   }
+
+  /**
+   * The deflection in mm at one place under a load at another, at once and without creep, its ends
+   * lying on their supports: beam theory, as in any handbook of structures.
+   *
+   * @param loadMm from the left support to the load
+   * @param force in N
+   * @param atMm from the left support to where the beam is looked at
+   */
+  public double deflectionUnder(double spanMm, double loadMm, double force, double atMm) {
+    boolean isLeft = atMm <= loadMm;
+    double beyond = isLeft ? spanMm - loadMm : loadMm;
+    double at = isLeft ? atMm : spanMm - atMm;
+    double bent = force * beyond * at * (spanMm * spanMm - beyond * beyond - at * at);
+    return bent / (6 * modulus * secondMoment() * spanMm);
+  }
 }

@@ -60,7 +60,7 @@ class BenchTest {
                 "drawings/exploded-drawer.svg",
                 "drawings/exploded-frame.svg",
                 "drawings/exploded-left-shelf.svg",
-                "drawings/general-front-top.svg",
+                "drawings/general-front.svg",
                 "drawings/general-side-section.svg",
                 "drawings/exploded-hardware.svg",
                 "drawings/cover.svg",
