@@ -1,12 +1,9 @@
 package storyrod.drawing;
 
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
@@ -39,21 +36,11 @@ final class FinishPicture implements PicturedStep {
   private static FinishPicture of(Step step, List<List<Part>> things) {
     View view = View.AROUND.getFirst().laidOn(step.down());
     List<Part> parts = things.stream().flatMap(List::stream).toList();
-    Map<String, Vector3D> offsets = offsets(view, things);
-    Scene scene = Scene.of(parts, offsets);
+    Scene scene = Scene.of(parts, SideBySide.placed(view, things));
     Picture picture = Picture.of(scene, parts, parts.size(), view).ready();
     List<String> marked = things.stream().map(thing -> bestSeen(picture, thing)).toList();
     return new FinishPicture(
         step.number(), picture, new Picture.Notes(List.of(), List.of(), marked));
-  }
-
-  private static Map<String, Vector3D> offsets(View view, List<List<Part>> things) {
-    Map<String, Vector3D> offsets = new LinkedHashMap<>();
-    things.forEach(thing -> thing.forEach(part -> offsets.put(part.name(), Vector3D.ZERO)));
-    if (things.size() > 1) {
-      offsets.putAll(SideBySide.offsets(view, things));
-    }
-    return offsets;
   }
 
   private static String bestSeen(Picture picture, List<Part> thing) {

@@ -23,7 +23,8 @@ import storyrod.words.Words;
 
 /**
  * A step that does one thing to many parts, as rows of small figures: parts to be marked, faces to
- * be sanded, or the sheets and boards from which a step takes its parts.
+ * be sanded, the sheets and boards from which a step takes its parts, or offcuts with a field for
+ * each coat.
  */
 final class GridPicture implements PicturedStep {
   /** So many figures are drawn at most. */
@@ -40,20 +41,21 @@ final class GridPicture implements PicturedStep {
   /** Whether the picture of a step, if it has one, may be rows of figures. */
   static boolean isFor(Step step) {
     return switch (step.verb()) {
-      case MARK, SAND, CHOOSE, SIZE -> true;
+      case MARK, SAND, CHOOSE, SIZE, TEST -> true;
       case MILL, BLANK, KEEP, REJOIN, CUT, DRILL, DRY_FIT, PRE_FINISH -> false;
-      case FIT, TRIM, TRIAL_FIT, MOUNT, TEST, FINISH -> false;
+      case FIT, TRIM, TRIAL_FIT, MOUNT, FINISH -> false;
     };
   }
 
-  /** Of a step that marks or sands parts. */
+  /** Of a step that marks or sands parts or tries the finish. */
   static Optional<GridPicture> of(Piece piece, BuildPlan plan, Step step) {
     Words words = piece.description().words();
     return switch (step.verb()) {
       case MARK -> of(step, marked(piece, step), words.say("step.mark.legend"), words);
       case SAND -> of(step, sanded(piece, plan, step), words.say("step.sand.legend"), words);
+      case TEST -> of(step, CoatsTile.of(piece), words.say("step.test.legend"), words);
       case CHOOSE, SIZE, MILL, BLANK, KEEP, REJOIN, CUT, DRILL, DRY_FIT -> Optional.empty();
-      case PRE_FINISH, FIT, TRIM, TRIAL_FIT, MOUNT, TEST, FINISH -> Optional.empty();
+      case PRE_FINISH, FIT, TRIM, TRIAL_FIT, MOUNT, FINISH -> Optional.empty();
     };
   }
 
