@@ -37,7 +37,7 @@ sealed interface PicturedStep
         .or(() -> BoardPicture.of(piece, step))
         .or(() -> GridPicture.of(piece, plan, step))
         .or(() -> FinishPicture.of(then, plan, step))
-        .or(() -> SpotPicture.of(then, plan, step));
+        .or(() -> SpotPicture.of(then, plan, step, own));
   }
 
   /** The number of the step. */

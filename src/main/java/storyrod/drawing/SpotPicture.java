@@ -28,18 +28,19 @@ final class SpotPicture implements PicturedStep {
   }
 
   /** Empty if the step mounts nothing on any part. */
-  static Optional<SpotPicture> of(Supplier<Piece> then, BuildPlan plan, Step step) {
+  static Optional<SpotPicture> of(
+      Supplier<Piece> then, BuildPlan plan, Step step, StepHardware hardware) {
     return step.verb() == Verb.MOUNT && !step.targets().isEmpty()
-        ? Optional.of(of(then.get(), new Standing(then.get(), plan, step), step))
+        ? Optional.of(of(then.get(), step, new Standing(then.get(), plan, step), hardware.on()))
         : Optional.empty();
   }
 
-  private static SpotPicture of(Piece piece, Standing standing, Step step) {
+  private static SpotPicture of(Piece piece, Step step, Standing standing, List<Hardware> on) {
     List<String> marked = step.targets().stream().distinct().toList();
     List<List<Part>> things = standing.takenOut(marked);
     Picture best =
         View.AROUND.stream()
-            .map(view -> picture(things, marked, view.laidOn(step.down())))
+            .map(view -> picture(things, marked, on, view.laidOn(step.down())))
             .max(Comparator.comparingDouble(picture -> leastSeen(picture, marked)))
             .orElseThrow()
             .ready();
@@ -48,13 +49,14 @@ final class SpotPicture implements PicturedStep {
     return new SpotPicture(step.number(), best, notes);
   }
 
-  private static Picture picture(List<List<Part>> things, List<String> marked, View view) {
+  private static Picture picture(
+      List<List<Part>> things, List<String> marked, List<Hardware> on, View view) {
     List<Part> all = things.stream().flatMap(List::stream).toList();
     List<Part> parts =
         Stream.concat(all.stream().filter(part -> marked.contains(part.name())), all.stream())
             .distinct()
             .toList();
-    Scene scene = Scene.of(parts, SideBySide.placed(view, things));
+    Scene scene = Scene.of(parts, SideBySide.placed(view, things)).wearing(on);
     return Picture.of(scene, parts, marked.size(), view, marked);
   }
 
