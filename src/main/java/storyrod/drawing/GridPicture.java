@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -70,13 +71,31 @@ final class GridPicture implements PicturedStep {
 
   private static Optional<GridPicture> of(
       Step step, List<? extends Tile> tiles, String legend, Words words) {
+    int drawn = Math.min(MOST, tiles.size());
+    List<String> below = new ArrayList<>(List.of(legend));
+    below.addAll(Strips.others(others(tiles, drawn), words));
     return tiles.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new GridPicture(
-                step.number(),
-                new Grid(
-                    List.copyOf(tiles.subList(0, Math.min(MOST, tiles.size()))), List.of(legend))));
+            new GridPicture(step.number(), new Grid(List.copyOf(tiles.subList(0, drawn)), below)));
+  }
+
+  /** The marks of parts of which nothing is drawn. */
+  private static List<String> others(List<? extends Tile> tiles, int drawn) {
+    List<String> there = parts(tiles.subList(0, drawn)).toList();
+    return parts(tiles.subList(drawn, tiles.size()))
+        .distinct()
+        .filter(mark -> !there.contains(mark))
+        .toList();
+  }
+
+  private static Stream<String> parts(List<? extends Tile> tiles) {
+    return tiles.stream()
+        .flatMap(
+            each ->
+                each instanceof PartTile tile
+                    ? Stream.of(tile.flat().part().mark())
+                    : Stream.empty());
   }
 
   private static Stream<Mark> marks(Piece piece, Step step) {

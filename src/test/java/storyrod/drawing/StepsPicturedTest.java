@@ -121,7 +121,17 @@ class StepsPicturedTest {
                           groups(drawn(sample.set(), step)).stream().map(Group::mark).toList();
                       assertEquals(marks.subList(0, shown.size()), shown);
                       assertTrue(shown.size() == marks.size() || shown.size() == 24);
+                      assertNamed(sample, step, marks.subList(shown.size(), marks.size()));
                     }));
+  }
+
+  /** What is not drawn is named below, so that nobody looks for it. */
+  private static void assertNamed(Sample sample, Step step, List<String> marks) {
+    String said =
+        only(Drawing.Text.class, drawn(sample.set(), step).elements())
+            .map(Drawing.Text::text)
+            .collect(Collectors.joining(", "));
+    assertTrue(said.contains(String.join(", ", marks)), said);
   }
 
   /** The toned share of a face is what its solid has in the plane of the face. */
