@@ -1645,6 +1645,7 @@
   <@say "Take an offcut of every wood " + sheeted?then("and sheet ", "") + "that is finished."/>
   <@say "Sand it as you will sand the piece" + ((finish.sandTo gt 0)?then(", up to grit " + finish.sandTo, "")) + "."/>
   <@say putting(finish.how) + " on " + finish.product + " as the label says, every coat, and let each dry" + (finish.last?size gt 0)?then("; then " + joined(finish.last?map(l -> l.product)) + " over it, as on the piece", "") + "."/>
+  <@say "Leave a field of it bare and begin each coat one field further on, so that the last has them all."/>
   <@say "Go on with the next steps meanwhile."/>
   <@say "Finish the piece only when you like the colour and the feel of the offcut."/>
 </#macro>

@@ -1632,6 +1632,7 @@
   <@say "Ein Reststück von jedem Holz " + sheeted?then("und jeder Platte ", "") + "nehmen, die Oberfläche bekommt."/>
   <@say "Schleifen, wie das Möbel geschliffen wird" + ((finish.sandTo gt 0)?then(", bis Körnung " + finish.sandTo, "")) + "."/>
   <@say finish.product + " nach dem Etikett " + putting(finish.how) + ", jeden Auftrag, und jeden trocknen lassen" + (finish.last?size gt 0)?then("; dann " + joined(finish.last?map(l -> l.product)) + " darüber, wie am Möbel", "") + "."/>
+  <@say "Ein Feld roh lassen und jeden Auftrag ein Feld weiter beginnen, so dass auf dem letzten alle liegen."/>
   <@say "Inzwischen mit den nächsten Schritten weitermachen."/>
   <@say "Das Möbel erst behandeln, wenn Farbe und Griff des Reststücks gefallen."/>
 </#macro>

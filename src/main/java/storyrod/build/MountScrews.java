@@ -1,6 +1,7 @@
 package storyrod.build;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.PlacedItem.Origin;
@@ -8,6 +9,7 @@ import storyrod.description.HardwareEntry;
 import storyrod.description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
+import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Nesting;
@@ -47,14 +49,21 @@ record MountScrews(Piece piece, Nesting nesting, HardwareShapes shapes) {
     return members.stream().flatMap(member -> row(member, screw, each)).toList();
   }
 
+  /** On trial a member hangs on its first and its last screw; those between wait. */
   private Stream<PlacedItem> row(SlideItems.Member member, ItemEntry screw, int count) {
     Length half = Length.nearest(member.length().toMm() / 2);
     Length middle = member.at().on(member.run());
     Origin origin =
         Origin.of(member.entry(), List.of(member.host().name()), PlacedItem.Makeup.WHOLE);
-    return Spread.over(new Range(middle.minus(half), middle.plus(half)), count).stream()
-        .map(at -> member.at().with(member.run(), at))
-        .map(at -> placed(screw, origin, member.host(), new Seat(at.toMm(), member.out())));
+    List<Length> places = Spread.over(new Range(middle.minus(half), middle.plus(half)), count);
+    return IntStream.range(0, count)
+        .mapToObj(
+            i -> {
+              Point at = member.at().with(member.run(), places.get(i));
+              boolean isEnd = i == 0 || i == count - 1;
+              Seat seat = new Seat(at.toMm(), member.out());
+              return placed(screw, isEnd ? origin : origin.waiting(), member.host(), seat);
+            });
   }
 
   private record Seat(Vector3D at, Face out) {}

@@ -30,13 +30,15 @@ public record PlacedItem(
    * @param parts the full names of the parts that it joins or serves
    * @param with the full name of the unit with which it goes in, where it waits for that
    * @param makeup how its bodies make up items
+   * @param waits whether it is left out where the item that it holds is fitted on trial
    */
   public record Origin(
       List<String> parts,
       Optional<Joint> joint,
       Optional<HardwareEntry> entry,
       Optional<String> with,
-      Makeup makeup) {
+      Makeup makeup,
+      boolean waits) {
     public Origin {
       parts = List.copyOf(parts);
     }
@@ -52,7 +54,8 @@ public record PlacedItem(
           Optional.of(joint),
           Optional.empty(),
           Optional.empty(),
-          Makeup.WHOLE);
+          Makeup.WHOLE,
+          false);
     }
 
     /** Of a line of the list. */
@@ -61,12 +64,18 @@ public record PlacedItem(
     }
 
     static Origin of(HardwareEntry entry, List<String> parts, Makeup makeup) {
-      return new Origin(parts, Optional.empty(), Optional.of(entry), Optional.empty(), makeup);
+      return new Origin(
+          parts, Optional.empty(), Optional.of(entry), Optional.empty(), makeup, false);
     }
 
     /** The same, waiting for a unit. */
     Origin with(String unit) {
-      return new Origin(parts, joint, entry, Optional.of(unit), makeup);
+      return new Origin(parts, joint, entry, Optional.of(unit), makeup, waits);
+    }
+
+    /** The same, left out on trial. */
+    Origin waiting() {
+      return new Origin(parts, joint, entry, with, makeup, true);
     }
   }
 
@@ -133,7 +142,7 @@ public record PlacedItem(
     return switch (operation.verb()) {
       case FIT -> isUsed && isWith(operation);
       case MOUNT -> isUsed && isFor(operation) && origin.with().isEmpty();
-      case TRIAL_FIT -> isFor(operation);
+      case TRIAL_FIT -> isFor(operation) && !origin.waits();
       case CHOOSE, MILL, BLANK, KEEP, REJOIN, SIZE, MARK, CUT, DRILL, SAND -> false;
       case DRY_FIT, PRE_FINISH, TRIM, TEST, FINISH -> false;
     };

@@ -3,6 +3,7 @@ package storyrod.description;
 import java.util.Optional;
 import storyrod.measure.Length;
 import storyrod.measure.Rational;
+import storyrod.words.Words;
 
 /**
  * A stock.
@@ -49,5 +50,11 @@ public record StockEntry(
         density,
         grained,
         StockFigures.NONE);
+  }
+
+  /** Its species as one says it in some words: {@code black walnut} of {@code walnut, black}. */
+  public String wood(Words words) {
+    String[] halves = species.split(", ", -1);
+    return words.name(halves.length == 2 ? halves[1] + " " + halves[0] : species);
   }
 }

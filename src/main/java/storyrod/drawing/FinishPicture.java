@@ -1,12 +1,9 @@
 package storyrod.drawing;
 
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
@@ -16,7 +13,7 @@ import storyrod.piece.Piece;
 /**
  * What lies in the shop to be finished: the piece as far as it stands, and beside it whatever is
  * finished by itself, so that none is forgotten. Each thing bears the mark of the part of it that
- * is seen best.
+ * is seen best, and sub-assemblies their names.
  */
 final class FinishPicture implements PicturedStep {
   private final int step;
@@ -32,28 +29,20 @@ final class FinishPicture implements PicturedStep {
   /** Empty if the step finishes nothing. */
   static Optional<FinishPicture> of(Supplier<Piece> then, BuildPlan plan, Step step) {
     return step.verb() == Verb.FINISH
-        ? Optional.of(of(step, new Standing(then.get(), plan, step).apart(step.targets())))
+        ? Optional.of(
+            of(then.get(), step, new Standing(then.get(), plan, step).apart(step.targets())))
         : Optional.empty();
   }
 
-  private static FinishPicture of(Step step, List<List<Part>> things) {
+  private static FinishPicture of(Piece piece, Step step, List<List<Part>> things) {
     View view = View.AROUND.getFirst().laidOn(step.down());
     List<Part> parts = things.stream().flatMap(List::stream).toList();
-    Map<String, Vector3D> offsets = offsets(view, things);
-    Scene scene = Scene.of(parts, offsets);
+    Scene scene = Scene.of(parts, SideBySide.placed(view, things));
     Picture picture = Picture.of(scene, parts, parts.size(), view).ready();
     List<String> marked = things.stream().map(thing -> bestSeen(picture, thing)).toList();
-    return new FinishPicture(
-        step.number(), picture, new Picture.Notes(List.of(), List.of(), marked));
-  }
-
-  private static Map<String, Vector3D> offsets(View view, List<List<Part>> things) {
-    Map<String, Vector3D> offsets = new LinkedHashMap<>();
-    things.forEach(thing -> thing.forEach(part -> offsets.put(part.name(), Vector3D.ZERO)));
-    if (things.size() > 1) {
-      offsets.putAll(SideBySide.offsets(view, things));
-    }
-    return offsets;
+    Picture.Notes notes =
+        new Picture.Notes(List.of(), List.of(), marked).naming(UnitName.of(piece, things));
+    return new FinishPicture(step.number(), picture, notes);
   }
 
   private static String bestSeen(Picture picture, List<Part> thing) {

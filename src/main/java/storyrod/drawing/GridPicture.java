@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,7 +24,8 @@ import storyrod.words.Words;
 
 /**
  * A step that does one thing to many parts, as rows of small figures: parts to be marked, faces to
- * be sanded, or the sheets and boards from which a step takes its parts.
+ * be sanded, the sheets and boards from which a step takes its parts, or offcuts with a field for
+ * each coat.
  */
 final class GridPicture implements PicturedStep {
   /** So many figures are drawn at most. */
@@ -40,20 +42,21 @@ final class GridPicture implements PicturedStep {
   /** Whether the picture of a step, if it has one, may be rows of figures. */
   static boolean isFor(Step step) {
     return switch (step.verb()) {
-      case MARK, SAND, CHOOSE, SIZE -> true;
+      case MARK, SAND, CHOOSE, SIZE, TEST -> true;
       case MILL, BLANK, KEEP, REJOIN, CUT, DRILL, DRY_FIT, PRE_FINISH -> false;
-      case FIT, TRIM, TRIAL_FIT, MOUNT, TEST, FINISH -> false;
+      case FIT, TRIM, TRIAL_FIT, MOUNT, FINISH -> false;
     };
   }
 
-  /** Of a step that marks or sands parts. */
+  /** Of a step that marks or sands parts or tries the finish. */
   static Optional<GridPicture> of(Piece piece, BuildPlan plan, Step step) {
     Words words = piece.description().words();
     return switch (step.verb()) {
       case MARK -> of(step, marked(piece, step), words.say("step.mark.legend"), words);
       case SAND -> of(step, sanded(piece, plan, step), words.say("step.sand.legend"), words);
+      case TEST -> of(step, CoatsTile.of(piece), words.say("step.test.legend"), words);
       case CHOOSE, SIZE, MILL, BLANK, KEEP, REJOIN, CUT, DRILL, DRY_FIT -> Optional.empty();
-      case PRE_FINISH, FIT, TRIM, TRIAL_FIT, MOUNT, TEST, FINISH -> Optional.empty();
+      case PRE_FINISH, FIT, TRIM, TRIAL_FIT, MOUNT, FINISH -> Optional.empty();
     };
   }
 
@@ -68,13 +71,31 @@ final class GridPicture implements PicturedStep {
 
   private static Optional<GridPicture> of(
       Step step, List<? extends Tile> tiles, String legend, Words words) {
+    int drawn = Math.min(MOST, tiles.size());
+    List<String> below = new ArrayList<>(List.of(legend));
+    below.addAll(Strips.others(others(tiles, drawn), words));
     return tiles.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new GridPicture(
-                step.number(),
-                new Grid(
-                    List.copyOf(tiles.subList(0, Math.min(MOST, tiles.size()))), List.of(legend))));
+            new GridPicture(step.number(), new Grid(List.copyOf(tiles.subList(0, drawn)), below)));
+  }
+
+  /** The marks of parts of which nothing is drawn. */
+  private static List<String> others(List<? extends Tile> tiles, int drawn) {
+    List<String> there = parts(tiles.subList(0, drawn)).toList();
+    return parts(tiles.subList(drawn, tiles.size()))
+        .distinct()
+        .filter(mark -> !there.contains(mark))
+        .toList();
+  }
+
+  private static Stream<String> parts(List<? extends Tile> tiles) {
+    return tiles.stream()
+        .flatMap(
+            each ->
+                each instanceof PartTile tile
+                    ? Stream.of(tile.flat().part().mark())
+                    : Stream.empty());
   }
 
   private static Stream<Mark> marks(Piece piece, Step step) {

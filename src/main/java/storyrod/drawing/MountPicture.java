@@ -158,20 +158,10 @@ final class MountPicture implements PicturedStep {
   }
 
   private Fitted fitted(View view) {
-    Map<String, Vector3D> offsets = offsets(view);
-    Scene scene = Scene.of(parts, offsets).wearing(on);
+    Scene scene = Scene.of(parts, SideBySide.placed(view, things)).wearing(on);
     List<String> toned =
         Stream.concat(hosts(hardware).stream(), hardware.stream().map(Hardware::id)).toList();
     return new Fitted(scene, parts, 0, view, toned);
-  }
-
-  private Map<String, Vector3D> offsets(View view) {
-    Map<String, Vector3D> offsets = new LinkedHashMap<>();
-    parts.forEach(part -> offsets.put(part.name(), Vector3D.ZERO));
-    if (things.size() > 1) {
-      offsets.putAll(SideBySide.offsets(view, things));
-    }
-    return offsets;
   }
 
   /** One for what goes into one part. */

@@ -10,10 +10,16 @@ import storyrod.piece.Piece;
 
 /** The picture of a step before its room is known. */
 sealed interface PicturedStep
-    permits StepPicture, MountPicture, CutPicture, BoardPicture, GridPicture, FinishPicture {
+    permits StepPicture,
+        MountPicture,
+        CutPicture,
+        BoardPicture,
+        GridPicture,
+        FinishPicture,
+        SpotPicture {
   /**
-   * Of a step that brings or tries parts, mounts hardware, cuts, glues up boards, marks, sands, or
-   * finishes; empty of any other.
+   * Of a step that brings or tries parts, mounts hardware, cuts, glues up boards, marks, sands,
+   * tries the finish, or finishes; empty of any other.
    */
   static Optional<PicturedStep> of(
       Piece piece, BuildPlan plan, Step step, List<Hardware> hardware) {
@@ -30,7 +36,8 @@ sealed interface PicturedStep
         .or(() -> CutPicture.of(piece, plan, step))
         .or(() -> BoardPicture.of(piece, step))
         .or(() -> GridPicture.of(piece, plan, step))
-        .or(() -> FinishPicture.of(then, plan, step));
+        .or(() -> FinishPicture.of(then, plan, step))
+        .or(() -> SpotPicture.of(then, plan, step, own));
   }
 
   /** The number of the step. */

@@ -61,6 +61,16 @@ final class SideBySide {
             .toList());
   }
 
+  /** The same, a single thing in its place. */
+  static Map<String, Vector3D> placed(View view, List<List<Part>> things) {
+    Map<String, Vector3D> offsets = new LinkedHashMap<>();
+    things.forEach(thing -> thing.forEach(part -> offsets.put(part.name(), Vector3D.ZERO)));
+    if (things.size() > 1) {
+      offsets.putAll(offsets(view, things));
+    }
+    return offsets;
+  }
+
   /** The same of things whose parts are drawn moved. */
   static Map<String, Vector3D> of(View view, List<Drawn> drawn) {
     return new SideBySide(view, drawn).offsets();

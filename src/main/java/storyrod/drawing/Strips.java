@@ -20,15 +20,18 @@ public final class Strips {
   private static final double OF_BOARDS = 0.9;
 
   /** What a panel is cut to is told by its sizes; its glue-up shows the rest. */
-  private static final double OF_PANELS = 0.05;
+  private static final double OF_PANELS = 0.2;
 
   private static final double OF_ROUNDING = 0.08;
 
   /** Where faces, edges and boards are is told by the part drawings and the layouts too. */
-  private static final double OF_GRIDS = 0.2;
+  private static final double OF_GRIDS = 0.36;
 
   /** The next step puts parts together, and its picture wants the room. */
-  private static final double OF_SANDING = 0.08;
+  private static final double OF_SANDING = 0.15;
+
+  /** No other page shows how an offcut is divided. */
+  private static final double OF_TESTING = 0.9;
 
   /** So many marks of those that are not drawn stand in a line. */
   private static final int PER_LINE = 24;
@@ -50,12 +53,16 @@ public final class Strips {
             .flatMap(each -> each.cuts().stream())
             .allMatch(Cut.Roundover.class::isInstance);
     if (isSmall(piece, step)) {
-      return step.verb() == Verb.SAND ? OF_SANDING : OF_GRIDS;
+      return ofSmall(step);
     }
     if (BoardPicture.isFor(step)) {
       return BoardPicture.isOfPanels(piece, step) ? OF_PANELS : OF_BOARDS;
     }
     return CutPicture.isFor(step) ? rounds ? OF_ROUNDING : OF_WORKING : 0;
+  }
+
+  private static double ofSmall(Step step) {
+    return step.verb() == Verb.SAND ? OF_SANDING : step.verb() == Verb.TEST ? OF_TESTING : OF_GRIDS;
   }
 
   /** Whether its strip is low: rows of small figures, or the end or the face of a single board. */

@@ -3,8 +3,11 @@ package storyrod.drawing;
 import java.util.List;
 import storyrod.drawing.Drawing.Element;
 
-/** A small figure in a grid: what a step does to one of many parts, or a sheet that it saws. */
-sealed interface Tile permits PartTile, SheetTile {
+/**
+ * A small figure in a grid: what a step does to one of many parts, a sheet that it saws, or an
+ * offcut on which it tries a finish.
+ */
+sealed interface Tile permits PartTile, SheetTile, CoatsTile {
   /** How wide it is for its height. */
   double shape();
 

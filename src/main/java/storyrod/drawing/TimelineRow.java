@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import storyrod.build.Schedule;
 import storyrod.build.Schedule.Row;
@@ -12,7 +13,7 @@ import storyrod.build.Schedule.Spell;
  *
  * @param first the number of the first day
  * @param last the number of the last day
- * @param worked the steps that are worked on, in their order
+ * @param worked the steps that are worked on, as the day goes: a coat may come between later steps
  * @param idle where the hands have to wait; the step is the one that is waited for
  * @param drying what dries, the step being the one that left it
  */
@@ -60,6 +61,7 @@ record TimelineRow(
         .forEach(
             rest ->
                 add(idle, new Stretch(rest.awaited(), rest.from(), rest.to(), false), from, to));
+    worked.sort(Comparator.comparingInt(Stretch::from));
     return new TimelineRow(day, day, worked, idle, drying);
   }
 

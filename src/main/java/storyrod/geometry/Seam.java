@@ -12,6 +12,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 public record Seam(Vector3D from, Vector3D to, Vector3D one, Vector3D other) {
   private static final double ON_IT_MM = 0.002;
 
+  /** The sine of an angle to the line of sight at which a facet is still seen from its edge. */
+  private static final double EDGE_ON = 1e-6;
+
   /** What lies on it is no farther from the box round it: beyond an end and beside it. */
   private static final double NEAR_IT_MM = 2 * ON_IT_MM;
 
@@ -23,9 +26,9 @@ public record Seam(Vector3D from, Vector3D to, Vector3D one, Vector3D other) {
     return new Seam(pose.point(from), pose.point(to), pose.direction(one), pose.direction(other));
   }
 
-  /** Whether both facets look at a viewer in some direction, or both away. */
+  /** Whether a viewer in some direction sees both facets, or neither: one seen edge on is not. */
   public boolean isSmooth(Vector3D toViewer) {
-    return one.dot(toViewer) > 0 == other.dot(toViewer) > 0;
+    return one.dot(toViewer) > EDGE_ON == other.dot(toViewer) > EDGE_ON;
   }
 
   /** Whether a point lies on it. */

@@ -79,8 +79,7 @@ record Texts(LengthFormat format, Words words) {
 
   /** A wood's name in a sentence: tables list {@code ash, white}, readers say {@code white ash}. */
   String wood(StockEntry stock) {
-    String[] halves = stock.species().split(", ", -1);
-    return words.name(halves.length == 2 ? halves[1] + " " + halves[0] : stock.species());
+    return stock.wood(words);
   }
 
   String money(Rational amount) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import storyrod.build.Schedule;
 import storyrod.build.Schedule.Rest;
 import storyrod.build.Schedule.Row;
+import storyrod.build.Schedule.Spell;
 import storyrod.build.Times;
 import storyrod.build.WorkDay;
 import storyrod.drawing.Drawing.Area;
@@ -57,6 +58,24 @@ class TimelineTest {
         .filter(Text.class::isInstance)
         .map(Text.class::cast)
         .toList();
+  }
+
+  /** A coat given between later steps, as on the bench's fourth day, pushed their numbers away. */
+  @Test
+  void theNumberOfANarrowBarStandsAboveIt() {
+    Times whole = new Times(0, 475, 0, 475, 0, true);
+    List<Spell> coats = List.of(new Spell(0, 60, 60), new Spell(470, 475, 475));
+    List<Row> rows =
+        List.of(
+            new Row(1, List.of(), whole, whole, coats),
+            row(2, 60, 65, 65, false),
+            row(3, 65, 400, 400, false));
+    Schedule schedule = new Schedule(WorkDay.ofHours(8), rows, List.of(), List.of(), 1, 475);
+    Drawing day = Timeline.of(schedule, TimelineTest::stage, Words.ENGLISH, PAPER).getFirst();
+    double wanted = 21 + (PAPER.widthMm() - 21.5) * 62.5 / 480;
+    Text number =
+        texts(day).stream().filter(text -> text.text().equals("2")).findFirst().orElseThrow();
+    assertEquals(wanted, number.at().x(), 2);
   }
 
   @Test

@@ -79,4 +79,11 @@ class UnitNamesTest {
             .map(UnitNamesTest::picture)
             .anyMatch(drawing -> names(drawing).size() == DOORS.size()));
   }
+
+  @Test
+  void doorsThatLieByThemselvesToBeFinishedAreNamed() {
+    for (Step step : steps(Verb.FINISH)) {
+      assertEquals(DOORS.size(), names(picture(step)).size());
+    }
+  }
 }
