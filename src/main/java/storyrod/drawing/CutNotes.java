@@ -121,8 +121,9 @@ final class CutNotes {
       case Cut.Roundover r -> throw curve(r);
       case PocketHoles p -> pockets(p, count);
       case Slanted.Slope s -> new SlantedNotes(words, piece.description().printed()).said(s);
-      case Dovetails d -> new DovetailNotes(words).said(d, uses.of(d).orElse(""));
-      case SplineSlot s -> new SplineNotes(piece.description().printed(), words).said(s);
+      case Dovetails d ->
+          new DovetailNotes(piece.description().printed(), words).said(d, uses.of(d).orElse(""));
+      case SplineSlot s -> new SplineNotes(piece.description().printed(), words).said(flat, s);
       case Slanted.Housing h -> terms.leaning(deep(cutFor(h, count), h, h.depth()), h);
       case Slots s -> slots(s, count);
       case InPlace i -> inPlace(i, count);

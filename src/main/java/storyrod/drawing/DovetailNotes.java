@@ -1,15 +1,17 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.Locale;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
+import storyrod.measure.LengthFormat;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Dovetails.Tail;
 import storyrod.words.Words;
 
 /** Where dovetails are shown and what a note says of them. */
-record DovetailNotes(Words words) {
+record DovetailNotes(LengthFormat format, Words words) {
   /** Tails are dimensioned on the face of their part, pins on the end. */
   static Face home(FlatPart flat, Dovetails row) {
     if (row.isTails()) {
@@ -31,6 +33,9 @@ record DovetailNotes(Words words) {
                     && other.end().on(row.wide().axis()).equals(row.end().on(row.wide().axis())));
   }
 
+  /**
+   * In brackets what the slope comes to: how far the blade leans, and the tails at the baseline.
+   */
   String said(Dovetails row, String forWhat) {
     int count = row.tails().size();
     String tails = words.say(count == 1 ? "part.tail" : "part.tails", count);
@@ -38,7 +43,14 @@ record DovetailNotes(Words words) {
         row.isTails() ? "part.dovetail-tails" : "part.dovetail-pins",
         tails,
         forWhat,
-        words.figures(row.slopeWord()));
+        words.figures(row.slopeWord()),
+        words.figures(degrees(row)),
+        format.told(row.tails().getFirst().narrow().length()));
+  }
+
+  /** To a tenth, as a bevel or a table saw is set. */
+  private static String degrees(Dovetails row) {
+    return String.format(Locale.ROOT, "%.1f", Math.toDegrees(row.angle().toRadians()));
   }
 
   /** The middle of each tail or socket on the end that is cut, the first one first. */

@@ -42,8 +42,9 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
         .flatMap(
             box -> {
               Face face = profile(flat, cut, views).orElse(home);
-              return Stream.of(face, home)
-                  .flatMap(view -> distances(flat, box, view))
+              return Stream.concat(
+                      Stream.of(face, home).flatMap(view -> distances(flat, box, view)),
+                      slanted(cut))
                   .filter(Length::isPositive)
                   .min(Comparator.naturalOrder())
                   .map(least -> new FineFeature(flat, cut, face, box, least));
@@ -56,14 +57,18 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
       case Cut.Trench trench -> Optional.of(trench.removed());
       case Cut.Tenon tenon -> Optional.of(tenon.tenon());
       case Slanted.Housing housing -> Optional.of(housing.removed());
-      case SplineSlot slot when slot.along() == Axis.Y -> inTheEnd(slot).shared(flat.box());
+      case SplineSlot slot -> around(slot).shared(flat.box());
       default -> Optional.empty();
     };
   }
 
-  /** What a slot in a frame's mitre takes; only there do its walls stand square to the face. */
-  private static Box inTheEnd(SplineSlot slot) {
-    return new Box(slot.profile().extent(Axis.X), slot.run(), slot.profile().extent(Axis.Z));
+  /** The box around a slot, whose walls stand square to the face in a frame's mitre only. */
+  private static Box around(SplineSlot slot) {
+    Box box = new Box(slot.run(), slot.run(), slot.run());
+    for (Axis axis : slot.profile().axes()) {
+      box = box.with(axis, slot.profile().extent(axis));
+    }
+    return box;
   }
 
   /** The shown view in which a trench runs out. */
@@ -82,6 +87,11 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
     return DimensionSides.inPlane(trench.from()).stream()
         .max(Comparator.comparing(axis -> trench.removed().size(axis)))
         .orElseThrow();
+  }
+
+  /** What lies slantwise in its view: the width of a slot in a case's mitre. */
+  private static Stream<Length> slanted(Cut cut) {
+    return cut instanceof SplineSlot slot ? Stream.of(slot.thickness()) : Stream.empty();
   }
 
   /** The sizes of the outline in a view and its distances from the part's own outline. */

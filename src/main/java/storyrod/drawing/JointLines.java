@@ -1,7 +1,9 @@
 package storyrod.drawing;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,28 +27,37 @@ import storyrod.words.Words;
 record JointLines(Part part, Notation notation) {
   static List<JointLine> of(JointPart part, Notation notation) {
     JointLines lines = new JointLines(part.part(), notation);
-    return part.cuts().stream()
-        .map(cut -> new JointLine(part.part().mark(), lines.said(cut)))
-        .distinct()
+    Map<String, List<Cut>> alike =
+        part.cuts().stream()
+            .collect(
+                Collectors.groupingBy(
+                    cut -> lines.said(cut, 1), LinkedHashMap::new, Collectors.toList()));
+    return alike.values().stream()
+        .map(rows -> lines.said(rows.getFirst(), rows.size()))
+        .map(said -> new JointLine(part.part().mark(), said))
         .toList();
   }
 
-  private String said(Cut cut) {
+  /**
+   * What is said of a cut.
+   *
+   * @param rows how many like it the joint has: holes are counted as their fasteners are
+   */
+  private String said(Cut cut, int rows) {
     return switch (cut) {
       case Cut.Trench trench -> trench(trench);
       case Cut.Tenon tenon -> tenon(tenon);
       case Comb comb -> CombNotes.said(terms().of(comb, 1), comb, words(), format());
-      case Cut.Holes holes -> holes(holes);
+      case Cut.Holes holes -> holes(holes, rows);
       case Cut.Shaped shaped -> terms().of(shaped, 1);
       case Cut.Roundover roundover -> words().say("part.roundover", length(roundover.radius()));
-      case PocketHoles pockets -> pockets(pockets);
+      case PocketHoles pockets -> pockets(pockets, rows);
       case Slanted.Slope slope -> new SlantedNotes(words(), format()).said(slope);
       case Dovetails row -> dovetails(row);
       case SplineSlot slot -> new SplineNotes(format(), words()).said(slot);
       case Slanted.Housing housing -> housing(housing);
-      case Slots slots -> slots(slots);
-      case InPlace bores ->
-          say("joinery.round", terms().of(bores, bores.bores().size()), bits(bores.diameter()));
+      case Slots slots -> slots(slots, rows);
+      case InPlace bores -> inPlace(bores, rows * bores.bores().size());
     };
   }
 
@@ -114,22 +125,28 @@ record JointLines(Part part, Notation notation) {
     return Optional.of(figures).filter(each -> !each.isEmpty());
   }
 
-  private String holes(Cut.Holes holes) {
-    String round = say("joinery.round", terms().of(holes, holes.count()), bits(holes.diameter()));
+  private String holes(Cut.Holes holes, int rows) {
+    Rows all = new Rows(rows, holes.count(), holes.step().abs());
+    String round = say("joinery.round", terms().of(holes, all.total()), bits(holes.diameter()));
     String deep =
         holes.through() ? say("part.through", round) : deep(round, holes.depth(), holes.from());
     String sunk =
         holes.countersink().isZero()
             ? deep
             : say("part.countersunk", deep, bits(holes.countersink()));
-    return counted(sunk, holes.count(), holes.step().abs());
+    return counted(sunk, all);
   }
 
-  private String pockets(PocketHoles pockets) {
+  private String inPlace(InPlace bores, int count) {
+    String round = say("joinery.round", terms().of(bores, count), bits(bores.diameter()));
+    return count == 1 ? round : say("part.times", count, round);
+  }
+
+  private String pockets(PocketHoles pockets, int rows) {
     int count = pockets.centres().size();
-    String said = terms().slanted(terms().of(pockets, count), pockets, format().forBits());
-    Length step = count > 1 ? apart(pockets) : Length.ZERO;
-    return counted(said, count, step);
+    Rows all = new Rows(rows, count, count > 1 ? apart(pockets) : Length.ZERO);
+    String named = terms().of(pockets, all.total());
+    return counted(terms().slanted(named, pockets, format().forBits()), all);
   }
 
   private static Length apart(PocketHoles pockets) {
@@ -141,27 +158,37 @@ record JointLines(Part part, Notation notation) {
         .orElseThrow();
   }
 
-  private String slots(Slots slots) {
+  private String slots(Slots slots, int rows) {
+    Rows all = new Rows(rows, slots.count(), slots.step().abs());
     String named =
         say(
             "joinery.long",
-            terms().of(slots, slots.count()),
+            terms().of(slots, all.total()),
             length(slots.width()),
             length(slots.length()));
     String deep =
         slots.through() ? say("part.through", named) : deep(named, slots.depth(), slots.from());
-    return counted(deep, slots.count(), slots.step().abs());
+    return counted(deep, all);
+  }
+
+  /** Rows of as many holes each, so far apart. */
+  private record Rows(int rows, int count, Length step) {
+    int total() {
+      return rows * count;
+    }
   }
 
   /** How far they are apart, but for a figure that rounding would make wrong over a row. */
-  private String counted(String said, int count, Length step) {
-    if (count == 1) {
-      return said;
+  private String counted(String said, Rows all) {
+    String times = all.total() == 1 ? said : say("part.times", all.total(), said);
+    if (all.count == 1) {
+      return times;
     }
-    String times = say("part.times", count, said);
-    return format().rounded(step).equals(step)
-        ? say("joinery.apart", times, length(step))
-        : say("joinery.evenly", times);
+    String apart =
+        format().rounded(all.step).equals(all.step)
+            ? say("joinery.apart", times, length(all.step))
+            : say("joinery.evenly", times);
+    return all.rows == 1 ? apart : say("joinery.rows", apart, all.rows);
   }
 
   private String dovetails(Dovetails row) {

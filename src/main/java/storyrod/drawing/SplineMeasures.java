@@ -26,11 +26,19 @@ record SplineMeasures(FlatPart flat, WantedDimensions wanted) {
 
   /** In a case: from the inner face to the slot's nearer corner on the mitre. */
   private void onTheMitre(Face view, SplineSlot slot) {
-    Point one = slot.profile().segments().get(0).from();
-    Point two = slot.profile().segments().get(1).from();
-    boolean fromZero = one.y().isShorterThan(two.y());
-    Point face = one.with(Axis.Y, fromZero ? Length.ZERO : flat.size(Axis.Y));
-    wanted.stretch(view, Axis.Y, fromZero ? face : one, fromZero ? one : face);
+    Point corner = slot.onMitre().getFirst();
+    wanted.between(view, Axis.Y, corner.with(Axis.Y, inside(flat, slot)), corner);
+  }
+
+  /** Where a case's inner face lies: on the side of the corner that the slot is drawn from. */
+  private static Length inside(FlatPart flat, SplineSlot slot) {
+    boolean fromZero = slot.onMitre().getFirst().y().isShorterThan(slot.onMitre().getLast().y());
+    return fromZero ? Length.ZERO : flat.size(Axis.Y);
+  }
+
+  /** From a case's inner face to the nearer corner of the slot, square to the face. */
+  static Length fromInside(FlatPart flat, SplineSlot slot) {
+    return slot.onMitre().getFirst().y().minus(inside(flat, slot)).abs();
   }
 
   private Point edge(Face view) {

@@ -4,12 +4,15 @@ import java.util.List;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
+import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.SplineSlot;
 import storyrod.words.Words;
 
 /** Where slots for splines are shown and what a note says of them. */
 record SplineNotes(LengthFormat format, Words words) {
+  private static final double DIAGONAL = StrictMath.sqrt(2);
+
   /** In a frame the end shows where the slot lies in the thickness; in a case the edge does. */
   static Face home(FlatPart flat, SplineSlot slot) {
     return switch (slot.along()) {
@@ -34,6 +37,17 @@ record SplineNotes(LengthFormat format, Words words) {
   String said(SplineSlot slot) {
     return words.say(
         "part.spline-slot", format.format(slot.thickness()), format.format(slot.depth()));
+  }
+
+  /**
+   * In a case also how far along the mitre, which is how a fence is set; its dimension is level.
+   */
+  String said(FlatPart flat, SplineSlot slot) {
+    if (slot.along() == Axis.Y) {
+      return said(slot);
+    }
+    Length along = Length.nearest(SplineMeasures.fromInside(flat, slot).toMm() * DIAGONAL);
+    return words.say("part.spline-slot-along", said(slot), format.told(along));
   }
 
   static List<Point> tips(SplineSlot slot) {

@@ -42,6 +42,15 @@ class DovetailDrawingTest {
         Clean.notes(drawing).contains("pins for 2 tails of B, slope 1:6"), Clean.notes(drawing));
   }
 
+  /** Tails 30 long narrow by 30/6 = 5 at each side, from 35 to 25; atan 1/6 = 9.46°. */
+  @Test
+  void slopeIsToldAsTheSawIsSetAndByTheNarrowEnds() {
+    for (String part : List.of("tail-board", "pin-board")) {
+      String notes = Clean.notes(drawing(DovetailTest.CORNER, part));
+      assertTrue(notes.contains("slope 1:6 (9.5°; narrowing to 25)"), notes);
+    }
+  }
+
   /** Sockets 24 deep of 30, with a lap of 6. */
   @Test
   void halfBlindSocketsHaveTheirDepthOnTheEnd() {

@@ -30,6 +30,9 @@ class JointSheetsTest {
   private static final Pattern FIGURE =
       Pattern.compile("\\d+(?: \\d+/\\d+|/\\d+|\\.\\d+)?(?![\\d×])");
 
+  private static final Pattern SCREW_HOLES =
+      Pattern.compile("^(?:(\\d+)× )?(?:clearance|pilot|pocket) holes? ");
+
   private static final Pattern SCALE = Pattern.compile("(\\d+):(\\d+)$");
 
   private static List<JointSheet> sheets(PlanSet set) {
@@ -50,6 +53,32 @@ class JointSheetsTest {
           assertEquals(all.size(), drawn.size());
           assertTrue(drawn.containsAll(all));
         });
+  }
+
+  /** Whoever reads of four screws drills four holes, in as many rows as there are. */
+  @TestFactory
+  List<DynamicTest> asManyHolesAreToldAsScrews() {
+    return AllProjects.each(
+        sample -> {
+          List<String> faults = new ArrayList<>();
+          for (JointSheet sheet : sheets(sample.set())) {
+            List<Integer> screws =
+                sheet.kind().shown().joint().fasteners().stream()
+                    .map(Joint.ItemCount::count)
+                    .toList();
+            sheet.kind().lines().stream()
+                .map(JointLine::words)
+                .filter(words -> holes(words) > 0 && !screws.contains(holes(words)))
+                .forEach(words -> faults.add(screws + " screws, " + words));
+          }
+          assertEquals(List.of(), faults);
+        });
+  }
+
+  /** How many holes of screws are told; 0 if it is not of such. */
+  private static int holes(String words) {
+    Matcher holes = SCREW_HOLES.matcher(words);
+    return !holes.find() ? 0 : holes.group(1) == null ? 1 : Integer.parseInt(holes.group(1));
   }
 
   /** Two drawings that say and show the same would send a reader to look for what differs. */

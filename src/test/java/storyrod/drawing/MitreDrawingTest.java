@@ -1,11 +1,13 @@
 package storyrod.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.Group;
 import storyrod.piece.Mark;
 import storyrod.piece.MitreTest;
 import storyrod.piece.Piece;
@@ -59,5 +61,35 @@ class MitreDrawingTest {
     assertTrue(
         Clean.notes(drawing).contains("6 spline slot, 8 deep, square to the mitre"),
         Clean.notes(drawing));
+  }
+
+  /** 9.43 less half of 6 is 6.43 along the mitre: how far a fence is set from its inner edge. */
+  @Test
+  void caseTellsHowFarAlongTheMitreTheSlotLies() {
+    String notes = Clean.notes(drawing(MitreTest.splined(MitreTest.CASE), "front"));
+    assertTrue(notes.contains("square to the mitre (≈ 6.4 from its inner edge)"), notes);
+    String frame = Clean.notes(drawing(MitreTest.splined(MitreTest.FRAME), "rail"));
+    assertFalse(frame.contains("inner edge"), frame);
+  }
+
+  /**
+   * A case's slot of 4 at 1:10 is a dot: shown larger, with its place there and only there. Its
+   * middle 9.43 along the mitre, its nearer corner 2 before it: 7.43/root 2 = 5.25.
+   */
+  @Test
+  void aSlotInAWideCaseIsShownInADetail() {
+    String wide =
+        MitreTest.splined(MitreTest.CASE)
+            .replace("thickness: 6, depth: 8", "thickness: 4, depth: 6")
+            .replace("x: side.right to 300", "x: side.right to 900")
+            .replace("z: 0 to 60", "z: 0 to 300");
+    Drawing drawing = drawing(wide, "front");
+    assertEquals(List.of("20", "300", "900", "≈ 5.3"), dimensions(drawing));
+    Group detail = Clean.details(drawing).findFirst().orElseThrow();
+    assertEquals(
+        List.of("≈ 5.3"),
+        Clean.dimensions(detail.elements()).stream().map(Dimension::text).toList());
+    assertTrue(4 * Clean.detailFactor(detail) >= Details.WISH_MM, detail.name());
+    assertEquals(List.of(), Clean.faults(drawing));
   }
 }
