@@ -186,9 +186,24 @@ public record BeforePages(
     return 1 + TableHeights.H1_MM + spreads + CHECK_MM;
   }
 
-  /** As many lines on each page as it has room for, in two columns. */
+  /** Nearly as many lines on each page, in two columns, on as few pages as have room for them. */
   private static List<List<List<Outline.Entry>>> spreads(
       List<Outline.Entry> contents, Paper paper) {
+    List<List<List<Outline.Entry>>> filled = filled(contents, paper);
+    List<List<List<Outline.Entry>>> even =
+        IntStream.range(0, filled.size())
+            .mapToObj(page -> share(contents, page, filled.size()))
+            .map(lines -> columns(lines, paper))
+            .toList();
+    return even.stream().allMatch(spread -> fits(spread, paper)) ? even : filled;
+  }
+
+  private static List<Outline.Entry> share(List<Outline.Entry> contents, int page, int pages) {
+    return contents.subList(contents.size() * page / pages, contents.size() * (page + 1) / pages);
+  }
+
+  /** As many lines on each page as it has room for, in two columns. */
+  private static List<List<List<Outline.Entry>>> filled(List<Outline.Entry> contents, Paper paper) {
     List<List<List<Outline.Entry>>> spreads = new ArrayList<>();
     int from = 0;
     while (from < contents.size()) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import storyrod.planset.Recorded.Sized;
 import storyrod.planset.Recorded.Sums;
 import storyrod.planset.TableHeights.Cell;
@@ -27,6 +28,9 @@ record RecordPages(
 
   /** A row has room for handwriting. */
   private static final double ROW_MM = 7.8;
+
+  /** The share of a page of sizes that stays there when the rest makes way for the steps. */
+  private static final double KEPT = 0.7;
 
   private static final double LEAD_MM = 11;
   private static final double PART_MM = 38;
@@ -88,7 +92,7 @@ record RecordPages(
           follows = false;
         }
       }
-      breaks.put(STEPS, stepsBreak());
+      breaks.put(STEPS, !hasRoomForSteps(made()));
       return breaks;
     }
 
@@ -143,7 +147,27 @@ record RecordPages(
           .sum();
     }
 
+    /** The last rows stand on the page of the steps if these find no room below all of them. */
     List<List<Sized>> made() {
+      List<List<Sized>> pages = filled();
+      List<List<Sized>> more = withRowsOverTheSteps(pages);
+      return hasRoomForSteps(pages) || !hasRoomForSteps(more) ? pages : more;
+    }
+
+    private static List<List<Sized>> withRowsOverTheSteps(List<List<Sized>> pages) {
+      List<Sized> last = pages.getLast();
+      int kept = (int) Math.ceil(last.size() * KEPT);
+      return Stream.of(
+              pages.subList(0, pages.size() - 1),
+              List.of(last.subList(0, kept)),
+              kept < last.size()
+                  ? List.of(last.subList(kept, last.size()))
+                  : List.<List<Sized>>of())
+          .flatMap(List::stream)
+          .toList();
+    }
+
+    private List<List<Sized>> filled() {
       double room = print.paper().roomMm() - 2 * TableHeights.ROW_MM - 1;
       return new RowPages(room - TableHeights.H1_MM - LEAD_MM, room)
           .of(recorded.sizes(), row -> rowMm(row));
@@ -161,15 +185,14 @@ record RecordPages(
       return Math.max(height, sizes);
     }
 
-    /** Whether the steps find no room below the last of the sizes. */
-    private boolean stepsBreak() {
-      List<List<Sized>> pages = made();
+    /** Whether the steps find room below the last of the sizes. */
+    private boolean hasRoomForSteps(List<List<Sized>> pages) {
       double above =
           2 * TableHeights.ROW_MM + (pages.size() == 1 ? TableHeights.H1_MM + LEAD_MM : 0);
       double sizes = pages.getLast().stream().mapToDouble(Setting::rowMm).sum();
       double steps = rows(recorded.steps(), each -> List.of(words(each.say())));
       double all = above + sizes + TableHeights.H2_MM + TableHeights.ROW_MM + steps;
-      return all > print.paper().roomMm();
+      return all <= print.paper().roomMm();
     }
   }
 }

@@ -34,7 +34,8 @@ class DrivenSidesTest {
           "step-stool 22",
           "step-stool 24",
           "window-bench 36",
-          "window-bench 45");
+          "window-bench 37",
+          "window-bench 46");
 
   @Test
   void theShareOfFastenersCounts() {

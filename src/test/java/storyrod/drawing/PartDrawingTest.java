@@ -137,7 +137,7 @@ class PartDrawingTest {
   @Test
   void aHoleIsNotedByItsDrillEvenWhereLengthsAreRoundedMore() {
     String notes = Clean.notes(PartDrawings.named("window bench B").drawing());
-    assertTrue(notes.contains("8× Ø 11/64 clearance holes, through"), notes);
+    assertTrue(notes.contains("16× Ø 11/64 clearance holes, through"), notes);
   }
 
   @Test

@@ -1,12 +1,17 @@
 package storyrod.planset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import storyrod.cli.PrintedProjects;
 import storyrod.cli.PrintedProjects.Printed;
+import storyrod.drawing.AllProjects;
 
 /**
  * In the edition to sell no page is left more than two thirds empty, not even the last of a section
@@ -14,6 +19,7 @@ import storyrod.cli.PrintedProjects.Printed;
  */
 class FilledPagesTest {
   private static final double LEAST = 0.35;
+  private static final double LEAST_IN_THE_SHOP = 0.25;
 
   @ParameterizedTest
   @ValueSource(
@@ -27,10 +33,27 @@ class FilledPagesTest {
         "sewing-box"
       })
   void noPageOfTheEditionToSellIsSparse(String project) throws Exception {
+    assertEquals(List.of(), sparse(project, "publish", LEAST));
+  }
+
+  /** Where lists for signing and notes are ended by sections of their own. */
+  @ParameterizedTest
+  @MethodSource("forTheShop")
+  void noPageForTheShopIsNearlyEmpty(String project, String edition) throws Exception {
+    assertEquals(List.of(), sparse(project, edition, LEAST_IN_THE_SHOP));
+  }
+
+  private static Stream<Arguments> forTheShop() {
+    return AllProjects.all().stream()
+        .flatMap(
+            each -> Stream.of("helper", "record").map(edition -> arguments(each.name(), edition)));
+  }
+
+  private static List<FillChecks.Sparse> sparse(String project, String edition, double least)
+      throws Exception {
     PrintedProjects printed = PrintedProjects.named(project);
     Paper paper = printed.usualPaper();
-    Printed set = printed.on(paper, "publish");
-    FinishedPdf pdf = FinishedPdf.of(set.pdf(), set.set(), paper);
-    assertEquals(List.of(), FillChecks.sparse(pdf, LEAST));
+    Printed set = printed.on(paper, edition);
+    return FillChecks.sparse(FinishedPdf.of(set.pdf(), set.set(), paper), least);
   }
 }
