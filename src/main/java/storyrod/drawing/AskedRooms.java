@@ -69,7 +69,12 @@ final class AskedRooms implements Rooms {
 
   @Override
   public Size layout() {
-    return ask(Rooms::layout);
+    return ask(each -> each.layout());
+  }
+
+  @Override
+  public Size layout(int cuts) {
+    return ask(each -> each.layout(cuts));
   }
 
   @Override

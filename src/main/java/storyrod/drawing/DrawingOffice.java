@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ public final class DrawingOffice {
     general = new Kept<>(GeneralSheets.of(piece));
     exploded = new Kept<>(new ExplodedViews(piece, build, hardware)::draw);
     joints = new Kept<>(JointSheets.of(piece, hardware));
-    layouts = new Kept<>(rooms -> layouts(stock, rooms.layout()));
+    layouts = new Kept<>(rooms -> layouts(stock, rooms));
     templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms));
     slides =
         new Kept<>(rooms -> SlideLines.of(piece, build.steps(), hardware, rooms.besideSentences()));
@@ -101,14 +102,17 @@ public final class DrawingOffice {
         templates.drawn(rooms));
   }
 
-  private Map<String, List<Drawing>> layouts(StockPlan stock, Size area) {
+  private Map<String, List<Drawing>> layouts(StockPlan stock, Rooms rooms) {
     Map<String, List<Drawing>> drawn = new LinkedHashMap<>();
+    boolean first = true;
     for (StockPlan.SheetPlan plan : stock.layouts()) {
-      List<Drawing> sheets =
-          plan.sheets().stream()
-              .map(sheet -> SawnPiece.of(sheet, piece))
-              .map(sheet -> LayoutDrawing.draw(sheet, Notation.of(piece), area))
-              .toList();
+      List<Drawing> sheets = new ArrayList<>();
+      for (StockPlan.SheetLayout each : plan.sheets()) {
+        SawnPiece sheet = SawnPiece.of(each, piece);
+        Size room = first ? rooms.layout() : rooms.layout(sheet.cuts().size());
+        sheets.add(LayoutDrawing.draw(sheet, Notation.of(piece), room));
+        first = false;
+      }
       drawn.put(plan.stock().name(), sheets);
     }
     return drawn;

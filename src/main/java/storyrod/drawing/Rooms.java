@@ -29,7 +29,11 @@ public interface Rooms {
    */
   List<Size> opened(List<DoubleUnaryOperator> heights);
 
+  /** The room for the layout of a sheet below the title of the layouts. */
   Size layout();
+
+  /** The room for the layout of a further sheet, which leaves more if its cuts are few. */
+  Size layout(int cuts);
 
   /** The room for one sheet of a full-size template. */
   Size fullSize();

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -187,6 +188,12 @@ public record Layouts(List<Stock> stocks) {
     return new Sheet(isFirst, head, heading, sheet.piece().lengthsOnly(), box, columns, breaks);
   }
 
+  /** The room for a drawing below the headings of a sheet, above so many cuts. */
+  static double roomMm(int cuts, Paper paper) {
+    double heads = TableHeights.H2_MM + TableHeights.LINE_MM + TableHeights.H3_MM;
+    return paper.roomMm() - heads - BELOW_MM - tableMm(Math.ceilDiv(cuts, COLUMNS));
+  }
+
   private static String heading(SawnStock stock, SawnAlike sheet, Texts texts) {
     String what = "layout." + stock.noun();
     return texts.say(sheet.numbers().size() == 1 ? what : what + "s", sheet.range(), stock.count());
@@ -207,8 +214,12 @@ public record Layouts(List<Stock> stocks) {
   }
 
   private static double tableMm(List<List<Cut>> columns) {
-    double rows = columns.stream().mapToInt(column -> column.size() + 1).max().orElse(0);
-    return rows * TableHeights.ROW_MM;
+    OptionalInt rows = columns.stream().mapToInt(List::size).max();
+    return rows.isPresent() ? tableMm(rows.getAsInt()) : 0;
+  }
+
+  private static double tableMm(int rows) {
+    return (rows + 1) * TableHeights.ROW_MM;
   }
 
   private static List<Cut> cuts(SawnStock stock, SawnAlike sheet, Texts texts) {

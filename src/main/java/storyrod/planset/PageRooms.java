@@ -90,6 +90,12 @@ public final class PageRooms implements Rooms {
   }
 
   @Override
+  public Size layout(int cuts) {
+    double alone = Layouts.roomMm(cuts, paper);
+    return new Size(paper.textWidthMm(), Math.max(layout().heightMm(), alone));
+  }
+
+  @Override
   public double besidePartMm(Mark mark) {
     return PartPages.besideMm(mark, lines, paper);
   }
