@@ -15,26 +15,18 @@ import storyrod.piece.Piece;
  * finished by itself, so that none is forgotten. Each thing bears the mark of the part of it that
  * is seen best, and sub-assemblies their names.
  */
-final class FinishPicture implements PicturedStep {
-  private final int step;
-  private final Picture picture;
-  private final Picture.Notes notes;
-
-  private FinishPicture(int step, Picture picture, Picture.Notes notes) {
-    this.step = step;
-    this.picture = picture;
-    this.notes = notes;
-  }
+final class FinishPicture {
+  private FinishPicture() {}
 
   /** Empty if the step finishes nothing. */
-  static Optional<FinishPicture> of(Supplier<Piece> then, BuildPlan plan, Step step) {
+  static Optional<PicturedStep> of(Supplier<Piece> then, BuildPlan plan, Step step) {
     return step.verb() == Verb.FINISH
         ? Optional.of(
             of(then.get(), step, new Standing(then.get(), plan, step).apart(step.targets())))
         : Optional.empty();
   }
 
-  private static FinishPicture of(Piece piece, Step step, List<List<Part>> things) {
+  private static PicturedStep of(Piece piece, Step step, List<List<Part>> things) {
     View view = View.AROUND.getFirst().laidOn(step.down());
     List<Part> parts = things.stream().flatMap(List::stream).toList();
     Scene scene = Scene.of(parts, SideBySide.placed(view, things));
@@ -42,7 +34,7 @@ final class FinishPicture implements PicturedStep {
     List<String> marked = things.stream().map(thing -> bestSeen(picture, thing)).toList();
     Picture.Notes notes =
         new Picture.Notes(List.of(), List.of(), marked).naming(UnitName.of(piece, things));
-    return new FinishPicture(step.number(), picture, notes);
+    return new NotedPicture(step.number(), picture, notes);
   }
 
   private static String bestSeen(Picture picture, List<Part> thing) {
@@ -50,20 +42,5 @@ final class FinishPicture implements PicturedStep {
         .map(Part::name)
         .max(Comparator.comparingDouble(part -> picture.seenArea(List.of(part))))
         .orElseThrow();
-  }
-
-  @Override
-  public int step() {
-    return step;
-  }
-
-  @Override
-  public double heightMm(double widthMm) {
-    return picture.heightMm(notes, widthMm);
-  }
-
-  @Override
-  public Drawing drawn(Size room) {
-    return picture.drawn("step-" + step, notes, room);
   }
 }

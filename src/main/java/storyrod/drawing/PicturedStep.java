@@ -10,13 +10,7 @@ import storyrod.piece.Piece;
 
 /** The picture of a step before its room is known. */
 sealed interface PicturedStep
-    permits StepPicture,
-        MountPicture,
-        CutPicture,
-        BoardPicture,
-        GridPicture,
-        FinishPicture,
-        SpotPicture {
+    permits StepPicture, MountPicture, CutPicture, BoardPicture, GridPicture, NotedPicture {
   /**
    * Of a step that brings or tries parts, mounts hardware, cuts, glues up boards, marks, sands,
    * tries the finish, or finishes; empty of any other.

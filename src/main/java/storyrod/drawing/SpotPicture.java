@@ -16,26 +16,18 @@ import storyrod.piece.Piece;
  * the parts that take it strong and toned in what stands, from the side from which most of the
  * least seen one shows.
  */
-final class SpotPicture implements PicturedStep {
-  private final int step;
-  private final Picture picture;
-  private final Picture.Notes notes;
-
-  private SpotPicture(int step, Picture picture, Picture.Notes notes) {
-    this.step = step;
-    this.picture = picture;
-    this.notes = notes;
-  }
+final class SpotPicture {
+  private SpotPicture() {}
 
   /** Empty if the step mounts nothing on any part. */
-  static Optional<SpotPicture> of(
+  static Optional<PicturedStep> of(
       Supplier<Piece> then, BuildPlan plan, Step step, StepHardware hardware) {
     return step.verb() == Verb.MOUNT && !step.targets().isEmpty()
         ? Optional.of(of(then.get(), step, new Standing(then.get(), plan, step), hardware.on()))
         : Optional.empty();
   }
 
-  private static SpotPicture of(Piece piece, Step step, Standing standing, List<Hardware> on) {
+  private static PicturedStep of(Piece piece, Step step, Standing standing, List<Hardware> on) {
     List<String> marked = step.targets().stream().distinct().toList();
     List<List<Part>> things = standing.takenOut(marked);
     Picture best =
@@ -46,7 +38,7 @@ final class SpotPicture implements PicturedStep {
             .ready();
     Picture.Notes notes =
         new Picture.Notes(List.of(), List.of(), marked).naming(UnitName.of(piece, things));
-    return new SpotPicture(step.number(), best, notes);
+    return new NotedPicture(step.number(), best, notes);
   }
 
   private static Picture picture(
@@ -62,20 +54,5 @@ final class SpotPicture implements PicturedStep {
 
   private static double leastSeen(Picture picture, List<String> marked) {
     return marked.stream().mapToDouble(part -> picture.seenArea(List.of(part))).min().orElseThrow();
-  }
-
-  @Override
-  public int step() {
-    return step;
-  }
-
-  @Override
-  public double heightMm(double widthMm) {
-    return picture.heightMm(notes, widthMm);
-  }
-
-  @Override
-  public Drawing drawn(Size room) {
-    return picture.drawn("step-" + step, notes, room);
   }
 }
