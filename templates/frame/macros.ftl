@@ -19,11 +19,5 @@
 </tbody></table></#macro>
 <#-- Numbers of steps, each leading to its step. Gets: runs of steps (from, to). -->
 <#macro steps list><#list list.runs as run><span class="kept-together"><a href="#step-${run.from}">${run.from}</a><#if run.to gt run.from>–<a href="#step-${run.to}">${run.to}</a></#if><#sep>,</#sep></span><#sep> </#list></#macro>
-<#-- A list without what it has already. -->
-<#function once list>
-  <#local found = []>
-  <#list list as each><#if !found?seq_contains(each)><#local found = found + [each]></#if></#list>
-  <#return found>
-</#function>
 <#-- The title of a section that may go on below the one before it. Gets: its anchor, its title, whether it begins a page. -->
 <#macro opening id text breaks><#if breaks><@head text/></#if><h1 id="${id}"<#if !breaks> class="follows"</#if>>${text}</h1></#macro>

@@ -1,11 +1,12 @@
 <#-- The part drawings, page by page as they were measured. Gets: parts.pages, each a list of parts
-     (anchor, mark, title, line, say, count, stock, grain, scale, drawing); unit; cover (edition, date). The
+     (anchor, mark, title, line, say, count, stock, grain, scale, drawing); heads.parts, what the head
+     of each page says; unit; cover (edition, date). The
      title block has the fields of ISO 7200; the owner stands in the foot. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro field name value class=""><td class="${class}"><span class="field">${say('block.' + name)}</span>${value}</td></#macro>
 <#list parts.pages as page>
 <div class="${frame.sheet(page?first.drawing)}"<#if page?is_first> id="parts"</#if>>
-<@frame.head say('parts.head', frame.once(page?map(part -> part.mark))?join(', '))/>
+<@frame.head heads.parts[page?index]/>
 <#list page as part>
 <div class="part" id="${part.anchor}">
 <div class="part-title"><span class="part-mark">${part.mark}</span> ${part.title}</div>

@@ -5,7 +5,7 @@
      steps that cut, beside: what stands beside its sentences, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
      count), partsInRow: whether the parts stand in a row of marks, firstColumn: how many sentences stand in the first of two columns, or 0 where the
      picture is as wide as the page; over two pages a narrow picture stands above its sentences, working,
-     waiting); edition.boxes, whether there is a line to tick and sign. -->
+     waiting); heads.steps, what the head of each page says; edition.boxes, whether there is a line to tick and sign. -->
 <#import "/frame/macros.ftl" as frame>
 <#macro block title><div class="side-block"><h3>${title}</h3><#nested></div></#macro>
 <#macro line title><p class="side-line"><b>${title}</b> <#nested></p></#macro>
@@ -52,7 +52,7 @@
 <#macro pictures step><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list></#macro>
 <#list steps.pages as page>
 <div class="section"<#if page?is_first> id="steps"</#if>>
-<@frame.head say('steps.head', page.stage.number, page.stage.title)/>
+<@frame.head heads.steps[page?index]/>
 <#list page.steps as placed>
 <#assign step = placed.step>
 <#assign slice = placed.slice>

@@ -267,6 +267,7 @@ record Pages(
     data.put("parts", parts);
     data.put(JoineryPages.KEY, joinery);
     data.put("steps", steps);
+    data.put("heads", RunningHeads.of(this));
     data.put("timeline", timeline);
     data.put("finish", finish.stream().toList());
     data.put("notes", notes);

@@ -37,7 +37,8 @@ record TextMeasure(PdfFonts font, double sizePt, double lineHeight) {
     return lines;
   }
 
-  private double widthMm(String text) {
+  /** The width in mm of a text in one line. */
+  double widthMm(String text) {
     BaseFont base = font.font();
     return base.getWidthPoint(text, (float) sizePt) * MM_PER_POINT;
   }
