@@ -27,7 +27,7 @@ public record Preview(
   private static final double BESIDE_MM = TableHeights.H1_MM + 14;
 
   private static final BigDecimal FEET_STEP = BigDecimal.valueOf(5);
-  private static final BigDecimal METRES_STEP = new BigDecimal("0.05");
+  private static final BigDecimal METRES_STEP = new BigDecimal("0.01");
 
   public Preview {
     skills = List.copyOf(skills);
@@ -89,7 +89,7 @@ public record Preview(
         .map(each -> new Material(each.getKey(), volume(each.getValue(), texts)));
   }
 
-  /** Rounded up, to five board feet or a twentieth of a cubic metre. */
+  /** Rounded up, to five board feet or a hundredth of a cubic metre, which is about as much. */
   private static String volume(Rational feet, Texts texts) {
     BigDecimal exact = new BigDecimal(texts.plainBoardVolume(feet));
     BigDecimal step = texts.format().unit() == Unit.INCH ? FEET_STEP : METRES_STEP;
