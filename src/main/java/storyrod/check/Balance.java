@@ -2,6 +2,7 @@ package storyrod.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import storyrod.wood.Mass;
 
 /**
  * What holds a standing piece down against what pulls it over, about the line on which its front
@@ -11,7 +12,6 @@ import java.util.List;
  * @param overturning by all masses in front of it, and by a pull at a height
  */
 record Balance(double restoring, double overturning) {
-  private static final double GRAVITY = 9.80665;
 
   /**
    * A mass and how far it lies behind the line, in mm; negative in front of it.
@@ -49,7 +49,7 @@ record Balance(double restoring, double overturning) {
 
   /** The level pull in newtons that tips it at a height in mm. */
   double pullAt(double heightMm) {
-    return (restoring - overturning) * GRAVITY / heightMm;
+    return (restoring - overturning) * Mass.GRAVITY / heightMm;
   }
 
   /** The mass in kg that brings it to a ratio when it is put so far behind the line. */

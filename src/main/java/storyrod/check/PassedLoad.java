@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.description.Diagnostic;
@@ -17,11 +18,11 @@ import storyrod.measure.Rational;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.wood.Beam;
+import storyrod.wood.Beam.PointLoad;
+import storyrod.wood.Mass;
 
 /** A part that bends too far under what partitions pass on to it. */
 final class PassedLoad implements Check {
-  private static final double GRAVITY = 9.80665;
-
   @Override
   public String code() {
     return "passed-on-load";
@@ -36,49 +37,46 @@ final class PassedLoad implements Check {
             + " half of the load on each side of it; the limit is common practice.",
         "A partition that has a foot, a leg or a rail across right under it passes its load on to"
             + " that. Of what stiffens the part only a strip glued along its front counts; a back and"
-            + " a frame help too.");
+            + " a frame help too. What a part passes on that itself stands on a flat part is not"
+            + " followed further down.");
   }
 
-  /** What a partition passes on, in N, and where. */
-  private record Passed(Part partition, double atMm, double force) {}
-
-  /** What passes on the load of a flat part to another. */
-  private record Way(Part loaded, Located<Rational> load, Part bearing) {}
+  /** What a partition passes on of the load of a part, in N, and where. */
+  private record Passed(Part loaded, Located<Rational> load, Part partition, PointLoad at) {}
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
-    Map<Way, List<Passed>> ways = new LinkedHashMap<>();
+    Map<Part, List<Passed>> onEach = new LinkedHashMap<>();
     for (Part loaded : piece.parts()) {
-      ShelfSag.load(piece, loaded).ifPresent(load -> collect(piece, loaded, load, ways));
+      ShelfSag.load(piece, loaded).ifPresent(load -> collect(piece, loaded, load, onEach));
     }
-    return ways.entrySet().stream()
+    return onEach.entrySet().stream()
         .flatMap(
             each ->
-                FlatBeam.of(piece, each.getKey().bearing).stream()
+                FlatBeam.of(piece, each.getKey()).stream()
                     .flatMap(beam -> finding(piece, each.getKey(), each.getValue(), beam)))
         .toList();
   }
 
-  /** Adds what each partition passes on, by the part on which it stands. */
+  /** Adds what each partition passes on to the part on which it stands. */
   private static void collect(
-      Piece piece, Part loaded, Located<Rational> load, Map<Way, List<Passed>> ways) {
+      Piece piece, Part loaded, Located<Rational> load, Map<Part, List<Passed>> onEach) {
     Axis along = loaded.length();
     List<Part> partitions = Supports.between(piece, loaded);
     List<Double> at = new ArrayList<>();
     at.add(loaded.shoulder().on(along).from().toMm());
     partitions.forEach(each -> at.add(each.bounds().on(along).middle().toMm()));
     at.add(loaded.shoulder().on(along).to().toMm());
-    double perMm = load.value().toDouble() * GRAVITY / (at.getLast() - at.getFirst());
+    double perMm = load.value().toDouble() * Mass.GRAVITY / (at.getLast() - at.getFirst());
     for (int i = 0; i < partitions.size(); i++) {
       Part partition = partitions.get(i);
-      Passed passed = new Passed(partition, at.get(i + 1), perMm * (at.get(i + 2) - at.get(i)) / 2);
+      double force = perMm * (at.get(i + 2) - at.get(i)) / 2;
+      Passed passed = new Passed(loaded, load, partition, new PointLoad(at.get(i + 1), force));
       piece.parts().stream()
           .filter(bearing -> bears(bearing, partition, along))
           .findFirst()
           .ifPresent(
-              bearing ->
-                  ways.computeIfAbsent(new Way(loaded, load, bearing), any -> new ArrayList<>())
-                      .add(passed));
+              bearing -> onEach.computeIfAbsent(bearing, any -> new ArrayList<>()).add(passed));
     }
   }
 
@@ -90,39 +88,52 @@ final class PassedLoad implements Check {
         && bearing.box().at(Face.BOTTOM).isShorterThan(partition.bounds().at(Face.BOTTOM));
   }
 
-  private Stream<Diagnostic> finding(Piece piece, Way way, List<Passed> all, Beam beam) {
-    return spans(piece, way.bearing).stream()
+  private Stream<Diagnostic> finding(Piece piece, Part bearing, List<Passed> all, Beam beam) {
+    return spans(piece, bearing).stream()
         .map(span -> bent(span, all, beam))
-        .filter(each -> !each.passed.isEmpty())
         .filter(each -> each.bendsMm > each.spanMm * ShelfSag.LIMIT)
         .max(Comparator.comparingDouble(Bent::bendsMm))
-        .map(each -> finding(piece, way, each))
+        .map(each -> finding(piece, bearing, each))
         .stream();
   }
 
   /** How far a span bends under what is passed on to it. */
-  private record Bent(double spanMm, double bendsMm, List<Passed> passed) {}
+  private record Bent(double spanMm, double bendsMm, List<Passed> passed) {
+    private String names(Function<Passed, Part> which) {
+      return passed.stream()
+          .map(which)
+          .map(Part::name)
+          .distinct()
+          .collect(Collectors.joining(", "));
+    }
 
-  private static Bent bent(Stretch span, List<Passed> all, Beam beam) {
-    List<Passed> here =
-        all.stream().filter(each -> each.atMm > span.fromMm && each.atMm < span.toMm).toList();
-    double most =
-        here.stream().mapToDouble(each -> deflection(span, each.atMm, here, beam)).max().orElse(0);
-    return new Bent(span.toMm - span.fromMm, most, here);
+    /** All that lies on the parts above, in kg. */
+    private double loadKg() {
+      Map<String, Double> loads = new LinkedHashMap<>();
+      passed.forEach(each -> loads.put(each.loaded.name(), each.load.value().toDouble()));
+      return loads.values().stream().mapToDouble(each -> each).sum();
+    }
   }
 
-  private static double deflection(Stretch span, double atMm, List<Passed> here, Beam beam) {
-    double length = span.toMm - span.fromMm;
-    return here.stream()
-        .mapToDouble(
-            each ->
-                beam.deflectionUnder(
-                    length, each.atMm - span.fromMm, each.force, atMm - span.fromMm))
-        .sum();
+  private static Bent bent(Stretch span, List<Passed> all, Beam beam) {
+    List<Passed> here = all.stream().filter(each -> span.holds(each.at.atMm())).toList();
+    List<PointLoad> loads =
+        here.stream()
+            .map(each -> new PointLoad(each.at.atMm() - span.fromMm, each.at.force()))
+            .toList();
+    return new Bent(span.longMm(), beam.deflection(span.longMm(), loads), here);
   }
 
   /** Where nothing is under a part. */
-  private record Stretch(double fromMm, double toMm) {}
+  private record Stretch(double fromMm, double toMm) {
+    double longMm() {
+      return toMm - fromMm;
+    }
+
+    boolean holds(double atMm) {
+      return atMm > fromMm && atMm < toMm;
+    }
+  }
 
   /** The stretches between what is under a part, or between that and its ends. */
   private static List<Stretch> spans(Piece piece, Part bearing) {
@@ -156,23 +167,21 @@ final class PassedLoad implements Check {
         && part.bounds().size(bearing.length()).times(2).isShorterThan(bearing.finishedLength());
   }
 
-  private Diagnostic finding(Piece piece, Way way, Bent bent) {
+  private Diagnostic finding(Piece piece, Part bearing, Bent bent) {
     Seasons print = new Seasons(piece);
-    String partitions =
-        bent.passed.stream().map(each -> each.partition.name()).collect(Collectors.joining(", "));
     return Diagnostic.warning(
             code(),
-            way.load.at(),
+            bent.passed.getFirst().load.at(),
             "%s bends by %s over a span of %s under its share of the %s on %s, passed on by %s; %s would pass"
                 .formatted(
-                    way.bearing.name(),
+                    bearing.name(),
                     print.print(bent.bendsMm),
                     print.print(bent.spanMm),
-                    ShelfSag.load(piece, way.load.value().toDouble()),
-                    way.loaded.name(),
-                    partitions,
+                    ShelfSag.load(piece, bent.loadKg()),
+                    bent.names(Passed::loaded),
+                    bent.names(Passed::partition),
                     print.print(bent.spanMm * ShelfSag.LIMIT)))
-        .also(way.bearing.at(), way.bearing.name() + " is defined here")
+        .also(bearing.at(), bearing.name() + " is defined here")
         .hint("put a foot or a leg under each of them, or stiffen it with a strip on edge");
   }
 }

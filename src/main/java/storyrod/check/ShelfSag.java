@@ -28,9 +28,6 @@ final class ShelfSag implements Check {
   /** The pound avoirdupois is 0.45359237 kg exactly (international agreement of 1959). */
   private static final double KG_PER_POUND = 0.45359237;
 
-  private static final double GRAVITY = 9.80665;
-  private static final Length NEAR = Length.mm(1);
-
   @Override
   public String code() {
     return "shelf-sag";
@@ -92,7 +89,7 @@ final class ShelfSag implements Check {
     Span span = span(piece, shelf);
     double own = Mass.density(shelf.stock()).orElse(0.0);
     double mass = load.value().toDouble() + Mass.kg(shelf.box().volumeMm3(), own);
-    double perMetre = mass * GRAVITY / (shelf.finishedLength().toMm() / 1000);
+    double perMetre = mass * Mass.GRAVITY / (shelf.finishedLength().toMm() / 1000);
     double bends = beam.deflection(span.longestMm(), perMetre, span.ends());
     return new Sag(shelf, load, span.longestMm(), bends, span.longestMm() * LIMIT);
   }

@@ -39,18 +39,12 @@ public record GeneralPages(List<Entry> entries, List<List<Entry>> pages) {
             .map(sheet -> entry(set.piece(), sheet, texts, paper))
             .toList();
     List<Packing.Item> items =
-        entries.stream().map(entry -> Packing.Item.of(heightMm(entry, paper))).toList();
+        entries.stream().map(e -> Packing.Item.of(paper.takenMm(e.drawing(), BESIDE_MM))).toList();
     List<List<Entry>> pages = new ArrayList<>();
     for (Packing.Page page : Packing.pages(items, paper.roomMm(), MOST)) {
       pages.add(entries.subList(page.first(), page.first() + page.choices().size()));
     }
     return new GeneralPages(entries, pages);
-  }
-
-  private static double heightMm(Entry entry, Paper paper) {
-    return paper.turnsFor(entry.drawing().widthMm())
-        ? paper.roomMm()
-        : BESIDE_MM + entry.drawing().heightMm();
   }
 
   private static Entry entry(Piece piece, GeneralSheet sheet, Texts texts, Paper paper) {

@@ -51,6 +51,11 @@ public record Paper(double widthMm, double heightMm, double sideMm, double topMm
     return drawingMm > textWidthMm() + ROUNDED_MM;
   }
 
+  /** What a drawing takes of a page's room with what stands beside it: on a turned one all. */
+  double takenMm(DrawingBox drawing, double besideMm) {
+    return turnsFor(drawing.widthMm()) ? roomMm() : besideMm + drawing.heightMm();
+  }
+
   /** This sheet as a drawing needs it. */
   Paper with(Drawing drawing) {
     return turnsFor(drawing.widthMm()) ? turned() : this;

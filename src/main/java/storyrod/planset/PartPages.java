@@ -63,11 +63,11 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
     for (Mark mark : set.piece().marks().stream().filter(print.chosen()::has).toList()) {
       Entry entry = entry(set, mark, lines, paper);
       entries.add(entry);
-      items.add(item(entry, besideMm(mark, lines, paper), paper));
+      items.add(Packing.Item.of(paper.takenMm(entry.drawing(), besideMm(mark, lines, paper))));
       for (Entry blank : BlankPages.of(set, notes, mark, paper)) {
         double beside = BlankPages.besideMm(notes, mark, paper);
         entries.add(blank);
-        items.add(item(blank, beside, paper));
+        items.add(Packing.Item.of(paper.takenMm(blank.drawing(), beside)));
       }
     }
     return new PartPages(
@@ -75,12 +75,6 @@ public record PartPages(List<Entry> entries, List<List<Entry>> pages) {
         Packing.evenPages(items, paper.roomMm(), MOST).stream()
             .map(page -> entries.subList(page.first(), page.first() + page.choices().size()))
             .toList());
-  }
-
-  /** What lies on a turned page fills it. */
-  private static Packing.Item item(Entry entry, double besideMm, Paper paper) {
-    boolean isTurned = paper.turnsFor(entry.drawing().widthMm());
-    return Packing.Item.of(isTurned ? paper.roomMm() : besideMm + entry.drawing().heightMm());
   }
 
   /** The height that title, lead and title block take beside a part's drawing, in mm. */

@@ -1,5 +1,8 @@
 package storyrod.wood;
 
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
  * A shelf as a beam: an upright rectangle of one material, with or without a strip of another along
  * its front, flush at the top.
@@ -12,6 +15,9 @@ package storyrod.wood;
 public record Beam(double modulus, double depth, double thickness, Strip edging) {
   /** What long load adds to the first deflection of solid wood: half (common practice). */
   public static final double CREEP = 1.5;
+
+  /** At so many places a beam under several loads is looked at: it is flat where it bends most. */
+  private static final int PLACES = 200;
 
   /** A strip along the front: its modulus in MPa, its depth and its height in mm. */
   public record Strip(double modulus, double depth, double height) {
@@ -75,5 +81,22 @@ public record Beam(double modulus, double depth, double thickness, Strip edging)
     double at = isLeft ? atMm : spanMm - atMm;
     double bent = force * beyond * at * (spanMm * spanMm - beyond * beyond - at * at);
     return bent / (6 * modulus * secondMoment() * spanMm);
+  }
+
+  /** A load at one place, in mm from the left support and in N. */
+  public record PointLoad(double atMm, double force) {}
+
+  /** The largest deflection in mm under several loads, its ends lying on their supports. */
+  public double deflection(double spanMm, List<PointLoad> loads) {
+    return IntStream.range(1, PLACES)
+        .mapToDouble(place -> deflectionAt(spanMm * place / PLACES, spanMm, loads))
+        .max()
+        .orElseThrow();
+  }
+
+  private double deflectionAt(double atMm, double spanMm, List<PointLoad> loads) {
+    return loads.stream()
+        .mapToDouble(load -> deflectionUnder(spanMm, load.atMm, load.force, atMm))
+        .sum();
   }
 }

@@ -5,6 +5,9 @@ import storyrod.description.StockEntry;
 
 /** Masses from volumes and densities. */
 public final class Mass {
+  /** Standard gravity in m/s² (3rd General Conference on Weights and Measures, 1901). */
+  public static final double GRAVITY = 9.80665;
+
   private static final double MM3_PER_M3 = 1e9;
 
   private Mass() {}

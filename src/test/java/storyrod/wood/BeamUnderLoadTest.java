@@ -2,7 +2,9 @@ package storyrod.wood;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import storyrod.wood.Beam.PointLoad;
 
 /**
  * A load at one place of a beam on two supports, held to the formulas of handbooks of structures,
@@ -47,5 +49,29 @@ class BeamUnderLoadTest {
   void nothingBendsAtTheSupports() {
     assertEquals(0, BEAM.deflectionUnder(SPAN, 300, FORCE, 0), EXACT);
     assertEquals(0, BEAM.deflectionUnder(SPAN, 300, FORCE, SPAN), EXACT);
+  }
+
+  /** Two loads at the thirds bend the middle most: P a (3 L² - 4 a²) / 24 E I. */
+  @Test
+  void severalLoadsBendBetweenThemMost() {
+    double a = SPAN / 3;
+    double expected = FORCE * a * (3 * SPAN * SPAN - 4 * a * a) / (24 * stiffness());
+    List<PointLoad> loads = List.of(new PointLoad(a, FORCE), new PointLoad(2 * a, FORCE));
+    assertEquals(expected, BEAM.deflection(SPAN, loads), EXACT);
+  }
+
+  /** P b (L² - b²)^(3/2) / (9 √3 E I L), beside the load and not under it. */
+  @Test
+  void aLoadNearOneEndBendsTheBeamMostBesideIt() {
+    double b = 300;
+    double expected =
+        FORCE * b * Math.pow(SPAN * SPAN - b * b, 1.5) / (9 * Math.sqrt(3) * stiffness() * SPAN);
+    List<PointLoad> loads = List.of(new PointLoad(SPAN - b, FORCE));
+    assertEquals(expected, BEAM.deflection(SPAN, loads), expected * 1e-4);
+  }
+
+  @Test
+  void nothingBendsWithoutALoad() {
+    assertEquals(0, BEAM.deflection(SPAN, List.of()));
   }
 }
