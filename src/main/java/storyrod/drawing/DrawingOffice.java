@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.geometry.Lazy;
+import storyrod.geometry.Parallel;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan;
 
@@ -45,13 +46,12 @@ public final class DrawingOffice {
     templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms));
     slides =
         new Kept<>(rooms -> SlideLines.of(piece, build.steps(), hardware, rooms.besideSentences()));
-    build.steps().parallelStream()
-        .flatMap(
+    Parallel.map(
+            build.steps(),
             step ->
                 PicturedStep.of(piece, build, step, hardware)
-                    .or(() -> GridPicture.of(piece, stock, step))
-                    .stream())
-        .forEachOrdered(picture -> pictures.put(picture.step(), picture));
+                    .or(() -> GridPicture.of(piece, stock, step)))
+        .forEach(each -> each.ifPresent(picture -> pictures.put(picture.step(), picture)));
   }
 
   private record StepRoom(int step, Size room) {}
@@ -122,9 +122,10 @@ public final class DrawingOffice {
     Map<Integer, DoubleUnaryOperator> heights = new LinkedHashMap<>();
     pictures.forEach((step, picture) -> heights.put(step, picture::heightMm));
     Map<Integer, Size> all = rooms.steps(heights);
-    all.entrySet().parallelStream().forEach(each -> step(each.getKey(), each.getValue()));
+    List<Drawing> made =
+        Parallel.map(List.copyOf(all.entrySet()), each -> step(each.getKey(), each.getValue()));
     Map<Integer, Drawing> drawn = new LinkedHashMap<>();
-    all.forEach((step, room) -> drawn.put(step, step(step, room)));
+    all.keySet().forEach(step -> drawn.put(step, made.get(drawn.size())));
     return drawn;
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
+import storyrod.geometry.Parallel;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
@@ -50,7 +51,7 @@ public record FullSize(
   /** All templates of a piece, in the order of the marks. */
   public static List<FullSize> of(Piece piece) {
     TemplateShapes shapes = new TemplateShapes(piece, piece.description().words());
-    return piece.marks().parallelStream().flatMap(mark -> shapes.of(mark).stream()).toList();
+    return Parallel.map(piece.marks(), shapes::of).stream().flatMap(List::stream).toList();
   }
 
   /** Whether it is a strip for one row of holes, not the outline of a part. */

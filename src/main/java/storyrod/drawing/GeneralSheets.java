@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import storyrod.drawing.GeneralDrawing.Plan;
 import storyrod.geometry.Face;
 import storyrod.geometry.Lazy;
+import storyrod.geometry.Parallel;
 import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -108,14 +109,12 @@ final class GeneralSheets {
   private record Alike(List<String> units, Lazy<List<Plan>> plans) {}
 
   private List<GeneralSheet> drawn() {
-    List<Choices> all =
+    List<Supplier<List<Choices>>> all =
         Stream.<Supplier<List<Choices>>>concat(
                 Stream.of(() -> whole(shown.whole.get())),
                 shown.units.stream().map(alike -> () -> unit(alike)))
-            .parallel()
-            .flatMap(each -> each.get().stream())
             .toList();
-    return packed(all);
+    return packed(Parallel.map(all, Supplier::get).stream().flatMap(List::stream).toList());
   }
 
   private List<Choices> whole(GeneralPlans.Whole whole) {

@@ -17,6 +17,7 @@ import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.geometry.Lazy;
+import storyrod.geometry.Parallel;
 import storyrod.piece.Piece;
 
 /** Draws each kind of joint once: at the left taken apart, at the right put together and sawn. */
@@ -76,10 +77,7 @@ final class JointSheets {
   }
 
   private static List<JointSheet> sheets(List<Lazy<Shown>> all, Notation notation, Size room) {
-    return all.stream()
-        .parallel()
-        .map(shown -> new JointSheets(shown.get(), notation, room).sheet())
-        .toList();
+    return Parallel.map(all, shown -> new JointSheets(shown.get(), notation, room).sheet());
   }
 
   /**

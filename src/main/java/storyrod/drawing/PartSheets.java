@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import storyrod.geometry.Parallel;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 
@@ -50,7 +51,7 @@ final class PartSheets {
 
   private Sheets drawn() {
     List<Sheet> sheets = piece.marks().stream().flatMap(this::sheets).toList();
-    List<List<Drawing>> choices = sheets.parallelStream().map(this::choices).toList();
+    List<List<Drawing>> choices = Parallel.map(sheets, this::choices);
     List<Packing.Item> items = new ArrayList<>();
     for (int i = 0; i < sheets.size(); i++) {
       double beside = beside(sheets.get(i));

@@ -16,6 +16,7 @@ import storyrod.drawing.Drawings;
 import storyrod.drawing.GeneralSheet;
 import storyrod.drawing.PngWriter;
 import storyrod.drawing.SvgWriter;
+import storyrod.geometry.Parallel;
 import storyrod.piece.Mark;
 
 /** The drawings of a plan set as files of their own, by name, in a fixed order. */
@@ -60,7 +61,7 @@ final class DrawingFiles {
   }
 
   private static Map<String, byte[]> png(Map<String, Drawing> drawings) {
-    List<byte[]> written = drawings.values().parallelStream().map(PngWriter::write).toList();
+    List<byte[]> written = Parallel.map(List.copyOf(drawings.values()), PngWriter::write);
     Map<String, byte[]> files = new LinkedHashMap<>();
     drawings.keySet().forEach(name -> files.put(FOLDER + name + ".png", written.get(files.size())));
     return files;

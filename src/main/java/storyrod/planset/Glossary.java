@@ -102,13 +102,13 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
   /** Terms of which another is a word: a wall plug is no plug. */
   private static List<String> longer(String form, List<String> all) {
     return all.stream()
-        .filter(each -> each.length() > form.length() && new TermText(each).has(form))
+        .filter(each -> each.length() > form.length() && TermText.of(each).has(form))
         .toList();
   }
 
   /** The terms of a language that a text uses, in the order of its letters. */
   static List<Entry> used(String text, Words words) {
-    TermText searched = new TermText(text);
+    TermText searched = TermText.of(text);
     List<String> keys =
         words.byKey().keySet().stream()
             .filter(key -> key.startsWith(TERM) && key.endsWith(WORDS))
@@ -117,7 +117,9 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
     return keys.stream()
         .filter(
             key ->
-                forms(key, words).anyMatch(form -> searched.without(longer(form, all)).has(form)))
+                forms(key, words)
+                    .filter(searched::has)
+                    .anyMatch(form -> searched.without(longer(form, all)).has(form)))
         .map(
             key ->
                 new Entry(

@@ -10,6 +10,7 @@ import storyrod.drawing.FullSize;
 import storyrod.drawing.Rooms;
 import storyrod.drawing.Size;
 import storyrod.drawing.Strips;
+import storyrod.geometry.Parallel;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -133,10 +134,9 @@ public final class PageRooms implements Rooms {
   @Override
   public Map<Integer, Size> steps(Map<Integer, DoubleUnaryOperator> heights) {
     List<StepRooms.Wish> wishes =
-        build.steps().parallelStream()
-            .filter(sheet.print().chosen()::has)
-            .map(step -> wish(step, heights))
-            .toList();
+        Parallel.map(
+            build.steps().stream().filter(sheet.print().chosen()::has).toList(),
+            step -> wish(step, heights));
     return new StepRooms(sheet.print()).of(wishes);
   }
 

@@ -6,8 +6,12 @@ import java.util.List;
 final class TermText {
   private final String folded;
 
-  TermText(String text) {
-    this.folded = folded(text);
+  private TermText(String folded) {
+    this.folded = folded;
+  }
+
+  static TermText of(String text) {
+    return new TermText(folded(text));
   }
 
   /** Whether a form of a term stands anywhere without a letter or a hyphen on either side. */
@@ -46,9 +50,10 @@ final class TermText {
 
   /** Letter by letter, so that both cases of each are one. */
   private static String folded(String text) {
-    return text.codePoints()
-        .map(each -> Character.toLowerCase(Character.toUpperCase(each)))
-        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-        .toString();
+    StringBuilder folded = new StringBuilder(text.length());
+    for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+      folded.appendCodePoint(Character.toLowerCase(Character.toUpperCase(text.codePointAt(at))));
+    }
+    return folded.toString();
   }
 }

@@ -30,7 +30,7 @@ class TermTextTest {
       String form = text(1 + random.nextInt(2));
       String text = text(random.nextInt(12));
       boolean has = expression(form).matcher(text).find();
-      assertEquals(has, new TermText(text).has(form), form + " in " + text);
+      assertEquals(has, TermText.of(text).has(form), form + " in " + text);
       found += has ? 1 : 0;
     }
     assertTrue(found > 1000, found + " found");
