@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.geometry.Lazy;
 import storyrod.geometry.Parallel;
@@ -88,7 +87,12 @@ public final class DrawingOffice {
     Lazy<List<GeneralSheet>> sheets = new Lazy<>(() -> general.drawn(rooms));
     Lazy<PartSheets.Sheets> ofParts = new Lazy<>(() -> parts.drawn(rooms));
     Lazy<List<JointSheet>> ofJoints = new Lazy<>(() -> joints.drawn(rooms));
-    Stream.of(views, ofSteps, sheets, ofParts, ofJoints, cover).parallel().forEach(Lazy::get);
+    Lazy<Map<String, List<Drawing>>> ofStock = new Lazy<>(() -> layouts.drawn(rooms));
+    Lazy<Map<Integer, Drawing>> ofSlides = new Lazy<>(() -> slides.drawn(rooms));
+    Lazy<List<TemplateSheets>> fullSize = new Lazy<>(() -> templates.drawn(rooms));
+    Parallel.map(
+        List.of(views, ofSteps, sheets, ofParts, ofJoints, cover, fullSize, ofStock, ofSlides),
+        Lazy::get);
     return new Drawings(
         cover.get(),
         sheets.get(),
@@ -96,10 +100,10 @@ public final class DrawingOffice {
         ofParts.get().parts(),
         ofParts.get().blanks(),
         ofJoints.get(),
-        layouts.drawn(rooms),
+        ofStock.get(),
         ofSteps.get(),
-        slides.drawn(rooms),
-        templates.drawn(rooms));
+        ofSlides.get(),
+        fullSize.get());
   }
 
   private Map<String, List<Drawing>> layouts(StockPlan stock, Rooms rooms) {

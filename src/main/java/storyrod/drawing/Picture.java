@@ -15,6 +15,7 @@ import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Seen.Stroke;
+import storyrod.geometry.Parallel;
 import storyrod.piece.Part;
 
 /**
@@ -110,12 +111,13 @@ record Picture(
 
   /** Itself, with all worked out that it shows: pictures are chosen side by side, drawn in turn. */
   Picture ready() {
-    seen.forEach(Seen::workOut);
+    Parallel.each(seen, Seen::workOut);
     return this;
   }
 
   /** The drawing, as large as a page allows and in its middle. */
   Drawing drawn(String name, Notes notes, Size page) {
+    ready();
     List<Stroke> trails = trails(notes);
     List<At> points = points(trails);
     Fit fit = fit(notes, page);

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
 /**
@@ -22,15 +24,28 @@ public final class Parallel {
    */
   public static <T, R> List<R> map(List<T> members, Function<? super T, R> work) {
     List<R> made = new ArrayList<>(Collections.nCopies(members.size(), null));
+    share(members.size(), i -> made.set(i, work.apply(members.get(i))));
+    return List.copyOf(made);
+  }
+
+  /**
+   * Does some work with each member.
+   *
+   * @throws RuntimeException what the work throws; members behind may then have been worked on too
+   */
+  public static <T> void each(List<T> members, Consumer<? super T> work) {
+    share(members.size(), i -> work.accept(members.get(i)));
+  }
+
+  private static void share(int count, IntConsumer work) {
     AtomicInteger next = new AtomicInteger();
-    IntStream.range(0, Runtime.getRuntime().availableProcessors())
+    IntStream.range(0, Math.min(count, Runtime.getRuntime().availableProcessors()))
         .parallel()
         .forEach(
             thread -> {
-              for (int i = next.getAndIncrement(); i < members.size(); i = next.getAndIncrement()) {
-                made.set(i, work.apply(members.get(i)));
+              for (int i = next.getAndIncrement(); i < count; i = next.getAndIncrement()) {
+                work.accept(i);
               }
             });
-    return List.copyOf(made);
   }
 }
