@@ -18,7 +18,7 @@
 <@frame.drawing joint.drawing/>
 <#list joint.lines as line><p class="joint-text"><b>${line.mark}</b> ${line.words}</p>
 </#list>
-<p class="joint-text joint-steps"><#if joint.cut.runs?has_content>${say('joinery.cut')} <@frame.steps joint.cut/>. </#if><#if joint.fit.runs?has_content>${say('joinery.fit')} <@frame.steps joint.fit/>.</#if></p>
+<p class="joint-text joint-steps"><#if joint.cut.runs?has_content>${say(joint.cut.isOne()?then('joinery.cut', 'joinery.cut.many'))} <@frame.steps joint.cut/>. </#if><#if joint.fit.runs?has_content>${say(joint.fit.isOne()?then('joinery.fit', 'joinery.fit.many'))} <@frame.steps joint.fit/>.</#if></p>
 </td></#list>
 <#list row?size..<joinery.columns as missing><td class="joint<#if missing == joinery.columns - 1> end</#if>" style="width: ${joinery.widthMm}mm"></td></#list>
 </tr></#list>

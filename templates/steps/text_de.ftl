@@ -97,7 +97,7 @@
 
 <#function stuffOf s>
   <#if !s.bought?has_content><#return woodOf(s) + " " + s.thick></#if>
-  <#return "sägeraues Holz, " + s.bought + " " + woodOf(s) + s.layers?then(" (in Lagen zu verleimen)", " (gehobelt " + s.thick + ")")>
+  <#return woodOf(s) + " (sägerau " + s.bought + s.layers?then(", in Lagen zu verleimen)", ", gehobelt " + s.thick + ")")>
 </#function>
 
 <#macro choosing>
@@ -105,12 +105,12 @@
   <#assign sheets = stocks?filter(s -> s.sheet)>
   <@title (solids?size == 0)?then("Platten", (sheets?size == 0)?then("Bretter", "Bretter und Platten")) + " auswählen"/>
   <#if solids?size gt 0>
-    <@say "Gerade, trockene Bretter auswählen, alle nebeneinander auslegen und Risse, lose Äste, Splint und krumme Stellen mit Kreide umranden: Daher darf kein Teil kommen."/>
+    <@say "Gerade, trockene Bretter auswählen, alle nebeneinander auslegen und Risse, lose Äste, Splint und krumme Stellen mit Kreide umranden: Aus diesen Stellen darf kein Teil geschnitten werden."/>
     <#list solids as s>
       <#if s.laidOut>
         <@say "Für " + stuffOf(s) + (s.onHand?size gt 0)?then(" zuerst nehmen, was vorhanden ist (" + joined(s.onHand) + "), und", "") + " Bretter nach den Zuschnittplänen nehmen: " + lettersOf(s.marks) + "." + s.flawed?then(" Prüfen, dass ihre schlechten Stellen noch da liegen, wo die Zuschnittpläne sie zeigen.", "")/>
       <#else>
-        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in einem", l.mark) + " (" + l.length + ")")?join(", dann ") + (s.others?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
+        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in einem Stück", l.mark) + " (" + l.length + ")")?join(", dann ") + (s.others?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -160,7 +160,7 @@
   <#else>
     <@say "Kantenzeichen neben dem Flächenzeichen auf die beste Längskante setzen."/>
   </#if>
-  <@say "Nur von gezeichneten Flächen und Kanten aus anreißen und messen und sie an Anschlag und Führung halten."/>
+  <@say "Nur von angezeichneten Flächen und Kanten aus anreißen und messen und sie an Anschlag und Führung halten."/>
 </#macro>
 
 <#-- Wie die Lamellen von Leimholz gedreht werden. -->
@@ -219,7 +219,7 @@
   <#if panelRounds?size gt 0>
     <@say "Die Werkstatt hat " + number(shopClamps) + " Zwingen, darum nacheinander verleimen, sobald sie frei sind: zuerst " + panelRounds?map(r -> fulls(r))?join(", dann ") + "."/>
   <#elseif turns gt 1>
-    <@say "Leim nur für je " + number(atOnce) + " auftragen, denn die Werkstatt hat " + number(shopClamps) + " Zwingen: das nächste beginnen, wenn die Zwingen vom ersten abkommen."/>
+    <@say "Leim jeweils nur für " + (atOnce == 1)?then("eines", number(atOnce)) + " auftragen, denn die Werkstatt hat " + number(shopClamps) + " Zwingen: das nächste beginnen, wenn die Zwingen vom ersten abkommen."/>
   <#elseif panelCount gt 1>
     <@say "Erst eines mit Leim bestreichen und spannen, dann das nächste."/>
   </#if>
@@ -368,8 +368,8 @@
   <#if has("keep-saw")>
     <@say "Über die ganze Fläche jedes Rohlings ein großes Dreieck zeichnen und seine Stücke nummerieren, damit jedes seinen alten Platz wiederfindet."/>
     <#list boards as b>
-      <@say "Rohling von " + fulls(b.parts) + " ganz durch längs auftrennen, wie die Zeichnung des Rohlings zeigt: Streifen von " + sizesOf(b.rips) + " fallen ab, der Rest ist der letzte Streifen."/>
-      <@say "Was " + lettersOf(b.keptMarks) + " enthält, in der Reihenfolge der Nummern ablängen, " + numbersOf(b.crosscuts) + ", gegen einen Anschlag: Stücke von " + sizesOf(b.crosscuts) + " fallen ab."/>
+      <@say "Rohling von " + fulls(b.parts) + " ganz durch längs auftrennen, wie die Zeichnung des Rohlings zeigt: Streifen von " + sizesOf(b.rips) + " werden abgetrennt, der Rest ist der letzte Streifen."/>
+      <@say "Was " + lettersOf(b.keptMarks) + " enthält, in der Reihenfolge der Nummern ablängen, " + numbersOf(b.crosscuts) + ", gegen einen Anschlag: Stücke von " + sizesOf(b.crosscuts) + " werden abgetrennt."/>
       <#list b.openings as o>
         <@say fulls(o.kept) + pick(o.kept, " kommt mit ", " kommen mit ") + o.offTheTool + " von der Säge: beiseitelegen" + o.trims?then(", später einzupassen", "") + "."/>
       </#list>
@@ -499,13 +499,13 @@
       <@say "Bei gleichen Teilen das erste genau nach der Linie machen und als Schablone für die anderen nehmen; ein linkes und ein rechtes liegen Fläche an Fläche."/>
     </#if>
     <@say "Knapp außerhalb der Linie sägen."/>
-    <@say "Bis zur Linie straken, von den hohen Stellen zu den tiefen, bis keine flache Stelle und keine Beule mehr zu fühlen ist."/>
+    <@say "Bis zur Linie nacharbeiten, von den hohen Stellen zu den tiefen, bis keine flache Stelle und keine Beule mehr zu fühlen ist."/>
   <#elseif has("cut-opening")>
     <#assign noun = cutName(cut.term, cut.count)>
     <@title noun + inParts() + " schneiden"/>
     <@say fulls(parts) + " nach den Teilzeichnungen anreißen, mit den Mittelpunkten der Rundungen."/>
     <@bySheets "eine Kopie aufkleben und stattdessen Mittelpunkte und Umriss durchstechen."/>
-    <@say "Zuerst die Rundungen bohren, auf einem Unterlegbrett, mit einem Bohrer vom Doppelten ihres Radius."/>
+    <@say "Zuerst die Rundungen bohren, auf einem Unterlegbrett, mit einem Bohrer, dessen Durchmesser das Doppelte ihres Radius ist."/>
     <@say "Den Abfall zwischen den Bohrungen knapp innerhalb der Linie aussägen und bis zur Linie nacharbeiten."/>
     <#if cut.forHand>
       <@say "Kanten brechen, wo eine Hand hineingreift."/>
@@ -524,7 +524,7 @@
     <@say "Die Form in zwei oder drei Durchgängen nehmen, den letzten ganz fein."/>
   <#elseif has("cut-edge-notch")>
     <@title "Ausklinkungen entlang der Kanten" + onParts() + " schneiden"/>
-    <@say "Ein Abfallbrett an den Anschlag schrauben, damit das Werkzeug hineinlaufen darf, und auf eine Tiefe von " + cut.depth + " einstellen."/>
+    <@say "Ein Opferbrett an den Anschlag schrauben, damit das Werkzeug hineinlaufen darf, und auf eine Tiefe von " + cut.depth + " einstellen."/>
     <@say "Anschlag nach einem Reststück gleicher Dicke einstellen, bis die Ausklinkung " + cut.size + " breit ist; in mehreren Durchgängen, die Kante zuletzt."/>
     <@say "Die in der Teilzeichnung gezeigte Kante am Anschlag führen: " + letters() + "."/>
   <#elseif has("cut-notch") || has("cut-cutout") || has("cut-other")>
@@ -540,19 +540,19 @@
       <@say "Teil in die Bankzange spannen und von Hand etwas außerhalb der Linie sägen, " + cut.size + " weg auf " + cut.depth + ": Ein so kurzes Teil ist in einer Vorrichtung an der Säge nicht sicher."/>
       <@say "Wo eine zweite Fläche verjüngt wird, ihre Linie neu ziehen, wo der erste Schnitt sie weggenommen hat."/>
     <#else>
-      <@say "Konikschlitten so einstellen, dass die Linie vom Anfang zum Ende in der Bahn des Sägeblatts liegt: " + cut.size + " weg auf " + cut.depth + "."/>
+      <@say "Keilschlitten so einstellen, dass die Linie vom Anfang zum Ende in der Bahn des Sägeblatts liegt: " + cut.size + " weg auf " + cut.depth + "."/>
       <@say "Etwas außerhalb der Linie sägen, das dünner werdende Ende zuletzt."/>
       <@say "Wo eine zweite Fläche verjüngt wird, das Reststück wieder unter das Teil legen, damit es flach liegt."/>
       <@say "Ohne Vorrichtung von Hand auf der Abfallseite sägen."/>
     </#if>
     <@say "Bis zu den Linien hobeln, vom Anfang der Verjüngung zum Ende hin, und an der Anfangslinie aufhören."/>
   <#elseif has("cut-bevel")>
-    <@title "Enden" + onParts() + " schräg schneiden"/>
+    <@title "Enden" + ofParts() + " schräg schneiden"/>
     <@say "Sägeblatt um " + cut.angle + " aus dem Lot neigen und an einem Probeschnitt mit der Schmiege prüfen."/>
     <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und jedes Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin sich jedes Ende neigt."/>
   <#elseif has("cut-mitre")>
-    <@title "Enden auf Gehrung" + onParts() + " schneiden"/>
+    <@title "Enden" + ofParts() + " auf Gehrung schneiden"/>
     <@say "Gehrungsanschlag um " + cut.angle + " aus dem rechten Winkel stellen und an einem Probeschnitt mit der Schmiege prüfen."/>
     <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und jedes Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin jedes Ende schräg läuft."/>
@@ -702,7 +702,7 @@
     <@say "Wangen in allen Teilen auf der Abfallseite sägen, jedes Mal mit derselben Fläche an der Vorrichtung."/>
     <@say "Den Abfall am Grund mit der Laubsäge herausnehmen und bis zur Linie stemmen, von beiden Kanten zur Mitte."/>
   <#elseif has("cut-bridle-cheek")>
-    <@title "Schlitzwangen" + inParts() + " schneiden"/>
+    <@title "Zapfenwangen" + onParts() + " schneiden"/>
     <@say "Wangen auf beiden Flächen von " + fulls(parts) + " nach den Teilzeichnungen anreißen, die Brüstungslinien mit dem Winkel ringsum gezogen."/>
     <@say "Tiefe auf " + cut.depth + " stellen und beide Flächen eines Reststücks gleicher Dicke schneiden: Was bleibt, soll von Hand ohne Spiel in den Schlitz gehen."/>
     <@stopsSet/>
@@ -716,7 +716,7 @@
     <@say "Für die Bretter, die mit einem Schlitz beginnen, ein fertiges Brett mit seinem ersten Schlitz als Distanz auf die Leiste setzen und den ersten Schnitt daran machen; weiter wie zuvor."/>
     <@say "Von der Kante zählen, die die Teilzeichnungen von " + fulls(parts) + " zeigen, bei jedem Brett von derselben, und die Innenflächen anzeichnen."/>
   <#elseif has("cut-lid-tongue")>
-    <@title "Kanten dünner" + onParts() + " schneiden"/>
+    <@title "Kanten" + ofParts() + " dünner schneiden"/>
     <@scrapFence "Schnitt"/>
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " von der Kante reicht, und die Kante eines Reststücks gleicher Dicke auf den in der Teilzeichnung gezeigten Flächen auf " + cut.size + " bringen."/>
     <@say "In einer Deckelnut probieren: Es soll mit etwas Spiel gleiten, die Brüstung frei von der Seite."/>
@@ -801,7 +801,7 @@
 
 <#-- An einer Kante oder einem Ende kann ein Werkzeug breiter sein als das, was es wegnimmt. -->
 <#macro scrapFence what>
-  <@say "Ein Abfallbrett an den Anschlag schrauben: Ein Werkzeug, das breiter als der " + what + " ist, läuft mit dem Rest seiner Breite hinein."/>
+  <@say "Ein Opferbrett an den Anschlag schrauben: Ein Werkzeug, das breiter als der " + what + " ist, läuft mit dem Rest seiner Breite hinein."/>
 </#macro>
 
 <#-- Eine Oberfräse kippt auf dem, was schmaler als ihre halbe Grundplatte ist. -->
@@ -980,12 +980,12 @@
     <@say "Jede Fläche, die nach innen zeigen wird, an " + lettersOf(oneFace) + " in Faserrichtung schleifen" + grit + "."/>
   </#if>
   <#if bothFaces?size gt 0>
-    <@say "Beide Flächen von " + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then(", den übrigen,", "") + " in Faserrichtung schleifen" + (oneFace?size gt 0)?then("", grit) + "."/>
+    <@say "Beide Flächen von " + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then(" (den übrigen)", "") + " in Faserrichtung schleifen" + (oneFace?size gt 0)?then("", grit) + "."/>
   </#if>
   <#if framing?size gt 0>
     <@say "Kanten von " + lettersOf(framing) + " schleifen, die einer Füllung gegenüberstehen werden."/>
   </#if>
-  <@say "Schleifmaschine nahe an Verbindungen flach halten, damit deren Kanten scharf bleiben, und von angepassten " + lapped?then("Überblattungen und Wänden weg: Eine Überblattung, die einen Span verliert, ist lose", "Wänden und Enden weg: Eine Verbindung, die einen Span verliert, ist lose") + "."/>
+  <@say "Schleifmaschine nahe an Verbindungen flach halten, damit deren Kanten scharf bleiben, und von eingepassten " + lapped?then("Überblattungen und Wangen weg: Eine Überblattung, die einen Span verliert, ist lose", "Wangen und Enden weg: Eine Verbindung, die einen Span verliert, ist lose") + "."/>
   <@say "Leimflächen der Verbindungen lassen, wie die Säge sie ließ, und kein Ende dünner machen, das in ein anderes Teil kommt."/>
   <@say "Allen Staub abbürsten und weggeschliffene Zeichen auf eine Kante oder in eine Verbindung schreiben."/>
 </#macro>
@@ -994,7 +994,7 @@
 <#-- Oben und unten sagen nichts, wenn das Möbel auf dem Rücken liegt: Dann weisen seine Enden und Teile den Weg. -->
 <#function fromSide side><#return words[lying?then("lying-from.", "from.") + side]></#function>
 <#function homeFrom>
-  <#if mirroredHere && sides?filter(s -> s.parts?filter(p -> !p.places?seq_contains(s.from))?size gt 0)?size == 0><#return "jedes von seiner Seite"></#if>
+  <#if mirroredHere && sides?filter(s -> s.parts?filter(p -> !p.places?seq_contains(s.from))?size gt 0)?size == 0><#return "jeweils von der eigenen Seite"></#if>
   <#if mirroredHere><#return joined(sides?map(s -> oneOf(s) + " " + fromSide(s.from)))></#if>
   <#return inPiece?then((firstFrom == "")?then(fromSide(from), words["from.two"]), "")>
 </#function>
@@ -1097,7 +1097,7 @@
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say fulls(s.on) + " " + s.distance + " über " + fulls(s.parts) + " hinausstehen lassen, " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" gleich", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "ab " + outerFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und mit den näheren Seiten an die Linien setzen.", "eine Linie ziehen und mit " + sideNames[s.nearSide] + " " + words["edge." + s.faces[0]] + " daran setzen.")/>
+      <@say "ab " + outerFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und " + fulls(s.parts) + " mit den näheren Seiten daran setzen.", "eine Linie ziehen und " + fulls(s.parts) + " mit " + sideNames[s.nearSide] + " " + words["edge." + s.faces[0]] + " daran setzen.")/>
     <#elseif s.how == "from">
       <@say "Platz von " + fulls(s.parts) + " auf " + seatOf(s) + " anzeichnen: " + s.distance + " ab " + fromEnds(s) + " bis zur näheren Seite."/>
     <#elseif s.how == "middle">
@@ -1124,7 +1124,7 @@
   <#list inward?then([], turned) as t>
     <#if t.facing>
       <#if t?is_first>
-        <@say "Eines Ende gegen Ende drehen, damit " + (t.term == "sunk")?then("die gesenkten Löcher nach innen zeigen: die von ", "sich die zwei Nuten gegenüberstehen: die von ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
+        <@say "Eines um 180° drehen, Ende gegen Ende, damit " + (t.term == "sunk")?then("die gesenkten Löcher nach innen zeigen: die von ", "sich die zwei Nuten gegenüberstehen: die von ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
     <#elseif t.term != "sunk">
       <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", "die Nut")) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
@@ -1275,7 +1275,7 @@
     <#elseif glueTerms?size == 0 && inserts?size == 0>
       <@say fulls(t.moving) + triedDry?then(fromTold()?then(", " + homeFrom() + ",", "") + " an Ort und Stelle setzen.", " wieder an Ort und Stelle setzen.")/>
     <#elseif glueTerms?size gt 0 && dovetails?size == glueTerms?size>
-      <@say fulls(t.moving) + " mit Klüpfel und einem Klotz über " + t.pinned?then(pick(t.moving, "dem hinteren Ende", "jedem hinteren Ende"), "den Schwalben") + " ganz eintreiben" + (jointCount gt 1)?then(", beide Enden abwechselnd", "") + "."/>
+      <@say fulls(t.moving) + " mit Klüpfel und einem Klotz über " + t.pinned?then(pick(t.moving, "dem Ende gegenüber", "jedem Ende gegenüber"), "den Schwalben") + " ganz eintreiben" + (jointCount gt 1)?then(", beide Enden abwechselnd", "") + "."/>
     <#else>
       <@say fulls(t.moving) + (triedDry && fromTold())?then(", " + homeFrom() + ",", "") + " ganz einschieben."/>
     </#if>
@@ -1304,7 +1304,7 @@
     <@say plains(hung) + " einhängen und prüfen, dass " + pick(hung, "er", "jeder") + " über die ganze Länge frei läuft und ganz schließt."/>
     <@say pick(hung, "Die Front", "Jede Front") + " auf dünnen Unterlagen in ihre Öffnung stellen: Wo die Fuge zu eng ist, die Kante jetzt hobeln, solange sie roh ist."/>
     <#if keptFronts?size gt 0>
-      <@say "Von " + fulls(keptFronts) + " nichts abhobeln, denn die Maserung läuft in das über, woraus geschnitten wurde: stattdessen die Führungen versetzen."/>
+      <@say "Von " + fulls(keptFronts) + " nichts abhobeln, denn die Maserung läuft in das über, woraus sie geschnitten wurde: stattdessen die Führungen versetzen."/>
     </#if>
   <#else>
     <@say plains(hung) + " mit einer oder zwei Schrauben in jedem Band einhängen und auf dünnen Unterlagen schließen."/>
@@ -1632,7 +1632,7 @@
   <@say "Ein Reststück von jedem Holz " + sheeted?then("und jeder Platte ", "") + "nehmen, die Oberfläche bekommt."/>
   <@say "Schleifen, wie das Möbel geschliffen wird" + ((finish.sandTo gt 0)?then(", bis Körnung " + finish.sandTo, "")) + "."/>
   <@say finish.product + " nach dem Etikett " + putting(finish.how) + ", jeden Auftrag, und jeden trocknen lassen" + (finish.last?size gt 0)?then("; dann " + joined(finish.last?map(l -> l.product)) + " darüber, wie am Möbel", "") + "."/>
-  <@say "Ein Feld roh lassen und jeden Auftrag ein Feld weiter beginnen, so dass auf dem letzten alle liegen."/>
+  <@say "Ein Feld roh lassen und jeden Auftrag ein Feld weiter beginnen, sodass auf dem letzten alle liegen."/>
   <@say "Inzwischen mit den nächsten Schritten weitermachen."/>
   <@say "Das Möbel erst behandeln, wenn Farbe und Griff des Reststücks gefallen."/>
 </#macro>
@@ -1800,7 +1800,7 @@
 <#-- Schrauben, die einem Griff beiliegen, sind für eine Front gedacht. -->
 <#macro screwLengths>
   <#list grips as g>
-    <@say "Schrauben messen: " + (grips?size gt 1)?then("wo sie", "sie gehen") + " durch " + g.wood + " Holz und " + g.held + " in " + words["kind." + item.kind] + (grips?size gt 1)?then(" gehen, sind sie", ", sind also") + " etwa " + g.all + " lang. Wo die beiliegenden kürzer sind, längere mit demselben Gewinde kaufen."/>
+    <@say "Schrauben messen: " + (grips?size gt 1)?then("Wo sie", "Sie gehen") + " durch " + g.wood + " Holz und " + g.held + " tief in den " + words["kind." + item.kind] + (grips?size gt 1)?then(" gehen, sind sie", ", sind also") + " etwa " + g.all + " lang. Wo die beiliegenden kürzer sind, längere mit demselben Gewinde kaufen."/>
   </#list>
 </#macro>
 
@@ -1841,7 +1841,7 @@
     <#case "catch">
       <@title noun + " anbringen"/>
       <@say (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, und innen anzeichnen, wo Schnäpper und Gegenstück sich treffen" + (caught.ends?size == 1)?then(", ihre Mitte " + caught.ends?first.distance + " ab der " + (caught.ends?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (caught.ends?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + "."/>
-      <@say "Gegenstück an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben und Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihren Kern vorbohren, mit Tiefenanschlag", "") + "."/>
+      <@say "Gegenstück an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben und Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihr Kern vorbohren, mit Tiefenanschlag", "") + "."/>
       <#if caught.posts?size gt 0><@say "Der Magnet muss hinter der Tür liegen, in der Ebene ihrer Rückseite: Schnäpper über die Kante von " + fulls(caught.posts) + " vorstehen lassen, wenn seine Form es verlangt, auf einem Klotz aus einem Reststück."/></#if>
       <@say "Tür probieren: Gegenstück versetzen, bis sie ohne Kraft schließt."/>
       <#break>
@@ -1857,7 +1857,7 @@
       <#assign straps = (item.count gt 1)?then("jede Kippsicherung", "die Kippsicherung")>
       <@say "Vor dem ersten Loch nachlesen, was der Hersteller der Kippsicherung zu Schrauben, Höhe und Wand sagt: Das und die örtlichen Vorschriften gehen dem vor, was hier steht."/>
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
-      <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + ", das allein keine Schraube hält", "") + "."/>
+      <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
       <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen. Dahinter für " + straps + " einen Wandständer oder festes Mauerwerk suchen und dessen Mitte unter dieser Linie anzeichnen."/>
       <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist, nicht weiter als " + straps + " reicht."/>
       <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
@@ -1882,7 +1882,7 @@
         <@say "Zuerst für jeden ein Loch bohren, etwas dünner und kürzer als sein Nagel: Ein Nagel, der in ein schmales Teil getrieben wird, kann es spalten."/>
       </#if>
       <#if item.count == total(parts)>
-        <@say "In die Mitte der Unterseite von " + (item.count gt 1)?then("jedem Teil ", "") + fulls(parts) + " setzen und gerade einschlagen: " + noun + "."/>
+        <@say "In die Mitte " + (item.count gt 1)?then("jeder", "der") + " Unterseite von " + fulls(parts) + " setzen und gerade einschlagen: " + noun + "."/>
       <#else>
         <@say "In die Mitte jedes Platzes setzen und gerade einschlagen: " + noun + "."/>
       </#if>
@@ -1938,7 +1938,7 @@
 <@say "Das Bild zeigt das erste davon."/>
 </#if>
 <#if verb == "fit" && (eachMinutes!"") != "">
-<@say "Bei etwa " + eachMinutes + " je Stück Leim nur auf eines geben und es spannen, bevor das nächste beginnt."/>
+<@say "Jedes dauert etwa " + eachMinutes + ": Leim nur auf eines geben und es spannen, bevor das nächste begonnen wird."/>
 </#if>
 <#if verb == "fit" && (turns!1) gt 1>
 <@say "Je " + number(atOnce) + " auf einmal verleimen, denn die Werkstatt hat " + number(shopClamps) + " Zwingen: die nächsten beginnen, wenn die Zwingen der ersten abkommen."/>
@@ -1950,7 +1950,7 @@
 </#if>
 </#if>
 <#if clampsOff?size gt 0>
-<@say "Zwingen von Schritt " + joined(clampsOff?map(n -> n?string)) + " abnehmen" + standsUp?then(" und das Möbel wieder aufstellen", "") + "."/>
+<@say "Zwingen von " + (clampsOff?size == 1)?then("Schritt ", "den Schritten ") + joined(clampsOff?map(n -> n?string)) + " abnehmen" + standsUp?then(" und das Möbel wieder aufstellen", "") + "."/>
 </#if>
 <#switch verb>
   <#case "choose"><@choosing/><#break>

@@ -138,9 +138,7 @@ public record JoineryPages(
     double width = width(print.paper());
     Texts texts = print.texts();
     String steps =
-        Stream.of(
-                texts.say("joinery.cut") + " " + entry.cut().text(),
-                texts.say("joinery.fit") + " " + entry.fit().text())
+        Stream.of(entry.cut().told("joinery.cut", texts), entry.fit().told("joinery.fit", texts))
             .collect(Collectors.joining(" "));
     String between = texts.say("joinery.times", entry.count()) + " " + entry.marks().text();
     return TITLE.heightMm(entry.title(), width)

@@ -26,6 +26,16 @@ public record StepRuns(List<Run> runs) {
     return new StepRuns(runs);
   }
 
+  /** Whether it is a single step. */
+  public boolean isOne() {
+    return runs.size() == 1 && runs.getFirst().from() == runs.getFirst().to();
+  }
+
+  /** With what stands before the numbers of steps, or, under {@code KEY.many}, of several. */
+  String told(String key, Texts texts) {
+    return texts.say(isOne() ? key : key + ".many") + " " + text();
+  }
+
   /** The same as a text, for measuring. */
   String text() {
     return runs.stream()

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -28,6 +29,10 @@ public record Words(String language, Map<String, String> byKey) {
   private static final String NAME = "name.";
   private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}\\p{N}]+");
   private static final Pattern NUMBERED = Pattern.compile("(.+)( \\d{1,4})");
+
+  /** {@code #8}, {@code 1 1/4 in}, {@code 0,5} or {@code 4 x 30 mm}. */
+  private static final Pattern SIZES = sizes();
+
   private static final Pattern PLACE = Pattern.compile("\\{\\d\\}");
 
   /** Reads the words of a language that comes with the tool. */
@@ -73,15 +78,30 @@ public record Words(String language, Map<String, String> byKey) {
 
   /**
    * What a maker wrote, in this language where it has a name for it: {@code name.drawer-side} for
-   * {@code Drawer side}. A number at its end stays. Else it is what the maker wrote.
+   * {@code Drawer side}. Sizes stay where {@code name.wood-screw-size} has a place for them, a
+   * number at the end always. Else it is what the maker wrote.
    */
   public String name(String written) {
     String named = byKey.get(nameKey(written));
     if (named != null) {
       return named;
     }
+    String sized = nameKey(SIZES.matcher(written).replaceAll(" size "));
+    if (byKey.containsKey(sized)) {
+      return say(sized, SIZES.matcher(written).results().map(this::size).toArray());
+    }
     Matcher numbered = NUMBERED.matcher(written);
     return numbered.matches() ? name(numbered.group(1)) + numbered.group(2) : written;
+  }
+
+  private static Pattern sizes() {
+    String figure = "#?\\d+(?:[.,]\\d+|(?: \\d+)?/\\d+)?";
+    String unit = "(?: (?:mm|in)\\b)?";
+    return Pattern.compile("(?<![\\p{L}\\d])" + figure + "(?: x " + figure + ")*" + unit);
+  }
+
+  private String size(MatchResult found) {
+    return figures(found.group()).replace(" x ", " × ");
   }
 
   /** A title within a sentence: its first letter made small where the language does so. */
