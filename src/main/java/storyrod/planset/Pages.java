@@ -109,7 +109,7 @@ record Pages(
             joinery,
             steps,
             TimelinePages.of(set, steps, print),
-            FinishData.of(set, notes, texts),
+            FinishData.of(set, notes, print),
             notes,
             BeforePages.NONE,
             EndPages.NONE,

@@ -124,10 +124,11 @@ record RecordedSums(PlanSet set, Texts texts) {
         done.isPresent());
   }
 
-  /** The total, whose difference would mislead while some rows are open. */
-  private static Sum total(Sum sum, List<Amounts> all) {
+  /** The total, which says that it is not the last while some rows are open. */
+  private Sum total(Sum sum, List<Amounts> all) {
+    String soFar = sum.done().isEmpty() ? "" : texts.say("record.so-far");
     return all.stream().anyMatch(Amounts::isOpen)
-        ? new Sum(sum.title(), sum.planned(), sum.done(), "", sum.say())
+        ? new Sum(sum.title(), sum.planned(), sum.done(), "", soFar)
         : sum;
   }
 
