@@ -16,6 +16,7 @@
 <tr><td>${board.stock}</td><td class="figure">${board.boughtAs}</td><td class="figure">${board.net}</td><#if hand><td class="figure">${board.onHand}</td></#if><td class="figure">${board.wastePercent} %</td><td class="figure">${board.toBuy}</td><#if edition.prices><td class="figure last">${board.cost}</td></#if></tr>
 </#list>
 </tbody></table>
+<p class="quiet small">${say('shopping.allowance')}</p>
 </#if>
 </div>
 <#if shopping.sheets?has_content>

@@ -28,7 +28,8 @@ class ListPagesTest {
                 new GlueUpList(List.of()),
                 nothing,
                 new HardwareList(List.of()),
-                "Sizes in inches."));
+                "Sizes in inches.",
+                "What is reckoned beyond."));
     assertEquals(list.rows(), pages.cutList().stream().flatMap(List::stream).toList());
     return pages.cutList().stream().map(List::size).toList();
   }
