@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -92,5 +93,24 @@ class SectionPagesTest {
     assertEquals(List.of(told), pages(TABLE, "publish").licence().lines());
     assertEquals(List.of(), pages(TABLE, "record").licence().lines());
     assertFalse(pages(BENCH, "publish").licence().lines().contains(told));
+  }
+
+  @Test
+  void costsNameTheirCurrencyWhereTheMakerTellsIt() {
+    String page = page("lists/shopping", pages(BENCH, "publish"));
+    assertTrue(page.contains("Cost, USD") && page.contains("Total in USD"), page);
+    assertFalse(page.contains(">Cost</th>"), page);
+    Texts texts = new Texts(BENCH.piece().description().printed(), Words.ENGLISH);
+    assertTrue(csvHead(Shopping.of(BENCH, texts), texts).endsWith(",cost_USD"));
+    assertTrue(csvHead(Shopping.NONE, texts).endsWith(",cost"));
+    assertEquals("Total in USD", new RecordedSums(BENCH, texts).costs().total().title());
+    assertEquals("Total", new RecordedSums(BENCH, texts).hours().total().title());
+  }
+
+  private static String csvHead(Shopping shopping, Texts texts) {
+    return new String(ShoppingCsv.write(shopping, texts), StandardCharsets.UTF_8)
+        .lines()
+        .findFirst()
+        .orElseThrow();
   }
 }
