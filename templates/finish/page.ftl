@@ -1,5 +1,5 @@
 <#-- The finish and the findings worth telling. Gets: finish, none or one (rows: label, value; test: how the test
-     piece is made and whether it has been tried; coats, allCoats, lastProduct: empty or what goes on over the coats; oily:
+     piece is made and whether it has been tried; settled: what was found of it, or empty; coats, allCoats, lastProduct: empty or what goes on over the coats; oily:
      whether its rags can catch fire; masks: on, what); notes.findings (severity, message, hints, code);
      end.findingsFirst, whether the findings stand on the page of the contents; end.finishFollows, whether this goes on
      below the last step; end.restBreaks, whether what is kept
@@ -14,7 +14,7 @@
 <div class="caution"><b>${say('caution.label')}</b> <#list 1..3 as i><#if i gt 1 || f.oily>${say('finish.care.' + i)} </#if></#list></div>
 <h2>${say('finish.test')}</h2>
 <p>${f.test}</p>
-<p class="sign">${say('finish.test.sign')}</p>
+<#if f.settled?has_content><p>${f.settled}</p><#else><p class="sign">${say('finish.test.sign')}</p></#if>
 <h2>${say('finish.schedule')}</h2>
 <table class="list finish-rows">
 <colgroup><col style="width:32%"/><col style="width:68%"/></colgroup>

@@ -1,5 +1,5 @@
 <#-- What a reader learns before buying: the piece in parts, skills, hours, materials and tools, and no size.
-     Gets: preview (picture: a drawing's place; skills, tools: texts; materials: name, amount);
+     Gets: preview (picture: a drawing's place; parts: mark, part; skills, tools: texts; materials: name, amount);
      cover.figures (label and value), the overall size not among them; edition.preview. -->
 <#-- Whether one of the tools between which a text leaves the choice is in the list by itself. -->
 <#function another tool tools>
@@ -14,6 +14,12 @@
 <h1>${say('preview.title')}</h1>
 <@frame.preview/>
 <div class="picture"><@frame.drawing preview.picture/></div>
+<#assign height = (preview.parts?size / 3)?ceiling>
+<table class="columns parts-list"><tr>
+<#list preview.parts?chunk(height) as column><td class="column<#if column?index == 2> end</#if>"><table class="side-list">
+<#list column as each><tr><td class="mark">${each.mark}</td><td>${each.part}</td></tr></#list>
+</table></td></#list>
+</tr></table>
 </div>
 <div class="section">
 <@frame.head say('preview.title')/>

@@ -6,6 +6,6 @@
 <tbody>
 <#list sums.rows as each><tr><td>${each.title}</td><td class="figure">${each.planned}</td><td class="figure sum">${each.done}</td><td class="figure sum">${each.difference}</td><td class="last gap words">${each.say}</td></tr>
 </#list>
-<tr class="total"><td>${sums.total.title}</td><td class="figure">${sums.total.planned}</td><td class="figure">${sums.total.done}</td><td class="figure">${sums.total.difference}</td><td class="last"></td></tr>
+<tr class="total"><td>${sums.total.title}</td><td class="figure">${sums.total.planned}</td><td class="figure">${sums.total.done}</td><td class="figure">${sums.total.difference}</td><td class="last gap words">${sums.total.say}</td></tr>
 </tbody></table>
 </#macro>

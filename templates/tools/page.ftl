@@ -12,9 +12,10 @@
 <colgroup><col style="width:20%"/><col style="width:29%"/><col style="width:13%"/><col style="width:18%"/><col style="width:20%"/></colgroup>
 <thead><tr><th>${say('column.tool')}</th><th>${say('column.setting')}</th><th class="figure">${say('column.value')}</th><th class="gap">${say('column.in-parts')}</th><th class="last">${say('column.in-steps')}</th></tr></thead>
 <tbody>
+<#-- A long name stands beside all rows of its tool, and makes none of them high. -->
 <#assign before = "">
 <#list page.rows as row>
-<tr><td><#if row.tool != before><b>${row.tool}</b></#if></td><td>${row.name}</td><td class="figure">${row.value}</td><td class="gap">${row.parts}</td><td class="last"><@frame.steps row.steps/></td></tr>
+<tr><#if row.tool != before><td rowspan="${page.rows?filter(each -> each.tool == row.tool)?size}"><b>${row.tool}</b></td></#if><td>${row.name}</td><td class="figure">${row.value}</td><td class="gap">${row.parts}</td><td class="last"><@frame.steps row.steps/></td></tr>
 <#assign before = row.tool>
 </#list>
 </tbody></table>

@@ -58,7 +58,8 @@ final class DescriptionBuilder {
         project.find("summary", String.class),
         project.find("edition", String.class),
         project.find("date", LocalDate.class),
-        project.find("licence", String.class));
+        project.find("licence", String.class),
+        project.find("currency", String.class));
   }
 
   private Map<String, Length> sizes() {

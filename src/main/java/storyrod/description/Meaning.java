@@ -35,6 +35,7 @@ public final class Meaning {
       case ValueType.CoverageValue coverage -> "a coverage, such as `12 m2/l` or `500 ft2/gal`";
       case ValueType.SheetSizeValue size -> "a size, such as `96 x 48`";
       case ValueType.DateValue date -> "a day, such as `2026-11-25`";
+      case ValueType.CurrencyValue currency -> "a currency, such as `EUR` or `€`";
       case ValueType.Fraction fraction -> "a fraction, such as `1/32`";
       case ValueType.Lengths lengths -> "names and their lengths";
       case ValueType.Numbers numbers -> "names and their numbers";

@@ -138,6 +138,7 @@ public final class Schema {
           text("^\\s*\\d+(\\.\\d+)? ?(m2/l|ft2/gal|ft2/qt)\\s*$");
       case ValueType.SheetSizeValue size -> text("^\\s*\\S.* x .*\\S\\s*$");
       case ValueType.DateValue date -> text("^\\d{4}-\\d{2}-\\d{2}$");
+      case ValueType.CurrencyValue currency -> text("^(" + ValueType.CurrencyValue.PATTERN + ")$");
       case ValueType.Fraction fraction -> text("^1 ?/ ?(1|2|4|8|16|32|64|128)$");
       default -> throw new IllegalStateException("bug: no schema for a " + type);
     };

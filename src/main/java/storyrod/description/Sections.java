@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import storyrod.description.ValueType.Assemblies;
 import storyrod.description.ValueType.Choice;
 import storyrod.description.ValueType.Condition;
+import storyrod.description.ValueType.CurrencyValue;
 import storyrod.description.ValueType.Cuts;
 import storyrod.description.ValueType.DateValue;
 import storyrod.description.ValueType.Fraction;
@@ -69,6 +70,10 @@ public final class Sections {
               Key.optional("date", new DateValue(), "The day of this edition."),
               Key.optional(
                   "licence", TEXT, "What a buyer may do with the plan; lines with `licence: |`."),
+              Key.optional(
+                  "currency",
+                  new CurrencyValue(),
+                  "What prices are in: a code of ISO 4217 such as `EUR`, or a symbol."),
               Key.required("units", new Choice(List.of("inch", "mm")), "The unit of bare numbers."),
               Key.optional("fraction", new Fraction(), "The finest fraction of an inch in print.")
                   .standard("1/32"),

@@ -27,7 +27,8 @@ record Translation(Words words) {
         about.summary().map(words::name),
         about.edition(),
         about.date(),
-        about.licence().map(words::name));
+        about.licence().map(words::name),
+        about.currency());
   }
 
   PartEntry part(PartEntry part) {

@@ -90,6 +90,7 @@ final class ValueReader {
       case ValueType.VolumeValue volume -> words.volume(text);
       case ValueType.CoverageValue coverage -> words.coverage(text);
       case ValueType.DateValue date -> words.date(text);
+      case ValueType.CurrencyValue currency -> words.currency(text);
       case ValueType.Fraction fraction -> words.fraction(text);
       default -> throw new IllegalStateException("bug: no way to read a " + type);
     };

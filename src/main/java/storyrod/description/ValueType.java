@@ -95,6 +95,12 @@ public sealed interface ValueType {
   /** A day as {@code 2026-11-25} (ISO 8601); Java type {@link java.time.LocalDate}. */
   record DateValue() implements ValueType {}
 
+  /** A code of ISO 4217 or a symbol; Java type {@link String}. */
+  record CurrencyValue() implements ValueType {
+    /** Three capital letters, or a sign from the blocks of Unicode where those of money stand. */
+    static final String PATTERN = "[A-Z]{3}|[$\\u00a2-\\u00a5\\u20a0-\\u20c0]";
+  }
+
   /** {@code 1/32}: one over a power of two up to 128; Java type {@link Integer}, what is below. */
   record Fraction() implements ValueType {}
 

@@ -246,6 +246,14 @@ final class WordValues {
     }
   }
 
+  Optional<String> currency(Scalar text) {
+    return text.text().matches(ValueType.CurrencyValue.PATTERN)
+        ? Optional.of(text.text())
+        : context.fail(
+            Diagnostic.error("currency", text.at(), "expected a currency, found " + text.kind())
+                .hint("write its three capital letters or its symbol: `EUR` or `€`"));
+  }
+
   /** What stands below the line. */
   Optional<Integer> fraction(Scalar text) {
     return denominator(text.text())

@@ -1,10 +1,12 @@
 package storyrod.planset;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import storyrod.description.FinishEntry;
+import storyrod.description.RecordEntry.TestPiece;
 import storyrod.planset.Masks.Mask;
 import storyrod.stock.SupplyNeed;
 import storyrod.stock.SupplyPlan;
@@ -15,6 +17,7 @@ import storyrod.wood.Cures;
  *
  * @param rows what is put on, how often and when
  * @param test how the test piece is made, and whether it has been
+ * @param settled what was found of the last test piece; empty where there is a line to sign
  * @param planned what test pieces are held against
  * @param lastProduct what goes on over the coats; empty if nothing does
  * @param allCoats of all products together
@@ -23,6 +26,7 @@ import storyrod.wood.Cures;
 public record FinishData(
     List<Row> rows,
     String test,
+    String settled,
     String planned,
     int coats,
     int allCoats,
@@ -37,7 +41,8 @@ public record FinishData(
   /** A line of the schedule. */
   public record Row(String label, String value) {}
 
-  static Optional<FinishData> of(PlanSet set, Notes notes, Texts texts) {
+  static Optional<FinishData> of(PlanSet set, Notes notes, Print print) {
+    Texts texts = print.texts();
     Surface surface = Surface.of(set.piece(), set.stock().supplies(), texts);
     return set.piece()
         .description()
@@ -47,6 +52,7 @@ public record FinishData(
                 new FinishData(
                     rows(entry, set.stock().supplies(), surface, texts),
                     test(entry, surface, texts),
+                    print.edition().is(Edition.LINES) ? settled(set, texts) : "",
                     planned(entry, surface, texts),
                     entry.coats(),
                     entry.allCoats(),
@@ -67,6 +73,21 @@ public record FinishData(
             .triedOn()
             .map(written -> TriedWoods.told(written, texts.words()))
             .orElseGet(() -> texts.say("finish.untried"));
+  }
+
+  /** The verdict on the test piece that was recorded last; a verdict of a buyer's is his own. */
+  private static String settled(PlanSet set, Texts texts) {
+    List<TestPiece> pieces = set.piece().description().record().testPieces();
+    return pieces.isEmpty() ? "" : settled(pieces.getLast(), texts);
+  }
+
+  private static String settled(TestPiece piece, Texts texts) {
+    return texts.say(
+        piece.date().isPresent() ? "finish.test.settled.day" : "finish.test.settled",
+        piece.wood(),
+        piece.product(),
+        piece.verdict(),
+        piece.date().map(LocalDate::toString).orElse(""));
   }
 
   private static String planned(FinishEntry entry, Surface surface, Texts texts) {

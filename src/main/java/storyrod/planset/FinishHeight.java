@@ -32,8 +32,14 @@ record FinishHeight(Texts texts, Paper paper) {
         + TableHeights.text(care(finish.oily()), paper.textWidthMm() - FRAME_SIDES_MM)
         + 2 * H2_MM
         + TableHeights.text(finish.test(), paper.textWidthMm())
-        + SIGN_MM
+        + signMm(finish)
         + TableHeights.rows(finish.rows(), row -> value(row.value()));
+  }
+
+  private double signMm(FinishData finish) {
+    return finish.settled().isEmpty()
+        ? SIGN_MM
+        : TableHeights.text(finish.settled(), paper.textWidthMm());
   }
 
   private List<Cell> value(String text) {

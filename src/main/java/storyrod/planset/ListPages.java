@@ -47,7 +47,7 @@ public record ListPages(
         cutList,
         !lengths.glueUps().rows().isEmpty() && breaks.before(glueUps(lengths.glueUps(), width), H1),
         !shopping.equals(Shopping.NONE)
-            && breaks.before(boards(shopping, width), H1, behindGlueUps(lengths, width)),
+            && breaks.before(boards(lengths, width), H1, behindGlueUps(lengths, width)),
         !shopping.sheets().isEmpty() && breaks.before(sheets(shopping, width), H2),
         breaks.before(items(shopping, width), H2),
         breaks.before(supplies(shopping, width), H2),
@@ -63,7 +63,8 @@ public record ListPages(
       GlueUpList glueUps,
       Shopping shopping,
       HardwareList hardware,
-      String lead) {
+      String lead,
+      String allowance) {
     /** The same without the lists that an edition leaves out. */
     Lengths in(Edition edition) {
       return new Lengths(
@@ -72,7 +73,8 @@ public record ListPages(
           edition.has("lists/glue-ups") ? glueUps : new GlueUpList(List.of()),
           edition.has("lists/shopping") ? shopping : Shopping.NONE,
           edition.has("lists/hardware") ? hardware : new HardwareList(List.of()),
-          lead);
+          lead,
+          allowance);
     }
   }
 
@@ -111,18 +113,21 @@ public record ListPages(
 
   private static double behindGlueUps(Lengths lengths, double width) {
     Shopping shopping = lengths.shopping();
-    return boards(shopping, width)
+    return boards(lengths, width)
         + (shopping.sheets().isEmpty() ? 0 : sheets(shopping, width))
         + items(shopping, width)
         + supplies(shopping, width)
         + (lengths.hardware().rows().isEmpty() ? 0 : hardware(lengths.hardware(), width));
   }
 
-  private static double boards(Shopping shopping, double width) {
+  private static double boards(Lengths lengths, double width) {
+    Shopping shopping = lengths.shopping();
     if (shopping.equals(Shopping.NONE)) {
       return 0;
     }
-    double table = table(TableHeights.rows(shopping.boards(), row -> name(row.stock(), width)));
+    double table =
+        table(TableHeights.rows(shopping.boards(), row -> name(row.stock(), width)))
+            + TableHeights.text(lengths.allowance(), width);
     return TableHeights.FOLLOWING_H1_MM + (shopping.boards().isEmpty() ? 0 : table);
   }
 

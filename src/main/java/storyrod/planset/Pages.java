@@ -58,7 +58,7 @@ record Pages(
   private static final double PARTS_LIST_BESIDE_MM = 30;
   private static final double KEY_ABOVE_MM = 5;
   private static final int HARDWARE_LIST_COLUMNS = 2;
-  private static final int PARTS_LIST_COLUMNS = 3;
+  static final int PARTS_LIST_COLUMNS = 3;
 
   static Pages of(PlanSet set, Print print, Wording wording) {
     Texts texts = print.texts();
@@ -79,7 +79,8 @@ record Pages(
                     glueUps,
                     shopping,
                     hardware,
-                    texts.say("cutlist.lead", print.units()))
+                    texts.say("cutlist.lead", print.units()),
+                    texts.say("shopping.allowance"))
                 .in(print.edition()));
     Pages pages =
         new Pages(
@@ -109,7 +110,7 @@ record Pages(
             joinery,
             steps,
             TimelinePages.of(set, steps, print),
-            FinishData.of(set, notes, texts),
+            FinishData.of(set, notes, print),
             notes,
             BeforePages.NONE,
             EndPages.NONE,
@@ -117,7 +118,7 @@ record Pages(
             last.glossary(),
             FullSizePages.of(set, print),
             Preview.of(set, steps, shopping, print),
-            Licence.of(set, true),
+            Licence.of(set, print, true),
             RecordPages.of(set, print));
     return pages.placed(set, print);
   }
@@ -159,7 +160,7 @@ record Pages(
         last.glossary(),
         templates,
         preview,
-        Licence.of(set, last.licenceBreaks()),
+        Licence.of(set, print, last.licenceBreaks()),
         record.withRevisions(last.revisionsBreak()));
   }
 
@@ -214,7 +215,7 @@ record Pages(
   }
 
   /** The height of the longest of a list's columns, long names broken into lines. */
-  private static double listMm(List<String> titles, int columns, Paper paper) {
+  static double listMm(List<String> titles, int columns, Paper paper) {
     int rows = Math.max(1, Math.ceilDiv(titles.size(), columns));
     double width = paper.textWidthMm() / columns - PARTS_LIST_BESIDE_MM;
     double highest = 0;

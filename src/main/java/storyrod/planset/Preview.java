@@ -5,8 +5,11 @@ import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing;
+import storyrod.drawing.Drawing.Balloon;
 import storyrod.measure.Rational;
 import storyrod.measure.Unit;
 import storyrod.piece.Joint;
@@ -18,11 +21,16 @@ import storyrod.words.Words;
  * What a reader learns of a plan before buying it: no size of any part.
  *
  * @param picture the exploded view
+ * @param parts those whose marks stand in it, by their names alone
  * @param skills the joints by their trade names, the most frequent first
  * @param tools of all steps, each once, in the order of their first use
  */
 public record Preview(
-    DrawingBox picture, List<String> skills, List<String> tools, List<Material> materials) {
+    DrawingBox picture,
+    List<Named> parts,
+    List<String> skills,
+    List<String> tools,
+    List<Material> materials) {
   /** What the title and the band take of the picture's page. */
   private static final double BESIDE_MM = TableHeights.H1_MM + 14;
 
@@ -30,10 +38,14 @@ public record Preview(
   private static final BigDecimal METRES_STEP = new BigDecimal("0.01");
 
   public Preview {
+    parts = List.copyOf(parts);
     skills = List.copyOf(skills);
     tools = List.copyOf(tools);
     materials = List.copyOf(materials);
   }
+
+  /** A part by its mark. */
+  public record Named(String mark, String part) {}
 
   /** A material in words, with a rough amount. */
   public record Material(String name, String amount) {}
@@ -44,6 +56,7 @@ public record Preview(
         shopping.supplies().rows().stream().map(row -> new Material(row.product(), row.takes()));
     return new Preview(
         picture(set, print.paper()),
+        parts(set),
         skills(set.piece().joints(), texts),
         tools(steps),
         Stream.of(
@@ -57,7 +70,22 @@ public record Preview(
 
   private static DrawingBox picture(PlanSet set, Paper paper) {
     Drawing whole = set.drawings().exploded().whole();
-    return DrawingBox.within(whole.name(), whole, paper.textWidthMm(), paper.roomMm() - BESIDE_MM);
+    List<String> names = parts(set).stream().map(Named::part).toList();
+    double list = Pages.listMm(names, Pages.PARTS_LIST_COLUMNS, paper);
+    double room = paper.roomMm() - BESIDE_MM - list;
+    return DrawingBox.within(whole.name(), whole, paper.textWidthMm(), room);
+  }
+
+  private static List<Named> parts(PlanSet set) {
+    Set<String> shown =
+        set.drawings().exploded().whole().elements().stream()
+            .filter(Balloon.class::isInstance)
+            .map(each -> ((Balloon) each).mark())
+            .collect(Collectors.toSet());
+    return set.piece().marks().stream()
+        .filter(mark -> shown.contains(mark.mark()))
+        .map(mark -> new Named(mark.mark(), mark.title()))
+        .toList();
   }
 
   /** The joints by their trade names, the most frequent first. */

@@ -6,7 +6,7 @@ import java.util.List;
  * What is recorded beside what is planned, as printed; what is not known is an empty text. Where an
  * edition asks for lines to fill in, rows without words stand for them.
  *
- * @param sizes one row for each mark or, where parts of it were measured, for each of these
+ * @param sizes one row for each piece, or one for many unmeasured ones of a mark
  * @param moisture at which wood should be worked for the room of the piece, in per cent
  */
 public record Recorded(
@@ -29,7 +29,11 @@ public record Recorded(
   /** A change of the plan. */
   public record Revision(String date, String change, String reason) {}
 
-  /** The sizes of a mark, those of a part that was made, and what these are more. */
+  /**
+   * The sizes of a piece as planned and as made, and what these are more.
+   *
+   * @param part its name, with its number where there are several of its mark
+   */
   public record Sized(
       String mark,
       String part,
@@ -57,6 +61,7 @@ public record Recorded(
   /**
    * Figures with their total.
    *
+   * @param total which says so where it is not of all rows yet
    * @param any whether any of them was recorded
    */
   public record Sums(List<Sum> rows, Sum total, boolean any) {

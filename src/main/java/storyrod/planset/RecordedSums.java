@@ -45,7 +45,7 @@ record RecordedSums(PlanSet set, Texts texts) {
   Sums hours() {
     Map<String, Amounts> rows = new LinkedHashMap<>();
     stages().forEach((stage, minutes) -> rows.put(title(stage), hours(stage, minutes)));
-    return sums(rows, 1);
+    return sums(texts.say("shopping.total"), rows, 1);
   }
 
   /** The minutes of each stage, also where it comes twice. */
@@ -83,7 +83,17 @@ record RecordedSums(PlanSet set, Texts texts) {
         rows.put(texts.say("record.group." + group), new Amounts(plan, done, say));
       }
     }
-    return sums(rows, 2);
+    return sums(costTotal(), rows, 2);
+  }
+
+  /** With the currency, if it is known. */
+  private String costTotal() {
+    return set.piece()
+        .description()
+        .about()
+        .currency()
+        .map(currency -> texts.say("shopping.total.in", currency))
+        .orElseGet(() -> texts.say("shopping.total"));
   }
 
   /** What the shopping list comes to, group by group; lines without a cost count nothing. */
@@ -113,21 +123,22 @@ record RecordedSums(PlanSet set, Texts texts) {
     return words.flatMap(Optional::stream).collect(Collectors.joining(" "));
   }
 
-  private Sums sums(Map<String, Amounts> rows, int places) {
-    rows.replaceAll((title, each) -> each.rounded(places));
+  private Sums sums(String title, Map<String, Amounts> rows, int places) {
+    rows.replaceAll((name, each) -> each.rounded(places));
     List<Amounts> all = List.copyOf(rows.values());
     Optional<Rational> planned = sum(all.stream().flatMap(each -> each.planned().stream()));
     Optional<Rational> done = sum(all.stream().flatMap(each -> each.done().stream()));
     return new Sums(
         rows.entrySet().stream().map(each -> row(each.getKey(), each.getValue(), places)).toList(),
-        total(row(texts.say("shopping.total"), new Amounts(planned, done, ""), places), all),
+        total(row(title, new Amounts(planned, done, ""), places), all),
         done.isPresent());
   }
 
-  /** The total, whose difference would mislead while some rows are open. */
-  private static Sum total(Sum sum, List<Amounts> all) {
+  /** The total, which says that it is not the last while some rows are open. */
+  private Sum total(Sum sum, List<Amounts> all) {
+    String soFar = sum.done().isEmpty() ? "" : texts.say("record.so-far");
     return all.stream().anyMatch(Amounts::isOpen)
-        ? new Sum(sum.title(), sum.planned(), sum.done(), "", sum.say())
+        ? new Sum(sum.title(), sum.planned(), sum.done(), "", soFar)
         : sum;
   }
 

@@ -32,18 +32,30 @@ import storyrod.wood.Climates;
  */
 record Recording(PlanSet set, Texts texts, boolean lines) {
   private static final Sizes NO_SIZES = new Sizes("", "", "");
-  private static final int BLANK_ROWS = 3;
+
+  /** A piece has a row of its own, for its board and moisture are; more equal ones are small. */
+  private static final int MOST_ROWS = 4;
+
+  /** Rows for handwriting: so many of what is written now and then, and of each stock. */
+  private static final int FEW_ROWS = 4;
+
+  private static final int STEP_ROWS = 6;
+  private static final int STOCK_ROWS = 3;
+
+  /** What is left free below what is recorded already. */
+  private static final int LEAST_BLANK = 2;
+
   private static final int TENTHS = 10;
 
   Recorded recorded() {
     RecordedSums sums = new RecordedSums(set, texts);
     return new Recorded(
-        orBlank(revisions(), new Revision("", "", "")),
+        withBlank(revisions(), FEW_ROWS, new Revision("", "", "")),
         sizes(),
-        orBlank(steps(), new Otherwise("", "", "")),
+        withBlank(steps(), STEP_ROWS, new Otherwise("", "", "")),
         boards(),
         percent(Optional.of(target())),
-        orBlank(testPieces(), new TestPiece("", "", "", "", "")),
+        withBlank(testPieces(), FEW_ROWS, new TestPiece("", "", "", "", "")),
         sums.hours(),
         sums.costs());
   }
@@ -52,8 +64,9 @@ record Recording(PlanSet set, Texts texts, boolean lines) {
     return set.piece().description().record();
   }
 
-  private <T> List<T> orBlank(List<T> rows, T blank) {
-    return rows.isEmpty() && lines ? Collections.nCopies(BLANK_ROWS, blank) : rows;
+  private <T> List<T> withBlank(List<T> rows, int count, T blank) {
+    int blanks = lines ? Math.max(LEAST_BLANK, count - rows.size()) : 0;
+    return Stream.concat(rows.stream(), Collections.nCopies(blanks, blank).stream()).toList();
   }
 
   private List<Revision> revisions() {
@@ -68,23 +81,53 @@ record Recording(PlanSet set, Texts texts, boolean lines) {
   }
 
   private Stream<Sized> sizes(Mark mark) {
-    List<Sized> made =
-        record().made().stream()
-            .filter(each -> each.part().filter(mark.parts()::contains).isPresent())
-            .map(each -> sized(mark, each))
-            .toList();
-    Sizes planned = CutList.finished(mark.shown(), texts);
-    return made.isEmpty()
-        ? Stream.of(new Sized(mark.mark(), mark.title(), planned, NO_SIZES, NO_SIZES, ""))
-        : made.stream();
+    List<String> open = mark.parts().stream().filter(part -> made(part).isEmpty()).toList();
+    List<String> single = mark.count() > MOST_ROWS ? List.of() : open;
+    Stream<Sized> each =
+        mark.parts().stream()
+            .flatMap(
+                part ->
+                    Stream.concat(
+                        made(part).stream().map(made -> sized(mark, part, made)),
+                        single.stream().filter(part::equals).map(p -> unmeasured(mark, p))));
+    return open.size() > single.size()
+        ? Stream.concat(each, Stream.of(unmeasured(mark, open.size())))
+        : each;
   }
 
-  private Sized sized(Mark mark, Made made) {
+  private List<Made> made(String part) {
+    return record().made().stream()
+        .filter(each -> each.part().filter(part::equals).isPresent())
+        .toList();
+  }
+
+  /** Its number is that on its label. */
+  private String piece(Mark mark, String part) {
+    int number = mark.parts().indexOf(part) + 1;
+    return mark.count() == 1
+        ? mark.title()
+        : texts.say("record.piece", mark.title(), number, mark.count());
+  }
+
+  private Sized unmeasured(Mark mark, String part) {
+    return blank(mark, piece(mark, part));
+  }
+
+  private Sized unmeasured(Mark mark, int count) {
+    return blank(mark, texts.say("record.pieces", count, mark.title()));
+  }
+
+  private Sized blank(Mark mark, String title) {
+    Sizes planned = CutList.finished(mark.shown(), texts);
+    return new Sized(mark.mark(), title, planned, NO_SIZES, NO_SIZES, "");
+  }
+
+  private Sized sized(Mark mark, String name, Made made) {
     Part part = mark.shown();
     Differences differences = new Differences(texts);
     return new Sized(
         mark.mark(),
-        mark.title(),
+        piece(mark, name),
         CutList.finished(part, texts),
         new Sizes(length(made.length()), length(made.width()), length(made.thickness())),
         new Sizes(
@@ -117,12 +160,15 @@ record Recording(PlanSet set, Texts texts, boolean lines) {
     Stream<Board> ready =
         description.onHand().stream().filter(each -> each.story().isPresent()).map(this::ready);
     Stream<Board> blank =
-        set.stock().boards().stream()
-            .map(need -> need.stock().name())
-            .filter(
-                name -> lines && record().boards().stream().noneMatch(b -> b.stock().equals(name)))
-            .map(name -> new Board(stock(name, 1), "", planned(name), "", "", ""));
+        set.stock().boards().stream().map(need -> need.stock().name()).flatMap(this::blankBoards);
     return Stream.of(used.stream(), ready, blank).flatMap(each -> each).toList();
+  }
+
+  private Stream<Board> blankBoards(String name) {
+    long used = record().boards().stream().filter(each -> each.stock().equals(name)).count();
+    long blanks = lines ? Math.max(1, STOCK_ROWS - used) : 0;
+    return Stream.generate(() -> new Board(stock(name, 1), "", planned(name), "", "", ""))
+        .limit(blanks);
   }
 
   private Board board(RecordEntry.Board board) {

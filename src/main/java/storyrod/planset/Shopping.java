@@ -23,6 +23,7 @@ import storyrod.stock.SupplyPlan;
  *
  * @param total of all known costs; empty if none is known
  * @param complete whether every cost is known
+ * @param currency of all costs; empty if the maker does not tell it
  * @param besides small things that the steps use up, with neither amount nor cost
  */
 public record Shopping(
@@ -32,10 +33,11 @@ public record Shopping(
     Supplies supplies,
     String total,
     boolean complete,
+    String currency,
     UsedUp besides) {
   /** Nothing to buy. */
   static final Shopping NONE =
-      new Shopping(List.of(), List.of(), List.of(), new Supplies(List.of(), false), "", true);
+      new Shopping(List.of(), List.of(), List.of(), new Supplies(List.of(), false), "", true, "");
 
   /** What to buy, before anything is known of the steps. */
   Shopping(
@@ -44,13 +46,14 @@ public record Shopping(
       List<Item> items,
       Supplies supplies,
       String total,
-      boolean complete) {
-    this(boards, sheets, items, supplies, total, complete, UsedUp.NOTHING);
+      boolean complete,
+      String currency) {
+    this(boards, sheets, items, supplies, total, complete, currency, UsedUp.NOTHING);
   }
 
   /** The same with what the steps use up besides. */
   Shopping with(UsedUp used) {
-    return new Shopping(boards, sheets, items, supplies, total, complete, used);
+    return new Shopping(boards, sheets, items, supplies, total, complete, currency, used);
   }
 
   public Shopping {
@@ -85,7 +88,8 @@ public record Shopping(
         stock.hardware().stream().map(need -> item(set, need, texts)).toList(),
         Supplies.of(stock.supplies(), texts),
         known.isEmpty() ? "" : texts.money(sum(known)),
-        known.size() == costs.size());
+        known.size() == costs.size(),
+        set.piece().description().about().currency().orElse(""));
   }
 
   /** The sum of the costs as printed, so that a reader who adds them up finds it. */

@@ -4,30 +4,32 @@ import java.util.List;
 
 /**
  * The shopping list as CSV: boards, sheets, hardware and supplies in one table. {@code to_buy} and
- * {@code unit} say what to ask for; a cell that a thing has no value for is empty.
+ * {@code unit} say what to ask for; the currency stands in the head of the costs, if it is known; a
+ * cell that a thing has no value for is empty.
  */
 final class ShoppingCsv {
   private final Texts texts;
-  private final Csv csv =
-      new Csv(
-          "list",
-          "item",
-          "size",
-          "pack_size",
-          "needed",
-          "for",
-          "on_hand",
-          "waste_percent",
-          "to_buy",
-          "unit",
-          "cost");
+  private final Csv csv;
 
-  private ShoppingCsv(Texts texts) {
+  private ShoppingCsv(String currency, Texts texts) {
     this.texts = texts;
+    this.csv =
+        new Csv(
+            "list",
+            "item",
+            "size",
+            "pack_size",
+            "needed",
+            "for",
+            "on_hand",
+            "waste_percent",
+            "to_buy",
+            "unit",
+            currency.isEmpty() ? "cost" : "cost_" + currency);
   }
 
   static byte[] write(Shopping shopping, Texts texts) {
-    ShoppingCsv list = new ShoppingCsv(texts);
+    ShoppingCsv list = new ShoppingCsv(shopping.currency(), texts);
     shopping.boards().forEach(list::board);
     shopping.sheets().forEach(list::sheet);
     shopping.items().forEach(list::item);

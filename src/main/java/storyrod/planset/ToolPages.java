@@ -3,12 +3,12 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
@@ -87,34 +87,48 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
   private static Table<Row> settings(List<Row> rows, Print print) {
     double width = print.paper().textWidthMm();
     double lead = TableHeights.text(print.texts().say("tools.lead"), width);
-    Set<Row> named = named(rows);
+    Map<Row, Double> named = named(rows, width);
+    double columns = TableHeights.ROW_MM + BELOW_COLUMNS_MM + namedApartMm(rows, width);
     return new Table<>(
         TableHeights.ABOVE_H1_MM,
-        TableHeights.FOLLOWING_H1_MM + lead + TableHeights.ROW_MM + BELOW_COLUMNS_MM,
-        TableHeights.ROW_MM + BELOW_COLUMNS_MM + namedAgainMm(rows, width),
+        TableHeights.FOLLOWING_H1_MM + lead + columns,
+        columns,
         rows,
-        row ->
-            TableHeights.row(
-                List.of(
-                    new Cell(named.contains(row) ? row.tool() : "", TOOL_SHARE * width),
-                    new Cell(row.name(), NAME_SHARE * width),
-                    new Cell(row.value(), VALUE_SHARE * width),
-                    new Cell(row.parts(), PARTS_SHARE * width),
-                    new Cell(row.steps().text(), STEPS_SHARE * width))));
+        row -> rowMm(row, width) + named.getOrDefault(row, 0.0));
   }
 
-  /** The first rows of tools: only these print its name, which may take several lines. */
-  private static Set<Row> named(List<Row> rows) {
-    Map<String, Row> first = new LinkedHashMap<>();
-    rows.forEach(row -> first.putIfAbsent(row.tool(), row));
-    return new LinkedHashSet<>(first.values());
+  private static double rowMm(Row row, double width) {
+    return TableHeights.row(
+        List.of(
+            new Cell(row.name(), NAME_SHARE * width),
+            new Cell(row.value(), VALUE_SHARE * width),
+            new Cell(row.parts(), PARTS_SHARE * width),
+            new Cell(row.steps().text(), STEPS_SHARE * width)));
   }
 
-  /** What a name may take that is printed again, at the head of a page that goes on with a tool. */
-  private static double namedAgainMm(List<Row> rows, double width) {
+  /** What the name of a tool takes more than its rows, beside which it stands; by the last. */
+  private static Map<Row, Double> named(List<Row> rows, double width) {
+    Map<String, List<Row>> tools =
+        rows.stream().collect(Collectors.groupingBy(Row::tool, Collectors.toList()));
+    return tools.values().stream()
+        .collect(
+            Collectors.toMap(
+                List::getLast,
+                its ->
+                    Math.max(
+                        0,
+                        nameMm(its.getFirst(), width)
+                            - its.stream().mapToDouble(row -> rowMm(row, width)).sum())));
+  }
+
+  private static double nameMm(Row row, double width) {
+    return TableHeights.row(List.of(new Cell(row.tool(), TOOL_SHARE * width)));
+  }
+
+  /** What a name may take beside a single row, where a page ends or goes on with its tool. */
+  private static double namedApartMm(List<Row> rows, double width) {
     return rows.stream()
-        .map(row -> List.of(new Cell(row.tool(), TOOL_SHARE * width)))
-        .mapToDouble(name -> TableHeights.row(name) - TableHeights.ROW_MM)
+        .mapToDouble(row -> nameMm(row, width) - TableHeights.ROW_MM)
         .max()
         .orElse(0);
   }

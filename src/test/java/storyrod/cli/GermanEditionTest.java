@@ -17,13 +17,13 @@ import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import storyrod.planset.Paper;
 
-/** The German edition of a project that has names for itself in German. */
+/** The German edition of projects that have names for themselves in German. */
 class GermanEditionTest {
-  private static final String PROJECT = "nightstand";
   private static final Path TEMPLATES = Path.of("templates");
   private static final Pattern WORD = Pattern.compile("[\\p{L}’']{2,}");
 
@@ -57,8 +57,8 @@ class GermanEditionTest {
   }
 
   /** The words of English pages and of the description that German pages do not use. */
-  private static Set<String> english() throws IOException {
-    Path project = Path.of("projects", PROJECT);
+  private static Set<String> english(String name) throws IOException {
+    Path project = Path.of("projects", name);
     Set<String> english =
         all(
             List.of(
@@ -75,20 +75,40 @@ class GermanEditionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"publish", "helper", "preview", "record"})
-  void noEnglishWordIsLeftOnAnyPage(String edition) throws IOException {
-    PrintedProjects german = PrintedProjects.named(PROJECT, "de");
+  @CsvSource({
+    "nightstand, Nachttisch, publish",
+    "nightstand, Nachttisch, helper",
+    "nightstand, Nachttisch, preview",
+    "nightstand, Nachttisch, record",
+    "window-bench, Fensterbank, publish",
+    "window-bench, Fensterbank, helper",
+    "window-bench, Fensterbank, preview",
+    "window-bench, Fensterbank, record"
+  })
+  void noEnglishWordIsLeftOnAnyPage(String project, String title, String edition)
+      throws IOException {
+    PrintedProjects german = PrintedProjects.named(project, "de");
     byte[] pdf = german.on(Paper.A4, edition).pdf();
-    Set<String> english = english();
+    Set<String> english = english(project);
     assertTrue(english.size() > 800 && english.contains("the"), english.size() + " words");
     try (PDDocument document = Loader.loadPDF(pdf)) {
       String text = new PDFTextStripper().getText(document);
-      assertTrue(text.contains("Nachttisch"), text);
+      assertTrue(text.contains(title), text);
       assertEquals("de", document.getDocumentCatalog().getLanguage());
-      assertEquals("Nachttisch", document.getDocumentInformation().getTitle());
+      assertEquals(title, document.getDocumentInformation().getTitle());
       Set<String> found = words(text);
       found.retainAll(english);
       assertEquals(Set.of(), found);
+    }
+  }
+
+  /** The term of ISO 5456-2 in its German edition, from memory. */
+  @Test
+  void theKindOfProjectionHasTheTermOfTheTrade() throws IOException {
+    byte[] pdf = PrintedProjects.named("window-bench", "de").on(Paper.A4, "publish").pdf();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String text = new PDFTextStripper().getText(document);
+      assertTrue(text.contains("Methode 3") && !text.contains("Quadrant"), text);
     }
   }
 }

@@ -31,8 +31,12 @@ class FinishDataTest {
       """;
 
   private static FinishData finish(PlanSet set) {
-    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
-    return FinishData.of(set, new Notes(List.of(), List.of()), texts).orElseThrow();
+    return finish(set, Printing.usual(Words.ENGLISH));
+  }
+
+  private static FinishData finish(PlanSet set, Printing printing) {
+    Print print = Print.of(set.piece(), set.build(), printing);
+    return FinishData.of(set, new Notes(List.of(), List.of()), print).orElseThrow();
   }
 
   private static Map<String, String> rows(String more) {
@@ -151,5 +155,20 @@ class FinishDataTest {
     String own = TriedWoods.told("an old door", german);
     assertTrue(own.contains("„an old door“"), own);
     assertTrue(TriedWoods.told("white oak", Words.ENGLISH).endsWith("on white oak."));
+  }
+
+  /** What the test piece has shown needs no name and date in the record; a buyer's is another. */
+  @Test
+  void theVerdictOnTheLastTestPieceStandsInTheRecordOnly() {
+    PlanSet stool = AllProjects.named("step-stool");
+    assertEquals("", finish(stool).settled());
+    Printing usual = Printing.usual(Words.ENGLISH);
+    Edition record = Edition.named("record", usual.templates()).orElseThrow();
+    Printing kept =
+        new Printing(usual.templates(), usual.words(), record, usual.paper(), usual.choice());
+    assertEquals(
+        "Looked at on 2026-11-15: white ash, hard wax oil, 3 coats. Even and dry after a night. It"
+            + " goes on.",
+        finish(stool, kept).settled());
   }
 }

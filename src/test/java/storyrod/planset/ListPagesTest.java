@@ -19,7 +19,7 @@ class ListPagesTest {
   private static List<Integer> pages(int count) {
     CutList list = new CutList(IntStream.range(0, count).mapToObj(ListPagesTest::row).toList());
     Shopping nothing =
-        new Shopping(List.of(), List.of(), List.of(), new Supplies(List.of(), false), "", true);
+        new Shopping(List.of(), List.of(), List.of(), new Supplies(List.of(), false), "", true, "");
     ListPages pages =
         ListPages.of(
             new ListPages.Lengths(
@@ -28,7 +28,8 @@ class ListPagesTest {
                 new GlueUpList(List.of()),
                 nothing,
                 new HardwareList(List.of()),
-                "Sizes in inches."));
+                "Sizes in inches.",
+                "What is reckoned beyond."));
     assertEquals(list.rows(), pages.cutList().stream().flatMap(List::stream).toList());
     return pages.cutList().stream().map(List::size).toList();
   }
