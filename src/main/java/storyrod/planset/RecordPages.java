@@ -29,10 +29,18 @@ record RecordPages(
   /** A row has room for handwriting. */
   private static final double ROW_MM = 7.8;
 
+  /** Fewer sizes than these look lost over the rows of the steps, which are left to be filled. */
+  private static final int FEWEST_ROWS = 9;
+
   /** The share of a page of sizes that stays there when the rest makes way for the steps. */
   private static final double KEPT = 0.7;
 
   private static final double LEAD_MM = 11;
+
+  /** Below other sections the sizes begin with so many rows at least. */
+  private static final double FEW_SIZES_MM =
+      TableHeights.FOLLOWING_H1_MM + LEAD_MM + 2 * TableHeights.ROW_MM + 6 * ROW_MM;
+
   private static final double PART_MM = 38;
   private static final double WORDS_SHARE = 0.36;
   private static final double STORY_SHARE = 0.3;
@@ -75,25 +83,38 @@ record RecordPages(
     };
   }
 
+  /** Which sections begin a page, and how far down its page the section of sizes begins, in mm. */
+  private record Flow(Map<String, Boolean> breaks, double sizesMm) {}
+
   /** What is set on which paper. */
   private record Setting(Recorded recorded, Print print) {
     Map<String, Boolean> breaks() {
+      Flow flow = flow();
+      flow.breaks.put(STEPS, !hasRoomForSteps(made()));
+      return flow.breaks;
+    }
+
+    /** Down the sections in their order; what follows the sizes begins a page. */
+    private Flow flow() {
       Map<String, Boolean> breaks = new LinkedHashMap<>();
       PageBreaks pages = new PageBreaks(print.paper().roomMm(), 0);
+      double sizesMm = 0;
       boolean follows = false;
       for (String section : print.edition().sections()) {
-        if (section.startsWith(FOLDER)) {
-          String name = section.substring(FOLDER.length());
-          double height = heightMm(name);
-          boolean found = height > 0 && pages.before(height, TableHeights.ABOVE_H1_MM);
-          breaks.put(name, !follows || found || name.equals(MADE));
-          follows |= height > 0;
-        } else {
-          follows = false;
+        String name = section.startsWith(FOLDER) ? section.substring(FOLDER.length()) : "";
+        double height = name.equals(MADE) ? FEW_SIZES_MM : name.isEmpty() ? 0 : heightMm(name);
+        double above = pages.atMm();
+        boolean found = height > 0 && pages.before(height, TableHeights.ABOVE_H1_MM);
+        boolean isNew = !follows || found;
+        if (!name.isEmpty()) {
+          breaks.put(name, isNew);
         }
+        if (name.equals(MADE)) {
+          sizesMm = isNew ? 0 : above + TableHeights.ABOVE_H1_MM;
+        }
+        follows = !name.isEmpty() && !name.equals(MADE) && (follows || height > 0);
       }
-      breaks.put(STEPS, !hasRoomForSteps(made()));
-      return breaks;
+      return new Flow(breaks, sizesMm);
     }
 
     private double width() {
@@ -156,7 +177,8 @@ record RecordPages(
 
     private static List<List<Sized>> withRowsOverTheSteps(List<List<Sized>> pages) {
       List<Sized> last = pages.getLast();
-      int kept = (int) Math.ceil(last.size() * KEPT);
+      int few = Math.min(FEWEST_ROWS, last.size() / 2);
+      int kept = Math.min((int) Math.ceil(last.size() * KEPT), last.size() - few);
       return Stream.of(
               pages.subList(0, pages.size() - 1),
               List.of(last.subList(0, kept)),
@@ -169,7 +191,8 @@ record RecordPages(
 
     private List<List<Sized>> filled() {
       double room = print.paper().roomMm() - 2 * TableHeights.ROW_MM - 1;
-      return new RowPages(room - TableHeights.H1_MM - LEAD_MM, room)
+      int fewest = Math.min(FEWEST_ROWS, recorded.sizes().size() / 2);
+      return new RowPages(room - TableHeights.H1_MM - LEAD_MM - flow().sizesMm, room, fewest)
           .of(recorded.sizes(), row -> rowMm(row));
     }
 
@@ -188,7 +211,8 @@ record RecordPages(
     /** Whether the steps find room below the last of the sizes. */
     private boolean hasRoomForSteps(List<List<Sized>> pages) {
       double above =
-          2 * TableHeights.ROW_MM + (pages.size() == 1 ? TableHeights.H1_MM + LEAD_MM : 0);
+          2 * TableHeights.ROW_MM
+              + (pages.size() == 1 ? TableHeights.H1_MM + LEAD_MM + flow().sizesMm : 0);
       double sizes = pages.getLast().stream().mapToDouble(Setting::rowMm).sum();
       double steps = rows(recorded.steps(), each -> List.of(words(each.say())));
       double all = above + sizes + TableHeights.H2_MM + TableHeights.ROW_MM + steps;
