@@ -175,10 +175,26 @@ final class PartFitting {
     }
 
     private boolean complete() {
-      return haveRoomAlone()
-          && annotate(paper, laid.views(), new Asked(area, references()))
-          && (enlarged.isEmpty() || !part.details().crossesDimensions(paper))
-          && placeDetails();
+      return haveRoomAlone() && (notesFirst() || !enlarged.isEmpty() && detailsFirst());
+    }
+
+    private boolean notesFirst() {
+      Paper.State before = paper.state();
+      boolean done = annotated() && placeDetails();
+      if (!done) {
+        paper.backTo(before);
+      }
+      return done;
+    }
+
+    /** Where the details leave room for notes, but not the other way round. */
+    private boolean detailsFirst() {
+      return placeDetails() && annotated() && LaidViews.fits(paper.bounds(), area);
+    }
+
+    private boolean annotated() {
+      return annotate(paper, laid.views(), new Asked(area, references()))
+          && (enlarged.isEmpty() || !part.details().crossesDimensions(paper));
     }
 
     private boolean placeDetails() {
