@@ -12,6 +12,7 @@ import storyrod.drawing.PartDrawing.Depth;
 import storyrod.drawing.PartDrawing.Laying;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
+import storyrod.piece.Dovetails;
 
 /** Looks for the largest drawing of a part that an area holds. */
 final class PartFitting {
@@ -175,7 +176,8 @@ final class PartFitting {
     }
 
     private boolean complete() {
-      return haveRoomAlone() && (notesFirst() || !enlarged.isEmpty() && detailsFirst());
+      boolean hasRows = !flat.cuts(Dovetails.class).isEmpty();
+      return haveRoomAlone() && (notesFirst() || hasRows && detailsFirst());
     }
 
     private boolean notesFirst() {
@@ -187,7 +189,7 @@ final class PartFitting {
       return done;
     }
 
-    /** Where the details leave room for notes, but not the other way round. */
+    /** Where the high details of rows leave room for notes, but not the other way round. */
     private boolean detailsFirst() {
       return placeDetails() && annotated() && LaidViews.fits(paper.bounds(), area);
     }
