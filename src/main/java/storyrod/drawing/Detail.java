@@ -1,8 +1,9 @@
 package storyrod.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.Ellipse;
@@ -18,24 +19,34 @@ import storyrod.words.Words;
  * An enlarged detail of a part's drawing.
  *
  * @param features the joints that it shows
- * @param moved dimensions that the drawing had and that stand in the detail instead
- * @param told further dimensions in brackets, which repeat what a note says
  */
-record Detail(
-    Name name,
-    Scale scale,
-    DetailView view,
-    List<FineFeature> features,
-    List<Moves> moved,
-    List<Wanted> told) {
+record Detail(Name name, Scale scale, DetailView view, List<FineFeature> features, Said said) {
   private static final double LEAST_RING = 2.5;
   private static final double ROUND = 1;
   private static final double ABOVE = 3;
+  private static final double NOTE_ROOM = 20;
 
   Detail {
     features = List.copyOf(features);
-    moved = List.copyOf(moved);
-    told = List.copyOf(told);
+  }
+
+  /**
+   * What stands in a detail.
+   *
+   * @param moved dimensions that the drawing had and that stand in the detail instead
+   * @param told further dimensions in brackets, which repeat what a note says
+   * @param notes how sides lean
+   */
+  record Said(List<Moves> moved, List<Wanted> told, List<CutNote> notes) {
+    Said {
+      moved = List.copyOf(moved);
+      told = List.copyOf(told);
+      notes = List.copyOf(notes);
+    }
+
+    private List<Wanted> dimensions() {
+      return Stream.concat(moved.stream().map(Moves::now), told.stream()).toList();
+    }
   }
 
   /** What a detail is called: its part's mark and a number. */
@@ -53,17 +64,22 @@ record Detail(
   Optional<Group> drawn(Shown shown, Words words) {
     Paper paper = new Paper();
     view.elements(shown).forEach(paper::add);
-    List<Wanted> own = new ArrayList<>(moved.stream().map(Moves::now).toList());
-    own.addAll(told);
-    if (!Tiers.place(paper, view, own)) {
+    if (!Tiers.place(paper, view, said.dimensions()) || !annotate(paper)) {
       return Optional.empty();
     }
-    String said = words.say("part.detail", name.toString(), scale.toString());
+    String title = words.say("part.detail", name.toString(), scale.toString());
     Bounds bounds = paper.bounds();
     double foot = bounds.top() - ABOVE;
     Drawing.At at = new Drawing.At(view.bounds().left(), foot);
-    paper.add(new Text(TextStyle.MARK, at, Anchor.START, true, said));
-    return Optional.of(new Group("detail-" + name, name.mark, said, paper.elements()));
+    paper.add(new Text(TextStyle.MARK, at, Anchor.START, true, title));
+    return Optional.of(new Group("detail-" + name, name.mark, title, paper.elements()));
+  }
+
+  private boolean annotate(Paper paper) {
+    Bounds bounds = paper.bounds();
+    Size room = new Size(bounds.width() + 2 * NOTE_ROOM, bounds.height() + 2 * NOTE_ROOM);
+    return new AllNotes(paper, new NotePlacer(paper, room), Map.of(view.face(), view))
+        .place(said.notes, () -> true);
   }
 
   /** The ring in the drawing round what the detail shows. */
@@ -74,8 +90,8 @@ record Detail(
 
   /** The name at the ring. */
   CutNote reference(double factor, Words words) {
-    String said = words.say("part.detail-at", name.toString());
-    return new CutNote(view.face(), said, List.of(middle()), radius(factor) / factor);
+    String text = words.say("part.detail-at", name.toString());
+    return new CutNote(view.face(), text, List.of(middle()), radius(factor) / factor);
   }
 
   private double radius(double factor) {

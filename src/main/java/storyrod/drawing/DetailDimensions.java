@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Detail.Moves;
 import storyrod.drawing.Wanted.Side;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 
 /**
  * Which dimensions of a drawing stand in one of its details: those that its view shows there, and
@@ -57,26 +60,51 @@ record DetailDimensions(FlatPart flat, DetailView view, List<FineFeature> featur
         || isBeside && PlacedView.home(flat, feature.cut()) == each.view();
   }
 
-  /**
-   * The depths of trenches that no dimension tells, in brackets: the notes tell them (ISO 129-1).
-   */
-  List<Wanted> depths(Notation notation, List<Moves> moves) {
-    List<Wanted> depths = new ArrayList<>();
+  /** What notes and chains tell and no dimension of its own does, in brackets (ISO 129-1). */
+  List<Wanted> told(Notation notation, List<Moves> moves) {
+    List<Wanted> told = new ArrayList<>();
     for (FineFeature feature : features) {
-      if (feature.cut() instanceof Cut.Trench trench
-          && trench.from().axis() != view.face().axis()) {
-        Axis axis = trench.from().axis();
-        Range range = feature.box().on(axis);
-        String text = told(range, notation);
-        Wanted depth = beside(feature, axis, range, text);
+      for (Wanted each : repeated(feature, notation)) {
         boolean isTold =
-            Stream.concat(moves.stream().map(Moves::now), depths.stream()).anyMatch(depth::repeats);
-        if (!isTold && shows(axis, range) && !flat.full(range, axis)) {
-          depths.add(depth);
+            Stream.concat(moves.stream().map(Moves::now), told.stream()).anyMatch(each::repeats);
+        if (!isTold && shows(each.axis(), each.range()) && !flat.full(each.range(), each.axis())) {
+          told.add(each);
         }
       }
     }
-    return depths;
+    return told;
+  }
+
+  private List<Wanted> repeated(FineFeature feature, Notation notation) {
+    return switch (feature.cut()) {
+      case Cut.Trench trench when trench.from().axis() != view.face().axis() ->
+          List.of(depth(feature, trench.from().axis(), notation));
+      case Dovetails row ->
+          new DovetailDetail(row)
+              .repeated().stream()
+                  .filter(each -> each.along() != view.face().axis())
+                  .map(each -> ofRow(row, each, notation))
+                  .toList();
+      default -> List.of();
+    };
+  }
+
+  private Wanted depth(FineFeature feature, Axis axis, Notation notation) {
+    Range range = feature.box().on(axis);
+    return beside(feature, axis, range, told(range, notation));
+  }
+
+  private Wanted ofRow(Dovetails row, DovetailDetail.Stretch stretch, Notation notation) {
+    Edge edge = new Edge(row.end(), stretch.side().axis(), stretch.side().sign() > 0);
+    return beside(edge, stretch.along(), stretch.range(), told(stretch.range(), notation));
+  }
+
+  /** How the sides of tails lean. */
+  List<CutNote> slopes(Notation notation) {
+    return features.stream()
+        .flatMap(each -> each.cut() instanceof Dovetails row ? Stream.of(row) : Stream.empty())
+        .map(row -> new DovetailDetail(row).slope(view, notation))
+        .toList();
   }
 
   private static String told(Range range, Notation notation) {
@@ -86,10 +114,20 @@ record DetailDimensions(FlatPart flat, DetailView view, List<FineFeature> featur
   /** On the side of the view on which the joint is open, or nearer to the edge. */
   private Wanted beside(FineFeature feature, Axis axis, Range range, String text) {
     Axis other = Axis.other(view.face().axis(), axis);
-    boolean high = isHigh(feature, other);
-    Length at = feature.box().on(other).end(high ? 1 : -1);
-    Point base = feature.box().middle().with(other, at);
-    Side side = high == isFarSide(other) ? farSide(other) : farSide(other).opposite();
+    return beside(new Edge(feature.box(), other, isHigh(feature, other)), axis, range, text);
+  }
+
+  /** One side of what is measured, at the high or the low end of an axis. */
+  private record Edge(Box box, Axis axis, boolean high) {
+    Point middle() {
+      return box.middle().with(axis, box.on(axis).end(high ? 1 : -1));
+    }
+  }
+
+  private Wanted beside(Edge edge, Axis axis, Range range, String text) {
+    Point base = edge.middle();
+    Side far = farSide(edge.axis);
+    Side side = edge.high == isFarSide(edge.axis) ? far : far.opposite();
     return new Wanted(
         view.face(), side, axis, base.with(axis, range.from()), base.with(axis, range.to()), text);
   }

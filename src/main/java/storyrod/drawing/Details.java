@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Note;
@@ -55,7 +56,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
   private List<Detail> finer(double leastMm, double factor, Told told) {
     List<Cluster> clusters = new ArrayList<>();
     for (FineFeature feature : FineFeature.of(flat, shown.keySet())) {
-      if (feature.drawnMm(factor) < leastMm) {
+      if (feature.isTooFine(factor, leastMm)) {
         add(feature, factor, clusters);
       }
     }
@@ -64,7 +65,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
     for (Cluster cluster : clusters.subList(0, Math.min(MOST, clusters.size()))) {
       Detail.Name name = new Detail.Name(told.mark, details.size() + 1);
       Detail detail = detail(name, cluster, left);
-      detail.moved().forEach(each -> left.remove(each.before()));
+      detail.said().moved().forEach(each -> left.remove(each.before()));
       details.add(detail);
     }
     return details;
@@ -78,7 +79,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
       Box both = cluster.window.around(own);
       boolean isNear =
           cluster.face() == feature.face()
-              && feature.drawnMm(cluster.scale.factor()) >= WISH_MM
+              && feature.isClear(cluster.scale.factor())
               && cluster.window.overlaps(own)
               && new DetailWindow(flat, cluster.scale.factor()).holds(both, feature.face());
       if (isNear) {
@@ -102,7 +103,7 @@ record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
     all.addAll(Scales.in(notation.format().unit()));
     return all.reversed().stream()
         .filter(each -> each.factor() >= LARGER * factor)
-        .filter(each -> feature.drawnMm(each.factor()) >= WISH_MM)
+        .filter(each -> feature.isClear(each.factor()))
         .findFirst()
         .orElse(all.getFirst());
   }
@@ -113,8 +114,10 @@ record Details(FlatPart flat, Map<Face, Shown> shown, Notation notation) {
     DetailView view = new DetailView(whole, cluster.window);
     DetailDimensions dimensions = new DetailDimensions(flat, view, cluster.features);
     List<Detail.Moves> moves = dimensions.of(wanted);
+    List<Wanted> told = dimensions.told(notation, moves);
+    List<CutNote> notes = dimensions.slopes(notation);
     return new Detail(
-        name, cluster.scale, view, cluster.features, moves, dimensions.depths(notation, moves));
+        name, cluster.scale, view, cluster.features, new Detail.Said(moves, told, notes));
   }
 
   /**

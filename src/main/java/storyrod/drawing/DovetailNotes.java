@@ -48,6 +48,12 @@ record DovetailNotes(LengthFormat format, Words words) {
         format.told(row.tails().getFirst().narrow().length()));
   }
 
+  /** How the sides of tails lean. */
+  static String slope(Dovetails row, Words words) {
+    return words.say(
+        "part.dovetail-slope", words.figures(row.slopeWord()), words.figures(degrees(row)));
+  }
+
   /** To a tenth, as a bevel or a table saw is set. */
   private static String degrees(Dovetails row) {
     return String.format(Locale.ROOT, "%.1f", Math.toDegrees(row.angle().toRadians()));

@@ -12,6 +12,7 @@ import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
 import storyrod.piece.SplineSlot;
 
@@ -38,6 +39,10 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
 
   private static Optional<FineFeature> feature(FlatPart flat, Cut cut, Set<Face> views) {
     Face home = PlacedView.home(flat, cut);
+    if (cut instanceof Dovetails row) {
+      DovetailDetail detail = new DovetailDetail(row);
+      return Optional.of(new FineFeature(flat, cut, home, detail.box(), detail.least()));
+    }
     return box(flat, cut)
         .flatMap(
             box -> {
@@ -51,7 +56,7 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
             });
   }
 
-  /** The outline of a joint; rows at ends, holes and plunged slots are told by other means. */
+  /** The outline of a joint; fingers, holes and plunged slots are told by other means. */
   private static Optional<Box> box(FlatPart flat, Cut cut) {
     return switch (cut) {
       case Cut.Trench trench -> Optional.of(trench.removed());
@@ -112,7 +117,26 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
         && cut.from().axis() == other.cut.from().axis()
         && DimensionSides.inPlane(face).stream()
             .allMatch(axis -> box.size(axis).equals(other.box.size(axis)))
-        && fromEdges().equals(other.fromEdges());
+        && (isRow() ? isRowLike(other) : fromEdges().equals(other.fromEdges()));
+  }
+
+  private boolean isRow() {
+    return cut instanceof Dovetails;
+  }
+
+  /** Both rows are set out from the same edge, whichever end they are at. */
+  private boolean isRowLike(FineFeature other) {
+    return cut instanceof Dovetails row
+        && other.cut instanceof Dovetails too
+        && new DovetailDetail(row).isLike(new DovetailDetail(too));
+  }
+
+  /**
+   * Whether a drawing should show it larger if lines have to be so far apart on the paper: a row is
+   * always shown, as it is laid out by more figures than find room beside the whole part.
+   */
+  boolean isTooFine(double factor, double leastMm) {
+    return drawnMm(factor) < leastMm || isRow() && factor < 1;
   }
 
   /** How far it lies from the nearer edges of the part in its view. */
@@ -120,6 +144,11 @@ record FineFeature(FlatPart flat, Cut cut, Face face, Box box, Length least) {
     return DimensionSides.inPlane(face).stream()
         .map(axis -> box.on(axis).from().min(flat.size(axis).minus(box.on(axis).to())))
         .toList();
+  }
+
+  /** Whether it can be read: of a row, whose lines are slanted, the narrowest pin by itself. */
+  boolean isClear(double factor) {
+    return drawnMm(factor) >= (isRow() ? 2 : 1) * Details.WISH_MM;
   }
 
   /** The distance of its nearest lines on the paper, in mm. */

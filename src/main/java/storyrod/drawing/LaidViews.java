@@ -34,7 +34,7 @@ final class LaidViews {
     this.ruler = ruler;
     this.enlarged = enlarged;
     this.own = new ArrayList<>(part.wanted());
-    enlarged.forEach(each -> each.moved().forEach(moves -> own.remove(moves.before())));
+    enlarged.forEach(each -> each.said().moved().forEach(moves -> own.remove(moves.before())));
   }
 
   /** The paper with the views that are laid out; whatever else is put on it goes with the next. */

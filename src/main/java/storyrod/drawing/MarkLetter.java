@@ -20,7 +20,11 @@ import storyrod.drawing.Drawing.TextStyle;
 record MarkLetter(String mark) {
   private static final double LOOP_MM = 1.1;
   private static final double ARROW_MM = 4;
-  private static final double ARROW_ROOM_MM = 3;
+  private static final double ARROW_AT_MM = 1.25;
+
+  /** Up to the letter, clear of the arrow's head. */
+  private static final double ARROW_ROOM_MM = 3.2;
+
   private static final double EDGE_MM = 1.5;
   private static final double CLEAR_MM = 0.4;
   private static final int POINTS = 16;
@@ -68,7 +72,7 @@ record MarkLetter(String mark) {
   }
 
   private List<Element> letter(At left, At loop) {
-    double x = left.x() + ARROW_ROOM_MM / 2;
+    double x = left.x() + ARROW_AT_MM;
     double half = ARROW_MM / 2;
     double rise = (TextSetting.ASCENT - TextSetting.DESCENT) / 2;
     At text = left.plus(ARROW_ROOM_MM, TextStyle.MARK.sizeMm() * rise);

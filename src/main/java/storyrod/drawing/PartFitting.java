@@ -12,6 +12,7 @@ import storyrod.drawing.PartDrawing.Depth;
 import storyrod.drawing.PartDrawing.Laying;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
+import storyrod.piece.Dovetails;
 
 /** Looks for the largest drawing of a part that an area holds. */
 final class PartFitting {
@@ -175,10 +176,27 @@ final class PartFitting {
     }
 
     private boolean complete() {
-      return haveRoomAlone()
-          && annotate(paper, laid.views(), new Asked(area, references()))
-          && (enlarged.isEmpty() || !part.details().crossesDimensions(paper))
-          && placeDetails();
+      boolean hasRows = !flat.cuts(Dovetails.class).isEmpty();
+      return haveRoomAlone() && (notesFirst() || hasRows && detailsFirst());
+    }
+
+    private boolean notesFirst() {
+      Paper.State before = paper.state();
+      boolean done = annotated() && placeDetails();
+      if (!done) {
+        paper.backTo(before);
+      }
+      return done;
+    }
+
+    /** Where the high details of rows leave room for notes, but not the other way round. */
+    private boolean detailsFirst() {
+      return placeDetails() && annotated() && LaidViews.fits(paper.bounds(), area);
+    }
+
+    private boolean annotated() {
+      return annotate(paper, laid.views(), new Asked(area, references()))
+          && (enlarged.isEmpty() || !part.details().crossesDimensions(paper));
     }
 
     private boolean placeDetails() {

@@ -119,6 +119,11 @@ class CleanDrawingsTest {
   }
 
   @TestFactory
+  List<DynamicTest> noTextTouchesTheHeadOfAnArrow() {
+    return inAll(ArrowTexts::tooNear);
+  }
+
+  @TestFactory
   List<DynamicTest> noArrowheadsOverlap() {
     return inAll(Arrowheads::overlaps);
   }

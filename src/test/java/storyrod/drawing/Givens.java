@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -53,6 +54,27 @@ final class Givens {
     }
     sheet.dimensions.forEach(this::add);
     feet.forEach(this::lay);
+    sheet.slants.forEach(this::add);
+  }
+
+  /** A slanted edge rises by its run over the slope that a detail's note gives it. */
+  private void add(ReadSlant slant) {
+    Face view = sheet.viewAt(slant.from()).orElseThrow();
+    Map<Integer, Double> sum = new TreeMap<>();
+    for (boolean alongX : new boolean[] {true, false}) {
+      Axis axis = ReadSheet.axis(view, alongX);
+      double one = sheet.paper(view, axis, slant.from());
+      double other = sheet.paper(view, axis, slant.to());
+      double times = alongX == slant.risesAlongX() ? slant.run() : -1;
+      sum.merge(place(axis, Math.max(one, other)), times, Double::sum);
+      sum.merge(place(axis, Math.min(one, other)), -times, Double::sum);
+    }
+    faults.addAll(slant.faults());
+    note(sum, new Figure(0, 0), "slope 1:" + slant.run());
+  }
+
+  private int place(Axis axis, double paper) {
+    return sheet.place(axis, paper).orElseThrow();
   }
 
   /** Lays the frame of an axis at the first place that is measured on it. */

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Note;
 import storyrod.piece.Mark;
 import storyrod.piece.MitreTest;
 import storyrod.piece.Piece;
@@ -91,5 +94,54 @@ class MitreDrawingTest {
         Clean.dimensions(detail.elements()).stream().map(Dimension::text).toList());
     assertTrue(4 * Clean.detailFactor(detail) >= Details.WISH_MM, detail.name());
     assertEquals(List.of(), Clean.faults(drawing));
+  }
+
+  /** Parts with a slot in a case's mitre are made again from their drawings, at both ends. */
+  @Test
+  void slotsInACaseAreMadeAgain() {
+    String splined = MitreTest.splined(MitreTest.CASE);
+    for (String part : List.of("front", "side")) {
+      assertEquals(List.of(), remade(splined, part, UnaryOperator.identity()), part);
+    }
+  }
+
+  /** What the note says of the slot is needed: wider or deeper by 2, or another angle, is found. */
+  @Test
+  void aSlotInACaseIsMadeAgainFromWhatIsSaid() {
+    String splined = MitreTest.splined(MitreTest.CASE);
+    for (String wrong : List.of("8 spline slot, 8 deep", "6 spline slot, 10 deep")) {
+      List<String> faults =
+          remade(splined, "front", text -> text.replace("6 spline slot, 8 deep", wrong));
+      assertFalse(faults.isEmpty(), wrong);
+    }
+  }
+
+  private static List<String> remade(String body, String part, UnaryOperator<String> notes) {
+    Piece piece = Pieces.of(body);
+    Mark mark = piece.mark(piece.part(part).mark());
+    Drawing drawing = PartDrawing.draw(mark, piece, WindowBench.PART_AREA);
+    Drawing changed =
+        new Drawing(
+            drawing.name(),
+            drawing.widthMm(),
+            drawing.heightMm(),
+            drawing.scale(),
+            changed(drawing.elements(), notes));
+    return Rebuilding.faults(mark.shown(), changed, piece.description().format());
+  }
+
+  private static List<Element> changed(List<Element> elements, UnaryOperator<String> notes) {
+    return elements.stream().map(each -> changed(each, notes)).toList();
+  }
+
+  private static Element changed(Element element, UnaryOperator<String> notes) {
+    return switch (element) {
+      case Group it -> new Group(it.id(), it.mark(), it.name(), changed(it.elements(), notes));
+      case Note it -> {
+        String text = notes.apply(String.join(" ", it.lines()));
+        yield new Note(it.tip(), it.elbow(), it.text(), it.anchor(), List.of(text));
+      }
+      default -> element;
+    };
   }
 }

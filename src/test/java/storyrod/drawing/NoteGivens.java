@@ -17,6 +17,7 @@ import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.Slanted;
 import storyrod.piece.Slots;
+import storyrod.piece.SplineSlot;
 
 /** What notes say of the places of the cuts that they speak of, as equations. */
 record NoteGivens(Givens givens, Tracing tracing, Figures figures) {
@@ -212,6 +213,49 @@ record NoteGivens(Givens givens, Tracing tracing, Figures figures) {
         check(sum, 0, 2 * ANGLE_OFF * run.length().toMm(), angle.group(1));
       }
     }
+  }
+
+  /**
+   * In a case both corners of a spline's slot lie on the mitre, as far apart as the slot is wide.
+   *
+   * @param lean what the mitre's note says
+   */
+  void addSlot(SplineSlot slot, String text, Slanted.Slope mitre, String lean) {
+    Axis from = slot.from().axis();
+    Matcher angle = ANGLE.matcher(lean);
+    Matcher width = Pattern.compile("(" + Figures.NUMBER + ") spline slot").matcher(text);
+    Point one = slot.onMitre().getFirst();
+    Point two = slot.onMitre().getLast();
+    boolean drawn = givens.isDrawn(from, one.on(from)) && givens.isDrawn(from, two.on(from));
+    if (!drawn || !angle.find() || !width.find()) {
+      return;
+    }
+    double leans = Figures.radians(angle.group(1));
+    double up = sign(two, one, Axis.Y);
+    double along =
+        sign(mitre.second(), mitre.first(), from) * sign(mitre.second(), mitre.first(), Axis.Y);
+    Map<Integer, Double> on = new TreeMap<>();
+    plus(on, from, one.on(from), 1);
+    plus(on, from, mitre.first().on(from), -1);
+    plus(on, Axis.Y, one.y(), -along * Math.tan(leans));
+    plus(on, Axis.Y, mitre.first().y(), along * Math.tan(leans));
+    check(on, 0, 2 * ANGLE_OFF * one.y().minus(mitre.first().y()).abs().toMm(), lean);
+    Figure wide = figures.length(width.group(1));
+    addApart(Axis.Y, one, two, up * wide.mm() * Math.cos(leans), text);
+    addApart(from, one, two, along * up * wide.mm() * Math.sin(leans), text);
+  }
+
+  private void addApart(Axis axis, Point one, Point two, double mm, String text) {
+    if (givens.isDrawn(axis, two.on(axis))) {
+      Map<Integer, Double> apart = new TreeMap<>();
+      plus(apart, axis, two.on(axis), 1);
+      plus(apart, axis, one.on(axis), -1);
+      check(apart, mm, figures.format().step().toMm() / 2, text);
+    }
+  }
+
+  private static double sign(Point to, Point from, Axis axis) {
+    return Math.signum(to.on(axis).minus(from.on(axis)).ticks());
   }
 
   private static Range range(Point one, Point other, Axis axis) {

@@ -3,7 +3,6 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
@@ -95,6 +94,15 @@ final class ReadDetail {
     return dimensions;
   }
 
+  /** The slanted edges of which its notes tell the slope, as they lie in the view. */
+  List<ReadSlant> slants(Bounds view) {
+    Shift across = shift(true, view);
+    Shift down = shift(false, view);
+    return ReadSlant.of(Clean.flat(detail.elements())).stream()
+        .map(each -> each.moved(at -> new At(across.in(at.x()), down.in(at.y()))))
+        .toList();
+  }
+
   /** How places of a detail lie in its view: in line with one place there, and so much nearer. */
   private record Shift(double larger, double from, double to, List<Double> lines) {
     double in(double detail) {
@@ -151,27 +159,26 @@ final class ReadDetail {
     return line.role() == Role.VISIBLE || line.role() == Role.HIDDEN;
   }
 
-  /** Where straight lines stand that run across a direction, in order. */
+  /** Where straight lines stand that run across a direction, and where slanted ones end. */
   private static List<Double> lines(List<Element> elements, boolean alongX, Bounds in) {
-    return elements.stream()
-        .flatMap(each -> each instanceof Line line && isEdge(line) ? Stream.of(line) : Stream.of())
-        .filter(line -> in.contains(line.points().getFirst()))
-        .flatMapToDouble(line -> across(line.points(), alongX))
+    List<List<At>> edges =
+        elements.stream()
+            .flatMap(
+                each -> each instanceof Line line && isEdge(line) ? Stream.of(line) : Stream.of())
+            .map(Line::points)
+            .filter(points -> in.contains(points.getFirst()))
+            .flatMap(ReadSlant::stretches)
+            .toList();
+    Stream<At> across = edges.stream().filter(edge -> runsAcross(edge, alongX)).map(List::getFirst);
+    return Stream.concat(across, ReadSlant.corners(edges).stream())
+        .map(at -> alongX ? at.x() : at.y())
         .sorted()
-        .boxed()
         .toList();
   }
 
-  private static DoubleStream across(List<At> points, boolean alongX) {
-    List<Double> places = new ArrayList<>();
-    for (int i = 1; i < points.size(); i++) {
-      At one = points.get(i - 1);
-      At other = points.get(i);
-      double off = alongX ? one.x() - other.x() : one.y() - other.y();
-      if (ReadSheet.near(off, 0)) {
-        places.add(alongX ? one.x() : one.y());
-      }
-    }
-    return places.stream().mapToDouble(each -> each);
+  private static boolean runsAcross(List<At> edge, boolean alongX) {
+    At one = edge.getFirst();
+    At other = edge.getLast();
+    return ReadSheet.near(alongX ? one.x() - other.x() : one.y() - other.y(), 0);
   }
 }

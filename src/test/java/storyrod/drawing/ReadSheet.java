@@ -51,6 +51,7 @@ final class ReadSheet {
   final Map<Face, Bounds> views = new EnumMap<>(Face.class);
   final List<Dimension> dimensions = new ArrayList<>();
   final List<Note> notes = new ArrayList<>();
+  final List<ReadSlant> slants = new ArrayList<>();
   final TreeSet<Double> breaks = new TreeSet<>();
   private final Map<Axis, TreeMap<Double, Integer>> places = new EnumMap<>(Axis.class);
   private final Map<Integer, Drawn> drawnAs = new HashMap<>();
@@ -66,8 +67,14 @@ final class ReadSheet {
     elements.forEach(this::read);
     Clean.details(drawing)
         .map(each -> new ReadDetail(each, elements, drawing.scale().orElseThrow().factor()))
-        .forEach(each -> dimensions.addAll(each.dimensions(views.get(ringed(each)))));
+        .forEach(this::read);
     notes.removeIf(note -> Clean.details(drawing).anyMatch(it -> ReadDetail.names(note, it)));
+  }
+
+  private void read(ReadDetail detail) {
+    Bounds view = views.get(ringed(detail));
+    dimensions.addAll(detail.dimensions(view));
+    slants.addAll(detail.slants(view));
   }
 
   /** What stands beside the details. */

@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.geometry.Axis;
 import storyrod.geometry.Cylinder;
 import storyrod.geometry.Fineness;
 import storyrod.geometry.FlatFace;
@@ -13,6 +14,8 @@ import storyrod.piece.Cut;
 import storyrod.piece.InPlace;
 import storyrod.piece.Part;
 import storyrod.piece.PocketHoles;
+import storyrod.piece.Slanted;
+import storyrod.piece.SplineSlot;
 
 /** Makes a part again from its drawing and tells what does not come out right. */
 final class Rebuilding {
@@ -39,6 +42,14 @@ final class Rebuilding {
           .likeness(cut)
           .filter(other -> cut instanceof Cut.Tenon && other instanceof Cut.Tenon)
           .ifPresent(other -> said.addEqual((Cut.Tenon) cut, (Cut.Tenon) other));
+    }
+    for (SplineSlot slot : flat.cuts(SplineSlot.class)) {
+      Slanted.Slope mitre = Remade.mitre(flat, slot);
+      boolean isTold = slot.along() != Axis.Y && notes.of(slot).isPresent();
+      notes
+          .of(mitre)
+          .filter(lean -> isTold)
+          .ifPresent(lean -> said.addSlot(slot, notes.of(slot).orElseThrow(), mitre, lean));
     }
     givens.addAuxiliary();
     faults.addAll(givens.faults());

@@ -51,6 +51,8 @@ class RebuiltPartTest {
           "sewing-box P",
           "sideboard Z");
 
+  private static final List<String> STEEP = List.of("slope 1:6 (9.5°)");
+
   /** A part with its drawing. */
   private record Sheet(String name, Mark mark, Drawing drawing, LengthFormat format) {
     List<String> faults(Drawing other) {
@@ -197,6 +199,30 @@ class RebuiltPartTest {
             .orElseThrow();
     String faults = String.join("; ", sheet.faults(sheet.with(ring, List.of())));
     assertTrue(faults.contains("no ring bears"), faults);
+  }
+
+  /**
+   * The side of a tail is read in its detail: a slope that its corners have not is told, so is one
+   * that points at no slanted edge.
+   */
+  @Test
+  void aSlopeThatADetailDoesNotShowIsTold() {
+    Sheet sheet = sheets().filter(each -> each.name.equals("sewing-box L")).findFirst().get();
+    Note right =
+        Clean.details(sheet.drawing)
+            .flatMap(detail -> detail.elements().stream())
+            .flatMap(each -> each instanceof Note note ? Stream.of(note) : Stream.empty())
+            .findFirst()
+            .orElseThrow();
+    assertEquals(List.of("slope 1:8 (7.1°)"), right.lines());
+    Note steeper = new Note(right.tip(), right.elbow(), right.text(), right.anchor(), STEEP);
+    String faults = String.join("; ", sheet.faults(sheet.with(right, List.of(steeper))));
+    assertTrue(faults.contains("is drawn 1:"), faults);
+    assertTrue(faults.contains("contradicts"), faults);
+    At off = right.tip().plus(1, 1);
+    Note astray = new Note(off, right.elbow(), right.text(), right.anchor(), right.lines());
+    String lost = String.join("; ", sheet.faults(sheet.with(right, List.of(astray))));
+    assertTrue(lost.contains("points at no slanted edge"), lost);
   }
 
   /** The same stretch twice, or from beside an edge, is told as such. */

@@ -1,6 +1,5 @@
 package storyrod.drawing;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import storyrod.geometry.Axis;
@@ -22,7 +21,6 @@ import storyrod.piece.SplineSlot;
 
 /** A part made again: every size of its box and of its cuts as the drawing gives it. */
 final class Remade {
-  private static final Pattern DEEP = Pattern.compile(", (" + Figures.NUMBER + ") deep");
   private static final Pattern ANGLE = Pattern.compile("(\\d+(?:\\.\\d+)?)°");
 
   private final FlatPart flat;
@@ -176,31 +174,32 @@ final class Remade {
         d.at());
   }
 
-  /** In a frame: a band along the mitre, as deep square to it as the note says. */
+  /** The mitre that a slot is cut into. */
+  static Slanted.Slope mitre(FlatPart flat, SplineSlot slot) {
+    return flat.cuts(Slanted.Slope.class).stream()
+        .filter(each -> each.from() == slot.from())
+        .findFirst()
+        .orElseThrow();
+  }
+
   private Cut spline(SplineSlot s) {
-    if (s.along() != Axis.Y) {
-      throw new IllegalStateException("no way to read a spline slot in a case yet");
-    }
-    Slanted.Slope mitre =
-        flat.cuts(Slanted.Slope.class).stream()
-            .filter(each -> each.from() == s.from())
-            .findFirst()
-            .orElseThrow();
+    Slanted.Slope mitre = mitre(flat, s);
+    Point first = sloped(mitre, mitre.first());
+    Point second = sloped(mitre, mitre.second());
+    RemadeSpline made = new RemadeSpline(s, first, second, figures, note(s));
     double angle = Figures.radians(Figures.found(ANGLE, note(mitre), 1));
-    double deep = figures.length(Figures.found(DEEP, note(s), 1)).mm();
-    Length back = Length.nearest(-s.from().sign() * deep / Math.cos(angle));
-    Point first = sloped(mitre, mitre.first()).with(Axis.Y, Length.ZERO);
-    Point second = sloped(mitre, mitre.second()).with(Axis.Y, Length.ZERO);
-    Contour band =
-        Contour.of(
-            Axis.Y,
-            List.of(
-                first,
-                second,
-                second.moved(s.from().axis(), back),
-                first.moved(s.from().axis(), back)));
+    Contour profile =
+        s.along() == Axis.Y
+            ? made.inFrame(angle)
+            : made.inCase(at(Axis.Y, s.onMitre().getFirst().y()));
     return new SplineSlot(
-        s.from(), band, range(Axis.Y, s.run()), s.thickness(), s.depth(), s.forWhat(), s.at());
+        s.from(),
+        profile,
+        range(s.along(), s.run()),
+        s.thickness(),
+        s.depth(),
+        s.forWhat(),
+        s.at());
   }
 
   private Optional<Length> tried(Axis axis, Length at) {
