@@ -216,6 +216,7 @@ table.side-list td.mark { width: 8mm; }
 .parts-list table.side-list td.figure { width: 12mm; }
 table.side-list td.count { width: 12mm; }
 table.side-list td.value { width: 19mm; }
+.step table.side-list td.measured { height: 6mm; padding-top: 0; padding-bottom: 0; vertical-align: bottom; color: #54595d; font-size: 7.5pt; }
 table.sizes-below { font-size: 8.5pt; }
 table.side-list td.gap { width: 8mm; border-bottom: none; }
 table.side-list td.sized { width: 12mm; white-space: nowrap; }

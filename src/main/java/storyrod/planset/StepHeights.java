@@ -44,6 +44,9 @@ final class StepHeights {
   /** The line to tick and sign, where the edition has one. */
   private static final double BOXES_MM = 11;
 
+  /** Room to write what was measured, below each of several checks. */
+  private static final double MEASURED_MM = 6;
+
   private final double widthMm;
   private final double heightMm;
   private final double roomMm;
@@ -237,7 +240,7 @@ final class StepHeights {
     return row.stream().mapToDouble(each -> size(each.size())).max().orElse(0) + SMALL_ROW_MM;
   }
 
-  private static double lines(Entry step) {
+  private double lines(Entry step) {
     return hardware(step)
         + settings(step)
         + (step.text().tools().isEmpty() ? 0 : line("Tools " + tools(step)))
@@ -248,8 +251,10 @@ final class StepHeights {
     return block(step.hardware().stream().mapToDouble(row -> row(row.item(), 31)).sum());
   }
 
-  private static double settings(Entry step) {
-    return block(step.text().settings().stream().mapToDouble(StepHeights::setting).sum());
+  private double settings(Entry step) {
+    List<StepText.SettingText> settings = step.text().settings();
+    double written = signMm > 0 && settings.size() > 1 ? MEASURED_MM : 0;
+    return block(settings.stream().mapToDouble(each -> setting(each) + written).sum());
   }
 
   private static String tools(Entry step) {

@@ -43,6 +43,30 @@ class SectionPagesTest {
     return TEMPLATES.render(Sections.file(section), Words.ENGLISH, pages.data());
   }
 
+  /** One field for several numbers would leave open which of them was measured. */
+  @Test
+  void eachOfSeveralChecksHasAFieldOfItsOwn() {
+    Pages helper = pages(BENCH, "helper");
+    String page = page("steps", helper);
+    List<Integer> checks =
+        helper.steps().all().stream().map(step -> step.text().settings().size()).toList();
+    assertTrue(checks.stream().anyMatch(count -> count > 2), checks.toString());
+    assertEquals(
+        checks.stream().filter(count -> count > 1).mapToInt(count -> count).sum(),
+        count("<td class=\"measured\"", page));
+    assertEquals(
+        checks.stream().filter(count -> count < 2).count(),
+        count("<td class=\"blank\">Measured</td>", page));
+    assertEquals(
+        checks.stream().filter(count -> count > 1).count(),
+        count("<td class=\"blank\">Remarks</td>", page));
+    assertEquals(0, count("class=\"measured\"", page("steps", pages(BENCH, "publish"))));
+  }
+
+  private static long count(String sought, String page) {
+    return Pattern.compile(Pattern.quote(sought)).matcher(page).results().count();
+  }
+
   /** A name of several lines makes no row high where its tool has several. */
   @Test
   void theNameOfAToolStandsBesideAllOfItsRows() {
