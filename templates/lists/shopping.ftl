@@ -17,7 +17,6 @@
 <tr><td>${board.stock}</td><td class="figure">${board.boughtAs}</td><td class="figure">${board.net}</td><#if hand><td class="figure">${board.onHand}</td></#if><td class="figure">${board.wastePercent} %</td><td class="figure">${board.toBuy}</td><#if edition.prices><td class="figure last">${board.cost}</td></#if></tr>
 </#list>
 </tbody></table>
-<p class="quiet small">${say('shopping.allowance')}</p>
 </#if>
 </div>
 <#if shopping.sheets?has_content>
@@ -64,6 +63,9 @@
 <#if shopping.besides.sentence?has_content><p class="small">${shopping.besides.sentence}</p></#if>
 <#if edition.prices && shopping.total?has_content>
 <table class="list"><tbody><tr class="total"><td><#if shopping.currency?has_content>${say('shopping.total.in', shopping.currency)}<#else>${say('shopping.total')}</#if></td><td class="figure last">${shopping.total}</td></tr></tbody></table>
-<p class="quiet small">${say('shopping.tax')}<#if !shopping.complete> ${say('shopping.incomplete')}</#if></p>
 </#if>
+<#assign below = []>
+<#if edition.prices && shopping.total?has_content><#assign below = [say('shopping.tax')]><#if !shopping.complete><#assign below += [say('shopping.incomplete')]></#if></#if>
+<#if shopping.boards?has_content><#assign below += [say('shopping.allowance')]></#if>
+<#if below?has_content><p class="quiet small">${below?join(' ')}</p></#if>
 </div>

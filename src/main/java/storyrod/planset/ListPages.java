@@ -47,16 +47,16 @@ public record ListPages(
         cutList,
         !lengths.glueUps().rows().isEmpty() && breaks.before(glueUps(lengths.glueUps(), width), H1),
         !shopping.equals(Shopping.NONE)
-            && breaks.before(boards(lengths, width), H1, behindGlueUps(lengths, width)),
+            && breaks.before(boards(shopping, width), H1, behindGlueUps(lengths, width)),
         !shopping.sheets().isEmpty() && breaks.before(sheets(shopping, width), H2),
         breaks.before(items(shopping, width), H2),
-        breaks.before(supplies(shopping, width), H2),
+        breaks.before(supplies(lengths, width), H2),
         !lengths.hardware().rows().isEmpty()
             && breaks.before(hardware(lengths.hardware(), width), H1),
         breaks.atMm());
   }
 
-  /** The lists and what the cut list begins with. */
+  /** The lists, what the cut list begins with, and what stands below all that is to be bought. */
   record Lengths(
       Paper paper,
       CutList cutList,
@@ -64,7 +64,7 @@ public record ListPages(
       Shopping shopping,
       HardwareList hardware,
       String lead,
-      String allowance) {
+      String below) {
     /** The same without the lists that an edition leaves out. */
     Lengths in(Edition edition) {
       return new Lengths(
@@ -74,7 +74,7 @@ public record ListPages(
           edition.has("lists/shopping") ? shopping : Shopping.NONE,
           edition.has("lists/hardware") ? hardware : new HardwareList(List.of()),
           lead,
-          allowance);
+          edition.has("lists/shopping") ? below : "");
     }
   }
 
@@ -113,21 +113,18 @@ public record ListPages(
 
   private static double behindGlueUps(Lengths lengths, double width) {
     Shopping shopping = lengths.shopping();
-    return boards(lengths, width)
+    return boards(shopping, width)
         + (shopping.sheets().isEmpty() ? 0 : sheets(shopping, width))
         + items(shopping, width)
-        + supplies(shopping, width)
+        + supplies(lengths, width)
         + (lengths.hardware().rows().isEmpty() ? 0 : hardware(lengths.hardware(), width));
   }
 
-  private static double boards(Lengths lengths, double width) {
-    Shopping shopping = lengths.shopping();
+  private static double boards(Shopping shopping, double width) {
     if (shopping.equals(Shopping.NONE)) {
       return 0;
     }
-    double table =
-        table(TableHeights.rows(shopping.boards(), row -> name(row.stock(), width)))
-            + TableHeights.text(lengths.allowance(), width);
+    double table = table(TableHeights.rows(shopping.boards(), row -> name(row.stock(), width)));
     return TableHeights.FOLLOWING_H1_MM + (shopping.boards().isEmpty() ? 0 : table);
   }
 
@@ -140,7 +137,8 @@ public record ListPages(
     return rows > 0 ? table(rows) : 0;
   }
 
-  private static double supplies(Shopping shopping, double width) {
+  private static double supplies(Lengths lengths, double width) {
+    Shopping shopping = lengths.shopping();
     double rows =
         TableHeights.rows(
             shopping.supplies().rows(),
@@ -149,10 +147,11 @@ public record ListPages(
                     new Cell(row.product(), NAME_SHARE * width),
                     new Cell(row.area(), SUPPLY_SHARE * width)));
     double ranges = shopping.supplies().ranges() ? 2 * TableHeights.LINE_MM : 0;
-    double total = shopping.total().isEmpty() ? 0 : TableHeights.ROW_MM + TableHeights.LINE_MM;
+    double total = shopping.total().isEmpty() ? 0 : TableHeights.ROW_MM;
+    double below = TableHeights.small(lengths.below(), width);
     String besides = shopping.besides().sentence();
     double used = besides.isEmpty() ? 0 : TableHeights.text(besides, width);
-    return (rows > 0 ? table(rows) : 0) + ranges + used + total;
+    return (rows > 0 ? table(rows) : 0) + ranges + used + total + below;
   }
 
   private static double hardware(HardwareList list, double width) {

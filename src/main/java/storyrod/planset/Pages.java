@@ -80,7 +80,7 @@ record Pages(
                     shopping,
                     hardware,
                     texts.say("cutlist.lead", print.units()),
-                    texts.say("shopping.allowance"))
+                    shopping.below(texts))
                 .in(print.edition()));
     Pages pages =
         new Pages(

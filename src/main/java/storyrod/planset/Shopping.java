@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -77,6 +78,21 @@ public record Shopping(
 
   /** An item of hardware, by packs; {@code note} goes on where its name ends, or is empty. */
   public record Item(String item, String note, int count, int packSize, int packs, String cost) {}
+
+  /** What stands below all of it: of taxes, of costs that are not known, of what boards leave. */
+  String below(Texts texts) {
+    List<String> said = new ArrayList<>();
+    if (!total.isEmpty()) {
+      said.add(texts.say("shopping.tax"));
+    }
+    if (!total.isEmpty() && !complete) {
+      said.add(texts.say("shopping.incomplete"));
+    }
+    if (!boards.isEmpty()) {
+      said.add(texts.say("shopping.allowance"));
+    }
+    return String.join(" ", said);
+  }
 
   static Shopping of(PlanSet set, Texts texts) {
     StockPlan stock = set.stock();

@@ -16,6 +16,7 @@ final class TableHeights {
   private static final double BELOW_TEXT_MM = 1.5;
 
   private static final TextMeasure CELL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
+  private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure LEAD = new TextMeasure(PdfFonts.REGULAR, 11, 1.42);
 
@@ -31,6 +32,11 @@ final class TableHeights {
 
   static double lead(String text, double widthMm) {
     return LEAD.heightMm(text, widthMm) + 3;
+  }
+
+  /** A small paragraph, none if it is empty. */
+  static double small(String text, double widthMm) {
+    return text.isEmpty() ? 0 : SMALL.heightMm(text, widthMm);
   }
 
   /** A paragraph with what stays free below it. */

@@ -238,7 +238,7 @@ class BadInputTest {
         Shell.write(
             folder.resolve("project.yaml"), Shell.bench("skirt: 1 ", "skirt: " + deep + " "));
     assertRefused(
-        file, file + ":23:10: error: a formula of 40001 characters is too long [formula]");
+        file, file + ":24:10: error: a formula of 40001 characters is too long [formula]");
   }
 
   @Test
@@ -255,7 +255,7 @@ class BadInputTest {
     Shell shell = Shell.check(file);
     assertEquals(0, shell.code(), shell.out());
     assertTrue(
-        shell.out().contains(AT.formatted(111, 3, "").replace("error: ", "advice: top is")),
+        shell.out().contains(AT.formatted(112, 3, "").replace("error: ", "advice: top is")),
         shell.out());
   }
 }

@@ -154,13 +154,17 @@ class EditionsTest {
   }
 
   @Test
-  void aLicenceStandsInTheEditionToSellAndOnlyWhereItIsGiven() throws IOException {
+  void theEditionToSellHasTheLicenceOrSaysThatNoneIsGiven() throws IOException {
     Map<String, byte[]> bench =
         built(Path.of("projects/window-bench"), "--edition", "publish,helper");
     String allowed = "Whoever holds this plan may build the bench";
     assertTrue(text(bench.get("plan-set.pdf")).contains(allowed));
     assertFalse(text(bench.get("plan-set-helper.pdf")).contains(allowed));
-    assertFalse(text(built(STOOL).get("plan-set.pdf")).contains("Licence"));
+    String none = "The maker has given no licence with this plan.";
+    Map<String, byte[]> stool = built(STOOL, "--edition", "publish,helper");
+    assertTrue(text(stool.get("plan-set.pdf")).contains(none));
+    assertFalse(text(stool.get("plan-set-helper.pdf")).contains(none));
+    assertFalse(text(bench.get("plan-set.pdf")).contains(none));
   }
 
   @Test

@@ -84,7 +84,7 @@ class SectionPagesTest {
   }
 
   @Test
-  void theAllowanceOfBoardsIsExplainedBelowThem() {
+  void theAllowanceOfBoardsIsExplained() {
     String told = Words.ENGLISH.say("shopping.allowance");
     assertTrue(page("lists/shopping", pages(BENCH, "publish")).contains(told));
   }
