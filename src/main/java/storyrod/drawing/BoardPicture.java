@@ -224,6 +224,7 @@ final class BoardPicture implements PicturedStep {
 
   @Override
   public Drawing drawn(Size room) {
-    return strip.drawn("step-" + step, room);
+    return new Drawing(
+        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), strip.in(room));
   }
 }

@@ -138,6 +138,7 @@ public final class CutPicture implements PicturedStep {
 
   @Override
   public Drawing drawn(Size room) {
-    return strip.drawn("step-" + step, room);
+    return new Drawing(
+        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), strip.in(room));
   }
 }
