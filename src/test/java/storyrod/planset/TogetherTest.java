@@ -36,6 +36,14 @@ class TogetherTest {
         kept.results().map(MatchResult::group).toList());
   }
 
+  @Test
+  void bracketBeforeThemStaysWithThem() {
+    var kept = Together.PATTERN.matcher("first T (18 11/16 in), then H (A × 2), 3/8 in [10 mm]");
+    assertEquals(
+        List.of("(18 11/16 in),", "(A × 2),", "3/8 in", "[10 mm]"),
+        kept.results().map(MatchResult::group).toList());
+  }
+
   /** Most texts are never matched; what is left of them must be all that the pattern finds. */
   @Test
   void noTextThatThePatternFindsIsPassedOver() {
