@@ -45,6 +45,10 @@ class GermanEditionTest {
 
   private static final Pattern WORD = Pattern.compile("[\\p{L}’']{2,}");
 
+  /** Two marks side by side, or one of two letters; and the codes of currencies (ISO 4217). */
+  private static final Pattern NO_WORDS =
+      Pattern.compile("(?<!\\p{L})(?:[A-Z]{2}|USD|EUR)(?!\\p{L})");
+
   private static final Pattern TEXT = Pattern.compile("\"([^\"]*)\"");
 
   private static Set<String> words(String text) {
@@ -135,7 +139,7 @@ class GermanEditionTest {
       assertTrue(text.contains(title), text);
       assertEquals("de", document.getDocumentCatalog().getLanguage());
       assertEquals(title, document.getDocumentInformation().getTitle());
-      Set<String> found = words(text);
+      Set<String> found = words(NO_WORDS.matcher(text).replaceAll(" "));
       found.retainAll(english);
       assertEquals(Set.of(), found);
     }
