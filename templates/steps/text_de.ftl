@@ -8,7 +8,8 @@
 <#function joined list>
   <#if list?size == 0><#return ""></#if>
   <#if list?size == 1><#return list[0]></#if>
-  <#return list[0..list?size - 2]?join(", ") + " und " + list?last>
+  <#local inside = list?filter(each -> each?contains(" und "))?size gt 0>
+  <#return list[0..list?size - 2]?join(", ") + inside?then(" sowie ", " und ") + list?last>
 </#function>
 <#assign numbers = ["kein", "1", "zwei", "drei", "vier", "fünf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwölf"]>
 <#function number count><#return (count < numbers?size)?then(numbers[count], count?string)></#function>
@@ -492,7 +493,7 @@
 <#macro cutting>
   <#assign noun = cutName(cut.term, 2)>
   <#if has("cut-curve")>
-    <@title (cut.term == "notch")?then("Geschweifte Ausklinkungen" + inParts() + " schneiden", "Schweifungen" + inParts() + " sägen")/>
+    <@title (cut.term == "notch")?then((cut.count == 1)?then("Geschweifte Ausklinkung", "Geschweifte Ausklinkungen") + inParts() + " schneiden", cutName("outline", cut.count) + inParts() + " sägen")/>
     <@say "Schweifungen auf " + fulls(parts) + " nach den Teilzeichnungen aufreißen: Bögen nach ihrem Radius ziehen, eine dünne Leiste durch die bezifferten Punkte biegen und sie mit geraden Linien verbinden, wo die Kante gerade ist."/>
     <@bySheets "eine Kopie auf dünne Pappe kleben, ausschneiden und stattdessen daran entlang zeichnen."/>
     <#if parts?filter(p -> p.count gt 1)?size gt 0>
@@ -926,7 +927,7 @@
     <#assign named = {"peg hole": "Löcher für Holznägel", "fastener recess": "Aussparungen für Plattenhalter", "counterbore": "Stufenbohrungen"}>
     <#assign holes = named[cut.term]!(cup?then("Topflöcher", (cut.forKind == "")?then("Löcher", "Löcher für " + pluralOf(cut.forKind))))>
     <#assign bit = cup?then("Forstnerbohrer", "Holzspiralbohrer")>
-    <@title holes + inParts() + " bohren"/>
+    <@title (cut.forOne && cut.count == 1 && cut.forKind == "knob")?then("Loch für den Knopf", holes) + inParts() + " bohren"/>
     <#if cut.depth == "">
       <@say bit + " " + cut.size + " einsetzen."/>
       <@say "Ein Unterlegbrett hinter das Teil spannen, damit die Rückseite nicht ausreißt."/>
@@ -980,7 +981,7 @@
     <@say "Jede Fläche, die nach innen zeigen wird, an " + lettersOf(oneFace) + " in Faserrichtung schleifen" + grit + "."/>
   </#if>
   <#if bothFaces?size gt 0>
-    <@say "Beide Flächen von " + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then(" (den übrigen)", "") + " in Faserrichtung schleifen" + (oneFace?size gt 0)?then("", grit) + "."/>
+    <@say "Beide Flächen von " + lettersOf(bothFaces?map(b -> b + {"counted": oneFace?filter(o -> o.mark == b.mark)?size gt 0})) + (oneFace?filter(o -> bothFaces?filter(b -> b.mark == o.mark)?size gt 0)?size gt 0)?then((total(bothFaces) == 1)?then(" (dem übrigen)", " (den übrigen)"), "") + " in Faserrichtung schleifen" + (oneFace?size gt 0)?then("", grit) + "."/>
   </#if>
   <#if framing?size gt 0>
     <@say "Kanten von " + lettersOf(framing) + " schleifen, die einer Füllung gegenüberstehen werden."/>
@@ -1088,7 +1089,7 @@
 
 <#-- Die Flächen, von denen man misst: Die von zwei Seiten sehen nach außen. -->
 <#function outerFaces s>
-  <#if s.faces?size gt 1 && total(s.on) gt 1><#return sideNames[s.side] + " außen an jedem Teil " + seatOf(s)></#if>
+  <#if s.faces?size gt 1 && total(s.on) gt 1><#return sideNames[s.side] + " außen bei " + seatOf(s) + " jeweils"></#if>
   <#return fromEnds(s) + " von " + seatOf(s)>
 </#function>
 
@@ -1836,7 +1837,7 @@
     <#case "knob">
       <@title noun + " anbringen"/>
       <@screwLengths/>
-      <@say many("Schraube", item.count) + " von innen durchschieben und " + noun + " von Hand aufdrehen. Jede Schraube muss etwa " + grips[0].held + " in ihren Knopf reichen und nicht weiter, als dessen Loch tief ist: eine zu lange absägen oder mit einer Unterlegscheibe unterlegen."/>
+      <@say many("Schraube", item.count) + " von innen durchschieben und " + noun + " von Hand aufdrehen. Jede Schraube muss etwa " + grips[0].held + " tief in ihren Knopf reichen und nicht weiter, als dessen Loch tief ist: eine zu lange absägen oder mit einer Unterlegscheibe unterlegen."/>
       <#break>
     <#case "catch">
       <@title noun + " anbringen"/>
@@ -1859,8 +1860,8 @@
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
       <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
       <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen. Dahinter für " + straps + " einen Wandständer oder festes Mauerwerk suchen und dessen Mitte unter dieser Linie anzeichnen."/>
-      <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist, nicht weiter als " + straps + " reicht."/>
-      <@say (item.count gt 1)?then("Ihre anderen Enden", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
+      <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist, nicht weiter, als " + straps + " reicht."/>
+      <@say (item.count gt 1)?then("Ihr anderes Ende jeweils", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
       <@say "Möbel zurückschieben und versuchen, es zu kippen: Es darf sich höchstens um eine Fingerbreite bewegen. Sonst wieder nach vorn ziehen, " + straps + " um das kürzen, was locker war, und noch einmal versuchen."/>
       <#break>
     <#case "pull">

@@ -125,7 +125,7 @@ public record Description(
         glue,
         shop,
         climate,
-        onHand,
+        Translation.each(onHand, to::onHand),
         Translation.each(build, to::stage),
         options,
         others,

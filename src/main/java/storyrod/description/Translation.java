@@ -67,6 +67,19 @@ record Translation(Words words) {
         say);
   }
 
+  OnHandEntry onHand(OnHandEntry entry) {
+    return new OnHandEntry(
+        entry.at(),
+        entry.name(),
+        entry.stock(),
+        entry.length(),
+        entry.width(),
+        entry.count(),
+        entry.price(),
+        entry.defects(),
+        said(entry.story()));
+  }
+
   StageEntry stage(StageEntry stage) {
     Map<String, String> say = each(stage.say(), words::name);
     return new StageEntry(located(stage.title()), stage.order(), say, stage.unit());

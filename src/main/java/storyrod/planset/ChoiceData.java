@@ -50,7 +50,8 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     data.put("layers", parts.stream().allMatch(piece::isLaminated));
     data.put("sheet", Traits.isSheet(parts.getFirst()));
     data.put("laidOut", isLaidOut);
-    data.put("onHand", there.stream().map(OnHandEntry::name).toList());
+    data.put(
+        "onHand", there.stream().map(each -> Texts.of(piece).words().name(each.name())).toList());
     data.put("flawed", there.stream().anyMatch(each -> !each.defects().isEmpty()));
     data.put("marks", phrases.marks(parts.stream().map(Part::name).toList()));
     List<GluedPanel> longest = longest(parts);

@@ -64,7 +64,9 @@ record ProjectStocks(SawnStock stock, StockEntry entry, List<Integer> places) {
         new SawnStock(
             entry.name() + onHand.map(name -> "-" + name).orElse(""),
             noun,
-            onHand.map(name -> texts.say("layout.on-hand", title, name)).orElse(title),
+            onHand
+                .map(name -> texts.say("layout.on-hand", title, texts.words().name(name)))
+                .orElse(title),
             size(entry, first, texts),
             onHand.isPresent()
                 ? texts.say("layout.from-hand." + noun, pieces.size())

@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 
 /**
  * What stays on one line: a number with its unit, with the decimals behind its comma, or with its
- * fraction, A × 2, and the bracket, stop or comma beside it.
+ * fraction, from–to, A × 2, and the brackets, stop or comma beside it.
  */
 final class Together {
   private static final String FRACTION = "(?:\\d+ )?\\d{1,3}/\\d{1,3}(?![\\d/])";
@@ -12,9 +12,9 @@ final class Together {
 
   static final Pattern PATTERN =
       Pattern.compile(
-          "(?<![\\w/.])\\[?"
+          "(?<![\\w/.])[(\\[]*"
               + ("(?:" + NUMBER + " (?:in|mm|h|min|lb|kg|%)(?!\\w)|" + FRACTION)
-              + "|\\d+,\\d+(?!\\w)|[A-Z]{1,2} × \\d+(?!\\w))[].,;:)]*");
+              + "|\\d+[,–]\\d+(?!\\w)|[A-Z]{1,2} × \\d+(?!\\w))[].,;:)]*");
 
   /** With what the units of the pattern begin. */
   private static final String UNIT_STARTS = "imhlk%";

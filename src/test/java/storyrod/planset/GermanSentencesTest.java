@@ -51,6 +51,33 @@ class GermanSentencesTest {
             .anyMatch(step -> step.title().equals("Cut the slot in the step")));
   }
 
+  /** What there is one of stands in the singular, in titles too. */
+  @Test
+  void oneHoleAndOneNotchAreOne() throws IOException {
+    assertTrue(sentences("sewing-box").contains("Loch für den Knopf in Lid bohren"));
+    assertTrue(
+        sentences("bookcase").stream()
+            .anyMatch(each -> each.startsWith("Geschweifte Ausklinkung in ")));
+    assertTrue(
+        sentences("sideboard").stream().anyMatch(each -> each.startsWith("Löcher für Griffe in ")));
+  }
+
+  /** Two rows, one of them joined with "und" itself, are joined with "sowie" (Duden). */
+  @Test
+  void rowsThatHoldAnUndAreJoinedWithSowie() throws IOException {
+    List<String> sideboard = sentences("sideboard");
+    assertTrue(sideboard.stream().anyMatch(each -> each.contains("1 und 2 sowie ")), "no sowie");
+    sideboard.forEach(each -> assertFalse(each.matches(".* 1 und 2 und .*"), each));
+  }
+
+  /** "3/8 in in ihren Knopf" is misread: the unit for inches is spelled like the preposition. */
+  @Test
+  void noPrepositionStandsBesideTheUnit() throws IOException {
+    for (String project : List.of("bookcase", "sideboard", "sewing-box", "dining-table")) {
+      sentences(project).forEach(each -> assertFalse(each.contains(" in in "), each));
+    }
+  }
+
   /** "Löcher für Schraube" is no German: what several holes are for stands in the plural. */
   @Test
   void holesAreForScrewsAndKnobs() throws IOException {

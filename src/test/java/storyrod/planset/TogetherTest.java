@@ -36,6 +36,20 @@ class TogetherTest {
         kept.results().map(MatchResult::group).toList());
   }
 
+  @Test
+  void bracketBeforeThemStaysWithThem() {
+    var kept = Together.PATTERN.matcher("first T (18 11/16 in), then H (A × 2), 3/8 in [10 mm]");
+    assertEquals(
+        List.of("(18 11/16 in),", "(A × 2),", "3/8 in", "[10 mm]"),
+        kept.results().map(MatchResult::group).toList());
+  }
+
+  @Test
+  void bothEndsOfARangeStayTogether() {
+    var kept = Together.PATTERN.matcher("(steps 36–38, 45) and 2–4");
+    assertEquals(List.of("36–38,", "2–4"), kept.results().map(MatchResult::group).toList());
+  }
+
   /** Most texts are never matched; what is left of them must be all that the pattern finds. */
   @Test
   void noTextThatThePatternFindsIsPassedOver() {
