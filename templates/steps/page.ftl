@@ -6,7 +6,7 @@
      count), partsInRow: whether the parts stand in a row of marks, firstColumn: how many sentences stand in the first of two columns, or 0 where the
      picture is as wide as the page; over two pages a narrow picture stands above its sentences, working,
      waiting); heads.steps, what the head of each page says; edition.boxes, whether there is a line to tick and sign, with room for what was measured: of
-     several checks below each. -->
+     several checks below each (step.hasFields()). -->
 <#import "/frame/macros.ftl" as frame>
 <#macro block title><div class="side-block"><h3>${title}</h3><#nested></div></#macro>
 <#macro line title><p class="side-line"><b>${title}</b> <#nested></p></#macro>
@@ -19,7 +19,7 @@
 </table></@block></#macro>
 <#macro settings step><@block say('step.settings')><table class="side-list">
 <#list step.text.settings as setting><tr><td><#if setting.mark?has_content><b>${setting.mark}</b>  </#if>${setting.name}</td><td class="figure value"><@frame.figure setting.value/></td></tr>
-<#if edition.boxes && step.text.settings?size gt 1><tr><td class="measured" colspan="2">${say('step.measured')}</td></tr></#if></#list>
+<#if edition.boxes && step.hasFields()><tr><td class="measured" colspan="2">${say('step.measured')}</td></tr></#if></#list>
 </table></@block></#macro>
 <#-- Beside a picture, every kind of thing has its own list; without one, what can stand in a line does. -->
 <#macro large step>
@@ -84,7 +84,7 @@
 </#if>
 <#if slice.sizes?has_content><@sizesBelow slice.sizes/></#if>
 </#if>
-<#if edition.boxes && slice.ends><table class="sign-line"><tr><td class="tick"><span class="box"></span> ${say('step.done')}</td><td class="blank">${say((step.text.settings?size gt 1)?then('record.remarks', 'step.measured'))}</td><td class="initials">${say('step.initials')}</td></tr></table></#if>
+<#if edition.boxes && slice.ends><table class="sign-line"><tr><td class="tick"><span class="box"></span> ${say('step.done')}</td><td class="blank">${say(step.hasFields()?then('record.remarks', 'step.measured'))}</td><td class="initials">${say('step.initials')}</td></tr></table></#if>
 </div>
 </#list>
 </div>

@@ -242,7 +242,7 @@ final class StepHeights {
 
   private double lines(Entry step) {
     return hardware(step)
-        + settings(step)
+        + settings(step, signMm > 0 && step.hasFields() ? MEASURED_MM : 0)
         + (step.text().tools().isEmpty() ? 0 : line("Tools " + tools(step)))
         + line("Time " + time(step));
   }
@@ -251,10 +251,14 @@ final class StepHeights {
     return block(step.hardware().stream().mapToDouble(row -> row(row.item(), 31)).sum());
   }
 
-  private double settings(Entry step) {
+  private static double settings(Entry step) {
+    return settings(step, 0);
+  }
+
+  /** The settings, each with some room below it. */
+  private static double settings(Entry step, double belowMm) {
     List<StepText.SettingText> settings = step.text().settings();
-    double written = signMm > 0 && settings.size() > 1 ? MEASURED_MM : 0;
-    return block(settings.stream().mapToDouble(each -> setting(each) + written).sum());
+    return block(settings.stream().mapToDouble(each -> setting(each) + belowMm).sum());
   }
 
   private static String tools(Entry step) {

@@ -33,6 +33,9 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   /** So many steps share a page at most. */
   static final int MOST = 4;
 
+  /** So many checks of a step get a field each at most. */
+  static final int MOST_FIELDS = 6;
+
   public StepPages {
     stages = List.copyOf(stages);
     pages = List.copyOf(pages);
@@ -77,6 +80,15 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
       int firstColumn,
       String working,
       String waiting) {
+    /**
+     * Whether each of its settings and checks gets a field for what was measured, where steps are
+     * signed: beside sentences alone there is room for a few.
+     */
+    public boolean hasFields() {
+      int settings = text.settings().size();
+      return settings > 1 && settings <= MOST_FIELDS && pictures.isEmpty();
+    }
+
     private Entry inColumns(int first) {
       return with(partsInRow, first);
     }
