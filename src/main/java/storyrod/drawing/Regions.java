@@ -6,21 +6,12 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Region;
 
 /** Cuts from the picture of a face what other faces hide of it. */
 final class Regions {
-  private static final PrecisionModel GRID = new PrecisionModel(1e3);
-  private static final GeometryFactory FACTORY = new GeometryFactory(GRID);
   private static final double THIN_MM = 0.05;
 
   private final View view;
@@ -36,8 +27,7 @@ final class Regions {
   }
 
   private List<Region> seenOf(ScreenFace face) {
-    Geometry picture = polygon(face);
-    List<Geometry> before = new ArrayList<>();
+    List<ExactArea> before = new ArrayList<>();
     for (Object each : index.query(face.envelope())) {
       ScreenFace other = (ScreenFace) each;
       if (other != face && !apart(other, face) && !apart(face, other)) {
@@ -47,22 +37,18 @@ final class Regions {
         addInFront(other, face, before);
       }
     }
-    return regions(face.normal(), less(picture, before));
+    return regions(face.normal(), less(ExactArea.of(face.rings()), before));
   }
 
   /** A picture less the covers before it, the largest first: most hidden faces are soon gone. */
-  private static Geometry less(Geometry picture, List<Geometry> covers) {
-    Geometry left = picture;
-    covers.sort(Comparator.comparingDouble(Geometry::getArea).reversed());
-    for (Geometry cover : covers) {
+  private static ExactArea less(ExactArea picture, List<ExactArea> covers) {
+    ExactArea left = picture;
+    covers.sort(Comparator.comparingDouble(ExactArea::areaMm2).reversed());
+    for (ExactArea cover : covers) {
       if (left.isEmpty()) {
         return left;
       }
-      if (left.getEnvelopeInternal().intersects(cover.getEnvelopeInternal())) {
-        OverlayNG overlay = new OverlayNG(left, cover, GRID, OverlayNG.DIFFERENCE);
-        overlay.setStrictMode(true);
-        left = overlay.getResult();
-      }
+      left = left.less(cover);
     }
     return left;
   }
@@ -98,19 +84,13 @@ final class Regions {
   }
 
   /** Adds the part of another face's picture where that face is nearer to the viewer. */
-  private void addInFront(ScreenFace other, ScreenFace face, List<Geometry> before) {
+  private void addInFront(ScreenFace other, ScreenFace face, List<ExactArea> before) {
     double[] nearer = depthDifference(other, face);
     DoubleSummaryStatistics range = range(nearer, other);
-    if (range.getMax() <= ScreenFace.ON_FACE_MM) {
-      return;
-    }
-    Geometry picture = polygon(other);
-    if (range.getMin() < -ScreenFace.ON_FACE_MM) {
-      Geometry half = half(nearer, other);
-      picture = OverlayNG.overlay(picture, half, OverlayNG.INTERSECTION, GRID);
-    }
-    for (Object polygon : PolygonExtracter.getPolygons(picture)) {
-      before.add((Polygon) polygon);
+    if (range.getMax() > ScreenFace.ON_FACE_MM) {
+      ExactArea picture = ExactArea.of(other.rings());
+      before.add(
+          range.getMin() < -ScreenFace.ON_FACE_MM ? picture.less(behind(nearer, other)) : picture);
     }
   }
 
@@ -130,73 +110,36 @@ final class Regions {
   }
 
   /**
-   * A rectangle that covers, of the half-plane where a linear function is positive, all near a
+   * A rectangle that covers, of the half-plane where a linear function is negative, all near a
    * face.
    */
-  private static Geometry half(double[] linear, ScreenFace near) {
+  private static ExactArea behind(double[] linear, ScreenFace near) {
     double slope = Math.hypot(linear[0], linear[1]);
-    double nx = linear[0] / slope;
-    double ny = linear[1] / slope;
+    double nx = -linear[0] / slope;
+    double ny = -linear[1] / slope;
     Coordinate centre = near.envelope().centre();
-    double away = nx * centre.x + ny * centre.y + linear[2] / slope;
+    double away = nx * centre.x + ny * centre.y - linear[2] / slope;
     double reach = near.envelope().getDiameter() + 1;
     double x = centre.x - away * nx;
     double y = centre.y - away * ny;
     double far = reach + Math.abs(away);
-    return FACTORY.createPolygon(
-        new Coordinate[] {
-          grid(x - ny * reach, y + nx * reach),
-          grid(x + ny * reach, y - nx * reach),
-          grid(x + ny * reach + nx * far, y - nx * reach + ny * far),
-          grid(x - ny * reach + nx * far, y + nx * reach + ny * far),
-          grid(x - ny * reach, y + nx * reach)
-        });
+    return ExactArea.of(
+        List.of(
+            List.of(
+                new At(x - ny * reach, y + nx * reach),
+                new At(x + ny * reach, y - nx * reach),
+                new At(x + ny * reach + nx * far, y - nx * reach + ny * far),
+                new At(x - ny * reach + nx * far, y + nx * reach + ny * far))));
   }
 
-  private static Polygon polygon(ScreenFace face) {
-    LinearRing[] rings = face.rings().stream().map(Regions::ring).toArray(LinearRing[]::new);
-    LinearRing[] openings = java.util.Arrays.copyOfRange(rings, 1, rings.length);
-    return FACTORY.createPolygon(rings[0], openings);
-  }
-
-  private static LinearRing ring(List<At> ring) {
-    Coordinate[] closed = new Coordinate[ring.size() + 1];
-    for (int i = 0; i <= ring.size(); i++) {
-      At at = ring.get(i % ring.size());
-      closed[i] = grid(at.x(), at.y());
-    }
-    return FACTORY.createLinearRing(closed);
-  }
-
-  private static Coordinate grid(double x, double y) {
-    return new Coordinate(GRID.makePrecise(x), GRID.makePrecise(y));
-  }
-
-  private static List<Region> regions(Vector3D normal, Geometry picture) {
+  private static List<Region> regions(Vector3D normal, ExactArea picture) {
     List<Region> regions = new ArrayList<>();
-    for (Object each : PolygonExtracter.getPolygons(picture)) {
-      Polygon polygon = (Polygon) each;
-      if (polygon.getArea() > THIN_MM * polygon.getLength()) {
-        regions.add(new Region(normal, rings(polygon), polygon.getArea()));
+    for (ExactArea each : picture.apart()) {
+      double area = each.areaMm2();
+      if (area > THIN_MM * each.perimeterMm()) {
+        regions.add(new Region(normal, each.points(), area));
       }
     }
     return regions;
-  }
-
-  private static List<List<At>> rings(Polygon polygon) {
-    List<List<At>> rings = new ArrayList<>();
-    rings.add(points(polygon.getExteriorRing()));
-    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-      rings.add(points(polygon.getInteriorRingN(i)));
-    }
-    return rings;
-  }
-
-  private static List<At> points(LinearRing ring) {
-    List<At> points = new ArrayList<>();
-    for (int i = 0; i < ring.getNumPoints() - 1; i++) {
-      points.add(new At(ring.getCoordinateN(i).x, ring.getCoordinateN(i).y));
-    }
-    return points;
   }
 }
