@@ -23,7 +23,6 @@ import storyrod.piece.Cut;
  * @param part the part's own box
  */
 record CutPlace(Face from, Face edge, Box box, Box part) {
-  private static final double ON_PLANE_MM = 1e-3;
 
   /** Empty where a cut has no walls to measure. */
   static Optional<CutPlace> of(FlatPart flat, Cut cut) {
@@ -68,10 +67,6 @@ record CutPlace(Face from, Face edge, Box box, Box part) {
   List<FlatFace> sawn(Solid solid) {
     Point middle = box().middle();
     Vector3D at = Vector3D.of(middle.x().toMm(), middle.y().toMm(), middle.z().toMm());
-    Vector3D beyond = Face.of(run(), 1).normal();
-    return solid.trimmed(at, beyond).faces().stream()
-        .filter(face -> face.normal().dot(beyond) > 1 - 1e-9)
-        .filter(face -> Math.abs(face.outer().getFirst().subtract(at).dot(beyond)) < ON_PLANE_MM)
-        .toList();
+    return solid.sawn(at, Face.of(run(), 1).normal());
   }
 }

@@ -34,7 +34,9 @@ public record Drawing(
     }
 
     public double distance(At other) {
-      return Math.hypot(x - other.x, y - other.y);
+      double dx = x - other.x;
+      double dy = y - other.y;
+      return Math.sqrt(dx * dx + dy * dy);
     }
   }
 

@@ -16,7 +16,6 @@ import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.geometry.Box;
-import storyrod.geometry.Cylinder;
 import storyrod.geometry.Face;
 import storyrod.geometry.FlatFace;
 import storyrod.geometry.Point;
@@ -27,14 +26,13 @@ import storyrod.piece.Part;
 /**
  * A joint put together and sawn through, to a scale, broken off where the wood goes on (ISO 128-3).
  *
- * @param sawn the faces that the saw leaves, by part, in mm of the piece
+ * @param sawn the rings of the faces that the saw leaves, by part, in mm of the view
  * @param fasteners what the saw goes round
  */
 record JointSection(
-    JointPlace place, Map<Part, List<FlatFace>> sawn, JointFasteners fasteners, Scale scale)
+    JointPlace place, Map<Part, List<List<List<At>>>> sawn, JointFasteners fasteners, Scale scale)
     implements ViewOnPaper {
-  private static final double ON_PLANE_MM = 1e-3;
-  private static final double ON_SIDE_MM = 1e-6;
+  private static final double ON_SIDE_MM = 2e-3;
 
   /** How far the lines of breaks run out beyond what is shown. */
   static final double OVER = 1.5;
@@ -66,33 +64,42 @@ record JointSection(
     return new JointSection(place, sawn, fasteners, other);
   }
 
-  private static Map<Part, List<FlatFace>> sawn(JointPlace place, Length at) {
-    Map<Part, List<FlatFace>> faces = new LinkedHashMap<>();
+  private static Map<Part, List<List<List<At>>>> sawn(JointPlace place, Length at) {
+    Map<Part, List<List<List<At>>>> faces = new LinkedHashMap<>();
     for (JointPart each : place.parts()) {
       faces.put(each.part(), faces(place.sectionFace(), at, each.part().placed()));
     }
     return faces;
   }
 
-  private static List<FlatFace> faces(Face face, Length sawnAt, Solid solid) {
+  /** The faces that the saw leaves, without the bores that it goes through. */
+  private static List<List<List<At>>> faces(Face face, Length sawnAt, Solid solid) {
     Vector3D at = Point.ORIGIN.with(face.axis(), sawnAt).toMm();
-    List<Cylinder> met =
-        solid.bores().stream().filter(bore -> meets(bore, at, face.normal())).toList();
-    return solid.unbored().bored(met).hollowed().trimmed(at, face.normal()).faces().stream()
-        .filter(each -> each.normal().dot(face.normal()) > 1 - 1e-9)
-        .filter(
-            each -> Math.abs(each.outer().getFirst().subtract(at).dot(face.normal())) < ON_PLANE_MM)
+    View view = View.at(face);
+    List<ExactArea> bores =
+        solid.bores().stream()
+            .map(bore -> bore.sawn(at, face.normal()))
+            .filter(ring -> !ring.isEmpty())
+            .map(ring -> ExactArea.of(List.of(ring.stream().map(view::project).toList())))
+            .toList();
+    return solid.sawn(at, face.normal()).stream()
+        .map(each -> rings(each, view))
+        .flatMap(each -> bores.isEmpty() ? Stream.of(each) : less(each, bores))
         .toList();
   }
 
-  /**
-   * Whether the saw goes through a bore; what it does not touch need not be cut out of the wood.
-   */
-  private static boolean meets(Cylinder bore, Vector3D at, Vector3D normal) {
-    double from = bore.mouth().subtract(at).dot(normal);
-    double to = bore.end().subtract(at).dot(normal);
-    double around = 2 * bore.radiusMm();
-    return Math.min(from, to) < around && Math.max(from, to) > -around;
+  private static List<List<At>> rings(FlatFace face, View view) {
+    return Stream.concat(Stream.of(face.outer()), face.openings().stream())
+        .map(ring -> ring.stream().map(view::project).toList())
+        .toList();
+  }
+
+  private static Stream<List<List<At>>> less(List<List<At>> rings, List<ExactArea> bores) {
+    ExactArea left = ExactArea.of(rings);
+    for (ExactArea bore : bores) {
+      left = left.less(bore);
+    }
+    return left.apart().stream().map(ExactArea::points);
   }
 
   @Override
@@ -102,12 +109,7 @@ record JointSection(
 
   @Override
   public At at(Point point) {
-    return on(point.toMm());
-  }
-
-  private At on(Vector3D point) {
-    At at = View.at(face()).project(point);
-    return new At(at.x() * factor(), at.y() * factor());
+    return onPaper(View.at(face()).project(point.toMm()));
   }
 
   @Override
@@ -146,14 +148,16 @@ record JointSection(
 
   private Map<Part, List<List<List<At>>>> rings() {
     Map<Part, List<List<List<At>>>> rings = new LinkedHashMap<>();
-    sawn.forEach((part, faces) -> rings.put(part, faces.stream().map(this::rings).toList()));
+    sawn.forEach((part, faces) -> rings.put(part, faces.stream().map(this::onPaper).toList()));
     return rings;
   }
 
-  private List<List<At>> rings(FlatFace face) {
-    return Stream.concat(Stream.of(face.outer()), face.openings().stream())
-        .map(ring -> ring.stream().map(this::on).toList())
-        .toList();
+  private List<List<At>> onPaper(List<List<At>> face) {
+    return face.stream().map(ring -> ring.stream().map(this::onPaper).toList()).toList();
+  }
+
+  private At onPaper(At at) {
+    return new At(at.x() * factor(), at.y() * factor());
   }
 
   /** Zigzags along the sides of the window through which a face runs on. */
@@ -222,7 +226,7 @@ record JointSection(
   /** A point inside what is shown of a part's largest face. */
   Optional<JointMark> mark(Part part) {
     return sawn.get(part).stream()
-        .map(face -> inside(rings(face)))
+        .map(face -> inside(onPaper(face)))
         .filter(rings -> !rings.isEmpty())
         .map(rings -> new Seen.Region(face().normal(), rings, Outline.area(rings.getFirst())))
         .max(Comparator.comparingDouble(Seen.Region::areaMm2))

@@ -1,8 +1,11 @@
 package storyrod.drawing;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Drawing.At;
+import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 
 /**
@@ -14,6 +17,8 @@ import storyrod.geometry.Face;
  */
 record View(Vector3D right, Vector3D up, Vector3D toViewer) {
   private static final Vector3D Z = Vector3D.of(0, 0, 1);
+
+  private static final Map<Face, View> AT = at();
 
   /** The usual view: from the front, the right and above. */
   public static final View USUAL = isometric(1, -1, 1);
@@ -43,11 +48,16 @@ record View(Vector3D right, Vector3D up, Vector3D toViewer) {
 
   /** A view straight at a face; seen from above or below, the back of the piece is up. */
   public static View at(Face face) {
-    return switch (face.axis()) {
-      case X -> along(Vector3D.of(face.sign(), 0, 0));
-      case Y -> along(Vector3D.of(0, face.sign(), 0));
-      case Z -> withUp(Vector3D.of(0, 0, face.sign()), Vector3D.of(0, 1, 0));
-    };
+    return AT.get(face);
+  }
+
+  private static Map<Face, View> at() {
+    Map<Face, View> at = new EnumMap<>(Face.class);
+    for (Face face : Face.values()) {
+      Vector3D up = face.axis() == Axis.Z ? Vector3D.of(0, 1, 0) : Z;
+      at.put(face, withUp(face.normal(), up));
+    }
+    return at;
   }
 
   /** A view from any direction that is not vertical; z is up on the paper. */

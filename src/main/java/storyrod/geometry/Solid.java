@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Bounds3D;
+import org.apache.commons.geometry.euclidean.threed.Plane;
+import org.apache.commons.geometry.euclidean.threed.PlaneConvexSubset;
 import org.apache.commons.geometry.euclidean.threed.Planes;
 import org.apache.commons.geometry.euclidean.threed.RegionBSPTree3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -22,6 +24,9 @@ public final class Solid {
 
   /** What arithmetic in floating point may be off before an end counts as on the next tick. */
   private static final double ROUNDING_TICKS = 1e-3;
+
+  private static final double SAME_DIRECTION = 1e-9;
+  private static final double ON_CUT_MM = 1e-3;
 
   private static final Precision.DoubleEquivalence PRECISION =
       Precision.doubleEquivalenceOfEpsilon(EXACT_TO_MM);
@@ -101,6 +106,21 @@ public final class Solid {
     left.insert(Planes.fromPointAndNormal(at, beyond, PRECISION).span());
     left.intersection(body);
     return new Solid(left, bores, new Form(false, form.seams()));
+  }
+
+  /**
+   * The faces that such a cut leaves where it goes through the wood; bores are not cut out of them.
+   */
+  public List<FlatFace> sawn(Vector3D at, Vector3D beyond) {
+    List<PlaneConvexSubset> onCut = new ArrayList<>();
+    for (PlaneConvexSubset piece : trimmed(at, beyond).body.boundaries()) {
+      Plane plane = piece.getPlane();
+      if (plane.getNormal().dot(beyond) > beyond.norm() * (1 - SAME_DIRECTION)
+          && Math.abs(plane.offset(at)) < ON_CUT_MM) {
+        onCut.add(piece);
+      }
+    }
+    return FaceMerger.merge(onCut);
   }
 
   /** The body with its bores cut out of it, each as a prism whose sides touch it all round. */
