@@ -217,12 +217,14 @@ final class HiddenLines {
     }
     envelope.expandBy(2 * HAIR_MM);
     List<ScreenFace> faces = new ArrayList<>();
-    for (Object each : index.query(envelope)) {
-      ScreenFace face = (ScreenFace) each;
-      if (face.isBeforeAny(points)) {
-        faces.add(face);
-      }
-    }
+    index.query(
+        envelope,
+        each -> {
+          ScreenFace face = (ScreenFace) each;
+          if (face.isBeforeAny(points)) {
+            faces.add(face);
+          }
+        });
     return faces;
   }
 

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -29,6 +30,7 @@ record ScreenFace(
   /** A line no deeper than this below a face lies on it. */
   static final double ON_FACE_MM = 0.01;
 
+  private static final int FEW = 4;
   private static final double FACING = 1e-6;
   private static final double HAIR_MM = 0.004;
 
@@ -91,34 +93,42 @@ record ScreenFace(
   Intervals inside(Stroke stroke) {
     double dx = stroke.to().x() - stroke.from().x();
     double dy = stroke.to().y() - stroke.from().y();
-    List<Double> crossings = new ArrayList<>();
+    double[] crossings = new double[FEW];
+    int count = 0;
     for (List<At> ring : rings) {
       At before = ring.getLast();
+      double one = side(stroke.from(), dx, dy, before);
       for (At at : ring) {
-        double one = side(stroke.from(), dx, dy, before);
         double two = side(stroke.from(), dx, dy, at);
         if (one > 0 != two > 0) {
           double share = one / (one - two);
           double x = before.x() + share * (at.x() - before.x()) - stroke.from().x();
           double y = before.y() + share * (at.y() - before.y()) - stroke.from().y();
-          crossings.add((x * dx + y * dy) / (dx * dx + dy * dy));
+          crossings = count < crossings.length ? crossings : Arrays.copyOf(crossings, 2 * count);
+          crossings[count++] = (x * dx + y * dy) / (dx * dx + dy * dy);
         }
         before = at;
+        one = two;
       }
     }
-    return betweenPairs(crossings);
+    return betweenPairs(crossings, count);
   }
 
   private static double side(At from, double dx, double dy, At at) {
     return dx * (at.y() - from.y()) - dy * (at.x() - from.x());
   }
 
-  private static Intervals betweenPairs(List<Double> crossings) {
-    crossings.sort(null);
+  private static Intervals betweenPairs(double[] crossings, int count) {
+    if (count == 2) {
+      double from = Math.min(crossings[0], crossings[1]);
+      double to = Math.max(crossings[0], crossings[1]);
+      return Intervals.of(Math.max(0, from), Math.min(1, to));
+    }
+    Arrays.sort(crossings, 0, count);
     List<Stretch> inside = new ArrayList<>();
-    for (int i = 0; i + 1 < crossings.size(); i += 2) {
-      double from = Math.max(0, crossings.get(i));
-      double to = Math.min(1, crossings.get(i + 1));
+    for (int i = 0; i + 1 < count; i += 2) {
+      double from = Math.max(0, crossings[i]);
+      double to = Math.min(1, crossings[i + 1]);
       if (to > from) {
         inside.add(new Stretch(from, to));
       }

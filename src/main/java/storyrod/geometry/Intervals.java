@@ -32,6 +32,9 @@ public record Intervals(List<Stretch> stretches) {
    * @param gap stretches no further apart than this are joined
    */
   public static Intervals union(List<Stretch> parts, double gap) {
+    if (parts.size() < 2) {
+      return parts.isEmpty() ? NONE : new Intervals(parts);
+    }
     List<Stretch> sorted = new ArrayList<>(parts);
     sorted.sort(java.util.Comparator.comparingDouble(Stretch::from));
     List<Stretch> joined = new ArrayList<>();
@@ -52,6 +55,9 @@ public record Intervals(List<Stretch> stretches) {
 
   /** What lies in both. */
   public Intervals and(Intervals other) {
+    if (isEmpty() || other.isEmpty()) {
+      return NONE;
+    }
     List<Stretch> shared = new ArrayList<>();
     for (Stretch mine : stretches) {
       for (Stretch theirs : other.stretches) {
@@ -67,6 +73,9 @@ public record Intervals(List<Stretch> stretches) {
 
   /** What is left of these without the others. */
   public Intervals minus(Intervals others) {
+    if (isEmpty() || others.isEmpty()) {
+      return this;
+    }
     List<Stretch> left = new ArrayList<>();
     for (Stretch mine : stretches) {
       double from = mine.from();
@@ -85,7 +94,12 @@ public record Intervals(List<Stretch> stretches) {
 
   /** The same without stretches shorter than a length. */
   public Intervals longerThan(double length) {
-    return new Intervals(stretches.stream().filter(each -> each.length() > length).toList());
+    for (Stretch each : stretches) {
+      if (each.length() <= length) {
+        return new Intervals(stretches.stream().filter(kept -> kept.length() > length).toList());
+      }
+    }
+    return this;
   }
 
   /** How long they are together. */

@@ -82,6 +82,17 @@ final class SolidTest {
   }
 
   @Test
+  void sawLaysOpenTheFacesOnItsPlaneAlone() {
+    Solid solid = Solid.of(box(0, 400, 0, 18, 0, 600)).minus(List.of(box(0, 400, 9, 18, 100, 118)));
+    List<FlatFace> across = solid.sawn(Vector3D.of(150, 0, 0), Vector3D.of(1, 0, 0));
+    assertEquals(List.of(8), across.stream().map(face -> face.outer().size()).toList());
+    assertEquals(18 * 600 - 9 * 18, area(across.getFirst()), SMALL);
+    List<FlatFace> throughGroove = solid.sawn(Vector3D.of(0, 12, 0), Vector3D.of(0, 1, 0));
+    assertEquals(2, throughGroove.size());
+    assertEquals(List.of(), solid.sawn(Vector3D.of(0, 0, 700), Vector3D.of(0, 0, 1)));
+  }
+
+  @Test
   void slopedCutTakesAWedge() {
     Solid wedge =
         Solid.of(box(0, 100, 0, 20, 0, 100)).trimmed(Vector3D.of(0, 0, 0), Vector3D.of(-1, 0, 1));
