@@ -132,10 +132,11 @@ record JointSection(
   /** The hatched faces with the lines where they are broken off, and what the saw goes round. */
   List<Element> elements() {
     List<Element> elements = new ArrayList<>();
+    Bounds window = bounds().widened(ON_SIDE_MM);
     for (Element each : CutFaces.of(rings()).elements()) {
       if (each instanceof Group group) {
         List<Element> inside = new ArrayList<>();
-        group.elements().forEach(own -> inside.addAll(Clipping.inside(own, bounds())));
+        group.elements().forEach(own -> inside.addAll(Clipping.inside(own, window)));
         elements.add(new Group(group.id(), group.mark(), group.name(), inside));
       }
     }
