@@ -3,12 +3,13 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
 
 /**
  * Puts the ring of a mark on the part itself where it finds room there, else near by, with a leader
- * that crosses no text and no other leader, and few lines.
+ * that crosses no text, no dimension line and no other leader, and few lines.
  */
 final class BalloonPlacer {
   private static final double ROOM = Lowering.BALLOON_RADIUS + 0.6;
@@ -54,12 +55,13 @@ final class BalloonPlacer {
     Optional<At> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
     Bounds now = paper.bounds();
+    List<Paper.Stretch> dimensions = paper.dimensionLines();
     for (double away = 2 * ROOM; away < Math.min(FARTHEST, least); away += STEP) {
       for (int degrees = 5; degrees < 360; degrees += DEGREES) {
         double turned = StrictMath.toRadians(degrees);
         At centre = tip.plus(away * StrictMath.cos(turned), away * StrictMath.sin(turned));
         Paper.Stretch leader = new Paper.Stretch(tip, centre);
-        if (free.fits(room(centre), now) && isFree(centre) && isClear(leader)) {
+        if (free.fits(room(centre), now) && isFree(centre) && isClear(leader, dimensions)) {
           double cost = away + PER_CROSSING * crossings(leader);
           if (cost < least) {
             least = cost;
@@ -71,8 +73,9 @@ final class BalloonPlacer {
     return best;
   }
 
-  private boolean isClear(Paper.Stretch leader) {
-    return paper.missesTexts(leader) && leaders.stream().noneMatch(leader::crosses);
+  private boolean isClear(Paper.Stretch leader, List<Paper.Stretch> dimensions) {
+    return paper.missesTexts(leader)
+        && Stream.concat(leaders.stream(), dimensions.stream()).noneMatch(leader::crosses);
   }
 
   private int crossings(Paper.Stretch leader) {

@@ -2,12 +2,14 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.RunningDimension;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Lowering.Head;
@@ -18,12 +20,12 @@ import storyrod.drawing.Lowering.Head;
  * is no room the arrowheads point inward from outside, and the figures stand beyond {@code to}.
  */
 record DimensionLayout(Dimension dimension, double span, double textWidth) {
-  private static final double OFF_POINT = 1;
-  private static final double PAST_LINE = 2;
+  static final double OFF_POINT = 1;
+  static final double PAST_LINE = 2;
   private static final double TEXT_ABOVE = 1;
   private static final double HEAD = Head.SLIM.length;
   private static final double STUB = HEAD + 2;
-  private static final double BESIDE = 0.6;
+  static final double BESIDE = 0.6;
 
   static DimensionLayout of(Dimension dimension) {
     double span =
@@ -54,6 +56,15 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
 
   private double textStart() {
     return (headsInside() ? 0 : HEAD) + BESIDE;
+  }
+
+  /** The dimension line of an element, without extension lines; none if it is no dimension. */
+  static Optional<Paper.Stretch> line(Element element) {
+    return switch (element) {
+      case Dimension dimension -> Optional.of(of(dimension).line());
+      case RunningDimension running -> Optional.of(new RunningLayout(running).line());
+      default -> Optional.empty();
+    };
   }
 
   /** The line that bears the arrowheads and, where they stand beyond it, the figures. */

@@ -83,10 +83,7 @@ final class Paper {
 
   /** The dimension lines, without extension lines, of what stands so far. */
   List<Stretch> dimensionLines() {
-    return elements.stream()
-        .filter(Drawing.Dimension.class::isInstance)
-        .map(each -> DimensionLayout.of((Drawing.Dimension) each).line())
-        .toList();
+    return elements.stream().flatMap(each -> DimensionLayout.line(each).stream()).toList();
   }
 
   void add(Element element) {

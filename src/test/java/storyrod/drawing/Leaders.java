@@ -2,9 +2,9 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
-import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Note;
 
@@ -57,11 +57,11 @@ final class Leaders {
   /** Leaders that cross a dimension line; extension lines may be crossed. */
   static List<String> overDimensions(Drawing drawing) {
     List<String> found = new ArrayList<>();
-    for (Dimension dimension : Clean.dimensions(drawing)) {
-      Paper.Stretch line = DimensionLayout.of(dimension).line();
+    for (Element element : Clean.flat(drawing.elements())) {
+      Optional<Paper.Stretch> line = DimensionLayout.line(element);
       for (Leader leader : of(drawing)) {
-        if (leader.crosses(line)) {
-          found.add("the leader of '" + leader.said + "' crosses '" + dimension.text() + "'");
+        if (line.filter(leader::crosses).isPresent()) {
+          found.add("the leader of '" + leader.said + "' crosses " + element);
         }
       }
     }
