@@ -16,6 +16,7 @@ final class BalloonPlacer {
   private static final double STEP = 2.5;
   private static final double FARTHEST = 60;
   private static final double PER_CROSSING = 5;
+  private static final double PER_EXTENSION = 20;
   private static final int DEGREES = 15;
 
   private final FreePlace free;
@@ -55,14 +56,15 @@ final class BalloonPlacer {
     Optional<At> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
     Bounds now = paper.bounds();
-    List<Paper.Stretch> dimensions = paper.dimensionLines();
+    DrawnDimensions dimensions = paper.dimensions();
     for (double away = 2 * ROOM; away < Math.min(FARTHEST, least); away += STEP) {
       for (int degrees = 5; degrees < 360; degrees += DEGREES) {
         double turned = StrictMath.toRadians(degrees);
         At centre = tip.plus(away * StrictMath.cos(turned), away * StrictMath.sin(turned));
         Paper.Stretch leader = new Paper.Stretch(tip, centre);
         if (free.fits(room(centre), now) && isFree(centre) && isClear(leader, dimensions)) {
-          double cost = away + PER_CROSSING * crossings(leader);
+          int extensions = DrawnDimensions.count(leader, dimensions.extensions());
+          double cost = away + PER_CROSSING * crossings(leader) + PER_EXTENSION * extensions;
           if (cost < least) {
             least = cost;
             best = Optional.of(centre);
@@ -73,9 +75,9 @@ final class BalloonPlacer {
     return best;
   }
 
-  private boolean isClear(Paper.Stretch leader, List<Paper.Stretch> dimensions) {
+  private boolean isClear(Paper.Stretch leader, DrawnDimensions dimensions) {
     return paper.missesTexts(leader)
-        && Stream.concat(leaders.stream(), dimensions.stream()).noneMatch(leader::crosses);
+        && Stream.concat(leaders.stream(), dimensions.lines().stream()).noneMatch(leader::crosses);
   }
 
   private int crossings(Paper.Stretch leader) {

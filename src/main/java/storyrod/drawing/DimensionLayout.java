@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
@@ -74,8 +75,8 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
 
   List<Element> elements() {
     List<Element> elements = new ArrayList<>();
-    extension(dimension.from(), elements);
-    extension(dimension.to(), elements);
+    extensions()
+        .forEach(each -> elements.add(new Line(Role.DIMENSION, List.of(each.from(), each.to()))));
     elements.add(new Line(Role.DIMENSION, List.of(line().from(), line().to())));
     if (headsInside()) {
       elements.add(Lowering.head(on(0), on(span), Head.SLIM));
@@ -88,15 +89,21 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
     return elements;
   }
 
-  private void extension(At point, List<Element> elements) {
+  /** The extension lines; a point that lies on the dimension line has none. */
+  List<Paper.Stretch> extensions() {
+    return Stream.of(dimension.from(), dimension.to())
+        .flatMap(point -> extension(point).stream())
+        .toList();
+  }
+
+  private Optional<Paper.Stretch> extension(At point) {
     double across = dimension.line() - (dimension.alongX() ? point.y() : point.x());
     double sign = Math.signum(across);
-    if (Math.abs(across) > OFF_POINT) {
-      elements.add(
-          new Line(
-              Role.DIMENSION,
-              List.of(moved(point, sign * OFF_POINT), moved(point, across + sign * PAST_LINE))));
-    }
+    return Math.abs(across) > OFF_POINT
+        ? Optional.of(
+            new Paper.Stretch(
+                moved(point, sign * OFF_POINT), moved(point, across + sign * PAST_LINE)))
+        : Optional.empty();
   }
 
   private At moved(At point, double across) {

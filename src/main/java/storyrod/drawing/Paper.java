@@ -86,6 +86,16 @@ final class Paper {
     return elements.stream().flatMap(each -> DimensionLayout.line(each).stream()).toList();
   }
 
+  /** The dimensions of what stands so far. */
+  DrawnDimensions dimensions() {
+    return new DrawnDimensions(
+        dimensionLines(),
+        elements.stream()
+            .filter(Drawing.Dimension.class::isInstance)
+            .flatMap(each -> DimensionLayout.of((Drawing.Dimension) each).extensions().stream())
+            .toList());
+  }
+
   void add(Element element) {
     Bounds bounds = bounds();
     elements.add(element);

@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Element;
@@ -17,6 +18,10 @@ final class Leaders {
     boolean crosses(Paper.Stretch other) {
       return Balloons.cross(line.from(), line.to(), other.from(), other.to());
     }
+
+    boolean crossesAny(List<Paper.Stretch> others) {
+      return others.stream().anyMatch(this::crosses);
+    }
   }
 
   static List<Leader> of(Drawing drawing) {
@@ -25,15 +30,19 @@ final class Leaders {
       switch (element) {
         case Balloon b when b.centre().distance(b.tip()) > Lowering.BALLOON_RADIUS ->
             leaders.add(new Leader(b.mark(), new Paper.Stretch(b.centre(), b.tip())));
-        case Note n -> {
-          At landing = new At(n.text().x(), n.elbow().y());
-          leaders.add(new Leader(said(n), new Paper.Stretch(n.tip(), n.elbow())));
-          leaders.add(new Leader(said(n), new Paper.Stretch(n.elbow(), landing)));
-        }
+        case Note n -> lines(n).forEach(leaders::add);
         default -> {}
       }
     }
     return leaders;
+  }
+
+  /** A note's leader and the landing that leads from it to the text. */
+  private static Stream<Leader> lines(Note note) {
+    At landing = new At(note.text().x(), note.elbow().y());
+    return Stream.of(
+        new Leader(said(note), new Paper.Stretch(note.tip(), note.elbow())),
+        new Leader(said(note), new Paper.Stretch(note.elbow(), landing)));
   }
 
   private static String said(Note note) {
@@ -66,5 +75,27 @@ final class Leaders {
       }
     }
     return found;
+  }
+
+  /** Notes whose leader crosses an extension line, though another place needs no such crossing. */
+  static List<String> overExtensions(Drawing drawing) {
+    return notesOverExtensions(drawing).stream().flatMap(note -> wayRound(drawing, note)).toList();
+  }
+
+  private static Stream<String> wayRound(Drawing drawing, Note note) {
+    return new WayRound(drawing, note)
+        .elbow().stream()
+            .map(at -> "'" + said(note) + "' crosses an extension line, but not from " + at);
+  }
+
+  static List<Note> notesOverExtensions(Drawing drawing) {
+    List<Paper.Stretch> extensions =
+        Clean.dimensions(drawing).stream()
+            .flatMap(each -> DimensionLayout.of(each).extensions().stream())
+            .toList();
+    return Clean.flat(drawing.elements()).stream()
+        .flatMap(each -> each instanceof Note note ? Stream.of(note) : Stream.empty())
+        .filter(note -> lines(note).anyMatch(each -> each.crossesAny(extensions)))
+        .toList();
   }
 }
