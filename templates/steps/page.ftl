@@ -51,6 +51,7 @@
 <#macro sentences step from to><#local note = say('step.note')><table class="sentences">
 <#list step.text.sentences[from..<to] as sentence><tr><td class="n"><#if !sentence?starts_with(note)>${step.text.sentences[0..from + sentence?index]?filter(each -> !each?starts_with(note))?size}.</#if></td><td>${sentence}</td></tr></#list>
 </table></#macro>
+<#macro besides step slice><#if slice.besides><#list step.beside as drawing><div class="picture"><@frame.drawing drawing/></div></#list></#if></#macro>
 <#macro pictures step><#list step.pictures as picture><div class="picture"><@frame.drawing picture/></div></#list></#macro>
 <#list steps.pages as page>
 <div class="section"<#if page?is_first> id="steps"</#if>>
@@ -66,7 +67,7 @@
 </#if>
 <#if step.firstColumn gt 0 && !slice.below>
 <table class="step-top"><tr><td class="shown"><@pictures step/></td>
-<td class="side"><@large step/></td></tr></table>
+<td class="side"><@large step/><@besides step slice/></td></tr></table>
 <@cautions step/>
 <table class="step-columns"><tr><td class="half"><@sentences step 0 step.firstColumn/></td>
 <td class="half end"><@sentences step step.firstColumn step.text.sentences?size/></td></tr></table>
@@ -79,7 +80,7 @@
 <#if slice.to gt slice.from><@sentences step slice.from slice.to/></#if>
 </td><td class="side">
 <#if slice.begins><#if step.pictures?has_content><@large step/><#else><@small step slice.below/></#if></#if>
-<#if slice.besides><#list step.beside as drawing><div class="picture"><@frame.drawing drawing/></div></#list></#if>
+<@besides step slice/>
 </td></tr></table>
 </#if>
 <#if slice.sizes?has_content><@sizesBelow slice.sizes/></#if>

@@ -182,6 +182,7 @@ td.long-title { font-size: 17pt; line-height: 1.2; }
 table.step-body { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; margin-top: 1mm; }
 table.step-top, table.step-columns { width: 100%; table-layout: fixed; border-collapse: separate; border-spacing: 0; }
 .step table.step-top .picture { margin-top: 0; margin-bottom: 0; }
+.step table.step-top td.side .picture { margin-top: 2mm; }
 table.step-top td { padding-top: 2mm; padding-bottom: 3mm; }
 table.step-top td.shown { padding-right: 8mm; vertical-align: top; }
 table.step-columns { margin-top: 1mm; }

@@ -3,18 +3,20 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
 
 /**
  * Puts the ring of a mark on the part itself where it finds room there, else near by, with a leader
- * that crosses no text and no other leader, and few lines.
+ * that crosses no text, no dimension line and no other leader, and few lines.
  */
 final class BalloonPlacer {
   private static final double ROOM = Lowering.BALLOON_RADIUS + 0.6;
   private static final double STEP = 2.5;
   private static final double FARTHEST = 60;
   private static final double PER_CROSSING = 5;
+  private static final double PER_EXTENSION = 20;
   private static final int DEGREES = 15;
 
   private final FreePlace free;
@@ -54,13 +56,15 @@ final class BalloonPlacer {
     Optional<At> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
     Bounds now = paper.bounds();
+    DrawnDimensions dimensions = paper.dimensions();
     for (double away = 2 * ROOM; away < Math.min(FARTHEST, least); away += STEP) {
       for (int degrees = 5; degrees < 360; degrees += DEGREES) {
         double turned = StrictMath.toRadians(degrees);
         At centre = tip.plus(away * StrictMath.cos(turned), away * StrictMath.sin(turned));
         Paper.Stretch leader = new Paper.Stretch(tip, centre);
-        if (free.fits(room(centre), now) && isFree(centre) && isClear(leader)) {
-          double cost = away + PER_CROSSING * crossings(leader);
+        if (free.fits(room(centre), now) && isFree(centre) && isClear(leader, dimensions)) {
+          int extensions = DrawnDimensions.count(leader, dimensions.extensions());
+          double cost = away + PER_CROSSING * crossings(leader) + PER_EXTENSION * extensions;
           if (cost < least) {
             least = cost;
             best = Optional.of(centre);
@@ -71,8 +75,9 @@ final class BalloonPlacer {
     return best;
   }
 
-  private boolean isClear(Paper.Stretch leader) {
-    return paper.missesTexts(leader) && leaders.stream().noneMatch(leader::crosses);
+  private boolean isClear(Paper.Stretch leader, DrawnDimensions dimensions) {
+    return paper.missesTexts(leader)
+        && Stream.concat(leaders.stream(), dimensions.lines().stream()).noneMatch(leader::crosses);
   }
 
   private int crossings(Paper.Stretch leader) {

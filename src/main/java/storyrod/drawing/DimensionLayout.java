@@ -2,12 +2,15 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.RunningDimension;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Lowering.Head;
@@ -18,12 +21,12 @@ import storyrod.drawing.Lowering.Head;
  * is no room the arrowheads point inward from outside, and the figures stand beyond {@code to}.
  */
 record DimensionLayout(Dimension dimension, double span, double textWidth) {
-  private static final double OFF_POINT = 1;
-  private static final double PAST_LINE = 2;
+  static final double OFF_POINT = 1;
+  static final double PAST_LINE = 2;
   private static final double TEXT_ABOVE = 1;
   private static final double HEAD = Head.SLIM.length;
   private static final double STUB = HEAD + 2;
-  private static final double BESIDE = 0.6;
+  static final double BESIDE = 0.6;
 
   static DimensionLayout of(Dimension dimension) {
     double span =
@@ -56,6 +59,15 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
     return (headsInside() ? 0 : HEAD) + BESIDE;
   }
 
+  /** The dimension line of an element, without extension lines; none if it is no dimension. */
+  static Optional<Paper.Stretch> line(Element element) {
+    return switch (element) {
+      case Dimension dimension -> Optional.of(of(dimension).line());
+      case RunningDimension running -> Optional.of(new RunningLayout(running).line());
+      default -> Optional.empty();
+    };
+  }
+
   /** The line that bears the arrowheads and, where they stand beyond it, the figures. */
   Paper.Stretch line() {
     return new Paper.Stretch(on(-before()), on(span + beyond()));
@@ -63,8 +75,8 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
 
   List<Element> elements() {
     List<Element> elements = new ArrayList<>();
-    extension(dimension.from(), elements);
-    extension(dimension.to(), elements);
+    extensions()
+        .forEach(each -> elements.add(new Line(Role.DIMENSION, List.of(each.from(), each.to()))));
     elements.add(new Line(Role.DIMENSION, List.of(line().from(), line().to())));
     if (headsInside()) {
       elements.add(Lowering.head(on(0), on(span), Head.SLIM));
@@ -77,15 +89,21 @@ record DimensionLayout(Dimension dimension, double span, double textWidth) {
     return elements;
   }
 
-  private void extension(At point, List<Element> elements) {
+  /** The extension lines; a point that lies on the dimension line has none. */
+  List<Paper.Stretch> extensions() {
+    return Stream.of(dimension.from(), dimension.to())
+        .flatMap(point -> extension(point).stream())
+        .toList();
+  }
+
+  private Optional<Paper.Stretch> extension(At point) {
     double across = dimension.line() - (dimension.alongX() ? point.y() : point.x());
     double sign = Math.signum(across);
-    if (Math.abs(across) > OFF_POINT) {
-      elements.add(
-          new Line(
-              Role.DIMENSION,
-              List.of(moved(point, sign * OFF_POINT), moved(point, across + sign * PAST_LINE))));
-    }
+    return Math.abs(across) > OFF_POINT
+        ? Optional.of(
+            new Paper.Stretch(
+                moved(point, sign * OFF_POINT), moved(point, across + sign * PAST_LINE)))
+        : Optional.empty();
   }
 
   private At moved(At point, double across) {

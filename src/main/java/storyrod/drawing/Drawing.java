@@ -148,6 +148,28 @@ public record Drawing(
       implements Element {}
 
   /**
+   * Heights that are all measured from one origin, along one line up the paper: superimposed
+   * running dimensions (ISO 129-1, from memory).
+   *
+   * @param line the x of the dimension line
+   * @param heights from below, at least one
+   */
+  public record RunningDimension(At origin, double line, List<Height> heights) implements Element {
+    public RunningDimension {
+      heights = List.copyOf(heights);
+    }
+
+    /**
+     * One of them.
+     *
+     * @param to the measured point
+     * @param text the figures, as printed
+     * @param measure the length they stand for
+     */
+    public record Height(At to, String text, storyrod.measure.Length measure) {}
+  }
+
+  /**
    * A ringed mark with a leader that ends in a dot inside its part.
    *
    * @param count for hardware how many there are, zero for parts, which have none

@@ -13,6 +13,7 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.drawing.SawnPiece.Laid;
+import storyrod.geometry.Range;
 import storyrod.layout.LayoutJob.Area;
 import storyrod.layout.LayoutPlan.SawCut;
 import storyrod.measure.Length;
@@ -21,13 +22,17 @@ import storyrod.words.Words;
 
 /**
  * A piece of stock to scale with the parts that are sawn from it, its numbered cuts, offcuts and
- * waste. A bar, of which only lengths matter, is as broad as its texts need.
+ * waste. A bar, of which only lengths matter, is as broad as its texts need. A sheet on which parts
+ * are too small for their sizes is broken off where much is left over, if that makes it larger.
  */
 public final class LayoutDrawing {
   private static final double TIER = 10;
   private static final double LEFT = TIER + 3.5;
   private static final double TOP = TIER + 3.5;
   private static final double EDGE = 5;
+
+  /** How far beside a sheet its edges are wiped out between the lines of a break. */
+  private static final double BESIDE_BREAK = 0.4;
 
   private static final double BAR = 9;
   private static final double BAR_SIDE = 3;
@@ -36,7 +41,7 @@ public final class LayoutDrawing {
   private final LengthFormat format;
   private final Words words;
   private final double factor;
-  private final double across;
+  private final Ruler across;
   private final double beside;
   private final CutNumbers numbers;
   private final LaidLabels labels;
@@ -58,20 +63,51 @@ public final class LayoutDrawing {
   }
 
   /** How lengths along and across a piece become mm on paper, and what is left free beside it. */
-  private record Plot(double factor, double across, double beside) {}
+  private record Plot(double factor, Ruler across, double beside) {}
 
   /** The largest drawing of a sheet that an area holds; it is as high as it needs to be. */
   public static Drawing draw(SawnPiece sheet, Notation notation, Size area) {
     List<Scale> scales = Scales.forLayouts(notation.format().unit());
-    Scale scale =
+    Scale whole =
         scales.stream()
             .filter(each -> fits(sheet, each, area))
             .findFirst()
             .orElse(scales.getLast());
-    double right = sheet.length().toMm() * scale.factor() + EDGE;
-    double beside = Math.max(0, (area.widthMm() - LEFT - right) / 2);
-    Plot plot = new Plot(scale.factor(), scale.factor(), beside);
-    return new LayoutDrawing(sheet, notation, plot).drawn(scale, area);
+    Sheet drawn = drawn(sheet, notation, new Room(whole, area), Ruler.unbroken(whole.factor()));
+    return drawn.unlabelled == 0
+        ? drawn.drawing
+        : scales.subList(0, scales.indexOf(whole)).stream()
+            .map(scale -> new Room(scale, area))
+            .filter(room -> room.holdsLength(sheet))
+            .flatMap(room -> broken(sheet, notation, room).stream())
+            .filter(each -> each.unlabelled < drawn.unlabelled)
+            .map(Sheet::drawing)
+            .findFirst()
+            .orElse(drawn.drawing);
+  }
+
+  /** A sheet as drawn, with the number of parts on which their sizes find no room. */
+  private record Sheet(Drawing drawing, int unlabelled) {}
+
+  /** An area for a drawing to a scale. */
+  private record Room(Scale scale, Size area) {
+    boolean holdsLength(SawnPiece sheet) {
+      return sheet.length().toMm() * scale.factor() + LEFT + EDGE <= area.widthMm();
+    }
+  }
+
+  private static Optional<Sheet> broken(SawnPiece sheet, Notation notation, Room room) {
+    return new SheetBreak(sheet)
+        .within(room.area.heightMm() - TOP - EDGE, room.scale.factor())
+        .map(across -> drawn(sheet, notation, room, across));
+  }
+
+  private static Sheet drawn(SawnPiece sheet, Notation notation, Room room, Ruler across) {
+    double factor = room.scale.factor();
+    double right = sheet.length().toMm() * factor + EDGE;
+    double beside = Math.max(0, (room.area.widthMm() - LEFT - right) / 2);
+    LayoutDrawing drawing = new LayoutDrawing(sheet, notation, new Plot(factor, across, beside));
+    return new Sheet(drawing.drawn(room.scale, room.area), drawing.unlabelled.size());
   }
 
   /**
@@ -81,7 +117,7 @@ public final class LayoutDrawing {
    */
   public static Drawing bar(SawnPiece bar, Notation notation, Length longest, double widthMm) {
     double factor = (widthMm - 2 * BAR_SIDE) / longest.toMm();
-    Plot plot = new Plot(factor, BAR / bar.width().toMm(), 0);
+    Plot plot = new Plot(factor, Ruler.unbroken(BAR / bar.width().toMm()), 0);
     LayoutDrawing drawing = new LayoutDrawing(bar, notation, plot);
     drawing.addAll();
     return drawing.moved(BAR_SIDE, 1, new Size(widthMm, BAR + EDGE + 1), Optional.empty());
@@ -114,6 +150,19 @@ public final class LayoutDrawing {
     sheet.defects().forEach(this::addDefect);
     outline(new Area(Length.ZERO, Length.ZERO, sheet.length(), sheet.width()), Role.VISIBLE)
         .forEach(this::add);
+    across.breaks().forEach(this::addBreak);
+  }
+
+  /** Wipes out what lies in a break, between its two lines. */
+  private void addBreak(Range gap) {
+    double left = -BESIDE_BREAK;
+    double right = mm(sheet.length()) + BESIDE_BREAK;
+    double top = down(gap.from());
+    double bottom = down(gap.to());
+    Bounds wiped = new Bounds(left, top, right, bottom);
+    add(new Drawing.Area(Tone.WHITE, List.of(wiped.outline().subList(0, 4))));
+    add(BreakLine.level(top, 0, mm(sheet.length())));
+    add(BreakLine.level(bottom, 0, mm(sheet.length())));
   }
 
   /** The shortest cut first, for beside it there is the least room. */
@@ -142,7 +191,7 @@ public final class LayoutDrawing {
   }
 
   private double down(Length width) {
-    return width.toMm() * across;
+    return across.mm(width);
   }
 
   private List<At> ring(Area area) {
@@ -191,7 +240,17 @@ public final class LayoutDrawing {
             Label.of(TextStyle.SMALL, words.say("layout.offcut", size)),
             Label.of(TextStyle.SMALL, words.say("layout.offcut-word")).and(TextStyle.SMALL, size),
             Label.of(TextStyle.SMALL, size));
-    Label.place(labels, bounds(offcut), Optional.empty()).forEach(this::add);
+    Label.place(labels, besideBreak(bounds(offcut)), Optional.empty()).forEach(this::add);
+  }
+
+  /** The lower part of what a break goes through: parts lie above it more often. */
+  private Bounds besideBreak(Bounds bounds) {
+    double top =
+        across.breaks().stream()
+            .map(gap -> down(gap.to()))
+            .filter(bottom -> bounds.top() < bottom && bottom < bounds.bottom())
+            .reduce(bounds.top(), Math::max);
+    return new Bounds(bounds.left(), top, bounds.right(), bounds.bottom());
   }
 
   /** A bad place is crossed out. */
@@ -248,12 +307,12 @@ public final class LayoutDrawing {
     Area kerf = kerf(cut);
     double left = mm(kerf.x());
     double top = down(kerf.y());
+    double bottom = down(kerf.y().plus(kerf.width()));
     At start =
         cut.alongLength()
-            ? new At(left, top + down(kerf.width()) / 2)
+            ? new At(left, (top + bottom) / 2)
             : new At(left + mm(kerf.length()) / 2, top);
-    At end =
-        cut.alongLength() ? start.plus(mm(kerf.length()), 0) : start.plus(0, down(kerf.width()));
+    At end = cut.alongLength() ? start.plus(mm(kerf.length()), 0) : new At(start.x(), bottom);
     boolean leavesSheet = cut.to().equals(cut.alongLength() ? sheet.length() : sheet.width());
     numbers.place(cut.number(), new Paper.Stretch(start, end), leavesSheet);
   }

@@ -16,6 +16,7 @@ import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.RunningDimension;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
@@ -46,6 +47,7 @@ final class Lowering {
       case Ellipse ellipse -> List.of(ellipse);
       case Text text -> List.of(text);
       case Dimension dimension -> DimensionLayout.of(dimension).elements();
+      case RunningDimension running -> new RunningLayout(running).elements();
       case Balloon balloon -> balloon(balloon);
       case Note note -> note(note);
       case Arrow arrow -> arrow(arrow);

@@ -11,6 +11,8 @@ import storyrod.drawing.Drawing.Ellipse;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Note;
+import storyrod.drawing.Drawing.RunningDimension;
+import storyrod.drawing.Drawing.RunningDimension.Height;
 import storyrod.drawing.Drawing.Text;
 
 /** The same element elsewhere on the paper, by mm. */
@@ -32,6 +34,13 @@ final class Moved {
               d.line() + (d.alongX() ? dy : dx),
               d.text(),
               d.measure());
+      case RunningDimension r ->
+          new RunningDimension(
+              r.origin().plus(dx, dy),
+              r.line() + dx,
+              r.heights().stream()
+                  .map(each -> new Height(each.to().plus(dx, dy), each.text(), each.measure()))
+                  .toList());
       case Balloon b ->
           new Balloon(b.centre().plus(dx, dy), b.tip().plus(dx, dy), b.mark(), b.count());
       case Note n ->

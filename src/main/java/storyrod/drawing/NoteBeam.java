@@ -10,14 +10,14 @@ final class NoteBeam {
   private final NoteGround ground;
   private final Lead lead;
   private final List<PlacedText> texts;
-  private final List<Paper.Stretch> dimensions;
+  private final DrawnDimensions dimensions;
   private Optional<List<Paper.Stretch>> lines = Optional.empty();
 
   NoteBeam(NoteGround ground, Lead lead) {
     this.ground = ground;
     this.lead = lead;
     this.texts = ground.paper().textsOn(lead.way);
-    this.dimensions = lead.way.mayMeet(ground.dimensions());
+    this.dimensions = ground.dimensions().on(lead.way);
   }
 
   /**
@@ -48,15 +48,15 @@ final class NoteBeam {
     return texts.stream().noneMatch(text -> text.meets(leader));
   }
 
-  int dimensionsCrossed(Paper.Stretch leader) {
-    return NoteGround.crossed(leader, dimensions);
+  double dimensionsCrossed(Paper.Stretch leader) {
+    return dimensions.crossed(leader);
   }
 
   int linesCrossed(Paper.Stretch leader) {
     if (lines.isEmpty()) {
       lines = Optional.of(ground.paper().linesOn(lead.way));
     }
-    return NoteGround.crossed(leader, lines.get());
+    return DrawnDimensions.count(leader, lines.get());
   }
 
   /** The text stands on the side to which the leader leans. */

@@ -29,7 +29,7 @@ final class NoteElbow {
   private final double distance;
   private final Paper.Stretch leader;
   private Optional<List<Place>> places = Optional.empty();
-  private int dimensionsCrossed = -1;
+  private double dimensionsCrossed = -1;
   private int linesCrossed = -1;
 
   NoteElbow(NoteBeam beam, At at, Ways ways) {
@@ -64,7 +64,7 @@ final class NoteElbow {
     return beam.missesTexts(leader);
   }
 
-  int dimensionsCrossed() {
+  double dimensionsCrossed() {
     if (dimensionsCrossed < 0) {
       dimensionsCrossed = beam.dimensionsCrossed(leader);
     }
@@ -104,7 +104,7 @@ final class NoteElbow {
     private final Anchor anchor;
     private final At text;
     private final Paper.Stretch line;
-    private int dimensionsCrossed = -1;
+    private double dimensionsCrossed = -1;
 
     private Landing(Anchor anchor) {
       double side = anchor == Anchor.START ? 1 : -1;
@@ -117,9 +117,9 @@ final class NoteElbow {
       return line;
     }
 
-    int dimensionsCrossed() {
+    double dimensionsCrossed() {
       if (dimensionsCrossed < 0) {
-        dimensionsCrossed = NoteGround.crossed(line, beam.ground().dimensions());
+        dimensionsCrossed = beam.ground().dimensions().crossed(line);
       }
       return dimensionsCrossed;
     }

@@ -1,7 +1,5 @@
 package storyrod.drawing;
 
-import java.util.List;
-
 /**
  * What stands on the paper before any note.
  *
@@ -10,7 +8,7 @@ import java.util.List;
  * @param taken the bounds of it
  * @param area the paper that all may take
  * @param within where texts may stand
- * @param dimensions the dimension lines
+ * @param dimensions the dimensions
  */
 record NoteGround(
     Paper.Layer paper,
@@ -18,7 +16,7 @@ record NoteGround(
     Bounds taken,
     Size area,
     Bounds within,
-    List<Paper.Stretch> dimensions) {
+    DrawnDimensions dimensions) {
   /** Where leaders may end if texts begin no farther from there: all has to fit the area. */
   Bounds elbows(double beside) {
     double wide = area.widthMm() - 1;
@@ -49,15 +47,6 @@ record NoteGround(
 
   private static double height(Bounds text, Bounds all) {
     return Math.max(text.bottom(), all.bottom()) - Math.min(text.top(), all.top());
-  }
-
-  /** How many dimension lines of some a leader or a landing crosses. */
-  static int crossed(Paper.Stretch line, List<Paper.Stretch> dimensions) {
-    int crossed = 0;
-    for (Paper.Stretch each : dimensions) {
-      crossed += line.crosses(each) ? 1 : 0;
-    }
-    return crossed;
   }
 
   boolean isFree(PlacedText room) {

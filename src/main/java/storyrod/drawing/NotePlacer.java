@@ -85,7 +85,7 @@ final class NotePlacer {
   /** What stands on the paper now, as the ground of all notes to come. */
   NoteGround ground() {
     Paper.Layer all = paper.layer(Paper.NOTHING, paper.state());
-    return new NoteGround(all, all.strewn(), paper.bounds(), area, within, paper.dimensionLines());
+    return new NoteGround(all, all.strewn(), paper.bounds(), area, within, paper.dimensions());
   }
 
   static Aim aim(CutNote note, ViewOnPaper view) {

@@ -22,6 +22,7 @@ import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.RunningDimension;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.Tone;
 
@@ -115,6 +116,7 @@ public final class Painter {
         grouping.end();
       }
       case Dimension dimension -> Lowering.simple(dimension).forEach(this::paint);
+      case RunningDimension running -> Lowering.simple(running).forEach(this::paint);
       case Balloon balloon -> Lowering.simple(balloon).forEach(this::paint);
       case Note note -> Lowering.simple(note).forEach(this::paint);
       case Arrow arrow -> Lowering.simple(arrow).forEach(this::paint);

@@ -83,10 +83,17 @@ final class Paper {
 
   /** The dimension lines, without extension lines, of what stands so far. */
   List<Stretch> dimensionLines() {
-    return elements.stream()
-        .filter(Drawing.Dimension.class::isInstance)
-        .map(each -> DimensionLayout.of((Drawing.Dimension) each).line())
-        .toList();
+    return elements.stream().flatMap(each -> DimensionLayout.line(each).stream()).toList();
+  }
+
+  /** The dimensions of what stands so far. */
+  DrawnDimensions dimensions() {
+    return new DrawnDimensions(
+        dimensionLines(),
+        elements.stream()
+            .filter(Drawing.Dimension.class::isInstance)
+            .flatMap(each -> DimensionLayout.of((Drawing.Dimension) each).extensions().stream())
+            .toList());
   }
 
   void add(Element element) {

@@ -23,8 +23,10 @@ import storyrod.piece.Piece;
 final class SlideLines {
   private static final double BETWEEN_MM = 5;
 
-  /** The height of one wall at most. */
+  /** The height of one wall at most, and for each of its lines, if that is more. */
   private static final double MOST_MM = 105;
+
+  private static final double MOST_EACH_MM = 40;
 
   private final Piece piece;
   private final List<Hardware> hardware;
@@ -62,8 +64,9 @@ final class SlideLines {
     List<List<Row>> walls = walls(Slides.setOutIn(piece, step));
     List<SlideWall.Laid> laid = new ArrayList<>();
     double share = (area.heightMm() + BETWEEN_MM) / Math.max(1, walls.size()) - BETWEEN_MM;
-    Size room = new Size(area.widthMm(), Math.min(share, MOST_MM));
     for (List<Row> rows : walls) {
+      double most = Math.max(MOST_MM, MOST_EACH_MM * rows.size());
+      Size room = new Size(area.widthMm(), Math.min(share, most));
       SlideWall wall = new SlideWall(piece, rows, on(rows.getFirst().wall()));
       Optional<SlideWall.Laid> found = wall.laid(room);
       if (found.isEmpty()) {

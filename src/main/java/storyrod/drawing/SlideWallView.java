@@ -15,11 +15,10 @@ import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.RunningDimension;
+import storyrod.drawing.Drawing.RunningDimension.Height;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
-import storyrod.geometry.Box;
-import storyrod.geometry.Face;
-import storyrod.geometry.Point;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
 
@@ -31,22 +30,26 @@ final class SlideWallView {
   private static final double FIRST_MM = 10;
   private static final double NEXT_MM = 8;
 
-  /** What stands beyond the last dimension line: its figure, or the ends of extension lines. */
-  private static final double FIGURE_MM = 3.2;
-
+  /**
+   * What stands beyond a dimension line of one figure at the right: the ends of extension lines.
+   */
   private static final double PAST_MM = 2.2;
+
   private static final double MARGIN_MM = 1;
+
+  /** What the rings of marks take beyond that. */
+  private static final double MARKS_MM = 7.8;
 
   /** What of a wall is drawn at least behind the front ends of its slides. */
   private static final double LEAST_BEHIND_MM = 5;
+
+  /** What of it is enough to leave room for marks. */
+  private static final double ENOUGH_BEHIND_MM = 8;
 
   /** How much of a wall is drawn above the drawers and below what they are measured from. */
   private static final double AROUND_MM = 4;
 
   private static final double LINE_MM = 3.6;
-
-  /** How far before a member's end its line begins, and before the break a leader ends. */
-  private static final double OVER_MM = 1.5;
 
   private static final double BEHIND_EDGE_MM = 3;
 
@@ -60,6 +63,8 @@ final class SlideWallView {
   private final Scale scale;
   private final Size area;
   private final Fit fit;
+  private final SlidePoints where;
+  private final SlideHeights heights;
   private final Bounds window;
   private final Paper paper = new Paper();
 
@@ -71,51 +76,28 @@ final class SlideWallView {
     this.scale = scale;
     this.area = area;
     this.fit = new Fit(scale.factor(), 0, 0);
+    this.where = new SlidePoints(wall, fit);
+    this.heights = SlideHeights.of(rows, wall.notation().format());
     this.window = window();
-  }
-
-  private At at(Length y, Length z) {
-    return fit.on(View.at(SlideWall.SEEN_FROM).project(new Point(Length.ZERO, y, z).toMm()));
-  }
-
-  private Bounds on(Part part) {
-    Box box = part.box();
-    return Bounds.of(at(box.y().from(), box.z().from()), at(box.y().to(), box.z().to()));
   }
 
   /** What of the wall is drawn: from its front as wide as there is room. */
   private Bounds window() {
-    Bounds all = parts.stream().map(this::on).reduce(Bounds.NONE, Bounds::with);
-    Bounds needed =
-        rows.stream()
-            .map(row -> on(row.side()).with(at(SlideWall.end(row), SlideWall.floor(row))))
-            .reduce(
-                rows.stream()
-                    .flatMap(row -> row.floor().stream())
-                    .map(this::on)
-                    .reduce(Bounds.NONE, Bounds::with),
-                Bounds::with);
-    double left = FIRST_MM + (levels() - 1) * NEXT_MM + FIGURE_MM;
-    double wide = area.widthMm() - 2 * MARGIN_MM - left - FIRST_MM - PAST_MM;
+    Bounds all = where.all();
+    Bounds measured = where.measured();
+    double room = area.widthMm() - 2 * MARGIN_MM - heights.widthMm() - FIRST_MM - PAST_MM;
+    boolean hasMarks = room - MARKS_MM >= where.startsX() - all.left() + ENOUGH_BEHIND_MM;
+    double wide = hasMarks ? room - MARKS_MM : room;
     return new Bounds(
         all.left(),
-        Math.max(all.top(), needed.top() - AROUND_MM),
-        Math.min(on(wall).right(), all.left() + wide),
-        Math.min(all.bottom(), needed.bottom() + AROUND_MM));
-  }
-
-  private int levels() {
-    return (int) rows.stream().map(SlideWall::line).distinct().count();
+        Math.max(all.top(), measured.top() - AROUND_MM),
+        Math.min(where.on(wall).right(), all.left() + wide),
+        Math.min(all.bottom(), measured.bottom() + AROUND_MM));
   }
 
   boolean hasRoom() {
-    double ends = rows.stream().mapToDouble(row -> start(row).x()).max().orElseThrow();
-    return window.right() - ends >= LEAST_BEHIND_MM && window.height() <= area.heightMm();
-  }
-
-  /** The front end of a member on its line. */
-  private At start(Row row) {
-    return at(SlideWall.end(row), SlideWall.line(row));
+    return window.right() - where.startsX() >= LEAST_BEHIND_MM
+        && window.height() <= area.heightMm();
   }
 
   Optional<SlideWall.Laid> laid() {
@@ -145,46 +127,65 @@ final class SlideWallView {
 
   /** Where what is drawn goes on. */
   private void breaks() {
-    if (on(wall).right() > window.right() + HAIR_MM) {
+    if (where.on(wall).right() > window.right() + HAIR_MM) {
       paper.add(BreakLine.of(window.right(), window.top(), window.bottom()));
     }
-    cutOff(part -> on(part).top() < window.top() - HAIR_MM)
+    cutOff(part -> where.on(part).top() < window.top() - HAIR_MM)
         .ifPresent(left -> paper.add(BreakLine.level(window.top(), left, window.right())));
-    cutOff(part -> on(part).bottom() > window.bottom() + HAIR_MM)
+    cutOff(part -> where.on(part).bottom() > window.bottom() + HAIR_MM)
         .ifPresent(left -> paper.add(BreakLine.level(window.bottom(), left, window.right())));
   }
 
   /** How far left what is cut off reaches; empty if nothing is. */
   private Optional<Double> cutOff(Predicate<Part> isCut) {
-    return parts.stream().filter(isCut).map(part -> on(part).left()).min(Double::compare);
+    return parts.stream().filter(isCut).map(part -> where.on(part).left()).min(Double::compare);
   }
 
   /** The outline of what runs before the wall, and the line itself. */
   private void addDrawerAndLine(Row row) {
-    Line side = new Line(Role.PHANTOM, on(row.side()).outline());
+    Line side = new Line(Role.PHANTOM, where.on(row.side()).outline());
     Clipping.inside(side, window).forEach(paper::add);
-    At start = start(row).plus(-OVER_MM, 0);
+    At start = where.before(row);
     paper.add(new Line(Role.CENTRE, List.of(start, new At(window.right(), start.y()))));
   }
 
-  /**
-   * The height of each line, the lowest next to the wall; at the right those on the drawers, as far
-   * as they have room.
-   */
+  /** The height of each line; at the right those on the drawers, as far as they have room. */
   private boolean hasHeights() {
+    boolean hasAll = heights.stacks().stream().allMatch(this::add);
     Set<Length> told = new LinkedHashSet<>();
-    boolean hasAll = true;
     for (Row row : rows) {
       if (told.add(SlideWall.line(row))) {
-        Length face = row.floor().orElse(wall).box().at(Face.FRONT).max(SlideWall.front(row));
-        At to = start(row).plus(-OVER_MM, 0);
-        double off = FIRST_MM + (told.size() - 1) * NEXT_MM;
-        hasAll &= add(at(face, SlideWall.floor(row)), to, window.left() - off, row.onWall());
-        At low = new At(window.right(), on(row.side()).bottom());
-        add(low, new At(low.x(), to.y()), window.right() + FIRST_MM, row.onSide());
+        At low = new At(window.right(), where.on(row.side()).bottom());
+        At to = new At(low.x(), where.start(row).y());
+        add(low, to, window.right() + FIRST_MM, row.onSide());
       }
     }
     return hasAll;
+  }
+
+  private boolean add(SlideHeights.Stack stack) {
+    double line = window.left() - stack.offMm();
+    Row lowest = stack.rows().getFirst();
+    return stack.rows().size() == 1
+        ? add(where.origin(lowest), where.before(lowest), line, lowest.onWall())
+        : add(running(stack, line));
+  }
+
+  private RunningDimension running(SlideHeights.Stack stack, double line) {
+    return new RunningDimension(
+        where.origin(stack.rows().getFirst()),
+        line,
+        stack.rows().stream()
+            .map(row -> new Height(where.before(row), format(row.onWall()), row.onWall()))
+            .toList());
+  }
+
+  private boolean add(RunningDimension heights) {
+    boolean hasRoom = paper.hasRoomFor(heights);
+    if (hasRoom) {
+      paper.add(heights);
+    }
+    return hasRoom;
   }
 
   /** Adds a height whose figure, where it stands beyond an end, finds room at one of them. */
@@ -212,9 +213,9 @@ final class SlideWallView {
       boolean isSetBack = shown.isSetBack() && !row.behind().isZero();
       if (isSetBack && told.add(List.of(SlideWall.front(row), SlideWall.end(row)))) {
         double line = window.bottom() + FIRST_MM + (told.size() - 1) * NEXT_MM;
-        At from = new At(at(SlideWall.front(row), Length.ZERO).x(), on(row.front()).bottom());
+        At from = where.front(row);
         Length behind = row.behind().abs();
-        At to = start(row);
+        At to = where.start(row);
         At low = new At(from.x(), Math.min(window.bottom(), from.y()));
         paper.add(new Dimension(low, to, true, line, format(behind), behind));
       }
@@ -229,7 +230,7 @@ final class SlideWallView {
   private boolean hasMarks() {
     BalloonPlacer balloons = new BalloonPlacer(paper, area);
     for (Row row : rows.reversed()) {
-      At tip = new At(window.right() - BEHIND_EDGE_MM, between(row));
+      At tip = new At(window.right() - BEHIND_EDGE_MM, where.between(row));
       if (!balloons.place(row.side().mark(), tip)) {
         return false;
       }
@@ -240,19 +241,13 @@ final class SlideWallView {
 
   /** Marks what a figure is measured from, where that has room. */
   private void mark(Part part, BalloonPlacer balloons) {
-    Bounds seen = on(part).within(window);
+    Bounds seen = where.on(part).within(window);
     boolean isLevel = seen.width() > seen.height();
     balloons.place(
         part.mark(),
         isLevel
             ? new At(window.right() - BEHIND_EDGE_MM, seen.middle().y())
             : new At(seen.middle().x(), seen.bottom() - BEHIND_EDGE_MM));
-  }
-
-  /** Half way from the upper edge of a drawer's side to the member, or to the line. */
-  private double between(Row row) {
-    double half = shown.halfMm() * scale.factor();
-    return (on(row.side()).top() + start(row).y() - half) / 2;
   }
 
   private SlideWall.Laid finished() {

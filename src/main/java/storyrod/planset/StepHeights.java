@@ -185,11 +185,15 @@ final class StepHeights {
     return step.beside().stream().mapToDouble(each -> each.heightMm() + AROUND_PICTURE_MM).sum();
   }
 
-  /** Whether a step on one page has room for that below its lists. */
-  boolean hasRoomBeside(Entry step) {
+  /** How much higher a step on one page gets if that stands below its lists; 0 if it has room. */
+  double moreBesideMm(Entry step) {
     boolean pictured = !step.pictures().isEmpty();
     double lists = pictured ? side(step) : smallSide(step);
-    return step.firstColumn() == 0 && lists + besideMm(step) <= left(step, pictured);
+    double room =
+        step.firstColumn() == 0
+            ? left(step, pictured)
+            : step.pictures().getFirst().heightMm() + AROUND_PICTURE_MM;
+    return Math.max(0, lists + besideMm(step) - Math.max(lists, room));
   }
 
   /** The height of the cautions beside the lists. */

@@ -50,7 +50,19 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    * @param opens the stage that begins with this step, none or one
    * @param slice what of the step stands there
    */
-  public record Placed(Entry step, List<StageGroup> opens, StepSlice slice) {}
+  public record Placed(Entry step, List<StageGroup> opens, StepSlice slice) {
+    private double heightMm() {
+      return slice.heightMm();
+    }
+
+    private boolean isWhole() {
+      return slice.begins() && slice.ends();
+    }
+
+    private Placed withBesides(double moreMm) {
+      return new Placed(step, opens, slice.withBesides(moreMm));
+    }
+  }
 
   /** Steps in a row of one stage; {@code number} counts the groups from 1. */
   public record StageGroup(int number, String title, List<Entry> steps) {}
@@ -172,8 +184,24 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
             page ->
                 new Page(
                     stageOf.get(page.first()),
-                    placed.subList(page.first(), page.first() + page.choices().size())))
+                    withBesides(
+                        placed.subList(page.first(), page.first() + page.choices().size()),
+                        heights)))
         .toList();
+  }
+
+  /** Where a page leaves room, a step on it also shows what stands beside its sentences. */
+  private static List<Placed> withBesides(List<Placed> page, StepHeights heights) {
+    double white = heights.roomMm() - page.stream().mapToDouble(Placed::heightMm).sum();
+    List<Placed> shown = new ArrayList<>();
+    for (Placed placed : page) {
+      double more = heights.moreBesideMm(placed.step());
+      boolean isLeftOut = placed.isWhole() && !placed.slice().besides();
+      boolean hasRoom = isLeftOut && more <= white;
+      shown.add(hasRoom ? placed.withBesides(more) : placed);
+      white -= hasRoom ? more : 0;
+    }
+    return shown;
   }
 
   /** How far down the last page is filled, in mm. */

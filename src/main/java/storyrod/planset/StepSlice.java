@@ -28,6 +28,11 @@ public record StepSlice(
     sizes = List.copyOf(sizes);
   }
 
+  /** The same page of the step with what stands beside its sentences, so much higher. */
+  StepSlice withBesides(double moreMm) {
+    return new StepSlice(from, to, below, sizes, true, begins, ends, heightMm + moreMm);
+  }
+
   static StepSlice whole(Entry step, boolean besides, double heightMm) {
     int sentences = step.text().sentences().size();
     return new StepSlice(0, sentences, false, List.of(), besides, true, true, heightMm);

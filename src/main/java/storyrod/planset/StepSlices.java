@@ -42,7 +42,7 @@ final class StepSlices {
   static List<StepSlice> of(Entry step, StepHeights heights, double stageMm) {
     double whole = height(step, heights) + stageMm;
     return heights.isOnePage(whole, !step.pictures().isEmpty())
-        ? List.of(StepSlice.whole(step, heights.hasRoomBeside(step), whole))
+        ? List.of(StepSlice.whole(step, heights.moreBesideMm(step) == 0, whole))
         : new StepSlices(step, heights, stageMm).balanced();
   }
 

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;
-import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Note;
 import storyrod.drawing.Drawing.Tone;
@@ -39,7 +38,7 @@ final class Arrowheads {
   private static List<List<At>> of(Drawing drawing) {
     List<List<At>> heads = new ArrayList<>();
     for (Element element : Clean.flat(drawing.elements())) {
-      if (element instanceof Dimension || element instanceof Note || element instanceof Arrow) {
+      if (isHeaded(element)) {
         for (Element simple : Lowering.simple(element)) {
           if (simple instanceof Drawing.Area area && area.tone() == Tone.INK) {
             heads.add(area.rings().getFirst());
@@ -48,6 +47,12 @@ final class Arrowheads {
       }
     }
     return heads;
+  }
+
+  private static boolean isHeaded(Element element) {
+    return DimensionLayout.line(element).isPresent()
+        || element instanceof Note
+        || element instanceof Arrow;
   }
 
   private static boolean same(List<At> one, List<At> other) {

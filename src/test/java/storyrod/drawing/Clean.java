@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.RunningDimension;
 import storyrod.drawing.Drawing.Text;
 
 /** Finds what a reader would call unclean in a drawing; an empty list is a clean one. */
@@ -117,6 +118,13 @@ final class Clean {
     return flat(elements).stream()
         .filter(Dimension.class::isInstance)
         .map(Dimension.class::cast)
+        .toList();
+  }
+
+  static List<RunningDimension> running(Drawing drawing) {
+    return flat(drawing.elements()).stream()
+        .filter(RunningDimension.class::isInstance)
+        .map(RunningDimension.class::cast)
         .toList();
   }
 

@@ -118,6 +118,12 @@ class CleanDrawingsTest {
     return inAll(Leaders::overDimensions);
   }
 
+  /** Where a leader can keep clear of extension lines, it does. */
+  @TestFactory
+  List<DynamicTest> noLeaderCrossesAnExtensionLineWithoutNeed() {
+    return inAll(Leaders::overExtensions);
+  }
+
   @TestFactory
   List<DynamicTest> noTextTouchesTheHeadOfAnArrow() {
     return inAll(ArrowTexts::tooNear);
@@ -195,6 +201,21 @@ class CleanDrawingsTest {
         List.of(),
         Arrowheads.overlaps(drawing(dimension(10, 30, 40), dimension(30, 33, 40))),
         "one head serves both");
+  }
+
+  /** A note may stand anywhere but among lines on all sides. */
+  @Test
+  void aWayRoundIsFoundWhereThereIsOne() {
+    Note down = note(new At(20, 55), new At(9, 40));
+    Drawing open = drawing(dimension(10, 60, 35), down);
+    assertFalse(Leaders.overExtensions(open).isEmpty());
+    List<Element> walled = new ArrayList<>(open.elements());
+    for (double x = 1; x < 100; x += 2) {
+      walled.add(new Line(Role.THIN, List.of(new At(x, 0), new At(x, 100))));
+    }
+    Drawing closed = drawing(walled.toArray(Element[]::new));
+    assertFalse(Leaders.notesOverExtensions(closed).isEmpty());
+    assertEquals(List.of(), Leaders.overExtensions(closed));
   }
 
   @Test

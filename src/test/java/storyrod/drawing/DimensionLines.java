@@ -3,7 +3,9 @@ package storyrod.drawing;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.RunningDimension;
 
 /** Where dimension lines stand on a drawing. */
 final class DimensionLines {
@@ -20,6 +22,28 @@ final class DimensionLines {
         assertTrue(!clash || between > 8 - 1e-6, one + " and " + other);
       }
     }
+  }
+
+  /** Running dimensions as single ones, each from the origin; these share their line. */
+  static List<Dimension> each(RunningDimension running) {
+    return running.heights().stream()
+        .map(
+            height ->
+                new Dimension(
+                    running.origin(),
+                    height.to(),
+                    false,
+                    running.line(),
+                    height.text(),
+                    height.measure()))
+        .toList();
+  }
+
+  /** All sizes that a drawing gives. */
+  static List<Dimension> all(Drawing drawing) {
+    Stream<Dimension> running =
+        Clean.running(drawing).stream().flatMap(found -> each(found).stream());
+    return Stream.concat(Clean.dimensions(drawing).stream(), running).toList();
   }
 
   static double lengthMm(Dimension dimension) {

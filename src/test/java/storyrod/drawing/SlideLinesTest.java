@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PlacedHardware;
 import storyrod.build.PlacedItem;
@@ -27,9 +29,11 @@ import storyrod.description.Diagnostics;
 import storyrod.description.SourceText;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Dimension;
+import storyrod.drawing.Drawing.RunningDimension.Height;
 import storyrod.drawing.Drawing.Text;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
+import storyrod.measure.Length;
 import storyrod.measure.Units;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -135,7 +139,7 @@ class SlideLinesTest {
   List<DynamicTest> theHeightAndTheSetBackOfEachMemberAreDimensioned() {
     return inEach(
         (set, step, drawing) -> {
-          List<Dimension> all = Clean.dimensions(drawing);
+          List<Dimension> all = DimensionLines.all(drawing);
           for (Row row : lefts(set, step)) {
             double floor =
                 row.floor()
@@ -164,10 +168,41 @@ class SlideLinesTest {
     return inEach(
         (set, step, drawing) -> {
           double factor = drawing.scale().orElseThrow().factor();
-          for (Dimension each : Clean.dimensions(drawing)) {
+          for (Dimension each : DimensionLines.all(drawing)) {
             assertEquals(each.measure().toMm() * factor, DimensionLines.lengthMm(each), 1e-3);
           }
         });
+  }
+
+  /** The nightstand with another number of drawers in a case so much higher. */
+  private static PlanSet withDrawers(int count, int heightMm) throws IOException {
+    Path file = Path.of("projects/nightstand/project.yaml");
+    String text =
+        Files.readString(file)
+            .replace("count: 3, along: z", "count: " + count + ", along: z")
+            .replace("height: 600", "height: " + heightMm);
+    SourceText source = new SourceText(file.toString(), text);
+    return Pipeline.planSet(source, new Diagnostics()).orElseThrow();
+  }
+
+  /** Of more drawers than have room for a tier each all heights run up one line. */
+  @ParameterizedTest
+  @CsvSource({"4, 820", "6, 1200"})
+  void manyHeightsRunUpOneLine(int count, int heightMm) throws IOException {
+    PlanSet set = withDrawers(count, heightMm);
+    Step step =
+        set.build().steps().stream()
+            .filter(each -> !Slides.setOutIn(set.piece(), each).isEmpty())
+            .findFirst()
+            .orElseThrow();
+    Drawing drawing = set.drawings().slides().get(step.number());
+    assertEquals(1, Clean.running(drawing).size());
+    List<Length> told =
+        Clean.running(drawing).getFirst().heights().stream().map(Height::measure).toList();
+    List<Length> lines = lefts(set, step).stream().map(Row::onWall).sorted().toList();
+    assertEquals(count, lines.size());
+    assertEquals(lines, told);
+    assertClean(drawing);
   }
 
   @TestFactory
@@ -186,16 +221,17 @@ class SlideLinesTest {
 
   @TestFactory
   List<DynamicTest> theViewsAreClean() {
-    return inEach(
-        (set, step, drawing) -> {
-          assertEquals(List.of(), Clean.textFaults(drawing));
-          assertEquals(List.of(), Covered.textsOnLines(drawing));
-          assertEquals(List.of(), Clean.linesOutside(drawing));
-          assertEquals(List.of(), Leaders.crossings(drawing));
-          assertEquals(List.of(), Leaders.overDimensions(drawing));
-          assertEquals(List.of(), Arrowheads.overlaps(drawing));
-          DimensionLines.assertKeepDistance(Clean.dimensions(drawing));
-        });
+    return inEach((set, step, drawing) -> assertClean(drawing));
+  }
+
+  private static void assertClean(Drawing drawing) {
+    assertEquals(List.of(), Clean.textFaults(drawing));
+    assertEquals(List.of(), Covered.textsOnLines(drawing));
+    assertEquals(List.of(), Clean.linesOutside(drawing));
+    assertEquals(List.of(), Leaders.crossings(drawing));
+    assertEquals(List.of(), Leaders.overDimensions(drawing));
+    assertEquals(List.of(), Arrowheads.overlaps(drawing));
+    DimensionLines.assertKeepDistance(DimensionLines.all(drawing));
   }
 
   /** In both units figures are twice as long. */
@@ -237,7 +273,7 @@ class SlideLinesTest {
     String text = Files.readString(file).replace("33.3", "60");
     PlanSet set = Pipeline.planSet(new SourceText("", text), new Diagnostics()).orElseThrow();
     Drawing drawing = set.drawings().slides().values().iterator().next();
-    List<Dimension> all = Clean.dimensions(drawing);
+    List<Dimension> all = DimensionLines.all(drawing);
     assertEquals(List.of(26.0), all.stream().map(each -> each.measure().toMm()).toList());
     double factor = drawing.scale().orElseThrow().factor();
     assertEquals(26 * factor, DimensionLines.lengthMm(all.getFirst()), 1e-6);

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.cli.Pipeline;
 import storyrod.description.Diagnostics;
@@ -22,6 +23,21 @@ class SlidesOnPagesTest {
     Path file = Path.of(project, "project.yaml");
     SourceText source = new SourceText(file.toString(), Files.readString(file));
     return Pipeline.planSet(source, new Diagnostics()).orElseThrow();
+  }
+
+  /** One drawer on runners below it, mounted for good at once: a step of one page in columns. */
+  @Test
+  void aStepInColumnsShowsThemBelowItsLists() throws IOException {
+    Path file = Path.of("src/test/resources/messages/check-drawer-room-under-good.yaml");
+    String text = Files.readString(file).replace("33.3", "60");
+    PlanSet set = Pipeline.planSet(new SourceText("", text), new Diagnostics()).orElseThrow();
+    Placed shown =
+        placed(set).stream()
+            .filter(each -> !each.step().beside().isEmpty())
+            .findFirst()
+            .orElseThrow();
+    assertTrue(shown.step().firstColumn() > 0 && shown.slice().ends());
+    assertShown(set);
   }
 
   private static List<Placed> placed(PlanSet set) {
