@@ -224,7 +224,6 @@ final class BoardPicture implements PicturedStep {
 
   @Override
   public Drawing drawn(Size room) {
-    return new Drawing(
-        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), strip.in(room));
+    return strip.drawn("step-" + step, room);
   }
 }

@@ -98,8 +98,11 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Word
         .orElse(least);
   }
 
-  /** The strip in a room: rows as high as they want to be, for what the room has. */
-  List<Element> in(Size room) {
+  /**
+   * The strip in a room: rows as high as they want to be, for what the room has. Where that is more
+   * than these rows want and not enough for one more, the drawing is lower than its room.
+   */
+  Drawing drawn(String name, Size room) {
     int count = drawn(room.heightMm());
     double high = room.heightMm() - othersMm(count);
     Optional<CutFigure> shown = beside.filter(each -> each.size().heightMm() <= room.heightMm());
@@ -115,9 +118,12 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Word
       elements.addAll(in(row, widths(row, room.widthMm(), shown), new Bounds(0, top, 0, bottom)));
       top = bottom;
     }
-    elements.addAll(othersBelow(count, room));
-    shown.ifPresent(each -> elements.add(each.in(room)));
-    return elements;
+    double aside = shown.map(each -> each.size().heightMm()).orElse(0.0);
+    double heightMm = Math.min(room.heightMm(), Math.max(top + othersMm(count), aside));
+    Size filled = new Size(room.widthMm(), heightMm);
+    elements.addAll(othersBelow(count, filled));
+    shown.ifPresent(each -> elements.add(each.in(filled)));
+    return new Drawing(name, filled.widthMm(), filled.heightMm(), Optional.empty(), elements);
   }
 
   private List<Element> othersBelow(int count, Size room) {
