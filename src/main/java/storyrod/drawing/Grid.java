@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
@@ -16,31 +17,49 @@ import storyrod.drawing.Drawing.TextStyle;
  * @param below lines of text below all of them
  */
 record Grid(List<Tile> tiles, List<String> below) {
-  private static final double LINE_MM = 3.6;
+  private static final double LINE_MM = SmallLines.LINE_MM;
   private static final double EDGE_MM = 1;
   private static final double GAP_MM = 4;
+
+  /** How many times the column beside sentences goes into the paper's width. */
+  private static final int IN_A_COLUMN = 3;
 
   Grid {
     tiles = List.copyOf(tiles);
     below = List.copyOf(below);
   }
 
-  private int rows() {
-    int inARow = tiles.stream().mapToInt(Tile::inARow).min().orElse(1);
-    return Math.ceilDiv(tiles.size(), inARow);
+  private int inARow(double widthMm) {
+    int most = tiles.stream().mapToInt(Tile::inARow).min().orElse(1);
+    return Strips.isNarrow(widthMm) ? Math.ceilDiv(most, IN_A_COLUMN) : most;
   }
 
-  private int columns() {
-    return Math.ceilDiv(tiles.size(), rows());
+  private int rows(double widthMm) {
+    return Math.ceilDiv(tiles.size(), inARow(widthMm));
   }
 
-  /** At no width the least height at which the figures can be made out. */
+  private int columns(double widthMm) {
+    return Math.ceilDiv(tiles.size(), rows(widthMm));
+  }
+
+  /** At no width and in a column the least height at which the figures can be made out. */
   double heightMm(double widthMm) {
-    double least = tiles.stream().mapToDouble(Tile::leastMm).max().orElse(0);
+    return widthMm <= 0 || Strips.isNarrow(widthMm)
+        ? heightMm(widthMm, leastMm())
+        : filledMm(widthMm);
+  }
+
+  private double leastMm() {
+    return tiles.stream().mapToDouble(Tile::leastMm).max().orElse(0);
+  }
+
+  private double filledMm(double widthMm) {
     double most = tiles.stream().mapToDouble(Tile::mostMm).max().orElse(0);
-    double wide = cellMm(widthMm) / slimmest();
-    double figure = widthMm <= 0 ? least : Math.clamp(wide, least, most);
-    return rows() * (figure + LINE_MM + 2 * EDGE_MM) + below.size() * LINE_MM;
+    return heightMm(widthMm, Math.clamp(cellMm(widthMm) / slimmest(), leastMm(), most));
+  }
+
+  private double heightMm(double widthMm, double figureMm) {
+    return rows(widthMm) * (figureMm + LINE_MM + 2 * EDGE_MM) + below(widthMm).size() * LINE_MM;
   }
 
   /** The shape of the figure that is the highest for its width. */
@@ -49,24 +68,29 @@ record Grid(List<Tile> tiles, List<String> below) {
   }
 
   private double cellMm(double widthMm) {
-    return (widthMm - (columns() - 1) * GAP_MM) / columns();
+    int columns = columns(widthMm);
+    return (widthMm - (columns - 1) * GAP_MM) / columns;
   }
 
-  /** The figures in a room, all rows of one height. */
-  List<Element> in(Size room) {
+  private List<String> below(double widthMm) {
+    return Strips.isNarrow(widthMm) ? SmallLines.within(widthMm - 2 * EDGE_MM, below) : below;
+  }
+
+  /** The figures in a room, all rows of one height, and no higher than they want to be. */
+  Drawing drawn(String name, Size room) {
+    double wide = room.widthMm();
+    Size size = new Size(wide, Math.min(room.heightMm(), filledMm(wide)));
+    List<String> lines = below(wide);
     List<Element> elements = new ArrayList<>();
-    double high = (room.heightMm() - below.size() * LINE_MM) / rows();
-    double wide = cellMm(room.widthMm());
+    double high = (size.heightMm() - lines.size() * LINE_MM) / rows(wide);
+    double cell = cellMm(wide);
     for (int i = 0; i < tiles.size(); i++) {
-      double left = i % columns() * (wide + GAP_MM);
-      double top = i / columns() * high;
-      elements.addAll(in(tiles.get(i), new Bounds(left, top, left + wide, top + high)));
+      double left = i % columns(wide) * (cell + GAP_MM);
+      double top = i / columns(wide) * high;
+      elements.addAll(in(tiles.get(i), new Bounds(left, top, left + cell, top + high)));
     }
-    for (int i = 0; i < below.size(); i++) {
-      double y = room.heightMm() - EDGE_MM - (below.size() - 1 - i) * LINE_MM;
-      elements.add(new Text(TextStyle.SMALL, new At(EDGE_MM, y), Anchor.START, true, below.get(i)));
-    }
-    return elements;
+    elements.addAll(SmallLines.endingAt(new At(EDGE_MM, size.heightMm() - EDGE_MM), lines));
+    return new Drawing(name, wide, size.heightMm(), Optional.empty(), elements);
   }
 
   private static List<Element> in(Tile tile, Bounds cell) {

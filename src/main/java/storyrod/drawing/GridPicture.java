@@ -182,7 +182,6 @@ final class GridPicture implements PicturedStep {
 
   @Override
   public Drawing drawn(Size room) {
-    return new Drawing(
-        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), grid.in(room));
+    return grid.drawn("step-" + step, room);
   }
 }
