@@ -289,8 +289,9 @@ final class BoardPicture implements PicturedStep {
 
   @Override
   public double heightMm(double widthMm) {
-    double high = strip.heightMm(widthMm);
-    return Strips.isNarrow(widthMm) ? high : Math.max(leastMm, high);
+    return Strips.isNarrow(widthMm) && leastMm > 0
+        ? Double.POSITIVE_INFINITY // a panel would be but a stamp in a column
+        : Math.max(leastMm, strip.heightMm(widthMm));
   }
 
   @Override
