@@ -2,7 +2,7 @@
      opens: none or one stage, slice: what of the step stands on the page (from, to: its sentences, below: whether
      its sizes stand below them, sizes: rows of these, besides: whether what stands beside its sentences is on it, begins, ends), step: number, text (title, sentences, cautions, tools, settings: name,
      mark, value), pictures, strips of
-     steps that cut, beside: what stands beside its sentences, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
+     steps that work on parts (above(): those above the sentences, asides(): those below the lists), beside: what stands beside its sentences, parts (mark, title, count), sizes (mark, count, size), hardware (mark, item,
      count), partsInRow: whether the parts stand in a row of marks, firstColumn: how many sentences stand in the first of two columns, or 0 where the
      picture is as wide as the page; over two pages a narrow picture stands above its sentences, working,
      waiting); heads.steps, what the head of each page says; edition.boxes, whether there is a line to tick and sign, with room for what was measured: of
@@ -73,13 +73,13 @@
 <td class="half end"><@sentences step step.firstColumn step.text.sentences?size/></td></tr></table>
 <#else>
 <#if slice.begins><#if step.firstColumn == 0><@pictures step/></#if>
-<#list step.strips as strip><div class="strip"><@frame.drawing strip/></div></#list></#if>
+<#list step.above() as strip><div class="strip"><@frame.drawing strip/></div></#list></#if>
 <#if slice.begins || slice.to gt slice.from>
 <table class="step-body"><tr><td class="do">
 <#if slice.begins><#if step.firstColumn gt 0><@pictures step/></#if><@cautions step/></#if>
 <#if slice.to gt slice.from><@sentences step slice.from slice.to/></#if>
 </td><td class="side">
-<#if slice.begins><#if step.pictures?has_content><@large step/><#else><@small step slice.below/></#if></#if>
+<#if slice.begins><#if step.pictures?has_content><@large step/><#else><@small step slice.below/><#list step.asides() as strip><div class="picture"><@frame.drawing strip/></div></#list></#if></#if>
 <@besides step slice/>
 </td></tr></table>
 </#if>

@@ -1,10 +1,8 @@
 package storyrod.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;
@@ -14,7 +12,6 @@ import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
-import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Range;
@@ -34,7 +31,6 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, dou
   private static final double EDGE_MM = 1;
   private static final double ARROW_MM = 3;
   private static final double OFF_MM = 0.8;
-  private static final double LINE_MM = 3.6;
 
   /** The board's own height at least, and where its width is dimensioned. */
   private static final double LEAST_MM = 6.5;
@@ -72,7 +68,7 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, dou
 
   private double below() {
     double arrows = plan.clampsMm().isEmpty() ? 0 : ARROW_MM + OFF_MM;
-    return Math.max(arrows, tiers(plan.along())) + EDGE_MM + captions.size() * LINE_MM;
+    return Math.max(arrows, tiers(plan.along())) + EDGE_MM + captions.size() * SmallLines.LINE_MM;
   }
 
   private double right() {
@@ -108,8 +104,13 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, dou
 
   @Override
   public List<Element> in(Bounds cell) {
+    boolean isTooSlim =
+        Strips.isNarrow(cell.width())
+            && plan.across().stream().anyMatch(size -> beyond(size, factor(cell)) > 0);
+    BoardFigure shown =
+        isTooSlim ? new BoardFigure(plan.withoutWidths(), notation, captions, largest) : this;
     At origin = new At(cell.left() + BALLOON_MM, cell.top() + above());
-    return new Placed(this, origin, factor(cell)).elements(cell);
+    return new Placed(shown, origin, shown.factor(cell)).elements(cell);
   }
 
   /** Smaller where figures that a short size has no room for would stand out of the cell. */
@@ -240,7 +241,9 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, dou
 
     private List<Element> bareGrain() {
       Bounds room = atTheLeft(bounds(plan().blocks().getLast()));
-      At from = new At(room.right() - SHORTEST_GRAIN_MM, room.middle().y());
+      double offTip = room.left() + 4 * EDGE_MM;
+      double x = Math.max(room.right() - SHORTEST_GRAIN_MM, offTip);
+      At from = new At(x, room.middle().y());
       return List.of(new Arrow(from, from.plus(SHORTEST_GRAIN_MM, 0), true));
     }
 
@@ -259,12 +262,6 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, dou
   }
 
   private List<Element> captions(Bounds cell) {
-    List<Element> texts = new ArrayList<>();
-    for (int i = 0; i < captions.size(); i++) {
-      double y = cell.bottom() - EDGE_MM - (captions.size() - 1 - i) * LINE_MM;
-      At at = new At(cell.left() + EDGE_MM, y);
-      texts.add(new Text(TextStyle.SMALL, at, Anchor.START, true, captions.get(i)));
-    }
-    return texts;
+    return SmallLines.endingAt(new At(cell.left() + EDGE_MM, cell.bottom() - EDGE_MM), captions);
   }
 }

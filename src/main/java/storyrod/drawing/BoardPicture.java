@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +11,9 @@ import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PanelClamps;
 import storyrod.build.Verb;
+import storyrod.description.StockKind;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.stock.GluedPanel;
@@ -30,6 +33,9 @@ final class BoardPicture implements PicturedStep {
 
   /** What the longest of single boards takes on the paper: about a third of its width. */
   private static final double RIPPED_MM = 55;
+
+  /** What the longest blank takes that is looked for in a board, beside its balloon in a third. */
+  private static final double CHOSEN_MM = 38;
 
   /** A panel with what is cut off it: any lower it says no more than its sizes do. */
   private static final double LEAST_PANEL_MM = 44;
@@ -128,6 +134,66 @@ final class BoardPicture implements PicturedStep {
             new Strip(cells, Optional.empty(), RIPPED_ALWAYS, Notation.of(piece).words()));
   }
 
+  /** Of a step that chooses boards: the blanks that are looked for, the longest first. */
+  static Optional<BoardPicture> chosen(Piece piece, Step step) {
+    List<Part> solids =
+        step.targets().stream()
+            .filter(any -> step.verb() == Verb.CHOOSE)
+            .map(piece::part)
+            .filter(part -> part.stock().kind() == StockKind.SOLID)
+            .toList();
+    Map<Object, List<GluedPanel>> alike =
+        GluedPanel.of(piece, solids).stream()
+            .sorted(Comparator.comparing(GluedPanel::length).reversed())
+            .collect(
+                Collectors.groupingBy(
+                    each -> each.isShared() ? each : each.first().mark(),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
+    double longest = alike.values().stream().mapToDouble(BoardPicture::longestMm).max().orElse(1);
+    List<StripCell> cells =
+        alike.values().stream()
+            .<StripCell>map(same -> chosen(piece, same).atMost(largest(piece, longest, CHOSEN_MM)))
+            .toList();
+    Words words = Notation.of(piece).words();
+    return cells.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new BoardPicture(
+                step.number(), new Strip(cells, Optional.empty(), RIPPED_ALWAYS, words), 0));
+  }
+
+  private static double longestMm(List<GluedPanel> same) {
+    return same.getFirst().length().toMm();
+  }
+
+  private static BoardFigure chosen(Piece piece, List<GluedPanel> same) {
+    Notation notation = Notation.of(piece);
+    GluedPanel blank = same.getFirst();
+    BoardPlan plan = BoardPlan.chosen(piece, blank);
+    String marks =
+        blank.parts().stream().map(Part::mark).distinct().collect(Collectors.joining(", "));
+    Part part = blank.first();
+    Length thick = part.stock().boughtAs().orElse(part.finishedThickness());
+    String caption =
+        notation
+            .words()
+            .say(
+                "step.choose.blank",
+                marks,
+                same.size() * piece.blanks(part),
+                size(plan, notation),
+                notation.format().format(thick));
+    return new BoardFigure(plan, notation, List.of(caption));
+  }
+
+  private static String size(BoardPlan plan, Notation notation) {
+    LengthFormat format = notation.format();
+    return notation
+        .words()
+        .say("layout.size", format.format(plan.length()), format.format(plan.width()));
+  }
+
   private static Optional<StripCell> ripped(Piece piece, List<Part> same, double largest) {
     List<String> marks = same.stream().map(Part::mark).distinct().toList();
     List<String> captions =
@@ -139,11 +205,15 @@ final class BoardPicture implements PicturedStep {
   /** The largest usual scale at which the longest of some sizes takes no more than it should. */
   private static double largest(Piece piece, Collection<List<Length>> sizes) {
     double longest = sizes.stream().mapToDouble(size -> size.getFirst().toMm()).max().orElse(1);
+    return largest(piece, longest, RIPPED_MM);
+  }
+
+  private static double largest(Piece piece, double longest, double mostMm) {
     return Scales.in(piece.description().format().unit()).stream()
         .mapToDouble(scale -> (double) scale.paper() / scale.real())
-        .filter(factor -> factor * longest <= RIPPED_MM)
+        .filter(factor -> factor * longest <= mostMm)
         .findFirst()
-        .orElse(RIPPED_MM / longest);
+        .orElse(mostMm / longest);
   }
 
   private static boolean isTakenApart(Piece piece, Step step, Part part) {
@@ -199,7 +269,7 @@ final class BoardPicture implements PicturedStep {
     if (piece.isLaminated(part)) {
       return List.of(words.say("step.board.layers", length, piece.layers(part)));
     }
-    String size = words.say("layout.size", length, notation.format().format(plan.width()));
+    String size = size(plan, notation);
     String boards =
         piece
             .staves(part)
@@ -219,12 +289,13 @@ final class BoardPicture implements PicturedStep {
 
   @Override
   public double heightMm(double widthMm) {
-    return Math.max(leastMm, strip.heightMm(widthMm));
+    return Strips.isNarrow(widthMm) && leastMm > 0
+        ? Double.POSITIVE_INFINITY // a panel would be but a stamp in a column
+        : Math.max(leastMm, strip.heightMm(widthMm));
   }
 
   @Override
   public Drawing drawn(Size room) {
-    return new Drawing(
-        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), strip.in(room));
+    return strip.drawn("step-" + step, room);
   }
 }

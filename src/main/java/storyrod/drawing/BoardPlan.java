@@ -76,6 +76,16 @@ record BoardPlan(
         : Optional.empty();
   }
 
+  /** Of a blank that is looked for in a board, parts that stay in one length end to end. */
+  static BoardPlan chosen(Piece piece, GluedPanel blank) {
+    return new Maker(piece, blank.first()).chosen(blank);
+  }
+
+  /** The same, without its sizes across the grain. */
+  BoardPlan withoutWidths() {
+    return withSizes(along, List.of());
+  }
+
   private record Maker(Piece piece, Part part) {
     private static final Comparator<Range> FROM = Comparator.comparing(Range::from);
 
@@ -240,6 +250,20 @@ record BoardPlan(
       return new BoardPlan(part, length, width, List.of(new Block(x, y)))
           .trimmed()
           .withSizes(List.of(x), List.of());
+    }
+
+    private BoardPlan chosen(GluedPanel blank) {
+      Length extra = piece.description().shop().extraLength();
+      Length width =
+          piece.staveWidth(part).plus(piece.description().shop().extraWidth(part.finishedLength()));
+      List<Block> blocks = new ArrayList<>();
+      Length from = Length.ZERO;
+      for (Part each : blank.parts()) {
+        Length to = from.plus(each.finishedLength()).plus(extra);
+        blocks.add(new Block(new Range(from, to), all(width)));
+        from = to;
+      }
+      return new BoardPlan(part, from, width, blocks).withSizes(List.of(all(from)), List.of());
     }
 
     private static Range middle(Length whole, Length size) {

@@ -138,8 +138,12 @@ record CutPart(
     return Stream.of(left, waste)
         .flatMap(each -> each.regions().stream())
         .max(java.util.Comparator.comparingDouble(Seen.Region::areaMm2))
-        .map(Tips::inside)
+        .map(region -> new FreeSpot(region, holes()).on(fit))
         .map(fit::on);
+  }
+
+  private List<List<At>> holes() {
+    return Stream.concat(mouths.stream(), left.lines().mouths().stream()).toList();
   }
 
   private Group group(Fit fit) {

@@ -138,7 +138,6 @@ public final class CutPicture implements PicturedStep {
 
   @Override
   public Drawing drawn(Size room) {
-    return new Drawing(
-        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), strip.in(room));
+    return strip.drawn("step-" + step, room);
   }
 }

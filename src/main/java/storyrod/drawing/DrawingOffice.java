@@ -49,7 +49,8 @@ public final class DrawingOffice {
             build.steps(),
             step ->
                 PicturedStep.of(piece, build, step, hardware)
-                    .or(() -> GridPicture.of(piece, stock, step)))
+                    .or(() -> GridPicture.of(piece, stock, step))
+                    .or(() -> BoardPicture.chosen(piece, step)))
         .forEach(each -> each.ifPresent(picture -> pictures.put(picture.step(), picture)));
   }
 

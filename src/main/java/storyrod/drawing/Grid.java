@@ -2,71 +2,152 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
+import storyrod.words.Words;
 
 /**
- * Many small figures in rows across the paper, each above its caption.
+ * Many small figures in rows across the paper, each above its caption. In a column beside sentences
+ * as many rows are drawn as have room; the marks of which nothing is drawn are named below.
  *
  * @param tiles at least one
- * @param below lines of text below all of them
+ * @param legend lines of text below all of them
  */
-record Grid(List<Tile> tiles, List<String> below) {
-  private static final double LINE_MM = 3.6;
+record Grid(List<Tile> tiles, List<String> legend, Words words) {
+  /** So many figures are drawn at most. */
+  private static final int MOST = 24;
+
+  private static final double LINE_MM = SmallLines.LINE_MM;
   private static final double EDGE_MM = 1;
   private static final double GAP_MM = 4;
 
+  /** How many times the column beside sentences goes into the paper's width. */
+  private static final int IN_A_COLUMN = 3;
+
   Grid {
     tiles = List.copyOf(tiles);
-    below = List.copyOf(below);
+    legend = List.copyOf(legend);
   }
 
-  private int rows() {
-    int inARow = tiles.stream().mapToInt(Tile::inARow).min().orElse(1);
-    return Math.ceilDiv(tiles.size(), inARow);
+  /** The first so many figures, as they stand in some width of the paper. */
+  private record Laid(Grid grid, int count, double widthMm) {
+    private int rows() {
+      return Math.ceilDiv(count, grid.inARow(widthMm));
+    }
+
+    private int columns() {
+      return Math.ceilDiv(count, rows());
+    }
+
+    private Stream<Tile> shown() {
+      return grid.tiles.stream().limit(count);
+    }
+
+    private double cellMm() {
+      return (widthMm - (columns() - 1) * GAP_MM) / columns();
+    }
+
+    /** The lines below: what is toned, and the marks of which nothing is drawn. */
+    private List<String> below() {
+      List<String> there = marks(shown()).toList();
+      List<String> others =
+          marks(grid.tiles.stream().skip(count))
+              .distinct()
+              .filter(mark -> !there.contains(mark))
+              .toList();
+      List<String> lines =
+          Stream.concat(grid.legend.stream(), Strips.others(others, grid.words).stream()).toList();
+      return Strips.isNarrow(widthMm) ? SmallLines.within(widthMm - 2 * EDGE_MM, lines) : lines;
+    }
+
+    private static Stream<String> marks(Stream<Tile> tiles) {
+      return tiles.flatMap(each -> each.partMark().stream());
+    }
+
+    /** The least height at which the figures can be made out. */
+    private double leastMm() {
+      return heightMm(figuresMm());
+    }
+
+    private double figuresMm() {
+      return shown().mapToDouble(Tile::leastMm).max().orElse(0);
+    }
+
+    private double filledMm() {
+      double most = shown().mapToDouble(Tile::mostMm).max().orElse(0);
+      double slimmest = shown().mapToDouble(Tile::shape).min().orElse(1);
+      return heightMm(Math.clamp(cellMm() / slimmest, figuresMm(), most));
+    }
+
+    private double heightMm(double figureMm) {
+      return rows() * (figureMm + LINE_MM + 2 * EDGE_MM) + below().size() * LINE_MM;
+    }
+
+    /** All rows of one height. */
+    private List<Element> in(double heightMm) {
+      List<String> lines = below();
+      List<Element> elements = new ArrayList<>();
+      double high = (heightMm - lines.size() * LINE_MM) / rows();
+      double wide = cellMm();
+      for (int i = 0; i < count; i++) {
+        double left = i % columns() * (wide + GAP_MM);
+        double top = i / columns() * high;
+        Bounds cell = new Bounds(left, top, left + wide, top + high);
+        elements.addAll(Grid.in(grid.tiles.get(i), cell));
+      }
+      elements.addAll(SmallLines.endingAt(new At(EDGE_MM, heightMm - EDGE_MM), lines));
+      return elements;
+    }
   }
 
-  private int columns() {
-    return Math.ceilDiv(tiles.size(), rows());
+  private int inARow(double widthMm) {
+    int most = tiles.stream().limit(MOST).mapToInt(Tile::inARow).min().orElse(1);
+    return Strips.isNarrow(widthMm) ? Math.ceilDiv(most, IN_A_COLUMN) : most;
   }
 
-  /** At no width the least height at which the figures can be made out. */
+  private Laid all(double widthMm) {
+    return new Laid(this, Math.min(MOST, tiles.size()), widthMm);
+  }
+
+  private Laid oneRow(double widthMm) {
+    return new Laid(this, Math.min(inARow(widthMm), tiles.size()), widthMm);
+  }
+
+  /**
+   * At no width the least height at which the figures can be made out, in a column that of a row.
+   */
   double heightMm(double widthMm) {
-    double least = tiles.stream().mapToDouble(Tile::leastMm).max().orElse(0);
-    double most = tiles.stream().mapToDouble(Tile::mostMm).max().orElse(0);
-    double wide = cellMm(widthMm) / slimmest();
-    double figure = widthMm <= 0 ? least : Math.clamp(wide, least, most);
-    return rows() * (figure + LINE_MM + 2 * EDGE_MM) + below.size() * LINE_MM;
-  }
-
-  /** The shape of the figure that is the highest for its width. */
-  private double slimmest() {
-    return tiles.stream().mapToDouble(Tile::shape).min().orElse(1);
-  }
-
-  private double cellMm(double widthMm) {
-    return (widthMm - (columns() - 1) * GAP_MM) / columns();
-  }
-
-  /** The figures in a room, all rows of one height. */
-  List<Element> in(Size room) {
-    List<Element> elements = new ArrayList<>();
-    double high = (room.heightMm() - below.size() * LINE_MM) / rows();
-    double wide = cellMm(room.widthMm());
-    for (int i = 0; i < tiles.size(); i++) {
-      double left = i % columns() * (wide + GAP_MM);
-      double top = i / columns() * high;
-      elements.addAll(in(tiles.get(i), new Bounds(left, top, left + wide, top + high)));
+    if (Strips.isNarrow(widthMm)) {
+      return oneRow(widthMm).leastMm();
     }
-    for (int i = 0; i < below.size(); i++) {
-      double y = room.heightMm() - EDGE_MM - (below.size() - 1 - i) * LINE_MM;
-      elements.add(new Text(TextStyle.SMALL, new At(EDGE_MM, y), Anchor.START, true, below.get(i)));
-    }
-    return elements;
+    return widthMm <= 0 ? all(widthMm).leastMm() : all(widthMm).filledMm();
+  }
+
+  /** The figures in a room, no higher than they want to be. */
+  Drawing drawn(String name, Size room) {
+    Laid laid = Strips.isNarrow(room.widthMm()) ? inColumn(room) : all(room.widthMm());
+    double high = Math.min(room.heightMm(), laid.filledMm());
+    return new Drawing(name, room.widthMm(), high, Optional.empty(), laid.in(high));
+  }
+
+  /** As many full rows as have room. */
+  private Laid inColumn(Size room) {
+    int inARow = inARow(room.widthMm());
+    Laid all = all(room.widthMm());
+    int full = (all.count() - 1) / inARow * inARow;
+    return Stream.concat(
+            Stream.of(all),
+            IntStream.iterate(full, n -> n > 0, n -> n - inARow)
+                .mapToObj(n -> new Laid(this, n, room.widthMm())))
+        .filter(each -> each.leastMm() <= room.heightMm() + 1e-6)
+        .findFirst()
+        .orElseGet(() -> oneRow(room.widthMm()));
   }
 
   private static List<Element> in(Tile tile, Bounds cell) {

@@ -1,6 +1,5 @@
 package storyrod.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,9 +27,6 @@ import storyrod.words.Words;
  * each coat.
  */
 final class GridPicture implements PicturedStep {
-  /** So many figures are drawn at most. */
-  private static final int MOST = 24;
-
   private final int step;
   private final Grid grid;
 
@@ -71,31 +67,10 @@ final class GridPicture implements PicturedStep {
 
   private static Optional<GridPicture> of(
       Step step, List<? extends Tile> tiles, String legend, Words words) {
-    int drawn = Math.min(MOST, tiles.size());
-    List<String> below = new ArrayList<>(List.of(legend));
-    below.addAll(Strips.others(others(tiles, drawn), words));
     return tiles.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new GridPicture(step.number(), new Grid(List.copyOf(tiles.subList(0, drawn)), below)));
-  }
-
-  /** The marks of parts of which nothing is drawn. */
-  private static List<String> others(List<? extends Tile> tiles, int drawn) {
-    List<String> there = parts(tiles.subList(0, drawn)).toList();
-    return parts(tiles.subList(drawn, tiles.size()))
-        .distinct()
-        .filter(mark -> !there.contains(mark))
-        .toList();
-  }
-
-  private static Stream<String> parts(List<? extends Tile> tiles) {
-    return tiles.stream()
-        .flatMap(
-            each ->
-                each instanceof PartTile tile
-                    ? Stream.of(tile.flat().part().mark())
-                    : Stream.empty());
+            new GridPicture(step.number(), new Grid(List.copyOf(tiles), List.of(legend), words)));
   }
 
   private static Stream<Mark> marks(Piece piece, Step step) {
@@ -182,7 +157,6 @@ final class GridPicture implements PicturedStep {
 
   @Override
   public Drawing drawn(Size room) {
-    return new Drawing(
-        "step-" + step, room.widthMm(), room.heightMm(), Optional.empty(), grid.in(room));
+    return grid.drawn("step-" + step, room);
   }
 }

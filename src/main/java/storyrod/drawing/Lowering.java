@@ -32,7 +32,7 @@ final class Lowering {
   /** Between the base lines of a count and its mark, in mm. */
   private static final double COUNTED_SPACING = 2.7;
 
-  private static final double DOT_RADIUS = 0.5;
+  static final double DOT_RADIUS = 0.5;
 
   /** The height of capitals and figures, in parts of the size of the font. */
   static final double CAPITAL = 0.711;

@@ -3,11 +3,12 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.DoubleStream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Dimension;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Ellipse;
 import storyrod.drawing.Drawing.Group;
@@ -32,7 +33,6 @@ import storyrod.words.Words;
 record MillFigure(
     Part part, Length rough, Length width, Length planed, Notation notation, List<String> captions)
     implements StripCell {
-  private static final double LINE_MM = 3.6;
   private static final double EDGE_MM = 1;
   private static final double RING_MM = 1.9;
   private static final double OFF_MM = 0.6;
@@ -49,6 +49,9 @@ record MillFigure(
   private static final double HIGH_MM = 25;
 
   private static final double LEAST_MM = 16;
+
+  /** How high at least, where as much of its width is left out as has no room. */
+  private static final double BROKEN_MM = 11;
 
   /** So wide a cell is at least: what fits into it stands beside the end and not below. */
   private static final double NARROW_MM = 165;
@@ -91,9 +94,13 @@ record MillFigure(
     return width.toMm() / rough.toMm();
   }
 
-  private double aroundMm() {
-    double below = isBeside() ? 0 : captions.size() * LINE_MM;
+  private double aroundMm(double widthMm) {
+    double below = isBeside() ? 0 : below(widthMm).size() * SmallLines.LINE_MM;
     return 2 * NUMBERS_MM + 2 * EDGE_MM + below;
+  }
+
+  private List<String> below(double widthMm) {
+    return Strips.isNarrow(widthMm) ? SmallLines.within(widthMm - 2 * EDGE_MM, captions) : captions;
   }
 
   /** Whether the captions have room at the right of the end. */
@@ -108,30 +115,56 @@ record MillFigure(
 
   @Override
   public double heightMm(double widthMm) {
+    return endMm(widthMm) + aroundMm(widthMm);
+  }
+
+  /** How high the end is in a cell that is high enough. */
+  private double endMm(double widthMm) {
     double wide = (widthMm - BALLOON_MM - SIZES_MM) / shape();
-    return Math.min(wide, HIGH_MM) + aroundMm();
+    return Strips.isNarrow(widthMm)
+        ? Math.max(wide, leastEndMm(BROKEN_MM))
+        : Math.min(wide, HIGH_MM);
   }
 
   @Override
   public double leastMm() {
-    return LEAST_MM + aroundMm();
+    return leastEndMm(LEAST_MM) + aroundMm(0);
+  }
+
+  /** So high that the figures of its inner dimension end before the lines of the outer one. */
+  private double leastEndMm(double fromMm) {
+    return DoubleStream.iterate(fromMm, high -> high < HIGH_MM, high -> high + EDGE_MM)
+        .filter(high -> figuresMm(high / rough.toMm()) <= 0)
+        .findFirst()
+        .orElse(HIGH_MM);
+  }
+
+  /** How far the figures of its planed thickness reach beyond the end at a scale. */
+  private double figuresMm(double factor) {
+    At to = new At(planed.toMm() * factor, 0);
+    String figures = notation.format().format(planed);
+    Dimension inner = new Dimension(new At(0, 0), to, true, 0, figures, planed);
+    double off = rough.minus(planed).minus(flattened()).toMm() * factor;
+    return DimensionLayout.of(inner).beyond() + EDGE_MM / 2 - off;
   }
 
   @Override
   public List<Element> in(Bounds cell) {
-    double room = Math.min(cell.height() - aroundMm(), HIGH_MM);
-    double wide = cell.width() - BALLOON_MM - SIZES_MM;
-    double factor = Math.min(wide / width.toMm(), room / rough.toMm());
+    double around = aroundMm(cell.width());
+    double factor = Math.min(endMm(cell.width()), cell.height() - around) / rough.toMm();
+    double wide = Math.min(width.toMm() * factor, cell.width() - BALLOON_MM - SIZES_MM);
     At corner = new At(cell.left() + BALLOON_MM, cell.top() + EDGE_MM + NUMBERS_MM);
+    Bounds blank = Bounds.of(corner, corner.plus(wide, rough.toMm() * factor));
+    Bounds board = board(blank, factor);
     Paper paper = new Paper();
-    end(corner, factor).forEach(paper::add);
-    sizes(paper, corner, factor);
+    end(blank, board, wide < width.toMm() * factor - 1e-6).forEach(paper::add);
+    sizes(paper, blank, board);
     List<Element> all = new ArrayList<>();
     all.add(new Group(Ink.id(part), part.mark(), part.title(), paper.elements()));
-    all.add(balloon(cell, board(corner, factor)));
-    double right = blank(corner, factor).right() + SIZES_MM;
-    double middle = blank(corner, factor).middle().y();
-    all.addAll(isBeside() ? captions(new At(right, middle + LINE_MM)) : captions(below(cell)));
+    all.add(balloon(cell, board));
+    List<String> lines = below(cell.width());
+    At beside = new At(blank.right() + SIZES_MM, blank.middle().y() + SmallLines.LINE_MM);
+    all.addAll(SmallLines.endingAt(isBeside() ? beside : below(cell), lines));
     return all;
   }
 
@@ -140,25 +173,22 @@ record MillFigure(
     return rough.minus(planed).dividedBy(FIRST_FACE, java.math.RoundingMode.FLOOR);
   }
 
-  private Bounds blank(At corner, double factor) {
-    return Bounds.of(corner, corner.plus(width.toMm() * factor, rough.toMm() * factor));
-  }
-
-  private Bounds board(At corner, double factor) {
-    Bounds all = blank(corner, factor);
+  /** What is left of the blank; at its left nothing is taken off yet. */
+  private Bounds board(Bounds all, double factor) {
     double off = flattened().toMm() * factor;
     double bottom = all.bottom() - off;
     return new Bounds(all.left(), bottom - planed.toMm() * factor, all.right() - off, bottom);
   }
 
-  private List<Element> end(At corner, double factor) {
-    Bounds blank = blank(corner, factor);
-    Bounds board = board(corner, factor);
+  private List<Element> end(Bounds blank, Bounds board, boolean isBroken) {
     List<Element> elements = new ArrayList<>();
     elements.add(new Area(Tone.SIDE, List.of(blank.corners())));
-    elements.add(new Line(Role.THIN, blank.outline()));
     elements.add(new Area(Tone.WHITE, List.of(board.corners())));
-    elements.add(new Line(Role.VISIBLE, board.outline()));
+    elements.add(new Line(Role.THIN, isBroken ? openAtTheLeft(blank) : blank.outline()));
+    elements.add(new Line(Role.VISIBLE, isBroken ? openAtTheLeft(board) : board.outline()));
+    if (isBroken) {
+      elements.add(BreakLine.of(blank.left(), blank.top(), blank.bottom()));
+    }
     At middle = board.middle();
     double out = RING_MM + OFF_MM;
     elements.addAll(number(1, new At(middle.x(), blank.bottom() + out)));
@@ -167,11 +197,18 @@ record MillFigure(
     return elements;
   }
 
+  private static List<At> openAtTheLeft(Bounds of) {
+    return List.of(
+        new At(of.left(), of.top()),
+        new At(of.right(), of.top()),
+        new At(of.right(), of.bottom()),
+        new At(of.left(), of.bottom()));
+  }
+
   /** Its thickness planed and, further out, in the rough. */
-  private void sizes(Paper paper, At corner, double factor) {
-    Bounds blank = blank(corner, factor);
+  private void sizes(Paper paper, Bounds blank, Bounds board) {
     TieredDimensions sizes = new TieredDimensions(paper, blank, notation.format());
-    sizes.place(side(board(corner, factor)), planed, 1);
+    sizes.place(side(board), planed, 1);
     sizes.place(side(blank), rough, 1);
   }
 
@@ -194,16 +231,5 @@ record MillFigure(
 
   private static At below(Bounds cell) {
     return new At(cell.left() + EDGE_MM, cell.bottom() - EDGE_MM);
-  }
-
-  /** The captions, the last of them from a point on. */
-  private List<Element> captions(At last) {
-    return IntStream.range(0, captions.size())
-        .<Element>mapToObj(
-            i -> {
-              At at = last.plus(0, -(captions.size() - 1 - i) * LINE_MM);
-              return new Text(TextStyle.SMALL, at, Anchor.START, true, captions.get(i));
-            })
-        .toList();
   }
 }

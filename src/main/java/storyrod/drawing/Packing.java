@@ -134,14 +134,15 @@ public final class Packing {
     for (int i = 0; i < choices.size(); i++) {
       Item item = items.get(from + i);
       double less = item.shortMm(choices.get(i));
-      lost +=
-          item.isGone(choices.get(i))
-              ? item.gone() * item.gone() * roomMm * roomMm
-              : SHRINKING * less * less;
+      lost += item.isGone(choices.get(i)) ? goneCost(item) : SHRINKING * less * less;
     }
     double weight = end == items.size() ? lastPage : 1;
     double sparse = from > 0 && 2 * white > roomMm ? SPARSE * roomMm * roomMm : 0;
     return PAGE_COST + weight * (white * white + sparse) + lost;
+  }
+
+  private double goneCost(Item item) {
+    return item.gone() * item.gone() * roomMm * roomMm;
   }
 
   /** The best heights that a page holds, with all pictures or without those that may go. */
@@ -155,7 +156,9 @@ public final class Packing {
     return cost(from, end, without) < cost(from, end, kept) ? without : kept;
   }
 
-  /** As long as they are too much, the least loss is taken. */
+  /**
+   * As long as they are too much, the least loss is taken; what goes leaves its room to the rest.
+   */
   private List<Integer> shrunk(int from, List<Integer> choices) {
     while (height(from, choices) > roomMm) {
       int shrinking = toShrink(from, choices, false);
@@ -164,8 +167,19 @@ public final class Packing {
         break;
       }
       choices.set(found, choices.get(found) + 1);
+      if (shrinking < 0) {
+        enlarge(from, choices);
+      }
     }
     return choices;
+  }
+
+  private void enlarge(int from, List<Integer> choices) {
+    for (int i = 0; i < choices.size(); i++) {
+      if (!items.get(from + i).isGone(choices.get(i))) {
+        choices.set(i, 0);
+      }
+    }
   }
 
   /** The thing that loses least by its next height; of those that lose as much, the largest. */
@@ -183,7 +197,10 @@ public final class Packing {
     return next < item.heights().size() && (orToGo || !item.isGone(next));
   }
 
-  private static double loss(Item item, int choice) {
+  private double loss(Item item, int choice) {
+    if (item.isGone(choice + 1)) {
+      return goneCost(item);
+    }
     double now = item.shortMm(choice);
     double then = item.shortMm(choice + 1);
     return then * then - now * now;

@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.Optional;
 import storyrod.geometry.Axis;
 
 /** A face of a part, among many: as low as a letter on it, slim ones wider than others. */
@@ -9,6 +10,11 @@ sealed interface PartTile extends Tile permits MarkTile, SandTile {
 
   /** The part, its drawn face towards the front or the back. */
   FlatPart flat();
+
+  @Override
+  default Optional<String> partMark() {
+    return Optional.of(flat().part().mark());
+  }
 
   default double lengthMm() {
     return flat().size(Axis.X).toMm();

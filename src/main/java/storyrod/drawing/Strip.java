@@ -4,11 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
-import storyrod.drawing.Drawing.Text;
-import storyrod.drawing.Drawing.TextStyle;
 import storyrod.words.Words;
 
 /**
@@ -34,7 +31,6 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Word
   /** Between what stands side by side. */
   private static final double GAP_MM = 5;
 
-  private static final double LINE_MM = 3.6;
   private static final double EDGE_MM = 1;
 
   Strip {
@@ -42,8 +38,8 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Word
   }
 
   /** The first cells row by row, as many in each as can be. */
-  private List<List<StripCell>> rows(int count) {
-    int rows = Math.ceilDiv(count, IN_A_ROW);
+  private List<List<StripCell>> rows(int count, int inARow) {
+    int rows = Math.ceilDiv(count, inARow);
     int columns = Math.ceilDiv(count, rows);
     List<List<StripCell>> all = new ArrayList<>();
     for (int i = 0; i < count; i += columns) {
@@ -52,23 +48,38 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Word
     return all;
   }
 
-  /** At no width the least height at which the cells can be made out. */
+  private static int inARow(double widthMm) {
+    return Strips.isNarrow(widthMm) ? 1 : IN_A_ROW;
+  }
+
+  private int least(double widthMm) {
+    return Strips.isNarrow(widthMm) ? 1 : Math.min(always, cells.size());
+  }
+
+  private Optional<CutFigure> beside(double widthMm) {
+    return beside.filter(any -> !Strips.isNarrow(widthMm));
+  }
+
+  /**
+   * At no width the least height at which the cells can be made out; in a column beside sentences
+   * what the first of them fills.
+   */
   double heightMm(double widthMm) {
-    int count = widthMm <= 0 ? Math.min(always, cells.size()) : cells.size();
-    double beside = this.beside.map(each -> each.size().heightMm()).orElse(0.0);
-    double high = heightMm(count, widthMm) + othersMm(count);
+    boolean isLeast = widthMm <= 0 || Strips.isNarrow(widthMm);
+    int count = isLeast ? least(widthMm) : cells.size();
+    double beside = beside(widthMm).map(each -> each.size().heightMm()).orElse(0.0);
+    double high = heightMm(rows(count, inARow(widthMm)), widthMm) + othersMm(count, widthMm);
     return widthMm <= 0 ? high : Math.max(high, Math.min(beside, MOST_MM));
   }
 
-  private double heightMm(int count, double widthMm) {
-    List<List<StripCell>> rows = rows(count);
+  private double heightMm(List<List<StripCell>> rows, double widthMm) {
     return rows.stream().mapToDouble(row -> heightMm(row, widthMm, rows.size())).sum();
   }
 
   private double heightMm(List<StripCell> row, double widthMm, int rows) {
     double least = row.stream().mapToDouble(StripCell::leastMm).max().orElse(0);
     double most = Math.max(least, rows == 1 ? MOST_MM : MOST_OF_SEVERAL_MM);
-    List<Double> widths = widths(row, widthMm, beside);
+    List<Double> widths = widths(row, widthMm, beside(widthMm));
     double height = 0;
     for (int i = 0; i < row.size() && widthMm > 0; i++) {
       height = Math.max(height, row.get(i).heightMm(widths.get(i)));
@@ -76,60 +87,63 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Word
     return Math.clamp(height, least, most);
   }
 
-  private double othersMm(int count) {
-    return others(count).size() * LINE_MM;
+  private double othersMm(int count, double widthMm) {
+    return others(count, widthMm).size() * SmallLines.LINE_MM;
   }
 
   /** The lines that name what is not drawn. */
-  private List<String> others(int count) {
+  private List<String> others(int count, double widthMm) {
     List<String> marks =
         cells.subList(count, cells.size()).stream().map(StripCell::mark).distinct().toList();
-    return Strips.others(marks, words);
+    List<String> lines = Strips.others(marks, words);
+    return Strips.isNarrow(widthMm) ? SmallLines.within(widthMm - 2 * EDGE_MM, lines) : lines;
   }
 
   /** How many cells a room has room for: all of them, or as many as full rows hold. */
-  private int drawn(double heightMm) {
-    int least = Math.min(always, cells.size());
-    int full = (cells.size() - 1) / IN_A_ROW * IN_A_ROW;
+  private int drawn(Size room) {
+    int inARow = inARow(room.widthMm());
+    int least = least(room.widthMm());
+    int full = (cells.size() - 1) / inARow * inARow;
     return IntStream.concat(
-            IntStream.of(cells.size()), IntStream.iterate(full, n -> n > least, n -> n - IN_A_ROW))
-        .filter(count -> heightMm(count, 0) + othersMm(count) <= heightMm + 1e-6)
+            IntStream.of(cells.size()), IntStream.iterate(full, n -> n > least, n -> n - inARow))
+        .filter(count -> leastMm(count, room.widthMm()) <= room.heightMm() + 1e-6)
         .findFirst()
         .orElse(least);
   }
 
-  /** The strip in a room: rows as high as they want to be, for what the room has. */
-  List<Element> in(Size room) {
-    int count = drawn(room.heightMm());
-    double high = room.heightMm() - othersMm(count);
-    Optional<CutFigure> shown = beside.filter(each -> each.size().heightMm() <= room.heightMm());
+  private double leastMm(int count, double widthMm) {
+    return heightMm(rows(count, inARow(widthMm)), 0) + othersMm(count, widthMm);
+  }
+
+  /**
+   * The strip in a room: rows as high as they want to be, for what the room has. Where that is more
+   * than these rows want and not enough for one more, the drawing is lower than its room.
+   */
+  Drawing drawn(String name, Size room) {
+    double wide = room.widthMm();
+    int count = drawn(room);
+    double high = room.heightMm() - othersMm(count, wide);
+    Optional<CutFigure> shown =
+        beside(wide).filter(each -> each.size().heightMm() <= room.heightMm());
     List<Element> elements = new ArrayList<>();
-    List<List<StripCell>> rows = rows(count);
-    double least = heightMm(count, 0);
-    double more = heightMm(count, room.widthMm()) - least;
+    List<List<StripCell>> rows = rows(count, inARow(wide));
+    double least = heightMm(rows, 0);
+    double more = heightMm(rows, wide) - least;
     double share = more <= 0 ? 0 : Math.clamp((high - least) / more, 0, 1);
     double top = 0;
     for (List<StripCell> row : rows) {
       double low = heightMm(row, 0, rows.size());
-      double bottom = top + low + share * (heightMm(row, room.widthMm(), rows.size()) - low);
-      elements.addAll(in(row, widths(row, room.widthMm(), shown), new Bounds(0, top, 0, bottom)));
+      double bottom = top + low + share * (heightMm(row, wide, rows.size()) - low);
+      elements.addAll(in(row, widths(row, wide, shown), new Bounds(0, top, 0, bottom)));
       top = bottom;
     }
-    elements.addAll(othersBelow(count, room));
-    shown.ifPresent(each -> elements.add(each.in(room)));
-    return elements;
-  }
-
-  private List<Element> othersBelow(int count, Size room) {
-    List<String> lines = others(count);
-    return IntStream.range(0, lines.size())
-        .<Element>mapToObj(
-            i -> {
-              double y = room.heightMm() - EDGE_MM - (lines.size() - 1 - i) * LINE_MM;
-              return new Text(
-                  TextStyle.SMALL, new At(EDGE_MM, y), Anchor.START, true, lines.get(i));
-            })
-        .toList();
+    double aside = shown.map(each -> each.size().heightMm()).orElse(0.0);
+    double filled = Math.max(top + othersMm(count, wide), aside);
+    Size size = new Size(wide, Math.min(room.heightMm(), filled));
+    At below = new At(EDGE_MM, size.heightMm() - EDGE_MM);
+    elements.addAll(SmallLines.endingAt(below, others(count, wide)));
+    shown.ifPresent(each -> elements.add(each.in(size)));
+    return new Drawing(name, wide, size.heightMm(), Optional.empty(), elements);
   }
 
   private static List<Element> in(List<StripCell> row, List<Double> widths, Bounds at) {

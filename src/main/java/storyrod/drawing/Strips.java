@@ -36,7 +36,15 @@ public final class Strips {
   /** So many marks of those that are not drawn stand in a line. */
   private static final int PER_LINE = 24;
 
+  /** No wider than this is the column beside sentences: there figures stand one below the other. */
+  private static final double NARROW_MM = 60;
+
   private Strips() {}
+
+  /** Whether a room is a column beside sentences. */
+  static boolean isNarrow(double widthMm) {
+    return widthMm > 0 && widthMm <= NARROW_MM;
+  }
 
   /** Whether the picture of a step, if it has one, is a strip. */
   public static boolean isFor(Step step) {

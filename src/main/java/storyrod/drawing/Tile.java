@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.List;
+import java.util.Optional;
 import storyrod.drawing.Drawing.Element;
 
 /**
@@ -8,6 +9,11 @@ import storyrod.drawing.Drawing.Element;
  * offcut on which it tries a finish.
  */
 sealed interface Tile permits PartTile, SheetTile, CoatsTile {
+  /** Of the part that it shows; empty of what is no part. */
+  default Optional<String> partMark() {
+    return Optional.empty();
+  }
+
   /** How wide it is for its height. */
   double shape();
 

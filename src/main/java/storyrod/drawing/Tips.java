@@ -51,7 +51,7 @@ final class Tips {
         ? seen.lines().outlines().stream()
             .max(Comparator.comparingDouble(Stroke::length))
             .map(longest -> new Candidate(fit.on(longest.at(0.5)), 0))
-        : largest(seen).map(this::candidate);
+        : largest(seen).map(region -> candidate(region, seen.lines().mouths()));
   }
 
   /** Empty where no region is seen. */
@@ -59,8 +59,8 @@ final class Tips {
     return seen.regions().stream().max(Comparator.comparingDouble(Region::areaMm2));
   }
 
-  private Candidate candidate(Region region) {
-    return new Candidate(fit.on(inside(region)), region.areaMm2());
+  private Candidate candidate(Region region, List<List<At>> holes) {
+    return new Candidate(fit.on(new FreeSpot(region, holes).on(fit)), region.areaMm2());
   }
 
   private static List<At> farApart(List<Candidate> same) {
@@ -77,15 +77,19 @@ final class Tips {
 
   /** A point well inside a region: its centre of gravity, unless that lies outside. */
   static At inside(Region region) {
-    LinearRing[] rings = region.rings().stream().map(Tips::ring).toArray(LinearRing[]::new);
-    LinearRing[] openings = java.util.Arrays.copyOfRange(rings, 1, rings.length);
-    Polygon polygon = FACTORY.createPolygon(rings[0], openings);
+    Polygon polygon = polygon(region);
     Coordinate centre = polygon.getCentroid().getCoordinate();
     Coordinate point =
         polygon.contains(FACTORY.createPoint(centre))
             ? centre
             : InteriorPointArea.getInteriorPoint(polygon);
     return new At(point.x, point.y);
+  }
+
+  static Polygon polygon(Region region) {
+    LinearRing[] rings = region.rings().stream().map(Tips::ring).toArray(LinearRing[]::new);
+    LinearRing[] openings = java.util.Arrays.copyOfRange(rings, 1, rings.length);
+    return FACTORY.createPolygon(rings[0], openings);
   }
 
   private static LinearRing ring(List<At> ring) {

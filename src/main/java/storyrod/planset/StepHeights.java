@@ -180,6 +180,23 @@ final class StepHeights {
     return cautions(step) + sentences(first, besideListsMm(), true);
   }
 
+  /** The same with a strip of some height below its lists. */
+  double withAside(Entry step, double stripMm) {
+    double side = smallSide(step) + stripMm + AROUND_PICTURE_MM;
+    return head(step, false) + 1 + Math.max(left(step, false), side) + signMm + below(false);
+  }
+
+  /** What its sentences leave to a strip below its lists. */
+  double asideMm(Entry step, double mostMm) {
+    double left = left(step, false) - smallSide(step) - AROUND_PICTURE_MM;
+    return Math.clamp(left, 0, mostMm);
+  }
+
+  /** The height of a strip that stands below the lists. */
+  private static double asideMm(Entry step) {
+    return step.asides().stream().mapToDouble(each -> each.heightMm() + AROUND_PICTURE_MM).sum();
+  }
+
   /** The height of what stands beside sentences where there are no lists. */
   static double besideMm(Entry step) {
     return step.beside().stream().mapToDouble(each -> each.heightMm() + AROUND_PICTURE_MM).sum();
@@ -245,7 +262,8 @@ final class StepHeights {
   }
 
   private double lines(Entry step) {
-    return hardware(step)
+    return asideMm(step)
+        + hardware(step)
         + settings(step, signMm > 0 && step.hasFields() ? MEASURED_MM : 0)
         + (step.text().tools().isEmpty() ? 0 : line("Tools " + tools(step)))
         + line("Time " + time(step));

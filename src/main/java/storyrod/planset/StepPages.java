@@ -71,7 +71,8 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    * A step.
    *
    * @param pictures none or one, of a step that puts something together
-   * @param strips none or one, of a step that works on boards or parts
+   * @param strips none or one, of a step that works on boards or parts; one as narrow as the lists
+   *     stands below these
    * @param beside none or one, for the column beside its sentences
    * @param partsInRow whether its parts stand in a row of marks, without names
    * @param firstColumn how many sentences stand in the first of two columns below the picture and
@@ -99,6 +100,16 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     public boolean hasFields() {
       int settings = text.settings().size();
       return settings > 1 && settings <= MOST_FIELDS && pictures.isEmpty();
+    }
+
+    /** Strips that stand above the sentences. */
+    public List<DrawingBox> above() {
+      return strips.stream().filter(each -> each.widthMm() > StepHeights.SIDE_MM).toList();
+    }
+
+    /** Strips as narrow as the lists, below which they stand. */
+    public List<DrawingBox> asides() {
+      return strips.stream().filter(each -> each.widthMm() <= StepHeights.SIDE_MM).toList();
     }
 
     private Entry inColumns(int first) {

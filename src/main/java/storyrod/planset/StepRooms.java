@@ -27,6 +27,9 @@ final class StepRooms {
   /** What is enough for a strip; higher it only fills a page that stays white. */
   private static final double ENOUGH_STRIP_MM = 32;
 
+  /** A strip below the lists is small, and so half as bad as none: a share of what is squared. */
+  private static final double BELOW_LISTS = 0.7;
+
   private static final double STEP_MM = 2;
   private static final double CLEARLY = 1.03;
 
@@ -54,10 +57,24 @@ final class StepRooms {
    *
    * @param widthMm the width of its picture's room
    * @param besideMm what it takes beside the room of its picture
+   * @param aside the room below its lists, for which its last height is
    */
-  private record Place(Packing.Item item, double widthMm, double besideMm) {
+  private record Place(Packing.Item item, double widthMm, double besideMm, Optional<Size> aside) {
+    Place(Packing.Item item, double widthMm, double besideMm) {
+      this(item, widthMm, besideMm, Optional.empty());
+    }
+
     double largestMm() {
       return item.heights().getFirst() - besideMm;
+    }
+
+    /** The room of its picture where it has one of its heights; empty where it has none. */
+    Optional<Size> room(int choice) {
+      if (aside.isPresent() && choice == item.heights().size() - 1) {
+        return aside;
+      }
+      double high = item.heights().get(choice) - besideMm;
+      return widthMm > 0 && high > 0 ? Optional.of(new Size(widthMm, high)) : Optional.empty();
     }
   }
 
@@ -69,11 +86,8 @@ final class StepRooms {
     for (Packing.Page page : Packing.pages(items, StepHeights.roomMm(paper), StepPages.MOST)) {
       for (int i = 0; i < page.choices().size(); i++) {
         int at = page.first() + i;
-        Place place = places.get(at);
-        double height = place.item().heights().get(page.choices().get(i)) - place.besideMm();
-        if (place.widthMm() > 0 && height > 0) {
-          rooms.put(wishes.get(at).step().number(), new Size(place.widthMm(), height));
-        }
+        int number = wishes.get(at).step().number();
+        places.get(at).room(page.choices().get(i)).ifPresent(room -> rooms.put(number, room));
       }
     }
     return rooms;
@@ -90,8 +104,8 @@ final class StepRooms {
   }
 
   /**
-   * A strip may shrink as long as it can be read, to what it fills at no width; it goes where no
-   * page has room for it or too much of one would stay white.
+   * A strip may shrink as long as it can be read, to what it fills at no width; it goes below the
+   * lists where no page has room for it above the sentences or too much of one would stay white.
    */
   private Place strip(Wish wish, DoubleUnaryOperator picture) {
     double text = texts.of(wish.step(), false) + wish.stageMm();
@@ -105,9 +119,24 @@ final class StepRooms {
     }
     heights.add(around + Math.min(least, most));
     heights.removeIf(height -> height > StepHeights.roomMm(paper));
-    heights.add(text);
-    return new Place(
-        new Packing.Item(heights, around + ENOUGH_STRIP_MM, wish.strip()), wide, around);
+    Optional<Size> aside = aside(wish, picture, around + Math.min(least, most));
+    heights.add(aside.map(room -> withAside(wish, room)).orElse(text));
+    double gone = wish.strip() * (aside.isPresent() ? BELOW_LISTS : 1);
+    Packing.Item item = new Packing.Item(heights, around + ENOUGH_STRIP_MM, gone);
+    return new Place(item, wide, around, aside);
+  }
+
+  /** What the sentences leave below the lists, or more where that is lower than above them. */
+  private Optional<Size> aside(Wish wish, DoubleUnaryOperator picture, double aboveMm) {
+    double needed = picture.applyAsDouble(StepHeights.SIDE_MM);
+    double left = texts.asideMm(wish.step(), MOST_SHARE * paper.textHeightMm());
+    Size room = new Size(StepHeights.SIDE_MM, Math.max(needed, left));
+    double most = Math.min(aboveMm, StepHeights.roomMm(paper));
+    return Optional.of(room).filter(each -> withAside(wish, each) < most);
+  }
+
+  private double withAside(Wish wish, Size room) {
+    return texts.withAside(wish.step(), room.heightMm()) + wish.stageMm();
   }
 
   /**

@@ -64,7 +64,7 @@ final class StepSlices {
         step.pictures().stream()
             .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_PICTURE_MM)
             .sum();
-    return step.strips().stream()
+    return step.above().stream()
             .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_STRIP_MM)
             .sum()
         + pictures;

@@ -64,6 +64,20 @@ class CutPictureTest {
     assertEquals(List.of(), without);
   }
 
+  /** What a row of parts has no use for stays to the sentences below it. */
+  @TestFactory
+  List<DynamicTest> noPictureIsHigherThanItsParts() {
+    return AllProjects.each(
+        sample ->
+            pictures(sample.set())
+                .forEach(
+                    picture -> {
+                      double wanted = picture.heightMm(180);
+                      Drawing drawn = picture.drawn(new Size(180, wanted + 40));
+                      assertEquals(wanted, drawn.heightMm(), 1e-6, drawn.name());
+                    }));
+  }
+
   /** Mortises in the bottom of a groove are seen too, such as those of door stiles. */
   @TestFactory
   List<DynamicTest> whatIsTakenOffIsSeen() {
