@@ -1,6 +1,6 @@
 <#-- What to buy. Gets: shopping.boards (stock, boughtAs, net, onHand, wastePercent, toBuy, cost), .sheets
      (stock, size, count, cost), .items (item, note, count, packSize, packs, cost), .supplies (rows: product, area, takes,
-     soldIn, cans, cost; ranges: whether an amount is one), .total, .complete, .currency of all costs or empty; .besides.sentence: what the steps use up besides, or empty; breaks (boards, sheets,
+     soldIn, cans, cost; ranges: whether an amount is one), .total, .currency of all costs or empty; .below(prices): the keys of what is said below it; .besides.sentence: what the steps use up besides, or empty; breaks (boards, sheets,
      items, supplies), which of them begin a page; edition.prices, whether costs are printed. -->
 <#import "/frame/macros.ftl" as frame>
 <#assign cost = shopping.currency?has_content?then(say('column.cost.in', shopping.currency), say('column.cost'))>
@@ -64,8 +64,6 @@
 <#if edition.prices && shopping.total?has_content>
 <table class="list"><tbody><tr class="total"><td><#if shopping.currency?has_content>${say('shopping.total.in', shopping.currency)}<#else>${say('shopping.total')}</#if></td><td class="figure last">${shopping.total}</td></tr></tbody></table>
 </#if>
-<#assign below = []>
-<#if edition.prices && shopping.total?has_content><#assign below = [say('shopping.tax')]><#if !shopping.complete><#assign below += [say('shopping.incomplete')]></#if></#if>
-<#if shopping.boards?has_content><#assign below += [say('shopping.allowance')]></#if>
-<#if below?has_content><p class="quiet small">${below?join(' ')}</p></#if>
+<#assign below = shopping.below(edition.prices)>
+<#if below?has_content><p class="quiet small"><#list below as key>${say(key)}<#sep> </#list></p></#if>
 </div>

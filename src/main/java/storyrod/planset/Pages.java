@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.description.ItemEntry;
 import storyrod.drawing.Exploded;
@@ -80,7 +81,9 @@ record Pages(
                     shopping,
                     hardware,
                     texts.say("cutlist.lead", print.units()),
-                    shopping.below(texts))
+                    shopping.below(print.edition().is("prices")).stream()
+                        .map(texts::say)
+                        .collect(Collectors.joining(" ")))
                 .in(print.edition()));
     Pages pages =
         new Pages(

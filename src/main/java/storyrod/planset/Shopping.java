@@ -79,19 +79,24 @@ public record Shopping(
   /** An item of hardware, by packs; {@code note} goes on where its name ends, or is empty. */
   public record Item(String item, String note, int count, int packSize, int packs, String cost) {}
 
-  /** What stands below all of it: of taxes, of costs that are not known, of what boards leave. */
-  String below(Texts texts) {
+  /**
+   * The keys of what stands below all of it: of taxes, of costs that are not known, of what boards
+   * leave.
+   *
+   * @param prices whether costs are printed
+   */
+  public List<String> below(boolean prices) {
     List<String> said = new ArrayList<>();
-    if (!total.isEmpty()) {
-      said.add(texts.say("shopping.tax"));
+    if (prices && !total.isEmpty()) {
+      said.add("shopping.tax");
     }
-    if (!total.isEmpty() && !complete) {
-      said.add(texts.say("shopping.incomplete"));
+    if (prices && !total.isEmpty() && !complete) {
+      said.add("shopping.incomplete");
     }
     if (!boards.isEmpty()) {
-      said.add(texts.say("shopping.allowance"));
+      said.add("shopping.allowance");
     }
-    return String.join(" ", said);
+    return said;
   }
 
   static Shopping of(PlanSet set, Texts texts) {
