@@ -28,6 +28,11 @@ record BlankFigure(Mark of, Piece piece) implements StripCell {
   }
 
   @Override
+  public List<String> captions() {
+    return List.of();
+  }
+
+  @Override
   public double shape() {
     return of.shown().finishedLength().toMm() / piece.blankWidth(of.shown()).toMm();
   }

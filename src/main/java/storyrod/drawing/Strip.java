@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
+import storyrod.drawing.Drawing.TextStyle;
 import storyrod.words.Words;
 
 /**
@@ -157,15 +158,58 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Word
     return elements;
   }
 
-  /** The widths of the cells of a row: longer ones take more. */
+  /**
+   * The widths of the cells of a row: longer ones take more, but none less than its captions do, if
+   * the row has room for all of these.
+   */
   private static List<Double> widths(
       List<StripCell> row, double widthMm, Optional<CutFigure> beside) {
     double room =
         widthMm
             - (row.size() - 1) * GAP_MM
             - beside.map(each -> each.size().widthMm() + GAP_MM).orElse(0.0);
-    double all = row.stream().mapToDouble(Strip::weight).sum();
-    return row.stream().map(each -> room * weight(each) / all).toList();
+    List<StripCell> slim = List.of();
+    List<StripCell> next = slimmer(row, slim, room);
+    while (next.size() > slim.size() && next.size() < row.size()) {
+      slim = next;
+      next = slimmer(row, slim, room);
+    }
+    List<StripCell> asSlimAsCaptions = next.size() < row.size() ? slim : List.of();
+    return row.stream().map(each -> width(each, row, asSlimAsCaptions, room)).toList();
+  }
+
+  /** The cells that are slimmer than their captions while some are as wide as these. */
+  private static List<StripCell> slimmer(
+      List<StripCell> row, List<StripCell> asSlimAsCaptions, double room) {
+    return row.stream()
+        .filter(
+            each ->
+                asSlimAsCaptions.contains(each)
+                    || width(each, row, asSlimAsCaptions, room) < captionsMm(each))
+        .toList();
+  }
+
+  private static double width(
+      StripCell cell, List<StripCell> row, List<StripCell> asSlimAsCaptions, double room) {
+    if (asSlimAsCaptions.contains(cell)) {
+      return captionsMm(cell);
+    }
+    double taken = asSlimAsCaptions.stream().mapToDouble(Strip::captionsMm).sum();
+    double all =
+        row.stream()
+            .filter(each -> !asSlimAsCaptions.contains(each))
+            .mapToDouble(Strip::weight)
+            .sum();
+    return (room - taken) * weight(cell) / all;
+  }
+
+  private static double captionsMm(StripCell cell) {
+    double widest =
+        cell.captions().stream()
+            .mapToDouble(each -> TextSetting.of(TextStyle.SMALL, each).width())
+            .max()
+            .orElse(0);
+    return widest + 2 * EDGE_MM;
   }
 
   private static double weight(StripCell cell) {

@@ -8,6 +8,9 @@ sealed interface StripCell permits CutPart, BoardFigure, BlankFigure, MillFigure
   /** Of the part that it shows. */
   String mark();
 
+  /** What stands below it, line by line. */
+  List<String> captions();
+
   /** How wide it is for its height. */
   double shape();
 
