@@ -95,7 +95,7 @@ record MillFigure(
   }
 
   private double aroundMm(double widthMm) {
-    double below = isBeside() ? 0 : below(widthMm).size() * SmallLines.LINE_MM;
+    double below = isBeside(widthMm) ? 0 : below(widthMm).size() * SmallLines.LINE_MM;
     return 2 * NUMBERS_MM + 2 * EDGE_MM + below;
   }
 
@@ -104,7 +104,10 @@ record MillFigure(
   }
 
   /** Whether the captions have room at the right of the end. */
-  private boolean isBeside() {
+  private boolean isBeside(double widthMm) {
+    if (Strips.isNarrow(widthMm)) {
+      return false;
+    }
     double widest =
         captions.stream()
             .mapToDouble(each -> TextSetting.of(TextStyle.SMALL, each).width())
@@ -164,7 +167,7 @@ record MillFigure(
     all.add(balloon(cell, board));
     List<String> lines = below(cell.width());
     At beside = new At(blank.right() + SIZES_MM, blank.middle().y() + SmallLines.LINE_MM);
-    all.addAll(SmallLines.endingAt(isBeside() ? beside : below(cell), lines));
+    all.addAll(SmallLines.endingAt(isBeside(cell.width()) ? beside : below(cell), lines));
     return all;
   }
 
