@@ -37,6 +37,9 @@ final class BoardPicture implements PicturedStep {
   /** What the longest blank takes that is looked for in a board, beside its balloon in a third. */
   private static final double CHOSEN_MM = 38;
 
+  /** What its caption takes at most: a third of the narrowest paper, less what is between. */
+  private static final double CAPTION_MM = 50;
+
   /** A panel with what is cut off it: any lower it says no more than its sizes do. */
   private static final double LEAST_PANEL_MM = 44;
 
@@ -184,7 +187,7 @@ final class BoardPicture implements PicturedStep {
                 same.size() * piece.blanks(part),
                 size(plan, notation),
                 notation.format().format(thick));
-    return new BoardFigure(plan, notation, List.of(caption));
+    return new BoardFigure(plan, notation, SmallLines.within(CAPTION_MM, List.of(caption)));
   }
 
   private static String size(BoardPlan plan, Notation notation) {

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
@@ -14,6 +15,9 @@ final class SmallLines {
   /** From one line to the next. */
   static final double LINE_MM = 3.6;
 
+  /** Between words; a fraction stays with its whole number, and what is in brackets with both. */
+  private static final Pattern WORDS = Pattern.compile(" (?!\\d+/\\d|\\[)");
+
   private SmallLines() {}
 
   /** Texts in lines of some width in mm at most, but for a word that is wider. */
@@ -23,7 +27,7 @@ final class SmallLines {
 
   private static List<String> within(double widthMm, String text) {
     List<String> lines = new ArrayList<>();
-    for (String word : text.split(" ")) {
+    for (String word : WORDS.split(text)) {
       String longer = lines.isEmpty() ? word : lines.getLast() + " " + word;
       boolean fits = TextSetting.of(TextStyle.SMALL, longer).width() <= widthMm;
       if (fits && !lines.isEmpty()) {

@@ -6,7 +6,6 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -14,6 +13,7 @@ import java.util.stream.Stream;
 import storyrod.drawing.Drawing;
 import storyrod.drawing.Packing;
 import storyrod.drawing.SawnAlike;
+import storyrod.measure.Length;
 import storyrod.planset.CutReplay.Result;
 import storyrod.planset.CutReplay.Step;
 
@@ -189,9 +189,11 @@ public record Layouts(List<Stock> stocks) {
   }
 
   /** The room for a drawing below the headings of a sheet, above so many cuts. */
-  static double roomMm(int cuts, Paper paper) {
+  static double roomMm(int cuts, Texts texts, Paper paper) {
     double heads = TableHeights.H2_MM + TableHeights.LINE_MM + TableHeights.H3_MM;
-    return paper.roomMm() - heads - BELOW_MM - tableMm(Math.ceilDiv(cuts, COLUMNS));
+    double row = TableHeights.row(List.of(TableHeights.size(texts.length(Length.mm(1)))));
+    double table = TableHeights.ROW_MM + Math.ceilDiv(cuts, COLUMNS) * row;
+    return paper.roomMm() - heads - BELOW_MM - table;
   }
 
   private static String heading(SawnStock stock, SawnAlike sheet, Texts texts) {
@@ -214,12 +216,14 @@ public record Layouts(List<Stock> stocks) {
   }
 
   private static double tableMm(List<List<Cut>> columns) {
-    OptionalInt rows = columns.stream().mapToInt(List::size).max();
-    return rows.isPresent() ? tableMm(rows.getAsInt()) : 0;
+    return columns.stream()
+        .mapToDouble(rows -> TableHeights.ROW_MM + TableHeights.rows(rows, Layouts::mayWrap))
+        .max()
+        .orElse(0);
   }
 
-  private static double tableMm(int rows) {
-    return (rows + 1) * TableHeights.ROW_MM;
+  private static List<TableHeights.Cell> mayWrap(Cut cut) {
+    return List.of(TableHeights.size(cut.fence()));
   }
 
   private static List<Cut> cuts(SawnStock stock, SawnAlike sheet, Texts texts) {

@@ -92,7 +92,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Size layout(int cuts) {
-    double alone = Layouts.roomMm(cuts, paper);
+    double alone = Layouts.roomMm(cuts, sheet.texts(), paper);
     return new Size(paper.textWidthMm(), Math.max(layout().heightMm(), alone));
   }
 
