@@ -98,7 +98,10 @@ final class Moves {
   private Entry entry(Unit unit, List<String> scope) {
     for (Step step : plan.steps()) {
       boolean brings = step.newParts().stream().anyMatch(unit.parts()::contains);
-      if (brings && staysIn(scope, step) && meetsOthers(unit, scope, step)) {
+      if (brings
+          && staysIn(scope, step)
+          && meetsOthers(unit, scope, step)
+          && !isOnlyBuilt(unit, step)) {
         return new Entry(step.number(), tier(unit, step), out(unit, step));
       }
     }
@@ -130,6 +133,22 @@ final class Moves {
     return Stream.concat(step.standing().stream(), step.newParts().stream())
             .anyMatch(part -> scope.contains(part) && !unit.parts().contains(part))
         || unit.parts().size() == 1;
+  }
+
+  /** Whether all that a step does to a unit is to build it, be it beside others of its kind. */
+  private static boolean isOnlyBuilt(Unit unit, Step step) {
+    List<Joint> own =
+        step.operations().stream()
+            .flatMap(each -> each.joints().stream())
+            .filter(
+                joint ->
+                    unit.parts().contains(joint.first()) || unit.parts().contains(joint.second()))
+            .toList();
+    return !own.isEmpty()
+        && own.stream()
+            .allMatch(
+                joint ->
+                    unit.parts().contains(joint.first()) && unit.parts().contains(joint.second()));
   }
 
   /** The tier of a step in which a unit comes, from 1 on; 0 if it lies ready for others. */
