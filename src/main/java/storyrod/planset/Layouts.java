@@ -22,7 +22,7 @@ public record Layouts(List<Stock> stocks) {
   private static final int COLUMNS = 2;
   private static final double BELOW_MM = 4;
   private static final double BELOW_BAR_MM = 0.5;
-  private static final double LEAST_DRAWING_MM = 60;
+  static final double LEAST_DRAWING_MM = 60;
 
   public Layouts {
     stocks = List.copyOf(stocks);

@@ -93,7 +93,7 @@ public final class PageRooms implements Rooms {
   @Override
   public Size layout(int cuts) {
     double alone = Layouts.roomMm(cuts, sheet.texts(), paper);
-    return new Size(paper.textWidthMm(), Math.max(layout().heightMm(), alone));
+    return new Size(paper.textWidthMm(), Math.max(Layouts.LEAST_DRAWING_MM, alone));
   }
 
   @Override
