@@ -128,7 +128,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Size besideSentences() {
-    return new Size(StepHeights.SIDE_MM, StepSlices.besideMm(paper));
+    return new Size(StepEntry.SIDE_MM, StepSlices.besideMm(paper));
   }
 
   @Override

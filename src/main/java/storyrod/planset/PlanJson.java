@@ -193,7 +193,7 @@ final class PlanJson {
         .toList();
   }
 
-  private Map<String, Object> step(StepPages.StageGroup stage, StepPages.Entry entry) {
+  private Map<String, Object> step(StepPages.StageGroup stage, StepEntry entry) {
     Step step = set.build().steps().get(entry.number() - 1);
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("number", step.number());

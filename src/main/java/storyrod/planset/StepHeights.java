@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import storyrod.planset.StepPages.Entry;
 
 /**
  * The height that a step takes on its page beside its picture. The measures are those of the style
@@ -35,7 +34,6 @@ final class StepHeights {
   /** Below a step with a picture; at the end of a page it may be cut short. */
   static final double BELOW_MM = 6.5;
 
-  static final double SIDE_MM = 54;
   private static final double GUTTER_MM = 8;
   static final double BLOCK_MM = 6.6;
   private static final double ROW_MM = 1.6;
@@ -60,7 +58,7 @@ final class StepHeights {
   }
 
   /** A step without its picture and without its stage's heading. */
-  double of(Entry step, boolean pictured) {
+  double of(StepEntry step, boolean pictured) {
     double side = pictured ? side(step) : smallSide(step);
     return head(step, pictured)
         + 1
@@ -73,7 +71,7 @@ final class StepHeights {
    * A step of which the sentences stand in two columns below the picture and the lists beside it,
    * without these two and without its stage's heading.
    */
-  double inColumns(Entry step) {
+  double inColumns(StepEntry step) {
     double cautions = cautions(step, widthMm);
     return head(step, true)
         + cautions
@@ -84,7 +82,7 @@ final class StepHeights {
   }
 
   /** The same with the lists, as low as it can be: no picture is higher than they are. */
-  double listsInColumns(Entry step) {
+  double listsInColumns(StepEntry step) {
     return AROUND_PICTURE_MM + inColumns(step) + lists(step) - BELOW_MM;
   }
 
@@ -92,27 +90,27 @@ final class StepHeights {
    * Names of parts give way where only without them the lists have room beside a picture, or on the
    * first page of a step that needs more.
    */
-  Entry fitting(Entry named) {
-    Entry row = named.inRow();
+  StepEntry fitting(StepEntry named) {
+    StepEntry row = named.inRow();
     return isTooHigh(named) && (!isTooHigh(row) || beginning(named) > roomMm) ? row : named;
   }
 
-  private boolean isTooHigh(Entry step) {
+  private boolean isTooHigh(StepEntry step) {
     return listsInColumns(step) > heightMm;
   }
 
   /** A title and the lists below, where all else stands beside these. */
-  private double beginning(Entry step) {
+  private double beginning(StepEntry step) {
     return besideLists(step) + lists(step);
   }
 
   /** What stands above and below the lists of a step of which all else stands beside them. */
-  double besideLists(Entry step) {
+  double besideLists(StepEntry step) {
     return head(step, true) + 1 + below(true);
   }
 
   /** How many of the sentences make the first of two columns, so that both are as low as can be. */
-  int firstColumn(Entry step) {
+  int firstColumn(StepEntry step) {
     return IntStream.rangeClosed(1, Math.max(1, step.text().sentences().size()))
         .boxed()
         .min(Comparator.comparingDouble(first -> columns(step, first)))
@@ -120,16 +118,16 @@ final class StepHeights {
   }
 
   /** The height of the lists that stand beside a picture. */
-  double lists(Entry step) {
+  double lists(StepEntry step) {
     return side(step);
   }
 
   /** The width of a picture with lists beside it. */
   double besideListsMm() {
-    return widthMm - SIDE_MM - GUTTER_MM;
+    return widthMm - StepEntry.SIDE_MM - GUTTER_MM;
   }
 
-  private double columns(Entry step, int most) {
+  private double columns(StepEntry step, int most) {
     List<String> sentences = step.text().sentences();
     int first = Math.min(most, sentences.size());
     double width = (widthMm - GUTTER_MM) / 2;
@@ -163,47 +161,47 @@ final class StepHeights {
   }
 
   /** The height of number and title. */
-  double head(Entry step, boolean pictured) {
+  double head(StepEntry step, boolean pictured) {
     TextMeasure measure = pictured && !step.text().hasLongTitle() ? TITLE : SMALL_TITLE;
     double title = measure.heightMm(step.text().title(), widthMm - 24) - measure.lineMm();
     return (pictured ? NUMBER_MM : SMALL_NUMBER_MM) + title + HEAD_PADDING_MM;
   }
 
-  private double left(Entry step, boolean pictured) {
+  private double left(StepEntry step, boolean pictured) {
     double width = besideListsMm();
     return cautions(step, width) + sentences(step.text().sentences(), width, pictured);
   }
 
   /** The height of the cautions and the first sentence beside the lists. */
-  double firstWords(Entry step) {
+  double firstWords(StepEntry step) {
     List<String> first = step.text().sentences().stream().limit(1).toList();
     return cautions(step) + sentences(first, besideListsMm(), true);
   }
 
   /** The same with a strip of some height below its lists. */
-  double withAside(Entry step, double stripMm) {
+  double withAside(StepEntry step, double stripMm) {
     double side = smallSide(step) + stripMm + AROUND_PICTURE_MM;
     return head(step, false) + 1 + Math.max(left(step, false), side) + signMm + below(false);
   }
 
   /** What its sentences leave to a strip below its lists. */
-  double asideMm(Entry step, double mostMm) {
+  double asideMm(StepEntry step, double mostMm) {
     double left = left(step, false) - smallSide(step) - AROUND_PICTURE_MM;
     return Math.clamp(left, 0, mostMm);
   }
 
   /** The height of a strip that stands below the lists. */
-  private static double asideMm(Entry step) {
+  private static double asideMm(StepEntry step) {
     return step.asides().stream().mapToDouble(each -> each.heightMm() + AROUND_PICTURE_MM).sum();
   }
 
   /** The height of what stands beside sentences where there are no lists. */
-  static double besideMm(Entry step) {
+  static double besideMm(StepEntry step) {
     return step.beside().stream().mapToDouble(each -> each.heightMm() + AROUND_PICTURE_MM).sum();
   }
 
   /** How much higher a step on one page gets if that stands below its lists; 0 if it has room. */
-  double moreBesideMm(Entry step) {
+  double moreBesideMm(StepEntry step) {
     boolean pictured = !step.pictures().isEmpty();
     double lists = pictured ? side(step) : smallSide(step);
     double room =
@@ -214,11 +212,11 @@ final class StepHeights {
   }
 
   /** The height of the cautions beside the lists. */
-  double cautions(Entry step) {
+  double cautions(StepEntry step) {
     return cautions(step, besideListsMm());
   }
 
-  private static double cautions(Entry step, double width) {
+  private static double cautions(StepEntry step, double width) {
     double cautions =
         step.text().cautions().stream()
             .mapToDouble(each -> TEXT.heightMm("CAUTION " + each, width - 8) + 0.8)
@@ -234,15 +232,15 @@ final class StepHeights {
     return TEXT.heightMm(sentence, width - 8) + (pictured ? 1.5 : 0.7);
   }
 
-  private double side(Entry step) {
+  private double side(StepEntry step) {
     return parts(step)
         + hardware(step)
-        + block(SMALL.heightMm(tools(step), SIDE_MM))
+        + block(SMALL.heightMm(tools(step), StepEntry.SIDE_MM))
         + settings(step)
-        + block(SMALL.heightMm(time(step), SIDE_MM));
+        + block(SMALL.heightMm(time(step), StepEntry.SIDE_MM));
   }
 
-  private double smallSide(Entry step) {
+  private double smallSide(StepEntry step) {
     double parts =
         step.sizes().isEmpty()
             ? line("Parts " + marks(step))
@@ -252,16 +250,16 @@ final class StepHeights {
   }
 
   /** The height of the lists beside small sentences where the sizes stand below. */
-  double sideWithoutSizes(Entry step) {
+  double sideWithoutSizes(StepEntry step) {
     return (step.sizes().isEmpty() ? line("Parts " + marks(step)) : 0) + lines(step);
   }
 
   /** The height of a row of sizes. */
-  double sizes(List<StepPages.SizeRow> row) {
+  double sizes(List<StepEntry.SizeRow> row) {
     return row.stream().mapToDouble(each -> size(each.size())).max().orElse(0) + SMALL_ROW_MM;
   }
 
-  private double lines(Entry step) {
+  private double lines(StepEntry step) {
     return asideMm(step)
         + hardware(step)
         + settings(step, signMm > 0 && step.hasFields() ? MEASURED_MM : 0)
@@ -269,35 +267,35 @@ final class StepHeights {
         + line("Time " + time(step));
   }
 
-  private static double hardware(Entry step) {
+  private static double hardware(StepEntry step) {
     return block(step.hardware().stream().mapToDouble(row -> row(row.item(), 31)).sum());
   }
 
-  private static double settings(Entry step) {
+  private static double settings(StepEntry step) {
     return settings(step, 0);
   }
 
   /** The settings, each with some room below it. */
-  private static double settings(Entry step, double belowMm) {
+  private static double settings(StepEntry step, double belowMm) {
     List<StepText.SettingText> settings = step.text().settings();
     return block(settings.stream().mapToDouble(each -> setting(each) + belowMm).sum());
   }
 
-  private static String tools(Entry step) {
+  private static String tools(StepEntry step) {
     return String.join("; ", step.text().tools());
   }
 
-  private static String time(Entry step) {
+  private static String time(StepEntry step) {
     return step.working() + " of work, then wait " + step.waiting() + ".";
   }
 
   private static double line(String text) {
-    return SMALL.heightMm(text, SIDE_MM) + 1.6;
+    return SMALL.heightMm(text, StepEntry.SIDE_MM) + 1.6;
   }
 
   private static double setting(StepText.SettingText setting) {
     String name = setting.mark() + "  " + setting.name();
-    return Math.max(row(name, SIDE_MM - 20.5), size(setting.value()) + ROW_MM);
+    return Math.max(row(name, StepEntry.SIDE_MM - 20.5), size(setting.value()) + ROW_MM);
   }
 
   /** In both units what stands in brackets takes a line of its own. */
@@ -305,13 +303,13 @@ final class StepHeights {
     return SMALL.lineMm() * (printed.contains(" [") ? 2 : 1);
   }
 
-  private static double parts(Entry step) {
+  private static double parts(StepEntry step) {
     return step.partsInRow()
-        ? block(SMALL.heightMm(marks(step), SIDE_MM))
+        ? block(SMALL.heightMm(marks(step), StepEntry.SIDE_MM))
         : block(step.parts().stream().mapToDouble(part -> row(part.title(), 31)).sum());
   }
 
-  private static String marks(Entry step) {
+  private static String marks(StepEntry step) {
     return step.parts().stream()
         .map(part -> part.mark() + " × " + part.count() + ", ")
         .collect(Collectors.joining());

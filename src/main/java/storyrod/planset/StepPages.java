@@ -23,6 +23,9 @@ import storyrod.piece.HardwareUse;
 import storyrod.piece.Joint.ItemCount;
 import storyrod.piece.Mark;
 import storyrod.piece.Piece;
+import storyrod.planset.StepEntry.HardwareRow;
+import storyrod.planset.StepEntry.PartRow;
+import storyrod.planset.StepEntry.SizeRow;
 import storyrod.planset.StepText.SettingText;
 
 /** The steps, grouped by stage, and the same steps set on pages. */
@@ -32,9 +35,6 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   /** So many steps share a page at most. */
   static final int MOST = 4;
-
-  /** So many checks of a step get a field each at most. */
-  static final int MOST_FIELDS = 6;
 
   public StepPages {
     stages = List.copyOf(stages);
@@ -50,7 +50,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    * @param opens the stage that begins with this step, none or one
    * @param slice what of the step stands there
    */
-  public record Placed(Entry step, List<StageGroup> opens, StepSlice slice) {
+  public record Placed(StepEntry step, List<StageGroup> opens, StepSlice slice) {
     private double heightMm() {
       return slice.heightMm();
     }
@@ -65,80 +65,10 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   }
 
   /** Steps in a row of one stage; {@code number} counts the groups from 1. */
-  public record StageGroup(int number, String title, List<Entry> steps) {}
-
-  /**
-   * A step.
-   *
-   * @param pictures none or one, of a step that puts something together
-   * @param strips none or one, of a step that works on boards or parts; one as narrow as the lists
-   *     stands below these
-   * @param beside none or one, for the column beside its sentences
-   * @param partsInRow whether its parts stand in a row of marks, without names
-   * @param firstColumn how many sentences stand in the first of two columns below the picture and
-   *     the lists beside it; 0 where the lists stand beside the sentences
-   * @param working the working time in words
-   * @param waiting the waiting time in words, or empty
-   */
-  public record Entry(
-      int number,
-      StepText text,
-      List<DrawingBox> pictures,
-      List<DrawingBox> strips,
-      List<DrawingBox> beside,
-      List<PartRow> parts,
-      List<SizeRow> sizes,
-      List<HardwareRow> hardware,
-      boolean partsInRow,
-      int firstColumn,
-      String working,
-      String waiting) {
-    /**
-     * Whether each of its settings and checks gets a field for what was measured, where steps are
-     * signed: beside sentences alone there is room for a few.
-     */
-    public boolean hasFields() {
-      int settings = text.settings().size();
-      return settings > 1 && settings <= MOST_FIELDS && pictures.isEmpty();
-    }
-
-    /** Strips that stand above the sentences. */
-    public List<DrawingBox> above() {
-      return strips.stream().filter(each -> each.widthMm() > StepHeights.SIDE_MM).toList();
-    }
-
-    /** Strips as narrow as the lists, below which they stand. */
-    public List<DrawingBox> asides() {
-      return strips.stream().filter(each -> each.widthMm() <= StepHeights.SIDE_MM).toList();
-    }
-
-    private Entry inColumns(int first) {
-      return with(partsInRow, first);
-    }
-
-    /** The same step with its parts in a row of marks. */
-    Entry inRow() {
-      return with(true, firstColumn);
-    }
-
-    private Entry with(boolean row, int first) {
-      return new Entry(
-          number, text, pictures, strips, beside, parts, sizes, hardware, row, first, working,
-          waiting);
-    }
-  }
-
-  /** A part to be cut to size: how many, and its length and width as printed. */
-  public record SizeRow(String mark, String count, String size) {}
-
-  /** A part of a step: its mark, its name, and how many come or that it stands already. */
-  public record PartRow(String mark, String title, String count) {}
-
-  /** An item used up in a step. */
-  public record HardwareRow(String mark, String item, int count) {}
+  public record StageGroup(int number, String title, List<StepEntry> steps) {}
 
   /** All steps, stage after stage. */
-  List<Entry> all() {
+  List<StepEntry> all() {
     return stages.stream().flatMap(stage -> stage.steps().stream()).toList();
   }
 
@@ -152,12 +82,12 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   static StepPages of(PlanSet set, Sheet sheet) {
     List<StageGroup> groups = new ArrayList<>();
-    List<Entry> entries = new ArrayList<>();
+    List<StepEntry> entries = new ArrayList<>();
     List<Step> steps = set.build().steps().stream().filter(sheet.print().chosen()::has).toList();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
       Shown shown = new Shown(picture(set, step, sheet.paper()), slides(set, step));
-      Entry entry = entry(set.piece(), step, shown, sheet);
+      StepEntry entry = entry(set.piece(), step, shown, sheet);
       entries.add(arranged(entry, new StepHeights(sheet.print())));
       if (i + 1 == steps.size() || !steps.get(i + 1).stage().equals(step.stage())) {
         String title = stageTitle(step.stage(), sheet.texts());
@@ -169,7 +99,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   }
 
   /** A step whose picture was drawn for a place beside the lists gets its sentences in columns. */
-  private static Entry arranged(Entry step, StepHeights heights) {
+  private static StepEntry arranged(StepEntry step, StepHeights heights) {
     return step.pictures().stream().anyMatch(each -> each.widthMm() <= heights.besideListsMm())
         ? step.inColumns(heights.firstColumn(step))
         : step;
@@ -180,7 +110,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     List<StageGroup> stageOf = new ArrayList<>();
     StepHeights heights = new StepHeights(print);
     for (StageGroup stage : stages) {
-      for (Entry step : stage.steps()) {
+      for (StepEntry step : stage.steps()) {
         boolean opens = step == stage.steps().getFirst();
         for (StepSlice slice : StepSlices.of(step, heights, opens ? StepHeights.STAGE_MM : 0)) {
           placed.add(new Placed(step, opens && slice.begins() ? List.of(stage) : List.of(), slice));
@@ -258,13 +188,13 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty());
   }
 
-  static Entry entry(Piece piece, Step step, Shown shown, Sheet sheet) {
+  static StepEntry entry(Piece piece, Step step, Shown shown, Sheet sheet) {
     Texts texts = sheet.texts();
     StepText text = sheet.wording().of(step);
     List<PartRow> parts = parts(piece, step, texts);
     List<SizeRow> sizes = sizes(piece, step, parts, texts);
-    Entry named =
-        new Entry(
+    StepEntry named =
+        new StepEntry(
             step.number(),
             withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
             shown.picture().filter(any -> !Strips.isFor(step)).stream().toList(),

@@ -50,7 +50,7 @@ final class StepRooms {
    *     picture is no strip
    */
   record Wish(
-      StepPages.Entry step, double stageMm, Optional<DoubleUnaryOperator> picture, double strip) {}
+      StepEntry step, double stageMm, Optional<DoubleUnaryOperator> picture, double strip) {}
 
   /**
    * A step that takes its place.
@@ -128,9 +128,9 @@ final class StepRooms {
 
   /** What the sentences leave below the lists, or more where that is lower than above them. */
   private Optional<Size> aside(Wish wish, DoubleUnaryOperator picture, double aboveMm) {
-    double needed = picture.applyAsDouble(StepHeights.SIDE_MM);
+    double needed = picture.applyAsDouble(StepEntry.SIDE_MM);
     double left = texts.asideMm(wish.step(), MOST_SHARE * paper.textHeightMm());
-    Size room = new Size(StepHeights.SIDE_MM, Math.max(needed, left));
+    Size room = new Size(StepEntry.SIDE_MM, Math.max(needed, left));
     double most = Math.min(aboveMm, StepHeights.roomMm(paper));
     return Optional.of(room).filter(each -> withAside(wish, each) < most);
   }

@@ -3,8 +3,7 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import storyrod.planset.StepPages.Entry;
-import storyrod.planset.StepPages.SizeRow;
+import storyrod.planset.StepEntry.SizeRow;
 
 /**
  * Breaks a step that is higher than a page into what stands on each of its pages: its sentences run
@@ -22,12 +21,12 @@ final class StepSlices {
 
   private static final double STEP_MM = 4;
 
-  private final Entry step;
+  private final StepEntry step;
   private final StepHeights heights;
   private final double stageMm;
   private final boolean pictured;
 
-  private StepSlices(Entry step, StepHeights heights, double stageMm) {
+  private StepSlices(StepEntry step, StepHeights heights, double stageMm) {
     this.step = step;
     this.heights = heights;
     this.stageMm = stageMm;
@@ -39,7 +38,7 @@ final class StepSlices {
    *
    * @param stageMm the height of its stage's heading, if it stands under one
    */
-  static List<StepSlice> of(Entry step, StepHeights heights, double stageMm) {
+  static List<StepSlice> of(StepEntry step, StepHeights heights, double stageMm) {
     double whole = height(step, heights) + stageMm;
     return heights.isOnePage(whole, !step.pictures().isEmpty())
         ? List.of(StepSlice.whole(step, heights.moreBesideMm(step) == 0, whole))
@@ -47,7 +46,7 @@ final class StepSlices {
   }
 
   /** The height of a step that stands on one page. */
-  private static double height(Entry step, StepHeights heights) {
+  private static double height(StepEntry step, StepHeights heights) {
     if (step.pictures().isEmpty()) {
       return heights.of(step, false) + shown(step);
     }
@@ -59,7 +58,7 @@ final class StepSlices {
   }
 
   /** The height of a step's picture or strip. */
-  private static double shown(Entry step) {
+  private static double shown(StepEntry step) {
     double pictures =
         step.pictures().stream()
             .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_PICTURE_MM)
