@@ -200,7 +200,7 @@ final class PlanJson {
     json.put("stage", stage.title());
     json.put("title", entry.text().title());
     json.put("operations", step.operations().stream().map(each -> each.name()).toList());
-    json.put("parts", StepPages.partNames(step));
+    json.put("parts", StepEntries.partNames(step));
     json.put("new_parts", step.newParts());
     json.put("standing", step.standing());
     step.firstMove().ifPresent(first -> json.put("moves", moves(step, first)));

@@ -20,9 +20,6 @@ final class StepHeights {
 
   static final double STAGE_MM = 10.5;
 
-  /** From this many parts on they stand in a row of marks, without names. */
-  static final int MANY_PARTS = 9;
-
   private static final TextMeasure TITLE = new TextMeasure(PdfFonts.LIGHT, 25, 1.15);
   private static final TextMeasure SMALL_TITLE = new TextMeasure(PdfFonts.LIGHT, 17, 1.2);
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);

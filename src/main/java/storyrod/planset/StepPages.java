@@ -1,32 +1,13 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.Catches;
-import storyrod.build.SecondLeaves;
-import storyrod.build.Trials;
-import storyrod.build.Verb;
-import storyrod.description.ItemEntry;
 import storyrod.drawing.Packing;
-import storyrod.drawing.Strips;
-import storyrod.measure.Length;
-import storyrod.piece.HardwareUse;
-import storyrod.piece.Joint.ItemCount;
-import storyrod.piece.Mark;
-import storyrod.piece.Piece;
-import storyrod.planset.StepEntry.HardwareRow;
-import storyrod.planset.StepEntry.PartRow;
-import storyrod.planset.StepEntry.SizeRow;
-import storyrod.planset.StepText.SettingText;
+import storyrod.planset.StepEntries.Shown;
 
 /** The steps, grouped by stage, and the same steps set on pages. */
 public record StepPages(List<StageGroup> stages, List<Page> pages) {
@@ -83,11 +64,12 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   static StepPages of(PlanSet set, Sheet sheet) {
     List<StageGroup> groups = new ArrayList<>();
     List<StepEntry> entries = new ArrayList<>();
+    StepEntries gathered = new StepEntries(set.piece(), sheet.print(), sheet.wording());
     List<Step> steps = set.build().steps().stream().filter(sheet.print().chosen()::has).toList();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
       Shown shown = new Shown(picture(set, step, sheet.paper()), slides(set, step));
-      StepEntry entry = entry(set.piece(), step, shown, sheet);
+      StepEntry entry = gathered.of(step, shown);
       entries.add(arranged(entry, new StepHeights(sheet.print())));
       if (i + 1 == steps.size() || !steps.get(i + 1).stage().equals(step.stage())) {
         String title = stageTitle(step.stage(), sheet.texts());
@@ -178,50 +160,6 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     return stage.title().orElseGet(() -> texts.say("stage." + stage.key()));
   }
 
-  /**
-   * The drawings of a step.
-   *
-   * @param picture its picture or its strip
-   * @param beside what stands beside its sentences
-   */
-  record Shown(Optional<DrawingBox> picture, Optional<DrawingBox> beside) {
-    static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty());
-  }
-
-  static StepEntry entry(Piece piece, Step step, Shown shown, Sheet sheet) {
-    Texts texts = sheet.texts();
-    StepText text = sheet.wording().of(step);
-    List<PartRow> parts = parts(piece, step, texts);
-    List<SizeRow> sizes = sizes(piece, step, parts, texts);
-    StepEntry named =
-        new StepEntry(
-            step.number(),
-            withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
-            shown.picture().filter(any -> !Strips.isFor(step)).stream().toList(),
-            shown.picture().filter(any -> Strips.isFor(step)).stream().toList(),
-            shown.beside().stream().toList(),
-            parts,
-            sizes,
-            atHand(piece, step).stream()
-                .filter(item -> piece.made(item.item()).isEmpty())
-                .map(item -> hardware(piece, item))
-                .toList(),
-            parts.size() >= StepHeights.MANY_PARTS,
-            0,
-            text.working(),
-            text.waiting());
-    return new StepHeights(sheet.print()).fitting(named);
-  }
-
-  /** What a step uses up; on trial, what is taken off again and used up when it is put back. */
-  private static List<ItemCount> atHand(Piece piece, Step step) {
-    return step.verb() == Verb.TRIAL_FIT
-        ? step.operations().stream()
-            .flatMap(each -> Trials.hardware(piece, each.target()).stream())
-            .toList()
-        : step.hardware();
-  }
-
   private static Optional<DrawingBox> picture(PlanSet set, Step step, Paper paper) {
     double height = paper.textHeightMm() * PICTURE_SHARE;
     return Optional.ofNullable(set.drawings().steps().get(step.number()))
@@ -236,101 +174,5 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
             found ->
                 new DrawingBox(
                     slidesName(step.number()), found.widthMm(), found.heightMm(), found.scale()));
-  }
-
-  /** Length and width of each mark that the step cuts to both. */
-  private static List<SizeRow> sizes(Piece piece, Step step, List<PartRow> parts, Texts texts) {
-    Map<String, Length> lengths = settings(piece, step, "length");
-    Map<String, Length> widths = settings(piece, step, "width");
-    return lengths.keySet().containsAll(widths.keySet()) && widths.size() == parts.size()
-        ? parts.stream()
-            .map(part -> new SizeRow(part.mark(), part.count(), size(part, lengths, widths, texts)))
-            .toList()
-        : List.of();
-  }
-
-  private static String size(
-      PartRow part, Map<String, Length> lengths, Map<String, Length> widths, Texts texts) {
-    return texts.inUnits(
-        in ->
-            in.say(
-                "size.two",
-                in.length(lengths.get(part.mark())),
-                in.lengthWithUnit(widths.get(part.mark()))));
-  }
-
-  private static Map<String, Length> settings(Piece piece, Step step, String key) {
-    Map<String, Length> values = new LinkedHashMap<>();
-    for (BuildPlan.Setting setting : step.settings()) {
-      if (setting.key().equals(key)) {
-        setting.part().ifPresent(part -> values.put(piece.part(part).mark(), setting.value()));
-      }
-    }
-    return values;
-  }
-
-  private static List<SettingText> withoutSizes(StepText text, Texts texts) {
-    List<String> shown = List.of(texts.say("setting.length"), texts.say("setting.width"));
-    return text.settings().stream().filter(each -> !shown.contains(each.name())).toList();
-  }
-
-  private static StepText withSettings(StepText text, List<SettingText> settings) {
-    return new StepText(
-        text.title(),
-        text.sentences(),
-        text.cautions(),
-        text.toolTexts(),
-        SettingRows.of(settings),
-        text.working(),
-        text.waiting());
-  }
-
-  private static List<PartRow> parts(Piece piece, Step step, Texts texts) {
-    Set<String> names = new LinkedHashSet<>(partNames(step));
-    names.addAll(new Catches(piece).posts(step));
-    new SecondLeaves(piece).leftAlone(step).forEach(names::remove);
-    Set<String> marks = new LinkedHashSet<>();
-    names.forEach(name -> marks.add(piece.part(name).mark()));
-    Stream<PartRow> rows =
-        marks.stream()
-            .map(mark -> partRow(piece.mark(mark), names, step))
-            .map(row -> row.count().isEmpty() ? inPlace(row, texts) : row);
-    return Stream.concat(rows, made(piece, step)).toList();
-  }
-
-  /** What a step puts into its joints that was made in the shop. */
-  private static Stream<PartRow> made(Piece piece, Step step) {
-    return step.hardware().stream()
-        .flatMap(
-            each ->
-                piece.made(each.item()).stream()
-                    .map(made -> piece.mark(made.mark()))
-                    .map(
-                        mark ->
-                            new PartRow(
-                                mark.mark(), mark.title(), Integer.toString(each.count()))));
-  }
-
-  /** The full names of all parts that a step touches, those that come in it first. */
-  static Set<String> partNames(Step step) {
-    Set<String> names = new LinkedHashSet<>(step.newParts());
-    step.operations().forEach(operation -> names.addAll(operation.parts()));
-    return names;
-  }
-
-  private static PartRow partRow(Mark mark, Set<String> names, Step step) {
-    Stream<String> here = mark.parts().stream().filter(names::contains);
-    long count =
-        step.verb() == Verb.FIT ? here.filter(step.newParts()::contains).count() : here.count();
-    return new PartRow(mark.mark(), mark.title(), count == 0 ? "" : Long.toString(count));
-  }
-
-  private static PartRow inPlace(PartRow row, Texts texts) {
-    return new PartRow(row.mark(), row.title(), texts.say("step.in-place"));
-  }
-
-  private static HardwareRow hardware(Piece piece, ItemCount item) {
-    String title = piece.item(item.item()).map(ItemEntry::title).orElse(item.item());
-    return new HardwareRow(HardwareUse.of(piece).mark(item.item()), title, item.count());
   }
 }
