@@ -130,7 +130,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Size besideSentences() {
-    return new Size(StepEntry.SIDE_MM, StepSlices.besideMm(paper));
+    return new Size(StepMeasures.SIDE_MM, StepSlices.besideMm(paper));
   }
 
   @Override

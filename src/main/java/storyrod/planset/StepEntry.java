@@ -28,9 +28,6 @@ public record StepEntry(
     int firstColumn,
     String working,
     String waiting) {
-  /** The width of the column in which its lists stand, in mm. */
-  static final double SIDE_MM = 54;
-
   /** So many checks of a step get a field each at most. */
   static final int MOST_FIELDS = 6;
 
@@ -45,12 +42,12 @@ public record StepEntry(
 
   /** Strips that stand above the sentences. */
   public List<DrawingBox> above() {
-    return strips.stream().filter(each -> each.widthMm() > SIDE_MM).toList();
+    return strips.stream().filter(each -> each.widthMm() > StepMeasures.SIDE_MM).toList();
   }
 
   /** Strips as narrow as the lists, below which they stand. */
   public List<DrawingBox> asides() {
-    return strips.stream().filter(each -> each.widthMm() <= SIDE_MM).toList();
+    return strips.stream().filter(each -> each.widthMm() <= StepMeasures.SIDE_MM).toList();
   }
 
   /** The same step with its sentences in two columns, so many of them in the first. */

@@ -94,7 +94,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     for (StageGroup stage : stages) {
       for (StepEntry step : stage.steps()) {
         boolean opens = step == stage.steps().getFirst();
-        for (StepSlice slice : StepSlices.of(step, heights, opens ? StepHeights.STAGE_MM : 0)) {
+        for (StepSlice slice : StepSlices.of(step, heights, opens ? StepMeasures.STAGE_MM : 0)) {
           placed.add(new Placed(step, opens && slice.begins() ? List.of(stage) : List.of(), slice));
           stageOf.add(stage);
         }
@@ -135,14 +135,14 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   /** How far down a page is filled, in mm. */
   static double filledMm(Page page) {
     return page.steps().stream().mapToDouble(each -> each.slice().heightMm()).sum()
-        - StepHeights.SMALL_BELOW_MM;
+        - StepMeasures.SMALL_BELOW_MM;
   }
 
   /** The height of the stage's heading, where a step is the first of a stage. */
   static double stageMm(BuildPlan build, Step step) {
     int at = step.number() - 1;
     boolean opens = at == 0 || !build.steps().get(at - 1).stage().equals(step.stage());
-    return opens ? StepHeights.STAGE_MM : 0;
+    return opens ? StepMeasures.STAGE_MM : 0;
   }
 
   /** How steps are worded and on what paper they are put. */

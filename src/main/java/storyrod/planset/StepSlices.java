@@ -53,25 +53,25 @@ final class StepSlices {
     return step.firstColumn() == 0
         ? heights.of(step, true) + shown(step)
         : heights.inColumns(step)
-            + StepHeights.AROUND_PICTURE_MM
-            + Math.max(step.pictures().getFirst().heightMm(), heights.lists(step));
+            + StepMeasures.AROUND_PICTURE_MM
+            + Math.max(step.pictures().getFirst().heightMm(), heights.side().besidePicture(step));
   }
 
   /** The height of a step's picture or strip. */
   private static double shown(StepEntry step) {
     double pictures =
         step.pictures().stream()
-            .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_PICTURE_MM)
+            .mapToDouble(each -> each.heightMm() + StepMeasures.AROUND_PICTURE_MM)
             .sum();
     return step.above().stream()
-            .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_STRIP_MM)
+            .mapToDouble(each -> each.heightMm() + StepMeasures.AROUND_STRIP_MM)
             .sum()
         + pictures;
   }
 
   /** The height of what can stand beside the sentences of a page on which a step goes on. */
   static double besideMm(Paper paper) {
-    double below = StepHeights.AROUND_PICTURE_MM + StepHeights.BELOW_MM;
+    double below = StepMeasures.AROUND_PICTURE_MM + StepMeasures.BELOW_MM;
     return StepHeights.roomMm(paper) - AGAIN_MM - below;
   }
 
@@ -131,7 +131,8 @@ final class StepSlices {
 
   /** How far down the lists of the first page reach. */
   private double lists() {
-    return top() + (pictured ? heights.lists(step) : heights.sideWithoutSizes(step));
+    return top()
+        + (pictured ? heights.side().besidePicture(step) : heights.side().withoutSizes(step));
   }
 
   private double height(int at, int first) {
@@ -139,10 +140,10 @@ final class StepSlices {
         at < sentences()
             ? StepHeights.sentence(
                 step.text().sentences().get(at), heights.besideListsMm(), pictured)
-            : heights.sizes(row(at - sentences()));
+            : heights.side().sizes(row(at - sentences()));
     boolean hasHead = at == Math.max(first, sentences());
     boolean isLast = at == sentences() + rows() - 1;
-    return own + (hasHead ? StepHeights.BLOCK_MM : 0) + (isLast ? heights.signMm() : 0);
+    return own + (hasHead ? StepMeasures.BLOCK_MM : 0) + (isLast ? heights.signMm() : 0);
   }
 
   private List<SizeRow> row(int number) {
@@ -152,7 +153,7 @@ final class StepSlices {
 
   private StepSlice slice(int from, int to, double at, boolean isSecond) {
     int all = sentences();
-    double beside = AGAIN_MM + StepHeights.besideMm(step);
+    double beside = AGAIN_MM + StepSideHeights.besideMm(step);
     boolean besides = isSecond && beside <= heights.roomMm() - heights.below(pictured);
     double side = from == 0 ? lists() : besides ? beside : 0;
     return new StepSlice(

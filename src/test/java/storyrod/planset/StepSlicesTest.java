@@ -69,7 +69,7 @@ class StepSlicesTest {
     StepEntry step = pictured(16, 26);
     StepHeights heights = new StepHeights(print());
     List<StepSlice> slices = slices(step);
-    assertTrue(90 + heights.lists(step) > heights.roomMm());
+    assertTrue(90 + heights.side().besidePicture(step) > heights.roomMm());
     assertEquals(2, slices.size());
     slices.forEach(each -> assertTrue(each.heightMm() <= heights.roomMm(), each.toString()));
   }
