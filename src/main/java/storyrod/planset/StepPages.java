@@ -63,18 +63,17 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   static StepPages of(PlanSet set, Sheet sheet) {
     List<StageGroup> groups = new ArrayList<>();
-    List<StepEntry> entries = new ArrayList<>();
-    StepEntries gathered = new StepEntries(set.piece(), sheet.print(), sheet.wording());
+    List<StepEntry> ofStage = new ArrayList<>();
+    StepEntries entries = new StepEntries(set.piece(), sheet.print(), sheet.wording());
     List<Step> steps = set.build().steps().stream().filter(sheet.print().chosen()::has).toList();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
       Shown shown = new Shown(picture(set, step, sheet.paper()), slides(set, step));
-      StepEntry entry = gathered.of(step, shown);
-      entries.add(arranged(entry, new StepHeights(sheet.print())));
+      ofStage.add(arranged(entries.of(step, shown), new StepHeights(sheet.print())));
       if (i + 1 == steps.size() || !steps.get(i + 1).stage().equals(step.stage())) {
         String title = stageTitle(step.stage(), sheet.texts());
-        groups.add(new StageGroup(groups.size() + 1, title, List.copyOf(entries)));
-        entries.clear();
+        groups.add(new StageGroup(groups.size() + 1, title, List.copyOf(ofStage)));
+        ofStage.clear();
       }
     }
     return new StepPages(groups, pages(groups, sheet.print()));
