@@ -164,7 +164,7 @@ td.block-date { width: 18mm; }
 td.block-sheet { width: 17mm; white-space: nowrap; }
 .field { font-size: 7.5pt; line-height: 1.25; color: #54595d; display: block; }
 
-/* Steps; their heights are those that StepHeights counts with. */
+/* Steps; their heights are those that StepHeights and StepSideHeights count with. */
 .stage-name { font-size: 11pt; line-height: 1.42; font-weight: 700; padding-top: 1mm; padding-bottom: 2.5mm; }
 .step { padding-bottom: 6mm; }
 .small-step { padding-bottom: 4mm; }

@@ -2,8 +2,6 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,9 +9,6 @@ import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.PanelClamps;
 import storyrod.build.Verb;
-import storyrod.description.StockKind;
-import storyrod.measure.Length;
-import storyrod.measure.LengthFormat;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.stock.GluedPanel;
@@ -27,18 +22,6 @@ import storyrod.words.Words;
 final class BoardPicture implements PicturedStep {
   /** So many boards are drawn in any room. */
   private static final int ALWAYS = 6;
-
-  /** Single boards are all sawn alike, and their sizes stand beside the sentences. */
-  private static final int RIPPED_ALWAYS = 3;
-
-  /** What the longest of single boards takes on the paper: about a third of its width. */
-  private static final double RIPPED_MM = 55;
-
-  /** What the longest blank takes that is looked for in a board, beside its balloon in a third. */
-  private static final double CHOSEN_MM = 38;
-
-  /** What its caption takes at most: a third of the narrowest paper, less what is between. */
-  private static final double CAPTION_MM = 50;
 
   /** A panel with what is cut off it: any lower it says no more than its sizes do. */
   private static final double LEAST_PANEL_MM = 44;
@@ -78,10 +61,17 @@ final class BoardPicture implements PicturedStep {
         boards(piece, step).stream().filter(same -> isShown(piece, step, same.getFirst())).toList();
     Optional<Strip> strip =
         all.isEmpty()
-            ? milled(piece, step).or(() -> ripped(piece, step))
+            ? new RoughBoards(piece, step).worked()
             : Optional.of(strip(piece, step, all));
     double least = !all.isEmpty() && isOfPanels(piece, step) ? LEAST_PANEL_MM : 0;
     return strip.map(each -> new BoardPicture(step.number(), each, least));
+  }
+
+  /** Of a step that chooses boards: the blanks that are looked for. */
+  static Optional<BoardPicture> chosen(Piece piece, Step step) {
+    return new RoughBoards(piece, step)
+        .chosen()
+        .map(strip -> new BoardPicture(step.number(), strip, 0));
   }
 
   /** Whether a step works on boards that are glued up or taken apart. */
@@ -105,118 +95,6 @@ final class BoardPicture implements PicturedStep {
 
   private static boolean isShown(Piece piece, Step step, Part part) {
     return isTakenApart(piece, step, part) || BoardPlan.of(piece, step, part).isPresent();
-  }
-
-  /** The first blank of single boards that a step mills, at its end. */
-  private static Optional<Strip> milled(Piece piece, Step step) {
-    return step.targets().stream()
-        .filter(any -> step.verb() == Verb.MILL)
-        .flatMap(name -> MillFigure.of(piece, piece.part(name)).stream())
-        .findFirst()
-        .map(each -> new Strip(List.of(each), Optional.empty(), 1, each.notation().words()));
-  }
-
-  /** The boards that a step rips and crosscuts, one of each size, all at one scale. */
-  private static Optional<Strip> ripped(Piece piece, Step step) {
-    Map<List<Length>, List<Part>> bySize =
-        step.targets().stream()
-            .filter(any -> step.verb() == Verb.SIZE)
-            .map(piece::part)
-            .collect(
-                Collectors.groupingBy(
-                    part -> List.of(part.finishedLength(), part.finishedWidth()),
-                    LinkedHashMap::new,
-                    Collectors.toList()));
-    List<StripCell> cells =
-        bySize.values().stream()
-            .flatMap(same -> ripped(piece, same, largest(piece, bySize.keySet())).stream())
-            .toList();
-    return cells.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Strip(cells, Optional.empty(), RIPPED_ALWAYS, Notation.of(piece).words()));
-  }
-
-  /** Of a step that chooses boards: the blanks that are looked for, the longest first. */
-  static Optional<BoardPicture> chosen(Piece piece, Step step) {
-    List<Part> solids =
-        step.targets().stream()
-            .filter(any -> step.verb() == Verb.CHOOSE)
-            .map(piece::part)
-            .filter(part -> part.stock().kind() == StockKind.SOLID)
-            .toList();
-    Map<Object, List<GluedPanel>> alike =
-        GluedPanel.of(piece, solids).stream()
-            .sorted(Comparator.comparing(GluedPanel::length).reversed())
-            .collect(
-                Collectors.groupingBy(
-                    each -> each.isShared() ? each : each.first().mark(),
-                    LinkedHashMap::new,
-                    Collectors.toList()));
-    double longest = alike.values().stream().mapToDouble(BoardPicture::longestMm).max().orElse(1);
-    List<StripCell> cells =
-        alike.values().stream()
-            .<StripCell>map(same -> chosen(piece, same).atMost(largest(piece, longest, CHOSEN_MM)))
-            .toList();
-    Words words = Notation.of(piece).words();
-    return cells.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new BoardPicture(
-                step.number(), new Strip(cells, Optional.empty(), RIPPED_ALWAYS, words), 0));
-  }
-
-  private static double longestMm(List<GluedPanel> same) {
-    return same.getFirst().length().toMm();
-  }
-
-  private static BoardFigure chosen(Piece piece, List<GluedPanel> same) {
-    Notation notation = Notation.of(piece);
-    GluedPanel blank = same.getFirst();
-    BoardPlan plan = BoardPlan.chosen(piece, blank);
-    String marks =
-        blank.parts().stream().map(Part::mark).distinct().collect(Collectors.joining(", "));
-    Part part = blank.first();
-    Length thick = part.stock().boughtAs().orElse(part.finishedThickness());
-    String caption =
-        notation
-            .words()
-            .say(
-                "step.choose.blank",
-                marks,
-                same.size() * piece.blanks(part),
-                size(plan, notation),
-                notation.format().format(thick));
-    return new BoardFigure(plan, notation, SmallLines.within(CAPTION_MM, List.of(caption)));
-  }
-
-  private static String size(BoardPlan plan, Notation notation) {
-    LengthFormat format = notation.format();
-    return notation
-        .words()
-        .say("layout.size", format.format(plan.length()), format.format(plan.width()));
-  }
-
-  private static Optional<StripCell> ripped(Piece piece, List<Part> same, double largest) {
-    List<String> marks = same.stream().map(Part::mark).distinct().toList();
-    List<String> captions =
-        marks.size() > 1 ? List.of(String.join(", ", marks)) : List.<String>of();
-    return BoardPlan.ripped(piece, same.getFirst())
-        .map(plan -> new BoardFigure(plan, Notation.of(piece), captions).atMost(largest));
-  }
-
-  /** The largest usual scale at which the longest of some sizes takes no more than it should. */
-  private static double largest(Piece piece, Collection<List<Length>> sizes) {
-    double longest = sizes.stream().mapToDouble(size -> size.getFirst().toMm()).max().orElse(1);
-    return largest(piece, longest, RIPPED_MM);
-  }
-
-  private static double largest(Piece piece, double longest, double mostMm) {
-    return Scales.in(piece.description().format().unit()).stream()
-        .mapToDouble(scale -> (double) scale.paper() / scale.real())
-        .filter(factor -> factor * longest <= mostMm)
-        .findFirst()
-        .orElse(mostMm / longest);
   }
 
   private static boolean isTakenApart(Piece piece, Step step, Part part) {
@@ -272,7 +150,7 @@ final class BoardPicture implements PicturedStep {
     if (piece.isLaminated(part)) {
       return List.of(words.say("step.board.layers", length, piece.layers(part)));
     }
-    String size = size(plan, notation);
+    String size = plan.size(notation);
     String boards =
         piece
             .staves(part)

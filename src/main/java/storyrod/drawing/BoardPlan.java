@@ -11,6 +11,7 @@ import storyrod.build.PanelClamps;
 import storyrod.description.StockKind;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.measure.LengthFormat;
 import storyrod.piece.KeptBoard;
 import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
@@ -79,6 +80,12 @@ record BoardPlan(
   /** Of a blank that is looked for in a board, parts that stay in one length end to end. */
   static BoardPlan chosen(Piece piece, GluedPanel blank) {
     return new Maker(piece, blank.first()).chosen(blank);
+  }
+
+  /** Its length and width as printed. */
+  String size(Notation notation) {
+    LengthFormat format = notation.format();
+    return notation.words().say("layout.size", format.format(length), format.format(width));
   }
 
   /** The same, without its sizes across the grain. */

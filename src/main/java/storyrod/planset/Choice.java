@@ -133,7 +133,7 @@ public record Choice(List<String> stages, List<Integer> steps, List<String> part
   }
 
   static Set<String> marks(Piece piece, Step step) {
-    return StepPages.partNames(step).stream()
+    return StepEntries.partNames(step).stream()
         .map(name -> piece.part(name).mark())
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }

@@ -55,7 +55,7 @@ public record Glossary(List<TableFlow.Part<Entry>> pages) {
   /** All that the steps say. */
   static String text(StepPages steps) {
     return steps.all().stream()
-        .map(StepPages.Entry::text)
+        .map(StepEntry::text)
         .flatMap(
             text ->
                 Stream.of(

@@ -128,7 +128,7 @@ final class Lists {
             "critical");
     Schedule schedule = set.schedule();
     for (StepPages.StageGroup stage : pages.stages()) {
-      for (StepPages.Entry entry : stage.steps()) {
+      for (StepEntry entry : stage.steps()) {
         Step step = set.build().steps().get(entry.number() - 1);
         Row row = schedule.step(entry.number());
         csv.row(
@@ -150,7 +150,7 @@ final class Lists {
   }
 
   /** The parts of a step, and those that stand already and that its hardware goes into. */
-  private static Set<String> marks(Piece piece, Step step, StepPages.Entry entry) {
+  private static Set<String> marks(Piece piece, Step step, StepEntry entry) {
     Set<String> marks = new LinkedHashSet<>();
     entry.parts().forEach(part -> marks.add(part.mark()));
     step.operations().stream()
@@ -161,7 +161,7 @@ final class Lists {
     return marks;
   }
 
-  private static String hardware(StepPages.Entry entry) {
+  private static String hardware(StepEntry entry) {
     return entry.hardware().stream()
         .map(item -> item.count() + " " + item.item())
         .collect(Collectors.joining("; "));

@@ -24,6 +24,7 @@ public final class PageRooms implements Rooms {
   private final BuildPlan build;
   private final Paper paper;
   private final StepPages.Sheet sheet;
+  private final StepEntries entries;
   private final PartLines lines;
 
   private PageRooms(Piece piece, BuildPlan build, StepPages.Sheet sheet) {
@@ -31,6 +32,7 @@ public final class PageRooms implements Rooms {
     this.build = build;
     this.paper = sheet.paper();
     this.sheet = sheet;
+    this.entries = new StepEntries(piece, sheet.print(), sheet.wording());
     this.lines = new PartLines(piece, build.steps(), sheet.texts());
   }
 
@@ -128,7 +130,7 @@ public final class PageRooms implements Rooms {
 
   @Override
   public Size besideSentences() {
-    return new Size(StepHeights.SIDE_MM, StepSlices.besideMm(paper));
+    return new Size(StepMeasures.SIDE_MM, StepSlices.besideMm(paper));
   }
 
   @Override
@@ -142,7 +144,7 @@ public final class PageRooms implements Rooms {
 
   private StepRooms.Wish wish(Step step, Map<Integer, DoubleUnaryOperator> heights) {
     return new StepRooms.Wish(
-        StepPages.entry(piece, step, StepPages.Shown.NOTHING, sheet),
+        entries.of(step, StepEntries.Shown.NOTHING),
         StepPages.stageMm(build, step),
         Optional.ofNullable(heights.get(step.number())),
         Strips.worth(piece, step));

@@ -193,14 +193,14 @@ final class PlanJson {
         .toList();
   }
 
-  private Map<String, Object> step(StepPages.StageGroup stage, StepPages.Entry entry) {
+  private Map<String, Object> step(StepPages.StageGroup stage, StepEntry entry) {
     Step step = set.build().steps().get(entry.number() - 1);
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("number", step.number());
     json.put("stage", stage.title());
     json.put("title", entry.text().title());
     json.put("operations", step.operations().stream().map(each -> each.name()).toList());
-    json.put("parts", StepPages.partNames(step));
+    json.put("parts", StepEntries.partNames(step));
     json.put("new_parts", step.newParts());
     json.put("standing", step.standing());
     step.firstMove().ifPresent(first -> json.put("moves", moves(step, first)));

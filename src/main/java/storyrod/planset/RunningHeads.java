@@ -45,8 +45,7 @@ public record RunningHeads(List<String> parts, List<String> steps) {
 
   private static String steps(StepPages.Page page, Pages pages, double room) {
     String stage = pages.say("steps.head", page.stage().number(), page.stage().title());
-    List<StepPages.Entry> steps =
-        page.steps().stream().map(StepPages.Placed::step).distinct().toList();
+    List<StepEntry> steps = page.steps().stream().map(StepPages.Placed::step).distinct().toList();
     String names = joined(steps.stream().map(step -> step.number() + " " + step.text().title()));
     String numbers = joined(steps.stream().map(step -> Integer.toString(step.number())));
     String key = steps.size() == 1 ? "steps.head.step" : "steps.head.steps";

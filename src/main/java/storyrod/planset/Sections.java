@@ -153,7 +153,7 @@ final class Sections {
         .toList();
   }
 
-  private static Entry step(StepPages.Entry step) {
+  private static Entry step(StepEntry step) {
     return new Entry(
         "step-" + step.number(),
         Integer.toString(step.number()),

@@ -1,29 +1,13 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Stage;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.Catches;
-import storyrod.build.SecondLeaves;
-import storyrod.build.Trials;
-import storyrod.build.Verb;
-import storyrod.description.ItemEntry;
 import storyrod.drawing.Packing;
-import storyrod.drawing.Strips;
-import storyrod.measure.Length;
-import storyrod.piece.HardwareUse;
-import storyrod.piece.Joint.ItemCount;
-import storyrod.piece.Mark;
-import storyrod.piece.Piece;
-import storyrod.planset.StepText.SettingText;
+import storyrod.planset.StepEntries.Shown;
 
 /** The steps, grouped by stage, and the same steps set on pages. */
 public record StepPages(List<StageGroup> stages, List<Page> pages) {
@@ -32,9 +16,6 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   /** So many steps share a page at most. */
   static final int MOST = 4;
-
-  /** So many checks of a step get a field each at most. */
-  static final int MOST_FIELDS = 6;
 
   public StepPages {
     stages = List.copyOf(stages);
@@ -50,7 +31,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
    * @param opens the stage that begins with this step, none or one
    * @param slice what of the step stands there
    */
-  public record Placed(Entry step, List<StageGroup> opens, StepSlice slice) {
+  public record Placed(StepEntry step, List<StageGroup> opens, StepSlice slice) {
     private double heightMm() {
       return slice.heightMm();
     }
@@ -65,80 +46,10 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   }
 
   /** Steps in a row of one stage; {@code number} counts the groups from 1. */
-  public record StageGroup(int number, String title, List<Entry> steps) {}
-
-  /**
-   * A step.
-   *
-   * @param pictures none or one, of a step that puts something together
-   * @param strips none or one, of a step that works on boards or parts; one as narrow as the lists
-   *     stands below these
-   * @param beside none or one, for the column beside its sentences
-   * @param partsInRow whether its parts stand in a row of marks, without names
-   * @param firstColumn how many sentences stand in the first of two columns below the picture and
-   *     the lists beside it; 0 where the lists stand beside the sentences
-   * @param working the working time in words
-   * @param waiting the waiting time in words, or empty
-   */
-  public record Entry(
-      int number,
-      StepText text,
-      List<DrawingBox> pictures,
-      List<DrawingBox> strips,
-      List<DrawingBox> beside,
-      List<PartRow> parts,
-      List<SizeRow> sizes,
-      List<HardwareRow> hardware,
-      boolean partsInRow,
-      int firstColumn,
-      String working,
-      String waiting) {
-    /**
-     * Whether each of its settings and checks gets a field for what was measured, where steps are
-     * signed: beside sentences alone there is room for a few.
-     */
-    public boolean hasFields() {
-      int settings = text.settings().size();
-      return settings > 1 && settings <= MOST_FIELDS && pictures.isEmpty();
-    }
-
-    /** Strips that stand above the sentences. */
-    public List<DrawingBox> above() {
-      return strips.stream().filter(each -> each.widthMm() > StepHeights.SIDE_MM).toList();
-    }
-
-    /** Strips as narrow as the lists, below which they stand. */
-    public List<DrawingBox> asides() {
-      return strips.stream().filter(each -> each.widthMm() <= StepHeights.SIDE_MM).toList();
-    }
-
-    private Entry inColumns(int first) {
-      return with(partsInRow, first);
-    }
-
-    /** The same step with its parts in a row of marks. */
-    Entry inRow() {
-      return with(true, firstColumn);
-    }
-
-    private Entry with(boolean row, int first) {
-      return new Entry(
-          number, text, pictures, strips, beside, parts, sizes, hardware, row, first, working,
-          waiting);
-    }
-  }
-
-  /** A part to be cut to size: how many, and its length and width as printed. */
-  public record SizeRow(String mark, String count, String size) {}
-
-  /** A part of a step: its mark, its name, and how many come or that it stands already. */
-  public record PartRow(String mark, String title, String count) {}
-
-  /** An item used up in a step. */
-  public record HardwareRow(String mark, String item, int count) {}
+  public record StageGroup(int number, String title, List<StepEntry> steps) {}
 
   /** All steps, stage after stage. */
-  List<Entry> all() {
+  List<StepEntry> all() {
     return stages.stream().flatMap(stage -> stage.steps().stream()).toList();
   }
 
@@ -152,24 +63,24 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
 
   static StepPages of(PlanSet set, Sheet sheet) {
     List<StageGroup> groups = new ArrayList<>();
-    List<Entry> entries = new ArrayList<>();
+    List<StepEntry> ofStage = new ArrayList<>();
+    StepEntries entries = new StepEntries(set.piece(), sheet.print(), sheet.wording());
     List<Step> steps = set.build().steps().stream().filter(sheet.print().chosen()::has).toList();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
       Shown shown = new Shown(picture(set, step, sheet.paper()), slides(set, step));
-      Entry entry = entry(set.piece(), step, shown, sheet);
-      entries.add(arranged(entry, new StepHeights(sheet.print())));
+      ofStage.add(arranged(entries.of(step, shown), new StepHeights(sheet.print())));
       if (i + 1 == steps.size() || !steps.get(i + 1).stage().equals(step.stage())) {
         String title = stageTitle(step.stage(), sheet.texts());
-        groups.add(new StageGroup(groups.size() + 1, title, List.copyOf(entries)));
-        entries.clear();
+        groups.add(new StageGroup(groups.size() + 1, title, List.copyOf(ofStage)));
+        ofStage.clear();
       }
     }
     return new StepPages(groups, pages(groups, sheet.print()));
   }
 
   /** A step whose picture was drawn for a place beside the lists gets its sentences in columns. */
-  private static Entry arranged(Entry step, StepHeights heights) {
+  private static StepEntry arranged(StepEntry step, StepHeights heights) {
     return step.pictures().stream().anyMatch(each -> each.widthMm() <= heights.besideListsMm())
         ? step.inColumns(heights.firstColumn(step))
         : step;
@@ -180,9 +91,9 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     List<StageGroup> stageOf = new ArrayList<>();
     StepHeights heights = new StepHeights(print);
     for (StageGroup stage : stages) {
-      for (Entry step : stage.steps()) {
+      for (StepEntry step : stage.steps()) {
         boolean opens = step == stage.steps().getFirst();
-        for (StepSlice slice : StepSlices.of(step, heights, opens ? StepHeights.STAGE_MM : 0)) {
+        for (StepSlice slice : StepSlices.of(step, heights, opens ? StepMeasures.STAGE_MM : 0)) {
           placed.add(new Placed(step, opens && slice.begins() ? List.of(stage) : List.of(), slice));
           stageOf.add(stage);
         }
@@ -223,14 +134,14 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   /** How far down a page is filled, in mm. */
   static double filledMm(Page page) {
     return page.steps().stream().mapToDouble(each -> each.slice().heightMm()).sum()
-        - StepHeights.SMALL_BELOW_MM;
+        - StepMeasures.SMALL_BELOW_MM;
   }
 
   /** The height of the stage's heading, where a step is the first of a stage. */
   static double stageMm(BuildPlan build, Step step) {
     int at = step.number() - 1;
     boolean opens = at == 0 || !build.steps().get(at - 1).stage().equals(step.stage());
-    return opens ? StepHeights.STAGE_MM : 0;
+    return opens ? StepMeasures.STAGE_MM : 0;
   }
 
   /** How steps are worded and on what paper they are put. */
@@ -248,50 +159,6 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
     return stage.title().orElseGet(() -> texts.say("stage." + stage.key()));
   }
 
-  /**
-   * The drawings of a step.
-   *
-   * @param picture its picture or its strip
-   * @param beside what stands beside its sentences
-   */
-  record Shown(Optional<DrawingBox> picture, Optional<DrawingBox> beside) {
-    static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty());
-  }
-
-  static Entry entry(Piece piece, Step step, Shown shown, Sheet sheet) {
-    Texts texts = sheet.texts();
-    StepText text = sheet.wording().of(step);
-    List<PartRow> parts = parts(piece, step, texts);
-    List<SizeRow> sizes = sizes(piece, step, parts, texts);
-    Entry named =
-        new Entry(
-            step.number(),
-            withSettings(text, sizes.isEmpty() ? text.settings() : withoutSizes(text, texts)),
-            shown.picture().filter(any -> !Strips.isFor(step)).stream().toList(),
-            shown.picture().filter(any -> Strips.isFor(step)).stream().toList(),
-            shown.beside().stream().toList(),
-            parts,
-            sizes,
-            atHand(piece, step).stream()
-                .filter(item -> piece.made(item.item()).isEmpty())
-                .map(item -> hardware(piece, item))
-                .toList(),
-            parts.size() >= StepHeights.MANY_PARTS,
-            0,
-            text.working(),
-            text.waiting());
-    return new StepHeights(sheet.print()).fitting(named);
-  }
-
-  /** What a step uses up; on trial, what is taken off again and used up when it is put back. */
-  private static List<ItemCount> atHand(Piece piece, Step step) {
-    return step.verb() == Verb.TRIAL_FIT
-        ? step.operations().stream()
-            .flatMap(each -> Trials.hardware(piece, each.target()).stream())
-            .toList()
-        : step.hardware();
-  }
-
   private static Optional<DrawingBox> picture(PlanSet set, Step step, Paper paper) {
     double height = paper.textHeightMm() * PICTURE_SHARE;
     return Optional.ofNullable(set.drawings().steps().get(step.number()))
@@ -306,101 +173,5 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
             found ->
                 new DrawingBox(
                     slidesName(step.number()), found.widthMm(), found.heightMm(), found.scale()));
-  }
-
-  /** Length and width of each mark that the step cuts to both. */
-  private static List<SizeRow> sizes(Piece piece, Step step, List<PartRow> parts, Texts texts) {
-    Map<String, Length> lengths = settings(piece, step, "length");
-    Map<String, Length> widths = settings(piece, step, "width");
-    return lengths.keySet().containsAll(widths.keySet()) && widths.size() == parts.size()
-        ? parts.stream()
-            .map(part -> new SizeRow(part.mark(), part.count(), size(part, lengths, widths, texts)))
-            .toList()
-        : List.of();
-  }
-
-  private static String size(
-      PartRow part, Map<String, Length> lengths, Map<String, Length> widths, Texts texts) {
-    return texts.inUnits(
-        in ->
-            in.say(
-                "size.two",
-                in.length(lengths.get(part.mark())),
-                in.lengthWithUnit(widths.get(part.mark()))));
-  }
-
-  private static Map<String, Length> settings(Piece piece, Step step, String key) {
-    Map<String, Length> values = new LinkedHashMap<>();
-    for (BuildPlan.Setting setting : step.settings()) {
-      if (setting.key().equals(key)) {
-        setting.part().ifPresent(part -> values.put(piece.part(part).mark(), setting.value()));
-      }
-    }
-    return values;
-  }
-
-  private static List<SettingText> withoutSizes(StepText text, Texts texts) {
-    List<String> shown = List.of(texts.say("setting.length"), texts.say("setting.width"));
-    return text.settings().stream().filter(each -> !shown.contains(each.name())).toList();
-  }
-
-  private static StepText withSettings(StepText text, List<SettingText> settings) {
-    return new StepText(
-        text.title(),
-        text.sentences(),
-        text.cautions(),
-        text.toolTexts(),
-        SettingRows.of(settings),
-        text.working(),
-        text.waiting());
-  }
-
-  private static List<PartRow> parts(Piece piece, Step step, Texts texts) {
-    Set<String> names = new LinkedHashSet<>(partNames(step));
-    names.addAll(new Catches(piece).posts(step));
-    new SecondLeaves(piece).leftAlone(step).forEach(names::remove);
-    Set<String> marks = new LinkedHashSet<>();
-    names.forEach(name -> marks.add(piece.part(name).mark()));
-    Stream<PartRow> rows =
-        marks.stream()
-            .map(mark -> partRow(piece.mark(mark), names, step))
-            .map(row -> row.count().isEmpty() ? inPlace(row, texts) : row);
-    return Stream.concat(rows, made(piece, step)).toList();
-  }
-
-  /** What a step puts into its joints that was made in the shop. */
-  private static Stream<PartRow> made(Piece piece, Step step) {
-    return step.hardware().stream()
-        .flatMap(
-            each ->
-                piece.made(each.item()).stream()
-                    .map(made -> piece.mark(made.mark()))
-                    .map(
-                        mark ->
-                            new PartRow(
-                                mark.mark(), mark.title(), Integer.toString(each.count()))));
-  }
-
-  /** The full names of all parts that a step touches, those that come in it first. */
-  static Set<String> partNames(Step step) {
-    Set<String> names = new LinkedHashSet<>(step.newParts());
-    step.operations().forEach(operation -> names.addAll(operation.parts()));
-    return names;
-  }
-
-  private static PartRow partRow(Mark mark, Set<String> names, Step step) {
-    Stream<String> here = mark.parts().stream().filter(names::contains);
-    long count =
-        step.verb() == Verb.FIT ? here.filter(step.newParts()::contains).count() : here.count();
-    return new PartRow(mark.mark(), mark.title(), count == 0 ? "" : Long.toString(count));
-  }
-
-  private static PartRow inPlace(PartRow row, Texts texts) {
-    return new PartRow(row.mark(), row.title(), texts.say("step.in-place"));
-  }
-
-  private static HardwareRow hardware(Piece piece, ItemCount item) {
-    String title = piece.item(item.item()).map(ItemEntry::title).orElse(item.item());
-    return new HardwareRow(HardwareUse.of(piece).mark(item.item()), title, item.count());
   }
 }

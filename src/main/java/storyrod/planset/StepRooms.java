@@ -50,7 +50,7 @@ final class StepRooms {
    *     picture is no strip
    */
   record Wish(
-      StepPages.Entry step, double stageMm, Optional<DoubleUnaryOperator> picture, double strip) {}
+      StepEntry step, double stageMm, Optional<DoubleUnaryOperator> picture, double strip) {}
 
   /**
    * A step that takes its place.
@@ -109,7 +109,7 @@ final class StepRooms {
    */
   private Place strip(Wish wish, DoubleUnaryOperator picture) {
     double text = texts.of(wish.step(), false) + wish.stageMm();
-    double around = text + StepHeights.AROUND_STRIP_MM;
+    double around = text + StepMeasures.AROUND_STRIP_MM;
     double wide = paper.textWidthMm();
     double least = picture.applyAsDouble(0);
     List<Double> heights = new ArrayList<>();
@@ -128,9 +128,9 @@ final class StepRooms {
 
   /** What the sentences leave below the lists, or more where that is lower than above them. */
   private Optional<Size> aside(Wish wish, DoubleUnaryOperator picture, double aboveMm) {
-    double needed = picture.applyAsDouble(StepHeights.SIDE_MM);
+    double needed = picture.applyAsDouble(StepMeasures.SIDE_MM);
     double left = texts.asideMm(wish.step(), MOST_SHARE * paper.textHeightMm());
-    Size room = new Size(StepHeights.SIDE_MM, Math.max(needed, left));
+    Size room = new Size(StepMeasures.SIDE_MM, Math.max(needed, left));
     double most = Math.min(aboveMm, StepHeights.roomMm(paper));
     return Optional.of(room).filter(each -> withAside(wish, each) < most);
   }
@@ -143,7 +143,7 @@ final class StepRooms {
    * In columns only where the picture gets clearly larger by it, and a line to sign has room below.
    */
   private Place pictured(Wish wish, DoubleUnaryOperator picture) {
-    double around = wish.stageMm() + StepHeights.AROUND_PICTURE_MM;
+    double around = wish.stageMm() + StepMeasures.AROUND_PICTURE_MM;
     double wide = paper.textWidthMm();
     if (texts.of(wish.step(), false) + wish.stageMm() > StepHeights.roomMm(paper)) {
       return overPages(wish, picture);
@@ -154,7 +154,7 @@ final class StepRooms {
     Place onePage =
         isTooHigh(wish) || scale(columns, picture) < CLEARLY * scale(plain, picture)
             ? plain
-            : atLeast(texts.lists(wish.step()), columns);
+            : atLeast(texts.side().besidePicture(wish.step()), columns);
     return isReadable(onePage, picture) ? onePage : largerOf(onePage, overPages(wish, picture));
   }
 
@@ -177,7 +177,7 @@ final class StepRooms {
   private Place overPages(Wish wish, DoubleUnaryOperator picture) {
     Place above = aboveLists(wish, picture);
     double room = StepHeights.roomMm(paper) - wish.stageMm() - texts.besideLists(wish.step());
-    if (room < texts.lists(wish.step())) {
+    if (room < texts.side().besidePicture(wish.step())) {
       return above;
     }
     Place beside = besideLists(wish, picture, room);
@@ -189,9 +189,9 @@ final class StepRooms {
   private Place besideLists(Wish wish, DoubleUnaryOperator picture, double room) {
     double narrow = texts.besideListsMm();
     double most = Math.min(picture.applyAsDouble(narrow), MOST_SHARE * paper.textHeightMm());
-    double left = room - StepHeights.AROUND_PICTURE_MM - texts.firstWords(wish.step());
+    double left = room - StepMeasures.AROUND_PICTURE_MM - texts.firstWords(wish.step());
     double high = Math.min(most, Math.max(left, LEAST_PICTURE_MM / 2));
-    double beside = wish.stageMm() + StepHeights.AROUND_PICTURE_MM + texts.of(wish.step(), true);
+    double beside = wish.stageMm() + StepMeasures.AROUND_PICTURE_MM + texts.of(wish.step(), true);
     return new Place(Packing.Item.of(beside + high), narrow, beside);
   }
 
@@ -204,14 +204,14 @@ final class StepRooms {
 
   /** Words that run on over the next page leave what the lists do not need to a picture. */
   private Place aboveLists(Wish wish, DoubleUnaryOperator picture) {
-    double around = wish.stageMm() + StepHeights.AROUND_PICTURE_MM;
+    double around = wish.stageMm() + StepMeasures.AROUND_PICTURE_MM;
     double wide = paper.textWidthMm();
     double most = Math.min(picture.applyAsDouble(wide), ENOUGH_SHARE * paper.textHeightMm());
     double left =
         StepHeights.roomMm(paper)
             - around
             - texts.head(wish.step(), true)
-            - texts.lists(wish.step())
+            - texts.side().besidePicture(wish.step())
             - texts.below(true);
     double high = Math.max(Math.min(most, left), Math.min(most, LEAST_PICTURE_MM / 2));
     double beside = around + texts.of(wish.step(), true);

@@ -1,8 +1,7 @@
 package storyrod.planset;
 
 import java.util.List;
-import storyrod.planset.StepPages.Entry;
-import storyrod.planset.StepPages.SizeRow;
+import storyrod.planset.StepEntry.SizeRow;
 
 /**
  * What of a step stands on one page: all of it, or where it is higher than a page, some.
@@ -33,7 +32,7 @@ public record StepSlice(
     return new StepSlice(from, to, below, sizes, true, begins, ends, heightMm + moreMm);
   }
 
-  static StepSlice whole(Entry step, boolean besides, double heightMm) {
+  static StepSlice whole(StepEntry step, boolean besides, double heightMm) {
     int sentences = step.text().sentences().size();
     return new StepSlice(0, sentences, false, List.of(), besides, true, true, heightMm);
   }

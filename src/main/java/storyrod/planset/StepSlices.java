@@ -3,8 +3,7 @@ package storyrod.planset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import storyrod.planset.StepPages.Entry;
-import storyrod.planset.StepPages.SizeRow;
+import storyrod.planset.StepEntry.SizeRow;
 
 /**
  * Breaks a step that is higher than a page into what stands on each of its pages: its sentences run
@@ -22,12 +21,12 @@ final class StepSlices {
 
   private static final double STEP_MM = 4;
 
-  private final Entry step;
+  private final StepEntry step;
   private final StepHeights heights;
   private final double stageMm;
   private final boolean pictured;
 
-  private StepSlices(Entry step, StepHeights heights, double stageMm) {
+  private StepSlices(StepEntry step, StepHeights heights, double stageMm) {
     this.step = step;
     this.heights = heights;
     this.stageMm = stageMm;
@@ -39,7 +38,7 @@ final class StepSlices {
    *
    * @param stageMm the height of its stage's heading, if it stands under one
    */
-  static List<StepSlice> of(Entry step, StepHeights heights, double stageMm) {
+  static List<StepSlice> of(StepEntry step, StepHeights heights, double stageMm) {
     double whole = height(step, heights) + stageMm;
     return heights.isOnePage(whole, !step.pictures().isEmpty())
         ? List.of(StepSlice.whole(step, heights.moreBesideMm(step) == 0, whole))
@@ -47,32 +46,32 @@ final class StepSlices {
   }
 
   /** The height of a step that stands on one page. */
-  private static double height(Entry step, StepHeights heights) {
+  private static double height(StepEntry step, StepHeights heights) {
     if (step.pictures().isEmpty()) {
       return heights.of(step, false) + shown(step);
     }
     return step.firstColumn() == 0
         ? heights.of(step, true) + shown(step)
         : heights.inColumns(step)
-            + StepHeights.AROUND_PICTURE_MM
-            + Math.max(step.pictures().getFirst().heightMm(), heights.lists(step));
+            + StepMeasures.AROUND_PICTURE_MM
+            + Math.max(step.pictures().getFirst().heightMm(), heights.side().besidePicture(step));
   }
 
   /** The height of a step's picture or strip. */
-  private static double shown(Entry step) {
+  private static double shown(StepEntry step) {
     double pictures =
         step.pictures().stream()
-            .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_PICTURE_MM)
+            .mapToDouble(each -> each.heightMm() + StepMeasures.AROUND_PICTURE_MM)
             .sum();
     return step.above().stream()
-            .mapToDouble(each -> each.heightMm() + StepHeights.AROUND_STRIP_MM)
+            .mapToDouble(each -> each.heightMm() + StepMeasures.AROUND_STRIP_MM)
             .sum()
         + pictures;
   }
 
   /** The height of what can stand beside the sentences of a page on which a step goes on. */
   static double besideMm(Paper paper) {
-    double below = StepHeights.AROUND_PICTURE_MM + StepHeights.BELOW_MM;
+    double below = StepMeasures.AROUND_PICTURE_MM + StepMeasures.BELOW_MM;
     return StepHeights.roomMm(paper) - AGAIN_MM - below;
   }
 
@@ -132,7 +131,8 @@ final class StepSlices {
 
   /** How far down the lists of the first page reach. */
   private double lists() {
-    return top() + (pictured ? heights.lists(step) : heights.sideWithoutSizes(step));
+    return top()
+        + (pictured ? heights.side().besidePicture(step) : heights.side().withoutSizes(step));
   }
 
   private double height(int at, int first) {
@@ -140,10 +140,10 @@ final class StepSlices {
         at < sentences()
             ? StepHeights.sentence(
                 step.text().sentences().get(at), heights.besideListsMm(), pictured)
-            : heights.sizes(row(at - sentences()));
+            : heights.side().sizes(row(at - sentences()));
     boolean hasHead = at == Math.max(first, sentences());
     boolean isLast = at == sentences() + rows() - 1;
-    return own + (hasHead ? StepHeights.BLOCK_MM : 0) + (isLast ? heights.signMm() : 0);
+    return own + (hasHead ? StepMeasures.BLOCK_MM : 0) + (isLast ? heights.signMm() : 0);
   }
 
   private List<SizeRow> row(int number) {
@@ -153,7 +153,7 @@ final class StepSlices {
 
   private StepSlice slice(int from, int to, double at, boolean isSecond) {
     int all = sentences();
-    double beside = AGAIN_MM + StepHeights.besideMm(step);
+    double beside = AGAIN_MM + StepSideHeights.besideMm(step);
     boolean besides = isSecond && beside <= heights.roomMm() - heights.below(pictured);
     double side = from == 0 ? lists() : besides ? beside : 0;
     return new StepSlice(

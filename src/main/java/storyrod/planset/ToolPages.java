@@ -155,7 +155,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
   private static List<Tool> tools(PlanSet set, StepPages pages, Texts texts) {
     Map<String, String> sizes = new ToolSizes(set, pages.all(), texts).byTool();
     Map<ToolText, List<Integer>> steps = new LinkedHashMap<>();
-    for (StepPages.Entry step : pages.all()) {
+    for (StepEntry step : pages.all()) {
       step.text()
           .toolTexts()
           .forEach(tool -> steps.computeIfAbsent(tool, t -> new ArrayList<>()).add(step.number()));
@@ -202,7 +202,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
 
     List<Row> rows() {
       Map<Key, Uses> uses = new LinkedHashMap<>();
-      for (StepPages.Entry entry : pages.all()) {
+      for (StepEntry entry : pages.all()) {
         Step step = set.build().steps().get(entry.number() - 1);
         step.settings().stream()
             .filter(setting -> isDrawn(setting, step))
@@ -224,7 +224,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
       return new Row(key.tool, key.name, key.value, marks, StepRuns.of(uses.steps));
     }
 
-    private void add(Map<Key, Uses> uses, Setting setting, Step step, StepPages.Entry entry) {
+    private void add(Map<Key, Uses> uses, Setting setting, Step step, StepEntry entry) {
       tool(setting, entry)
           .ifPresent(
               tool -> {
@@ -237,7 +237,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
               });
     }
 
-    private Optional<String> tool(Setting setting, StepPages.Entry entry) {
+    private Optional<String> tool(Setting setting, StepEntry entry) {
       return SettingTools.STANDARD
           .of(setting, entry.text()::uses)
           .map(key -> Texts.capital(words.say("tool." + key)));

@@ -25,7 +25,7 @@ import storyrod.stock.GluedBlank;
  * In which sizes the tools of some steps are wanted: bits by their diameters, cutters by the cuts
  * that they make, clamps by how many are on at once and how far the longest has to open.
  */
-record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
+record ToolSizes(PlanSet set, List<StepEntry> entries, Texts texts) {
   private static final String CLAMPS = "bar-clamps";
 
   /** Tools with a cutter that may be narrower than its cut, which is then made in passes. */
@@ -45,7 +45,7 @@ record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
 
   private Map<String, List<String>> bits() {
     Map<String, Map<String, TreeSet<Length>>> all = new TreeMap<>();
-    for (StepPages.Entry entry : entries) {
+    for (StepEntry entry : entries) {
       for (Setting setting : step(entry).settings()) {
         add(setting, entry, all);
       }
@@ -56,7 +56,7 @@ record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
   }
 
   private void add(
-      Setting setting, StepPages.Entry entry, Map<String, Map<String, TreeSet<Length>>> all) {
+      Setting setting, StepEntry entry, Map<String, Map<String, TreeSet<Length>>> all) {
     SettingTools.STANDARD
         .of(setting, entry.text()::uses)
         .ifPresent(
@@ -126,7 +126,7 @@ record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
     ClampsOff off = new ClampsOff(set.schedule().off());
     Map<Integer, Integer> on = new LinkedHashMap<>();
     int most = 0;
-    for (StepPages.Entry entry : entries) {
+    for (StepEntry entry : entries) {
       Step step = step(entry);
       off.of(step).forEach(on::remove);
       on.put(step.number(), Math.max(step.glueUp().clamps(), drawing(step)));
@@ -143,7 +143,7 @@ record ToolSizes(PlanSet set, List<StepPages.Entry> entries, Texts texts) {
     return Clamping.drawing(set.piece(), step).stream().mapToInt(Clamps::count).sum();
   }
 
-  private Step step(StepPages.Entry entry) {
+  private Step step(StepEntry entry) {
     return set.build().steps().get(entry.number() - 1);
   }
 }

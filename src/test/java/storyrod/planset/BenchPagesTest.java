@@ -177,7 +177,7 @@ class BenchPagesTest {
     }
     Map<String, Mark> marks =
         BENCH.piece().marks().stream().collect(Collectors.toMap(Mark::mark, mark -> mark));
-    StepPages.Entry step = entry(BENCH);
+    StepEntry step = entry(BENCH);
     assertFalse(step.parts().isEmpty());
     for (int i = 0; i < step.parts().size(); i++) {
       String title = marks.get(step.parts().get(i).mark()).title();
@@ -190,7 +190,7 @@ class BenchPagesTest {
     return Print.of(set.piece(), set.build(), Printing.usual(Words.ENGLISH));
   }
 
-  private static StepPages.Entry entry(PlanSet set) {
+  private static StepEntry entry(PlanSet set) {
     Wording wording =
         new StepWriter(set.piece(), Words.ENGLISH, Templates.SHARED, set.build())::write;
     return StepPages.of(set, new StepPages.Sheet(print(set), wording))

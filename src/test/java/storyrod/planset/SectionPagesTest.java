@@ -48,11 +48,11 @@ class SectionPagesTest {
   void eachOfSeveralChecksHasAFieldOfItsOwn() {
     Pages helper = pages(BENCH, "helper");
     String page = page("steps", helper);
-    List<StepPages.Entry> several =
+    List<StepEntry> several =
         helper.steps().all().stream()
             .filter(step -> step.pictures().isEmpty())
             .filter(step -> step.text().settings().size() > 1)
-            .filter(step -> step.text().settings().size() <= StepPages.MOST_FIELDS)
+            .filter(step -> step.text().settings().size() <= StepEntry.MOST_FIELDS)
             .toList();
     assertTrue(several.size() > 5, several.size() + " steps");
     assertEquals(

@@ -11,9 +11,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.drawing.AllProjects;
-import storyrod.planset.StepPages.Entry;
-import storyrod.planset.StepPages.HardwareRow;
-import storyrod.planset.StepPages.SizeRow;
+import storyrod.planset.StepEntry.HardwareRow;
+import storyrod.planset.StepEntry.SizeRow;
 import storyrod.words.Words;
 
 /** Steps that are higher than a page. */
@@ -26,7 +25,7 @@ class StepSlicesTest {
     return Print.of(set.piece(), set.build(), Printing.usual(Words.ENGLISH));
   }
 
-  private static Entry step(int sentences, int sizes) {
+  private static StepEntry step(int sentences, int sizes) {
     List<String> words =
         IntStream.range(0, sentences).mapToObj(i -> SENTENCES.get(i % SENTENCES.size())).toList();
     List<SizeRow> rows =
@@ -40,16 +39,16 @@ class StepSlicesTest {
             List.of(),
             "1 h",
             "");
-    return new Entry(
+    return new StepEntry(
         1, text, List.of(), List.of(), List.of(), List.of(), rows, List.of(), false, 0, "1 h", "");
   }
 
   /** With a picture as wide as its sentences, and so many items in its list of hardware. */
-  private static Entry pictured(int sentences, int items) {
-    Entry bare = step(sentences, 0);
+  private static StepEntry pictured(int sentences, int items) {
+    StepEntry bare = step(sentences, 0);
     DrawingBox picture =
         new DrawingBox("step-1", new StepHeights(print()).besideListsMm(), 90, Optional.empty());
-    return new Entry(
+    return new StepEntry(
         1,
         bare.text(),
         List.of(picture),
@@ -67,15 +66,15 @@ class StepSlicesTest {
   /** Picture and lists together are higher than a page; beside each other they are not. */
   @Test
   void aNarrowPictureStandsBesideItsLists() {
-    Entry step = pictured(16, 26);
+    StepEntry step = pictured(16, 26);
     StepHeights heights = new StepHeights(print());
     List<StepSlice> slices = slices(step);
-    assertTrue(90 + heights.lists(step) > heights.roomMm());
+    assertTrue(90 + heights.side().besidePicture(step) > heights.roomMm());
     assertEquals(2, slices.size());
     slices.forEach(each -> assertTrue(each.heightMm() <= heights.roomMm(), each.toString()));
   }
 
-  private static List<StepSlice> slices(Entry step) {
+  private static List<StepSlice> slices(StepEntry step) {
     return StepSlices.of(step, new StepHeights(print()), 0);
   }
 
@@ -103,7 +102,7 @@ class StepSlicesTest {
         .map(step -> DynamicTest.dynamicTest("" + step.sizes().size(), () -> assertWhole(step)));
   }
 
-  private static void assertWhole(Entry step) {
+  private static void assertWhole(StepEntry step) {
     List<StepSlice> slices = slices(step);
     assertTrue(slices.size() > 1);
     assertTrue(slices.getFirst().begins() && slices.getLast().ends());

@@ -54,7 +54,7 @@ class ToolPagesTest {
         project -> {
           Pages pages = pages(project.set());
           Map<String, TreeSet<Integer>> named = new TreeMap<>();
-          for (StepPages.Entry step : pages.steps().all()) {
+          for (StepEntry step : pages.steps().all()) {
             for (String tool : step.text().tools()) {
               named
                   .computeIfAbsent(Texts.capital(tool), each -> new TreeSet<>())
@@ -137,7 +137,7 @@ class ToolPagesTest {
                   .matcher(sizes(pages, "Bar clamps"));
           assertTrue(told.matches(), sizes(pages, "Bar clamps"));
           Length widest = Length.parse(told.group(2));
-          for (StepPages.Entry step : pages.steps().all()) {
+          for (StepEntry step : pages.steps().all()) {
             Matcher said = opening.matcher(String.join(" ", step.text().sentences()));
             while (said.find()) {
               assertFalse(Length.parse(said.group(1)).isLongerThan(widest));
@@ -181,7 +181,7 @@ class ToolPagesTest {
   List<DynamicTest> whatScrapesIsListed() {
     return AllProjects.each(
         project -> {
-          for (StepPages.Entry step : pages(project.set()).steps().all()) {
+          for (StepEntry step : pages(project.set()).steps().all()) {
             boolean scrapes =
                 step.text().sentences().stream().anyMatch(each -> each.startsWith("Scrape "));
             assertTrue(!scrapes || step.text().uses("scraper"), step.text()::toString);

@@ -40,7 +40,7 @@ class UsedUpTest {
         project -> {
           Pages pages = pages(project.set());
           UsedUp used = pages.shopping().besides();
-          for (StepPages.Entry step : pages.steps().all()) {
+          for (StepEntry step : pages.steps().all()) {
             String said = String.join(" ", step.text().sentences());
             WORDS.forEach(
                 (item, words) ->
