@@ -817,7 +817,7 @@
     <@say "Clamp " + fulls(rests.onEnd) + pick(rests.onEnd, "", ", one at a time,") + " upright between two straight blocks that lie flush with " + pick(rests.onEnd, "its", "the") + " end and carry the router: the end alone is too small for its base."/>
   </#if>
   <#if rests.onNarrow?size gt 0>
-    <@say "Beside the narrow face of " + fulls(rests.onNarrow) + ", clamp a straight block flush with it, so that the base of the router does not tip."/>
+    <@say "The base of the router tips on a face as narrow as that of " + fulls(rests.onNarrow) + ": beside the face that is cut, clamp a straight block flush with it."/>
   </#if>
 </#macro>
 

@@ -812,7 +812,7 @@
     <@say fulls(rests.onEnd) + pick(rests.onEnd, "", " nacheinander") + " aufrecht zwischen zwei gerade Klötze spannen, die mit dem Ende bündig liegen und die Oberfräse tragen: Das Ende allein ist für ihre Grundplatte zu klein."/>
   </#if>
   <#if rests.onNarrow?size gt 0>
-    <@say "Neben die schmale Fläche von " + fulls(rests.onNarrow) + " einen geraden Klotz bündig spannen, damit die Grundplatte der Oberfräse nicht kippt."/>
+    <@say "Auf einer so schmalen Fläche wie der von " + fulls(rests.onNarrow) + " kippt die Grundplatte der Oberfräse: neben die bearbeitete Fläche einen geraden Klotz bündig spannen."/>
   </#if>
 </#macro>
 

@@ -57,6 +57,26 @@ public final class Trials {
             .toList());
   }
 
+  /** What an item takes on trial: without the screws that wait until it is fitted for good. */
+  public static List<ItemCount> onTrial(Piece piece, String item) {
+    List<PlacedItem> waiting =
+        PlacedHardware.of(piece).stream()
+            .filter(each -> each.origin().waits())
+            .filter(
+                each ->
+                    each.origin().entry().stream()
+                        .anyMatch(entry -> entry.item().value().equals(item)))
+            .toList();
+    return hardware(piece, item).stream()
+        .map(each -> new ItemCount(each.item(), each.count() - count(waiting, each.item())))
+        .filter(each -> each.count() > 0)
+        .toList();
+  }
+
+  private static int count(List<PlacedItem> placed, String item) {
+    return Math.toIntExact(placed.stream().filter(each -> each.item().equals(item)).count());
+  }
+
   /** The full names of the doors and drawers that an item hangs. */
   public List<String> hung(String item) {
     return piece.description().hardware().stream()

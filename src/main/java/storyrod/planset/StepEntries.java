@@ -75,7 +75,7 @@ record StepEntries(Piece piece, Print print, Wording wording) {
   private List<ItemCount> atHand(Step step) {
     return step.verb() == Verb.TRIAL_FIT
         ? step.operations().stream()
-            .flatMap(each -> Trials.hardware(piece, each.target()).stream())
+            .flatMap(each -> Trials.onTrial(piece, each.target()).stream())
             .toList()
         : step.hardware();
   }

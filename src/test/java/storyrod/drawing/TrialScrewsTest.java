@@ -3,10 +3,15 @@ package storyrod.drawing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Operation;
+import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.drawing.Drawing.Balloon;
+import storyrod.piece.Piece;
 import storyrod.planset.PlanSet;
 
 /**
@@ -53,5 +58,32 @@ class TrialScrewsTest {
   @Test
   void theScrewBetweenComesWhenTheSlideIsBackForGood() {
     assertEquals(List.of(3), counts(Verb.MOUNT));
+  }
+
+  /** Of each item other than what is tried itself, the list tells as many as are drawn. */
+  @TestFactory
+  List<DynamicTest> theListTellsAsManyAsAreDrawn() {
+    return AllProjects.each(
+        sample -> {
+          Piece piece = sample.set().piece();
+          for (Step step : sample.set().build().steps()) {
+            if (step.verb() == Verb.TRIAL_FIT) {
+              for (Operation each : step.operations()) {
+                String target = each.target();
+                Trials.onTrial(piece, target).stream()
+                    .filter(item -> !item.item().equals(target))
+                    .forEach(item -> assertEquals(drawn(piece, step, item.item()), item.count()));
+              }
+            }
+          }
+        });
+  }
+
+  private static int drawn(Piece piece, Step step, String item) {
+    return (int)
+        Hardware.of(piece).stream()
+            .map(Hardware::placed)
+            .filter(each -> each.item().equals(item) && each.isFittedIn(step))
+            .count();
   }
 }

@@ -155,7 +155,9 @@ class SafeWorkTest {
     assertTrue(end.tools().contains(tool), end::toString);
     StepText face = step("sewing-box", "Rout the mortises for the loose tenons in the end");
     assertTrue(
-        said(face).contains("Beside the narrow face of the two end stretchers (C), clamp"),
+        said(face)
+            .contains(
+                "The base of the router tips on a face as narrow as that of the two end stretchers (C)"),
         face::toString);
     assertTrue(face.tools().contains(tool), face::toString);
   }
