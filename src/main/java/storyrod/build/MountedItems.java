@@ -50,7 +50,7 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
           case SHELF_PIN -> new PinItems(piece, shapes).of(entry);
           case FOOT, LEVELLING_FOOT -> feet(entry, item);
           case CATCH -> caught(entry);
-          case ANTI_TIP_STRAP -> plates(entry, STRAP).stream().map(this::screwed).toList();
+          case ANTI_TIP_STRAP -> straps(entry).map(this::screwed).toList();
           case OTHER, WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> List.of();
           case BUTTON, DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER -> List.of();
         };
@@ -148,13 +148,42 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
   }
 
   private Stream<PlacedItem> plates(HardwareEntry entry, List<Length> sizes, Part part) {
-    Face out = nesting.looseUnit(part.name()).isPresent() ? inwards(part) : Face.BACK;
+    Axis along = longer(part.bounds(), outOf(part).axis());
+    return plates(entry, sizes, part, Spread.over(part.bounds().on(along), entry.count()));
+  }
+
+  private Stream<PlacedItem> plates(
+      HardwareEntry entry, List<Length> sizes, Part part, List<Length> places) {
+    Face out = outOf(part);
     Axis along = longer(part.bounds(), out.axis());
     Range thick = new Range(Length.ZERO, sizes.get(0));
     Box box = HardwareShapes.box(out, thick, along, sizes.get(1), sizes.get(2));
     Point middle = covered(out, part.bounds().middle().with(out.axis(), part.bounds().at(out)));
-    return Spread.over(part.bounds().on(along), entry.count()).stream()
-        .map(at -> placed(entry, part, out, middle.with(along, at), box));
+    return places.stream().map(at -> placed(entry, part, out, middle.with(along, at), box));
+  }
+
+  private Face outOf(Part part) {
+    return nesting.looseUnit(part.name()).isPresent() ? inwards(part) : Face.BACK;
+  }
+
+  /** As many on each part; all on the first one where they cannot be shared alike. */
+  private Stream<PlacedItem> straps(HardwareEntry entry) {
+    List<Part> hosts = hosts(entry).filter(part -> !part.pose().isTurned()).toList();
+    boolean isShared = !hosts.isEmpty() && entry.count() % hosts.size() == 0;
+    int each = isShared ? entry.count() / hosts.size() : entry.count();
+    return hosts.stream()
+        .limit(isShared ? hosts.size() : 1)
+        .flatMap(part -> plates(entry, STRAP, part, strapsOn(part, each)));
+  }
+
+  /** Spread over a level part; on an upright one near its top, one below the other. */
+  private List<Length> strapsOn(Part part, int count) {
+    Axis along = longer(part.bounds(), outOf(part).axis());
+    Range whole = part.bounds().on(along);
+    Length room = STRAP.get(1).times(2 * count);
+    return along == Axis.Z && room.isShorterThan(whole.length())
+        ? Spread.over(new Range(whole.to().minus(room), whole.to()), count)
+        : Spread.over(whole, count);
   }
 
   /** The same point on what lies against its part there: a strap is screwed on through a back. */
