@@ -113,8 +113,9 @@ record EndView(
 
   /** The edges of the next stave, broken off. */
   private List<Element> goingOn(double left, double top) {
-    double right = left + 2 * EDGE_MM;
+    double right = left + EDGE_MM;
     return List.of(
+        BreakLine.of(right, top, top + thick),
         new Line(Role.VISIBLE, List.of(new At(left, top), new At(right, top))),
         new Line(Role.VISIBLE, List.of(new At(left, top + thick), new At(right, top + thick))));
   }

@@ -191,6 +191,28 @@ class BoardPictureTest {
     assertEquals(List.of(true, false), down);
   }
 
+  /** What goes on beyond the last stave that is drawn is broken off, not cut off. */
+  @Test
+  void furtherStavesAreBrokenOff() {
+    Piece piece = AllProjects.named("dining-table").piece();
+    Part slab = piece.parts().stream().filter(piece::isStaved).findFirst().orElseThrow();
+    EndView end = EndView.of(piece, slab, piece.description().words()).orElseThrow();
+    assertTrue(end.goesOn());
+    double last = end.staves() * end.wide();
+    assertEquals(
+        1,
+        all(List.of(end.in(end.size())))
+            .filter(each -> each instanceof Drawing.Line line && runsDown(line, last))
+            .count());
+  }
+
+  /** Whether a thin line beyond some x runs from above to below with a kink. */
+  private static boolean runsDown(Drawing.Line line, double beyond) {
+    return line.role() == Drawing.Role.DIMENSION
+        && line.points().size() > 2
+        && line.points().stream().allMatch(at -> at.x() > beyond);
+  }
+
   /** Whether the middle of a stave's longest ring lies above the ring's ends. */
   private static boolean curvesDown(EndView end, int stave) {
     Bounds at = new Bounds(stave * end.wide(), 0, (stave + 1) * end.wide(), end.thick());
