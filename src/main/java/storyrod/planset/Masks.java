@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.FrontHoles;
 import storyrod.build.PreFinished;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
@@ -160,13 +161,22 @@ final class Masks {
   }
 
   private List<String> bored(String item) {
+    FrontHoles fronts = new FrontHoles(piece);
     return piece.parts().stream()
         .filter(
             part ->
                 part.cuts(Cut.Holes.class).stream()
-                    .anyMatch(holes -> holes.forWhat().filter(item::equals).isPresent()))
+                    .filter(holes -> holes.forWhat().filter(item::equals).isPresent())
+                    .anyMatch(holes -> fronts.guide(part, holes).map(this::isFixed).orElse(true)))
         .map(Part::name)
         .toList();
+  }
+
+  /** Whether a front is on its box when the finish begins: its holes go on through that by then. */
+  private boolean isFixed(Part front) {
+    return steps.stream()
+        .limit(finished)
+        .anyMatch(step -> step.verb() == Verb.FIT && step.newParts().contains(front.name()));
   }
 
   private String title(String item) {
