@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import storyrod.build.Trials;
 import storyrod.build.Verb;
+import storyrod.piece.HardwareUse;
 import storyrod.piece.Mark;
+import storyrod.piece.Piece;
 import storyrod.planset.PdfText.Glyph;
 
 /** What the pages count alike: pieces of wood and hardware. */
@@ -84,19 +87,22 @@ final class CountChecks {
       }
     }
     Map<String, Integer> counts = counts(pdf, schedule, mark);
-    if (isTried(pdf)) {
-      counts.forEach((each, count) -> used.computeIfPresent(each, (k, n) -> once(n, count)));
-    }
+    onTrial(pdf).forEach((each, count) -> used.computeIfPresent(each, (k, n) -> n - count));
     return schedule.isEmpty() ? List.of() : differences(counts, used);
   }
 
-  /** What is hung on trial is named there and again where it is put back. */
-  private static boolean isTried(FinishedPdf pdf) {
-    return pdf.set().build().steps().stream().anyMatch(step -> step.verb() == Verb.TRIAL_FIT);
-  }
-
-  private static int once(int used, int count) {
-    return used == 2 * count ? count : used;
+  /** What is hung on trial, by its mark: it is named there and again where it is put back. */
+  private static Map<String, Integer> onTrial(FinishedPdf pdf) {
+    Piece piece = pdf.set().piece();
+    Map<String, Integer> tried = new LinkedHashMap<>();
+    pdf.set().build().steps().stream()
+        .filter(step -> step.verb() == Verb.TRIAL_FIT)
+        .flatMap(step -> step.operations().stream())
+        .flatMap(each -> Trials.onTrial(piece, each.target()).stream())
+        .forEach(
+            item ->
+                tried.merge(HardwareUse.of(piece).mark(item.item()), item.count(), Integer::sum));
+    return tried;
   }
 
   private static boolean isOfSteps(FinishedPdf pdf, int page) {

@@ -126,8 +126,7 @@ class LiesForTheWorkTest {
         new Printing(usual.templates(), usual.words(), bare, Optional.empty(), usual.choice());
     StepTexts texts = new StepTexts(set.piece(), set.build());
     List<String> told = finishing(set, texts.in(left));
-    assertTrue(
-        says(told, "Before the first coat, cover on L, P, R, T, V, X: holes"), told::toString);
+    assertTrue(says(told, "Before the first coat, cover on P, T, X: holes"), told::toString);
     assertFalse(says(told, "What to keep bare"), told::toString);
     assertTrue(says(finishing(set, texts.in(usual)), "What to keep bare"));
   }
