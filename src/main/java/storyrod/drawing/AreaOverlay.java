@@ -60,6 +60,7 @@ final class AreaOverlay {
         all.add(ring(polygon.getInteriorRingN(i), false));
       }
     }
+    all.removeIf(ExactRing::isSliver);
     return new ExactArea(all);
   }
 

@@ -23,7 +23,6 @@ import storyrod.piece.Cut;
  * @param part the part's own box
  */
 record CutPlace(Face from, Face edge, Box box, Box part) {
-
   /** Empty where a cut has no walls to measure. */
   static Optional<CutPlace> of(FlatPart flat, Cut cut) {
     if (cut instanceof Cut.Trench trench) {

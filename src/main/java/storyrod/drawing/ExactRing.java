@@ -56,6 +56,11 @@ final class ExactRing {
     return length;
   }
 
+  /** Whether it encloses so little that it is narrower than two steps of the grid. */
+  boolean isSliver() {
+    return Math.abs(doubleArea) <= 2 * length();
+  }
+
   ExactRing reversed() {
     int last = x.length - 1;
     long[] backX = new long[x.length];

@@ -39,15 +39,12 @@ final class RingPath {
     return before >= 0 && isStraight(x[at] - x[before], y[at] - y[before], toX, toY);
   }
 
+  /** Straight on, or back over a spike that is at its base little more than a step wide. */
   private static boolean isStraight(long fromX, long fromY, long toX, long toY) {
     long turn = fromX * toY - fromY * toX;
     long ahead = fromX * toX + fromY * toY;
-    return turn == 0 || ahead < 0 && isWithinGrid(turn, Math.max(sum(fromX, fromY), sum(toX, toY)));
-  }
-
-  /** Whether a triangle is, over its longer side, less high than a step of the grid. */
-  private static boolean isWithinGrid(long doubleArea, long atMostRootTwoTimesSide) {
-    return Math.abs(doubleArea) <= atMostRootTwoTimesSide;
+    long longer = Math.max(sum(fromX, fromY), sum(toX, toY));
+    return turn == 0 || ahead < 0 && Math.abs(turn) <= longer;
   }
 
   private static long sum(long dx, long dy) {

@@ -54,7 +54,7 @@ final class RingPieces {
     return x << Y_BITS | y & Y_MASK;
   }
 
-  /** The rings, without any narrower than the grid; none if a piece has nothing to go on with. */
+  /** The rings, without slivers; none if a piece has nothing to go on with. */
   Optional<List<ExactRing>> rings() {
     List<ExactRing> rings = new ArrayList<>();
     for (Piece piece : pieces) {
@@ -63,7 +63,7 @@ final class RingPieces {
         if (ring.isEmpty()) {
           return Optional.empty();
         }
-        ring.filter(each -> Math.abs(each.doubleArea()) > 2 * each.length()).ifPresent(rings::add);
+        ring.filter(each -> !each.isSliver()).ifPresent(rings::add);
       }
     }
     return Optional.of(rings);
