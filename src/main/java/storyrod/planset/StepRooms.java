@@ -68,10 +68,13 @@ final class StepRooms {
       return item.heights().getFirst() - besideMm;
     }
 
-    /** The room of its picture where it has one of its heights; empty where it has none. */
-    Optional<Size> room(int choice) {
+    /**
+     * The room of its picture where it has one of its heights; empty where it has none. Below the
+     * lists it may be higher by what is left white of the page.
+     */
+    Optional<Size> room(int choice, double whiteMm) {
       if (aside.isPresent() && choice == item.heights().size() - 1) {
-        return aside;
+        return aside.map(each -> new Size(each.widthMm(), each.heightMm() + whiteMm));
       }
       double high = item.heights().get(choice) - besideMm;
       return widthMm > 0 && high > 0 ? Optional.of(new Size(widthMm, high)) : Optional.empty();
@@ -84,13 +87,25 @@ final class StepRooms {
     List<Packing.Item> items = places.stream().map(Place::item).toList();
     Map<Integer, Size> rooms = new LinkedHashMap<>();
     for (Packing.Page page : Packing.pages(items, StepHeights.roomMm(paper), StepPages.MOST)) {
+      double white = whiteMm(page, items);
       for (int i = 0; i < page.choices().size(); i++) {
         int at = page.first() + i;
         int number = wishes.get(at).step().number();
-        places.get(at).room(page.choices().get(i)).ifPresent(room -> rooms.put(number, room));
+        places
+            .get(at)
+            .room(page.choices().get(i), white)
+            .ifPresent(room -> rooms.put(number, room));
       }
     }
     return rooms;
+  }
+
+  private double whiteMm(Packing.Page page, List<Packing.Item> items) {
+    double filled = 0;
+    for (int i = 0; i < page.choices().size(); i++) {
+      filled += items.get(page.first() + i).heights().get(page.choices().get(i));
+    }
+    return Math.max(0, StepHeights.roomMm(paper) - filled);
   }
 
   private Place place(Wish wish) {

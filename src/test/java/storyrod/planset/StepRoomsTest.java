@@ -13,6 +13,7 @@ import storyrod.build.Verb;
 import storyrod.cli.PrintedProjects;
 import storyrod.drawing.AllProjects;
 import storyrod.drawing.CutPicture;
+import storyrod.drawing.Drawing;
 import storyrod.drawing.Strips;
 import storyrod.measure.Units;
 import storyrod.words.Words;
@@ -21,6 +22,9 @@ import storyrod.words.Words;
 class StepRoomsTest {
   /** A row of small figures, 9 mm, and two lines of text with their distances. */
   private static final double LOW_MM = 17;
+
+  /** A row of small figures with its captions, and what heights may be rounded by. */
+  private static final double ROW_MM = 18;
 
   /** How low a picture may be, as a share of the page: on any page, and where it has one alone. */
   private static final double LEAST = 0.18;
@@ -158,6 +162,32 @@ class StepRoomsTest {
           double mean = fills.stream().mapToDouble(fill -> fill).average().orElseThrow();
           assertTrue(mean > 0.8, mean + " " + fills);
         });
+  }
+
+  /** Where small figures below lists are left out, their page has no room for one more row. */
+  @TestFactory
+  List<DynamicTest> whatAPageLeavesWhiteShowsWhatIsBelowLists() {
+    return AllProjects.each(
+        project -> {
+          double most = paper(project.set()).roomMm() - ROW_MM;
+          for (StepPages.Page page : pages(project.set()).pages()) {
+            page.steps().stream()
+                .filter(placed -> leavesOut(project.set(), placed.step()))
+                .forEach(
+                    placed ->
+                        assertTrue(
+                            StepPages.filledMm(page) > most,
+                            "step " + placed.step().number() + " on a page with room for more"));
+          }
+        });
+  }
+
+  private static boolean leavesOut(PlanSet set, StepEntry step) {
+    String others = Words.ENGLISH.say("step.cut.others", "");
+    return Strips.isSmall(set.piece(), set.build().steps().get(step.number() - 1))
+        && !step.asides().isEmpty()
+        && set.drawings().steps().get(step.number()).elements().stream()
+            .anyMatch(each -> each instanceof Drawing.Text line && line.text().startsWith(others));
   }
 
   @TestFactory
