@@ -11,6 +11,9 @@ final class BreakLine {
   private static final double WIDE_MM = 0.7;
   private static final double KINK_MM = 0.4;
 
+  /** A shorter line has a smaller kink. */
+  private static final double SHORT_MM = 8;
+
   private BreakLine() {}
 
   /** The same, level at y. */
@@ -22,15 +25,27 @@ final class BreakLine {
 
   /** At x, over some height and a little beyond, in mm on the paper. */
   static Line of(double x, double top, double bottom) {
-    double middle = (top + bottom) / 2;
+    return between(new At(x, top - OVER_MM), new At(x, bottom + OVER_MM));
+  }
+
+  /** From point to point. */
+  static Line between(At from, At to) {
+    double length = from.distance(to);
+    double kink = Math.min(1, length / SHORT_MM) / length;
+    At along = new At(kink * (to.x() - from.x()), kink * (to.y() - from.y()));
+    At middle = new At((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
     return new Line(
         Role.DIMENSION,
         List.of(
-            new At(x, top - OVER_MM),
-            new At(x, middle - OVER_MM),
-            new At(x - WIDE_MM, middle - KINK_MM),
-            new At(x + WIDE_MM, middle + KINK_MM),
-            new At(x, middle + OVER_MM),
-            new At(x, bottom + OVER_MM)));
+            from,
+            beside(middle, along, -OVER_MM, 0),
+            beside(middle, along, -KINK_MM, WIDE_MM),
+            beside(middle, along, KINK_MM, -WIDE_MM),
+            beside(middle, along, OVER_MM, 0),
+            to));
+  }
+
+  private static At beside(At at, At along, double onMm, double asideMm) {
+    return at.plus(onMm * along.x() - asideMm * along.y(), onMm * along.y() + asideMm * along.x());
   }
 }

@@ -26,6 +26,7 @@ import storyrod.piece.Cut;
  * @param waste what is seen of what is taken off
  * @param left what is seen of the rest
  * @param rounded the seen edges that the step rounds
+ * @param broken the seen edges at which wood that goes on is left out
  * @param mouths the seen mouths of the bores that the step makes
  * @param captions what stands below it
  */
@@ -34,6 +35,7 @@ record CutPart(
     Seen waste,
     Seen left,
     List<Stroke> rounded,
+    List<Stroke> broken,
     List<List<At>> mouths,
     List<String> captions)
     implements StripCell {
@@ -55,7 +57,12 @@ record CutPart(
     List<List<At>> mouths = new ArrayList<>(lines.mouths(1, taken.bores()));
     mouths.addAll(lines.mouths(0, taken.bores()));
     List<Stroke> rounded = rounded(taken, seen.getLast(), view);
-    return new CutPart(taken, seen.getFirst(), seen.getLast(), rounded, mouths, captions);
+    List<Stroke> broken =
+        seen.stream()
+            .flatMap(each -> each.lines().visible().stream())
+            .filter(new SawnEdges(taken, view)::have)
+            .toList();
+    return new CutPart(taken, seen.getFirst(), seen.getLast(), rounded, broken, mouths, captions);
   }
 
   private static List<Stroke> rounded(Taken taken, Seen left, View view) {
@@ -146,6 +153,31 @@ record CutPart(
     return Stream.concat(mouths.stream(), left.lines().mouths().stream()).toList();
   }
 
+  /** The width in mm on the paper of the widest thing taken off, where the part has a width. */
+  double finestMm(double widthMm) {
+    double regions =
+        waste.regions().stream()
+            .mapToDouble(each -> each.areaMm2() / diagonal(Bounds.around(each.rings().getFirst())))
+            .max()
+            .orElse(0);
+    double bores =
+        mouths.stream()
+            .map(Bounds::around)
+            .mapToDouble(each -> Math.min(each.width(), each.height()))
+            .max()
+            .orElse(0);
+    return Math.max(regions, bores) * (widthMm - BESIDE_MM - EDGE_MM) / longMm();
+  }
+
+  /** How long it is in the view, at full size. */
+  double longMm() {
+    return Bounds.around(points()).width();
+  }
+
+  private static double diagonal(Bounds bounds) {
+    return Math.hypot(bounds.width(), bounds.height());
+  }
+
   private Group group(Fit fit) {
     List<Element> elements = new ArrayList<>();
     Ink ink = new Ink(fit);
@@ -156,12 +188,11 @@ record CutPart(
                 elements.add(
                     new Area(
                         Ink.tone(each.normal()), each.rings().stream().map(fit::on).toList())));
-    left.lines().visible().stream()
-        .filter(stroke -> !rounded.contains(stroke))
-        .forEach(stroke -> elements.add(ink.line(Role.THIN, stroke)));
+    lines(left.lines().visible(), rounded, Role.THIN, ink, elements);
     rounded.forEach(stroke -> elements.add(ink.line(Role.VISIBLE, stroke)));
-    waste.lines().edges().forEach(each -> elements.add(ink.line(Role.THIN, each)));
-    waste.lines().outlines().forEach(each -> elements.add(ink.line(Role.VISIBLE, each)));
+    lines(waste.lines().edges(), List.of(), Role.THIN, ink, elements);
+    lines(waste.lines().outlines(), List.of(), Role.VISIBLE, ink, elements);
+    broken.forEach(each -> elements.add(BreakLine.between(fit.on(each.from()), fit.on(each.to()))));
     left.lines().mouths().forEach(mouth -> elements.add(new Line(Role.THIN, fit.on(mouth))));
     for (List<At> mouth : mouths) {
       elements.add(new Area(Tone.SIDE, List.of(fit.on(mouth))));
@@ -172,5 +203,13 @@ record CutPart(
         taken.flat().part().mark(),
         taken.flat().part().title(),
         elements);
+  }
+
+  /** The lines of one role, without others and without those at which wood is left out. */
+  private void lines(
+      List<Stroke> strokes, List<Stroke> without, Role role, Ink ink, List<Element> elements) {
+    strokes.stream()
+        .filter(each -> !without.contains(each) && !broken.contains(each))
+        .forEach(each -> elements.add(ink.line(role, each)));
   }
 }

@@ -23,6 +23,15 @@ public final class CutPicture implements PicturedStep {
   /** The share that must be seen of what a step takes off the surface of a part. */
   static final double ENOUGH_SEEN = 0.2;
 
+  /** What is taken off a part is too fine to be made out if it is no wider than this... */
+  private static final double TOO_FINE_MM = 1.5;
+
+  /** ... where its part has this width on the paper. */
+  private static final double USUAL_WIDTH_MM = 58;
+
+  /** No less larger it is worth leaving out what goes on alike. */
+  private static final double ENLARGED = 1.4;
+
   private final int step;
   private final List<CutPart> parts;
   private final Strip strip;
@@ -77,8 +86,19 @@ public final class CutPicture implements PicturedStep {
     return new CutPicture(step.number(), parts, strip);
   }
 
-  /** Looked down on more steeply where a groove hides what is taken off, and that shows it. */
+  /** A long part has its middle left out where only so what is taken off can be made out. */
   private static CutPart shown(Taken taken, BenchView view, List<String> captions) {
+    CutPart whole = lying(taken, view, captions);
+    return whole.finestMm(USUAL_WIDTH_MM) >= TOO_FINE_MM
+        ? whole
+        : Shortened.of(taken)
+            .map(each -> lying(each, BenchView.of(each), captions))
+            .filter(each -> ENLARGED * each.longMm() <= whole.longMm())
+            .orElse(whole);
+  }
+
+  /** Looked down on more steeply where a groove hides what is taken off, and that shows it. */
+  private static CutPart lying(Taken taken, BenchView view, List<String> captions) {
     CutPart usual = CutPart.of(taken, view.view(), captions);
     if (usual.seen(view.view()) >= ENOUGH_SEEN) {
       return usual;

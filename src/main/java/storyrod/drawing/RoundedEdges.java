@@ -68,7 +68,7 @@ final class RoundedEdges {
     return faces.stream().filter(face -> out - face.offsetMm() < ON_PLANE_MM);
   }
 
-  private static Stream<Stretch> sides(List<Vector3D> ring) {
+  static Stream<Stretch> sides(List<Vector3D> ring) {
     return IntStream.range(0, ring.size())
         .mapToObj(i -> new Stretch(ring.get(i), ring.get((i + 1) % ring.size())));
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
 import storyrod.geometry.Cylinder;
@@ -21,11 +22,33 @@ import storyrod.piece.Part;
  * @param left the flat body after the step, with the bores that were there before it
  * @param waste what the step takes off the flat body; empty where it only bores or rounds edges
  * @param bores those that the step adds
+ * @param sawnAtMm where along the part wood that goes on is left out
  */
-record Taken(FlatPart flat, List<Cut> cuts, Solid left, Solid waste, List<Cylinder> bores) {
+record Taken(
+    FlatPart flat,
+    List<Cut> cuts,
+    Solid left,
+    Solid waste,
+    List<Cylinder> bores,
+    List<Double> sawnAtMm) {
   Taken {
     cuts = List.copyOf(cuts);
     bores = List.copyOf(bores);
+    sawnAtMm = List.copyOf(sawnAtMm);
+  }
+
+  /** The same cuts, of what is drawn of the part. */
+  Taken shown(Solid left, Solid waste, List<Cylinder> bores, List<Double> sawnAtMm) {
+    return new Taken(flat, cuts, left, waste, bores, sawnAtMm);
+  }
+
+  boolean rounds() {
+    return !Cut.only(Cut.Roundover.class, cuts).isEmpty();
+  }
+
+  /** Those that the step adds, and those that are there before it. */
+  Stream<Cylinder> allBores() {
+    return Stream.concat(bores.stream(), left.bores().stream());
   }
 
   /** Empty where the step takes nothing off the part. */
@@ -59,6 +82,7 @@ record Taken(FlatPart flat, List<Cut> cuts, Solid left, Solid waste, List<Cylind
     boolean rounds = own.stream().anyMatch(Cut.Roundover.class::isInstance);
     return waste.isEmpty() && bores.isEmpty() && !rounds
         ? Optional.empty()
-        : Optional.of(new Taken(flat.with(both), own, left.bored(old.bores()), waste, bores));
+        : Optional.of(
+            new Taken(flat.with(both), own, left.bored(old.bores()), waste, bores, List.of()));
   }
 }
