@@ -41,6 +41,9 @@ record SheetTile(SawnPiece sheet, Set<String> strong, List<String> captions) imp
   /** What is shown beyond the step's parts, as a share of what they take. */
   private static final double BEYOND = 1.12;
 
+  /** The ends of break lines stand out beyond what is shown. */
+  private static final double FOR_BREAKS_MM = 0.2;
+
   private double shownMm(Length whole, ToDoubleFunction<storyrod.layout.LayoutJob.Area> to) {
     double taken =
         BEYOND
@@ -92,8 +95,9 @@ record SheetTile(SawnPiece sheet, Set<String> strong, List<String> captions) imp
 
   @Override
   public List<Element> in(Bounds room) {
-    double factor = Math.min(room.width() / lengthMm(), room.height() / widthMm());
-    At origin = new At(room.left(), room.top());
+    Bounds inner = room.widened(-FOR_BREAKS_MM);
+    double factor = Math.min(inner.width() / lengthMm(), inner.height() / widthMm());
+    At origin = new At(inner.left(), inner.top());
     Bounds shown = Bounds.of(origin, origin.plus(lengthMm() * factor, widthMm() * factor));
     List<Element> elements = new ArrayList<>();
     elements.add(new Area(Tone.WHITE, List.of(shown.corners())));

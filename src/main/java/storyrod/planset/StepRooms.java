@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import storyrod.drawing.Packing;
 import storyrod.drawing.Size;
 
@@ -68,12 +69,16 @@ final class StepRooms {
       return item.heights().getFirst() - besideMm;
     }
 
+    boolean isAside(int choice) {
+      return aside.isPresent() && choice == item.heights().size() - 1;
+    }
+
     /**
      * The room of its picture where it has one of its heights; empty where it has none. Below the
      * lists it may be higher by what is left white of the page.
      */
     Optional<Size> room(int choice, double whiteMm) {
-      if (aside.isPresent() && choice == item.heights().size() - 1) {
+      if (isAside(choice)) {
         return aside.map(each -> new Size(each.widthMm(), each.heightMm() + whiteMm));
       }
       double high = item.heights().get(choice) - besideMm;
@@ -87,7 +92,7 @@ final class StepRooms {
     List<Packing.Item> items = places.stream().map(Place::item).toList();
     Map<Integer, Size> rooms = new LinkedHashMap<>();
     for (Packing.Page page : Packing.pages(items, StepHeights.roomMm(paper), StepPages.MOST)) {
-      double white = whiteMm(page, items);
+      double white = whiteMm(page, items) / Math.max(1, asides(page, places));
       for (int i = 0; i < page.choices().size(); i++) {
         int at = page.first() + i;
         int number = wishes.get(at).step().number();
@@ -98,6 +103,13 @@ final class StepRooms {
       }
     }
     return rooms;
+  }
+
+  /** How many steps of a page have their pictures below their lists. */
+  private static long asides(Packing.Page page, List<Place> places) {
+    return IntStream.range(0, page.choices().size())
+        .filter(i -> places.get(page.first() + i).isAside(page.choices().get(i)))
+        .count();
   }
 
   private double whiteMm(Packing.Page page, List<Packing.Item> items) {
