@@ -154,11 +154,14 @@
 <#function facingOf f><#return joined(f.marks?map(m -> lettersOf([m])) + f.onSide?map(m -> "the " + words["place." + f.way] + " " + lettersOf([m])) + f.parts?map(p -> full(p)))></#function>
 <#macro markingParts>
   <@title "Mark face and edge" + ofParts()/>
-  <#assign open = facing?filter(f -> facesWay[f.way]??)>
+  <#assign open = facing?filter(f -> !f.setOut && facesWay[f.way]??)>
   <#if open?size gt 0>
     <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
-  <#list facing?filter(f -> !facesWay[f.way]??) as f>
+  <#list facing?filter(f -> f.setOut) as f>
+    <@say "Put the face mark of " + facingOf(f) + " on the " + words["edge." + f.way] + " face: joints are set out from it, and no face is seen from outside."/>
+  </#list>
+  <#list facing?filter(f -> !f.setOut && !facesWay[f.way]??) as f>
     <@say "Put the face mark of " + facingOf(f) + " on the better face: " + (f.way == "inside")?then("both faces are seen inside the piece.", "no face is seen from outside.")/>
   </#list>
   <@say "Beside it write the letter, with an arrow to the end or edge that the part drawing shows up" + several?then("; where equal parts have places of their own, write the place too, such as front left", "") + "."/>
@@ -166,9 +169,12 @@
     <@say "Lay the parts " + h.mark + " in pairs, face marks up and like edges together: " + number(h.same) + " as drawn and " + number(h.mirrored) + " mirrored. Write left or right on each before anything is cut."/>
   </#list>
   <#if laidOut?size gt 0>
-    <@say "Put the edge mark on the " + laidOutSides() + " from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on the " + l.edges?map(e -> words["edge." + e.face] + " " + e.side)?join(" and the "))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge", "") + "."/>
+    <@say "Put the edge mark on the " + laidOutSides() + " from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on " + joined(l.edges?map(e -> "the " + words["edge." + e.face] + " " + e.side)))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge", "") + "."/>
   <#else>
     <@say "Put the edge mark on the truest long edge beside the face mark."/>
+  </#if>
+  <#if fromFaceMark?size gt 0>
+    <@say "The joints of " + joined(fromFaceMark) + " are set out from the face mark too."/>
   </#if>
   <@say "Gauge and measure from marked faces and edges only, and keep them against fence and guide."/>
 </#macro>

@@ -145,11 +145,14 @@
 <#function facingOf f><#return joined(f.marks?map(m -> lettersOf([m])) + f.onSide?map(m -> lettersOf([m]) + " " + words["place." + f.way]) + f.parts?map(p -> full(p)))></#function>
 <#macro markingParts>
   <@title "Fläche und Kante anzeichnen: " + someParts(true)/>
-  <#assign open = facing?filter(f -> facesWay[f.way]??)>
+  <#assign open = facing?filter(f -> !f.setOut && facesWay[f.way]??)>
   <#if open?size gt 0>
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
-  <#list facing?filter(f -> !facesWay[f.way]??) as f>
+  <#list facing?filter(f -> f.setOut) as f>
+    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die Fläche " + words["edge." + f.way] + " setzen: Von ihr aus werden Verbindungen angerissen, und von außen sieht man keine Fläche."/>
+  </#list>
+  <#list facing?filter(f -> !f.setOut && !facesWay[f.way]??) as f>
     <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide Flächen im Inneren des Möbels.", "Von außen sieht man keine Fläche.")/>
   </#list>
   <@say "Daneben den Buchstaben schreiben, mit einem Pfeil zu dem Ende oder der Kante, die in der Teilzeichnung oben liegt" + several?then("; wo gleiche Teile eigene Plätze haben, auch den Platz, etwa vorn links", "") + "."/>
@@ -157,9 +160,12 @@
     <@say "Teile " + h.mark + " paarweise legen, Flächenzeichen oben und gleiche Kanten zusammen: " + h.same + " wie gezeichnet und " + h.mirrored + " gespiegelt. Auf jedes links oder rechts schreiben, bevor etwas geschnitten wird."/>
   </#list>
   <#if laidOut?size gt 0>
-    <@say "Kantenzeichen auf " + laidOutSides() + " setzen, wo die Verbindungen angerissen werden, wie in der Teilzeichnung genannt: " + laidOut?map(l -> joined(l.marks) + " an " + l.edges?map(e -> sideNames[e.side] + " " + words["edge." + e.face])?join(" und "))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; an den anderen an der besten Längskante", "") + "."/>
+    <@say "Kantenzeichen auf " + laidOutSides() + " setzen, wo die Verbindungen angerissen werden, wie in der Teilzeichnung genannt: " + laidOut?map(l -> joined(l.marks) + " an " + joined(l.edges?map(e -> sideNames[e.side] + " " + words["edge." + e.face])))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; an den anderen an der besten Längskante", "") + "."/>
   <#else>
     <@say "Kantenzeichen neben dem Flächenzeichen auf die beste Längskante setzen."/>
+  </#if>
+  <#if fromFaceMark?size gt 0>
+    <@say "Die Verbindungen von " + joined(fromFaceMark) + " werden auch vom Flächenzeichen aus angerissen."/>
   </#if>
   <@say "Nur von angezeichneten Flächen und Kanten aus anreißen und messen und sie an Anschlag und Führung halten."/>
 </#macro>

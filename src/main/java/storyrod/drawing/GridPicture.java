@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.FaceMarks;
 import storyrod.build.SandedFaces;
 import storyrod.build.ShowFaces;
 import storyrod.build.Verb;
@@ -78,7 +79,7 @@ final class GridPicture implements PicturedStep {
   }
 
   private static List<MarkTile> marked(Piece piece, Step step) {
-    ShowFaces faces = new ShowFaces(piece);
+    FaceMarks faces = new FaceMarks(new ShowFaces(piece));
     Words words = piece.description().words();
     return marks(piece, step).map(mark -> MarkTile.of(mark, faces, words)).toList();
   }

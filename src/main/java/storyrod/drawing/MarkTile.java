@@ -3,10 +3,8 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import storyrod.build.CutKind;
-import storyrod.build.ShowFaces;
+import storyrod.build.FaceMarks;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
@@ -16,7 +14,6 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
-import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.words.Words;
@@ -37,7 +34,7 @@ record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, Li
   /** Room round the part for its edge marks. */
   private static final double AROUND_MM = 2;
 
-  static MarkTile of(Mark mark, ShowFaces faces, Words words) {
+  static MarkTile of(Mark mark, FaceMarks faces, Words words) {
     Part part = mark.shown();
     FlatPart flat = FlatPart.of(part);
     Optional<Face> show = faces.of(part);
@@ -48,9 +45,8 @@ record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, Li
   /** Where no joint says which, the edge that lies lowest. */
   private static List<Face> edges(FlatPart flat) {
     List<Face> from =
-        flat.part().cuts(Cut.Trench.class).stream()
-            .filter(trench -> !Set.of("notch", "cutout").contains(trench.term()))
-            .map(trench -> flat.turned(CutKind.edge(flat.part(), trench)))
+        FaceMarks.edges(flat.part()).stream()
+            .map(flat::turned)
             .filter(face -> face.axis() != Axis.Y)
             .distinct()
             .sorted()

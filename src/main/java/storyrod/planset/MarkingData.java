@@ -8,25 +8,29 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
-import storyrod.build.CutKind;
+import storyrod.build.FaceMarks;
 import storyrod.build.ShowFaces;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
-import storyrod.piece.Cut;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** The values of a step that marks parts: faces, edges and pairs. */
 record MarkingData(Piece piece, PartPhrases phrases) {
+  /** Begins the way of parts of which no face is seen, but whose joints are set out from one. */
+  private static final String SET_OUT = "from ";
+
   Map<String, Object> of(Step step) {
     List<String> names = step.targets();
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("facing", facing(names));
     data.put("handed", handed(names));
     data.put("laidOut", laidOut(names));
+    data.put("fromFaceMark", fromFaceMark(names));
     data.put(
         "several", phrases.marks(names).stream().anyMatch(each -> (int) each.get("count") > 1));
     return data;
@@ -58,7 +62,8 @@ record MarkingData(Piece piece, PartPhrases phrases) {
             .collect(
                 Collectors.partitioningBy(name -> elsewhere.contains(piece.part(name).mark())));
     return Map.of(
-        "way", way,
+        "way", way.replace(SET_OUT, ""),
+        "setOut", way.startsWith(SET_OUT),
         "marks", phrases.marks(apart.get(false)),
         "onSide", phrases.marks(apart.get(true).stream().filter(this::liesAsItLooks).toList()),
         "parts",
@@ -88,8 +93,27 @@ record MarkingData(Piece piece, PartPhrases phrases) {
   }
 
   private static String way(ShowFaces faces, Part part) {
-    String unseen = faces.looksBothWays(part) ? "inside" : "hidden";
-    return faces.of(part).map(Face::word).orElse(unseen);
+    String either = faces.looksBothWays(part) ? "inside" : "hidden";
+    return faces
+        .of(part)
+        .map(Face::word)
+        .or(() -> FaceMarks.setOut(part).map(face -> SET_OUT + face.word()))
+        .orElse(either);
+  }
+
+  /** The marks of parts whose joints are set out from a face that is marked because it is seen. */
+  private List<String> fromFaceMark(List<String> names) {
+    ShowFaces faces = new ShowFaces(piece);
+    return shown(names)
+        .filter(part -> faces.of(part).isPresent())
+        .filter(new FaceMarks(faces)::areSetOutFromIt)
+        .map(Part::mark)
+        .toList();
+  }
+
+  /** Of each mark the part that its drawing shows. */
+  private Stream<Part> shown(List<String> names) {
+    return piece.marks().stream().map(Mark::shown).filter(part -> names.contains(part.name()));
   }
 
   /** Marks of which some parts are mirror images of the others, with how many are which. */
@@ -101,27 +125,28 @@ record MarkingData(Piece piece, PartPhrases phrases) {
         .toList();
   }
 
-  /** Marks by the edges from which the trenches of their drawings are set out. */
+  /** Marks by the sides, but for the face that is marked, from which joints are set out. */
   private List<Map<String, Object>> laidOut(List<String> names) {
+    FaceMarks faces = new FaceMarks(new ShowFaces(piece));
     Map<List<Map<String, String>>, List<String>> byEdges = new LinkedHashMap<>();
-    for (Mark mark : piece.marks()) {
-      List<Map<String, String>> edges = edges(mark);
-      if (names.contains(mark.shown().name()) && !edges.isEmpty()) {
-        byEdges.computeIfAbsent(edges, each -> new ArrayList<>()).add(mark.mark());
-      }
-    }
+    shown(names)
+        .forEach(
+            part -> {
+              List<Map<String, String>> edges = edges(part, faces);
+              if (!edges.isEmpty()) {
+                byEdges.computeIfAbsent(edges, each -> new ArrayList<>()).add(part.mark());
+              }
+            });
     return byEdges.entrySet().stream()
         .<Map<String, Object>>map(each -> Map.of("edges", each.getKey(), "marks", each.getValue()))
         .toList();
   }
 
-  /** A board's broad side is a face also where a groove in its edge is set out from it. */
-  private static List<Map<String, String>> edges(Mark mark) {
-    return mark.shown().cuts(Cut.Trench.class).stream()
-        .filter(trench -> !List.of("notch", "cutout").contains(trench.term()))
-        .map(trench -> CutKind.edge(mark.shown(), trench))
-        .distinct()
-        .map(face -> Map.of("face", face.word(), "side", CutData.side(mark.shown(), face)))
+  private static List<Map<String, String>> edges(Part part, FaceMarks faces) {
+    Optional<Face> marked = faces.of(part).filter(face -> faces.areSetOutFromIt(part));
+    return FaceMarks.edges(part).stream()
+        .filter(face -> marked.filter(face::equals).isEmpty())
+        .map(face -> Map.of("face", face.word(), "side", CutData.side(part, face)))
         .toList();
   }
 }

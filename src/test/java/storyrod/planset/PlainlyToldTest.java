@@ -47,13 +47,24 @@ class PlainlyToldTest {
   /** A groove in the edge of a stretcher that lies flat is set out from the stretcher's face. */
   @Test
   void faceFromWhichJointsAreSetOutIsNoEdge() {
-    says(step(sideboard, "Mark face and edge"), "D on the bottom face;");
-    says(step(nightstand, "Mark face and edge"), "E on the top face;");
     says(
         step(sideboard, "Mark face and edge"),
+        "Put the face mark of D × 2 on the bottom face: joints are set out from it,");
+    says(step(nightstand, "Mark face and edge"), "E on the top face;");
+    says(
+        step(nightstand, "Mark face and edge"),
         "Put the edge mark on the edge, end or face from which the joints are set out");
     says(step(table, "Mark face and edge"), "E on the bottom face.");
     says(step(bookcase, "Mark face and edge"), "J on the bottom end and the back edge;");
+  }
+
+  /** A face that is marked needs no second mark: the edge mark goes on an edge. */
+  @Test
+  void faceMarkServesForTheJointsThatAreSetOutFromIt() {
+    StepText marking = step(sideboard, "Mark face and edge");
+    says(marking, "Z × 2, AA × 2");
+    says(marking, "The joints of Z, AA and AB are set out from the face mark too.");
+    keepsSilent(marking, "AB on the front face");
   }
 
   @Test
