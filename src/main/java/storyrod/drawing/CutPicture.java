@@ -63,14 +63,15 @@ public final class CutPicture implements PicturedStep {
     ShowFaces faces = new ShowFaces(piece);
     List<CutPart> parts = new ArrayList<>();
     for (Taken each : taken) {
-      BenchView view = BenchView.of(each);
       Part part = each.flat().part();
       Optional<Face> show = faces.of(part).map(each.flat()::turned);
+      BenchView view = BenchView.of(each, show);
       Stream<String> captions =
           Stream.concat(
               count(part, byMark.get(part.mark()), notation.words()),
               lying(view, show, notation.words()));
-      parts.add(shown(each, view, inOneLine(captions)));
+      View steep = BenchView.steep(each, show).view();
+      parts.add(shown(each, view.view(), steep, inOneLine(captions)));
     }
     Optional<CutFigure> figure = figure(taken.getFirst(), notation);
     Strip strip = new Strip(List.copyOf(parts), figure, Strip.IN_A_ROW, notation.words());
@@ -78,12 +79,11 @@ public final class CutPicture implements PicturedStep {
   }
 
   /** Looked down on more steeply where a groove hides what is taken off, and that shows it. */
-  private static CutPart shown(Taken taken, BenchView view, List<String> captions) {
-    CutPart usual = CutPart.of(taken, view.view(), captions);
-    if (usual.seen(view.view()) >= ENOUGH_SEEN) {
+  private static CutPart shown(Taken taken, View view, View steep, List<String> captions) {
+    CutPart usual = CutPart.of(taken, view, captions);
+    if (usual.seen(view) >= ENOUGH_SEEN) {
       return usual;
     }
-    View steep = BenchView.steep(taken).view();
     CutPart down = CutPart.of(taken, steep, captions);
     return down.seen(steep) >= ENOUGH_SEEN ? down : usual;
   }
