@@ -1361,19 +1361,22 @@
   <#return number(count) + " " + many(words["kind." + kind], count)>
 </#function>
 
+<#-- On a curved face some open less than the widest place asks. -->
+<#function opensTo c><#return c.curved?then("up to ", "") + c.opening></#function>
+
 <#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
 <#-- Where battens make fewer clamps do, it is told where they press and not how many would be best. -->
 <#macro clampSettings counted=true>
   <#list clamps as c>
     <#if !counted>
-      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", or on ") + ": the clamps open " + c.opening + ", and more with pads."/>
+      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", or on ") + ": the clamps open " + opensTo(c) + ", and more with pads."/>
       <#continue>
     </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
     <#if jawsTold(c.jaws)?size == 1>
-      <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+      <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + opensTo(c) + ", and more with pads."/>
     <#else>
-      <@say set + "; they open " + c.opening + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
+      <@say set + "; they open " + opensTo(c) + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
     </#if>
   </#list>
   <#if cauled?size gt 0>
@@ -1619,7 +1622,7 @@
     </#if>
     <#if has("fit-pegged")>
       <#list clamps as c>
-        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + joined(c.jaws?map(j -> fulls(j.on))) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + joined(c.jaws?map(j -> fulls(j.on))) + ": " + (c.count == 1)?then("it opens", "they open") + " " + opensTo(c) + ", and more with pads."/>
       </#list>
       <@say "Draw " + fulls(moving) + " home with the clamps, until no gap shows at the shoulders, and leave them on until the pegs are in."/>
     </#if>

@@ -1353,19 +1353,22 @@
   <#return many(words["kind." + kind], count)>
 </#function>
 
+<#-- On a curved face some open less than the widest place asks. -->
+<#function opensTo c><#return c.curved?then("bis zu ", "") + c.opening></#function>
+
 <#-- Zwingen an denselben Teilen werden einmal genannt: wie viele welches Teil halten, das hineinkommt. -->
 <#-- Where battens make fewer clamps do, it is told where they press and not how many would be best. -->
 <#macro clampSettings counted=true>
   <#list clamps as c>
     <#if !counted>
-      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" oder auf ") + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
+      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" oder auf ") + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
       <#continue>
     </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("Im Ganzen ", "") + (c.count == 1)?then("eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen">
     <#if jawsTold(c.jaws)?size == 1>
-      <@say set + ", Backen auf " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in einer Linie mit den Teilen dazwischen", "") + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
+      <@say set + ", Backen auf " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in einer Linie mit den Teilen dazwischen", "") + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
     <#else>
-      <@say set + "; Öffnung " + c.opening + ", mit Zulagen mehr: " + jawsTold(c.jaws)?join(", ") + "."/>
+      <@say set + "; Öffnung " + opensTo(c) + ", mit Zulagen mehr: " + jawsTold(c.jaws)?join(", ") + "."/>
     </#if>
   </#list>
   <#if cauled?size gt 0>
@@ -1606,7 +1609,7 @@
     </#if>
     <#if has("fit-pegged")>
       <#list clamps as c>
-        <@say (c.count == 1)?then("Eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen, Backen auf " + joined(c.jaws?map(j -> fulls(j.on))) + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
+        <@say (c.count == 1)?then("Eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen, Backen auf " + joined(c.jaws?map(j -> fulls(j.on))) + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
       </#list>
       <@say fulls(moving) + " mit den Zwingen ganz heranziehen, bis an den Brüstungen keine Fuge zu sehen ist, und angesetzt lassen, bis die Holznägel sitzen."/>
     </#if>

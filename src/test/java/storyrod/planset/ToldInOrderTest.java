@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import storyrod.drawing.AllProjects;
 import storyrod.planset.StepText.SettingText;
 import storyrod.words.Words;
 
@@ -226,6 +227,11 @@ class ToldInOrderTest {
   void feltIsCutToTheInsideOfTheBox() {
     StepText felt = step(box, "Fit the wool felt");
     assertTrue(says(felt, "Cut it 16 15/16 in long and 9 11/16 in wide"), felt::toString);
+    PlanSet set = AllProjects.named("sewing-box");
+    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
+    assertTrue(
+        HardwareList.whole(set, texts).rows().stream()
+            .anyMatch(row -> row.item().endsWith(", cut to 16 15/16 × 9 11/16 in")));
   }
 
   @Test
