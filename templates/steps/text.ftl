@@ -252,7 +252,7 @@
       <@say "Saw " + number(it.count) + " staves for " + pick([it.part], "", "each of ") + full(it.part) + " to the rough size in the cut list; jointed, each must still be at least " + it.width + " wide."/>
     </#list>
     <#if short?size gt 0>
-      <@say "Leave the boards of " + lettersOf(short) + " in one long panel, those of one width end to end, from the jointer to the glue-up and the planer, until the parts are cut to size: a short piece is not safe in the jointer or the planer."/>
+      <@say "Leave the boards of " + lettersOf(short) + " " + (shortTogether?size == 0)?then("longer than the part" + pick(short, "", "s"), "in " + (longBlanks?size == 1)?then("one long panel, end to end", "long panels, those of one width end to end") + (shortAlone?size == 0)?then("", ", those of " + lettersOf(shortAlone) + " longer than the part")) + ", from the jointer to the glue-up and the planer, until " + pick(short, "the part is", "the parts are") + " cut to size: a short piece is not safe in the jointer or the planer."/>
     </#if>
     <#if staved?size lt parts?size>
       <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
@@ -280,8 +280,11 @@
     <#if single?size gt 0>
       <@say "Crosscut, then rip to the rough sizes in the cut list: " + lettersOf(single) + "."/>
     </#if>
-    <#if short?size gt 0>
-      <@say "Saw " + lettersOf(short) + " as " + pick(short, "a longer blank and leave it whole until the part is cut to size", "long blanks, those of one rough width end to end in one" + inLengths() + ", and leave them whole until the parts are cut to size") + ": a short piece is not safe in the jointer or the planer."/>
+    <#if shortTogether?size gt 0>
+      <@say "Saw " + lettersOf(shortTogether) + " as " + (longBlanks?size == 1)?then("one long blank, end to end", "long blanks, those of one rough width end to end in one") + inLengths() + ", and leave " + (longBlanks?size == 1)?then("it", "them") + " whole until the parts are cut to size: a short piece is not safe in the jointer or the planer."/>
+    </#if>
+    <#if shortAlone?size gt 0>
+      <@say "Saw " + lettersOf(shortAlone) + " " + pick(shortAlone, "as a longer blank and leave it whole until the part is", "each as a longer blank of its own and leave these whole until the parts are") + " cut to size" + (shortTogether?size == 0)?then(": a short piece is not safe in the jointer or the planer.", ", as these.")/>
     </#if>
     <@roughSawing/>
     <@say "Flatten one face of each blank on the jointer."/>
@@ -1147,6 +1150,9 @@
   </#list>
 </#macro>
 
+<#-- Whether what moves has an edge to keep flush with something. -->
+<#function keptFlush><#return flush?size gt 0 || seats?filter(s -> s.how == "flush")?size gt 0></#function>
+
 <#macro aligning>
   <#list seats as s>
     <#if s.how == "flush">
@@ -1361,19 +1367,22 @@
   <#return number(count) + " " + many(words["kind." + kind], count)>
 </#function>
 
+<#-- On a curved face some open less than the widest place asks. -->
+<#function opensTo c><#return c.curved?then("up to ", "") + c.opening></#function>
+
 <#-- Clamps on the same parts are told once: how many of them hold which part that comes in. -->
 <#-- Where battens make fewer clamps do, it is told where they press and not how many would be best. -->
 <#macro clampSettings counted=true>
   <#list clamps as c>
     <#if !counted>
-      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", or on ") + ": the clamps open " + c.opening + ", and more with pads."/>
+      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", or on ") + ": the clamps open " + opensTo(c) + ", and more with pads."/>
       <#continue>
     </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
     <#if jawsTold(c.jaws)?size == 1>
-      <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+      <@say set + ", the jaws on " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in line with the parts between", "") + ": " + (c.count == 1)?then("it opens", "they open") + " " + opensTo(c) + ", and more with pads."/>
     <#else>
-      <@say set + "; they open " + c.opening + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
+      <@say set + "; they open " + opensTo(c) + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
     </#if>
   </#list>
   <#if cauled?size gt 0>
@@ -1602,7 +1611,7 @@
     <@marking/>
     <#if has("fit-panel")>
       <@twoMoves/>
-      <@say "Slide " + fulls(moving) + " in" + fromTold()?then(inFrom(), "") + " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue."/>
+      <@say "Slide " + fulls(moving) + " in" + fromTold()?then(inFrom(), "") + keptFlush()?then(", without glue", " until " + pick(moving, "it sits", "they sit") + " at the bottom of the groove, without glue") + "."/>
     <#else>
     <#if acrossGrain>
       <@say "Use no glue in the groove, or only over " + inch?then("a few inches", "80 mm") + " in the middle: the wood that lies across it has to be free to swell and shrink."/>
@@ -1614,9 +1623,12 @@
     </#if>
     </#if>
     <@aligning/>
+    <#if has("fit-panel") && keptFlush()>
+      <@say "The flush edge governs, not the bottom of the groove: a hair of room may be left down there."/>
+    </#if>
     <#if has("fit-pegged")>
       <#list clamps as c>
-        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + joined(c.jaws?map(j -> fulls(j.on))) + ": " + (c.count == 1)?then("it opens", "they open") + " " + c.opening + ", and more with pads."/>
+        <@say "Set " + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s") + ", the jaws on " + joined(c.jaws?map(j -> fulls(j.on))) + ": " + (c.count == 1)?then("it opens", "they open") + " " + opensTo(c) + ", and more with pads."/>
       </#list>
       <@say "Draw " + fulls(moving) + " home with the clamps, until no gap shows at the shoulders, and leave them on until the pegs are in."/>
     </#if>
@@ -1909,6 +1921,9 @@
       <#break>
     <#default>
       <@title "Fit the " + plural(item.title?uncap_first)?replace("^(.*)$", (item.count == 1)?then(item.title?uncap_first, "$1"), "r")/>
+      <#list linings as l>
+        <@say "Cut it " + l.length + " long and " + l.width + " wide: as large as " + fulls(l.on) + " is between the walls, less " + l.free + " at each, so that it lies flat."/>
+      </#list>
       <#if shares?size gt 1>
         <@say "Fit " + number(item.count) + ", as noted: " + joined(shares?map(s -> number(s.count) + " to " + fulls(s.parts))) + "."/>
       <#else>

@@ -243,7 +243,7 @@
       <@say number(it.count) + " Lamellen für " + pick([it.part], "", "je eines von ") + full(it.part) + " auf das Rohmaß der Stückliste sägen; gefügt muss jede noch mindestens " + it.width + " breit sein."/>
     </#list>
     <#if short?size gt 0>
-      <@say "Bretter für " + lettersOf(short) + " in einer langen Fläche lassen, die von einer Breite hintereinander, vom Abrichten bis zum Verleimen und Dickenhobeln, bis die Teile auf Maß geschnitten werden: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
+      <@say "Bretter für " + lettersOf(short) + " " + (shortTogether?size == 0)?then("länger lassen als " + pick(short, "das Teil", "die Teile"), "in " + (longBlanks?size == 1)?then("einer langen Fläche lassen, hintereinander", "langen Flächen lassen, die von einer Breite hintereinander") + (shortAlone?size == 0)?then("", ", die für " + lettersOf(shortAlone) + " länger als das Teil")) + ", vom Abrichten bis zum Verleimen und Dickenhobeln, bis " + pick(short, "das Teil auf Maß geschnitten wird", "die Teile auf Maß geschnitten werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
     </#if>
     <#if staved?size lt parts?size>
       <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
@@ -271,8 +271,11 @@
     <#if single?size gt 0>
       <@say "Rohlinge auf die Rohmaße der Stückliste ablängen, dann auftrennen: " + lettersOf(single) + "."/>
     </#if>
-    <#if short?size gt 0>
-      <@say lettersOf(short) + " als " + pick(short, "längeren Rohling sägen und ganz lassen, bis das Teil", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem" + inLengths() + ", und ganz lassen, bis die Teile") + " auf Maß geschnitten " + pick(short, "wird", "werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
+    <#if shortTogether?size gt 0>
+      <@say lettersOf(shortTogether) + " als " + (longBlanks?size == 1)?then("einen langen Rohling sägen, hintereinander", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem") + inLengths() + ", und ganz lassen, bis die Teile auf Maß geschnitten werden: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
+    </#if>
+    <#if shortAlone?size gt 0>
+      <@say lettersOf(shortAlone) + " " + pick(shortAlone, "als längeren Rohling", "einzeln als längere Rohlinge") + " sägen und ganz lassen, bis " + pick(shortAlone, "das Teil auf Maß geschnitten wird", "die Teile auf Maß geschnitten werden") + (shortTogether?size == 0)?then(": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher.", ", wie diese.")/>
     </#if>
     <@roughSawing/>
     <@say "Eine Fläche jedes Rohlings abrichten."/>
@@ -1139,6 +1142,9 @@
   </#list>
 </#macro>
 
+<#-- Whether what moves has an edge to keep flush with something. -->
+<#function keptFlush><#return flush?size gt 0 || seats?filter(s -> s.how == "flush")?size gt 0></#function>
+
 <#macro aligning>
   <#list seats as s>
     <#if s.how == "flush">
@@ -1353,19 +1359,22 @@
   <#return many(words["kind." + kind], count)>
 </#function>
 
+<#-- On a curved face some open less than the widest place asks. -->
+<#function opensTo c><#return c.curved?then("bis zu ", "") + c.opening></#function>
+
 <#-- Zwingen an denselben Teilen werden einmal genannt: wie viele welches Teil halten, das hineinkommt. -->
 <#-- Where battens make fewer clamps do, it is told where they press and not how many would be best. -->
 <#macro clampSettings counted=true>
   <#list clamps as c>
     <#if !counted>
-      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" oder auf ") + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
+      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" oder auf ") + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
       <#continue>
     </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("Im Ganzen ", "") + (c.count == 1)?then("eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen">
     <#if jawsTold(c.jaws)?size == 1>
-      <@say set + ", Backen auf " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in einer Linie mit den Teilen dazwischen", "") + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
+      <@say set + ", Backen auf " + fulls(c.jaws[0].on) + (c.jaws?size gt 1)?then(", in einer Linie mit den Teilen dazwischen", "") + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
     <#else>
-      <@say set + "; Öffnung " + c.opening + ", mit Zulagen mehr: " + jawsTold(c.jaws)?join(", ") + "."/>
+      <@say set + "; Öffnung " + opensTo(c) + ", mit Zulagen mehr: " + jawsTold(c.jaws)?join(", ") + "."/>
     </#if>
   </#list>
   <#if cauled?size gt 0>
@@ -1589,7 +1598,7 @@
     <@marking/>
     <#if has("fit-panel")>
       <@twoMoves/>
-      <@say fulls(moving) + fromTold()?then(inFrom(), "") + " ohne Leim einschieben bis zum Grund der Nut."/>
+      <@say fulls(moving) + fromTold()?then(inFrom(), "") + " ohne Leim einschieben" + keptFlush()?then("", " bis zum Grund der Nut") + "."/>
     <#else>
     <#if acrossGrain>
       <@say "In der Nut keinen Leim verwenden, oder nur auf " + inch?then("wenigen Zoll", "80 mm") + " in der Mitte: Das Holz, das quer darüber liegt, muss frei quellen und schwinden können."/>
@@ -1601,9 +1610,12 @@
     </#if>
     </#if>
     <@aligning/>
+    <#if has("fit-panel") && keptFlush()>
+      <@say "Maßgebend ist die bündige Kante, nicht der Grund der Nut: Dort darf eine Haaresbreite Luft bleiben."/>
+    </#if>
     <#if has("fit-pegged")>
       <#list clamps as c>
-        <@say (c.count == 1)?then("Eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen, Backen auf " + joined(c.jaws?map(j -> fulls(j.on))) + ": Öffnung " + c.opening + ", mit Zulagen mehr."/>
+        <@say (c.count == 1)?then("Eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen, Backen auf " + joined(c.jaws?map(j -> fulls(j.on))) + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
       </#list>
       <@say fulls(moving) + " mit den Zwingen ganz heranziehen, bis an den Brüstungen keine Fuge zu sehen ist, und angesetzt lassen, bis die Holznägel sitzen."/>
     </#if>
@@ -1897,6 +1909,9 @@
       <#break>
     <#default>
       <@title many(item.title, item.count) + " anbringen"/>
+      <#list linings as l>
+        <@say "Auf " + l.length + " Länge und " + l.width + " Breite zuschneiden: so groß wie " + fulls(l.on) + " zwischen den Wänden, weniger " + l.free + " an jeder, damit es flach liegt."/>
+      </#list>
       <#if shares?size gt 1>
         <@say "Wie angemerkt anbringen: " + joined(shares?map(s -> s.count + " an " + fulls(s.parts))) + "."/>
       <#else>

@@ -58,9 +58,19 @@ public final class Clamping {
    *
    * @param low the full name of the part under the jaw on the axis's lower side
    * @param high that under the other jaw
-   * @param opening between the two faces
+   * @param opening between the two faces; where one is curved, at its widest
+   * @param curved whether some of them open less, on a curved face
    */
-  public record Clamps(Axis axis, String low, String high, int count, Length opening) {}
+  public record Clamps(
+      Axis axis, String low, String high, int count, Length opening, boolean curved) {
+    Clamps(Axis axis, String low, String high, int count, Length opening) {
+      this(axis, low, high, count, opening, false);
+    }
+
+    Clamps and(int more) {
+      return new Clamps(axis, low, high, count + more, opening, curved);
+    }
+  }
 
   /**
    * What a step needs.
@@ -123,7 +133,7 @@ public final class Clamping {
   }
 
   /** A line of pressure, from face to face. */
-  record Line(Joint joint, String low, String high, Length opening) {
+  record Line(Joint joint, String low, String high, Length opening, boolean curved) {
     Axis axis() {
       return joint.entry().axis();
     }
@@ -171,14 +181,12 @@ public final class Clamping {
     for (int i = 0; i < clamps.size(); i++) {
       Clamps there = clamps.get(i);
       if (line.isLike(there)) {
-        clamps.set(
-            i,
-            new Clamps(
-                there.axis(), there.low(), there.high(), there.count() + count, there.opening()));
+        clamps.set(i, there.and(count));
         return;
       }
     }
-    clamps.add(new Clamps(line.axis(), line.low(), line.high(), count, line.opening()));
+    clamps.add(
+        new Clamps(line.axis(), line.low(), line.high(), count, line.opening(), line.curved()));
   }
 
   private Optional<Line> line(Joint joint) {
@@ -218,13 +226,25 @@ public final class Clamping {
     return low.flatMap(
         one ->
             high.filter(other -> bars.isRound(spot, axis, new Range(one.at(), other.at())))
-                .map(
-                    other ->
-                        new Line(
-                            joint,
-                            one.part().name(),
-                            other.part().name(),
-                            other.at().minus(one.at()))));
+                .map(other -> line(joint, one, other)));
+  }
+
+  /** Several clamps beside each other on a curved face open as far as its widest place asks. */
+  private static Line line(Joint joint, End low, End high) {
+    Axis axis = joint.entry().axis();
+    boolean isOne = GlueUps.clampsFor(joint.contact(), axis) == 1;
+    Length from = isOne ? low.at() : widest(low, Face.of(axis, -1));
+    Length to = isOne ? high.at() : widest(high, Face.of(axis, 1));
+    boolean curved = !from.equals(low.at()) || !to.equals(high.at());
+    return new Line(joint, low.part().name(), high.part().name(), to.minus(from), curved);
+  }
+
+  /** How far a part reaches whose outline is shaped across the line. */
+  private static Length widest(End end, Face way) {
+    return end.part().cuts(Cut.Shaped.class).stream()
+            .anyMatch(shaped -> !shaped.inside() && shaped.from().axis() != way.axis())
+        ? end.part().bounds().at(way)
+        : end.at();
   }
 
   private Optional<End> end(Point spot, Face way) {

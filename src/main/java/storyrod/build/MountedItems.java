@@ -51,7 +51,8 @@ record MountedItems(Piece piece, Nesting nesting, HardwareShapes shapes) {
           case FOOT, LEVELLING_FOOT -> feet(entry, item);
           case CATCH -> caught(entry);
           case ANTI_TIP_STRAP -> straps(entry).map(this::screwed).toList();
-          case OTHER, WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> List.of();
+          case OTHER -> new RestItems(piece, nesting, shapes).of(entry, item);
+          case WOOD_SCREW, POCKET_SCREW, BRAD, TOP_FASTENER, ROTATING_FASTENER -> List.of();
           case BUTTON, DOWEL, BISCUIT, LOOSE_TENON, PLUG, WASHER -> List.of();
         };
     boolean isAll =

@@ -61,6 +61,7 @@ public final class Checks {
           new PlugDepth(),
           new PocketMouth(),
           new PocketScrewFit(),
+          new PocketWall(),
           new RoundedJoint(),
           new RoundedRow(),
           new ScrewHold(),

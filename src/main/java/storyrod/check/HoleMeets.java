@@ -12,7 +12,7 @@ import storyrod.piece.Piece;
 /** A hole that takes wood from another joint's place, or has none round it there. */
 final class HoleMeets implements Check {
   /** A rim that opens less weakens nothing, as no less wood does in {@link HoleEdge}. */
-  private static final Length LEAST = Length.inch(1, 16);
+  static final Length LEAST = Length.inch(1, 16);
 
   private static final Set<Use> PLACES = EnumSet.of(Use.HOUSED, Use.TAKEN, Use.TENON, Use.OPEN);
   private static final Set<Use> FILLED = EnumSet.of(Use.LET_IN, Use.PEG, Use.INSERT);

@@ -81,6 +81,13 @@ record Hollow(Part part, Cut cut, Use use, String name, Set<String> mates, List<
     return Length.nearest(deepest);
   }
 
+  /** Whether less than some wood is left between this one and another. */
+  boolean isWithin(Length wall, Hollow other) {
+    return other.forms.stream()
+        .map(form -> form.shrunk(-wall.toMm()))
+        .anyMatch(grown -> forms.stream().anyMatch(mine -> mine.meets(grown)));
+  }
+
   /** By how much the other one has to shrink before the two are clear of each other. */
   private static double depth(Form mine, Form theirs) {
     double meeting = 0;

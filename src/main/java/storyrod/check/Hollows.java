@@ -63,20 +63,27 @@ record Hollows(Piece piece) {
 
   /** The pairs deeper than some depth that a rule concerns, one for two entries of a part. */
   Stream<Pair> meeting(Rule rule, Length least) {
-    return piece.parts().stream().flatMap(part -> meeting(of(part), rule, least).stream());
+    return pairs(rule, (one, other) -> one.depthIn(other).isLongerThan(least));
   }
 
-  private static List<Pair> meeting(List<Hollow> hollows, Rule rule, Length least) {
+  /** The pairs with less wood than some between them that a rule concerns, as {@link #meeting}. */
+  Stream<Pair> near(Rule rule, Length wall) {
+    return pairs(rule, (one, other) -> one.isWithin(wall, other));
+  }
+
+  private Stream<Pair> pairs(Rule rule, Rule touching) {
+    return piece.parts().stream().flatMap(part -> pairs(of(part), rule, touching).stream());
+  }
+
+  private static List<Pair> pairs(List<Hollow> hollows, Rule rule, Rule touching) {
     List<Pair> pairs = new ArrayList<>();
     for (Hollow one : hollows) {
       for (Hollow other : hollows) {
         if (one != other
             && rule.concerns(one, other)
-            && pairs.stream().noneMatch(p -> same(p, one, other))) {
-          Length deep = one.depthIn(other);
-          if (deep.isLongerThan(least)) {
-            pairs.add(new Pair(one, other, deep));
-          }
+            && pairs.stream().noneMatch(p -> same(p, one, other))
+            && touching.concerns(one, other)) {
+          pairs.add(new Pair(one, other, one.depthIn(other)));
         }
       }
     }

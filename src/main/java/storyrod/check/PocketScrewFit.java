@@ -40,6 +40,9 @@ final class PocketScrewFit implements Check {
   /** The cosine of the 15° at which the jig drills. */
   private static final Rational COS_15 = Rational.of(966, 1000);
 
+  /** So much wood stays over a screw's tip: with less the face swells, or splits, above it. */
+  private static final Length SKIN = Length.inch(1, 16);
+
   /** Metric stock and screws go with those in inches. */
   private static final Length ROUNDING = Length.inch(1, 8);
 
@@ -56,8 +59,8 @@ final class PocketScrewFit implements Check {
     return new Explanation(
         "Pocket screws are 1 in long for stock of 1/2 in, 1 1/4 in for 3/4 in, 1 1/2 in for 1 in,"
             + " 2 in for 1 3/8 in and 2 1/2 in for 1 1/2 in, to within 1/8 in, and stand at least"
-            + " 3/8 in (9 mm) from the edge. They do not come out of the part they are driven into:"
-            + " all but 14 mm of their length reaches into it, at 15°.",
+            + " 3/8 in (9 mm) from the edge. At least 1/16 in of wood remains over their tips in the"
+            + " part they are driven into: all but 14 mm of their length reaches into it, at 15°.",
         "Common practice, from memory.",
         "Stock between these is held to the nearest. Screws of one joint are held against each"
             + " other by crowded-fasteners.");
@@ -76,7 +79,7 @@ final class PocketScrewFit implements Check {
         .toList();
   }
 
-  /** Screws whose points would come out of the part they are driven into. */
+  /** Screws whose tips would come out of the part they are driven into, or nearly so. */
   private Stream<Diagnostic> out(Piece piece, Joint joint) {
     LengthFormat format = piece.description().format();
     Part into = piece.part(joint.second());
@@ -97,11 +100,13 @@ final class PocketScrewFit implements Check {
                                 into.name(),
                                 format.formatWithUnit(have)))
                     .also(into.at(), into.name() + " is defined here")
-                    .hint("take a thicker part, or another joint"));
+                    .hint(
+                        "take a shorter screw, a thicker part or another joint: %s of wood should remain before its tip"
+                            .formatted(format.forBits().formatWithUnit(SKIN))));
   }
 
   private static boolean comesOut(Length screw, Length have) {
-    return !reach(screw).isShorterThan(have);
+    return reach(screw).plus(SKIN).isLongerThan(have);
   }
 
   /** How far a screw goes beyond the end: all but what lies in the narrow step of its hole. */

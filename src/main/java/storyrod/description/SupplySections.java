@@ -96,7 +96,9 @@ final class SupplySections {
                   "The stock that splines are cut from in the shop; without it they are bought."),
               Key.optional("length", LENGTH, "How long it is."),
               Key.optional(
-                  "diameter", LENGTH, "A screw's shank, the body of a pin, dowel or plug."),
+                  "diameter",
+                  LENGTH,
+                  "A screw's shank, the body of a pin, dowel or plug, a dot that is stuck on."),
               Key.optional("side-clearance", LENGTH, "What a slide needs beside the drawer."),
               Key.optional("bottom-clearance", LENGTH, "What it needs under the drawer's sides."),
               Key.optional("notch", LENGTH, "From the lower edge of the sides up to the bottom."),
@@ -107,7 +109,10 @@ final class SupplySections {
               Key.optional("leaf-thickness", LENGTH, "How deep that leaf is let in."),
               Key.optional("centres", LENGTH, "Between the two holes of a pull."),
               Key.optional(
-                  "width", LENGTH, "How wide a loose tenon, biscuit, button or spline is."),
+                  "width",
+                  LENGTH,
+                  "How wide a loose tenon, biscuit, button or spline is, or a sheet that is cut to"
+                      + " lie on a bottom."),
               Key.optional("thickness", LENGTH, "How thick it is, or how deep it is let in."),
               Key.optional("tongue", LENGTH, "How far a fastener reaches into its slot."),
               Key.optional("tongue-thickness", LENGTH, "How thick that tongue is."),

@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.drawing.Drawing.At;
@@ -38,16 +39,20 @@ record BenchView(View view, Face up) {
 
   /** The one of four that shows most of what is taken off. */
   static BenchView of(Taken taken) {
-    return of(taken, DOWN);
+    return of(taken, Optional.empty());
+  }
+
+  /** The same where the show face is known: on that one tails are set out. */
+  static BenchView of(Taken taken, Optional<Face> show) {
+    return of(taken, up(taken.cuts().getFirst(), show), DOWN);
   }
 
   /** The same, looked down on more steeply. */
-  static BenchView steep(Taken taken) {
-    return of(taken, STEEPLY_DOWN);
+  static BenchView steep(Taken taken, Optional<Face> show) {
+    return of(taken, up(taken.cuts().getFirst(), show), STEEPLY_DOWN);
   }
 
-  private static BenchView of(Taken taken, double down) {
-    Face up = up(taken.cuts().getFirst());
+  private static BenchView of(Taken taken, Face up, double down) {
     return Stream.of(1, -1)
         .flatMap(way -> Stream.of(1, -1).map(side -> view(up, way, side, down)))
         .max(Comparator.comparingLong(view -> Math.round(exposed(taken, view))))
@@ -56,7 +61,7 @@ record BenchView(View view, Face up) {
   }
 
   /** At its ends a part is worked as it lies flat. */
-  private static Face up(Cut cut) {
+  private static Face up(Cut cut, Optional<Face> show) {
     Face flat = cut.from() == Face.BACK ? Face.BACK : Face.FRONT;
     return switch (cut) {
       case Cut.Trench trench -> sideways(cut, flat);
@@ -70,7 +75,9 @@ record BenchView(View view, Face up) {
       case Cut.Shaped shaped -> flat;
       case Cut.Roundover roundover -> flat;
       case Comb comb -> flat;
-      case Dovetails dovetails -> flat;
+      case Dovetails tails when tails.isTails() ->
+          show.filter(face -> face.axis() == Axis.Y).orElse(flat);
+      case Dovetails pins -> flat;
       case SplineSlot slot -> flat;
     };
   }

@@ -72,14 +72,14 @@ public final class CutPicture implements PicturedStep {
     ShowFaces faces = new ShowFaces(piece);
     List<CutPart> parts = new ArrayList<>();
     for (Taken each : taken) {
-      BenchView view = BenchView.of(each);
       Part part = each.flat().part();
       Optional<Face> show = faces.of(part).map(each.flat()::turned);
+      BenchView view = BenchView.of(each, show);
       Stream<String> captions =
           Stream.concat(
               count(part, byMark.get(part.mark()), notation.words()),
               lying(view, show, notation.words()));
-      parts.add(shown(each, view, inOneLine(captions)));
+      parts.add(shown(each, view, show, inOneLine(captions)));
     }
     Optional<CutFigure> figure = figure(taken.getFirst(), notation);
     Strip strip = new Strip(List.copyOf(parts), figure, Strip.IN_A_ROW, notation.words());
@@ -87,23 +87,25 @@ public final class CutPicture implements PicturedStep {
   }
 
   /** A long part has its middle left out where only so what is taken off can be made out. */
-  private static CutPart shown(Taken taken, BenchView view, List<String> captions) {
-    CutPart whole = lying(taken, view, captions);
+  private static CutPart shown(
+      Taken taken, BenchView view, Optional<Face> show, List<String> captions) {
+    CutPart whole = lying(taken, view, show, captions);
     return whole.finestMm(USUAL_WIDTH_MM) >= TOO_FINE_MM
         ? whole
         : Shortened.of(taken)
-            .map(each -> lying(each, BenchView.of(each), captions))
+            .map(each -> lying(each, BenchView.of(each, show), show, captions))
             .filter(each -> ENLARGED * each.longMm() <= whole.longMm())
             .orElse(whole);
   }
 
   /** Looked down on more steeply where a groove hides what is taken off, and that shows it. */
-  private static CutPart lying(Taken taken, BenchView view, List<String> captions) {
+  private static CutPart lying(
+      Taken taken, BenchView view, Optional<Face> show, List<String> captions) {
     CutPart usual = CutPart.of(taken, view.view(), captions);
     if (usual.seen(view.view()) >= ENOUGH_SEEN) {
       return usual;
     }
-    View steep = BenchView.steep(taken).view();
+    View steep = BenchView.steep(taken, show).view();
     CutPart down = CutPart.of(taken, steep, captions);
     return down.seen(steep) >= ENOUGH_SEEN ? down : usual;
   }

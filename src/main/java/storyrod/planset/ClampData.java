@@ -98,7 +98,7 @@ record ClampData(Piece piece, PartPhrases phrases) {
   }
 
   /** Which way clamps lie and how far they open: those alike in both are told in one. */
-  private record Setting(Axis axis, Length opening) {}
+  private record Setting(Axis axis, Length opening, boolean curved) {}
 
   /** Clamps that close equal joints of equal parts alike. */
   private record Alike(Setting setting, List<String> marks) {}
@@ -113,7 +113,7 @@ record ClampData(Piece piece, PartPhrases phrases) {
   private Collection<Spread> alike(List<Clamps> all) {
     Map<Alike, Spread> sets = new LinkedHashMap<>();
     for (Clamps each : all) {
-      Setting setting = new Setting(each.axis(), each.opening());
+      Setting setting = new Setting(each.axis(), each.opening(), each.curved());
       List<String> on = List.of(each.low(), each.high());
       List<String> marks = on.stream().map(part -> piece.part(part).mark()).sorted().toList();
       sets.merge(new Alike(setting, marks), new Spread(setting, each.count(), on), Spread::sum);
@@ -125,6 +125,7 @@ record ClampData(Piece piece, PartPhrases phrases) {
     return Map.of(
         "axis", setting.axis().name().toLowerCase(Locale.ROOT),
         "opening", piece.description().printed().formatWithUnit(setting.opening()),
+        "curved", setting.curved(),
         "count", spread.stream().mapToInt(Spread::count).sum(),
         "jaws", spread.stream().map(each -> jaws(each, level)).toList());
   }

@@ -17,6 +17,9 @@ public record GeneralPages(List<Entry> entries, List<List<Entry>> pages) {
   /** The height that title, lead of up to two lines and title block take, in mm. */
   static final double BESIDE_MM = 40;
 
+  /** It shows no overall sizes. */
+  private static final String SECTION = "general-section";
+
   /** So many drawings share a page at most. */
   private static final int MOST = 3;
 
@@ -71,7 +74,9 @@ public record GeneralPages(List<Entry> entries, List<List<Entry>> pages) {
   private static String lead(Piece piece, GeneralSheet sheet, Texts texts) {
     List<String> units = sheet.units();
     if (units.isEmpty()) {
-      return texts.say("general.lead." + sheet.drawing().name());
+      String name = sheet.drawing().name();
+      String without = name.equals(SECTION) ? "" : StandingOut.of(piece).told(texts);
+      return texts.say("general.lead." + name) + without;
     }
     if (units.size() == 1) {
       return texts.say("general.lead.unit");

@@ -5,10 +5,12 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Catches;
+import storyrod.build.Lining;
 import storyrod.build.Trials;
 import storyrod.build.Verb;
 import storyrod.description.HardwareEntry;
 import storyrod.description.Located;
+import storyrod.measure.Length;
 import storyrod.piece.HardwareUse;
 import storyrod.piece.Joint;
 import storyrod.piece.Piece;
@@ -64,10 +66,27 @@ public record HardwareList(List<Row> rows) {
     String trials = numbers(set, step -> tries(set.piece(), step, item));
     return new Row(
         HardwareUse.of(set.piece()).mark(item),
-        need.title(),
+        title(set.piece(), need, texts),
         need.count(),
         marks(set.piece(), item),
         trials.isEmpty() ? steps : texts.say("hardware.tried", steps, trials));
+  }
+
+  /** Its title; of a sheet that is cut to lie on a bottom with the size to which it is cut. */
+  private static String title(Piece piece, HardwareNeed need, Texts texts) {
+    return piece.description().hardware().stream()
+        .filter(entry -> uses(entry, need.item()))
+        .flatMap(entry -> Lining.of(piece, entry).stream())
+        .map(lining -> texts.say("hardware.cut-to", need.title(), size(lining, texts)))
+        .findFirst()
+        .orElse(need.title());
+  }
+
+  private static String size(Lining lining, Texts texts) {
+    Length one = lining.across().length();
+    Length other = lining.along().length();
+    return texts.inUnits(
+        in -> in.say("size.two", in.length(one.max(other)), in.lengthWithUnit(one.min(other))));
   }
 
   private static String marks(Piece piece, String item) {

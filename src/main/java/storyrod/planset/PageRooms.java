@@ -32,7 +32,7 @@ public final class PageRooms implements Rooms {
     this.build = build;
     this.paper = sheet.paper();
     this.sheet = sheet;
-    this.entries = new StepEntries(piece, sheet.print(), sheet.wording());
+    this.entries = new StepEntries(piece, build, sheet);
     this.lines = new PartLines(piece, build.steps(), sheet.texts());
   }
 

@@ -12,6 +12,7 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.Catches;
 import storyrod.build.SecondLeaves;
 import storyrod.build.Trials;
+import storyrod.build.TriedLids;
 import storyrod.build.Verb;
 import storyrod.description.ItemEntry;
 import storyrod.drawing.Strips;
@@ -29,7 +30,11 @@ import storyrod.planset.StepText.SettingText;
  * Gathers what the pages show of a step: its words and drawings, and the lists of its parts, sizes,
  * settings and hardware.
  */
-record StepEntries(Piece piece, Print print, Wording wording) {
+record StepEntries(Piece piece, Print print, Wording wording, TriedLids lids) {
+  StepEntries(Piece piece, BuildPlan build, StepPages.Sheet sheet) {
+    this(piece, sheet.print(), sheet.wording(), new TriedLids(piece, build.steps()));
+  }
+
   /** From this many parts on they stand in a row of marks, without names. */
   private static final int MANY_PARTS = 9;
 
@@ -130,6 +135,7 @@ record StepEntries(Piece piece, Print print, Wording wording) {
   private List<PartRow> parts(Step step) {
     Set<String> names = new LinkedHashSet<>(partNames(step));
     names.addAll(new Catches(piece).posts(step));
+    names.addAll(lids.in(step));
     new SecondLeaves(piece).leftAlone(step).forEach(names::remove);
     Set<String> marks = new LinkedHashSet<>();
     names.forEach(name -> marks.add(piece.part(name).mark()));

@@ -64,7 +64,7 @@ public record StepPages(List<StageGroup> stages, List<Page> pages) {
   static StepPages of(PlanSet set, Sheet sheet) {
     List<StageGroup> groups = new ArrayList<>();
     List<StepEntry> ofStage = new ArrayList<>();
-    StepEntries entries = new StepEntries(set.piece(), sheet.print(), sheet.wording());
+    StepEntries entries = new StepEntries(set.piece(), set.build(), sheet);
     List<Step> steps = set.build().steps().stream().filter(sheet.print().chosen()::has).toList();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);

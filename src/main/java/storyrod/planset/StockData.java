@@ -29,7 +29,13 @@ record StockData(Piece piece, PartPhrases phrases) {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("thickness", thick);
     data.put("stock", stock);
-    data.put("short", phrases.marks(names.stream().filter(this::isShort).toList()));
+    List<String> shared = shared(names).stream().flatMap(blank -> blank.names().stream()).toList();
+    List<String> tooShort = names.stream().filter(this::isShort).toList();
+    data.put("short", phrases.marks(tooShort));
+    data.put("shortTogether", phrases.marks(shared));
+    data.put(
+        "shortAlone",
+        phrases.marks(tooShort.stream().filter(name -> !shared.contains(name)).toList()));
     data.put("longBlanks", longBlanks(names));
     data.put("staved", phrases.parts(names).stream().flatMap(this::staved).toList());
     data.put("layered", phrases.parts(names).stream().flatMap(this::layered).toList());
@@ -92,10 +98,15 @@ record StockData(Piece piece, PartPhrases phrases) {
     return GluedPanel.isShort(piece, piece.part(name));
   }
 
-  /** Parts that stay end to end in one blank, with its length in the rough. */
-  private List<Map<String, Object>> longBlanks(List<String> names) {
+  private List<GluedPanel> shared(List<String> names) {
     return GluedPanel.of(piece, names.stream().map(piece::part).toList()).stream()
         .filter(GluedPanel::isShared)
+        .toList();
+  }
+
+  /** Parts that stay end to end in one blank, with its length in the rough. */
+  private List<Map<String, Object>> longBlanks(List<String> names) {
+    return shared(names).stream()
         .<Map<String, Object>>map(
             blank ->
                 Map.of("marks", phrases.marks(blank.names()), "length", format(blank.length())))

@@ -10,9 +10,11 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.Catches;
 import storyrod.build.DryFits;
 import storyrod.build.Levels;
+import storyrod.build.Lining;
 import storyrod.build.Operation;
 import storyrod.build.Surround;
 import storyrod.build.Trials;
+import storyrod.build.TriedLids;
 import storyrod.build.Verb;
 import storyrod.description.HardwareEntry;
 import storyrod.description.ItemEntry;
@@ -66,11 +68,7 @@ final class TrialData {
         "whole", whole(step),
         "leaning", leaning,
         "letInDry", inserts(step),
-        "lids", phrases.parts(lids(step)));
-  }
-
-  private static List<String> parts(Step step) {
-    return step.operations().stream().flatMap(each -> each.parts().stream()).toList();
+        "lids", phrases.parts(new TriedLids(piece, steps).in(step)));
   }
 
   /**
@@ -102,22 +100,6 @@ final class TrialData {
         .filter(joint -> trial.parts().contains(joint.second()));
   }
 
-  /** What will slide in grooves of these parts, and is cut already. */
-  private List<String> lids(Step step) {
-    List<String> parts = parts(step);
-    return piece.joints().stream()
-        .filter(joint -> joint.slides() && parts.contains(joint.second()))
-        .map(Joint::first)
-        .filter(lid -> !parts.contains(lid))
-        .distinct()
-        .filter(
-            lid ->
-                steps.stream()
-                    .filter(later -> later.number() > step.number())
-                    .noneMatch(later -> later.verb() == Verb.CUT && later.targets().contains(lid)))
-        .toList();
-  }
-
   /** The sub-assemblies that were put together before, and do not come apart again. */
   private List<Map<String, Object>> whole(Step step) {
     return step.operations().stream()
@@ -147,6 +129,11 @@ final class TrialData {
         "keptFronts", phrases.parts(keptFronts(item)),
         "hung", phrases.units(hung, Nesting.PIECE),
         "shares", entries.stream().map(this::share).toList(),
+        "linings",
+            entries.stream()
+                .flatMap(entry -> Lining.of(piece, entry).stream())
+                .map(this::lining)
+                .toList(),
         "slidIn", phrases.parts(trials.runsIn(hung)),
         "tried",
             Map.of(
@@ -219,6 +206,17 @@ final class TrialData {
     return cover.box().at(Face.FRONT).equals(part.box().at(Face.BACK))
         && cover.box().x().overlaps(part.box().x())
         && cover.box().z().overlaps(part.box().z());
+  }
+
+  private Map<String, Object> lining(Lining lining) {
+    LengthFormat format = piece.description().printed();
+    Length one = lining.across().length();
+    Length other = lining.along().length();
+    return Map.of(
+        "on", phrases.parts(List.of(lining.host().name())),
+        "length", format.formatWithUnit(one.max(other)),
+        "width", format.formatWithUnit(one.min(other)),
+        "free", format.formatWithUnit(Lining.FREE));
   }
 
   /** How many go to which parts. */

@@ -24,6 +24,7 @@ import storyrod.drawing.Drawing.Text;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.Dovetails;
 import storyrod.piece.Part;
 import storyrod.planset.PlanSet;
 
@@ -249,6 +250,24 @@ class CutPictureTest {
         pictures(AllProjects.named("sideboard"))
             .flatMap(each -> captions(each).stream())
             .anyMatch("1 + 1 mirrored, show face down"::equals));
+  }
+
+  /** Tails are set out on the outside face, so that one lies up. */
+  @Test
+  void tailsAreSeenOnTheFaceOnWhichTheyAreSetOut() {
+    PlanSet box = AllProjects.named("sewing-box");
+    List<String> captions =
+        pictures(box)
+            .filter(each -> isOfTails(each.taken().getFirst().cuts().getFirst()))
+            .flatMap(each -> captions(each).stream())
+            .toList();
+    assertFalse(captions.isEmpty());
+    assertTrue(
+        captions.stream().allMatch(each -> each.contains("show face up")), captions::toString);
+  }
+
+  private static boolean isOfTails(Cut cut) {
+    return cut instanceof Dovetails tails && tails.isTails();
   }
 
   /** Where a page has room for further rows, no kind of part is left out. */

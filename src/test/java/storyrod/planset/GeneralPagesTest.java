@@ -1,9 +1,11 @@
 package storyrod.planset;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.drawing.AllProjects;
 import storyrod.measure.LengthFormat;
@@ -11,6 +13,24 @@ import storyrod.words.Words;
 
 /** How the general drawings of all projects fill their pages. */
 class GeneralPagesTest {
+  private static String lead(String project) {
+    PlanSet set = AllProjects.named(project);
+    LengthFormat format = set.piece().description().format();
+    Texts texts = new Texts(format, Words.ENGLISH);
+    return GeneralPages.of(set, texts, Paper.usualFor(format.unit())).entries().getFirst().lead();
+  }
+
+  /**
+   * Glides lie under the legs and knobs before the fronts of the nightstand; a table has neither.
+   */
+  @Test
+  void overallSizesSayWhatTheyLeaveOut() {
+    String lead = lead("nightstand");
+    assertTrue(lead.endsWith(" of the wood, without feet, knobs and pulls."), lead);
+    String bare = lead("step-stool");
+    assertFalse(bare.contains("without"), bare);
+  }
+
   @TestFactory
   List<DynamicTest> noPageIsHalfEmpty() {
     return AllProjects.each(

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import storyrod.drawing.AllProjects;
 import storyrod.planset.StepText.SettingText;
 import storyrod.words.Words;
 
@@ -197,9 +198,40 @@ class ToldInOrderTest {
     assertTrue(
         says(mill, "the rough sizes in the cut list: B × 2, D, E × 2, J × 2, P, T and X."),
         mill::toString);
-    assertTrue(says(mill, "Saw H × 2 as long blanks"), mill::toString);
+    assertTrue(says(mill, "Saw H × 2 as one long blank, end to end (618 mm)"), mill::toString);
     StepText legs = step(nightstand, "Mill the European oak to 45 mm");
     assertFalse(says(legs, "Saw rough blanks"), legs::toString);
+  }
+
+  /** The ends of the box are of two heights: they cannot lie end to end in one. */
+  @Test
+  void shortPartsOfTwoWidthsAreBlanksOfTheirOwn() {
+    assertTrue(
+        box.stream().anyMatch(each -> says(each, "Saw K and L each as a longer blank of its own")));
+    assertTrue(
+        box.stream()
+            .filter(each -> says(each, "those of one rough width end to end"))
+            .noneMatch(each -> says(each, "Saw K")));
+  }
+
+  /** A panel that is flush at the top cannot also be told to lie on the bottom of its groove. */
+  @Test
+  void flushEdgeGovernsWhereAPanelIsSlidIn() {
+    StepText back = step(nightstand, "Fasten the back panel");
+    assertTrue(says(back, "flush with the back stretcher (E) at the top"), back::toString);
+    assertTrue(says(back, "The flush edge governs"), back::toString);
+    assertFalse(says(back, "sits at the bottom of the groove"), back::toString);
+  }
+
+  @Test
+  void feltIsCutToTheInsideOfTheBox() {
+    StepText felt = step(box, "Fit the wool felt");
+    assertTrue(says(felt, "Cut it 16 15/16 in long and 9 11/16 in wide"), felt::toString);
+    PlanSet set = AllProjects.named("sewing-box");
+    Texts texts = new Texts(set.piece().description().format(), Words.ENGLISH);
+    assertTrue(
+        HardwareList.whole(set, texts).rows().stream()
+            .anyMatch(row -> row.item().endsWith(", cut to 16 15/16 × 9 11/16 in")));
   }
 
   @Test
