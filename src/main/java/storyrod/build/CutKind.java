@@ -113,8 +113,23 @@ public record CutKind(Verb verb, String term, Length size, Length depth)
 
   /** Whether a trench ends inside the part, so that the cutter has to stop. */
   public static boolean isStopped(Part part, Cut.Trench trench) {
-    Axis run = Axis.other(trench.from().axis(), widthAxis(part, trench));
-    return !runsThrough(part.box(), trench, run);
+    return !runsThrough(part.box(), trench, runAxis(part, trench));
+  }
+
+  /**
+   * Whether a cut goes right through, but from no side to the other: it has two sizes and no depth.
+   */
+  static boolean isCutOut(Part part, Cut.Trench trench) {
+    return trenchDepth(part, trench).isZero() && isStopped(part, trench);
+  }
+
+  /** How long a trench is, across its width. */
+  static Length run(Part part, Cut.Trench trench) {
+    return trench.removed().size(runAxis(part, trench));
+  }
+
+  private static Axis runAxis(Part part, Cut.Trench trench) {
+    return Axis.other(trench.from().axis(), widthAxis(part, trench));
   }
 
   /** The edge from which a trench is set out: the nearer one. */

@@ -114,10 +114,10 @@ final class Settings {
 
   private List<Setting> machine(Part part, List<Cut> cuts) {
     if (cuts.getFirst() instanceof Slanted.Slope slope) {
-      return slanted(slope);
+      return SlopeSettings.slanted(slope);
     }
     if (cuts.getFirst() instanceof Dovetails dovetails) {
-      return dovetailed(dovetails);
+      return SlopeSettings.dovetailed(dovetails);
     }
     if (cuts.getFirst() instanceof Cut.Tenon) {
       return TenonSettings.of(job.piece(), part, cuts);
@@ -131,6 +131,10 @@ final class Settings {
     if (kind.depth().isPositive()) {
       settings.add(new Setting(kind.verb().word() + "-depth", Optional.empty(), kind.depth()));
     }
+    Cut.only(Cut.Trench.class, cuts).stream()
+        .filter(trench -> CutKind.isCutOut(part, trench))
+        .map(trench -> new Setting("cut-length", shown(part), CutKind.run(part, trench)))
+        .forEach(settings::add);
     countersink(cuts).ifPresent(settings::add);
     if (cuts.getFirst() instanceof Slots slots) {
       settings.add(new Setting("slot-length", Optional.empty(), slots.length()));
@@ -139,31 +143,6 @@ final class Settings {
       settings.add(Setting.of("lean-angle", housing.lean()));
     }
     settings.addAll(guides.of(part, cuts));
-    return settings;
-  }
-
-  /** A chamfer by its size, a taper by what it takes and from where, an end by its angle. */
-  private static List<Setting> slanted(Slanted.Slope slope) {
-    return switch (slope.kind()) {
-      case CHAMFER -> List.of(new Setting("chamfer-size", Optional.empty(), slope.run()));
-      case TAPER ->
-          List.of(
-              new Setting("taper-run", Optional.empty(), slope.run()),
-              new Setting("taper-off", Optional.empty(), slope.drop()));
-      case BEVEL, MITRE -> List.of(Setting.of(slope.term() + "-angle", slope.angle()));
-    };
-  }
-
-  /** What the marking gauge and the sliding bevel are set to. */
-  private static List<Setting> dovetailed(Dovetails dovetails) {
-    List<Setting> settings = new ArrayList<>();
-    settings.add(new Setting("dovetail-baseline", Optional.empty(), dovetails.baseline()));
-    if (dovetails.term().equals(Dovetails.HALF_BLIND)) {
-      settings.add(new Setting("dovetail-depth", Optional.empty(), dovetails.length()));
-    }
-    if (dovetails.isTails()) {
-      settings.add(Setting.of("dovetail-angle", dovetails.angle()));
-    }
     return settings;
   }
 

@@ -240,7 +240,9 @@ final class CutProfile implements CutFigure {
     Length deep = place.depth();
     return place.isThrough()
         ? Optional.empty()
-        : Optional.of(new Dimension(far, floor, false, depthLine(origin), format(deep), deep));
+        : Optional.of(
+            new Dimension(
+                far, floor, false, depthLine(origin), notation.format().format(deep), deep));
   }
 
   private double depthLine(At origin) {
@@ -277,11 +279,7 @@ final class CutProfile implements CutFigure {
   }
 
   private Dimension across(At from, At to, double line, Length measure) {
-    return new Dimension(from, to, true, line, format(measure), measure);
-  }
-
-  private String format(Length length) {
-    return notation.format().format(length);
+    return new Dimension(from, to, true, line, notation.format().told(measure), measure);
   }
 
   private Element caption(At origin) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.drawing.Wanted.Side;
 import storyrod.geometry.Axis;
@@ -16,6 +17,7 @@ import storyrod.geometry.Point;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
+import storyrod.piece.KeptCutout;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.words.Words;
@@ -26,31 +28,44 @@ final class FrontGaps {
 
   private final Piece piece;
   private final Words words;
-  private final List<Box> fronts;
+  private final List<Front> fronts;
   private final List<Box> around = new ArrayList<>();
 
   FrontGaps(Piece piece, HungUnits units, Words words) {
     this.piece = piece;
     this.words = words;
-    this.fronts = units.hung().stream().map(FrontGaps::front).toList();
+    this.fronts = units.hung().stream().map(this::front).toList();
     Box box = Extent.around(piece.parts());
     Elevation.foremost(units.standing(), box, Face.FRONT)
         .forEach(part -> around.add(part.bounds()));
-    around.addAll(fronts);
+    fronts.forEach(front -> around.add(front.box));
   }
 
-  private static Box front(List<Part> unit) {
+  /**
+   * The front of a unit.
+   *
+   * @param opening in what it was cut out of and comes back into
+   */
+  private record Front(Box box, Optional<Box> opening) {}
+
+  private Front front(List<Part> unit) {
     Box box = Extent.around(unit);
-    return Extent.around(
-        unit.stream().filter(part -> part.bounds().y().from().equals(box.y().from())).toList());
+    List<Part> front =
+        unit.stream().filter(part -> part.bounds().y().from().equals(box.y().from())).toList();
+    return new Front(
+        Extent.around(front),
+        front.stream()
+            .flatMap(part -> piece.keptAs(part.name()).stream())
+            .map(KeptCutout::opening)
+            .findFirst());
   }
 
   /** One note for fronts with equal gaps. */
   List<CutNote> notes() {
     Map<String, List<Box>> alike = new LinkedHashMap<>();
-    for (Box front : fronts) {
+    for (Front front : fronts) {
       said(gaps(front))
-          .ifPresent(said -> alike.computeIfAbsent(said, key -> new ArrayList<>()).add(front));
+          .ifPresent(said -> alike.computeIfAbsent(said, key -> new ArrayList<>()).add(front.box));
     }
     List<CutNote> notes = new ArrayList<>();
     alike.forEach(
@@ -73,7 +88,7 @@ final class FrontGaps {
     return new Range(range.from(), range.middle()).middle();
   }
 
-  private Map<Side, Length> gaps(Box front) {
+  private Map<Side, Length> gaps(Front front) {
     Map<Side, Length> gaps = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
       gap(front, side).ifPresent(gap -> gaps.put(side, gap));
@@ -81,14 +96,23 @@ final class FrontGaps {
     return gaps;
   }
 
-  /** The distance to the nearest thing beside a front, if that is a gap. */
-  private Optional<Length> gap(Box front, Side side) {
+  /**
+   * The distance to the nearest thing beside a front, or to its opening's side, if that is a gap.
+   */
+  private Optional<Length> gap(Front front, Side side) {
     Axis axis = side == Side.LEFT || side == Side.RIGHT ? Axis.X : Axis.Z;
     Axis other = Axis.other(Axis.Y, axis);
     int sign = side == Side.RIGHT || side == Side.ABOVE ? 1 : -1;
-    return around.stream()
-        .filter(box -> box.on(other).overlaps(front.on(other)))
-        .map(box -> box.on(axis).end(-sign).minus(front.on(axis).end(sign)).times(sign))
+    Stream<Length> ends =
+        front
+            .opening
+            .map(hole -> Stream.of(hole.on(axis).end(sign)))
+            .orElseGet(
+                () ->
+                    around.stream()
+                        .filter(box -> box.on(other).overlaps(front.box.on(other)))
+                        .map(box -> box.on(axis).end(-sign)));
+    return ends.map(end -> end.minus(front.box.on(axis).end(sign)).times(sign))
         .filter(gap -> gap.isPositive() && !gap.isLongerThan(WIDEST))
         .min(Length::compareTo);
   }

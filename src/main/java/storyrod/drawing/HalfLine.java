@@ -13,6 +13,9 @@ record HalfLine(At from, At to) {
   /** More than what rounding makes of a place on the paper, in mm. */
   private static final double ROUNDING = 1e-6;
 
+  /** What lies nearer beside it is not told apart from it (common practice), in mm. */
+  private static final double ALONG_MM = 0.7;
+
   At at(double away) {
     return from.plus(to.x() * away, to.y() * away);
   }
@@ -36,6 +39,17 @@ record HalfLine(At from, At to) {
         && (isAhead(line.from().x(), line.from().y()) || isAhead(line.to().x(), line.to().y()));
   }
 
+  /** Whether a line lies so near along it that the two would be taken for one. */
+  boolean runsAlong(Paper.Stretch line) {
+    return Math.abs(beside(line.from().x(), line.from().y())) < ALONG_MM
+        && Math.abs(beside(line.to().x(), line.to().y())) < ALONG_MM;
+  }
+
+  /** How far along it a point lies, in mm; less than zero behind its start. */
+  double along(At at) {
+    return to.x() * (at.x() - from.x()) + to.y() * (at.y() - from.y());
+  }
+
   boolean mayMeet(PlacedText text) {
     double x = to.y() > 0 ? text.left() : text.right();
     double y = to.x() > 0 ? text.bottom() : text.top();
@@ -53,6 +67,6 @@ record HalfLine(At from, At to) {
   }
 
   private boolean isAhead(double x, double y) {
-    return to.x() * (x - from.x()) + to.y() * (y - from.y()) >= -ROUNDING;
+    return along(new At(x, y)) >= -ROUNDING;
   }
 }

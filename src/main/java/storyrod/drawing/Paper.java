@@ -2,6 +2,7 @@ package storyrod.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
@@ -86,14 +87,21 @@ final class Paper {
     return elements.stream().flatMap(each -> DimensionLayout.line(each).stream()).toList();
   }
 
-  /** The dimensions of what stands so far. */
+  /** The dimensions of what stands so far; what shows the grain is as little to be crossed. */
   DrawnDimensions dimensions() {
     return new DrawnDimensions(
-        dimensionLines(),
+        Stream.concat(dimensionLines().stream(), grain()).toList(),
         elements.stream()
             .filter(Drawing.Dimension.class::isInstance)
             .flatMap(each -> DimensionLayout.of((Drawing.Dimension) each).extensions().stream())
             .toList());
+  }
+
+  private Stream<Stretch> grain() {
+    return elements.stream()
+        .filter(each -> each instanceof Drawing.Arrow arrow && arrow.twoHeads())
+        .map(Drawing.Arrow.class::cast)
+        .map(arrow -> new Stretch(arrow.from(), arrow.to()));
   }
 
   void add(Element element) {
@@ -179,6 +187,11 @@ final class Paper {
     /** The lines of it that a half-line may meet. */
     List<Stretch> linesOn(HalfLine way) {
       return way.mayMeet(stretches.subList(lines.from(), lines.to()));
+    }
+
+    /** Its lines that a half-line lies along. */
+    List<Stretch> linesAlong(HalfLine way) {
+      return stretches.subList(lines.from(), lines.to()).stream().filter(way::runsAlong).toList();
     }
 
     /** The room of its texts that a half-line may meet. */

@@ -113,13 +113,30 @@ public record LengthFormat(Unit unit, int denominator, char decimalMark, Second 
    * pages say it once.
    */
   public String told(Length length) {
-    boolean isConverted = second == Second.BITS || second == Second.NAMED;
-    if (isConverted || prints(length)) {
-      return format(length);
+    return about(length) + telling(length).format(length);
+  }
+
+  /** The same with the unit behind them, for a place that a dimension tells too. */
+  public String toldWithUnit(Length length) {
+    return about(length) + telling(length).formatWithUnit(length);
+  }
+
+  private String about(Length length) {
+    return isConverted() || telling(length).prints(length) ? "" : ABOUT;
+  }
+
+  /** This format, or a finer one where only that prints a length. */
+  private LengthFormat telling(Length length) {
+    if (isConverted() || prints(length)) {
+      return this;
     }
     LengthFormat fine =
         new LengthFormat(unit, Math.max(denominator, BIT_STEPS), decimalMark, second);
-    return fine.prints(length) ? fine.format(length) : ABOUT + format(length);
+    return fine.prints(length) ? fine : this;
+  }
+
+  private boolean isConverted() {
+    return second == Second.BITS || second == Second.NAMED;
   }
 
   /** Whether the figures of a length are its own, but for what turning a part leaves behind. */

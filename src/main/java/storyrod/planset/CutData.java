@@ -293,7 +293,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     return Map.of(
         "edge", edge,
         "side", side(part, Face.named(edge).orElseThrow()),
-        "value", format(setting.value()));
+        "value", piece.description().printed().toldWithUnit(setting.value()));
   }
 
   /** Whether what a cut is set out from is an end, an edge or a face of its part. */

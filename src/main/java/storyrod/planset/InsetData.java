@@ -95,7 +95,7 @@ record InsetData(Piece piece, PartPhrases phrases) {
         "parts", phrases.parts(parts),
         "face", inset.face().word(),
         "side", SeatData.side(part, inset.face().axis()),
-        "distance", piece.description().printed().formatWithUnit(inset.distance()),
+        "distance", piece.description().printed().toldWithUnit(inset.distance()),
         "flush", inset.flush());
   }
 }

@@ -11,6 +11,9 @@ import storyrod.words.Words;
 
 /** A setting in words: what it is, for which part, and its value. */
 record SettingWords(Piece piece, Words words) {
+  /** What is measured on the mitre, as a note of the part's drawing tells it. */
+  private static final String ON_MITRE = "spline-inset";
+
   SettingText text(Setting setting) {
     return new SettingText(
         Guides.isOne(setting) ? guide(setting) : name(setting),
@@ -36,12 +39,19 @@ record SettingWords(Piece piece, Words words) {
   }
 
   private String value(Setting setting) {
-    LengthFormat format = piece.description().printed();
-    LengthFormat figures = isFine(setting.key()) ? format.forBits() : format;
     return setting
         .angle()
         .map(angle -> words.figures(angle.toString()))
-        .orElseGet(() -> figures.formatWithUnit(setting.value()));
+        .orElseGet(() -> length(setting));
+  }
+
+  private String length(Setting setting) {
+    LengthFormat format = piece.description().printed();
+    if (Guides.isOne(setting) || setting.key().equals(ON_MITRE)) {
+      return format.toldWithUnit(setting.value());
+    }
+    LengthFormat figures = isFine(setting.key()) ? format.forBits() : format;
+    return figures.formatWithUnit(setting.value());
   }
 
   /** What comes in steps of drills, or is a little wider than the part that goes in. */
