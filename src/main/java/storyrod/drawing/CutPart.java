@@ -198,6 +198,7 @@ record CutPart(
       elements.add(new Area(Tone.SIDE, List.of(fit.on(mouth))));
       elements.add(new Line(Role.CUT, fit.on(mouth)));
     }
+    elements.addAll(CentreMarks.of(mouths.stream().map(fit::on).toList()));
     return new Group(
         Ink.id(taken.flat().part()),
         taken.flat().part().mark(),

@@ -19,6 +19,10 @@ import storyrod.drawing.Drawing.TextStyle;
  */
 record MarkLetter(String mark) {
   private static final double LOOP_MM = 1.1;
+
+  /** From its middle to its top, and to the ends of its tails. */
+  private static final double LOOP_HALF_MM = 1.3 * LOOP_MM;
+
   private static final double ARROW_MM = 4;
   private static final double ARROW_AT_MM = 1.25;
 
@@ -55,11 +59,10 @@ record MarkLetter(String mark) {
       return Optional.of(row(new At(left, face.middle().y())));
     }
     double third = face.height() / 3;
-    return ARROW_ROOM_MM + wideMm() + CLEAR_MM <= face.width() && HIGH_MM <= 2 * third
-        ? Optional.of(
-            letter(
-                new At(left, face.top() + third),
-                new At(face.middle().x(), face.bottom() - 0.75 * third)))
+    At loop = new At(face.middle().x(), face.bottom() - 0.75 * third);
+    double room = loop.y() - LOOP_HALF_MM - (face.top() + third);
+    return ARROW_ROOM_MM + wideMm() + CLEAR_MM <= face.width() && HIGH_MM / 2 <= room
+        ? Optional.of(letter(new At(left, face.top() + third), loop))
         : Optional.empty();
   }
 
