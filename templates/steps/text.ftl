@@ -169,9 +169,9 @@
     <@say "Lay the parts " + h.mark + " in pairs, face marks up and like edges together: " + number(h.same) + " as drawn and " + number(h.mirrored) + " mirrored. Write left or right on each before anything is cut."/>
   </#list>
   <#if laidOut?size gt 0>
-    <@say "Put the edge mark on the " + laidOutSides() + " from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on " + joined(l.edges?map(e -> "the " + words["edge." + e.face] + " " + e.side)))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge", "") + "."/>
+    <@say "Put the edge mark on the " + laidOutSides() + " from which the joints are set out, as the part drawing names it: " + laidOut?map(l -> joined(l.marks) + " on " + joined(l.edges?map(e -> "the " + words["edge." + e.face] + " " + e.side)))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; on the others the truest long edge that stays", "") + "."/>
   <#else>
-    <@say "Put the edge mark on the truest long edge beside the face mark."/>
+    <@say "Put the edge mark on the truest long edge that stays, beside the face mark."/>
   </#if>
   <#if fromFaceMark?size gt 0>
     <@say "The joints of " + joined(fromFaceMark) + " are set out from the face mark too."/>
@@ -1048,7 +1048,7 @@
   <#list hardware as each>
     <#if each.kind == "wood-screw">
       <#if each.piloted>
-        <@say "Drill a pilot hole through every screw hole, with the bit and the depth listed with this step."/>
+        <@say "Drill a pilot hole through every screw hole, with the bit listed with this step. The depth listed is that in the wood behind: add the length of the screw hole when you set the stop."/>
         <#if longBit>
           <@with "long-bit"/>
           <@say "Wood stands close beside some of these holes: take long bits for them, or the chuck comes against it and the hole leans."/>
@@ -1104,9 +1104,9 @@
   <#return (s.faces?size gt 1)?then("each " + s.side, "the " + words["edge." + s.faces[0]] + " " + s.side)>
 </#function>
 
-<#-- The faces from which one measures: those of two sides look outwards. -->
-<#function outerFaces s>
-  <#if s.faces?size gt 1 && total(s.on) gt 1><#return "the outer " + s.side + " of each of " + seatOf(s)></#if>
+<#-- The faces from which one measures: those of two sides look both outwards or both inwards. -->
+<#function measuredFaces s>
+  <#if s.faces?size gt 1 && total(s.on) gt 1><#return "the " + s.inner?then("inner ", "outer ") + s.side + " of each of " + seatOf(s)></#if>
   <#return fromEnds(s) + " of " + seatOf(s)>
 </#function>
 
@@ -1115,7 +1115,7 @@
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say "Let " + fulls(s.on) + " stand out " + s.distance + " past " + fulls(s.parts) + " " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" alike", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "Measure " + s.distance + " inwards from " + outerFaces(s) + ", draw " + (s.faces?size gt 1)?then("lines", "a line") + " there on " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "what " + fulls(s.parts) + pick(s.parts, " is", " are") + " set against") + ", and set " + (onto?size == 1 && total(onto) == 1)?then(fulls(s.parts), pick(s.parts, "it", "them")) + " with " + pick(s.parts, "its", "their") + " " + (s.faces?size gt 1)?then("nearer sides on the lines.", words["edge." + s.faces[0]] + " " + many(s.nearSide, total(s.parts)) + " on it.")/>
+      <@say "Measure " + s.distance + " inwards from " + measuredFaces(s) + ", draw " + (s.faces?size gt 1)?then("lines", "a line") + " there on " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "what " + fulls(s.parts) + pick(s.parts, " is", " are") + " set against") + ", and set " + (onto?size == 1 && total(onto) == 1)?then(fulls(s.parts), pick(s.parts, "it", "them")) + " with " + pick(s.parts, "its", "their") + " " + (s.faces?size gt 1)?then("nearer sides on the lines.", words["edge." + s.faces[0]] + " " + many(s.nearSide, total(s.parts)) + " on it.")/>
     <#elseif s.how == "from">
       <@say "Mark the place of " + fulls(s.parts) + " on " + seatOf(s) + ": " + s.distance + " from " + fromEnds(s) + " to the nearer side."/>
     <#elseif s.how == "middle">
@@ -1474,7 +1474,7 @@
     <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the " + held + " or by its lower edge") + ", and clamp the front to the box."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
-        <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit and the depth listed with this step,", "") + " and drive " + (h.count % total(moving) == 0)?then("the " + number(h.count / total(moving)) + " screws", "a screw through each") + drivenHow(h) + "."/>
+        <@say "Drill a pilot hole through every screw hole" + h.piloted?then(", with the bit listed with this step, as deep into the wood behind as listed,", "") + " and drive " + (h.count % total(moving) == 0)?then("the " + number(h.count / total(moving)) + " screws", "a screw through each") + drivenHow(h) + "."/>
       </#list>
     <#else>
       <@driving/>

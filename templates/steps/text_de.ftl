@@ -160,9 +160,9 @@
     <@say "Teile " + h.mark + " paarweise legen, Flächenzeichen oben und gleiche Kanten zusammen: " + h.same + " wie gezeichnet und " + h.mirrored + " gespiegelt. Auf jedes links oder rechts schreiben, bevor etwas geschnitten wird."/>
   </#list>
   <#if laidOut?size gt 0>
-    <@say "Kantenzeichen auf " + laidOutSides() + " setzen, wo die Verbindungen angerissen werden, wie in der Teilzeichnung genannt: " + laidOut?map(l -> joined(l.marks) + " an " + joined(l.edges?map(e -> sideNames[e.side] + " " + words["edge." + e.face])))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; an den anderen an der besten Längskante", "") + "."/>
+    <@say "Kantenzeichen auf " + laidOutSides() + " setzen, wo die Verbindungen angerissen werden, wie in der Teilzeichnung genannt: " + laidOut?map(l -> joined(l.marks) + " an " + joined(l.edges?map(e -> sideNames[e.side] + " " + words["edge." + e.face])))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; an den anderen an der besten Längskante, die bleibt", "") + "."/>
   <#else>
-    <@say "Kantenzeichen neben dem Flächenzeichen auf die beste Längskante setzen."/>
+    <@say "Kantenzeichen neben dem Flächenzeichen auf die beste Längskante setzen, die bleibt."/>
   </#if>
   <#if fromFaceMark?size gt 0>
     <@say "Die Verbindungen von " + joined(fromFaceMark) + " werden auch vom Flächenzeichen aus angerissen."/>
@@ -1039,7 +1039,7 @@
   <#list hardware as each>
     <#if each.kind == "wood-screw">
       <#if each.piloted>
-        <@say "Durch jedes Schraubenloch vorbohren, mit Bohrer und Tiefe, die bei diesem Schritt angegeben sind."/>
+        <@say "Durch jedes Schraubenloch vorbohren, mit dem Bohrer, der bei diesem Schritt angegeben ist. Die Tiefe dort ist die im Holz dahinter: Für den Tiefenanschlag kommt die Länge des Schraubenlochs hinzu."/>
         <#if longBit>
           <@with "long-bit"/>
           <@say "Dicht neben einigen dieser Löcher steht Holz: dort lange Bohrer nehmen, sonst stößt das Bohrfutter an, und das Loch wird schief."/>
@@ -1096,9 +1096,9 @@
   <#return (s.faces?size gt 1)?then(eachSide[s.side], sideNames[s.side] + " " + words["edge." + s.faces[0]])>
 </#function>
 
-<#-- Die Flächen, von denen man misst: Die von zwei Seiten sehen nach außen. -->
-<#function outerFaces s>
-  <#if s.faces?size gt 1 && total(s.on) gt 1><#return sideNames[s.side] + " außen bei " + seatOf(s) + " jeweils"></#if>
+<#-- Die Flächen, von denen man misst: Die von zwei Seiten sehen beide nach außen oder innen. -->
+<#function measuredFaces s>
+  <#if s.faces?size gt 1 && total(s.on) gt 1><#return sideNames[s.side] + s.inner?then(" innen", " außen") + " bei " + seatOf(s) + " jeweils"></#if>
   <#return fromEnds(s) + " von " + seatOf(s)>
 </#function>
 
@@ -1107,7 +1107,7 @@
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say fulls(s.on) + " " + s.distance + " über " + fulls(s.parts) + " hinausstehen lassen, " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" gleich", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "ab " + outerFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und " + fulls(s.parts) + " mit den näheren Seiten daran setzen.", "eine Linie ziehen und " + fulls(s.parts) + " mit " + sideNames[s.nearSide] + " " + words["edge." + s.faces[0]] + " daran setzen.")/>
+      <@say "ab " + measuredFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und " + fulls(s.parts) + " mit den näheren Seiten daran setzen.", "eine Linie ziehen und " + fulls(s.parts) + " mit " + sideNames[s.nearSide] + " " + words["edge." + s.faces[0]] + " daran setzen.")/>
     <#elseif s.how == "from">
       <@say "Platz von " + fulls(s.parts) + " auf " + seatOf(s) + " anzeichnen: " + s.distance + " ab " + fromEnds(s) + " bis zur näheren Seite."/>
     <#elseif s.how == "middle">
@@ -1461,7 +1461,7 @@
     <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für den " + held + " oder an seiner Unterkante,") + " und die Front an den Kasten spannen."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
-        <@say "Durch jedes Schraubenloch vorbohren" + h.piloted?then(", mit Bohrer und Tiefe, die bei diesem Schritt angegeben sind,", "") + " und " + (h.count % total(moving) == 0)?then(many("Schraube", h.count / total(moving)), "durch jedes eine Schraube") + drivenHow(h) + " eindrehen."/>
+        <@say "Durch jedes Schraubenloch vorbohren" + h.piloted?then(", mit dem Bohrer, der bei diesem Schritt angegeben ist, und so tief ins Holz dahinter, wie dort steht,", "") + " und " + (h.count % total(moving) == 0)?then(many("Schraube", h.count / total(moving)), "durch jedes eine Schraube") + drivenHow(h) + " eindrehen."/>
       </#list>
     <#else>
       <@driving/>

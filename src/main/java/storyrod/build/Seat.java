@@ -2,6 +2,7 @@ package storyrod.build;
 
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
+import storyrod.piece.Piece;
 
 /**
  * Where a part lies beside another one that has no slot for it.
@@ -12,6 +13,13 @@ import storyrod.measure.Length;
  * @param distance zero for parts that are flush or that touch
  */
 public record Seat(How how, String part, String on, Face face, Length distance) {
+  /** Whether the part is measured off a face of the other that looks towards it. */
+  public boolean isOffInnerFace(Piece piece) {
+    Length middle = piece.part(part).bounds().on(face.axis()).middle();
+    Length way = middle.minus(piece.part(on).bounds().at(face));
+    return how == How.AGAINST && way.times(face.sign()).isPositive();
+  }
+
   /** How one part is set by the other. */
   public enum How {
     /** The two lie in one plane there. */

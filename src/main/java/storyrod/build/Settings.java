@@ -198,7 +198,7 @@ final class Settings {
         switch (seat.how()) {
           case PAST -> "set-past-";
           case MIDDLE -> "set-middle-";
-          default -> "set-from-";
+          default -> seat.isOffInnerFace(job.piece()) ? "set-inner-" : "set-from-";
         };
     return new Setting(
         how + seat.face().word(), shown(job.piece().part(seat.on())), seat.distance());

@@ -16,14 +16,17 @@ import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Part;
 
 /**
  * A board that is glued up or sawn apart, seen on its face: its staves or strips with the glue
  * lines between them, an arrow where each clamp presses, what comes off toned, and its sizes.
  *
+ * @param marks of all parts for which it stands
  * @param largest the most mm on the paper for one of the board
  */
-record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, double largest)
+record BoardFigure(
+    BoardPlan plan, Notation notation, List<String> captions, List<String> marks, double largest)
     implements StripCell {
   /** What its balloon takes at the left. */
   private static final double BALLOON_MM = 13;
@@ -46,12 +49,13 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, dou
   private static final double SHORTEST_GRAIN_MM = 7;
 
   /** As large as its cell has room. */
-  BoardFigure(BoardPlan plan, Notation notation, List<String> captions) {
-    this(plan, notation, captions, Double.POSITIVE_INFINITY);
+  static BoardFigure of(BoardPlan plan, Notation notation, List<String> captions, List<Part> same) {
+    List<String> marks = same.stream().map(Part::mark).distinct().toList();
+    return new BoardFigure(plan, notation, captions, marks, Double.POSITIVE_INFINITY);
   }
 
   BoardFigure atMost(double factor) {
-    return new BoardFigure(plan, notation, captions, factor);
+    return new BoardFigure(plan, notation, captions, marks, factor);
   }
 
   private double lengthMm() {
@@ -108,7 +112,9 @@ record BoardFigure(BoardPlan plan, Notation notation, List<String> captions, dou
         Strips.isNarrow(cell.width())
             && plan.across().stream().anyMatch(size -> beyond(size, factor(cell)) > 0);
     BoardFigure shown =
-        isTooSlim ? new BoardFigure(plan.withoutWidths(), notation, captions, largest) : this;
+        isTooSlim
+            ? new BoardFigure(plan.withoutWidths(), notation, captions, marks, largest)
+            : this;
     At origin = new At(cell.left() + BALLOON_MM, cell.top() + above());
     return new Placed(shown, origin, shown.factor(cell)).elements(cell);
   }

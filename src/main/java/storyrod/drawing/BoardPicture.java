@@ -130,7 +130,7 @@ final class BoardPicture implements PicturedStep {
       String count = count(piece, step, same);
       said.addFirst(said.isEmpty() ? count : said.removeFirst() + ", " + count);
     }
-    return new BoardFigure(plan, notation, said);
+    return BoardFigure.of(plan, notation, said, same);
   }
 
   private static String count(Piece piece, Step step, List<Part> same) {

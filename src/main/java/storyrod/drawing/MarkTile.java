@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import storyrod.build.FaceMarks;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
@@ -14,6 +15,7 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
+import storyrod.geometry.FlatFace;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.words.Words;
@@ -31,6 +33,9 @@ record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, Li
   private static final double WEDGE_MM = 1.1;
   private static final double OFF_MM = 0.4;
 
+  private static final double EXACT_MM2 = 1;
+  private static final double ON_SIDE = 1e-3;
+
   /** Room round the part for its edge marks. */
   private static final double AROUND_MM = 2;
 
@@ -42,7 +47,7 @@ record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, Li
     return new MarkTile(mark, flat, edges(flat), isTurned, captions(mark, show, words));
   }
 
-  /** Where no joint says which, the edge that lies lowest. */
+  /** Where no joint says which, the long edge of which most is left; of two alike the lower. */
   private static List<Face> edges(FlatPart flat) {
     List<Face> from =
         FaceMarks.edges(flat.part()).stream()
@@ -51,7 +56,26 @@ record MarkTile(Mark mark, FlatPart flat, List<Face> edges, boolean isTurned, Li
             .distinct()
             .sorted()
             .toList();
-    return from.isEmpty() ? List.of(Face.BOTTOM) : from;
+    return from.isEmpty()
+        ? List.of(
+            left(flat, Face.BOTTOM) + EXACT_MM2 < left(flat, Face.TOP) ? Face.TOP : Face.BOTTOM)
+        : from;
+  }
+
+  /** The area in mm² of one side of a part that stays, whatever is sawn off it. */
+  private static double left(FlatPart flat, Face side) {
+    Part part = flat.part();
+    Face own =
+        Stream.of(Face.values())
+            .filter(face -> flat.turned(face) == side)
+            .findFirst()
+            .orElseThrow();
+    double at = part.box().at(own).toMm() * own.sign();
+    return part.solid().faces().stream()
+        .filter(face -> face.normal().dot(own.normal()) > 1 - ON_SIDE)
+        .filter(face -> Math.abs(face.offsetMm() - at) < ON_SIDE)
+        .mapToDouble(FlatFace::areaMm2)
+        .sum();
   }
 
   private static List<String> captions(Mark mark, Optional<Face> show, Words words) {

@@ -115,7 +115,8 @@ record RoughBoards(Piece piece, Step step) {
                 same.size() * piece.blanks(part),
                 plan.size(notation),
                 notation.format().format(thick));
-    return new BoardFigure(plan, notation, SmallLines.within(CAPTION_MM, List.of(caption)));
+    return BoardFigure.of(
+        plan, notation, SmallLines.within(CAPTION_MM, List.of(caption)), blank.parts());
   }
 
   private Optional<StripCell> ripped(List<Part> same, double largest) {
@@ -123,7 +124,7 @@ record RoughBoards(Piece piece, Step step) {
     List<String> captions =
         marks.size() > 1 ? List.of(String.join(", ", marks)) : List.<String>of();
     return BoardPlan.ripped(piece, same.getFirst())
-        .map(plan -> new BoardFigure(plan, Notation.of(piece), captions).atMost(largest));
+        .map(plan -> BoardFigure.of(plan, Notation.of(piece), captions, same).atMost(largest));
   }
 
   /** The largest usual scale at which the longest of some sizes takes no more than it should. */

@@ -95,7 +95,10 @@ record Strip(List<StripCell> cells, Optional<CutFigure> beside, int always, Word
   /** The lines that name what is not drawn. */
   private List<String> others(int count, double widthMm) {
     List<String> marks =
-        cells.subList(count, cells.size()).stream().map(StripCell::mark).distinct().toList();
+        cells.subList(count, cells.size()).stream()
+            .flatMap(cell -> cell.marks().stream())
+            .distinct()
+            .toList();
     List<String> lines = Strips.others(marks, words);
     return Strips.isNarrow(widthMm) ? SmallLines.within(widthMm - 2 * EDGE_MM, lines) : lines;
   }

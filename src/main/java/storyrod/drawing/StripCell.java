@@ -8,6 +8,11 @@ sealed interface StripCell permits CutPart, BoardFigure, BlankFigure, MillFigure
   /** Of the part that it shows. */
   String mark();
 
+  /** Of all parts for which it stands, as those of one size. */
+  default List<String> marks() {
+    return List.of(mark());
+  }
+
   /** What stands below it, line by line. */
   List<String> captions();
 

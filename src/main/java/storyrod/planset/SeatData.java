@@ -23,7 +23,12 @@ import storyrod.piece.Piece;
 record SeatData(Piece piece, PartPhrases phrases) {
   /** Parts that are set alike: their marks, the marks of what they are set by, and the faces. */
   private record Group(
-      How how, Set<String> parts, Set<String> on, Set<Face> faces, Length distance) {
+      How how,
+      Set<String> parts,
+      Set<String> on,
+      Set<Face> faces,
+      Length distance,
+      boolean isInner) {
     boolean isTurnedTwin(Group other) {
       return faces.size() == 1
           && other.faces.size() == 1
@@ -81,7 +86,7 @@ record SeatData(Piece piece, PartPhrases phrases) {
               isUnit ? "" : mark(seat.part()),
               mark(seat.on()),
               seat.distance(),
-              seat.face().axis());
+              List.of(seat.face().axis(), seat.isOffInnerFace(piece)));
       add(groups, likeness, seat);
     }
     return List.copyOf(groups.values());
@@ -131,7 +136,8 @@ record SeatData(Piece piece, PartPhrases phrases) {
             Set.of(seat.part()),
             Set.of(seat.on()),
             Set.of(seat.face()),
-            seat.distance()),
+            seat.distance(),
+            seat.isOffInnerFace(piece)),
         this::sum);
   }
 
@@ -141,7 +147,8 @@ record SeatData(Piece piece, PartPhrases phrases) {
         union(one.parts(), other.parts()),
         union(one.on(), other.on()),
         union(one.faces(), other.faces()),
-        one.distance());
+        one.distance(),
+        one.isInner());
   }
 
   private static <T> Set<T> union(Set<T> one, Set<T> other) {
@@ -184,6 +191,7 @@ record SeatData(Piece piece, PartPhrases phrases) {
     data.put("nearSide", side(piece.part(group.parts().iterator().next()), face.axis()));
     data.put(
         "laidOver", moving.containsAll(group.on()) && group.on().stream().allMatch(this::isLaid));
+    data.put("inner", group.isInner());
     data.put("touches", group.distance().isZero());
     data.put("distance", piece.description().printed().formatWithUnit(group.distance()));
     return data;

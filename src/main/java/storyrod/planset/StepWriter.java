@@ -23,7 +23,7 @@ import storyrod.words.Words;
 
 /** Puts steps into words, by the template {@code steps/text.ftl} and the words of a language. */
 final class StepWriter {
-  private static final Pattern SEAT = Pattern.compile("(set-(?:from|middle|past)-)(.*)");
+  private static final Pattern SEAT = Pattern.compile("(set-(?:from|inner|middle|past)-)(.*)");
   private static final String TITLE = "# ";
   private static final String SENTENCE = "- ";
   private static final String CAUTION = "! ";

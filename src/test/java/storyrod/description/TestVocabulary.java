@@ -77,6 +77,7 @@ final class TestVocabulary {
             must("top", FACE),
             must("rail", FACE),
             must("slot-from-top", LENGTH),
+            may("slot-depth", LENGTH),
             must("fastener", ITEM),
             must("screw", ITEM),
             must("count", new Count(1))));

@@ -3,11 +3,18 @@ package storyrod.drawing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
+import storyrod.cli.Pipeline;
+import storyrod.description.Diagnostics;
+import storyrod.description.SourceText;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Group;
@@ -16,7 +23,23 @@ import storyrod.planset.PlanSet;
 
 /** Where hardware goes that has no size of its own. */
 class SpotPictureTest {
-  private static final PlanSet BOX = AllProjects.named("sewing-box");
+  private static final PlanSet BOX = unsized();
+
+  /** The sewing box with felt and dots of which no size is told. */
+  private static PlanSet unsized() {
+    Path file = Path.of("projects", "sewing-box", "project.yaml");
+    try {
+      String text = Files.readString(file);
+      String bare =
+          text.replace(" length: 18, width: 12, thickness: 1/16,", "")
+              .replace(" diameter: 3/8, thickness: 1/16,", "");
+      assertEquals(text.length() - 72, bare.length(), "both lines are there");
+      SourceText source = new SourceText(file.toString(), bare);
+      return Pipeline.planSet(source, new Diagnostics()).orElseThrow();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   private static Step mounting(String item) {
     return BOX.build().steps().stream()

@@ -13,12 +13,14 @@ class FittingWordsTest {
   private static List<StepText> bookcase;
   private static List<StepText> nightstand;
   private static List<StepText> sideboard;
+  private static List<StepText> bench;
 
   @BeforeAll
   static void write() throws IOException {
     bookcase = StepWordsTest.steps("bookcase");
     nightstand = StepWordsTest.steps("nightstand");
     sideboard = StepWordsTest.steps("sideboard");
+    bench = StepWordsTest.steps("window-bench");
   }
 
   private static StepText step(List<StepText> steps, String start) {
@@ -63,6 +65,16 @@ class FittingWordsTest {
             .endsWith(
                 "set the plinth front (F) and the plinth back (G) with their left ends on it."),
         plinth::toString);
+  }
+
+  /** The bottom ends at the sides' inner faces: 15 37/64 in from outside, less 23/32 in of side. */
+  @Test
+  void placeIsMeasuredFromTheFaceThatLooksTowardsIt() {
+    StepText feet = step(bench, "Glue the middle feet to the bottom");
+    says(feet, "Measure 14 7/8 in inwards from the inner face of each of the two sides (A)");
+    assertTrue(
+        feet.settings().stream().anyMatch(each -> each.name().startsWith("From each inner face")),
+        feet::toString);
   }
 
   @Test

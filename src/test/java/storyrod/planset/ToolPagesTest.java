@@ -127,7 +127,7 @@ class ToolPagesTest {
   /** No step says that clamps open further, or that more are set, than the list tells. */
   @TestFactory
   List<DynamicTest> clampsAreListedForTheMostAndTheWidestOfAllSteps() {
-    Pattern opening = Pattern.compile("(?:open|opens) (.+? (?:in|mm)),");
+    Pattern opening = Pattern.compile("(?:open|opens) (?:up to )?(.+? (?:in|mm)),");
     return AllProjects.each(
         project -> {
           PlanSet set = project.set();
