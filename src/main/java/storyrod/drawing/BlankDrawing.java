@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.StockKind;
 import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
@@ -29,6 +30,7 @@ final class BlankDrawing {
   private static final double MARGIN = 1;
   private static final double RING_ROOM = 5;
   private static final double DIGIT = 0.9;
+  private static final double GRAIN_MM = 8;
 
   private final Mark mark;
   private final Piece piece;
@@ -204,8 +206,25 @@ final class BlankDrawing {
   private List<Element> grain(BlankPlan.Block block) {
     boolean grained =
         board.board().stock().kind() == StockKind.SOLID || board.board().stock().grained();
+    if (!grained) {
+      return List.of();
+    }
+    Bounds room = bounds(block.x(), block.y());
     List<Label> word = List.of(Label.of(TextStyle.SMALL, words.say("grain")));
-    return grained ? free(block, word) : List.of();
+    return Stream.of(Label.place(word, room, Optional.of(true)), bareGrain(room))
+        .filter(found -> found.stream().anyMatch(Arrow.class::isInstance))
+        .filter(found -> found.stream().allMatch(paper::hasRoomFor))
+        .findFirst()
+        .orElse(List.of());
+  }
+
+  /** The arrow alone, where there is no room for its word as well. */
+  private static List<Element> bareGrain(Bounds room) {
+    At middle = room.middle();
+    double half = GRAIN_MM / 2;
+    return room.width() > 2 * GRAIN_MM
+        ? List.of(new Arrow(middle.plus(-half, 0), middle.plus(half, 0), true))
+        : List.of();
   }
 
   private void label(BlankPlan.Block block) {

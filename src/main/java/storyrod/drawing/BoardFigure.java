@@ -48,6 +48,9 @@ record BoardFigure(
   private static final double GRAIN = 0.3;
   private static final double SHORTEST_GRAIN_MM = 7;
 
+  /** A shorter arrow is but its two heads. */
+  private static final double LEAST_ARROW_MM = 5;
+
   /** As large as its cell has room. */
   static BoardFigure of(BoardPlan plan, Notation notation, List<String> captions, List<Part> same) {
     List<String> marks = same.stream().map(Part::mark).distinct().toList();
@@ -245,12 +248,16 @@ record BoardFigure(
           .orElseGet(this::bareGrain);
     }
 
+    /** None on a board that is too short for an arrow beside the tip of its leader. */
     private List<Element> bareGrain() {
-      Bounds room = atTheLeft(bounds(plan().blocks().getLast()));
-      double offTip = room.left() + 4 * EDGE_MM;
-      double x = Math.max(room.right() - SHORTEST_GRAIN_MM, offTip);
-      At from = new At(x, room.middle().y());
-      return List.of(new Arrow(from, from.plus(SHORTEST_GRAIN_MM, 0), true));
+      Bounds block = bounds(plan().blocks().getLast());
+      double offTip = block.left() + 4 * EDGE_MM;
+      double x = Math.max(atTheLeft(block).right() - SHORTEST_GRAIN_MM, offTip);
+      double to = Math.min(x + SHORTEST_GRAIN_MM, block.right() - EDGE_MM);
+      double y = block.middle().y();
+      return to - x < LEAST_ARROW_MM
+          ? List.of()
+          : List.of(new Arrow(new At(x, y), new At(to, y), true));
     }
 
     private static Bounds atTheLeft(Bounds block) {

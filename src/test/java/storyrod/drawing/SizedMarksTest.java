@@ -14,7 +14,9 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.FaceMarks;
 import storyrod.build.ShowFaces;
 import storyrod.build.Verb;
+import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.Balloon;
+import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Text;
@@ -56,6 +58,50 @@ class SizedMarksTest {
                       .collect(Collectors.toCollection(TreeSet::new));
               assertTrue(named.containsAll(marks), step.number() + " " + marks + " " + named);
             });
+  }
+
+  /** An arrow longer than its board would say that something goes on. */
+  @TestFactory
+  List<DynamicTest> grainArrowsStayOnTheirBoards() {
+    return AllProjects.each(
+        sample ->
+            sample.set().build().steps().stream()
+                .filter(step -> step.verb() == Verb.SIZE)
+                .flatMap(step -> new RoughBoards(sample.set().piece(), step).worked().stream())
+                .map(strip -> strip.drawn("s", new Size(180, strip.heightMm(180))))
+                .flatMap(drawn -> drawn.elements().stream())
+                .filter(Group.class::isInstance)
+                .forEach(board -> assertWithin((Group) board)));
+  }
+
+  private static void assertWithin(Group board) {
+    List<Drawing.Element> all = Clean.flat(board.elements());
+    double right =
+        all.stream()
+            .filter(each -> each instanceof Line line && line.role() == Role.VISIBLE)
+            .mapToDouble(each -> Bounds.around(((Line) each).points()).right())
+            .max()
+            .orElseThrow();
+    all.stream()
+        .filter(each -> each instanceof Arrow arrow && arrow.from().y() == arrow.to().y())
+        .forEach(each -> assertTrue(((Arrow) each).to().x() < right, board.mark() + " " + each));
+  }
+
+  /** The word alone does not say which way the grain runs. */
+  @TestFactory
+  List<DynamicTest> grainOfABlankIsAnArrow() {
+    return AllProjects.each(
+        sample ->
+            sample
+                .set()
+                .drawings()
+                .blanks()
+                .forEach(
+                    (mark, drawing) ->
+                        assertTrue(
+                            Clean.flat(drawing.elements()).stream()
+                                .anyMatch(each -> each instanceof Arrow arrow && arrow.twoHeads()),
+                            mark)));
   }
 
   /** The lower edge of the stool's stretcher is sawn to a curve: no mark would stay on it. */
