@@ -176,6 +176,9 @@
   <#if fromFaceMark?size gt 0>
     <@say "The joints of " + joined(fromFaceMark) + " are set out from the face mark too."/>
   </#if>
+  <#list fromOtherFace as o>
+    <@say "Put a cross on the " + words["edge." + o.face] + " face of " + joined(o.marks) + " too, opposite the face mark: joints are set out from it."/>
+  </#list>
   <@say "Gauge and measure from marked faces and edges only, and keep them against fence and guide."/>
 </#macro>
 

@@ -167,6 +167,9 @@
   <#if fromFaceMark?size gt 0>
     <@say "Die Verbindungen von " + joined(fromFaceMark) + " werden auch vom Flächenzeichen aus angerissen."/>
   </#if>
+  <#list fromOtherFace as o>
+    <@say "Bei " + joined(o.marks) + " auch auf die Fläche " + words["edge." + o.face] + ", dem Flächenzeichen gegenüber, ein Kreuz setzen: Von ihr aus werden Verbindungen angerissen."/>
+  </#list>
   <@say "Nur von angezeichneten Flächen und Kanten aus anreißen und messen und sie an Anschlag und Führung halten."/>
 </#macro>
 

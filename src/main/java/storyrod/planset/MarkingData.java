@@ -31,6 +31,7 @@ record MarkingData(Piece piece, PartPhrases phrases) {
     data.put("handed", handed(names));
     data.put("laidOut", laidOut(names));
     data.put("fromFaceMark", fromFaceMark(names));
+    data.put("fromOtherFace", fromOtherFace(names));
     data.put(
         "several", phrases.marks(names).stream().anyMatch(each -> (int) each.get("count") > 1));
     return data;
@@ -111,6 +112,25 @@ record MarkingData(Piece piece, PartPhrases phrases) {
         .toList();
   }
 
+  /** Marks by the broad face from which joints are set out though the other one is marked. */
+  private List<Map<String, Object>> fromOtherFace(List<String> names) {
+    FaceMarks faces = new FaceMarks(new ShowFaces(piece));
+    Map<String, List<String>> byFace = new TreeMap<>();
+    shown(names)
+        .filter(part -> !faces.areSetOutFromIt(part))
+        .forEach(
+            part ->
+                FaceMarks.setOut(part)
+                    .ifPresent(
+                        face ->
+                            byFace
+                                .computeIfAbsent(face.word(), each -> new ArrayList<>())
+                                .add(part.mark())));
+    return byFace.entrySet().stream()
+        .<Map<String, Object>>map(each -> Map.of("face", each.getKey(), "marks", each.getValue()))
+        .toList();
+  }
+
   /** Of each mark the part that its drawing shows. */
   private Stream<Part> shown(List<String> names) {
     return piece.marks().stream().map(Mark::shown).filter(part -> names.contains(part.name()));
@@ -125,14 +145,13 @@ record MarkingData(Piece piece, PartPhrases phrases) {
         .toList();
   }
 
-  /** Marks by the sides, but for the face that is marked, from which joints are set out. */
+  /** Marks by the sides, but for broad faces, from which joints are set out. */
   private List<Map<String, Object>> laidOut(List<String> names) {
-    FaceMarks faces = new FaceMarks(new ShowFaces(piece));
     Map<List<Map<String, String>>, List<String>> byEdges = new LinkedHashMap<>();
     shown(names)
         .forEach(
             part -> {
-              List<Map<String, String>> edges = edges(part, faces);
+              List<Map<String, String>> edges = edges(part);
               if (!edges.isEmpty()) {
                 byEdges.computeIfAbsent(edges, each -> new ArrayList<>()).add(part.mark());
               }
@@ -142,10 +161,10 @@ record MarkingData(Piece piece, PartPhrases phrases) {
         .toList();
   }
 
-  private static List<Map<String, String>> edges(Part part, FaceMarks faces) {
-    Optional<Face> marked = faces.of(part).filter(face -> faces.areSetOutFromIt(part));
+  private static List<Map<String, String>> edges(Part part) {
+    Optional<Face> broad = FaceMarks.setOut(part);
     return FaceMarks.edges(part).stream()
-        .filter(face -> marked.filter(face::equals).isEmpty())
+        .filter(face -> broad.filter(face::equals).isEmpty())
         .map(face -> Map.of("face", face.word(), "side", CutData.side(part, face)))
         .toList();
   }

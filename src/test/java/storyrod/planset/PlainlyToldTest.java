@@ -50,11 +50,13 @@ class PlainlyToldTest {
     says(
         step(sideboard, "Mark face and edge"),
         "Put the face mark of D × 2 on the bottom face: joints are set out from it,");
-    says(step(nightstand, "Mark face and edge"), "E on the top face;");
+    says(
+        step(nightstand, "Mark face and edge"),
+        "Put a cross on the top face of E too, opposite the face mark: joints are set out from it.");
     says(
         step(nightstand, "Mark face and edge"),
         "Put the edge mark on the edge, end or face from which the joints are set out");
-    says(step(table, "Mark face and edge"), "E on the bottom face.");
+    says(step(table, "Mark face and edge"), "Put a cross on the bottom face of E too,");
     says(step(bookcase, "Mark face and edge"), "J on the bottom end and the back edge;");
   }
 
