@@ -1065,7 +1065,7 @@
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
       <@say facingUp(each) + " in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
       <#if has("fit-pegged")>
-        <#if has("fit-peg-glued")>
+        <#if wait != "">
           <@say "Put glue on those pegs only of which the note says so, as you drive them, and leave the others dry."/>
         </#if>
         <@say "Saw off what stands out of the pegs just proud, and pare the ends flush with the face."/>

@@ -1056,7 +1056,7 @@
     <#if each.kind == "other" && splined != ""><#elseif each.kind == "other">
       <@say facingUp(each) + many(each.title, each.count) + drivenHow(each) + " eintreiben."/>
       <#if has("fit-pegged")>
-        <#if has("fit-peg-glued")>
+        <#if wait != "">
           <@say "Beim Eintreiben Leim nur auf die Holznägel geben, von denen es in der Anmerkung steht, und die anderen trocken lassen."/>
         </#if>
         <@say "Was von den Holznägeln vorsteht, knapp darüber absägen und flächenbündig stechen."/>

@@ -80,6 +80,14 @@ class PlainlyToldTest {
     says(step(sideboard, "Cut the grooves in the sides"), "Run the edge named along the fence.");
   }
 
+  /** A glued outer peg would split the top: which one takes glue is told where it is driven. */
+  @Test
+  void gluedPegIsToldWhereItIsDriven() {
+    says(
+        step(table, "Fasten the breadboard ends"),
+        "Put glue on those pegs only of which the note says so, as you drive them");
+  }
+
   /** Lines across a part for holes in its face ask for no side to keep to. */
   @Test
   void sideIsKeptOnlyWhereOneWasSet() {
