@@ -146,7 +146,7 @@ record MarkingData(Piece piece, PartPhrases phrases) {
     Optional<Face> marked = faces.of(part).filter(face -> faces.areSetOutFromIt(part));
     return FaceMarks.edges(part).stream()
         .filter(face -> marked.filter(face::equals).isEmpty())
-        .map(face -> Map.of("face", face.word(), "side", CutData.side(part, face)))
+        .map(face -> Map.of("face", face.word(), "side", FenceData.side(part, face)))
         .toList();
   }
 }
