@@ -484,7 +484,7 @@
 <#function asDrawn fence><#return fence.asDrawn?then(", as the part is drawn", "")></#function>
 <#-- Where on these lines the holes or slots lie, if there are any. -->
 <#function alongLines fence>
-  <#local lines = (fence.values?size == 1)?then("this line", "these lines")>
+  <#local lines = (fence.values?size == 1)?then("it", "these lines")>
   <#if fence.along?size gt 0><#return "; along " + lines + ", " + fenced(fence.along)></#if>
   <#return fence.alongDrawn?then("; where along " + lines + ", the part drawing shows", "")>
 </#function>
