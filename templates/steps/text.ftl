@@ -485,6 +485,12 @@
   <#return said?join("")?contains(", then")?then(said?join("; "), joined(said))>
 </#function>
 <#function asDrawn fence><#return fence.asDrawn?then(", as the part is drawn", "")></#function>
+<#-- Where on these lines the holes or slots lie, if there are any. -->
+<#function alongLines fence>
+  <#local lines = (fence.values?size == 1)?then("it", "these lines")>
+  <#if fence.along?size gt 0><#return "; along " + lines + ", " + fenced(fence.along)></#if>
+  <#return fence.alongDrawn?then("; where along " + lines + ", the part drawing shows", "")>
+</#function>
 
 <#-- Where the lines of laps are cut, so that a stop can be set for them. -->
 <#macro stopsSet>
@@ -495,7 +501,7 @@
 <#-- On which lines the middles of holes or slots lie. -->
 <#macro middles what>
   <#list fences as fence>
-    <@say "On " + fulls(fence.parts) + ", the middles of the " + what + " lie " + fenced(fence.values) + asDrawn(fence) + "."/>
+    <@say "On " + fulls(fence.parts) + ", the middles of the " + what + " lie " + fenced(fence.values) + asDrawn(fence) + alongLines(fence) + "."/>
   </#list>
 </#macro>
 
@@ -958,7 +964,7 @@
     <#if cup>
       <@say "Try the depth in an offcut of the door's thickness: the cup must lie flush, and the point of the bit must not come through."/>
       <#list fences as fence>
-        <@say "For " + fulls(fence.parts) + ", set the fence of the drill press so that the middles of the cups lie " + fenced(fence.values) + asDrawn(fence) + "."/>
+        <@say "For " + fulls(fence.parts) + ", set the fence of the drill press so that the middles of the cups lie " + fenced(fence.values) + asDrawn(fence) + alongLines(fence) + "."/>
       </#list>
       <@say "Keep that edge against the fence, so that every cup has the same distance from it."/>
     </#if>

@@ -475,6 +475,12 @@
   <#return said?join("")?contains(", dann")?then(said?join("; "), joined(said))>
 </#function>
 <#function asDrawn fence><#return fence.asDrawn?then(", wie das Teil gezeichnet ist", "")></#function>
+<#-- Wo auf diesen Linien die Löcher oder Langlöcher liegen, falls es welche gibt. -->
+<#function alongLines fence>
+  <#local lines = (fence.values?size == 1)?then("auf dieser Linie", "auf diesen Linien")>
+  <#if fence.along?size gt 0><#return "; " + lines + " " + fenced(fence.along)></#if>
+  <#return fence.alongDrawn?then("; wo " + lines + ", zeigt die Teilzeichnung", "")>
+</#function>
 
 <#-- Wo die Linien von Überblattungen geschnitten werden, damit sich dafür ein Anschlag setzen lässt. -->
 <#macro stopsSet>
@@ -485,7 +491,7 @@
 <#-- Auf welchen Linien die Mitten von Löchern oder Langlöchern liegen. -->
 <#macro middles what>
   <#list fences as fence>
-    <@say "Auf " + fulls(fence.parts) + " liegen die Mitten der " + what + " " + fenced(fence.values) + asDrawn(fence) + "."/>
+    <@say "Auf " + fulls(fence.parts) + " liegen die Mitten der " + what + " " + fenced(fence.values) + asDrawn(fence) + alongLines(fence) + "."/>
   </#list>
 </#macro>
 
@@ -949,7 +955,7 @@
     <#if cup>
       <@say "Tiefe an einem Reststück in der Dicke der Tür probieren: Der Topf muss bündig liegen, und die Spitze des Bohrers darf nicht durchkommen."/>
       <#list fences as fence>
-        <@say "Bei " + fulls(fence.parts) + " den Anschlag der Ständerbohrmaschine so einstellen, dass die Mitten der Töpfe liegen: " + fenced(fence.values) + asDrawn(fence) + "."/>
+        <@say "Bei " + fulls(fence.parts) + " den Anschlag der Ständerbohrmaschine so einstellen, dass die Mitten der Töpfe liegen: " + fenced(fence.values) + asDrawn(fence) + alongLines(fence) + "."/>
       </#list>
       <@say "Diese Kante am Anschlag halten, damit jeder Topf denselben Abstand von ihr hat."/>
     </#if>

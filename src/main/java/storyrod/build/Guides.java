@@ -1,22 +1,16 @@
 package storyrod.build;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
-import storyrod.geometry.Point;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
-import storyrod.piece.Slots;
 import storyrod.piece.SplineSlot;
 
 /**
@@ -33,9 +27,6 @@ public final class Guides {
   /** What is cut at its shoulders first, or gauged at both walls. */
   private static final List<String> STOPPED =
       List.of("half-lap", "cross-lap", "bridle cheek", "open mortise");
-
-  /** From how many holes on, a line of them is worth a fence. */
-  private static final int ROW = 2;
 
   private final ShowFaces shows;
 
@@ -101,37 +92,38 @@ public final class Guides {
   }
 
   private Stream<Setting> slots(Part part, List<Cut> cuts) {
-    return Cut.only(Slots.class, cuts).stream()
-        .map(slots -> line(part, slots.across(), slots.first().on(slots.across())));
+    return lines(part, RowLines.ofSlots(cuts));
   }
 
   /** The lines on which holes lie in rows, on each face in which there are any. */
   private Stream<Setting> rows(Part part, List<Cut> cuts) {
-    Map<Face, List<Point>> byFace = new LinkedHashMap<>();
-    Cut.only(Cut.Holes.class, cuts)
-        .forEach(
-            holes ->
-                byFace
-                    .computeIfAbsent(holes.from(), face -> new ArrayList<>())
-                    .addAll(holes.centres()));
-    return byFace.entrySet().stream()
-        .flatMap(each -> rows(part, each.getKey(), each.getValue()).stream());
+    return lines(part, RowLines.ofHoles(cuts));
   }
 
-  private List<Setting> rows(Part part, Face face, List<Point> centres) {
-    Axis across =
-        Arrays.stream(Axis.values())
-            .filter(axis -> axis != face.axis())
-            .min(Comparator.comparing((Axis axis) -> lines(centres, axis).size()))
-            .orElseThrow();
-    List<Length> lines = lines(centres, across);
-    return lines.size() * ROW > centres.size()
-        ? List.of()
-        : lines.stream().map(at -> line(part, across, at)).toList();
+  private Stream<Setting> lines(Part part, List<RowLines> rows) {
+    return rows.stream()
+        .flatMap(each -> each.lines().stream().map(at -> line(part, each.across(), at)));
   }
 
-  private static List<Length> lines(List<Point> centres, Axis across) {
-    return centres.stream().map(point -> point.on(across)).distinct().toList();
+  /**
+   * Where on their lines the holes or slots lie, all from the end nearest to one of them, told as
+   * lines are.
+   *
+   * @return none where there are no lines, or these differ
+   */
+  public static List<Setting> along(Part part, List<Cut> cuts) {
+    List<RowLines> all = RowLines.of(cuts);
+    return all.size() == 1 && all.getFirst().areAlike() ? along(part, all.getFirst()) : List.of();
+  }
+
+  private static List<Setting> along(Part part, RowLines rows) {
+    Face low = Face.of(rows.along(), -1);
+    Face high = low.opposite();
+    List<Length> lows = rows.places().stream().map(at -> off(part, low, at)).sorted().toList();
+    List<Length> highs = rows.places().stream().map(at -> off(part, high, at)).sorted().toList();
+    boolean fromHigh = highs.getFirst().isShorterThan(lows.getFirst());
+    return (fromHigh ? highs : lows)
+        .stream().map(each -> at("line-", part, fromHigh ? high : low, each)).toList();
   }
 
   private Setting line(Part part, Axis axis, Length at) {

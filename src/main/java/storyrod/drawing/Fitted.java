@@ -67,7 +67,7 @@ record Fitted(Scene scene, List<Part> parts, int strong, View view, List<String>
     double diagonal = Extent.diagonalMm(Extent.around(parts));
     return strong < parts.size()
         ? HardwareOut.Reach.near(diagonal, new FreeWay(parts, offsets))
-        : HardwareOut.Reach.far(diagonal);
+        : HardwareOut.Reach.far(diagonal, new FreeWay(parts, offsets));
   }
 
   /** The parts that stand before what is not seen, without those that are new. */

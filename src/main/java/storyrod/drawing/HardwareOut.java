@@ -47,9 +47,9 @@ final class HardwareOut {
       return new Reach(diagonalMm, NEAR, way);
     }
 
-    /** Past the parts that hide it, where none of them can. */
-    static Reach far(double diagonalMm) {
-      return new Reach(diagonalMm, FAR, FreeWay.OPEN);
+    /** On past where parts hide it, where none of them can. */
+    static Reach far(double diagonalMm, FreeWay way) {
+      return new Reach(diagonalMm, FAR, way);
     }
   }
 

@@ -15,6 +15,7 @@ import storyrod.drawing.Drawing.Role;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.drawing.Seen.Region;
 import storyrod.drawing.Seen.Stroke;
+import storyrod.piece.PocketHoles;
 
 /**
  * A joint taken apart along the way on which it is put together, seen from a corner; the parts are
@@ -25,23 +26,25 @@ final class JointApart {
   private static final double ON_LINE_MM = 0.02;
 
   private final JointPlace place;
+  private final View view;
   private final List<Seen> seen;
   private final List<List<Broken>> broken;
 
   private JointApart(JointPlace place, List<JointWood> wood, View view) {
     this.place = place;
+    this.view = view;
     this.broken = wood.stream().map(each -> each.broken(view)).toList();
     this.seen = HiddenLines.of(new Scene(wood.stream().map(JointWood::item).toList()), view).seen();
   }
 
   /**
-   * Seen from where the face that takes the other part can be looked at, from the usual corner
-   * unless another one shows clearly more of the part of which less is seen.
+   * Seen from where the face that takes the other part can be looked at, and pocket holes if there
+   * are any, from the usual corner unless another one shows clearly more of the part of which less
+   * is seen.
    */
   static JointApart of(JointPlace place) {
     List<JointWood> wood = JointWood.of(place);
-    Vector3D open = place.joint().firstFace().opposite().normal();
-    List<View> views = View.AROUND.stream().filter(each -> each.toViewer().dot(open) > 0).toList();
+    List<View> views = views(place);
     JointApart usual = new JointApart(place, wood, views.getFirst());
     double bound = views.stream().mapToDouble(each -> leastFacing(wood, each)).max().orElse(0);
     return usual.leastSeen() >= ENOUGH * bound
@@ -51,6 +54,20 @@ final class JointApart {
                     Stream.of(usual),
                     views.stream().skip(1).map(each -> new JointApart(place, wood, each)))
                 .toList());
+  }
+
+  private static List<View> views(JointPlace place) {
+    Vector3D open = place.joint().firstFace().opposite().normal();
+    List<View> views = View.AROUND.stream().filter(each -> each.toViewer().dot(open) > 0).toList();
+    List<View> mouths = views.stream().filter(each -> showsMouths(place, each)).toList();
+    return mouths.isEmpty() ? views : mouths;
+  }
+
+  private static boolean showsMouths(JointPlace place, View view) {
+    return place
+        .squareCuts()
+        .filter(PocketHoles.class::isInstance)
+        .allMatch(each -> each.from().normal().dot(view.toViewer()) > 0);
   }
 
   /** At most so much can be seen of the part of which less is, in mm²: it is known at once. */
@@ -64,6 +81,10 @@ final class JointApart {
         .filter(each -> each.leastSeen() >= ENOUGH * most)
         .findFirst()
         .orElseThrow(() -> new IllegalStateException("bug: no view of a joint"));
+  }
+
+  View view() {
+    return view;
   }
 
   /** What is seen of the part that is hidden more, in mm². */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Cylinder;
 import storyrod.geometry.Face;
 import storyrod.geometry.Lazy;
 import storyrod.geometry.Range;
@@ -32,20 +33,25 @@ public final class JointPlace {
   private final Joint joint;
   private final JointPart first;
   private final JointPart second;
+  private final List<Cylinder> pockets;
   private final Lazy<Face> sectionFace = new Lazy<>(this::acrossOrAlong);
   private final Lazy<JointWindow> window = new Lazy<>(() -> JointWindow.of(this));
 
-  private JointPlace(Joint joint, JointPart first, JointPart second) {
+  private JointPlace(Joint joint, JointPart first, JointPart second, List<Cylinder> pockets) {
     this.joint = joint;
     this.first = first;
     this.second = second;
+    this.pockets = pockets;
   }
 
   static JointPlace of(Piece piece, Joint joint) {
     Part first = piece.part(joint.first());
     Part second = piece.part(joint.second());
-    return new JointPlace(
-        joint, JointPart.of(joint, first, second), JointPart.of(joint, second, first));
+    List<JointPart> parts =
+        List.of(JointPart.of(joint, first, second), JointPart.of(joint, second, first));
+    List<Cylinder> pockets =
+        parts.stream().flatMap(each -> JointPockets.of(each, piece).stream()).toList();
+    return new JointPlace(joint, parts.getFirst(), parts.getLast(), pockets);
   }
 
   public Joint joint() {
@@ -75,6 +81,11 @@ public final class JointPlace {
   /** The cuts whose sizes lie in the frame of the piece. */
   Stream<Cut> squareCuts() {
     return parts().stream().filter(JointPart::isSquare).flatMap(each -> each.cuts().stream());
+  }
+
+  /** Its pocket holes and the ways of their screws. */
+  List<Cylinder> pockets() {
+    return pockets;
   }
 
   /** The axis square to where the two meet. */
@@ -135,7 +146,7 @@ public final class JointPlace {
 
   /** Slanted holes show from the side. */
   private boolean hasPockets() {
-    return squareCuts().anyMatch(PocketHoles.class::isInstance);
+    return !pockets.isEmpty();
   }
 
   private static Optional<Axis> fingers(Cut cut) {
@@ -187,11 +198,12 @@ public final class JointPlace {
     return other instanceof JointPlace that
         && joint.equals(that.joint)
         && first.equals(that.first)
-        && second.equals(that.second);
+        && second.equals(that.second)
+        && pockets.equals(that.pockets);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(joint, first, second);
+    return Objects.hash(joint, first, second, pockets);
   }
 }

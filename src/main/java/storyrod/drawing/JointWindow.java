@@ -3,9 +3,11 @@ package storyrod.drawing;
 import java.util.Optional;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
+import storyrod.geometry.Cylinder;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
+import storyrod.piece.PocketHoles;
 
 /**
  * How much of a joint and its parts a drawing shows.
@@ -37,14 +39,19 @@ record JointWindow(Box core, Length beside, Box all) {
   private record Frame(JointPlace place) {
     JointWindow window() {
       Box core = drilled().orElseGet(this::fromEnd);
-      double size = thickness(core).toMm();
-      Length beside = Length.nearest(Math.clamp(BESIDE * size, LEAST_BESIDE_MM, MOST_BESIDE_MM));
+      Length beside = beside(core);
       Box all = core;
       for (Axis axis : Axis.values()) {
         Range shown = core.on(axis).extended(-1, beside).extended(1, beside);
         all = all.with(axis, withEnds(axis, shown, Length.nearest(NEAR * beside.toMm())));
       }
       return new JointWindow(core, beside, all);
+    }
+
+    /** A pocket hole with its screw is long: where it is shown, little else can be. */
+    private Length beside(Box core) {
+      double size = place.pockets().isEmpty() ? thickness(core).toMm() : 0;
+      return Length.nearest(Math.clamp(BESIDE * size, LEAST_BESIDE_MM, MOST_BESIDE_MM));
     }
 
     private Box contact() {
@@ -61,9 +68,12 @@ record JointWindow(Box core, Length beside, Box all) {
       return core.with(place.longer(), new Range(whole.from(), end));
     }
 
-    /** Where holes square to the meeting faces are its only cuts, what is around the shown ones. */
+    /** Where holes from the meeting faces are its only cuts, what is around the shown ones. */
     private Optional<Box> drilled() {
-      boolean isDrilled = place.squareCuts().allMatch(cut -> cut instanceof Cut.Holes);
+      boolean isDrilled =
+          place
+              .squareCuts()
+              .allMatch(cut -> cut instanceof Cut.Holes || cut instanceof PocketHoles);
       return place.row().filter(each -> isDrilled).map(this::around);
     }
 
@@ -73,6 +83,9 @@ record JointWindow(Box core, Length beside, Box all) {
       for (Cut cut : place.squareCuts().toList()) {
         Range deep = JointPart.box(cut).orElseThrow().on(normal);
         core = core.with(normal, core.on(normal).around(deep));
+      }
+      for (Cylinder bore : place.pockets()) {
+        core = core.with(normal, core.on(normal).around(JointPockets.along(normal, bore)));
       }
       for (Axis axis : DimensionSides.inPlane(place.joint().firstFace())) {
         core = core.with(axis, row.around(axis, Length.nearest(HOLE_BESIDE_MM)));

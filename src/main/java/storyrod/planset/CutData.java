@@ -1,18 +1,15 @@
 package storyrod.planset;
 
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.CutKind;
 import storyrod.build.Guidance;
-import storyrod.build.Guides;
 import storyrod.build.Operation;
 import storyrod.build.Traits;
 import storyrod.build.Verb;
@@ -24,7 +21,6 @@ import storyrod.piece.Comb;
 import storyrod.piece.Cut;
 import storyrod.piece.Dovetails;
 import storyrod.piece.InPlace;
-import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
@@ -84,7 +80,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     return Map.of(
         "cut", data,
         "crossed", new CrossedData(piece, phrases).of(step),
-        "fences", fences(step),
+        "fences", new FenceData(piece, phrases).of(step),
         "insets", new InsetData(piece, phrases).of(step),
         "insetOthers", new InsetData(piece, phrases).elsewhere(step),
         "ways", ways(step),
@@ -260,70 +256,6 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
 
   private String forKind(Cut cut) {
     return cut.forWhat().flatMap(piece::item).map(item -> Words.hyphenated(item.kind())).orElse("");
-  }
-
-  /** Fence settings; parts with the same ones stand together. */
-  private List<Map<String, Object>> fences(Step step) {
-    Map<String, List<Map<String, Object>>> byPart = new LinkedHashMap<>();
-    for (Setting setting : step.settings()) {
-      if (Guides.isOne(setting)) {
-        byPart
-            .computeIfAbsent(setting.part().orElseThrow(), part -> new ArrayList<>())
-            .add(distance(setting));
-      }
-    }
-    Map<Fence, List<String>> alike = new LinkedHashMap<>();
-    byPart.forEach(
-        (part, values) ->
-            alike.computeIfAbsent(fence(part, byPart), fence -> new ArrayList<>()).add(part));
-    List<Map<String, Object>> fences = new ArrayList<>();
-    alike.forEach(
-        (fence, parts) ->
-            fences.add(
-                Map.of(
-                    "parts", phrases.parts(parts),
-                    "values", fence.values(),
-                    "asDrawn", !fence.drawn().isEmpty())));
-    return fences;
-  }
-
-  private Map<String, Object> distance(Setting setting) {
-    String edge = setting.key().split("-")[1];
-    Part part = piece.part(setting.part().orElseThrow());
-    return Map.of(
-        "edge", edge,
-        "side", side(part, Face.named(edge).orElseThrow()),
-        "value", piece.description().printed().toldWithUnit(setting.value()));
-  }
-
-  /** Whether what a cut is set out from is an end, an edge or a face of its part. */
-  static String side(Part part, Face face) {
-    boolean isSquare = part.box().size(part.width()).equals(part.box().size(part.thickness()));
-    return isSquare && face.axis() != part.length() ? "face" : SeatData.side(part, face.axis());
-  }
-
-  /**
-   * What a fence is set to.
-   *
-   * @param drawn the mark on whose drawing the edges are named, if its parts are turned otherwise
-   */
-  private record Fence(List<Map<String, Object>> values, String drawn) {}
-
-  /** Parts of one mark that differ only in the edges' names are told as the one that is drawn. */
-  private Fence fence(String part, Map<String, List<Map<String, Object>>> byPart) {
-    Mark mark = piece.mark(piece.part(part).mark());
-    List<List<Map<String, Object>>> all =
-        mark.parts().stream().filter(byPart::containsKey).map(byPart::get).toList();
-    List<Map<String, Object>> drawn = byPart.get(mark.shown().name());
-    boolean isTurned =
-        drawn != null
-            && all.stream().distinct().count() > 1
-            && all.stream().map(CutData::distances).distinct().count() == 1;
-    return isTurned ? new Fence(drawn, mark.mark()) : new Fence(byPart.get(part), "");
-  }
-
-  private static List<String> distances(List<Map<String, Object>> values) {
-    return values.stream().map(each -> (String) each.get("value")).sorted().toList();
   }
 
   private Words words() {

@@ -165,7 +165,7 @@ record MarkingData(Piece piece, PartPhrases phrases) {
     Optional<Face> broad = FaceMarks.setOut(part);
     return FaceMarks.edges(part).stream()
         .filter(face -> broad.filter(face::equals).isEmpty())
-        .map(face -> Map.of("face", face.word(), "side", CutData.side(part, face)))
+        .map(face -> Map.of("face", face.word(), "side", FenceData.side(part, face)))
         .toList();
   }
 }

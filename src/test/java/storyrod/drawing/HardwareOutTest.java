@@ -7,15 +7,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import storyrod.build.Levels;
 import storyrod.build.PlacedItem;
 import storyrod.geometry.Axis;
+import storyrod.geometry.Box;
 import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
+import storyrod.piece.Piece;
 import storyrod.planset.PlanSet;
 
 /** What lies in two parts is drawn between them where these are drawn apart. */
@@ -50,7 +54,10 @@ class HardwareOutTest {
     double diagonal = Extent.diagonalMm(Extent.around(parts));
     HiddenLines lines = HiddenLines.of(scene, View.USUAL);
     return HardwareOut.of(
-        Hardware.of(set.piece()), lines, offsets, HardwareOut.Reach.far(diagonal));
+        Hardware.of(set.piece()),
+        lines,
+        offsets,
+        HardwareOut.Reach.far(diagonal, new FreeWay(parts, offsets)));
   }
 
   /** Whether the gap between its parts has room for all of it. */
@@ -126,5 +133,59 @@ class HardwareOutTest {
                 part.bounds()
                     .on(axis)
                     .contains(Length.nearest(placed.at().dot(Face.of(axis, 1).normal()))));
+  }
+
+  /** Screws before a front that comes last would seem to go through it. */
+  @TestFactory
+  List<DynamicTest> noHardwareIsDrawnBeyondAPartThatStandsApart() {
+    return AllProjects.each(
+        project -> {
+          Piece piece = project.set().piece();
+          Levels.withFronts(piece)
+              .forEach(
+                  (level, units) -> {
+                    List<Part> parts = units.stream().flatMap(u -> u.parts().stream()).toList();
+                    Explosion apart =
+                        Explosion.ofLevel(piece, project.set().build(), View.USUAL, level);
+                    assertNoneBeyond(ExplodedView.of(apart, parts, within(piece, parts)));
+                  });
+        });
+  }
+
+  private static List<Hardware> within(Piece piece, List<Part> parts) {
+    List<String> names = parts.stream().map(Part::name).toList();
+    return Hardware.of(piece).stream()
+        .filter(each -> names.containsAll(each.placed().origin().parts()))
+        .filter(each -> names.contains(each.placed().host()))
+        .toList();
+  }
+
+  private static void assertNoneBeyond(ExplodedView view) {
+    for (Fitting each : view.picture().fittings()) {
+      PlacedItem placed = each.hardware().placed();
+      double clear = placed.highMm() + placed.deepMm();
+      for (int i = 0; i < view.parts().size(); i++) {
+        Part part = view.parts().get(i);
+        Box box = part.bounds().moved(view.picture().seen().get(i).item().offset());
+        if (!part.name().equals(placed.host()) && !meets(box, each, 0, clear)) {
+          assertFalse(
+              meets(box, each, clear, each.outMm() + placed.highMm() - 1),
+              () -> each.hardware().id() + " beyond " + part.name());
+        }
+      }
+    }
+  }
+
+  /** Whether its middle line, some way out of its seat, runs through a box. */
+  private static boolean meets(Box box, Fitting fitting, double fromMm, double toMm) {
+    return DoubleStream.iterate(fromMm, at -> at < toMm, at -> at + 1)
+        .mapToObj(at -> fitting.seat().add(fitting.hardware().placed().out().multiply(at)))
+        .anyMatch(
+            point ->
+                Stream.of(Axis.values())
+                    .allMatch(
+                        axis ->
+                            box.on(axis)
+                                .contains(Length.nearest(point.dot(Face.of(axis, 1).normal())))));
   }
 }

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -13,10 +14,17 @@ import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
+import storyrod.geometry.Axis;
+import storyrod.geometry.Point;
+import storyrod.geometry.Range;
+import storyrod.measure.Length;
+import storyrod.piece.Cut;
+import storyrod.piece.PocketHoles;
 
 /** What holds a joint stands in its section, whole. */
 class JointFastenersTest {
   private static final double SCALE = 0.5;
+  private static final Length MM = Length.mm(1);
 
   @TestFactory
   List<DynamicTest> everySectionShowsWhatHoldsTheJoint() {
@@ -32,6 +40,47 @@ class JointFastenersTest {
               .anyMatch(each -> each instanceof Group group && group.id().startsWith("hardware-")),
           () -> sheet.drawing().name() + " of " + sheet.kind().shown().joint());
     }
+  }
+
+  /** A slanted hole cut off on both sides is an empty band; its screw tells what it is. */
+  @TestFactory
+  List<DynamicTest> pocketHolesAreShownWithAllOfTheirScrews() {
+    return AllProjects.each(
+        sample ->
+            sample.set().drawings().joints().stream()
+                .map(sheet -> sheet.kind().shown())
+                .filter(place -> !place.pockets().isEmpty())
+                .forEach(place -> checkPockets(sample, place)));
+  }
+
+  private static void checkPockets(Sample sample, JointPlace place) {
+    Axis along = place.normal();
+    Range shown = place.window().on(along);
+    List<Hardware> screws = JointFasteners.of(place, Hardware.of(sample.set().piece())).lying();
+    assertFalse(screws.isEmpty(), place.joint().toString());
+    for (Hardware screw : screws) {
+      Range own = screw.placed().solid().bounds().orElseThrow().on(along);
+      Length at = Length.nearest(screw.placed().at().dot(Point.ORIGIN.with(along, MM).toMm()));
+      Range whole = new Range(own.from().plus(at), own.to().plus(at));
+      assertTrue(shown.contains(whole), () -> shown + " of " + whole + " of " + place.joint());
+    }
+  }
+
+  /** Apart, the face is seen from which they are drilled. */
+  @TestFactory
+  List<DynamicTest> theMouthsOfPocketHolesAreSeen() {
+    return AllProjects.each(
+        sample ->
+            sample.set().drawings().joints().stream()
+                .map(sheet -> sheet.kind().shown())
+                .filter(place -> !place.pockets().isEmpty())
+                .forEach(place -> assertTrue(showsMouths(place), place.joint().toString())));
+  }
+
+  private static boolean showsMouths(JointPlace place) {
+    View view = JointApart.of(place).view();
+    return Cut.only(PocketHoles.class, place.squareCuts().toList()).stream()
+        .allMatch(pockets -> pockets.from().normal().dot(view.toViewer()) > 0);
   }
 
   /** As long and as thick as the dowel of the description, 3/8 by 1 1/2 in, to the scale. */
