@@ -1057,7 +1057,7 @@
   <#list hardware as each>
     <#if each.kind == "wood-screw">
       <#if each.piloted>
-        <@say "Drill a pilot hole through every screw hole, with the bit listed with this step. The depth listed is that in the wood behind: add the length of the screw hole when you set the stop."/>
+        <@say "Drill a pilot hole through every screw hole, with the bit listed with this step, as deep into the wood behind as listed: the stop is set to the length of the screw hole more."/>
         <#if longBit>
           <@with "long-bit"/>
           <@say "Wood stands close beside some of these holes: take long bits for them, or the chuck comes against it and the hole leans."/>
@@ -1072,7 +1072,7 @@
       <@say facingUp(each) + " in the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(each.title?uncap_first, each.count) + drivenHow(each) + "."/>
       <#if has("fit-pegged")>
         <#if wait != "">
-          <@say "Put glue on those pegs only of which the note says so, as you drive them, and leave the others dry."/>
+          <@say "Glue those pegs only that the note names, as you drive them."/>
         </#if>
         <@say "Saw off what stands out of the pegs just proud, and pare the ends flush with the face."/>
       </#if>

@@ -1048,7 +1048,7 @@
   <#list hardware as each>
     <#if each.kind == "wood-screw">
       <#if each.piloted>
-        <@say "Durch jedes Schraubenloch vorbohren, mit dem Bohrer, der bei diesem Schritt angegeben ist. Die Tiefe dort ist die im Holz dahinter: Für den Tiefenanschlag kommt die Länge des Schraubenlochs hinzu."/>
+        <@say "Durch jedes Schraubenloch vorbohren, mit dem Bohrer und so tief ins Holz dahinter, wie bei diesem Schritt angegeben: Für den Anschlag kommt die Länge des Schraubenlochs hinzu."/>
         <#if longBit>
           <@with "long-bit"/>
           <@say "Dicht neben einigen dieser Löcher steht Holz: dort lange Bohrer nehmen, sonst stößt das Bohrfutter an, und das Loch wird schief."/>

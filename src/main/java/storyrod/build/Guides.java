@@ -11,6 +11,7 @@ import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
+import storyrod.piece.Slanted;
 import storyrod.piece.SplineSlot;
 
 /**
@@ -113,7 +114,10 @@ public final class Guides {
    */
   public static List<Setting> along(Part part, List<Cut> cuts) {
     List<RowLines> all = RowLines.of(cuts);
-    return all.size() == 1 && all.getFirst().areAlike() ? along(part, all.getFirst()) : List.of();
+    boolean isSloped = !part.cuts(Slanted.Slope.class).isEmpty();
+    return all.size() == 1 && all.getFirst().areAlike() && !isSloped
+        ? along(part, all.getFirst())
+        : List.of();
   }
 
   private static List<Setting> along(Part part, RowLines rows) {

@@ -20,7 +20,7 @@ public final class Strips {
   private static final double OF_BOARDS = 0.9;
 
   /** What a panel is cut to is told by its sizes; its glue-up shows the rest. */
-  private static final double OF_PANELS = 0.2;
+  private static final double OF_PANELS = 0.24;
 
   private static final double OF_ROUNDING = 0.08;
 

@@ -85,7 +85,7 @@ class PlainlyToldTest {
   void gluedPegIsToldWhereItIsDriven() {
     says(
         step(table, "Fasten the breadboard ends"),
-        "Put glue on those pegs only of which the note says so, as you drive them");
+        "Glue those pegs only that the note names, as you drive them.");
   }
 
   /** Lines across a part for holes in its face ask for no side to keep to. */
