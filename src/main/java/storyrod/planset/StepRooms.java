@@ -76,10 +76,16 @@ final class StepRooms {
     /**
      * The room of its picture where it has one of its heights; empty where it has none. Below the
      * lists it may be higher by what is left white of the page.
+     *
+     * @param mostMm no picture below lists is made higher than this
      */
-    Optional<Size> room(int choice, double whiteMm) {
+    Optional<Size> room(int choice, double whiteMm, double mostMm) {
       if (isAside(choice)) {
-        return aside.map(each -> new Size(each.widthMm(), each.heightMm() + whiteMm));
+        return aside.map(
+            each ->
+                new Size(
+                    each.widthMm(),
+                    Math.max(each.heightMm(), Math.min(each.heightMm() + whiteMm, mostMm))));
       }
       double high = item.heights().get(choice) - besideMm;
       return widthMm > 0 && high > 0 ? Optional.of(new Size(widthMm, high)) : Optional.empty();
@@ -98,7 +104,7 @@ final class StepRooms {
         int number = wishes.get(at).step().number();
         places
             .get(at)
-            .room(page.choices().get(i), white)
+            .room(page.choices().get(i), white, MOST_SHARE * paper.textHeightMm())
             .ifPresent(room -> rooms.put(number, room));
       }
     }
