@@ -29,11 +29,20 @@ final class BoardPicture implements PicturedStep {
   private final int step;
   private final Strip strip;
   private final double leastMm;
+  private final boolean isWide;
 
-  private BoardPicture(int step, Strip strip, double leastMm) {
+  private BoardPicture(int step, Strip strip) {
+    this(step, strip, 0, false);
+  }
+
+  /**
+   * @param isWide whether it would be but a stamp in a column
+   */
+  private BoardPicture(int step, Strip strip, double leastMm, boolean isWide) {
     this.step = step;
     this.strip = strip;
     this.leastMm = leastMm;
+    this.isWide = isWide;
   }
 
   /** Whether the picture of a step, if it has one, is such a strip. */
@@ -63,15 +72,17 @@ final class BoardPicture implements PicturedStep {
         all.isEmpty()
             ? new RoughBoards(piece, step).worked()
             : Optional.of(strip(piece, step, all));
-    double least = !all.isEmpty() && isOfPanels(piece, step) ? LEAST_PANEL_MM : 0;
-    return strip.map(each -> new BoardPicture(step.number(), each, least));
+    boolean isPanel = !all.isEmpty() && isOfPanels(piece, step);
+    boolean isBlank = all.stream().anyMatch(same -> isTakenApart(piece, step, same.getFirst()));
+    double least = isPanel ? LEAST_PANEL_MM : 0;
+    return strip.map(each -> new BoardPicture(step.number(), each, least, isPanel || isBlank));
   }
 
   /** Of a step that chooses boards: the blanks that are looked for. */
   static Optional<BoardPicture> chosen(Piece piece, Step step) {
     return new RoughBoards(piece, step)
         .chosen()
-        .map(strip -> new BoardPicture(step.number(), strip, 0));
+        .map(strip -> new BoardPicture(step.number(), strip));
   }
 
   /** Whether a step works on boards that are glued up or taken apart. */
@@ -170,8 +181,8 @@ final class BoardPicture implements PicturedStep {
 
   @Override
   public double heightMm(double widthMm) {
-    return Strips.isNarrow(widthMm) && leastMm > 0
-        ? Double.POSITIVE_INFINITY // a panel would be but a stamp in a column
+    return Strips.isNarrow(widthMm) && isWide
+        ? Double.POSITIVE_INFINITY
         : Math.max(leastMm, strip.heightMm(widthMm));
   }
 

@@ -50,6 +50,9 @@ record MillFigure(
 
   private static final double LEAST_MM = 16;
 
+  /** Higher it is not made for its figures' sake, which are long in both units. */
+  private static final double HIGHEST_MM = 44;
+
   /** How high at least, where as much of its width is left out as has no room. */
   private static final double BROKEN_MM = 11;
 
@@ -126,7 +129,7 @@ record MillFigure(
     double wide = (widthMm - BALLOON_MM - SIZES_MM) / shape();
     return Strips.isNarrow(widthMm)
         ? Math.max(wide, leastEndMm(BROKEN_MM))
-        : Math.min(wide, HIGH_MM);
+        : Math.max(Math.min(wide, HIGH_MM), leastEndMm(LEAST_MM));
   }
 
   @Override
@@ -136,7 +139,7 @@ record MillFigure(
 
   /** So high that the figures of its inner dimension end before the lines of the outer one. */
   private double leastEndMm(double fromMm) {
-    return DoubleStream.iterate(fromMm, high -> high < HIGH_MM, high -> high + EDGE_MM)
+    return DoubleStream.iterate(fromMm, high -> high < HIGHEST_MM, high -> high + EDGE_MM)
         .filter(high -> figuresMm(high / rough.toMm()) <= 0)
         .findFirst()
         .orElse(HIGH_MM);

@@ -19,7 +19,7 @@ import storyrod.planset.CutReplay.Step;
 
 /** The layouts of sheets and lengths, one entry for each stock. */
 public record Layouts(List<Stock> stocks) {
-  private static final int COLUMNS = 2;
+  static final int COLUMNS = 2;
   private static final double BELOW_MM = 4;
   private static final double BELOW_BAR_MM = 0.5;
   static final double LEAST_DRAWING_MM = 60;
@@ -44,6 +44,7 @@ public record Layouts(List<Stock> stocks) {
    *
    * @param first whether it is the first of its stock
    * @param headMm how high its headings are, with the sentence on the stock
+   * @param belowMm what its cuts take below its drawing
    * @param heading empty where there is only one
    * @param bar whether only lengths matter, so that several are shown on a page
    * @param cuts the cuts in order, in columns of about the same height
@@ -52,6 +53,7 @@ public record Layouts(List<Stock> stocks) {
   public record Sheet(
       boolean first,
       double headMm,
+      double belowMm,
       String heading,
       boolean bar,
       DrawingBox drawing,
@@ -63,13 +65,13 @@ public record Layouts(List<Stock> stocks) {
     }
 
     private Sheet breaking(boolean begins) {
-      return new Sheet(first, headMm, heading, bar, drawing, cuts, begins);
+      return new Sheet(first, headMm, belowMm, heading, bar, drawing, cuts, begins);
     }
 
     /** With what stands above it within a page. */
     private double heightMm() {
       double above = first ? TableHeights.ABOVE_H2_MM : 0;
-      return above + headMm + drawing.heightMm() + belowMm(bar, cuts);
+      return above + headMm + drawing.heightMm() + belowMm;
     }
   }
 
@@ -172,7 +174,7 @@ public record Layouts(List<Stock> stocks) {
     String heading = stock.count() > 1 ? heading(stock, sheet, print.texts()) : "";
     List<List<Cut>> columns =
         sheet.piece().lengthsOnly() ? List.of() : columns(cuts(stock, sheet, print.texts()));
-    double below = belowMm(sheet.piece().lengthsOnly(), columns);
+    double below = belowMm(sheet.piece().lengthsOnly(), columns, print);
     double head = (isFirst ? headOfStock(stock, print) : 0) + headOfSheet(heading);
     double beside = head + below;
     double room = print.paper().roomMm() - print.aboveMm() - beside;
@@ -185,7 +187,8 @@ public record Layouts(List<Stock> stocks) {
             Math.max(room, LEAST_DRAWING_MM));
     double above = isFirst ? TableHeights.ABOVE_H2_MM : 0;
     boolean breaks = print.breaks().before(beside + box.heightMm(), above);
-    return new Sheet(isFirst, head, heading, sheet.piece().lengthsOnly(), box, columns, breaks);
+    return new Sheet(
+        isFirst, head, below, heading, sheet.piece().lengthsOnly(), box, columns, breaks);
   }
 
   /** The room for a drawing below the headings of a sheet, above so many cuts. */
@@ -211,19 +214,11 @@ public record Layouts(List<Stock> stocks) {
     return heading.isEmpty() ? 0 : TableHeights.H3_MM;
   }
 
-  private static double belowMm(boolean bar, List<List<Cut>> columns) {
-    return bar ? BELOW_BAR_MM : BELOW_MM + tableMm(columns);
-  }
-
-  private static double tableMm(List<List<Cut>> columns) {
-    return columns.stream()
-        .mapToDouble(rows -> TableHeights.ROW_MM + TableHeights.rows(rows, Layouts::mayWrap))
-        .max()
-        .orElse(0);
-  }
-
-  private static List<TableHeights.Cell> mayWrap(Cut cut) {
-    return List.of(TableHeights.size(cut.fence()));
+  /** Bars have no table of cuts. */
+  private static double belowMm(boolean bar, List<List<Cut>> columns, Print print) {
+    return bar
+        ? BELOW_BAR_MM
+        : BELOW_MM + new CutTable(columns, print.texts(), print.paper().textWidthMm()).heightMm();
   }
 
   private static List<Cut> cuts(SawnStock stock, SawnAlike sheet, Texts texts) {

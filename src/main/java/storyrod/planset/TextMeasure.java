@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.util.regex.Pattern;
 import org.openpdf.text.pdf.BaseFont;
 
 /**
@@ -12,6 +13,11 @@ import org.openpdf.text.pdf.BaseFont;
  */
 record TextMeasure(PdfFonts font, double sizePt, double lineHeight) {
   private static final double MM_PER_POINT = 25.4 / 72;
+
+  /** The figures of a fraction, and their size, as in the style sheet. */
+  private static final Pattern FRACTION = Pattern.compile("(\\d{1,3})/(\\d{1,3})");
+
+  private static final double SMALL_FIGURES = 0.7;
 
   /** The height in mm at a width in mm; no text has no height. */
   double heightMm(String text, double widthMm) {
@@ -35,6 +41,17 @@ record TextMeasure(PdfFonts font, double sizePt, double lineHeight) {
       at += at > 0 ? space + width : width;
     }
     return lines;
+  }
+
+  /** The width in mm of a text in one line, the figures of its fractions as small as on a page. */
+  double printedMm(String text) {
+    double less =
+        FRACTION
+            .matcher(text)
+            .results()
+            .mapToDouble(each -> widthMm(each.group(1)) + widthMm(each.group(2)))
+            .sum();
+    return widthMm(text) - (1 - SMALL_FIGURES) * less;
   }
 
   /** The width in mm of a text in one line. */
