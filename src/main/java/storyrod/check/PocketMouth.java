@@ -29,7 +29,8 @@ final class PocketMouth implements Check {
   /** So deep under the face the wood is asked for, clear of the face itself. */
   private static final double UNDER_MM = 0.05;
 
-  private static Length clear(LengthFormat format) {
+  /** The least wood beside a pocket hole. */
+  static Length clear(LengthFormat format) {
     return format.unit() == Unit.INCH ? Length.inch(1, 8) : Length.mm(3);
   }
 

@@ -7,18 +7,12 @@ import storyrod.check.Hollow.Use;
 import storyrod.check.Hollows.Pair;
 import storyrod.description.Diagnostic;
 import storyrod.measure.Length;
-import storyrod.measure.LengthFormat;
-import storyrod.measure.Unit;
 import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
 
 /** A pocket hole that leaves next to no wood before another cut of its part. */
 final class PocketWall implements Check {
   private static final Set<Use> CUTS = EnumSet.of(Use.HOUSED, Use.TAKEN, Use.OPEN);
-
-  private static Length wall(LengthFormat format) {
-    return format.unit() == Unit.INCH ? Length.inch(1, 8) : Length.mm(3);
-  }
 
   @Override
   public String code() {
@@ -38,7 +32,7 @@ final class PocketWall implements Check {
 
   @Override
   public List<Diagnostic> findings(Piece piece) {
-    Length wall = wall(piece.description().format());
+    Length wall = PocketMouth.clear(piece.description().format());
     return new Hollows(piece)
         .near(PocketWall::concerns, wall)
         .filter(pair -> !pair.deep().isLongerThan(HoleMeets.LEAST))

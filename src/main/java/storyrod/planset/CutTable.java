@@ -13,7 +13,6 @@ import storyrod.planset.Layouts.Cut;
  * @param widthMm what all columns have
  */
 record CutTable(List<List<Cut>> columns, Texts texts, double widthMm) {
-  private static final TextMeasure CELL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
   private static final TextMeasure HEAD = new TextMeasure(PdfFonts.BOLD, 8.5, 1.3);
 
   /** Beside the cells of a row, and beside all columns but the last, as in the style sheet. */
@@ -34,7 +33,7 @@ record CutTable(List<List<Cut>> columns, Texts texts, double widthMm) {
     double widthMm(List<Cut> cuts, Texts texts) {
       return Stream.concat(
               Stream.of(HEAD.widthMm(texts.say(head))),
-              cuts.stream().map(text).map(CELL::printedMm))
+              cuts.stream().map(text).map(TableHeights.CELL::printedMm))
           .mapToDouble(each -> each)
           .max()
           .orElseThrow();

@@ -1,6 +1,7 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,9 +21,21 @@ import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** The values of a step that marks parts: faces, edges and pairs. */
-record MarkingData(Piece piece, PartPhrases phrases) {
-  /** Begins the way of parts of which no face is seen, but whose joints are set out from one. */
-  private static final String SET_OUT = "from ";
+record MarkingData(Piece piece, PartPhrases phrases, FaceMarks faces) {
+  /**
+   * Where a face mark goes.
+   *
+   * @param word of the face, or why either will do
+   * @param setOut whether it is not seen, but joints are set out from it
+   */
+  private record Way(String word, boolean setOut) {
+    static final Comparator<Way> IN_ORDER =
+        Comparator.comparing(Way::word).thenComparing(Way::setOut);
+  }
+
+  MarkingData(Piece piece, PartPhrases phrases) {
+    this(piece, phrases, new FaceMarks(new ShowFaces(piece)));
+  }
 
   Map<String, Object> of(Step step) {
     List<String> names = step.targets();
@@ -39,20 +52,16 @@ record MarkingData(Piece piece, PartPhrases phrases) {
 
   /** Parts by the way in which their face side looks, or the word for why it looks to none. */
   private List<Map<String, Object>> facing(List<String> names) {
-    ShowFaces faces = new ShowFaces(piece);
-    Map<String, List<String>> byFace = new TreeMap<>();
+    Map<Way, List<String>> byFace = new TreeMap<>(Way.IN_ORDER);
     names.forEach(
-        name ->
-            byFace
-                .computeIfAbsent(way(faces, piece.part(name)), way -> new ArrayList<>())
-                .add(name));
+        name -> byFace.computeIfAbsent(way(piece.part(name)), way -> new ArrayList<>()).add(name));
     return byFace.entrySet().stream()
         .map(each -> facing(each.getKey(), each.getValue(), names))
         .toList();
   }
 
   /** Parts that share a mark with others which look another way go by their places. */
-  private Map<String, Object> facing(String way, List<String> some, List<String> all) {
+  private Map<String, Object> facing(Way way, List<String> some, List<String> all) {
     Set<String> elsewhere =
         all.stream()
             .filter(name -> !some.contains(name))
@@ -63,8 +72,8 @@ record MarkingData(Piece piece, PartPhrases phrases) {
             .collect(
                 Collectors.partitioningBy(name -> elsewhere.contains(piece.part(name).mark())));
     return Map.of(
-        "way", way.replace(SET_OUT, ""),
-        "setOut", way.startsWith(SET_OUT),
+        "way", way.word(),
+        "setOut", way.setOut(),
         "marks", phrases.marks(apart.get(false)),
         "onSide", phrases.marks(apart.get(true).stream().filter(this::liesAsItLooks).toList()),
         "parts",
@@ -76,13 +85,12 @@ record MarkingData(Piece piece, PartPhrases phrases) {
 
   /** Whether no part of its mark that looks another way lies as far where it looks. */
   private boolean liesAsItLooks(String name) {
-    ShowFaces faces = new ShowFaces(piece);
     Part part = piece.part(name);
-    Optional<Face> face = faces.of(part);
+    Optional<Face> face = seen(part);
     return face.isPresent()
         && piece.mark(part.mark()).parts().stream()
             .map(piece::part)
-            .filter(other -> !faces.of(other).equals(face))
+            .filter(other -> !seen(other).equals(face))
             .allMatch(other -> isBefore(other, part, face.get()));
   }
 
@@ -93,28 +101,29 @@ record MarkingData(Piece piece, PartPhrases phrases) {
     return way.times(face.sign()).isPositive();
   }
 
-  private static String way(ShowFaces faces, Part part) {
-    String either = faces.looksBothWays(part) ? "inside" : "hidden";
-    return faces
-        .of(part)
-        .map(Face::word)
-        .or(() -> FaceMarks.setOut(part).map(face -> SET_OUT + face.word()))
-        .orElse(either);
+  private Way way(Part part) {
+    String either = faces.shows().looksBothWays(part) ? "inside" : "hidden";
+    return seen(part)
+        .map(face -> new Way(face.word(), false))
+        .or(() -> FaceMarks.setOut(part).map(face -> new Way(face.word(), true)))
+        .orElse(new Way(either, false));
+  }
+
+  private Optional<Face> seen(Part part) {
+    return faces.shows().of(part);
   }
 
   /** The marks of parts whose joints are set out from a face that is marked because it is seen. */
   private List<String> fromFaceMark(List<String> names) {
-    ShowFaces faces = new ShowFaces(piece);
     return shown(names)
-        .filter(part -> faces.of(part).isPresent())
-        .filter(new FaceMarks(faces)::areSetOutFromIt)
+        .filter(part -> seen(part).isPresent())
+        .filter(faces::areSetOutFromIt)
         .map(Part::mark)
         .toList();
   }
 
   /** Marks by the broad face from which joints are set out though the other one is marked. */
   private List<Map<String, Object>> fromOtherFace(List<String> names) {
-    FaceMarks faces = new FaceMarks(new ShowFaces(piece));
     Map<String, List<String>> byFace = new TreeMap<>();
     shown(names)
         .filter(part -> !faces.areSetOutFromIt(part))

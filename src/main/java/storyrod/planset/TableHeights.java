@@ -15,7 +15,7 @@ final class TableHeights {
   static final double ROW_MM = 6.05;
   private static final double BELOW_TEXT_MM = 1.5;
 
-  private static final TextMeasure CELL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
+  static final TextMeasure CELL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.3);
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
   private static final TextMeasure TEXT = new TextMeasure(PdfFonts.REGULAR, 9.5, 1.42);
   private static final TextMeasure LEAD = new TextMeasure(PdfFonts.REGULAR, 11, 1.42);
