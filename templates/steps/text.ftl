@@ -1057,7 +1057,7 @@
   <#list hardware as each>
     <#if each.kind == "wood-screw">
       <#if each.piloted>
-        <@say "Drill a pilot hole through every screw hole, with the bit listed with this step, as deep into the wood behind as listed: the stop is set to the length of the screw hole more."/>
+        <@say "Drill a pilot hole through every screw hole, with the bit listed with this step, as deep into the wood behind as listed: set the stop deeper by the length of the screw hole."/>
         <#if longBit>
           <@with "long-bit"/>
           <@say "Wood stands close beside some of these holes: take long bits for them, or the chuck comes against it and the hole leans."/>
