@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jfree.svg.SVGUtils;
 import storyrod.drawing.Drawing.At;
-import storyrod.drawing.TemplateText.HoleNote;
 import storyrod.drawing.TruePath.Round;
 import storyrod.drawing.TruePath.Straight;
 
@@ -50,7 +49,7 @@ public final class CutSvg {
   /** What the sheets say of it in words, which no machine draws. */
   private String said() {
     return Stream.concat(
-            shape.text().facing().stream(), shape.text().notes().stream().map(HoleNote::words))
+            shape.text().facing().stream(), shape.text().all().map(TemplateText.Note::words))
         .collect(Collectors.joining("; "));
   }
 

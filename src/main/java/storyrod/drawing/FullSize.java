@@ -23,7 +23,8 @@ import storyrod.piece.Piece;
  *
  * @param name the part's mark, with a number if there are several
  * @param cuts lines to be cut
- * @param edges lines of the part that are there already, to lay the template against
+ * @param edges lines of the part that are there already, to lay the template against; on an
+ *     outline, where the face that looks up ends at the short point of a bevel
  * @param holes holes to be bored
  * @param text what its sheets say of it
  */
@@ -61,6 +62,9 @@ public record FullSize(
 
   /** Where the paper of a strip ends, but for the edges that it is laid to. */
   List<TruePath> freeSides() {
+    if (!isStrip()) {
+      return List.of();
+    }
     Bounds all = Bounds.NONE;
     for (TruePath edge : edges) {
       all = all.with(edge.points().getFirst()).with(edge.points().getLast());

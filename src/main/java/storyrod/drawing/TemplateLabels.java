@@ -7,7 +7,7 @@ import java.util.Optional;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.NotePlacer.Terms;
-import storyrod.drawing.TemplateText.HoleNote;
+import storyrod.drawing.TemplateText.Note;
 import storyrod.words.Words;
 
 /**
@@ -38,7 +38,7 @@ record TemplateLabels(Paper paper, Bounds frame, Words words) {
       left = new EdgeNames(paper, frame, body).place();
     }
     left.forEach(each -> notes.place(each.side().name(), each.points(), 0));
-    shape.text().notes().forEach(note -> placeNote(note, shape, notes));
+    shape.text().all().forEach(note -> placeNote(note, shape, notes));
   }
 
   /** Its name comes before the names of its edges, or a sliver on a full sheet has no name left. */
@@ -63,19 +63,18 @@ record TemplateLabels(Paper paper, Bounds frame, Words words) {
     return tips;
   }
 
-  private void placeNote(HoleNote note, FullSize shape, Notes notes) {
+  private void placeNote(Note note, FullSize shape, Notes notes) {
     double rim = rim(note, shape);
-    List<At> whole = note.centres().stream().filter(frame.widened(-rim - 1)::contains).toList();
-    List<At> centres =
-        whole.isEmpty() ? note.centres().stream().filter(frame::contains).toList() : whole;
-    if (!centres.isEmpty()) {
-      notes.place(note.words(), centres, rim);
+    List<At> whole = note.tips().stream().filter(frame.widened(-rim - 1)::contains).toList();
+    List<At> tips = whole.isEmpty() ? note.tips().stream().filter(frame::contains).toList() : whole;
+    if (!tips.isEmpty()) {
+      notes.place(note.words(), tips, rim);
     }
   }
 
-  private static double rim(HoleNote note, FullSize shape) {
+  private static double rim(Note note, FullSize shape) {
     return shape.holes().stream()
-        .filter(hole -> hole.centre().distance(note.centres().getFirst()) < 1e-6)
+        .filter(hole -> hole.centre().distance(note.tips().getFirst()) < 1e-6)
         .mapToDouble(hole -> hole.diameterMm() / 2)
         .max()
         .orElse(0);

@@ -44,8 +44,9 @@ final class TemplateShapes {
     List<Cut.Holes> seen =
         flat.cuts(Cut.Holes.class).stream().filter(TemplateShapes::isSeen).toList();
     List<Hole> holes = seen.stream().flatMap(each -> holes(flat, each)).toList();
+    List<TruePath> bevels = FaceEnds.of(flat);
     return new FullSize(
-        mark.mark(), mark, outline, List.of(), holes, written.outline(mark, flat, seen));
+        mark.mark(), mark, outline, bevels, holes, written.outline(mark, flat, seen, bevels));
   }
 
   private static boolean isShaped(FlatPart flat) {

@@ -199,7 +199,8 @@ class FullSizeLabelsTest {
                   leg.text().facing(),
                   leg.text().sides(),
                   Optional.empty(),
-                  List.of(new TemplateText.HoleNote("Ø 8 mm, through", List.of(at)))));
+                  List.of(new TemplateText.Note("Ø 8 mm, through", List.of(at))),
+                  List.of()));
       TemplateTile tile = tiles(holed).getFirst();
       assertEquals(List.of(), Clean.faults(tile.drawing()));
       assertTrue(texts(tile).stream().anyMatch(text -> text.contains("Ø 8 mm")));

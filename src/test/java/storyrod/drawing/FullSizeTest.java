@@ -228,6 +228,45 @@ class FullSizeTest {
     assertFalse(arc.find(), "the hollow is one arc");
   }
 
+  /**
+   * By the description the leg is 3/4 in thick and leans by 10 degrees, so at one end its face
+   * stops 3/4 in x tan 10 short of the outline, and the screw holes are set out from there. The
+   * outline is as deep as the step, 10 1/2 in.
+   */
+  @Test
+  void aBevelledEndShowsWhereTheFaceEnds() {
+    FullSize leg = shape("step-stool", "leg");
+    assertEquals(1, leg.edges().size());
+    List<At> line = leg.edges().getFirst().points();
+    Bounds all = leg.bounds();
+    At end = line.getFirst();
+    boolean level = Math.abs(end.y() - line.getLast().y()) < 1e-9;
+    double inside =
+        level
+            ? Math.min(end.y() - all.top(), all.bottom() - end.y())
+            : Math.min(end.x() - all.left(), all.right() - end.x());
+    assertEquals(0.75 * 25.4 * Math.tan(Math.toRadians(10)), inside, 0.002);
+    double along = line.getFirst().distance(line.getLast());
+    assertTrue(along > 10.2 * 25.4 && along <= 10.5 * 25.4, "as long as the face is wide");
+    assertTrue(CutSvg.write(leg).contains("<g id=\"edge\""));
+    assertEquals(List.of(), shape("dining-table", "leg").edges(), "a taper moves no end");
+  }
+
+  /** Both sheets on which the top of the leg lies say what the inner line is. */
+  @Test
+  void theSheetsSayWhatTheLineOfABevelIs() {
+    List<TemplateTile> noted =
+        AllProjects.named("step-stool").drawings().templates().stream()
+            .flatMap(sheets -> sheets.tiles().stream())
+            .filter(tile -> String.join(" ", texts(tile)).contains("left face ends here"))
+            .toList();
+    assertEquals(List.of("A1", "B1"), noted.stream().map(TemplateTile::letter).toList());
+  }
+
+  private static List<String> texts(TemplateTile tile) {
+    return Painter.texts(tile.drawing()).stream().map(PlacedText::text).toList();
+  }
+
   @Test
   void filesForMachinesHoldLinesOnlyInMillimetres() {
     String svg = CutSvg.write(shape("step-stool", "leg"));
