@@ -780,13 +780,11 @@
     <@say "Clamp a straightedge across " + fulls(parts) + ", so that the router's cutter reaches " + cut.depth + " from the end: a panel of this size is moved over no machine. Set the depth by an offcut of the same thickness, until a tongue about " + cut.size + " thick goes into the groove by hand without play."/>
     <@say "Rout from the end up to the straightedge in passes of " + usual("1/8 in", "3 mm") + " at most; turn the panel over with a helper, set the straightedge to the same line, squared round both edges, and rout the other face."/>
     <@say "Trim the shoulders with the shoulder plane until they lie in line."/>
-    <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     <#else>
     <@scrapFence "cut"/>
     <@say "Set the fence so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
     <@say "Try it in the groove: it should slide in by hand without play."/>
     <@say "Cut the tongues on " + fulls(parts) + ", pushed across with the mitre gauge, on both faces with the end against this board, so that the shoulders lie in line."/>
-    <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     </#if>
   <#else>
     <@title "Cut the " + noun + inParts()/>
@@ -825,6 +823,19 @@
       </#if>
       <@runStopped/>
     </#if>
+  </#if>
+  <@easing/>
+</#macro>
+
+<#-- Nothing is measured from the end of a tongue that has lost a shaving. -->
+<#macro easing>
+  <#if easedLater?size gt 0>
+    <@say "Leave the ends of the tongues of " + fulls(easedLater) + " as they are: what comes next is measured from them, and they are eased after it."/>
+  </#if>
+  <#if eased?size gt 0>
+    <#local waited = !has("cut-tongue") && !has("cut-large-tongue")>
+    <#if waited><@with "shoulder-plane"/></#if>
+    <@say waited?then("Now that nothing more is measured from there, plane", "Plane") + " a shaving off the end of each tongue" + (waited || easedLater?size gt 0)?then(" of " + fulls(eased), "") + ", so that its shoulders close before it reaches the bottom of the groove."/>
   </#if>
 </#macro>
 
@@ -999,6 +1010,7 @@
       <@say "Lay facing parts side by side and see that the rows agree."/>
     </#if>
   </#if>
+  <@easing/>
 </#macro>
 
 <#macro sanding>

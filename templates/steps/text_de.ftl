@@ -770,13 +770,11 @@
     <@say "Eine Richtlatte quer über " + fulls(parts) + " spannen, sodass der Fräser " + cut.depth + " vom Ende reicht: Eine Fläche dieser Größe wird über keine Maschine geführt. Tiefe an einem Reststück gleicher Dicke einstellen, bis eine Feder von etwa " + cut.size + " Dicke von Hand ohne Spiel in die Nut geht."/>
     <@say "Vom Ende bis zur Richtlatte fräsen, in Durchgängen von höchstens " + usual("1/8 in", "3 mm") + "; die Fläche zu zweit wenden, die Richtlatte an dieselbe, um beide Kanten herumgewinkelte Linie setzen und die andere Seite fräsen."/>
     <@say "Brüstungen mit dem Simshobel nacharbeiten, bis sie in einer Linie liegen."/>
-    <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     <#else>
     <@scrapFence "Schnitt"/>
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " vom Ende reicht, und an einem Reststück gleicher Dicke eine Probefeder von etwa " + cut.size + " Dicke schneiden."/>
     <@say "In der Nut probieren: Sie soll sich von Hand ohne Spiel einschieben lassen."/>
     <@say "Federn an " + fulls(parts) + " schneiden, mit dem Gehrungsanschlag durchgeschoben, auf beiden Flächen mit dem Ende an diesem Brett, damit die Brüstungen in einer Linie liegen."/>
-    <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     </#if>
   <#else>
     <@title noun + inParts() + " schneiden"/>
@@ -815,6 +813,19 @@
       </#if>
       <@runStopped/>
     </#if>
+  </#if>
+  <@easing/>
+</#macro>
+
+<#-- Nothing is measured from the end of a tongue that has lost a shaving. -->
+<#macro easing>
+  <#if easedLater?size gt 0>
+    <@say "Die Enden der Federn an " + fulls(easedLater) + " noch lassen, wie sie sind: Was folgt, wird von ihnen aus gemessen; danach verlieren sie einen Span."/>
+  </#if>
+  <#if eased?size gt 0>
+    <#local waited = !has("cut-tongue") && !has("cut-large-tongue")>
+    <#if waited><@with "shoulder-plane"/></#if>
+    <@say waited?then("Erst jetzt, da von dort aus nichts mehr gemessen wird, vom", "Vom") + " Ende jeder Feder" + (waited || easedLater?size gt 0)?then(" an " + fulls(eased), "") + " einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
   </#if>
 </#macro>
 
@@ -990,6 +1001,7 @@
       <@say "Teile, die sich gegenüberstehen, nebeneinanderlegen und prüfen, dass die Reihen übereinstimmen."/>
     </#if>
   </#if>
+  <@easing/>
 </#macro>
 
 <#macro sanding>
