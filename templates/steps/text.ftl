@@ -1370,7 +1370,17 @@
   <#if has("dry-fit-clamped")>
     <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
   <#else>
-    <@say "Close every joint by hand; where one stays open, pare it until it closes."/>
+    <#if buttedDry?size gt 0 && onlyButted>
+      <@say "Draw every joint together with a clamp across it, for plain faces hold by nothing else yet; where one stays open, trim the end until it closes."/>
+    <#else>
+      <@say "Close every joint by hand; where one stays open, pare it until it closes."/>
+      <#if buttedDry?size gt 0>
+        <@say lettersOf(buttedDry) + " meet with plain faces, on which nothing holds them yet: press these together with a clamp" + leaning?then(", between cauls cut to the slope, or with a strap round them", " across the joint") + ", while you look at the others."/>
+      </#if>
+    </#if>
+    <#if buttedDry?size gt 0>
+      <@with "bar-clamps"/>
+    </#if>
   </#if>
   <#if letInDry?size gt 0>
     <@say "Set the " + joined(letInDry?map(i -> number(i.count) + " " + many(words["kind." + i.kind], i.count))) + " in dry, and draw them out again with the joints."/>

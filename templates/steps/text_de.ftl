@@ -1362,7 +1362,17 @@
   <#if has("dry-fit-clamped")>
     <@say "Zwingen auf Maß stellen und jede Verbindung damit schließen; wo eine offen bleibt, nachstechen, bis sie sich von Hand schließt."/>
   <#else>
-    <@say "Jede Verbindung von Hand schließen; wo eine offen bleibt, nachstechen, bis sie schließt."/>
+    <#if buttedDry?size gt 0 && onlyButted>
+      <@say "Jede Verbindung mit einer Zwinge darüber zusammenziehen, denn ebene Flächen hält sonst noch nichts; wo eine offen bleibt, das Ende nacharbeiten, bis sie schließt."/>
+    <#else>
+      <@say "Jede Verbindung von Hand schließen; wo eine offen bleibt, nachstechen, bis sie schließt."/>
+      <#if buttedDry?size gt 0>
+        <@say lettersOf(buttedDry) + " liegen mit ebenen Flächen aneinander, wo noch nichts sie hält: Sie mit einer Zwinge" + leaning?then(" zwischen Zulagen, die nach der Schräge gesägt sind, oder mit einem Spanngurt darum", " über der Verbindung") + " zusammendrücken, während man die anderen ansieht."/>
+      </#if>
+    </#if>
+    <#if buttedDry?size gt 0>
+      <@with "bar-clamps"/>
+    </#if>
   </#if>
   <#if letInDry?size gt 0>
     <@say joined(letInDry?map(i -> many(words["kind." + i.kind], i.count))) + " trocken einsetzen und mit den Verbindungen wieder herausziehen."/>

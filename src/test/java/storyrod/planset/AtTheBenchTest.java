@@ -13,12 +13,14 @@ class AtTheBenchTest {
   private static List<StepText> stool;
   private static List<StepText> table;
   private static List<StepText> bookcase;
+  private static List<StepText> bench;
 
   @BeforeAll
   static void write() throws IOException {
     stool = StepWordsTest.steps("step-stool");
     table = StepWordsTest.steps("dining-table");
     bookcase = StepWordsTest.steps("bookcase");
+    bench = StepWordsTest.steps("window-bench");
   }
 
   private static StepText step(List<StepText> steps, String title) {
@@ -50,6 +52,19 @@ class AtTheBenchTest {
         List.of("glue and brush", "drill", "pilot bit", "depth stop", "driver bit"), legs.tools());
     assertEquals("", legs.waiting());
     assertTrue(legs.sentences().stream().noneMatch(each -> each.contains("lamp")), legs::toString);
+  }
+
+  /** Plain faces that are screwed or glued later fall apart when they are tried. */
+  @Test
+  void whatMeetsWithPlainFacesIsHeldWhenItIsTriedDry() {
+    StepText whole = step(stool, "Put the piece together dry");
+    assertSays(whole, "Close every joint by hand");
+    assertSays(whole, "B × 2 and C meet with plain faces");
+    assertSays(whole, "a clamp, between cauls cut to the slope, or with a strap round them");
+    assertEquals(List.of("mallet", "bar clamps"), whole.tools());
+    StepText frame = step(bench, "Put the face frame together dry");
+    assertSays(frame, "Draw every joint together with a clamp across it");
+    assertEquals(List.of("mallet", "bar clamps"), frame.tools());
   }
 
   @Test
