@@ -67,6 +67,15 @@ class AtTheBenchTest {
     assertEquals(List.of("mallet", "bar clamps"), frame.tools());
   }
 
+  /** Between the legs and below the step, no sander turns on so narrow a board. */
+  @Test
+  void stretcherIsSandedBeforeItIsBuiltIn() {
+    assertSays(step(stool, "Sand the inside faces"), "Sand both faces of C,");
+    assertTrue(
+        step(stool, "Finish the piece").sentences().stream()
+            .noneMatch(each -> each.contains("no step before sanded")));
+  }
+
   @Test
   void eachJointOfAFrameGetsItsOwnClamp() {
     assertSays(
