@@ -1416,6 +1416,9 @@
       <@say set + "; they open " + opensTo(c) + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
     </#if>
   </#list>
+  <#list panelsPressed as p>
+    <@say "Set those jaws on " + fulls(p.panel) + ", with a caul under each, right behind " + fulls(p.carriers) + ": beside " + pick(p.carriers, "it", "them") + " so thin a panel only gives."/>
+  </#list>
   <#if cauled?size gt 0>
     <@with "long-battens"/>
     <@say "No clamp reaches " + fulls(cauled) + " there: lay a stiff batten across, planed a little crowned towards the work, and clamp down both its ends, so that its middle presses."/>

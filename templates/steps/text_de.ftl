@@ -1408,6 +1408,9 @@
       <@say set + "; Öffnung " + opensTo(c) + ", mit Zulagen mehr: " + jawsTold(c.jaws)?join(", ") + "."/>
     </#if>
   </#list>
+  <#list panelsPressed as p>
+    <@say "Die Backen auf " + fulls(p.panel) + " mit einer Zulage unter jeder genau hinter " + fulls(p.carriers) + " setzen: Daneben gibt ein so dünnes Teil nur nach."/>
+  </#list>
   <#if cauled?size gt 0>
     <@with "long-battens"/>
     <@say "Dort erreicht keine Zwinge " + fulls(cauled) + ": eine steife Leiste quer darüberlegen, zum Werkstück hin leicht ballig gehobelt, und ihre beiden Enden niederspannen, damit ihre Mitte drückt."/>

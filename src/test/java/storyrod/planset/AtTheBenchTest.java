@@ -76,6 +76,15 @@ class AtTheBenchTest {
             .noneMatch(each -> each.contains("no step before sanded")));
   }
 
+  /** A back of 1/4 in is nothing to press on between two partitions. */
+  @Test
+  void clampsBearWhereSomethingStandsBehindAThinPanel() {
+    assertSays(
+        step(bench, "Glue the face frame in place"),
+        "Set those jaws on the back panel (E), with a caul under each, right behind the two"
+            + " partitions (C)");
+  }
+
   @Test
   void eachJointOfAFrameGetsItsOwnClamp() {
     assertSays(
