@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import storyrod.piece.Piece;
 
 /** What the steps of whole projects ask for can be done as the work lies on the bench. */
 class AtTheBenchTest {
@@ -83,6 +84,24 @@ class AtTheBenchTest {
         step(bench, "Glue the face frame in place"),
         "Set those jaws on the back panel (E), with a caul under each, right behind the two"
             + " partitions (C)");
+  }
+
+  /** The frame alone weighs some 20 lb; with its top on a table is a load for two. */
+  @Test
+  void onlyWhatIsHeavyAsItStandsByThenIsTurnedByTwo() throws IOException {
+    assertTrue(
+        step(table, "Mount the glides").cautions().stream().noneMatch(AtTheBenchTest::asksForTwo));
+    Piece heavy =
+        StepWordsTest.piece(
+            "dining-table",
+            text -> text.replace("thickness: 2 1/4,", "thickness: 2 1/4, density: 2500,"));
+    assertTrue(
+        step(StepWordsTest.steps(heavy), "Mount the glides").cautions().stream()
+            .anyMatch(AtTheBenchTest::asksForTwo));
+  }
+
+  private static boolean asksForTwo(String caution) {
+    return caution.contains("more than one person should turn");
   }
 
   @Test
