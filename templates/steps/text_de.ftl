@@ -281,10 +281,10 @@
       <@say lettersOf(shortAlone) + " " + pick(shortAlone, "als längeren Rohling", "einzeln als längere Rohlinge") + " sägen und ganz lassen, bis " + pick(shortAlone, "das Teil auf Maß geschnitten wird", "die Teile auf Maß geschnitten werden") + (shortTogether?size == 0)?then(": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher.", ", wie diese.")/>
     </#if>
     <@roughSawing/>
-    <@say "Eine Fläche jedes Rohlings abrichten."/>
+    <@say "Eine Fläche " + (blanks == 1)?then("des", "jedes") + " Rohlings abrichten."/>
     <@say "Eine Kante rechtwinklig zu dieser Fläche fügen."/>
-    <@say "Alle Rohlinge in einer Einstellung auf " + thickness + " hobeln."/>
-    <@say "Zeichen mit Kreide auf jeden Rohling schreiben."/>
+    <@say (blanks == 1)?then("Ihn auf " + thickness + " hobeln.", "Alle Rohlinge in einer Einstellung auf " + thickness + " hobeln.")/>
+    <@say "Zeichen mit Kreide auf " + (blanks == 1)?then("den", "jeden") + " Rohling schreiben."/>
   </#if>
 </#macro>
 
@@ -323,19 +323,19 @@
       <@say (tooWide?size gt 0)?then("Die übrigen auf ", "Auf ") + thickness + " hobeln, abwechselnd von jeder Fläche etwas, damit die äußeren Lagen gleich bleiben."/>
     </#if>
     <@say "Mit der gefügten Kante am Anschlag auf Breite schneiden."/>
-    <@say "Ein Ende rechtwinklig schneiden, dann gegen einen Anschlag ablängen, damit gleiche Teile gleich werden."/>
+    <@say "Ein Ende rechtwinklig schneiden, dann gegen einen Anschlag ablängen" + (total(marks) == 1)?then(".", ", damit gleiche Teile gleich werden.")/>
   <#elseif has("size-sheet")>
     <@title stock.material + " " + stock.thick + " auf Maß schneiden"/>
-    <@say "Den nummerierten Schnitten des Zuschnittplans von 1 an folgen: Sie geben jedem Teil sein Fertigmaß, nichts wird zweimal geschnitten."/>
+    <@say "Den nummerierten Schnitten des Zuschnittplans von 1 an folgen: Sie geben " + (total(marks) == 1)?then("dem", "jedem") + " Teil sein Fertigmaß, nichts wird zweimal geschnitten."/>
     <@say "Die ersten Schnitte, solange die Stücke groß sind, mit der Tauchsäge machen; die Platte eben auf Unterlagen legen, die beide Seiten des Schnitts tragen."/>
     <@say "Die übrigen an der Tischkreissäge machen, sobald die Stücke dort zu handhaben sind: Anschlag nach dem Zuschnittplan einstellen und eine gerade, saubere Kante daran halten."/>
     <@say "Wo die nächsten Schnitte dieselbe Einstellung haben, sie machen, bevor der Anschlag verstellt wird."/>
-    <@say "Zeichen mit Kreide auf jedes Teil schreiben, wie es von der Säge kommt."/>
+    <@say "Zeichen mit Kreide auf " + (total(marks) == 1)?then("das", "jedes") + " Teil schreiben, wie es von der Säge kommt."/>
   <#else>
     <@title "Teile aus " + woodOf(stock) + " " + stock.thick + " auf Maß schneiden"/>
-    <@say "Jeden Rohling mit der gefügten Kante am Anschlag auf Breite schneiden."/>
+    <@say (blanks == 1)?then("Den", "Jeden") + " Rohling mit der gefügten Kante am Anschlag auf Breite schneiden."/>
     <@say "Ein Ende rechtwinklig schneiden."/>
-    <@say "Gegen einen Anschlag ablängen, damit gleiche Teile gleich werden."/>
+    <@say "Gegen einen Anschlag ablängen" + (total(marks) == 1)?then(".", ", damit gleiche Teile gleich werden.")/>
   </#if>
   <#if has("size-sheet")>
     <@say letters() + " mit den Maßen bei diesem Schritt vergleichen."/>
@@ -524,7 +524,7 @@
     <@title noun + inParts() + " schneiden"/>
     <@say fulls(parts) + " nach den Teilzeichnungen anreißen, mit den Mittelpunkten der Rundungen."/>
     <@bySheets "eine Kopie aufkleben und stattdessen Mittelpunkte und Umriss durchstechen."/>
-    <@say "Zuerst die Rundungen bohren, auf einem Unterlegbrett, mit einem Bohrer, dessen Durchmesser das Doppelte ihres Radius ist."/>
+    <@say "Zuerst die Rundungen bohren, auf einem Unterlegbrett, mit " + (cut.holeBits?size == 0)?then("einem Bohrer, dessen Durchmesser das Doppelte ihres Radius ist", "dem Bohrer von " + joined(cut.holeBits)) + "."/>
     <@say "Den Abfall zwischen den Bohrungen knapp innerhalb der Linie aussägen und bis zur Linie nacharbeiten."/>
     <#if cut.forHand>
       <@say "Kanten brechen, wo eine Hand hineingreift."/>
@@ -568,12 +568,12 @@
   <#elseif has("cut-bevel")>
     <@title "Enden" + ofParts() + " schräg schneiden"/>
     <@say "Sägeblatt um " + cut.angle + " aus dem Lot neigen und an einem Probeschnitt mit der Schmiege prüfen."/>
-    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und jedes Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
+    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und " + pick(parts, "das", "jedes") + " Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin sich jedes Ende neigt."/>
   <#elseif has("cut-mitre")>
     <@title "Enden" + ofParts() + " auf Gehrung schneiden"/>
     <@say "Gehrungsanschlag um " + cut.angle + " aus dem rechten Winkel stellen und an einem Probeschnitt mit der Schmiege prüfen."/>
-    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und jedes Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
+    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und " + pick(parts, "das", "jedes") + " Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin jedes Ende schräg läuft."/>
   <#elseif has("cut-chamfer")>
     <@title "Kanten" + onParts() + " fasen"/>
@@ -594,7 +594,7 @@
     <@say "Teil probieren, das hineinkommt: Es soll sich von Hand ohne Spiel einschieben lassen."/>
   <#elseif has("cut-mortise")>
     <@title "Zapfenlöcher" + inParts() + " schneiden"/>
-    <@say "Zapfenlöcher in " + fulls(parts) + " nach den Teilzeichnungen anreißen, gleiche Teile nebeneinander und von ein und demselben Ende aus."/>
+    <@say "Zapfenlöcher in " + fulls(parts) + " nach den Teilzeichnungen anreißen, " + pick(parts, "alle ", "gleiche Teile nebeneinander und ") + "von ein und demselben Ende aus."/>
     <@say "Werkzeug auf " + cut.size + " Breite" + (cut.depth == "")?then("", " und " + cut.depth + " Tiefe") + " einstellen."/>
     <@say "In einem Reststück ein Probeloch machen und aufheben: Die Zapfen werden danach angepasst."/>
     <#list fences as fence>
@@ -700,7 +700,7 @@
     <@say "Jede Ecke von Hand ansetzen und sehen, wo sie klemmt; dort nachstechen. Vor dem Leimen nicht mehr als einmal ganz zusammentreiben."/>
   <#elseif has("cut-half-lap") || has("cut-cross-lap")>
     <@title noun + inParts() + " schneiden"/>
-    <@say noun + " auf " + fulls(parts) + " nach den Teilzeichnungen anreißen, gleiche Teile nebeneinander und von ein und demselben Ende aus; den Abfall ankreuzen."/>
+    <@say noun + " auf " + fulls(parts) + " nach den Teilzeichnungen anreißen" + pick(parts, "", ", gleiche Teile nebeneinander und von ein und demselben Ende aus") + "; den Abfall ankreuzen."/>
     <#if cut.onEdge>
       <@say "Tiefe auf " + cut.depth + " stellen und an zwei Reststücken so breit wie die Teile probieren: ausgeklinkt und hochkant zusammengesteckt, müssen ihre Kanten bündig liegen."/>
       <@stopsSet/>
