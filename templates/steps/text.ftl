@@ -341,7 +341,7 @@
     <@say "Where the next cuts have the same fence setting, make them before you move the fence."/>
     <@say "Chalk the mark on " + (total(marks) == 1)?then("the part", "each part") + " as it comes off the saw."/>
   <#else>
-    <@title "Cut the parts of " + stock.thick + " " + woodOf(stock) + " to size"/>
+    <@title "Cut the " + many("part", total(marks)) + " of " + stock.thick + " " + woodOf(stock) + " to size"/>
     <@say "Rip " + (blanks == 1)?then("the", "each") + " blank to width with its jointed edge against the fence."/>
     <@say "Square one end."/>
     <@say "Crosscut to length against a stop" + (total(marks) == 1)?then(".", ", so that equal parts come out equal.")/>

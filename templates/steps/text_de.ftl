@@ -332,7 +332,7 @@
     <@say "Wo die nächsten Schnitte dieselbe Einstellung haben, sie machen, bevor der Anschlag verstellt wird."/>
     <@say "Zeichen mit Kreide auf " + (total(marks) == 1)?then("das", "jedes") + " Teil schreiben, wie es von der Säge kommt."/>
   <#else>
-    <@title "Teile aus " + woodOf(stock) + " " + stock.thick + " auf Maß schneiden"/>
+    <@title (total(marks) == 1)?then("Teil", "Teile") + " aus " + woodOf(stock) + " " + stock.thick + " auf Maß schneiden"/>
     <@say (blanks == 1)?then("Den", "Jeden") + " Rohling mit der gefügten Kante am Anschlag auf Breite schneiden."/>
     <@say "Ein Ende rechtwinklig schneiden."/>
     <@say "Gegen einen Anschlag ablängen" + (total(marks) == 1)?then(".", ", damit gleiche Teile gleich werden.")/>

@@ -52,8 +52,8 @@ class PlainlyToldTest {
     says(milled, "Flatten one face of the blank on the jointer.");
     says(milled, "Plane it to 3/4 in.");
     keepsSilent(milled, "each");
-    says(step(stool, "Cut the parts of 3/4 in white ash"), "Rip the blank to width");
-    keepsSilent(step(stool, "Cut the parts of 3/4 in white ash"), "equal parts");
+    says(step(stool, "Cut the part of 3/4 in white ash"), "Rip the blank to width");
+    keepsSilent(step(stool, "Cut the part of 3/4 in white ash"), "equal parts");
     says(step(stool, "Mark face and edge of the stretcher"), "Turn its better face");
     says(step(stool, "Mitre the ends of the stretcher"), "at the corner and the part, measured");
   }
