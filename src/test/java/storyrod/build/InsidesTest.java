@@ -99,8 +99,8 @@ class InsidesTest {
         joints:
           - butt: {end: left.top, to: seat, glue: yes}
           - butt: {end: right.top, to: seat, glue: yes}
-          - butt: {end: stretcher.left, to: left, glue: yes}
-          - butt: {end: stretcher.right, to: right, glue: yes}
+          - dado: {end: stretcher.left, into: left, depth: 6, glue: yes}
+          - dado: {end: stretcher.right, into: right, depth: 6, glue: yes}
         """
             .formatted(width, below));
   }
