@@ -156,7 +156,7 @@
   <@title "Mark face and edge" + ofParts()/>
   <#assign open = facing?filter(f -> !f.setOut && facesWay[f.way]??)>
   <#if open?size gt 0>
-    <@say "Turn the better face of each so that it is seen, and put the face mark on it: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
+    <@say ((marks?size == 1 && total(marks) == 1)?then("Turn its better face so that it is seen", "Turn the better face of each so that it is seen")) + ", and put the face mark on it: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facing?filter(f -> f.setOut) as f>
     <@say "Put the face mark of " + facingOf(f) + " on the " + words["edge." + f.way] + " face: joints are set out from it, and no face is seen from outside."/>
@@ -200,7 +200,7 @@
   </#if>
 </#macro>
 
-<#-- Hand and band saw need neither a flat face nor a straight edge; the caution tells of the table saw. -->
+<#-- Handsaw and bandsaw need neither a flat face nor a straight edge; the caution tells of the table saw. -->
 <#macro roughSawing>
   <@with "bandsaw"/>
 </#macro>
@@ -290,10 +290,10 @@
       <@say "Saw " + lettersOf(shortAlone) + " " + pick(shortAlone, "as a longer blank and leave it whole until the part is", "each as a longer blank of its own and leave these whole until the parts are") + " cut to size" + (shortTogether?size == 0)?then(": a short piece is not safe in the jointer or the planer.", ", as these.")/>
     </#if>
     <@roughSawing/>
-    <@say "Flatten one face of each blank on the jointer."/>
+    <@say "Flatten one face of " + (blanks == 1)?then("the", "each") + " blank on the jointer."/>
     <@say "Joint one edge square to that face."/>
-    <@say "Plane all blanks to " + thickness + " in one setting."/>
-    <@say "Chalk the mark on each blank."/>
+    <@say (blanks == 1)?then("Plane it to " + thickness + ".", "Plane all blanks to " + thickness + " in one setting.")/>
+    <@say "Chalk the mark on " + (blanks == 1)?then("it", "each blank") + "."/>
   </#if>
 </#macro>
 
@@ -332,19 +332,19 @@
       <@say "Plane " + (tooWide?size gt 0)?then("the rest", pick(parts, "it", "them")) + " to " + thickness + ", a little off each face in turn, so that the outer layers stay alike."/>
     </#if>
     <@say "Rip to width with the jointed edge against the fence."/>
-    <@say "Square one end, then crosscut to length against a stop, so that equal parts come out equal."/>
+    <@say "Square one end, then crosscut to length against a stop" + (total(marks) == 1)?then(".", ", so that equal parts come out equal.")/>
   <#elseif has("size-sheet")>
     <@title "Cut the " + stock.thick + " " + stock.material + " to size"/>
-    <@say "Follow the numbered cuts of the layout from 1 on: they give every part its finished size, so nothing is cut twice."/>
+    <@say "Follow the numbered cuts of the layout from 1 on: they give " + (total(marks) == 1)?then("the part", "every part") + " its finished size, so nothing is cut twice."/>
     <@say "Make the first cuts, while the pieces are large, with the track saw; lay the sheet flat on supports that carry both sides of the cut."/>
     <@say "Make the rest at the table saw, once you can handle the pieces there: set the fence as the layout says and keep a straight, clean edge against it."/>
     <@say "Where the next cuts have the same fence setting, make them before you move the fence."/>
-    <@say "Chalk the mark on each part as it comes off the saw."/>
+    <@say "Chalk the mark on " + (total(marks) == 1)?then("the part", "each part") + " as it comes off the saw."/>
   <#else>
-    <@title "Cut the parts of " + stock.thick + " " + woodOf(stock) + " to size"/>
-    <@say "Rip each blank to width with its jointed edge against the fence."/>
+    <@title "Cut the " + many("part", total(marks)) + " of " + stock.thick + " " + woodOf(stock) + " to size"/>
+    <@say "Rip " + (blanks == 1)?then("the", "each") + " blank to width with its jointed edge against the fence."/>
     <@say "Square one end."/>
-    <@say "Crosscut to length against a stop, so that equal parts come out equal."/>
+    <@say "Crosscut to length against a stop" + (total(marks) == 1)?then(".", ", so that equal parts come out equal.")/>
   </#if>
   <#if has("size-sheet")>
     <@say "Check " + letters() + " against the sizes listed with this step."/>
@@ -534,7 +534,7 @@
     <@title "Cut the " + noun + inParts()/>
     <@say "Mark out " + fulls(parts) + " from the part drawings, with the centres of the roundings."/>
     <@bySheets "tape a copy on and prick the centres and the outline through it instead."/>
-    <@say "Drill the roundings first, on a backing board, with a bit of twice their radius."/>
+    <@say "Drill the roundings first, on a backing board, with " + (cut.holeBits?size == 0)?then("a bit of twice their radius", "the " + joined(cut.holeBits) + " bit" + (cut.holeBits?size == 1)?then("", "s")) + "."/>
     <@say "Saw out the waste between the holes just inside the line, and work back to the line."/>
     <#if cut.forHand>
       <@say "Ease the edges where a hand goes in."/>
@@ -578,12 +578,12 @@
   <#elseif has("cut-bevel")>
     <@title "Bevel the ends" + ofParts()/>
     <@say "Tilt the blade to " + cut.angle + " from square and check it with the sliding bevel on a trial cut."/>
-    <@say "Set a stop, so that the cut runs out right at the corner and each part, measured over all, stays as long as it is: " + letters() + "."/>
+    <@say "Set a stop, so that the cut runs out right at the corner and " + pick(parts, "the part", "each part") + ", measured over all, stays as long as it is: " + letters() + "."/>
     <@say "Look at the part drawing before each cut: it shows which way each end leans."/>
   <#elseif has("cut-mitre")>
     <@title "Mitre the ends" + ofParts()/>
     <@say "Set the mitre gauge to " + cut.angle + " from square and check it with the sliding bevel on a trial cut."/>
-    <@say "Set a stop, so that the cut runs out right at the corner and each part, measured over all, stays as long as it is: " + letters() + "."/>
+    <@say "Set a stop, so that the cut runs out right at the corner and " + pick(parts, "the part", "each part") + ", measured over all, stays as long as it is: " + letters() + "."/>
     <@say "Look at the part drawing before each cut: it shows which way each end slants."/>
   <#elseif has("cut-chamfer")>
     <@title "Chamfer the edges" + ofParts()/>
@@ -604,7 +604,7 @@
     <@say "Try the part that goes into it: it should slide in by hand without play."/>
   <#elseif has("cut-mortise")>
     <@title "Cut the mortises" + inParts()/>
-    <@say "Mark out the mortises in " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end."/>
+    <@say "Mark out the mortises in " + fulls(parts) + " from the part drawings, " + pick(parts, "all ", "alike parts side by side and ") + "from one and the same end."/>
     <@say "Set the cutter to " + cut.size + " wide" + (cut.depth == "")?then("", " and " + cut.depth + " deep") + "."/>
     <@say "Cut a trial mortise in an offcut and keep it: the tenons are fitted to it."/>
     <#list fences as fence>
@@ -670,7 +670,7 @@
   <#elseif has("cut-spline-slot")>
     <@title "Cut the spline slots" + inParts()/>
     <@say "Set the cutter to " + cut.size + " wide and " + cut.depth + " deep, and try the spline in a trial slot: it should slide in by hand without play."/>
-    <@say "A thinner blade cuts the slot in passes side by side: make the same pass in all parts before you move the fence."/>
+    <@say "A thinner blade cuts the slot in passes side by side: make the same pass in " + pick(parts, "all slots", "all parts") + " before you move the fence."/>
     <#if cut.inFrame>
       <@say "Hold " + fulls(parts) + " in a jig at 45°, the mitre flat on the table, the face that is seen against the fence for every cut: then the faces come out flush even if the slot is a hair off the middle."/>
       <#if cut.notched>
@@ -710,11 +710,11 @@
     <@say "Start each corner together by hand and look where it binds; pare there. Do not drive it home more than once before the glue."/>
   <#elseif has("cut-half-lap") || has("cut-cross-lap")>
     <@title "Cut the " + noun + inParts()/>
-    <@say "Mark out the " + noun + " on " + fulls(parts) + " from the part drawings, alike parts side by side and from one and the same end; cross the waste."/>
+    <@say "Mark out the " + noun + " on " + fulls(parts) + " from the part drawings, " + pick(parts, "", "alike parts side by side and from one and the same end; ") + "cross the waste."/>
     <#if cut.onEdge>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts as wide as the parts: notched and put together on edge, their edges must lie flush."/>
       <@stopsSet/>
-      <@say "Stand each part on edge against the mitre gauge. Where the cutter is as wide as the slot, set the stop so that it lies between both lines and cut each slot in one pass; with a narrower one, cut at both lines first, then clear what is between."/>
+      <@say "Stand " + pick(parts, "it", "each part") + " on edge against the mitre gauge. Where the cutter is as wide as the slot, set the stop so that it lies between both lines and cut each slot in one pass; with a narrower one, cut at both lines first, then clear what is between."/>
     <#else>
       <@say "Set the depth to " + cut.depth + " and try it on two offcuts of the parts' thickness: lapped over each other, their faces must lie flush."/>
       <@stopsSet/>
@@ -728,7 +728,7 @@
       <@say "For " + fulls(fence.parts) + ", gauge both lines from one and the same side: " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
     <@say "Saw both cheeks on an offcut of the same thickness first: the gap is " + cut.size + " wide and " + cut.depth + " deep."/>
-    <@say "Saw the cheeks in all parts on the waste side, with the same face against the jig each time."/>
+    <@say "Saw the cheeks" + pick(parts, "", " in all parts") + " on the waste side, with the same face against the jig each time."/>
     <@say "Take out the waste at the bottom with a coping saw and chisel back to the line, from both edges to the middle."/>
   <#elseif has("cut-bridle-cheek")>
     <@title "Cut the bridle cheeks" + inParts()/>
@@ -780,13 +780,11 @@
     <@say "Clamp a straightedge across " + fulls(parts) + ", so that the router's cutter reaches " + cut.depth + " from the end: a panel of this size is moved over no machine. Set the depth by an offcut of the same thickness, until a tongue about " + cut.size + " thick goes into the groove by hand without play."/>
     <@say "Rout from the end up to the straightedge in passes of " + usual("1/8 in", "3 mm") + " at most; turn the panel over with a helper, set the straightedge to the same line, squared round both edges, and rout the other face."/>
     <@say "Trim the shoulders with the shoulder plane until they lie in line."/>
-    <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     <#else>
     <@scrapFence "cut"/>
     <@say "Set the fence so that the cutter reaches " + cut.depth + " from the end, and cut a trial tongue about " + cut.size + " thick on an offcut of the same thickness."/>
     <@say "Try it in the groove: it should slide in by hand without play."/>
     <@say "Cut the tongues on " + fulls(parts) + ", pushed across with the mitre gauge, on both faces with the end against this board, so that the shoulders lie in line."/>
-    <@say "Plane a shaving off the end of each tongue, so that its shoulders close before it reaches the bottom of the groove."/>
     </#if>
   <#else>
     <@title "Cut the " + noun + inParts()/>
@@ -800,7 +798,7 @@
       <@say "Set the cutter to " + cut.size + " wide" + ((cut.depth == "")?then("", cut.inPasses?then("; the last pass cuts ", " and ") + cut.depth + " deep")) + "."/>
     </#if>
     <#if cut.inPasses>
-      <@say "Cut it in several passes, the trial too: begin " + usual("3/8 in", "10 mm") + " deep, take all parts through, and raise the cutter by as much at most for each further pass, for it is deep for its width."/>
+      <@say "Cut it in several passes, the trial too: begin " + usual("3/8 in", "10 mm") + " deep, " + pick(parts, "", "take all parts through, ") + "and raise the cutter by as much at most for each further pass, for it is deep for its width."/>
     </#if>
     <@say "Cut a trial " + cut.term?replace("stopped ", "") + " in an offcut of the same thickness" + cut.inPasses?then(", to the first depth", "") + "."/>
     <#if cut.term == "rabbet">
@@ -825,6 +823,19 @@
       </#if>
       <@runStopped/>
     </#if>
+  </#if>
+  <@easing/>
+</#macro>
+
+<#-- Nothing is measured from the end of a tongue that has lost a shaving. -->
+<#macro easing>
+  <#if easedLater?size gt 0>
+    <@say "Leave the ends of the tongues of " + fulls(easedLater) + " as they are: what comes next is measured from them, and they are eased after it."/>
+  </#if>
+  <#if eased?size gt 0>
+    <#local waited = !has("cut-tongue") && !has("cut-large-tongue")>
+    <#if waited><@with "shoulder-plane"/></#if>
+    <@say waited?then("Now that nothing more is measured from there, plane", "Plane") + " a shaving off the end of each tongue" + (waited || easedLater?size gt 0)?then(" of " + fulls(eased), "") + ", so that its shoulders close before it reaches the bottom of the groove."/>
   </#if>
 </#macro>
 
@@ -933,12 +944,12 @@
     <@title "Drill the pocket holes" + inParts()/>
     <@say "Set the jig and the stop collar for stock " + cut.size + " thick."/>
     <@say "Drill a trial hole in an offcut and drive a screw, so that you see how far its point comes out."/>
-    <@say "Clamp each part with the face up in which the holes begin, and drill where the part drawings show: " + pockets?map(p -> lettersOf(p.parts) + pocketWay(p))?join("; ") + "."/>
+    <@say "Clamp " + pick(parts, "it", "each part") + " with the face up in which the holes begin, and drill where the part drawings show: " + pockets?map(p -> lettersOf(p.parts) + pocketWay(p))?join("; ") + "."/>
     <@say "Clear the chips out of every hole."/>
   <#elseif cut.term == "mount pilot">
     <#assign fittings = plural(words["kind." + cut.forKind])>
     <@title "Drill the pilot holes for the " + fittings + inParts()/>
-    <@say "Lay each part on the bench and mark where the " + fittings + " will sit, by the sheet that comes with them: " + letters() + "."/>
+    <@say "Lay " + pick(parts, "the part", "each part") + " on the bench and mark where the " + fittings + " will sit, by the sheet that comes with them: " + letters() + "."/>
     <#list slideLines as line>
       <@say slideOwner(line) + "on " + lookingFaces(line) + ", draw a line " + slideHeight(line) + ", for the " + (cut.forKind == "under-slide")?then("underside", "middle") + " of the member."/>
     </#list>
@@ -999,6 +1010,7 @@
       <@say "Lay facing parts side by side and see that the rows agree."/>
     </#if>
   </#if>
+  <@easing/>
 </#macro>
 
 <#macro sanding>
@@ -1358,7 +1370,17 @@
   <#if has("dry-fit-clamped")>
     <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
   <#else>
-    <@say "Close every joint by hand; where one stays open, pare it until it closes."/>
+    <#if buttedDry?size gt 0 && onlyButted>
+      <@say "Draw every joint together with a clamp across it, for plain faces hold by nothing else yet; where one stays open, trim the end until it closes."/>
+    <#else>
+      <@say "Close every joint by hand; where one stays open, pare it until it closes."/>
+      <#if buttedDry?size gt 0>
+        <@say lettersOf(buttedDry) + " meet with plain faces, on which nothing holds them yet: press these together with a clamp" + leaning?then(", between cauls cut to the slope, or with a strap round them", " across the joint") + ", while you look at the others."/>
+      </#if>
+    </#if>
+    <#if buttedDry?size gt 0>
+      <@with "bar-clamps"/>
+    </#if>
   </#if>
   <#if letInDry?size gt 0>
     <@say "Set the " + joined(letInDry?map(i -> number(i.count) + " " + many(words["kind." + i.kind], i.count))) + " in dry, and draw them out again with the joints."/>
@@ -1393,6 +1415,9 @@
     <#else>
       <@say set + "; they open " + opensTo(c) + ", and more with pads: " + jawsTold(c.jaws)?join(", ") + "."/>
     </#if>
+  </#list>
+  <#list panelsPressed as p>
+    <@say "Set those jaws on " + fulls(p.panel) + ", with a caul under each, right behind " + fulls(p.carriers) + ": beside " + pick(p.carriers, "it", "them") + " so thin a panel only gives."/>
   </#list>
   <#if cauled?size gt 0>
     <@with "long-battens"/>

@@ -281,10 +281,10 @@
       <@say lettersOf(shortAlone) + " " + pick(shortAlone, "als längeren Rohling", "einzeln als längere Rohlinge") + " sägen und ganz lassen, bis " + pick(shortAlone, "das Teil auf Maß geschnitten wird", "die Teile auf Maß geschnitten werden") + (shortTogether?size == 0)?then(": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher.", ", wie diese.")/>
     </#if>
     <@roughSawing/>
-    <@say "Eine Fläche jedes Rohlings abrichten."/>
+    <@say "Eine Fläche " + (blanks == 1)?then("des", "jedes") + " Rohlings abrichten."/>
     <@say "Eine Kante rechtwinklig zu dieser Fläche fügen."/>
-    <@say "Alle Rohlinge in einer Einstellung auf " + thickness + " hobeln."/>
-    <@say "Zeichen mit Kreide auf jeden Rohling schreiben."/>
+    <@say (blanks == 1)?then("Ihn auf " + thickness + " hobeln.", "Alle Rohlinge in einer Einstellung auf " + thickness + " hobeln.")/>
+    <@say "Zeichen mit Kreide auf " + (blanks == 1)?then("den", "jeden") + " Rohling schreiben."/>
   </#if>
 </#macro>
 
@@ -323,19 +323,19 @@
       <@say (tooWide?size gt 0)?then("Die übrigen auf ", "Auf ") + thickness + " hobeln, abwechselnd von jeder Fläche etwas, damit die äußeren Lagen gleich bleiben."/>
     </#if>
     <@say "Mit der gefügten Kante am Anschlag auf Breite schneiden."/>
-    <@say "Ein Ende rechtwinklig schneiden, dann gegen einen Anschlag ablängen, damit gleiche Teile gleich werden."/>
+    <@say "Ein Ende rechtwinklig schneiden, dann gegen einen Anschlag ablängen" + (total(marks) == 1)?then(".", ", damit gleiche Teile gleich werden.")/>
   <#elseif has("size-sheet")>
     <@title stock.material + " " + stock.thick + " auf Maß schneiden"/>
-    <@say "Den nummerierten Schnitten des Zuschnittplans von 1 an folgen: Sie geben jedem Teil sein Fertigmaß, nichts wird zweimal geschnitten."/>
+    <@say "Den nummerierten Schnitten des Zuschnittplans von 1 an folgen: Sie geben " + (total(marks) == 1)?then("dem", "jedem") + " Teil sein Fertigmaß, nichts wird zweimal geschnitten."/>
     <@say "Die ersten Schnitte, solange die Stücke groß sind, mit der Tauchsäge machen; die Platte eben auf Unterlagen legen, die beide Seiten des Schnitts tragen."/>
     <@say "Die übrigen an der Tischkreissäge machen, sobald die Stücke dort zu handhaben sind: Anschlag nach dem Zuschnittplan einstellen und eine gerade, saubere Kante daran halten."/>
     <@say "Wo die nächsten Schnitte dieselbe Einstellung haben, sie machen, bevor der Anschlag verstellt wird."/>
-    <@say "Zeichen mit Kreide auf jedes Teil schreiben, wie es von der Säge kommt."/>
+    <@say "Zeichen mit Kreide auf " + (total(marks) == 1)?then("das", "jedes") + " Teil schreiben, wie es von der Säge kommt."/>
   <#else>
-    <@title "Teile aus " + woodOf(stock) + " " + stock.thick + " auf Maß schneiden"/>
-    <@say "Jeden Rohling mit der gefügten Kante am Anschlag auf Breite schneiden."/>
+    <@title (total(marks) == 1)?then("Teil", "Teile") + " aus " + woodOf(stock) + " " + stock.thick + " auf Maß schneiden"/>
+    <@say (blanks == 1)?then("Den", "Jeden") + " Rohling mit der gefügten Kante am Anschlag auf Breite schneiden."/>
     <@say "Ein Ende rechtwinklig schneiden."/>
-    <@say "Gegen einen Anschlag ablängen, damit gleiche Teile gleich werden."/>
+    <@say "Gegen einen Anschlag ablängen" + (total(marks) == 1)?then(".", ", damit gleiche Teile gleich werden.")/>
   </#if>
   <#if has("size-sheet")>
     <@say letters() + " mit den Maßen bei diesem Schritt vergleichen."/>
@@ -524,7 +524,7 @@
     <@title noun + inParts() + " schneiden"/>
     <@say fulls(parts) + " nach den Teilzeichnungen anreißen, mit den Mittelpunkten der Rundungen."/>
     <@bySheets "eine Kopie aufkleben und stattdessen Mittelpunkte und Umriss durchstechen."/>
-    <@say "Zuerst die Rundungen bohren, auf einem Unterlegbrett, mit einem Bohrer, dessen Durchmesser das Doppelte ihres Radius ist."/>
+    <@say "Zuerst die Rundungen bohren, auf einem Unterlegbrett, mit " + (cut.holeBits?size == 0)?then("einem Bohrer, dessen Durchmesser das Doppelte ihres Radius ist", "dem Bohrer von " + joined(cut.holeBits)) + "."/>
     <@say "Den Abfall zwischen den Bohrungen knapp innerhalb der Linie aussägen und bis zur Linie nacharbeiten."/>
     <#if cut.forHand>
       <@say "Kanten brechen, wo eine Hand hineingreift."/>
@@ -568,12 +568,12 @@
   <#elseif has("cut-bevel")>
     <@title "Enden" + ofParts() + " schräg schneiden"/>
     <@say "Sägeblatt um " + cut.angle + " aus dem Lot neigen und an einem Probeschnitt mit der Schmiege prüfen."/>
-    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und jedes Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
+    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und " + pick(parts, "das", "jedes") + " Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin sich jedes Ende neigt."/>
   <#elseif has("cut-mitre")>
     <@title "Enden" + ofParts() + " auf Gehrung schneiden"/>
     <@say "Gehrungsanschlag um " + cut.angle + " aus dem rechten Winkel stellen und an einem Probeschnitt mit der Schmiege prüfen."/>
-    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und jedes Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
+    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und " + pick(parts, "das", "jedes") + " Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin jedes Ende schräg läuft."/>
   <#elseif has("cut-chamfer")>
     <@title "Kanten" + onParts() + " fasen"/>
@@ -594,7 +594,7 @@
     <@say "Teil probieren, das hineinkommt: Es soll sich von Hand ohne Spiel einschieben lassen."/>
   <#elseif has("cut-mortise")>
     <@title "Zapfenlöcher" + inParts() + " schneiden"/>
-    <@say "Zapfenlöcher in " + fulls(parts) + " nach den Teilzeichnungen anreißen, gleiche Teile nebeneinander und von ein und demselben Ende aus."/>
+    <@say "Zapfenlöcher in " + fulls(parts) + " nach den Teilzeichnungen anreißen, " + pick(parts, "alle ", "gleiche Teile nebeneinander und ") + "von ein und demselben Ende aus."/>
     <@say "Werkzeug auf " + cut.size + " Breite" + (cut.depth == "")?then("", " und " + cut.depth + " Tiefe") + " einstellen."/>
     <@say "In einem Reststück ein Probeloch machen und aufheben: Die Zapfen werden danach angepasst."/>
     <#list fences as fence>
@@ -700,7 +700,7 @@
     <@say "Jede Ecke von Hand ansetzen und sehen, wo sie klemmt; dort nachstechen. Vor dem Leimen nicht mehr als einmal ganz zusammentreiben."/>
   <#elseif has("cut-half-lap") || has("cut-cross-lap")>
     <@title noun + inParts() + " schneiden"/>
-    <@say noun + " auf " + fulls(parts) + " nach den Teilzeichnungen anreißen, gleiche Teile nebeneinander und von ein und demselben Ende aus; den Abfall ankreuzen."/>
+    <@say noun + " auf " + fulls(parts) + " nach den Teilzeichnungen anreißen" + pick(parts, "", ", gleiche Teile nebeneinander und von ein und demselben Ende aus") + "; den Abfall ankreuzen."/>
     <#if cut.onEdge>
       <@say "Tiefe auf " + cut.depth + " stellen und an zwei Reststücken so breit wie die Teile probieren: ausgeklinkt und hochkant zusammengesteckt, müssen ihre Kanten bündig liegen."/>
       <@stopsSet/>
@@ -770,13 +770,11 @@
     <@say "Eine Richtlatte quer über " + fulls(parts) + " spannen, sodass der Fräser " + cut.depth + " vom Ende reicht: Eine Fläche dieser Größe wird über keine Maschine geführt. Tiefe an einem Reststück gleicher Dicke einstellen, bis eine Feder von etwa " + cut.size + " Dicke von Hand ohne Spiel in die Nut geht."/>
     <@say "Vom Ende bis zur Richtlatte fräsen, in Durchgängen von höchstens " + usual("1/8 in", "3 mm") + "; die Fläche zu zweit wenden, die Richtlatte an dieselbe, um beide Kanten herumgewinkelte Linie setzen und die andere Seite fräsen."/>
     <@say "Brüstungen mit dem Simshobel nacharbeiten, bis sie in einer Linie liegen."/>
-    <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     <#else>
     <@scrapFence "Schnitt"/>
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " vom Ende reicht, und an einem Reststück gleicher Dicke eine Probefeder von etwa " + cut.size + " Dicke schneiden."/>
     <@say "In der Nut probieren: Sie soll sich von Hand ohne Spiel einschieben lassen."/>
     <@say "Federn an " + fulls(parts) + " schneiden, mit dem Gehrungsanschlag durchgeschoben, auf beiden Flächen mit dem Ende an diesem Brett, damit die Brüstungen in einer Linie liegen."/>
-    <@say "Vom Ende jeder Feder einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
     </#if>
   <#else>
     <@title noun + inParts() + " schneiden"/>
@@ -815,6 +813,19 @@
       </#if>
       <@runStopped/>
     </#if>
+  </#if>
+  <@easing/>
+</#macro>
+
+<#-- Nothing is measured from the end of a tongue that has lost a shaving. -->
+<#macro easing>
+  <#if easedLater?size gt 0>
+    <@say "Die Enden der Federn an " + fulls(easedLater) + " noch lassen, wie sie sind: Was folgt, wird von ihnen aus gemessen; danach verlieren sie einen Span."/>
+  </#if>
+  <#if eased?size gt 0>
+    <#local waited = !has("cut-tongue") && !has("cut-large-tongue")>
+    <#if waited><@with "shoulder-plane"/></#if>
+    <@say waited?then("Erst jetzt, da von dort aus nichts mehr gemessen wird, vom", "Vom") + " Ende jeder Feder" + (waited || easedLater?size gt 0)?then(" an " + fulls(eased), "") + " einen Span abhobeln, damit die Brüstungen schließen, bevor sie den Grund der Nut erreicht."/>
   </#if>
 </#macro>
 
@@ -990,6 +1001,7 @@
       <@say "Teile, die sich gegenüberstehen, nebeneinanderlegen und prüfen, dass die Reihen übereinstimmen."/>
     </#if>
   </#if>
+  <@easing/>
 </#macro>
 
 <#macro sanding>
@@ -1350,7 +1362,17 @@
   <#if has("dry-fit-clamped")>
     <@say "Zwingen auf Maß stellen und jede Verbindung damit schließen; wo eine offen bleibt, nachstechen, bis sie sich von Hand schließt."/>
   <#else>
-    <@say "Jede Verbindung von Hand schließen; wo eine offen bleibt, nachstechen, bis sie schließt."/>
+    <#if buttedDry?size gt 0 && onlyButted>
+      <@say "Jede Verbindung mit einer Zwinge darüber zusammenziehen, denn ebene Flächen hält sonst noch nichts; wo eine offen bleibt, das Ende nacharbeiten, bis sie schließt."/>
+    <#else>
+      <@say "Jede Verbindung von Hand schließen; wo eine offen bleibt, nachstechen, bis sie schließt."/>
+      <#if buttedDry?size gt 0>
+        <@say lettersOf(buttedDry) + " liegen mit ebenen Flächen aneinander, wo noch nichts sie hält: Sie mit einer Zwinge" + leaning?then(" zwischen Zulagen, die nach der Schräge gesägt sind, oder mit einem Spanngurt darum", " über der Verbindung") + " zusammendrücken, während man die anderen ansieht."/>
+      </#if>
+    </#if>
+    <#if buttedDry?size gt 0>
+      <@with "bar-clamps"/>
+    </#if>
   </#if>
   <#if letInDry?size gt 0>
     <@say joined(letInDry?map(i -> many(words["kind." + i.kind], i.count))) + " trocken einsetzen und mit den Verbindungen wieder herausziehen."/>
@@ -1385,6 +1407,9 @@
     <#else>
       <@say set + "; Öffnung " + opensTo(c) + ", mit Zulagen mehr: " + jawsTold(c.jaws)?join(", ") + "."/>
     </#if>
+  </#list>
+  <#list panelsPressed as p>
+    <@say "Die Backen auf " + fulls(p.panel) + " mit einer Zulage unter jeder genau hinter " + fulls(p.carriers) + " setzen: Daneben gibt ein so dünnes Teil nur nach."/>
   </#list>
   <#if cauled?size gt 0>
     <@with "long-battens"/>

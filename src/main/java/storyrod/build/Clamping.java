@@ -77,8 +77,10 @@ public final class Clamping {
    *
    * @param bare the joints on which no two faces take a clamp
    * @param cauled of these, the ones that a stiff caul presses, clamped at both its ends
+   * @param through the jaws that press on through a part which none of the joints holds
    */
-  public record Found(List<Clamps> clamps, List<Joint> bare, List<Joint> cauled) {}
+  public record Found(
+      List<Clamps> clamps, List<Joint> bare, List<Joint> cauled, List<Through> through) {}
 
   /** The clamps of a step; none where it glues nothing that clamps press along a line. */
   public static Found of(Piece piece, Step step) {
@@ -161,7 +163,8 @@ public final class Clamping {
     lines.forEach(line -> add(line, clamps));
     List<Joint> cauled = bare.stream().filter(cauls(comes, lines)::press).toList();
     bare.removeAll(cauled);
-    return new Found(List.copyOf(clamps), List.copyOf(bare), cauled);
+    List<Through> through = Through.of(lines, parts, joints);
+    return new Found(List.copyOf(clamps), List.copyOf(bare), cauled, through);
   }
 
   private Cauls cauls(List<String> comes, List<Line> lines) {

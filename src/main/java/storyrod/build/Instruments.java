@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import storyrod.words.Words;
 
 /** Which tools do the work of an entry of the table of tools, and what else does, by keys. */
-final class Instruments {
+public final class Instruments {
   private final Map<String, List<List<String>>> rows = Figures.read("without.csv");
 
   /** Of which tools any one is enough; the entry's own key where the table says nothing else. */
-  List<String> anyOf(String tool) {
+  public List<String> anyOf(String tool) {
     return row(tool).map(row -> List.of(row.get(1).split(" "))).orElse(List.of(tool));
   }
 

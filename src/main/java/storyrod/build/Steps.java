@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
@@ -34,8 +35,8 @@ final class Steps implements Filling.Maker {
   private final OnBench onBench;
   private final Map<String, Placing> placings;
 
-  /** The steps made so far, before they have their numbers. */
-  private final Map<List<Task>, Step> made = new IdentityHashMap<>();
+  /** The steps made so far, before they have their numbers, by whether what stands is heavy. */
+  private final Map<List<Task>, Map<Boolean, Step>> made = new IdentityHashMap<>();
 
   Steps(Job job) {
     this.job = job;
@@ -52,7 +53,7 @@ final class Steps implements Filling.Maker {
   public List<Step> of(List<List<Task>> batches) {
     List<Step> steps = new ArrayList<>();
     for (int i = 0; i < batches.size(); i++) {
-      Step step = step(batches.get(i)).numbered(steps.size() + 1);
+      Step step = step(batches.get(i), steps).numbered(steps.size() + 1);
       boolean goesOn = i + 1 < batches.size() && goesOn(batches.get(i), batches.get(i + 1));
       steps.add(laid(goesOn ? step.withoutWait() : step, steps));
     }
@@ -82,14 +83,28 @@ final class Steps implements Filling.Maker {
     return placings(operations).map(p -> p.unit().level()).collect(Collectors.toSet());
   }
 
-  private Step step(List<Task> batch) {
-    return made.computeIfAbsent(batch, this::make);
+  private Step step(List<Task> batch, List<Step> before) {
+    boolean onHeavy =
+        batch.getFirst().operation().verb() == Verb.MOUNT && weight.isHeavy(standing(before));
+    return made.computeIfAbsent(batch, each -> new TreeMap<>())
+        .computeIfAbsent(onHeavy, each -> make(batch, onHeavy));
   }
 
-  private Step make(List<Task> batch) {
+  /** What is in its place in the piece by then, and is moved with it. */
+  private List<String> standing(List<Step> before) {
+    return before.stream()
+        .flatMap(step -> placings(step.operations()))
+        .map(Placing::unit)
+        .filter(unit -> unit.level().equals(Unit.PIECE))
+        .flatMap(unit -> unit.partNames().stream())
+        .toList();
+  }
+
+  private Step make(List<Task> batch, boolean onHeavy) {
     List<Operation> operations = batch.stream().map(Task::operation).toList();
     List<String> said = said(batch);
     List<String> words = new ArrayList<>(traits(operations));
+    words.addAll(handling(operations, onHeavy));
     operations.forEach(each -> words.addAll(circumstances.of(each, said)));
     if (words.equals(List.of("fit-first"))) {
       words.add("fit-level");
@@ -149,11 +164,8 @@ final class Steps implements Filling.Maker {
     if (words.contains("fit-glue") && needsHelper(operations)) {
       words.add("fit-helper");
     }
-    if (isMoved(operations)) {
-      words.add("mount-moved-heavy");
-    }
     if (isTurned(operations)) {
-      words.add(operations.getFirst().verb().word() + turnedKey(operations));
+      words.add("fit-turned-heavy");
     }
     if (placings(operations).anyMatch(Placing::tilted)) {
       words.add("fit-tilted");
@@ -178,29 +190,22 @@ final class Steps implements Filling.Maker {
     return job.piece().part(part).finishedLength().isLongerThan(LONG);
   }
 
-  private static String turnedKey(List<Operation> operations) {
-    return operations.getFirst().verb() == Verb.FIT ? "-turned-heavy" : "-heavy";
-  }
-
   /** Whether a heavy piece is laid down, for what comes from below, in front or behind. */
   private boolean isTurned(List<Operation> operations) {
-    if (operations.getFirst().verb() == Verb.MOUNT) {
-      return traits.of(operations.getFirst()).getFirst().endsWith("foot") && isPieceHeavy();
-    }
     return placings(operations)
         .filter(lying::isLaidDown)
         .anyMatch(placing -> weight.isHeavy(placing.standing()));
   }
 
-  private boolean isPieceHeavy() {
-    return weight.isHeavy(job.piece().parts().stream().map(Part::name).toList());
-  }
-
-  /** Whether a heavy piece is brought to its wall. */
-  private boolean isMoved(List<Operation> operations) {
-    return operations.getFirst().verb() == Verb.MOUNT
-        && traits.of(operations.getFirst()).getFirst().equals("mount-anti-tip-strap")
-        && isPieceHeavy();
+  /** What a heavy piece asks for that is turned over for its feet, or brought to its wall. */
+  private List<String> handling(List<Operation> operations, boolean onHeavy) {
+    if (!onHeavy) {
+      return List.of();
+    }
+    String mounts = traits.of(operations.getFirst()).getFirst();
+    return mounts.endsWith("foot")
+        ? List.of("mount-heavy")
+        : mounts.equals("mount-anti-tip-strap") ? List.of("mount-moved-heavy") : List.of();
   }
 
   private List<String> newParts(List<Operation> operations) {

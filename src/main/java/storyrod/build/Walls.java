@@ -13,7 +13,9 @@ import storyrod.piece.Part;
 /**
  * Tells whether other parts stand up round a face, as the sides of a drawer do round its bottom: in
  * their corners no sander gets and a hand with paper badly (common practice). A strip that stands
- * up less is but a lip, and what stands on two sides leaves a way to sand through.
+ * up less is but a lip, and what stands on two sides leaves a way to sand through. On a board that
+ * is narrower than the sander's pad, the pad reaches over the edge: there a wall that stands off it
+ * is in the way too.
  *
  * <p>The limits are our own. Parts that stand askew are taken as the boxes round them.
  */
@@ -23,6 +25,9 @@ final class Walls {
 
   /** How far from the end of the face a wall may stand: the face runs on into a groove. */
   private static final Length NEAR = Length.mm(15);
+
+  /** The pad of a usual sander (common practice). */
+  private static final Length PAD = Length.inches(5);
 
   /** How much of a side has to be walled. */
   private static final double LONG = 0.5;
@@ -50,7 +55,8 @@ final class Walls {
 
   private boolean isWalled(Box before, Face side, Axis high) {
     Length end = before.at(side);
-    Range strip = new Range(end, end).extended(-side.sign(), NEAR);
+    Length over = before.size(side.axis()).isShorterThan(PAD) ? PAD : Length.ZERO;
+    Range strip = new Range(end, end).extended(-side.sign(), NEAR).extended(side.sign(), over);
     Box zone = before.with(side.axis(), strip);
     Axis along = other(side.axis(), high);
     double walled =

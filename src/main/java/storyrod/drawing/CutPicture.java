@@ -79,11 +79,20 @@ public final class CutPicture implements PicturedStep {
           Stream.concat(
               count(part, byMark.get(part.mark()), notation.words()),
               lying(view, show, notation.words()));
-      parts.add(shown(each, view, show, inOneLine(captions)));
+      List<String> lines =
+          Stream.concat(inOneLine(captions).stream(), apart(step, notation)).toList();
+      parts.add(shown(each, view, show, lines));
     }
     Optional<CutFigure> figure = figure(taken.getFirst(), notation);
     Strip strip = new Strip(List.copyOf(parts), figure, Strip.IN_A_ROW, notation.words());
     return new CutPicture(step.number(), parts, strip);
+  }
+
+  /** Parts whose edges are shaped when they are together are drawn each by itself. */
+  private static Stream<String> apart(Step step, Notation notation) {
+    return step.verb() == Verb.TRIM
+        ? Stream.of(notation.words().say("step.cut.apart"))
+        : Stream.empty();
   }
 
   /** A long part has its middle left out where only so what is taken off can be made out. */

@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,25 +37,40 @@ record ClampData(Piece piece, PartPhrases phrases) {
             .collect(
                 Collectors.groupingBy(Spread::setting, LinkedHashMap::new, Collectors.toList()));
     GlueTurns turns = GlueTurns.of(piece, step);
-    return Map.of(
-        "turns",
-        turns.turns(),
-        "atOnce",
-        turns.atOnce(),
-        "shopClamps",
-        piece.description().shop().clamps(),
-        "clamps",
-        settings.entrySet().stream()
-            .map(each -> data(each.getKey(), each.getValue(), level))
-            .toList(),
-        "jawsUnder",
-        hasJawsUnder(step),
-        "clampsBare",
-        !found.bare().isEmpty(),
-        "cauled",
-        phrases.parts(cauled(step, found)),
-        "strips",
-        phrases.parts(strips(step, found)));
+    return Map.ofEntries(
+        Map.entry("turns", turns.turns()),
+        Map.entry("atOnce", turns.atOnce()),
+        Map.entry("shopClamps", piece.description().shop().clamps()),
+        Map.entry(
+            "clamps",
+            settings.entrySet().stream()
+                .map(each -> data(each.getKey(), each.getValue(), level))
+                .toList()),
+        Map.entry("jawsUnder", hasJawsUnder(step)),
+        Map.entry("clampsBare", !found.bare().isEmpty()),
+        Map.entry("cauled", phrases.parts(cauled(step, found))),
+        Map.entry("strips", phrases.parts(strips(step, found))),
+        Map.entry("panelsPressed", panelsPressed(step, found)));
+  }
+
+  /** What is too thin to be pressed but where another part stands behind it, and these parts. */
+  private List<Map<String, Object>> panelsPressed(Step step, Clamping.Found found) {
+    Map<String, List<String>> carriers = new LinkedHashMap<>();
+    found.through().stream()
+        .filter(each -> !step.newParts().contains(each.under()))
+        .filter(each -> isThin(piece.part(each.under()), each.axis()))
+        .forEach(
+            each ->
+                carriers
+                    .computeIfAbsent(each.under(), panel -> new ArrayList<>())
+                    .add(each.carrier()));
+    return carriers.entrySet().stream()
+        .<Map<String, Object>>map(
+            each ->
+                Map.of(
+                    "panel", phrases.parts(List.of(each.getKey())),
+                    "carriers", phrases.parts(each.getValue().stream().distinct().toList())))
+        .toList();
   }
 
   /** The parts that come and are too thin to spread the pressure from clamp to clamp. */
@@ -70,8 +86,11 @@ record ClampData(Piece piece, PartPhrases phrases) {
   }
 
   private static boolean isStrip(Part part, Axis pressed) {
-    return part.bounds().size(pressed).isShorterThan(STIFF)
-        && part.finishedLength().isLongerThan(LONG_STRIP);
+    return isThin(part, pressed) && part.finishedLength().isLongerThan(LONG_STRIP);
+  }
+
+  private static boolean isThin(Part part, Axis pressed) {
+    return part.bounds().size(pressed).isShorterThan(STIFF);
   }
 
   /** The parts that come and that a caul presses. */

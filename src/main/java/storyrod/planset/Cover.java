@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import storyrod.build.Instruments;
 import storyrod.build.Schedule;
 import storyrod.description.About;
 import storyrod.geometry.Axis;
@@ -106,11 +107,15 @@ public record Cover(
     Texts texts = print.texts();
     String joints =
         Preview.skills(set.piece().joints(), texts).stream().collect(Collectors.joining(", "));
-    String machines =
+    List<String> tools =
         set.build().steps().stream()
             .flatMap(step -> step.tools().stream())
             .distinct()
             .filter(MACHINES::contains)
+            .toList();
+    String machines =
+        tools.stream()
+            .filter(tool -> !isDoneByAnother(tool, tools))
             .map(tool -> texts.say("tool." + tool))
             .collect(Collectors.joining("; "));
     return Stream.of(
@@ -118,6 +123,12 @@ public record Cover(
             new Figure(texts.say("cover.machines"), Texts.capital(machines)))
         .filter(fact -> !fact.value().isEmpty() && !print.edition().is(Edition.PREVIEW))
         .toList();
+  }
+
+  /** Whether it stands for several of which one is among the tools anyway. */
+  private static boolean isDoneByAnother(String tool, List<String> tools) {
+    return new Instruments()
+        .anyOf(tool).stream().anyMatch(any -> !any.equals(tool) && tools.contains(any));
   }
 
   private static String size(Piece piece, Texts texts) {

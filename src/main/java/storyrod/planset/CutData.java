@@ -34,6 +34,9 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
   /** What a saw takes off in one pass at most (from memory). */
   private static final Length DEEPEST_PASS = Length.inches(1).dividedBy(2, RoundingMode.HALF_EVEN);
 
+  /** Wider than this, no usual bit bores wood (common practice). */
+  private static final Length WIDEST_BIT = Length.inches(2);
+
   /** Narrower than this, no hand goes in (common practice). */
   private static final Length FINGERS = Length.inches(1);
 
@@ -63,6 +66,7 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put(
         "sunk", cut instanceof Cut.Holes holes ? bits.formatWithUnit(holes.countersink()) : "");
     data.put("inPasses", isDeep(kind));
+    data.put("holeBits", holeBits(step, format.forBits()));
     data.put("forHand", step.operations().stream().anyMatch(CutData::isForHand));
     data.put(
         "slope", cut instanceof Dovetails dovetails ? words().figures(dovetails.slopeWord()) : "");
@@ -154,6 +158,21 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
 
   private static boolean meets(Cut.Roundover cut, Face end) {
     return cut.edges().stream().anyMatch(edge -> edge.one() == end || edge.other() == end);
+  }
+
+  /** The bits that bore the roundings of openings. */
+  private static List<String> holeBits(Step step, LengthFormat format) {
+    return step.operations().stream()
+        .flatMap(each -> Cut.only(Cut.Shaped.class, each.cuts()).stream())
+        .filter(Cut.Shaped::inside)
+        .map(Cut.Shaped::contour)
+        .flatMap(contour -> contour.arcs().stream().map(contour::flat))
+        .map(arc -> Length.nearest(2 * arc.radius()))
+        .filter(bit -> !bit.isLongerThan(WIDEST_BIT))
+        .distinct()
+        .sorted()
+        .map(format::formatWithUnit)
+        .toList();
   }
 
   /** Whether an opening takes the fingers of a hand. */

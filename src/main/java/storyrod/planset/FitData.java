@@ -1,7 +1,6 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +39,7 @@ final class FitData {
   private final Lying lying;
   private final HardwareData hardware;
   private final Nesting nesting;
+  private final ButtedJoints butts;
   private final Map<String, String> levels;
   private final Map<String, String> drawers;
 
@@ -49,6 +49,7 @@ final class FitData {
     this.phrases = phrases;
     this.hardware = new HardwareData(piece, phrases);
     this.nesting = Nesting.of(piece);
+    this.butts = new ButtedJoints(piece);
     this.levels = Levels.byUnit(piece);
     this.drawers = Fronts.drawers(piece);
   }
@@ -250,25 +251,12 @@ final class FitData {
 
   /** The word for the cut that takes in a joint's first part, if there is one. */
   private Optional<String> takenIn(Joint joint) {
-    return takingIn(joint).map(Cut::term).findFirst();
-  }
-
-  /** The cuts that take in a joint's first part, those of the joint itself first. */
-  private Stream<Cut> takingIn(Joint joint) {
-    return piece.part(joint.second()).cuts().stream()
-        .filter(Cut::takesIn)
-        .filter(cut -> cut.isFor(joint.first()))
-        .sorted(Comparator.comparing(cut -> !cut.at().equals(joint.at())));
+    return butts.takingIn(joint).map(Cut::term).findFirst();
   }
 
   /** Glued joints in which neither part is let into the other. */
   private Stream<Joint> plain(Moving moving) {
-    return moving.glued().stream()
-        .filter(joint -> takenIn(joint).isEmpty() && !isLetIn(joint.second(), joint.first()));
-  }
-
-  private boolean isLetIn(String part, String other) {
-    return piece.part(other).cuts().stream().anyMatch(cut -> cut.takesIn() && cut.isFor(part));
+    return moving.glued().stream().filter(butts::have);
   }
 
   /** The parts that meet in such joints; alike ones once. */
@@ -288,7 +276,7 @@ final class FitData {
   /** Whether a groove, in which a panel may have to move, takes in the haunch of a tenon. */
   private boolean isHaunchedInGroove(Joint joint) {
     return takenIn(joint).filter("mortise"::equals).isPresent()
-        && takingIn(joint).anyMatch(TrenchRole.GROOVE::isOf);
+        && butts.takingIn(joint).anyMatch(TrenchRole.GROOVE::isOf);
   }
 
   /** Whether all that comes in meets several parts with one and the same face. */

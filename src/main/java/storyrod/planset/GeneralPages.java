@@ -79,7 +79,7 @@ public record GeneralPages(List<Entry> entries, List<List<Entry>> pages) {
       return texts.say("general.lead." + name) + without;
     }
     if (units.size() == 1) {
-      return texts.say("general.lead.unit");
+      return texts.say("general.lead.unit") + new Stack(piece).told(units.getFirst(), texts);
     }
     List<String> same = new ArrayList<>();
     List<String> mirrored = new ArrayList<>();

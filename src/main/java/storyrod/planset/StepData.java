@@ -110,8 +110,8 @@ final class StepData {
         data.putAll(new KeptData(piece, phrases).of(step));
         yield glued(data, step);
       }
-      case CUT, TRIM -> new CutData(piece, phrases, templates).of(step);
-      case DRILL -> withSlides(new CutData(piece, phrases, templates).of(step), step);
+      case CUT, TRIM -> cut(step);
+      case DRILL -> withSlides(cut(step), step);
       case FIT -> fitted(step);
       case SAND -> sanded(step);
       case DRY_FIT -> trials.dry(step);
@@ -120,6 +120,12 @@ final class StepData {
       case FINISH -> finished(step);
       case TEST -> Map.of("sheeted", piece.parts().stream().anyMatch(Traits::isSheet));
     };
+  }
+
+  private Map<String, Object> cut(Step step) {
+    Map<String, Object> data = new LinkedHashMap<>(new CutData(piece, phrases, templates).of(step));
+    data.putAll(new EasedEnds(piece, phrases, steps).of(step));
+    return data;
   }
 
   private Map<String, Object> withSlides(Map<String, Object> data, Step step) {

@@ -29,14 +29,16 @@ record StockData(Piece piece, PartPhrases phrases) {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("thickness", thick);
     data.put("stock", stock);
-    List<String> shared = shared(names).stream().flatMap(blank -> blank.names().stream()).toList();
+    List<GluedPanel> together = shared(names);
+    List<String> shared = together.stream().flatMap(blank -> blank.names().stream()).toList();
     List<String> tooShort = names.stream().filter(this::isShort).toList();
     data.put("short", phrases.marks(tooShort));
     data.put("shortTogether", phrases.marks(shared));
     data.put(
         "shortAlone",
         phrases.marks(tooShort.stream().filter(name -> !shared.contains(name)).toList()));
-    data.put("longBlanks", longBlanks(names));
+    data.put("longBlanks", longBlanks(together));
+    data.put("blanks", names.size() - shared.size() + together.size());
     data.put("staved", phrases.parts(names).stream().flatMap(this::staved).toList());
     data.put("layered", phrases.parts(names).stream().flatMap(this::layered).toList());
     data.put("alternated", phrases.parts(names.stream().filter(n -> isLaid(n, false)).toList()));
@@ -105,8 +107,8 @@ record StockData(Piece piece, PartPhrases phrases) {
   }
 
   /** Parts that stay end to end in one blank, with its length in the rough. */
-  private List<Map<String, Object>> longBlanks(List<String> names) {
-    return shared(names).stream()
+  private List<Map<String, Object>> longBlanks(List<GluedPanel> together) {
+    return together.stream()
         .<Map<String, Object>>map(
             blank ->
                 Map.of("marks", phrases.marks(blank.names()), "length", format(blank.length())))

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Guides;
+import storyrod.build.Instruments;
 import storyrod.build.SettingTools;
 import storyrod.piece.Mark;
 import storyrod.planset.StepText.SettingText;
@@ -45,6 +46,7 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
   private static final double NAMED_STEPS_SHARE = 0.21;
   private static final double BELOW_COLUMNS_MM = 1;
   private static final int ABREAST = 2;
+  private static final Instruments INSTRUMENTS = new Instruments();
 
   public ToolPages {
     set = List.copyOf(set);
@@ -154,11 +156,17 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
 
   private static List<Tool> tools(PlanSet set, StepPages pages, Texts texts) {
     Map<String, String> sizes = new ToolSizes(set, pages.all(), texts).byTool();
-    Map<ToolText, List<Integer>> steps = new LinkedHashMap<>();
+    List<ToolText> named =
+        pages.all().stream().flatMap(step -> step.text().toolTexts().stream()).distinct().toList();
+    Map<ToolText, Set<Integer>> steps = new LinkedHashMap<>();
     for (StepEntry step : pages.all()) {
       step.text()
           .toolTexts()
-          .forEach(tool -> steps.computeIfAbsent(tool, t -> new ArrayList<>()).add(step.number()));
+          .forEach(
+              tool ->
+                  steps
+                      .computeIfAbsent(atHand(tool, named), t -> new TreeSet<>())
+                      .add(step.number()));
     }
     return steps.entrySet().stream()
         .map(each -> tool(each.getKey(), sizes, each.getValue()))
@@ -166,7 +174,16 @@ public record ToolPages(List<TableFlow.Part<Row>> set, List<TableFlow.Part<List<
         .toList();
   }
 
-  private static Tool tool(ToolText tool, Map<String, String> sizes, List<Integer> steps) {
+  /** Of several that do the same work the first, if it is named for other work too. */
+  private static ToolText atHand(ToolText tool, List<ToolText> named) {
+    List<String> any = INSTRUMENTS.anyOf(tool.key());
+    return named.stream()
+        .filter(other -> any.size() > 1 && other.key().equals(any.getFirst()))
+        .findFirst()
+        .orElse(tool);
+  }
+
+  private static Tool tool(ToolText tool, Map<String, String> sizes, Set<Integer> steps) {
     String size = sizes.getOrDefault(tool.key(), "");
     return new Tool(Texts.capital(tool.words()), size, StepRuns.of(steps));
   }

@@ -68,6 +68,8 @@ final class TrialData {
         "whole", whole(step),
         "leaning", leaning,
         "letInDry", inserts(step),
+        "buttedDry", phrases.marks(butted(step)),
+        "onlyButted", closedLater(step).allMatch(this::isLoose),
         "lids", phrases.parts(new TriedLids(piece, steps).in(step)));
   }
 
@@ -77,11 +79,9 @@ final class TrialData {
    */
   private List<Map<String, Object>> inserts(Step step) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    step.operations().stream()
-        .flatMap(trial -> closedLater(step, trial))
-        .distinct()
+    closedLater(step)
         .flatMap(joint -> joint.fasteners().stream())
-        .filter(each -> INSERTS.contains(Words.hyphenated(piece.kind(each.item()))))
+        .filter(this::isInsert)
         .forEach(
             each ->
                 counts.merge(
@@ -89,6 +89,29 @@ final class TrialData {
     return counts.entrySet().stream()
         .<Map<String, Object>>map(each -> Map.of("kind", each.getKey(), "count", each.getValue()))
         .toList();
+  }
+
+  /** What meets another part with a plain face, on which nothing holds it before glue or screws. */
+  private List<String> butted(Step step) {
+    return closedLater(step)
+        .filter(this::isLoose)
+        .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+        .distinct()
+        .toList();
+  }
+
+  private boolean isLoose(Joint joint) {
+    return joint.holding()
+        && new ButtedJoints(piece).have(joint)
+        && joint.fasteners().stream().noneMatch(this::isInsert);
+  }
+
+  private boolean isInsert(Joint.ItemCount fastener) {
+    return INSERTS.contains(Words.hyphenated(piece.kind(fastener.item())));
+  }
+
+  private Stream<Joint> closedLater(Step step) {
+    return step.operations().stream().flatMap(trial -> closedLater(step, trial)).distinct();
   }
 
   private Stream<Joint> closedLater(Step step, Operation trial) {

@@ -35,7 +35,7 @@ class ClampingTest {
   void oneSetOfClampsPressesBothEndsOfAShelfFromSideToSide() {
     Clamps two = new Clamps(Axis.X, "left", "right", 2, Length.mm(636));
     assertEquals(
-        List.of(new Clamping.Found(List.of(two), List.of(), List.of())),
+        List.of(new Clamping.Found(List.of(two), List.of(), List.of(), List.of())),
         found(shelf(300)),
         "a foot apart");
     assertEquals(1, found(shelf(100)).getFirst().clamps().getFirst().count());

@@ -87,6 +87,36 @@ class InsidesTest {
     assertEquals(List.of(), ofBottom(Pieces.of(board)));
   }
 
+  /** Between two legs and below a seat: a stretcher is narrower than what sands it. */
+  private static Piece stool(int width, int below) {
+    return Pieces.of(
+        """
+        parts:
+          left: {stock: ply18, x: 0 to 18, y: 0 to 260, z: 0 to 300, grain: z}
+          right: {stock: ply18, x: 382 to 400, y: 0 to 260, z: 0 to 300, grain: z}
+          seat: {stock: ply18, x: 0 to 400, y: 0 to 260, z: 300 to 318, grain: x}
+          stretcher: {stock: ply18, x: 18 to 382, y: 120 to 138, z: 300 - %2$d - %1$d to 300 - %2$d, grain: x}
+        joints:
+          - butt: {end: left.top, to: seat, glue: yes}
+          - butt: {end: right.top, to: seat, glue: yes}
+          - dado: {end: stretcher.left, into: left, depth: 6, glue: yes}
+          - dado: {end: stretcher.right, into: right, depth: 6, glue: yes}
+        """
+            .formatted(width, below));
+  }
+
+  @Test
+  void aNarrowBoardWithAWallWithinThePadOfASanderIsAnInside() {
+    List<Face> both = List.of(Face.FRONT, Face.BACK);
+    assertEquals(both, ofStretcher(stool(75, 80)));
+    assertEquals(List.of(), ofStretcher(stool(75, 130)));
+    assertEquals(List.of(), ofStretcher(stool(130, 80)));
+  }
+
+  private static List<Face> ofStretcher(Piece piece) {
+    return new Insides(piece).faces(piece.part("stretcher"));
+  }
+
   @Test
   void anInsideIsSandedBeforeItIsBuiltIn() {
     List<Step> steps = Planner.plan(box(120, 10, BACK), new Diagnostics()).orElseThrow().steps();

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.build.BuildPlan.Setting;
 import storyrod.build.BuildPlan.Step;
+import storyrod.build.Verb;
 import storyrod.drawing.AllProjects.Sample;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Element;
@@ -250,6 +251,18 @@ class CutPictureTest {
         pictures(AllProjects.named("sideboard"))
             .flatMap(each -> captions(each).stream())
             .anyMatch("1 + 1 mirrored, show face down"::equals));
+  }
+
+  /** The round-over of a top runs on over its breadboard ends, which are on by then. */
+  @Test
+  void whatIsShapedTogetherIsSaidToBeDrawnApart() {
+    PlanSet table = AllProjects.named("dining-table");
+    List<Boolean> apart =
+        pictures(table)
+            .filter(each -> captions(each).contains("drawn apart, worked together"))
+            .map(each -> step(table, each).verb() == Verb.TRIM)
+            .toList();
+    assertEquals(List.of(true), apart);
   }
 
   /** Tails are set out on the outside face, so that one lies up. */

@@ -7,18 +7,21 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import storyrod.piece.Piece;
 
 /** What the steps of whole projects ask for can be done as the work lies on the bench. */
 class AtTheBenchTest {
   private static List<StepText> stool;
   private static List<StepText> table;
   private static List<StepText> bookcase;
+  private static List<StepText> bench;
 
   @BeforeAll
   static void write() throws IOException {
     stool = StepWordsTest.steps("step-stool");
     table = StepWordsTest.steps("dining-table");
     bookcase = StepWordsTest.steps("bookcase");
+    bench = StepWordsTest.steps("window-bench");
   }
 
   private static StepText step(List<StepText> steps, String title) {
@@ -50,6 +53,55 @@ class AtTheBenchTest {
         List.of("glue and brush", "drill", "pilot bit", "depth stop", "driver bit"), legs.tools());
     assertEquals("", legs.waiting());
     assertTrue(legs.sentences().stream().noneMatch(each -> each.contains("lamp")), legs::toString);
+  }
+
+  /** Plain faces that are screwed or glued later fall apart when they are tried. */
+  @Test
+  void whatMeetsWithPlainFacesIsHeldWhenItIsTriedDry() {
+    StepText whole = step(stool, "Put the piece together dry");
+    assertSays(whole, "Close every joint by hand");
+    assertSays(whole, "B × 2 and C meet with plain faces");
+    assertSays(whole, "a clamp, between cauls cut to the slope, or with a strap round them");
+    assertEquals(List.of("mallet", "bar clamps"), whole.tools());
+    StepText frame = step(bench, "Put the face frame together dry");
+    assertSays(frame, "Draw every joint together with a clamp across it");
+    assertEquals(List.of("mallet", "bar clamps"), frame.tools());
+  }
+
+  /** Between the legs and below the step, no sander turns on so narrow a board. */
+  @Test
+  void stretcherIsSandedBeforeItIsBuiltIn() {
+    assertSays(step(stool, "Sand the inside faces"), "Sand both faces of C,");
+    assertTrue(
+        step(stool, "Finish the piece").sentences().stream()
+            .noneMatch(each -> each.contains("no step before sanded")));
+  }
+
+  /** A back of 1/4 in is nothing to press on between two partitions. */
+  @Test
+  void clampsBearWhereSomethingStandsBehindAThinPanel() {
+    assertSays(
+        step(bench, "Glue the face frame in place"),
+        "Set those jaws on the back panel (E), with a caul under each, right behind the two"
+            + " partitions (C)");
+  }
+
+  /** The frame alone weighs some 20 lb; with its top on a table is a load for two. */
+  @Test
+  void onlyWhatIsHeavyAsItStandsByThenIsTurnedByTwo() throws IOException {
+    assertTrue(
+        step(table, "Mount the glides").cautions().stream().noneMatch(AtTheBenchTest::asksForTwo));
+    Piece heavy =
+        StepWordsTest.piece(
+            "dining-table",
+            text -> text.replace("thickness: 2 1/4,", "thickness: 2 1/4, density: 2500,"));
+    assertTrue(
+        step(StepWordsTest.steps(heavy), "Mount the glides").cautions().stream()
+            .anyMatch(AtTheBenchTest::asksForTwo));
+  }
+
+  private static boolean asksForTwo(String caution) {
+    return caution.contains("more than one person should turn");
   }
 
   @Test

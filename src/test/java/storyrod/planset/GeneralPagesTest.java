@@ -33,6 +33,30 @@ class GeneralPagesTest {
     assertFalse(bare.contains("without"), bare);
   }
 
+  private static String lead(String project, String title) {
+    PlanSet set = AllProjects.named(project);
+    LengthFormat format = set.piece().description().format();
+    Texts texts = new Texts(format, Words.ENGLISH);
+    return GeneralPages.of(set, texts, Paper.usualFor(format.unit())).entries().stream()
+        .filter(entry -> entry.title().equals(title))
+        .map(GeneralPages.Entry::lead)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Drawers above each other differ in height, and no number tells from which end it counts. */
+  @Test
+  void drawersAboveEachOtherAreToldByTheirPlaces() {
+    String lowest = lead("sideboard", "Drawer 1");
+    assertTrue(lowest.endsWith(" Of 2 above each other it is the lowest."), lowest);
+    String upper = lead("sideboard", "Drawer 2");
+    assertTrue(upper.endsWith(" Of 2 above each other it is the uppermost."), upper);
+    String middle = lead("nightstand", "Drawer 2");
+    assertTrue(middle.endsWith(" Of 3 above each other it is number 2 from below."), middle);
+    String door = lead("sideboard", "Left door");
+    assertFalse(door.contains("above"), door);
+  }
+
   @TestFactory
   List<DynamicTest> noPageIsHalfEmpty() {
     return AllProjects.each(

@@ -44,6 +44,26 @@ class PlainlyToldTest {
     assertTrue(step.sentences().stream().noneMatch(each -> each.contains(words)), step::toString);
   }
 
+  /** Of a single board nothing is done to each or all of them. */
+  @Test
+  void whatIsDoneToOnePartIsToldOfOne() throws IOException {
+    List<StepText> stool = StepWordsTest.steps("step-stool");
+    StepText milled = step(stool, "Mill the white ash");
+    says(milled, "Flatten one face of the blank on the jointer.");
+    says(milled, "Plane it to 3/4 in.");
+    keepsSilent(milled, "each");
+    says(step(stool, "Cut the part of 3/4 in white ash"), "Rip the blank to width");
+    keepsSilent(step(stool, "Cut the part of 3/4 in white ash"), "equal parts");
+    says(step(stool, "Mark face and edge of the stretcher"), "Turn its better face");
+    says(step(stool, "Mitre the ends of the stretcher"), "at the corner and the part, measured");
+  }
+
+  /** A bit is looked for by its own size. */
+  @Test
+  void bitThatBoresARoundingIsNamed() throws IOException {
+    says(step(StepWordsTest.steps("step-stool"), "Cut the slot"), "with the 1 1/4 in bit.");
+  }
+
   /** A groove in the edge of a stretcher that lies flat is set out from the stretcher's face. */
   @Test
   void faceFromWhichJointsAreSetOutIsNoEdge() {

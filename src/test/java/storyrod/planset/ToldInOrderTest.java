@@ -113,6 +113,31 @@ class ToldInOrderTest {
     assertTrue(number(table, "Cut the tongues on the slab") < number(table, "Cut the peg slots"));
   }
 
+  /** What is measured from an end has to find that end. */
+  @Test
+  void tonguesLoseTheirShavingWhenNothingMoreIsMeasuredFromTheirEnds() {
+    StepText tongues = step(table, "Cut the tongues on the slab");
+    assertTrue(says(tongues, "Leave the ends of the tongues of the slab (D) as they are"));
+    assertFalse(says(tongues, "shaving"), tongues::toString);
+    StepText slots = step(table, "Cut the peg slots in the slab");
+    assertTrue(says(slots, "from the left end"), slots::toString);
+    assertFalse(says(slots, "shaving"), slots::toString);
+    StepText last = step(table, "Drill the peg holes in the slab");
+    String sentence = last.sentences().getLast();
+    assertTrue(
+        sentence.contains("plane a shaving off the end of each tongue of the slab (D)"), sentence);
+    assertTrue(last.tools().contains("shoulder plane"), last::toString);
+  }
+
+  /** Without pegs nothing is measured from there later. */
+  @Test
+  void tonguesWithoutPegsLoseTheirShavingAtOnce() throws IOException {
+    List<StepText> door = StepWordsTest.steps("../src/test/resources/projects/panel-door");
+    StepText tongues = step(door, "Cut the tongues");
+    assertTrue(says(tongues, "Plane a shaving off the end of each tongue,"), tongues::toString);
+    assertFalse(says(tongues, "Leave the ends"), tongues::toString);
+  }
+
   @Test
   void whatHasNoBackIsTurnedUpsideDown() {
     assertTrue(says(step(table, "Mount the glides"), "upside down"));
