@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import storyrod.description.HardwareEntry;
 import storyrod.description.ItemEntry;
 import storyrod.geometry.Axis;
 import storyrod.geometry.Box;
 import storyrod.geometry.Point;
-import storyrod.geometry.Range;
+import storyrod.geometry.Ring;
+import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Part;
@@ -22,6 +24,9 @@ record PinItems(Piece piece, HardwareShapes shapes) {
 
   /** How far a pin reaches into its hole, and out of it (from memory). */
   private static final Length HALF = Length.mm(8);
+
+  /** How high the collar that stops a pin stands, and how far out all round (from memory). */
+  private static final double COLLAR_MM = 0.75;
 
   /** No shelf ends further from the wall. */
   private static final Length BESIDE = Length.mm(6);
@@ -80,7 +85,7 @@ record PinItems(Piece piece, HardwareShapes shapes) {
   }
 
   private PlacedItem placed(HardwareEntry entry, ItemEntry item, Place place) {
-    var out = place.row().from().normal();
+    Vector3D out = place.row().from().normal();
     Length deep = HALF.min(place.row().depth());
     return new PlacedItem(
         item.name(),
@@ -88,6 +93,19 @@ record PinItems(Piece piece, HardwareShapes shapes) {
         place.wall().name(),
         place.at().toMm(),
         out,
-        shapes.rod(out, new Range(deep.negated(), HALF), item.diameter().orElse(DIAMETER)));
+        pin(out, deep.toMm(), item.diameter().orElse(DIAMETER).toMm() / 2));
+  }
+
+  private Solid pin(Vector3D out, double deepMm, double radiusMm) {
+    double collar = radiusMm + COLLAR_MM;
+    return shapes.turned(
+        out,
+        List.of(
+            new Ring(-deepMm, radiusMm),
+            new Ring(0, radiusMm),
+            new Ring(0, collar),
+            new Ring(COLLAR_MM, collar),
+            new Ring(COLLAR_MM, radiusMm),
+            new Ring(HALF.toMm(), radiusMm)));
   }
 }

@@ -145,7 +145,7 @@ record CutPart(
     return Stream.of(left, waste)
         .flatMap(each -> each.regions().stream())
         .max(java.util.Comparator.comparingDouble(Seen.Region::areaMm2))
-        .map(region -> new FreeSpot(region, holes()).on(fit))
+        .map(region -> new FreeSpot(region, holes()).offRows(fit))
         .map(fit::on);
   }
 

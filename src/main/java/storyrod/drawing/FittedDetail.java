@@ -9,12 +9,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import storyrod.build.PlacedItem;
 import storyrod.drawing.Drawing.Area;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
 import storyrod.measure.Unit;
+import storyrod.piece.Cut;
 import storyrod.piece.Part;
 
 /**
@@ -44,9 +46,15 @@ record FittedDetail(List<Part> parts, List<Fitting> fittings, List<Seen> seen, B
   /** The group that an item belongs to, as a picture shows it, enlarged. */
   static FittedDetail of(Picture picture, List<Fitting> group, View view) {
     SeatBox seat = SeatBox.of(picture, group.getFirst());
-    List<Fitting> out = group.stream().map(each -> drawnOut(each, group.getFirst())).toList();
+    Fitting first = group.getFirst();
+    PlacedItem item = first.hardware().placed();
+    boolean isPin = isPin(item, seat.host());
+    double firstMm = outMm(item, isPin);
+    List<Fitting> out = group.stream().map(each -> drawnOut(each, first, firstMm)).toList();
     Look look = Look.enough(Around.choices(picture, seat), out, view);
-    return new FittedDetail(look.around.parts, out, look.seen, window(seat, look.hardware(), view));
+    SeatBox shown = isPin ? seat.onFace(item) : seat;
+    return new FittedDetail(
+        look.around.parts, out, look.seen, window(shown, look.hardware(), view));
   }
 
   /**
@@ -118,12 +126,25 @@ record FittedDetail(List<Part> parts, List<Fitting> fittings, List<Seen> seen, B
     }
   }
 
-  /** A pin or a screw out of its hole, what is laid on in its place. */
-  private static Fitting drawnOut(Fitting fitting, Fitting first) {
-    double deep = fitting.hardware().placed().deepMm();
-    boolean isLaidOn = fitting == first && deep <= first.hardware().placed().highMm();
-    double out = isLaidOn ? 0 : deep + OUT_MM + (fitting == first ? 0 : high(first));
-    return new Fitting(fitting.hardware(), fitting.hardware().placed().at(), out);
+  /** Whether it stands out of a hole that its part has for it. */
+  private static boolean isPin(PlacedItem item, Part host) {
+    return item.deepMm() > 0
+        && item.deepMm() <= item.highMm()
+        && host.cuts(Cut.Holes.class).stream().anyMatch(row -> row.isFor(item.item()));
+  }
+
+  /** A pin so far out that its hole is seen, a screw alone out of its own, else in its place. */
+  private static double outMm(PlacedItem item, boolean isPin) {
+    double deep = item.deepMm();
+    double alone = deep <= item.highMm() ? 0 : deep + OUT_MM;
+    return isPin ? deep + 2 * OUT_MM : alone;
+  }
+
+  /** What goes in with an item out of it. */
+  private static Fitting drawnOut(Fitting fitting, Fitting first, double firstMm) {
+    double own = fitting.hardware().placed().deepMm() + OUT_MM + high(first);
+    return new Fitting(
+        fitting.hardware(), fitting.hardware().placed().at(), fitting == first ? firstMm : own);
   }
 
   private static double high(Fitting fitting) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import storyrod.drawing.Balloons.Tip;
 import storyrod.drawing.Drawing.At;
 import storyrod.drawing.Seen.Stroke;
@@ -19,29 +20,71 @@ record HardwareTips(Fit fit, Picture picture) {
   /** The share of the best seen that counts as seen as well: alike items differ by roundings. */
   private static final double AS_WELL = 0.95;
 
+  /** Two tips of one kind that are nearer, in mm, seem to end on one item. */
+  private static final double APART_MM = 4;
+
+  /** What stands for one balloon, and where its leader ends; empty where nothing is seen of it. */
+  private record Place(List<Fitting> same, Optional<Tip> tip) {
+    boolean isNear(Place other) {
+      return isOfKind(other)
+          && tip.isPresent()
+          && other.tip.filter(at -> at.at().distance(tip.get().at()) < APART_MM).isPresent();
+    }
+
+    private boolean isOfKind(Place other) {
+      return kind(same.getFirst().hardware()).equals(kind(other.same.getFirst().hardware()));
+    }
+  }
+
+  private static List<String> kind(Hardware each) {
+    return List.of(each.placed().item());
+  }
+
   /**
-   * One tip for what of one kind goes into one part, with its count; one for each kind if those
-   * would be more than there is room for, or one would be hidden. Of what nothing is seen there is
-   * none.
+   * One tip for what of one kind goes into one part, with its count, or into several whose tips
+   * would seem to end on one item; one for each kind if those would be more than there is room for,
+   * or one would be hidden. Of what nothing is seen there is none.
    */
   List<Tip> upTo(int most) {
-    List<Tip> byPlace = tips(Hardware::atPlace);
-    boolean isComplete = places(Hardware::atPlace).size() == byPlace.size();
-    return isComplete && byPlace.size() <= most
-        ? byPlace
-        : tips(each -> List.of(each.placed().item()));
+    List<Place> places = apart(places(Hardware::atPlace));
+    boolean isComplete = places.stream().allMatch(place -> place.tip().isPresent());
+    return tips(isComplete && places.size() <= most ? places : places(HardwareTips::kind));
   }
 
-  private List<Tip> tips(Function<Hardware, List<String>> place) {
-    return places(place).stream().flatMap(same -> tip(same).stream()).toList();
+  private static List<Tip> tips(List<Place> places) {
+    return places.stream().flatMap(place -> place.tip().stream()).toList();
   }
 
-  private List<List<Fitting>> places(Function<Hardware, List<String>> place) {
+  private List<Place> apart(List<Place> places) {
+    List<Place> apart = new ArrayList<>();
+    for (Place each : places) {
+      Place joined = each;
+      Optional<Place> near = near(joined, apart);
+      while (near.isPresent()) {
+        apart.remove(near.get());
+        joined = joined(near.get(), joined);
+        near = near(joined, apart);
+      }
+      apart.add(joined);
+    }
+    return apart;
+  }
+
+  private static Optional<Place> near(Place place, List<Place> others) {
+    return others.stream().filter(place::isNear).findFirst();
+  }
+
+  private Place joined(Place one, Place other) {
+    List<Fitting> both = Stream.concat(one.same.stream(), other.same.stream()).toList();
+    return new Place(both, tip(both));
+  }
+
+  private List<Place> places(Function<Hardware, List<String>> place) {
     Map<List<String>, List<Fitting>> places = new LinkedHashMap<>();
     for (Fitting each : picture.fittings()) {
       places.computeIfAbsent(place.apply(each.hardware()), any -> new ArrayList<>()).add(each);
     }
-    return List.copyOf(places.values());
+    return places.values().stream().map(same -> new Place(same, tip(same))).toList();
   }
 
   private Optional<Tip> tip(List<Fitting> same) {

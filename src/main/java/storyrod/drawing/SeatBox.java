@@ -75,6 +75,13 @@ record SeatBox(Part host, Box box) {
     return box;
   }
 
+  /** The same no deeper or higher than the face where the item goes in. */
+  SeatBox onFace(PlacedItem item) {
+    Axis out = Face.nearest(item.out()).axis();
+    Length face = Askew.nearest(item.at()).on(out);
+    return new SeatBox(host, box.with(out, new Range(face, face)));
+  }
+
   /** Whether one item goes in where another sits. */
   static boolean holds(Fitting larger, Fitting each) {
     Point seat = Askew.nearest(each.hardware().placed().at());

@@ -19,11 +19,31 @@ record UnitName(String title, List<String> parts) {
     parts = List.copyOf(parts);
   }
 
-  /** Of things that stand side by side those that are sub-assemblies; of a single thing none. */
+  /**
+   * Of things that stand side by side those that are sub-assemblies; of a single thing none. Where
+   * two would bear one name, a part by itself bears its own, as a front beside its drawer.
+   */
   static List<UnitName> of(Piece piece, List<List<Part>> things) {
-    return things.size() < 2
-        ? List.of()
-        : things.stream().flatMap(thing -> of(piece, thing, Nesting.of(piece)).stream()).toList();
+    List<UnitName> names =
+        things.size() < 2
+            ? List.of()
+            : things.stream()
+                .flatMap(thing -> of(piece, thing, Nesting.of(piece)).stream())
+                .toList();
+    return names.stream().map(name -> name.isAmong(names) ? name.ofPart(piece) : name).toList();
+  }
+
+  private boolean isAmong(List<UnitName> names) {
+    return names.stream().anyMatch(other -> other != this && other.title.equals(title));
+  }
+
+  /** Whether a single part bears it. */
+  boolean isOfPart() {
+    return parts.size() == 1;
+  }
+
+  private UnitName ofPart(Piece piece) {
+    return !isOfPart() ? this : new UnitName(piece.part(parts.getFirst()).title(), parts);
   }
 
   private static Optional<UnitName> of(Piece piece, List<Part> thing, Nesting nesting) {

@@ -1,6 +1,7 @@
 package storyrod.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import storyrod.drawing.Drawing.Anchor;
 import storyrod.drawing.Drawing.At;
@@ -13,7 +14,11 @@ record UnitNames(List<UnitName> names, List<Seen> seen, Fit fit) {
   /** What a name takes below its unit. */
   static final double HIGH_MM = 4.6;
 
-  /** Those that neither a line nor another name is in the way of. */
+  private static final double APART_MM = 1.5;
+
+  /**
+   * Those that neither a line nor another name is in the way of; a part's gives way to a unit's.
+   */
   List<Text> clearOf(List<Element> drawn) {
     List<Paper.Stretch> lines =
         drawn.stream()
@@ -21,15 +26,19 @@ record UnitNames(List<UnitName> names, List<Seen> seen, Fit fit) {
             .flatMap(each -> Paper.stretches(each).stream())
             .toList();
     List<Text> clear = new ArrayList<>();
-    for (UnitName name : names) {
+    for (UnitName name : unitsFirst()) {
       Text text = below(name);
       PlacedText placed = PlacedText.of(text);
       if (lines.stream().noneMatch(placed::meets)
-          && clear.stream().map(PlacedText::of).noneMatch(placed::overlaps)) {
+          && clear.stream().map(PlacedText::of).noneMatch(placed.widened(APART_MM)::overlaps)) {
         clear.add(text);
       }
     }
     return clear;
+  }
+
+  private List<UnitName> unitsFirst() {
+    return names.stream().sorted(Comparator.comparing(UnitName::isOfPart)).toList();
   }
 
   private Text below(UnitName name) {

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -13,9 +15,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
+import storyrod.description.AssemblyEntry;
 import storyrod.drawing.AllProjects.Sample;
 import storyrod.drawing.Drawing.Balloon;
 import storyrod.drawing.Drawing.Group;
+import storyrod.drawing.Drawing.Text;
 
 /** What lies in the shop to be finished. */
 class FinishPictureTest {
@@ -55,6 +59,38 @@ class FinishPictureTest {
             .collect(Collectors.toCollection(TreeSet::new));
     wanted.removeAll(drawn);
     assertEquals(Set.of(), wanted);
+  }
+
+  /** A drawer and its front, fixed only later, are two things: their names differ. */
+  @TestFactory
+  List<DynamicTest> aTitleStandsBelowNoMoreThingsThanItHasSubAssemblies() {
+    return AllProjects.each(
+        sample -> {
+          Map<String, Long> titles =
+              counts(
+                  sample.set().piece().description().assemblies().values().stream()
+                      .map(AssemblyEntry::title));
+          for (Step step : finished(sample)) {
+            counts(names(picture(sample, step)).filter(titles::containsKey))
+                .forEach((title, count) -> assertTrue(count <= titles.get(title), title));
+          }
+        });
+  }
+
+  private static Map<String, Long> counts(Stream<String> names) {
+    return names.collect(Collectors.groupingBy(name -> name, TreeMap::new, Collectors.counting()));
+  }
+
+  @Test
+  void aFrontBesideItsDrawerBearsItsOwnName() {
+    Sample sample = new Sample("window-bench", AllProjects.named("window-bench"));
+    List<String> names = names(picture(sample, finished(sample).getFirst())).toList();
+    assertTrue(names.containsAll(List.of("Drawer", "Drawer front")), names::toString);
+  }
+
+  private static Stream<String> names(Drawing drawing) {
+    return drawing.elements().stream()
+        .flatMap(each -> each instanceof Text text ? Stream.of(text.text()) : Stream.empty());
   }
 
   /** Drawers and doors lie beside the case, each with a mark of its own. */

@@ -24,11 +24,36 @@ class HardwareLeadersTest {
                 .forEach(HardwareLeadersTest::assertOnTheirHardware));
   }
 
-  private static void assertOnTheirHardware(Drawing drawing) {
-    drawing.elements().stream()
+  /** Two that end in one place would send a reader to look for the other's items in vain. */
+  @TestFactory
+  List<DynamicTest> leadersOfOneMarkInAStepEndApart() {
+    return AllProjects.each(
+        project ->
+            project.set().drawings().steps().values().forEach(HardwareLeadersTest::assertApart));
+  }
+
+  private static void assertApart(Drawing drawing) {
+    List<Balloon> counted = counted(drawing).toList();
+    for (Balloon one : counted) {
+      counted.stream()
+          .filter(other -> other != one && other.mark().equals(one.mark()))
+          .forEach(
+              other ->
+                  assertTrue(
+                      one.tip().distance(other.tip()) > 3.9,
+                      () -> drawing.name() + " " + one + " " + other));
+    }
+  }
+
+  private static Stream<Balloon> counted(Drawing drawing) {
+    return drawing.elements().stream()
         .filter(Balloon.class::isInstance)
         .map(Balloon.class::cast)
-        .filter(each -> each.count() > 0)
+        .filter(each -> each.count() > 0);
+  }
+
+  private static void assertOnTheirHardware(Drawing drawing) {
+    counted(drawing)
         .forEach(
             each ->
                 assertTrue(

@@ -85,6 +85,30 @@ class InsetTest {
         picture.name());
   }
 
+  /** A pin that sits in its hole shows neither that hole nor how deep it goes in. */
+  @ParameterizedTest
+  @ValueSource(strings = {"window-bench", "sideboard"})
+  void aShelfPinIsShownOutOfItsHole(String project) {
+    Drawing picture = mounting(AllProjects.named(project), "shelf-pin");
+    Bounds frame = frames(picture).getLast();
+    List<Line> inside =
+        lines(picture)
+            .filter(line -> line.points().stream().allMatch(frame.widened(0.01)::contains))
+            .toList();
+    Bounds pin =
+        Bounds.around(
+            inside.stream()
+                .filter(line -> line.role() == Role.VISIBLE)
+                .flatMap(line -> line.points().stream())
+                .toList());
+    assertTrue(
+        inside.stream()
+            .filter(line -> line.role() == Role.THIN && line.points().size() > 8)
+            .map(line -> Bounds.around(line.points()))
+            .anyMatch(hole -> !hole.overlaps(pin) && hole.widened(hole.height()).overlaps(pin)),
+        "no hole beside " + pin);
+  }
+
   private static Stream<Line> lines(Drawing drawing) {
     return drawing.elements().stream().filter(Line.class::isInstance).map(Line.class::cast);
   }
