@@ -21,14 +21,31 @@ record HardwareTips(Fit fit, Picture picture) {
   private static final double AS_WELL = 0.95;
 
   /** Two tips of one kind that are nearer, in mm, seem to end on one item. */
-  private static final double APART_MM = 4;
+  private static final double APART_MM = 2.5;
 
-  /** What stands for one balloon, and where its leader ends; empty where nothing is seen of it. */
-  private record Place(List<Fitting> same, Optional<Tip> tip) {
+  /** The share of the best seen that may be pointed at where the best stands beside another's. */
+  private static final double STILL_SEEN = 0.5;
+
+  /** What stands for one balloon, and where its leader may end, the best first; none if hidden. */
+  private record Place(List<Fitting> same, List<Tip> tips) {
+    /** The same with the best tip that is apart from those of others; empty if none is. */
+    Optional<Place> clearOf(List<Place> others) {
+      return tips.isEmpty()
+          ? Optional.of(this)
+          : tips.stream()
+              .map(tip -> new Place(same, List.of(tip)))
+              .filter(place -> others.stream().noneMatch(place::isNear))
+              .findFirst();
+    }
+
     boolean isNear(Place other) {
       return isOfKind(other)
-          && tip.isPresent()
-          && other.tip.filter(at -> at.at().distance(tip.get().at()) < APART_MM).isPresent();
+          && tip().isPresent()
+          && other.tip().filter(at -> at.at().distance(tip().get().at()) < APART_MM).isPresent();
+    }
+
+    Optional<Tip> tip() {
+      return tips.stream().findFirst();
     }
 
     private boolean isOfKind(Place other) {
@@ -59,24 +76,20 @@ record HardwareTips(Fit fit, Picture picture) {
     List<Place> apart = new ArrayList<>();
     for (Place each : places) {
       Place joined = each;
-      Optional<Place> near = near(joined, apart);
-      while (near.isPresent()) {
-        apart.remove(near.get());
-        joined = joined(near.get(), joined);
-        near = near(joined, apart);
+      Optional<Place> clear = joined.clearOf(apart);
+      while (clear.isEmpty()) {
+        Place near = apart.stream().filter(joined::isNear).findFirst().orElseThrow();
+        apart.remove(near);
+        joined = joined(near, joined);
+        clear = joined.clearOf(apart);
       }
-      apart.add(joined);
+      apart.add(clear.get());
     }
     return apart;
   }
 
-  private static Optional<Place> near(Place place, List<Place> others) {
-    return others.stream().filter(place::isNear).findFirst();
-  }
-
   private Place joined(Place one, Place other) {
-    List<Fitting> both = Stream.concat(one.same.stream(), other.same.stream()).toList();
-    return new Place(both, tip(both));
+    return place(Stream.concat(one.same.stream(), other.same.stream()).toList());
   }
 
   private List<Place> places(Function<Hardware, List<String>> place) {
@@ -84,16 +97,22 @@ record HardwareTips(Fit fit, Picture picture) {
     for (Fitting each : picture.fittings()) {
       places.computeIfAbsent(place.apply(each.hardware()), any -> new ArrayList<>()).add(each);
     }
-    return places.values().stream().map(same -> new Place(same, tip(same))).toList();
+    return places.values().stream().map(this::place).toList();
   }
 
-  private Optional<Tip> tip(List<Fitting> same) {
+  private Place place(List<Fitting> same) {
     List<Hardware> bodies = same.stream().map(Fitting::hardware).toList();
     double most = same.stream().mapToDouble(each -> length(seen(each))).max().orElse(0);
-    return same.stream()
-        .filter(each -> !seen(each).isEmpty() && length(seen(each)) >= AS_WELL * most)
-        .max(Comparator.comparingDouble(each -> length(picture.seenWay(each))))
-        .map(best -> new Tip(bodies.getFirst().mark(), on(best), Hardware.count(bodies)));
+    Comparator<Fitting> best =
+        Comparator.comparing((Fitting each) -> length(seen(each)) < AS_WELL * most)
+            .thenComparing(each -> -length(picture.seenWay(each)));
+    return new Place(
+        same,
+        same.stream()
+            .filter(each -> !seen(each).isEmpty() && length(seen(each)) >= STILL_SEEN * most)
+            .sorted(best)
+            .map(each -> new Tip(bodies.getFirst().mark(), on(each), Hardware.count(bodies)))
+            .toList());
   }
 
   private List<Stroke> seen(Fitting fitting) {

@@ -40,7 +40,7 @@ class HardwareLeadersTest {
           .forEach(
               other ->
                   assertTrue(
-                      one.tip().distance(other.tip()) > 3.9,
+                      one.tip().distance(other.tip()) > 2.4,
                       () -> drawing.name() + " " + one + " " + other));
     }
   }
