@@ -158,6 +158,9 @@
   <#if open?size gt 0>
     <@say ((marks?size == 1 && total(marks) == 1)?then("Turn its better face so that it is seen", "Turn the better face of each so that it is seen")) + ", and put the face mark on it: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
+  <#list facingDrawn as d>
+    <@say "Put the face mark of " + lettersOf(d.marks) + " on the " + words["edge." + d.face] + " face, as the part drawing names it: they are alike, and are turned when they are put in place."/>
+  </#list>
   <#list facing?filter(f -> f.setOut) as f>
     <@say "Put the face mark of " + facingOf(f) + " on the " + words["edge." + f.way] + " face: joints are set out from it, and no face is seen from outside."/>
   </#list>
@@ -1370,15 +1373,15 @@
   <#if has("dry-fit-clamped")>
     <@say "Set the clamps to size and close every joint with them; where one stays open, pare it until it closes by hand."/>
   <#else>
-    <#if buttedDry?size gt 0 && onlyButted>
+    <#if buttedDry?size gt 0 && onlyButted && !leaning>
       <@say "Draw every joint together with a clamp across it, for plain faces hold by nothing else yet; where one stays open, trim the end until it closes."/>
     <#else>
       <@say "Close every joint by hand; where one stays open, pare it until it closes."/>
       <#if buttedDry?size gt 0>
-        <@say lettersOf(buttedDry) + " meet with plain faces, on which nothing holds them yet: press these together with a clamp" + leaning?then(", between cauls cut to the slope, or with a strap round them", " across the joint") + ", while you look at the others."/>
+        <@say lettersOf(buttedDry) + " meet with plain faces, on which nothing holds them yet: press these together " + leaning?then("by hand", "with a clamp across the joint,") + " while you look at the others."/>
       </#if>
     </#if>
-    <#if buttedDry?size gt 0>
+    <#if buttedDry?size gt 0 && !leaning>
       <@with "bar-clamps"/>
     </#if>
   </#if>

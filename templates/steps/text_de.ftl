@@ -149,6 +149,9 @@
   <#if open?size gt 0>
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
+  <#list facingDrawn as d>
+    <@say "Bei " + lettersOf(d.marks) + " das Flächenzeichen auf die Fläche " + words["edge." + d.face] + " setzen, wie die Teilzeichnung sie nennt: Sie sind gleich und werden erst an ihrem Platz gedreht."/>
+  </#list>
   <#list facing?filter(f -> f.setOut) as f>
     <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die Fläche " + words["edge." + f.way] + " setzen: Von ihr aus werden Verbindungen angerissen, und von außen sieht man keine Fläche."/>
   </#list>
@@ -1362,15 +1365,15 @@
   <#if has("dry-fit-clamped")>
     <@say "Zwingen auf Maß stellen und jede Verbindung damit schließen; wo eine offen bleibt, nachstechen, bis sie sich von Hand schließt."/>
   <#else>
-    <#if buttedDry?size gt 0 && onlyButted>
+    <#if buttedDry?size gt 0 && onlyButted && !leaning>
       <@say "Jede Verbindung mit einer Zwinge darüber zusammenziehen, denn ebene Flächen hält sonst noch nichts; wo eine offen bleibt, das Ende nacharbeiten, bis sie schließt."/>
     <#else>
       <@say "Jede Verbindung von Hand schließen; wo eine offen bleibt, nachstechen, bis sie schließt."/>
       <#if buttedDry?size gt 0>
-        <@say lettersOf(buttedDry) + " liegen mit ebenen Flächen aneinander, wo noch nichts sie hält: Sie mit einer Zwinge" + leaning?then(" zwischen Zulagen, die nach der Schräge gesägt sind, oder mit einem Spanngurt darum", " über der Verbindung") + " zusammendrücken, während man die anderen ansieht."/>
+        <@say lettersOf(buttedDry) + " liegen mit ebenen Flächen aneinander, wo noch nichts sie hält: Sie " + leaning?then("von Hand", "mit einer Zwinge über der Verbindung") + " zusammendrücken, während man die anderen ansieht."/>
       </#if>
     </#if>
-    <#if buttedDry?size gt 0>
+    <#if buttedDry?size gt 0 && !leaning>
       <@with "bar-clamps"/>
     </#if>
   </#if>

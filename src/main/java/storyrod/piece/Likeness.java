@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import storyrod.geometry.Face;
 import storyrod.measure.Length;
 
 /** How far two parts are from being the same to the maker, or mirror images of each other. */
@@ -19,6 +20,17 @@ public final class Likeness {
    */
   public static Optional<Length> of(Part one, Part two, boolean mirrored, Length limit) {
     return sizesAreLike(one, two, limit) ? ofCuts(one, two, mirrored, limit) : Optional.empty();
+  }
+
+  /**
+   * Whether two parts of one mark still are the same, or mirror images, with a mark on one face of
+   * each. Square legs of one mark are turned by a quarter in their places: then they are not.
+   */
+  public static boolean areMarkedAlike(Part one, Face onOne, Part two, Face onTwo) {
+    PartShape here = new PartShape(one, Optional.of(onOne));
+    PartShape there = new PartShape(two, Optional.of(onTwo));
+    boolean isMirrored = one.mirrored() != two.mirrored();
+    return here.key().equals(isMirrored ? there.mirrorKey() : there.key());
   }
 
   private static boolean sizesAreLike(Part one, Part two, Length limit) {

@@ -3,6 +3,7 @@ package storyrod.piece;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import storyrod.description.StockKind;
 import storyrod.geometry.Axis;
@@ -28,15 +29,22 @@ final class PartShape {
   private final Part part;
   private final List<Axis> axes;
   private final boolean isExact;
+  private final Optional<Face> marked;
 
   PartShape(Part part) {
-    this(part, List.of(part.length(), part.width(), part.thickness()), false);
+    this(part, Optional.empty());
   }
 
-  private PartShape(Part part, List<Axis> axes, boolean isExact) {
+  /** With a mark on a face, if there is one. */
+  PartShape(Part part, Optional<Face> marked) {
+    this(part, List.of(part.length(), part.width(), part.thickness()), false, marked);
+  }
+
+  private PartShape(Part part, List<Axis> axes, boolean isExact, Optional<Face> marked) {
     this.part = part;
     this.axes = axes;
     this.isExact = isExact;
+    this.marked = marked;
   }
 
   /** The key of the part as it is. */
@@ -59,7 +67,7 @@ final class PartShape {
       return key;
     }
     PartShape onItsSide =
-        new PartShape(part, List.of(axes.get(0), axes.get(2), axes.get(1)), isExact);
+        new PartShape(part, List.of(axes.get(0), axes.get(2), axes.get(1)), isExact, marked);
     String other = onItsSide.least(onItsSide.isOddFrame() != mirrored);
     return key.compareTo(other) < 0 ? key : other;
   }
@@ -78,7 +86,7 @@ final class PartShape {
 
   /** What is cut, line by line, to the tick, in each of the four ways in which it can lie. */
   List<List<String>> ways(boolean mirrored) {
-    PartShape exact = new PartShape(part, axes, true);
+    PartShape exact = new PartShape(part, axes, true, marked);
     return flips(isOddFrame() != mirrored).stream().map(exact::lines).toList();
   }
 
@@ -104,6 +112,7 @@ final class PartShape {
 
   private List<String> lines(boolean[] flips) {
     List<String> cuts = new ArrayList<>();
+    marked.ifPresent(face -> cuts.add("mark " + face(face, flips)));
     for (Cut cut : part.cuts()) {
       switch (cut) {
         case Cut.Shaped shaped -> cuts.add(shaped(shaped, flips));

@@ -16,6 +16,7 @@ import storyrod.build.ShowFaces;
 import storyrod.geometry.Face;
 import storyrod.geometry.Range;
 import storyrod.measure.Length;
+import storyrod.piece.Likeness;
 import storyrod.piece.Mark;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -40,7 +41,8 @@ record MarkingData(Piece piece, PartPhrases phrases, FaceMarks faces) {
   Map<String, Object> of(Step step) {
     List<String> names = step.targets();
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("facing", facing(names));
+    data.put("facing", facing(names.stream().filter(name -> !isTurned(name)).toList()));
+    data.put("facingDrawn", asDrawn(names.stream().filter(this::isTurned).toList()));
     data.put("handed", handed(names));
     data.put("laidOut", laidOut(names));
     data.put("fromFaceMark", fromFaceMark(names));
@@ -99,6 +101,37 @@ record MarkingData(Piece piece, PartPhrases phrases, FaceMarks faces) {
     Range second = other.bounds().on(face.axis());
     Length way = second.from().plus(second.to()).minus(first.from().plus(first.to()));
     return way.times(face.sign()).isPositive();
+  }
+
+  /** Whether parts of its mark stand turned, so that what is seen of one is not what is of all. */
+  private boolean isTurned(String name) {
+    Mark mark = piece.mark(piece.part(name).mark());
+    return seen(mark.shown())
+        .filter(
+            face ->
+                !mark.parts().stream()
+                    .map(piece::part)
+                    .allMatch(other -> isMarkedLike(mark.shown(), face, other)))
+        .isPresent();
+  }
+
+  private boolean isMarkedLike(Part shown, Face face, Part other) {
+    return seen(other).filter(seen -> !Likeness.areMarkedAlike(shown, face, other, seen)).isEmpty();
+  }
+
+  /** Marks by the face that bears the face mark as their drawings name it. */
+  private List<Map<String, Object>> asDrawn(List<String> names) {
+    Map<String, List<String>> byFace = new TreeMap<>();
+    names.forEach(
+        name ->
+            seen(piece.mark(piece.part(name).mark()).shown())
+                .ifPresent(
+                    face ->
+                        byFace.computeIfAbsent(face.word(), each -> new ArrayList<>()).add(name)));
+    return byFace.entrySet().stream()
+        .<Map<String, Object>>map(
+            each -> Map.of("face", each.getKey(), "marks", phrases.marks(each.getValue())))
+        .toList();
   }
 
   private Way way(Part part) {

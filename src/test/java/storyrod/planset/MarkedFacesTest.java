@@ -20,6 +20,8 @@ import storyrod.build.ShowFaces;
 import storyrod.drawing.AllProjects;
 import storyrod.drawing.AllProjects.Sample;
 import storyrod.geometry.Face;
+import storyrod.piece.Likeness;
+import storyrod.piece.Mark;
 import storyrod.piece.Piece;
 import storyrod.piece.PocketHoles;
 import storyrod.words.Words;
@@ -121,5 +123,62 @@ class MarkedFacesTest {
     List<String> bare = named.stream().filter(each -> each.matches("[A-Z]{1,2}( × .*)?")).toList();
     List<String> letters = bare.stream().map(each -> each.replaceFirst(" ×.*", "")).toList();
     assertEquals(new HashSet<>(letters).size(), letters.size(), said);
+  }
+
+  /**
+   * Square legs of one mark are turned by a quarter from corner to corner: a mark on the left face
+   * of a right one, as it stands, would be on another face than its drawing shows.
+   */
+  @Test
+  void legsThatAreTurnedInTheirPlacesAreMarkedAsDrawn() {
+    for (String name : List.of("nightstand", "dining-table")) {
+      Sample sample =
+          AllProjects.all().stream()
+              .filter(each -> each.name().equals(name))
+              .findFirst()
+              .orElseThrow();
+      String said =
+          sample.set().build().steps().stream()
+              .flatMap(step -> sentence(sample, step, "Put the face mark of").stream())
+              .filter(each -> each.contains("as the part drawing names it"))
+              .findFirst()
+              .orElseThrow();
+      Piece piece = sample.set().piece();
+      String mark =
+          piece.marks().stream()
+              .filter(each -> each.title().equals("Leg"))
+              .findFirst()
+              .orElseThrow()
+              .mark();
+      assertTrue(said.contains(mark + " × 4 on the left face"), said);
+      sample.set().build().steps().stream()
+          .flatMap(step -> sentence(sample, step, MARKED).stream())
+          .forEach(each -> assertFalse(marks(each).contains(mark), each));
+    }
+  }
+
+  /** Whether it is told by the drawing or by its place, the mark is on one face of the part. */
+  @TestFactory
+  List<DynamicTest> partsOfAMarkBearItOnTheSameFaceOrAreMarkedAsDrawn() {
+    return AllProjects.each(
+        sample -> {
+          Piece piece = sample.set().piece();
+          ShowFaces shows = new ShowFaces(piece);
+          String all =
+              sample.set().build().steps().stream()
+                  .flatMap(step -> sentence(sample, step, MARKED).stream())
+                  .collect(java.util.stream.Collectors.joining(" "));
+          for (Mark mark : piece.marks()) {
+            for (String name : mark.parts()) {
+              Optional<Face> drawn = shows.of(mark.shown());
+              Optional<Face> own = shows.of(piece.part(name));
+              if (drawn.isPresent() && own.isPresent() && marks(all).contains(mark.mark())) {
+                assertTrue(
+                    Likeness.areMarkedAlike(mark.shown(), drawn.get(), piece.part(name), own.get()),
+                    name + ": " + all);
+              }
+            }
+          }
+        });
   }
 }
