@@ -188,12 +188,12 @@ record BoardFigure(
         plan().clampsMm().forEach(this::clamp);
       }
       dimensions();
-      grain().forEach(paper::add);
+      Balloon balloon = balloon(cell);
+      grain(balloon).forEach(paper::add);
       Group group =
           new Group(
               Ink.id(plan().part()), plan().part().mark(), plan().part().title(), paper.elements());
-      return Stream.concat(Stream.of(group, balloon(cell)), figure.captions(cell).stream())
-          .toList();
+      return Stream.concat(Stream.of(group, balloon), figure.captions(cell).stream()).toList();
     }
 
     private void add(BoardPlan.Block block) {
@@ -236,7 +236,15 @@ record BoardFigure(
     }
 
     /** The arrow along the grain at the left of a board, with its word where that has room. */
-    private List<Element> grain() {
+    private List<Element> grain(Balloon balloon) {
+      Paper.State before = paper.state();
+      paper.add(balloon);
+      List<Element> grain = freeGrain();
+      paper.backTo(before);
+      return grain;
+    }
+
+    private List<Element> freeGrain() {
       String word = figure.notation.words().say("grain");
       List<Label> labels = List.of(Label.of(TextStyle.SMALL, word));
       return plan().blocks().stream()
