@@ -12,6 +12,7 @@ import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Range;
@@ -251,9 +252,13 @@ record BoardFigure(
           .map(this::bounds)
           .map(Placed::atTheLeft)
           .map(room -> Label.place(labels, room, Optional.of(true)))
-          .filter(found -> found.size() > 1 && found.stream().allMatch(paper::hasRoomFor))
+          .filter(found -> found.size() > 1 && found.stream().allMatch(this::isLevelAndFree))
           .findFirst()
           .orElseGet(this::bareGrain);
+    }
+
+    private boolean isLevelAndFree(Element element) {
+      return paper.hasRoomFor(element) && (!(element instanceof Text text) || text.upright());
     }
 
     /** None on a board that is too short for an arrow beside the tip of its leader. */
