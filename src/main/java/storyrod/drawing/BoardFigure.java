@@ -12,6 +12,7 @@ import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Group;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
+import storyrod.drawing.Drawing.Text;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.Drawing.Tone;
 import storyrod.geometry.Range;
@@ -188,12 +189,12 @@ record BoardFigure(
         plan().clampsMm().forEach(this::clamp);
       }
       dimensions();
-      grain().forEach(paper::add);
+      Balloon balloon = balloon(cell);
+      grain(balloon).forEach(paper::add);
       Group group =
           new Group(
               Ink.id(plan().part()), plan().part().mark(), plan().part().title(), paper.elements());
-      return Stream.concat(Stream.of(group, balloon(cell)), figure.captions(cell).stream())
-          .toList();
+      return Stream.concat(Stream.of(group, balloon), figure.captions(cell).stream()).toList();
     }
 
     private void add(BoardPlan.Block block) {
@@ -236,16 +237,28 @@ record BoardFigure(
     }
 
     /** The arrow along the grain at the left of a board, with its word where that has room. */
-    private List<Element> grain() {
+    private List<Element> grain(Balloon balloon) {
+      Paper.State before = paper.state();
+      paper.add(balloon);
+      List<Element> grain = freeGrain();
+      paper.backTo(before);
+      return grain;
+    }
+
+    private List<Element> freeGrain() {
       String word = figure.notation.words().say("grain");
       List<Label> labels = List.of(Label.of(TextStyle.SMALL, word));
       return plan().blocks().stream()
           .map(this::bounds)
           .map(Placed::atTheLeft)
           .map(room -> Label.place(labels, room, Optional.of(true)))
-          .filter(found -> found.size() > 1 && found.stream().allMatch(paper::hasRoomFor))
+          .filter(found -> found.size() > 1 && found.stream().allMatch(this::isLevelAndFree))
           .findFirst()
           .orElseGet(this::bareGrain);
+    }
+
+    private boolean isLevelAndFree(Element element) {
+      return paper.hasRoomFor(element) && (!(element instanceof Text text) || text.upright());
     }
 
     /** None on a board that is too short for an arrow beside the tip of its leader. */

@@ -142,6 +142,7 @@ final class BoardPicture implements PicturedStep {
       String count = count(piece, step, same);
       said.addFirst(said.isEmpty() ? count : said.removeFirst() + ", " + count);
     }
+    said.addAll(new LongBlanks(piece, step).captions(same));
     return BoardFigure.of(plan, notation, said, same);
   }
 

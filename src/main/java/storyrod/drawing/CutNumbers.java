@@ -8,7 +8,9 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import storyrod.drawing.Drawing.Anchor;
+import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.At;
+import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.Ellipse;
 import storyrod.drawing.Drawing.Line;
 import storyrod.drawing.Drawing.Role;
@@ -23,6 +25,10 @@ final class CutNumbers {
   private static final double OFF_SHEET = 0.6;
   private static final double OFF_END = 0.3;
   private static final double APART = 0.6;
+
+  /** From a ring to the line of an arrow: its head is half as broad as that. */
+  private static final double OFF_ARROW = 0.8;
+
   private static final double STEP = 0.5;
   private static final int FARTHEST = 60;
   private static final int DIRECTIONS = 24;
@@ -32,6 +38,7 @@ final class CutNumbers {
   private final Bounds room;
   private final List<At> rings = new ArrayList<>();
   private final List<Paper.Stretch> leaders = new ArrayList<>();
+  private final List<Paper.Stretch> arrows = new ArrayList<>();
 
   /** Takes the paper as drawn so far and where on it numbers may stand. */
   CutNumbers(Paper paper, Bounds room) {
@@ -64,6 +71,13 @@ final class CutNumbers {
   void keepClearOf(At ring, At tip) {
     rings.add(ring);
     leaders.add(new Paper.Stretch(tip, ring));
+  }
+
+  /** Has later numbers keep clear of the arrow of a label. */
+  void keepClearOf(List<Element> label) {
+    label.stream()
+        .flatMap(each -> each instanceof Arrow arrow ? Stream.of(arrow) : Stream.empty())
+        .forEach(arrow -> arrows.add(new Paper.Stretch(arrow.from(), arrow.to())));
   }
 
   private static At on(Paper.Stretch cut, double part) {
@@ -129,10 +143,10 @@ final class CutNumbers {
         && centre.y() < room.bottom() - RING;
   }
 
-  /** Whether a leader would touch no text, no ring and no leader. */
+  /** Whether a leader would touch no text, no ring, no arrow and no leader. */
   boolean isClear(Paper.Stretch leader) {
     return paper.missesTexts(leader)
-        && leaders.stream().noneMatch(each -> crosses(each, leader))
+        && Stream.concat(leaders.stream(), arrows.stream()).noneMatch(each -> crosses(each, leader))
         && rings.stream().noneMatch(ring -> distance(ring, leader) < RING + OFF_END);
   }
 
@@ -154,7 +168,7 @@ final class CutNumbers {
     return Line2D.ptSegDist(from.x(), from.y(), to.x(), to.y(), at.x(), at.y());
   }
 
-  /** Whether a ring of some radius would touch no text, no other ring and no leader. */
+  /** Whether a ring of some radius would touch no text, no arrow, no other ring and no leader. */
   boolean isFree(At centre, double radius) {
     PlacedText ring =
         new PlacedText(
@@ -165,6 +179,7 @@ final class CutNumbers {
             centre.x() + radius,
             centre.y() + radius);
     return paper.missesTexts(ring)
+        && arrows.stream().noneMatch(each -> distance(centre, each) < radius + OFF_ARROW)
         && leaders.stream().noneMatch(each -> distance(centre, each) < radius + OFF_END)
         && leaders.stream().noneMatch(each -> each.from().distance(centre) < radius + APART)
         && rings.stream().noneMatch(other -> other.distance(centre) < radius + RING + APART);

@@ -3,6 +3,7 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import storyrod.drawing.Drawing.Arrow;
 import storyrod.drawing.Drawing.Element;
 import storyrod.drawing.Drawing.TextStyle;
 import storyrod.drawing.SawnPiece.Laid;
@@ -33,7 +34,16 @@ record LaidLabels(boolean lengthsOnly, LengthFormat format, Words words) {
             mark.beside(TextStyle.SMALL, size),
             Label.of(TextStyle.SMALL, part.mark()).beside(TextStyle.SMALL, size));
     boolean isBroad = room.width() >= room.height();
-    return block.isEmpty() ? Label.placeRow(withMarks(part, row), room, isBroad, grain) : block;
+    if (tells(block, grain)) {
+      return block;
+    }
+    List<Element> rows = Label.placeRow(withMarks(part, row), room, isBroad, grain);
+    return block.isEmpty() || tells(rows, grain) ? rows : block;
+  }
+
+  /** Whether a label says all that it must: how the grain runs, where there is any. */
+  private static boolean tells(List<Element> label, Optional<Boolean> grain) {
+    return label.stream().anyMatch(each -> grain.isEmpty() || each instanceof Arrow);
   }
 
   private String size(Laid part) {

@@ -276,6 +276,7 @@ public final class LayoutDrawing {
     Optional<Boolean> grain = part.grained() ? Optional.of(!part.turned()) : Optional.empty();
     List<Element> label = labels.place(part, bounds(part.area()), grain);
     elements.addAll(label);
+    numbers.keepClearOf(label);
     if (label.isEmpty()) {
       unlabelled.add(part);
     }

@@ -1,5 +1,6 @@
 package storyrod.drawing;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -121,8 +122,10 @@ record RoughBoards(Piece piece, Step step) {
 
   private Optional<StripCell> ripped(List<Part> same, double largest) {
     List<String> marks = same.stream().map(Part::mark).distinct().toList();
-    List<String> captions =
-        marks.size() > 1 ? List.of(String.join(", ", marks)) : List.<String>of();
+    List<String> captions = new ArrayList<>(new LongBlanks(piece, step).captions(same));
+    if (marks.size() > 1) {
+      captions.addFirst(String.join(", ", marks));
+    }
     return BoardPlan.ripped(piece, same.getFirst())
         .map(plan -> BoardFigure.of(plan, Notation.of(piece), captions, same).atMost(largest));
   }
