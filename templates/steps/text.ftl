@@ -159,7 +159,7 @@
     <@say ((marks?size == 1 && total(marks) == 1)?then("Turn its better face so that it is seen", "Turn the better face of each so that it is seen")) + ", and put the face mark on it: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facingDrawn as d>
-    <@say "Put the face mark of " + lettersOf(d.marks) + " on the " + words["edge." + d.face] + " face, as the part drawing names it: they are alike, and are turned when they are put in place."/>
+    <@say (open?size gt 0)?then("Put that of ", "Put the face mark of ") + lettersOf(d.marks) + " on the " + words["edge." + d.face] + " face as drawn: each is turned in its place."/>
   </#list>
   <#list facing?filter(f -> f.setOut) as f>
     <@say "Put the face mark of " + facingOf(f) + " on the " + words["edge." + f.way] + " face: joints are set out from it, and no face is seen from outside."/>

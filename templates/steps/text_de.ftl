@@ -150,7 +150,7 @@
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facingDrawn as d>
-    <@say "Bei " + lettersOf(d.marks) + " das Flächenzeichen auf die Fläche " + words["edge." + d.face] + " setzen, wie die Teilzeichnung sie nennt: Sie sind gleich und werden erst an ihrem Platz gedreht."/>
+    <@say "Bei " + lettersOf(d.marks) + " das Flächenzeichen auf die Fläche " + words["edge." + d.face] + " setzen, wie gezeichnet: Jedes wird an seinem Platz gedreht."/>
   </#list>
   <#list facing?filter(f -> f.setOut) as f>
     <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die Fläche " + words["edge." + f.way] + " setzen: Von ihr aus werden Verbindungen angerissen, und von außen sieht man keine Fläche."/>

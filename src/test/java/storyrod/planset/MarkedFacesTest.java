@@ -139,8 +139,8 @@ class MarkedFacesTest {
               .orElseThrow();
       String said =
           sample.set().build().steps().stream()
-              .flatMap(step -> sentence(sample, step, "Put the face mark of").stream())
-              .filter(each -> each.contains("as the part drawing names it"))
+              .flatMap(step -> sentence(sample, step, "Put that of").stream())
+              .filter(each -> each.contains("face as drawn: each is turned"))
               .findFirst()
               .orElseThrow();
       Piece piece = sample.set().piece();
