@@ -107,7 +107,16 @@ record SeatData(Piece piece, PartPhrases phrases) {
     for (Group group : alike.values()) {
       faces.merge(List.of(group.parts(), group.on()), group, this::sum);
     }
-    return twins(List.copyOf(faces.values()));
+    return together(twins(List.copyOf(faces.values())));
+  }
+
+  /** Different parts that are flush with the same ones, at the same faces, are told in one. */
+  private List<Group> together(List<Group> groups) {
+    Map<List<Object>, Group> together = new LinkedHashMap<>();
+    for (Group group : groups) {
+      together.merge(List.of(group.on(), group.faces()), group, this::sum);
+    }
+    return List.copyOf(together.values());
   }
 
   private List<Group> twins(List<Group> groups) {

@@ -1,0 +1,80 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import storyrod.build.BuildPlan;
+import storyrod.build.Planner;
+import storyrod.description.Diagnostics;
+import storyrod.piece.Piece;
+import storyrod.words.Words;
+
+/** What a furniture maker who read the steps found missing or wrong, in English and German. */
+class AsTheMakerWorksTest {
+  private static final List<String> PROJECTS =
+      List.of("bookcase", "sideboard", "nightstand", "sewing-box");
+
+  private static final Map<String, List<StepText>> STEPS = new TreeMap<>();
+
+  @BeforeAll
+  static void write() throws IOException {
+    for (String project : PROJECTS) {
+      Piece piece = StepWordsTest.piece(project);
+      BuildPlan plan = Planner.plan(piece, new Diagnostics()).orElseThrow();
+      for (String language : List.of("en", "de")) {
+        StepWriter writer = new StepWriter(piece, Words.load(language), new Templates(), plan);
+        STEPS.put(project + "." + language, plan.steps().stream().map(writer::write).toList());
+      }
+    }
+  }
+
+  private static List<String> step(String steps, String title) {
+    return STEPS.get(steps).stream()
+        .filter(step -> step.title().startsWith(title))
+        .findFirst()
+        .map(AsTheMakerWorksTest::sentences)
+        .orElseThrow(() -> new AssertionError(title));
+  }
+
+  private static List<String> sentences(StepText step) {
+    return step.sentences().stream().map(each -> each.replace('\u00a0', ' ')).toList();
+  }
+
+  private static void says(String steps, String title, String words) {
+    List<String> sentences = step(steps, title);
+    assertTrue(sentences.stream().anyMatch(each -> each.contains(words)), sentences::toString);
+  }
+
+  private static void keepsSilent(String steps, String words) {
+    Stream<StepText> told =
+        STEPS.get(steps).stream()
+            .filter(step -> sentences(step).stream().anyMatch(each -> each.contains(words)));
+    assertTrue(told.findAny().isEmpty(), words);
+  }
+
+  /** A dado that runs right across holds a narrower shelf at no place from front to back. */
+  @Test
+  void whatCanSlideInItsHousingIsKeptFlush() {
+    says(
+        "bookcase.en",
+        "Glue the bottom, the fixed shelf and the right side",
+        "Keep the bottom (K) and the fixed shelf (A) flush with the two sides (J) at the front.");
+    says(
+        "bookcase.de",
+        "Bottom, Fixed shelf",
+        "Bottom (K) und Fixed shelf (A) bündig mit Side × 2 (J) halten, vorn.");
+  }
+
+  /** Notches that take each other in let neither part slide. */
+  @Test
+  void crossLapSitsByItself() {
+    keepsSilent("sewing-box.en", "Mark the place of the two long dividers");
+    keepsSilent("sewing-box.de", "Platz von Long divider");
+  }
+}
