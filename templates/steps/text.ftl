@@ -1919,13 +1919,19 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
-      <#assign straps = (item.count gt 1)?then("each strap", "the strap")>
+      <#assign several = item.count gt 1>
+      <#assign straps = several?then("each strap", "the strap")>
       <@say "Before anything is drilled, read what the strap's maker says of its screws, its height and the wall: that and the local codes come before what stands here."/>
+      <#if several>
+        <@say "Find the studs, or solid masonry, where the piece will stand, and mark their middles on the wall. Where none lies behind one of " + fulls(parts) + ", screw a board across two studs for its strap, no thicker than there is room behind the piece."/>
+      <#else>
+        <@say "Find a stud, or solid masonry, where the piece will stand, and mark its middle on the wall. Stand the piece before it, with room to work behind, and carry that middle over to its back."/>
+      </#if>
       <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
-      <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
-      <@say "Set the piece in its place and mark its upper edge on the wall. Find a stud, or solid masonry, behind " + straps + " and mark its middle below that line."/>
+      <@say "Screw " + several?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + several?then("", " and at the stud, wherever along the back it is") + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
+      <@say "Set the piece in its place and mark its upper edge on the wall."/>
       <@say "Pull the piece forward until a screwdriver finds room behind it, no farther than " + straps + " reaches."/>
-      <@say "Screw its other end into the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the wall plug named for masonry: plasterboard alone holds nothing."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
+      <@say "Screw " + several?then("their other ends", "its other end") + " into " + several?then("the board or ", "") + "the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the wall plug named for masonry: plasterboard alone holds nothing."/>
       <@say "Push the piece back and try to tilt it: it must not move by more than a finger's breadth. If it does, pull it forward again, shorten " + straps + " by what was slack, and try once more."/>
       <#break>
     <#case "pull">

@@ -1907,13 +1907,19 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Möbel an der Wand sichern"/>
-      <#assign straps = (item.count gt 1)?then("jede Kippsicherung", "die Kippsicherung")>
+      <#assign several = item.count gt 1>
+      <#assign straps = several?then("jede Kippsicherung", "die Kippsicherung")>
       <@say "Vor dem ersten Loch nachlesen, was der Hersteller der Kippsicherung zu Schrauben, Höhe und Wand sagt: Das und die örtlichen Vorschriften gehen dem vor, was hier steht."/>
+      <#if several>
+        <@say "Die Wandständer oder festes Mauerwerk suchen, wo das Möbel stehen wird, und ihre Mitten an der Wand anzeichnen. Wo hinter " + fulls(parts) + " keiner steht, dort für die Kippsicherung ein Brett über zwei Ständer schrauben, nicht dicker, als hinter dem Möbel Platz ist."/>
+      <#else>
+        <@say "Einen Wandständer oder festes Mauerwerk suchen, wo das Möbel stehen wird, und die Mitte an der Wand anzeichnen. Möbel davorstellen, mit Platz zum Arbeiten dahinter, und diese Mitte auf seine Rückseite übertragen."/>
+      </#if>
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
-      <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
-      <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen. Dahinter für " + straps + " einen Wandständer oder festes Mauerwerk suchen und dessen Mitte unter dieser Linie anzeichnen."/>
+      <@say several?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + several?then("", " und am Ständer, wo immer hinter der Rückwand er steht") + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
+      <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen."/>
       <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist, nicht weiter, als " + straps + " reicht."/>
-      <@say (item.count gt 1)?then("Ihr anderes Ende jeweils", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
+      <@say several?then("Ihr anderes Ende jeweils in das Brett oder", "Ihr anderes Ende in") + " die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
       <@say "Möbel zurückschieben und versuchen, es zu kippen: Es darf sich höchstens um eine Fingerbreite bewegen. Sonst wieder nach vorn ziehen, " + straps + " um das kürzen, was locker war, und noch einmal versuchen."/>
       <#break>
     <#case "pull">

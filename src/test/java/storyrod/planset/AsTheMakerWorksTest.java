@@ -1,5 +1,7 @@
 package storyrod.planset;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -51,6 +53,16 @@ class AsTheMakerWorksTest {
     assertTrue(sentences.stream().anyMatch(each -> each.contains(words)), sentences::toString);
   }
 
+  private static void inOrder(String steps, String title, String... words) {
+    List<String> sentences = step(steps, title);
+    List<Integer> places =
+        Stream.of(words)
+            .map(each -> String.join("|", sentences).indexOf(each))
+            .toList();
+    assertFalse(places.contains(-1), sentences::toString);
+    assertEquals(places.stream().sorted().toList(), places, sentences::toString);
+  }
+
   private static void keepsSilent(String steps, String words) {
     Stream<StepText> told =
         STEPS.get(steps).stream()
@@ -76,5 +88,38 @@ class AsTheMakerWorksTest {
   void crossLapSitsByItself() {
     keepsSilent("sewing-box.en", "Mark the place of the two long dividers");
     keepsSilent("sewing-box.de", "Platz von Long divider");
+  }
+
+  /** Two sides 35 1/4 in apart never both stand before studs 16 in apart (common practice). */
+  @Test
+  void studIsFoundBeforeTheStrapIsScrewedOn() {
+    inOrder(
+        "sideboard.en",
+        "Tie the piece",
+        "Find a stud",
+        "carry that middle over to its back",
+        "Screw the strap to the back stretcher (D), near the top of the piece and at the stud",
+        "Set the piece in its place",
+        "Screw its other end");
+    inOrder(
+        "bookcase.en",
+        "Tie the piece",
+        "Where none lies behind one of the two sides (J), screw a board across two studs",
+        "Screw a strap to each",
+        "Screw their other ends into the board or the middle of the stud");
+    inOrder(
+        "sideboard.de",
+        "Möbel an der Wand",
+        "Einen Wandständer",
+        "diese Mitte auf seine Rückseite übertragen",
+        "Kippsicherung an Back stretcher (D) schrauben",
+        "Möbel an seinen Platz stellen",
+        "Ihr anderes Ende");
+    inOrder(
+        "bookcase.de",
+        "Möbel an der Wand",
+        "dort für die Kippsicherung ein Brett über zwei Ständer schrauben",
+        "Je eine Kippsicherung",
+        "Ihr anderes Ende jeweils in das Brett");
   }
 }
