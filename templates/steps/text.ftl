@@ -1905,9 +1905,11 @@
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>
-      <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet" + (caught.ends?size == 1)?then(", " + (caught.ends?first.distance) + " from the " + (caught.ends?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (caught.ends?size gt 1)?then(", as high as listed with this step", "")) + "."/>
-      <@say "Screw the strike to " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " and the catch to " + (caught.posts?size gt 0)?then(fulls(caught.posts), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
+      <@say "Screw the catch to " + (caught.posts?size gt 0)?then(fulls(caught.posts), "what stands beside the door in the case") + (caught.ends?size == 1)?then(", " + (caught.ends?first.distance) + " from the " + (caught.ends?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (caught.ends?size gt 1)?then(", as high as listed with this step", "")) + (hardware?size == 1)?then(", with the screws that come with it: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
       <#if caught.posts?size gt 0><@say "The magnet has to lie behind the door, in the plane of its back: let the catch reach past the edge of " + fulls(caught.posts) + ", on a block of offcut where its shape asks for one."/></#if>
+      <@with "chalk"/>
+      <@say "Set the strike on the magnet and chalk its back. Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, press it on to the strike, and open it."/>
+      <@say "Screw the strike to " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " where it has printed."/>
       <@say "Try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">

@@ -1893,9 +1893,11 @@
       <#break>
     <#case "catch">
       <@title noun + " anbringen"/>
-      <@say (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, und innen anzeichnen, wo Schnäpper und Gegenstück sich treffen" + (caught.ends?size == 1)?then(", ihre Mitte " + caught.ends?first.distance + " ab der " + (caught.ends?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (caught.ends?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + "."/>
-      <@say "Gegenstück an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben und Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihr Kern vorbohren, mit Tiefenanschlag", "") + "."/>
+      <@say "Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was neben der Tür im Korpus steht") + " schrauben" + (caught.ends?size == 1)?then(", ihre Mitte " + caught.ends?first.distance + " ab der " + (caught.ends?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (caught.ends?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihr Kern vorbohren, mit Tiefenanschlag", "") + "."/>
       <#if caught.posts?size gt 0><@say "Der Magnet muss hinter der Tür liegen, in der Ebene ihrer Rückseite: Schnäpper über die Kante von " + fulls(caught.posts) + " vorstehen lassen, wenn seine Form es verlangt, auf einem Klotz aus einem Reststück."/></#if>
+      <@with "chalk"/>
+      <@say "Gegenstück an den Magneten setzen und seinen Rücken mit Kreide bestreichen. " + (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, auf das Gegenstück drücken und wieder öffnen."/>
+      <@say "Gegenstück dort an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben, wo es abgefärbt hat."/>
       <@say "Tür probieren: Gegenstück versetzen, bis sie ohne Kraft schließt."/>
       <#break>
     <#case "levelling-foot">

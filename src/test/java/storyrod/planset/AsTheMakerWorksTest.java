@@ -122,4 +122,21 @@ class AsTheMakerWorksTest {
         "Je eine Kippsicherung",
         "Ihr anderes Ende jeweils in das Brett");
   }
+
+  /** Nobody reaches inside a case of which the door is shut (common practice). */
+  @Test
+  void strikePrintsItsPlaceOnTheDoor() {
+    inOrder(
+        "sideboard.en",
+        "Mount the catches",
+        "Screw the catch to the two middle stiles (K)",
+        "Set the strike on the magnet and chalk its back. Close each door",
+        "Screw the strike to the two door stiles (AA) where it has printed.");
+    inOrder(
+        "sideboard.de",
+        "Magnetschnäpper",
+        "Schnäpper an Middle stile × 2 (K) schrauben",
+        "Gegenstück an den Magneten setzen",
+        "Gegenstück dort an Door stile × 2 (AA) schrauben, wo es abgefärbt hat.");
+  }
 }
