@@ -134,9 +134,21 @@ class AsTheMakerWorksTest {
         "Screw the strike to the two door stiles (AA) where it has printed.");
     inOrder(
         "sideboard.de",
-        "Magnetschnäpper",
+        "Schnäpper",
         "Schnäpper an Middle stile × 2 (K) schrauben",
         "Gegenstück an den Magneten setzen",
         "Gegenstück dort an Door stile × 2 (AA) schrauben, wo es abgefärbt hat.");
+  }
+
+  /** The gap round a front lies between it and its opening; its slides have no part in it. */
+  @Test
+  void openingGivesWayToTheFrontThatWasCutOutOfIt() {
+    says(
+        "sideboard.en",
+        "Fit the drawer slides",
+        "ease the edges of its opening a little instead, and centre it there when it is fixed.");
+    says("sideboard.de", "Schubkastenführungen", "stattdessen die Kanten der Öffnung etwas");
+    keepsSilent("sideboard.en", "shift its slides");
+    keepsSilent("sideboard.de", "stattdessen die Führungen");
   }
 }
