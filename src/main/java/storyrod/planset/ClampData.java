@@ -80,13 +80,20 @@ record ClampData(Piece piece, PartPhrases phrases) {
             each ->
                 Stream.of(each.low(), each.high())
                     .filter(step.newParts()::contains)
-                    .filter(name -> isStrip(piece.part(name), each.axis())))
+                    .filter(name -> isStrip(piece.part(name), each.axis(), step)))
         .distinct()
         .toList();
   }
 
-  private static boolean isStrip(Part part, Axis pressed) {
-    return isThin(part, pressed) && part.finishedLength().isLongerThan(LONG_STRIP);
+  /** Whether a thin part is joined far along its length, and not at its ends only. */
+  private static boolean isStrip(Part part, Axis pressed, Step step) {
+    return isThin(part, pressed)
+        && step.operations().stream()
+            .flatMap(operation -> operation.joints().stream())
+            .filter(joint -> joint.entry().axis() == pressed)
+            .filter(joint -> List.of(joint.first(), joint.second()).contains(part.name()))
+            .map(joint -> joint.contact().size(part.length()))
+            .anyMatch(along -> along.isLongerThan(LONG_STRIP));
   }
 
   private static boolean isThin(Part part, Axis pressed) {

@@ -147,8 +147,17 @@ class AsTheMakerWorksTest {
         "sideboard.en",
         "Fit the drawer slides",
         "ease the edges of its opening a little instead, and centre it there when it is fixed.");
-    says("sideboard.de", "Schubkastenführungen", "stattdessen die Kanten der Öffnung etwas");
+    says("sideboard.de", "Schubkastenführungen anbringen", "stattdessen die Kanten der Öffnung etwas");
     keepsSilent("sideboard.en", "shift its slides");
     keepsSilent("sideboard.de", "stattdessen die Führungen");
+  }
+
+  /** Drawer sides are pressed at their corners; only what is glued all along is a strip. */
+  @Test
+  void drawerSidesAreNoStrips() {
+    keepsSilent("sideboard.en", "so thin a strip");
+    keepsSilent("sideboard.de", "so dünner Streifen");
+    says("bookcase.en", "Glue the left side strip", "so thin a strip closes only where");
+    says("bookcase.en", "Glue the frieze", "so thin a strip closes only where");
   }
 }
