@@ -594,7 +594,7 @@
     </#if>
     <@slotsPlugged/>
     <@stoppedShort "chamfer"/>
-    <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane; go across the grain first, then along it."/>
+    <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane" + cut.acrossGrain?then("; go across the grain first, then along it", "") + "."/>
   <#elseif has("cut-leaning")>
     <@title "Cut the leaning " + noun + inParts()/>
     <@say "Mark both walls on the face of " + fulls(parts) + " from the part drawings, and carry the lines down the edges with a sliding bevel set to " + cut.angle + " from square: from the face down, the walls lean " + leanings[cut.leans] + "."/>

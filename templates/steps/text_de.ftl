@@ -584,7 +584,7 @@
     </#if>
     <@slotsPlugged/>
     <@stoppedShort "Gefast"/>
-    <@say "Kante unter 45° mit dem Fasefräser in der Oberfräse oder mit dem Hobel abnehmen; zuerst quer zur Faser, dann längs."/>
+    <@say "Kante unter 45° mit dem Fasefräser in der Oberfräse oder mit dem Hobel abnehmen" + cut.acrossGrain?then("; zuerst quer zur Faser, dann längs", "") + "."/>
   <#elseif has("cut-leaning")>
     <@title "Geneigte " + noun + inParts() + " schneiden"/>
     <@say "Beide Wände auf der Fläche von " + fulls(parts) + " nach den Teilzeichnungen anreißen und die Linien mit der Schmiege, um " + cut.angle + " aus dem rechten Winkel gestellt, an den Kanten hinunterführen: von der Fläche in die Tiefe neigen sich die Wände " + leanings[cut.leans] + "."/>

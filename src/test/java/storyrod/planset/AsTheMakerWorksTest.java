@@ -160,4 +160,11 @@ class AsTheMakerWorksTest {
     says("bookcase.en", "Glue the left side strip", "so thin a strip closes only where");
     says("bookcase.en", "Glue the frieze", "so thin a strip closes only where");
   }
+
+  /** The shelf strips lose their long edges only. */
+  @Test
+  void chamferAlongTheGrainAsksForNoneAcross() {
+    says("bookcase.en", "Chamfer the edges", "in the router, or with a plane.");
+    says("bookcase.de", "Kanten an Shelf strip", "oder mit dem Hobel abnehmen.");
+  }
 }
