@@ -505,6 +505,9 @@
   </#list>
 </#macro>
 
+<#-- A screw slides along its slot, across the grain of what moves. -->
+<#function slotsRun><#return cut.slotsRun?has_content?then(": each runs " + (words["clamp." + cut.slotsRun])!"", "")></#function>
+
 <#-- Where the bearing of a bit would fall into the mouth of a slot. -->
 <#macro slotsPlugged>
   <#if crossed.gaps?size gt 0>
@@ -642,7 +645,7 @@
     <@say "Clear out what is between with a chisel, along the grain of the wood beside it, until a peg slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-screw-slot")>
     <@title "Cut the screw slots" + inParts()/>
-    <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under it."/>
+    <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under it" + slotsRun() + "."/>
     <@middles "slots"/>
     <@say "Clear out what is between with a chisel or a small saw until a screw slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-fastener-slot")>
@@ -1503,6 +1506,7 @@
     <#if !screwed>
       <@say "Press it on to the tape."/>
     <#else>
+      <@with has("fit-front-turning")?then("temporary-screw", "temporary-screws")/>
       <@say has("fit-front-turning")?then("Press it on to the tape, and drive a temporary screw from the front, through the hole for the ", "Hold it there and drive two temporary screws from the front, through the holes for the ") + held + ", a little way into the box; " + has("fit-front-turning")?then("it must be shorter than both together, its head broader than the hole.", "they must be shorter than both together, their heads broader than the holes.")/>
     </#if>
     <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the " + held + " or by its lower edge") + ", and clamp the front to the box."/>

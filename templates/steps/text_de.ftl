@@ -495,6 +495,9 @@
   </#list>
 </#macro>
 
+<#-- Die Schraube gleitet in ihrem Langloch, quer zur Faser dessen, was arbeitet. -->
+<#function slotsRun><#return cut.slotsRun?has_content?then(": Jedes verläuft " + (words["clamp." + cut.slotsRun])!"", "")></#function>
+
 <#-- Wo das Kugellager eines Fräsers in die Mündung einer Nut fallen würde. -->
 <#macro slotsPlugged>
   <#if crossed.gaps?size gt 0>
@@ -632,7 +635,7 @@
     <@say "Das dazwischen mit dem Stechbeitel ausräumen, in Faserrichtung des Holzes daneben, bis ein Holznagel von Ende zu Ende gleitet: über alles " + cut.length + "."/>
   <#elseif has("cut-screw-slot")>
     <@title "Langlöcher für Schrauben" + inParts() + " schneiden"/>
-    <@say "An beiden Enden jedes Langlochs in " + fulls(parts) + " ein Loch von " + cut.size + " bohren, wo die Teilzeichnungen es zeigen, mit einem Holzrest darunter."/>
+    <@say "An beiden Enden jedes Langlochs in " + fulls(parts) + " ein Loch von " + cut.size + " bohren, wo die Teilzeichnungen es zeigen, mit einem Holzrest darunter" + slotsRun() + "."/>
     <@middles "Langlöcher"/>
     <@say "Das dazwischen mit dem Stechbeitel oder einer kleinen Säge ausräumen, bis eine Schraube von Ende zu Ende gleitet: über alles " + cut.length + "."/>
   <#elseif has("cut-fastener-slot")>
@@ -1490,6 +1493,7 @@
     <#if !screwed>
       <@say "An das Klebeband drücken."/>
     <#else>
+      <@with has("fit-front-turning")?then("temporary-screw", "temporary-screws")/>
       <@say has("fit-front-turning")?then("An das Klebeband drücken und von vorn durch das Loch für den " + held + " eine Schraube für die Zwischenzeit ein Stück weit in den Kasten drehen; sie muss kürzer als beide zusammen sein, ihr Kopf breiter als das Loch.", "Dort halten und von vorn durch die Löcher für den " + held + " zwei Schrauben für die Zwischenzeit ein Stück weit in den Kasten drehen; sie müssen kürzer als beide zusammen sein, ihre Köpfe breiter als die Löcher.")/>
     </#if>
     <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für den " + held + " oder an seiner Unterkante,") + " und die Front an den Kasten spannen."/>

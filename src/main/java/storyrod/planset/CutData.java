@@ -59,7 +59,8 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
     data.put("edges", edges(step));
-    data.put("acrossGrain", slopesAcross(step));
+    data.put("acrossGrain", new CutWays(piece).slopesAcross(step));
+    data.put("slotsRun", new CutWays(piece).slotsRun(step));
     data.put("endGrain", step.operations().stream().anyMatch(this::roundsEndGrain));
     data.put("rounds", rounds(step));
     data.put("takesTongue", takesTongue(cut));
@@ -220,17 +221,6 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
         .map(slope -> Stream.of(slope.from(), slope.towards()).map(Face::word).toList())
         .distinct()
         .toList();
-  }
-
-  /** Whether a slope takes off an edge at an end of its part, across the grain. */
-  private boolean slopesAcross(Step step) {
-    return step.operations().stream()
-        .anyMatch(
-            operation ->
-                Cut.only(Slanted.Slope.class, operation.cuts()).stream()
-                    .flatMap(slope -> Stream.of(slope.from(), slope.towards()))
-                    .map(Face::axis)
-                    .anyMatch(axis -> axis == piece.part(operation.target()).length()));
   }
 
   private String angle(Cut cut) {

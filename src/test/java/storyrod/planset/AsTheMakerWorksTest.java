@@ -167,4 +167,29 @@ class AsTheMakerWorksTest {
     says("bookcase.en", "Chamfer the edges", "in the router, or with a plane.");
     says("bookcase.de", "Kanten an Shelf strip", "oder mit dem Hobel abnehmen.");
   }
+
+  /** One screw holds each front of the nightstand until its own are driven. */
+  @Test
+  void shopIsAskedForTheScrewsThatAreToldOf() {
+    assertEquals(List.of("temporary-screw"), temporary("nightstand.en", "Fix the drawer fronts"));
+    assertEquals(List.of("temporary-screws"), temporary("sideboard.en", "Fix the drawer fronts"));
+  }
+
+  private static List<String> temporary(String steps, String title) {
+    return STEPS.get(steps).stream()
+        .filter(step -> step.title().startsWith(title))
+        .flatMap(step -> step.toolTexts().stream())
+        .map(StepText.ToolText::key)
+        .filter(key -> key.startsWith("temporary"))
+        .toList();
+  }
+
+  @Test
+  void slotsSayWhichWayTheyRun() {
+    says(
+        "bookcase.en",
+        "Cut the screw slots in the back stretcher",
+        "with a scrap of wood under it: each runs from front to back.");
+    says("bookcase.de", "Langlöcher für Schrauben", "Jedes verläuft von vorn nach hinten.");
+  }
 }
