@@ -1194,6 +1194,14 @@
   </#list>
 </#macro>
 
+<#-- By what lies lowest and is held well; where nothing is yet, by what lies flat. -->
+<#function liftedBy>
+  <#local held = []>
+  <#list careful as c><#local held = held + c.held?map(p -> p.mark)></#list>
+  <#local free = lowest?filter(p -> !held?seq_contains(p.mark))>
+  <#return fulls((free?size gt 0)?then(free, flatLowest))>
+</#function>
+
 <#-- Jaws that close on what lies undermost need room there. -->
 <#macro turning>
   <#local jawsUnder = has("fit-glue") && (jawsUnder!false)>
@@ -1208,7 +1216,7 @@
   <#elseif jawsUnder && inPiece>
     <@with "long-battens"/>
     <#if careful?size gt 0>
-      <@say "Lift it by what lies undermost only, with a helper."/>
+      <@say "Lift it by " + liftedBy() + " only, with a helper."/>
     </#if>
     <@say "Set what is together on two battens or blocks, so that the jaws reach under it."/>
   </#if>

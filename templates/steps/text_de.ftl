@@ -1187,6 +1187,14 @@
   </#list>
 </#macro>
 
+<#-- An dem, was am tiefsten liegt und gut hält; wo noch nichts gut hält, an dem, was flach liegt. -->
+<#function liftedBy>
+  <#local held = []>
+  <#list careful as c><#local held = held + c.held?map(p -> p.mark)></#list>
+  <#local free = lowest?filter(p -> !held?seq_contains(p.mark))>
+  <#return fulls((free?size gt 0)?then(free, flatLowest))>
+</#function>
+
 <#-- Backen, die sich um das schließen, was zuunterst liegt, brauchen dort Platz. -->
 <#macro turning>
   <#local jawsUnder = has("fit-glue") && (jawsUnder!false)>
@@ -1201,7 +1209,7 @@
   <#elseif jawsUnder && inPiece>
     <@with "long-battens"/>
     <#if careful?size gt 0>
-      <@say "Zu zweit nur an dem heben, was zuunterst liegt."/>
+      <@say "Zu zweit nur an " + liftedBy() + " heben."/>
     </#if>
     <@say "Was zusammen ist, auf zwei Leisten oder Klötze setzen, damit die Backen der Zwingen darunterreichen."/>
   </#if>

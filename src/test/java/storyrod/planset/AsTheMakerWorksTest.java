@@ -192,4 +192,12 @@ class AsTheMakerWorksTest {
         "with a scrap of wood under it: each runs from front to back.");
     says("bookcase.de", "Langlöcher für Schrauben", "Jedes verläuft von vorn nach hinten.");
   }
+
+  @Test
+  void whatIsLiftedIsTakenByANamedPart() {
+    String glued = "Glue the partitions to the bottom";
+    says("sideboard.en", glued, "Lift it by the bottom (C) only, with a helper.");
+    keepsSilent("sideboard.en", "undermost");
+    keepsSilent("sideboard.de", "zuunterst");
+  }
 }
