@@ -200,4 +200,15 @@ class AsTheMakerWorksTest {
     keepsSilent("sideboard.en", "undermost");
     keepsSilent("sideboard.de", "zuunterst");
   }
+
+  /** The carcase weighs 48 lb as it is laid down, and over 51 lb, 23 kg, with its plinth on. */
+  @Test
+  void pieceIsWeighedAsItIsStoodUpAgain() {
+    assertEquals(
+        1,
+        STEPS.get("bookcase.en").stream()
+            .filter(step -> step.sentences().contains("Stand it up again."))
+            .filter(step -> step.cautions().toString().contains("more than one person should turn"))
+            .count());
+  }
 }
