@@ -1180,7 +1180,7 @@
 <#macro aligning>
   <#list seats as s>
     <#if s.how == "flush">
-      <@say "Keep " + fulls(s.parts) + " flush with " + seatOf(s) + (s.each gt 0)?then(", ", " ") + atFaces(s) + "."/>
+      <@say "Keep " + fulls(s.parts) + " flush with " + seatOf(s) + (s.each gt 0)?then(", ", " ") + (s.twins?size gt 0)?then(joined(s.twins?map(t -> "the " + words["place." + t.place] + " one " + words["at." + t.face])), atFaces(s)) + "."/>
     <#elseif s.how == "against" && s.touches>
       <@say "Push " + fulls(s.parts) + " against " + seatOf(s) + "."/>
     </#if>
@@ -1417,7 +1417,7 @@
 <#macro clampSettings counted=true>
   <#list clamps as c>
     <#if !counted>
-      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", or on ") + ": the clamps open " + opensTo(c) + ", and more with pads."/>
+      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", and on ") + ": the clamps open " + opensTo(c) + ", and more with pads."/>
       <#continue>
     </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>

@@ -1111,6 +1111,7 @@
 
 <#-- Zwei einer Art mit Namen; mehr als das mit ihren Zeichen. -->
 <#function seatOf s><#return (s.on?size lte 1)?then(fulls(s.on), lettersOf(s.onMarks))></#function>
+<#assign twinAt = {"left": "linke", "right": "rechte", "front": "vordere", "back": "hintere", "bottom": "untere", "top": "obere"}>
 <#function atFaces s>
   <#local each = (s.each gt 0)?then(number(s.each) + " ", "")>
   <#return joined(s.faces?map(f -> each + words["at." + f]))>
@@ -1172,7 +1173,7 @@
 <#macro aligning>
   <#list seats as s>
     <#if s.how == "flush">
-      <@say fulls(s.parts) + " bündig mit " + seatOf(s) + " halten, " + atFaces(s) + "."/>
+      <@say fulls(s.parts) + " bündig mit " + seatOf(s) + " halten, " + (s.twins?size gt 0)?then(joined(s.twins?map(t -> "das " + twinAt[t.place] + " Teil " + words["at." + t.face])), atFaces(s)) + "."/>
     <#elseif s.how == "against" && s.touches>
       <@say fulls(s.parts) + " an " + seatOf(s) + " schieben."/>
     </#if>
@@ -1409,7 +1410,7 @@
 <#macro clampSettings counted=true>
   <#list clamps as c>
     <#if !counted>
-      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" oder auf ") + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
+      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" und auf ") + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
       <#continue>
     </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("Im Ganzen ", "") + (c.count == 1)?then("eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen">

@@ -211,4 +211,24 @@ class AsTheMakerWorksTest {
             .filter(step -> step.cautions().toString().contains("more than one person should turn"))
             .count());
   }
+
+  /** What is flush at one side and what at the other cannot be seen from a pair of marks. */
+  @Test
+  void eachOfTwoIsToldItsOwnSide() {
+    says(
+        "sideboard.en",
+        "Glue the face frame in place",
+        "flush with the two partitions (F), the left one at the right and the right one at the left");
+    says(
+        "sideboard.de",
+        "Face frame an Ort",
+        "bündig mit Partition × 2 (F) halten, das linke Teil rechts und das rechte Teil links.");
+  }
+
+  /** The frame is pressed on to the bottom as well as on to the sides. */
+  @Test
+  void allJawsAreAskedFor() {
+    says("sideboard.en", "Glue the face frame in place", "the face frame, and on the bottom (C)");
+    says("sideboard.de", "Face frame an Ort", " und auf Bottom (C)");
+  }
 }
