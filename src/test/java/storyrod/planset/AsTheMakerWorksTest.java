@@ -231,4 +231,23 @@ class AsTheMakerWorksTest {
     says("sideboard.en", "Glue the face frame in place", "the face frame, and on the bottom (C)");
     says("sideboard.de", "Face frame an Ort", " und auf Bottom (C)");
   }
+
+  /** The router runs on over the whole end; the notch takes the end of the rabbet away after it. */
+  @Test
+  void rabbetIsRoutedBeforeItsEndIsNotched() {
+    for (List<String> cuts :
+        List.of(
+            List.of("bookcase.en", "Cut the rabbets in the sides", "Cut the notches in the sides"),
+            List.of("bookcase.de", "Falze in Side", "Ausklinkungen in Side"))) {
+      List<String> titles =
+          STEPS.get(cuts.getFirst()).stream().map(StepText::title).toList();
+      int rabbets = place(titles, cuts.get(1));
+      int notches = place(titles, cuts.get(2));
+      assertTrue(0 <= rabbets && rabbets < notches, titles::toString);
+    }
+  }
+
+  private static int place(List<String> titles, String start) {
+    return titles.stream().map(each -> each.startsWith(start)).toList().indexOf(true);
+  }
 }
