@@ -508,6 +508,9 @@
   </#list>
 </#macro>
 
+<#-- A screw slides along its slot, across the grain of what moves. -->
+<#function slotsRun><#return cut.slotsRun?has_content?then(": each runs " + (words["clamp." + cut.slotsRun])!"", "")></#function>
+
 <#-- Where the bearing of a bit would fall into the mouth of a slot. -->
 <#macro slotsPlugged>
   <#if crossed.gaps?size gt 0>
@@ -597,7 +600,7 @@
     </#if>
     <@slotsPlugged/>
     <@stoppedShort "chamfer"/>
-    <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane; go across the grain first, then along it."/>
+    <@say "Take the edge off at 45° with a chamfer bit in the router, or with a plane" + cut.acrossGrain?then("; go across the grain first, then along it", "") + "."/>
   <#elseif has("cut-leaning")>
     <@title "Cut the leaning " + noun + inParts()/>
     <@say "Mark both walls on the face of " + fulls(parts) + " from the part drawings, and carry the lines down the edges with a sliding bevel set to " + cut.angle + " from square: from the face down, the walls lean " + leanings[cut.leans] + "."/>
@@ -645,7 +648,7 @@
     <@say "Clear out what is between with a chisel, along the grain of the wood beside it, until a peg slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-screw-slot")>
     <@title "Cut the screw slots" + inParts()/>
-    <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under it."/>
+    <@say "Drill a hole of " + cut.size + " at both ends of each slot in " + fulls(parts) + ", where the part drawings show it, with a scrap of wood under it" + slotsRun() + "."/>
     <@middles "slots"/>
     <@say "Clear out what is between with a chisel or a small saw until a screw slides from end to end: " + cut.length + " over all."/>
   <#elseif has("cut-fastener-slot")>
@@ -1180,7 +1183,7 @@
 <#macro aligning>
   <#list seats as s>
     <#if s.how == "flush">
-      <@say "Keep " + fulls(s.parts) + " flush with " + seatOf(s) + (s.each gt 0)?then(", ", " ") + atFaces(s) + "."/>
+      <@say "Keep " + fulls(s.parts) + " flush with " + seatOf(s) + (s.each gt 0)?then(", ", " ") + (s.twins?size gt 0)?then(joined(s.twins?map(t -> "the " + words["place." + t.place] + " one " + words["at." + t.face])), atFaces(s)) + "."/>
     <#elseif s.how == "against" && s.touches>
       <@say "Push " + fulls(s.parts) + " against " + seatOf(s) + "."/>
     </#if>
@@ -1193,6 +1196,14 @@
     </#if>
   </#list>
 </#macro>
+
+<#-- By what lies lowest and is held well; where nothing is yet, by what lies flat. -->
+<#function liftedBy>
+  <#local held = []>
+  <#list careful as c><#local held = held + c.held?map(p -> p.mark)></#list>
+  <#local free = lowest?filter(p -> !held?seq_contains(p.mark))>
+  <#return fulls((free?size gt 0)?then(free, flatLowest))>
+</#function>
 
 <#-- Jaws that close on what lies undermost need room there. -->
 <#macro turning>
@@ -1208,7 +1219,7 @@
   <#elseif jawsUnder && inPiece>
     <@with "long-battens"/>
     <#if careful?size gt 0>
-      <@say "Lift it by what lies undermost only, with a helper."/>
+      <@say "Lift it by " + liftedBy() + " only, with a helper."/>
     </#if>
     <@say "Set what is together on two battens or blocks, so that the jaws reach under it."/>
   </#if>
@@ -1349,7 +1360,7 @@
     <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>
     <@say "Set " + pick(hung, "its front", "each front") + " in its opening on thin shims: where the gap is too narrow, plane the edge now, while it is bare."/>
     <#if keptFronts?size gt 0>
-      <@say "Plane nothing off " + fulls(keptFronts) + ", whose grain runs on into what it was cut from: shift its slides instead."/>
+      <@say "Plane nothing off " + fulls(keptFronts) + ", whose grain runs on into what it was cut from: ease the edges of " + pick(keptFronts, "its opening", "their openings") + " a little instead, and centre " + pick(keptFronts, "it", "them") + " there when " + pick(keptFronts, "it is", "they are") + " fixed."/>
     </#if>
   <#else>
     <@say "Hang " + plains(hung) + " with one or two screws in each hinge, and close " + pick(hung, "it", "them") + " on thin shims."/>
@@ -1409,7 +1420,7 @@
 <#macro clampSettings counted=true>
   <#list clamps as c>
     <#if !counted>
-      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", or on ") + ": the clamps open " + opensTo(c) + ", and more with pads."/>
+      <@say "Clamp " + words["clamp." + c.axis] + " across the joints, the jaws on " + jawPairs(c.jaws)?join(", and on ") + ": the clamps open " + opensTo(c) + ", and more with pads."/>
       <#continue>
     </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("In all, set ", "Set ") + number(c.count) + " " + many("clamp", c.count) + " " + words["clamp." + c.axis] + " across the joint" + (c.count == 1)?then("", "s")>
@@ -1506,6 +1517,7 @@
     <#if !screwed>
       <@say "Press it on to the tape."/>
     <#else>
+      <@with has("fit-front-turning")?then("temporary-screw", "temporary-screws")/>
       <@say has("fit-front-turning")?then("Press it on to the tape, and drive a temporary screw from the front, through the hole for the ", "Hold it there and drive two temporary screws from the front, through the holes for the ") + held + ", a little way into the box; " + has("fit-front-turning")?then("it must be shorter than both together, its head broader than the hole.", "they must be shorter than both together, their heads broader than the holes.")/>
     </#if>
     <@say "Draw the drawer out with care" + screwed?then("", ", by a screw or a hook in a hole for the " + held + " or by its lower edge") + ", and clamp the front to the box."/>
@@ -1908,9 +1920,11 @@
       <#break>
     <#case "catch">
       <@title "Mount the " + noun/>
-      <@say "Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, and mark on the inside where the catch and the strike meet" + (caught.ends?size == 1)?then(", " + (caught.ends?first.distance) + " from the " + (caught.ends?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (caught.ends?size gt 1)?then(", as high as listed with this step", "")) + "."/>
-      <@say "Screw the strike to " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " and the catch to " + (caught.posts?size gt 0)?then(fulls(caught.posts), "what stands beside it in the case") + (hardware?size == 1)?then(", with the screws that come with them: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
+      <@say "Screw the catch to " + (caught.posts?size gt 0)?then(fulls(caught.posts), "what stands beside the door in the case") + (caught.ends?size == 1)?then(", " + (caught.ends?first.distance) + " from the " + (caught.ends?first.face == "top")?then("upper", "lower") + " edge of the door to their middle", (caught.ends?size gt 1)?then(", as high as listed with this step", "")) + (hardware?size == 1)?then(", with the screws that come with it: drill pilot holes a little thinner than their core, with a stop", "") + "."/>
       <#if caught.posts?size gt 0><@say "The magnet has to lie behind the door, in the plane of its back: let the catch reach past the edge of " + fulls(caught.posts) + ", on a block of offcut where its shape asks for one."/></#if>
+      <@with "chalk"/>
+      <@say "Set the strike on the magnet and chalk its back. Close " + (item.count gt 1)?then("each door", "the door") + " until its gap is even and its face lies flush, press it on to the strike, and open it."/>
+      <@say "Screw the strike to " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " where it has printed."/>
       <@say "Try the door: shift the strike until it closes without force."/>
       <#break>
     <#case "levelling-foot">
@@ -1922,13 +1936,19 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Tie the piece to the wall"/>
-      <#assign straps = (item.count gt 1)?then("each strap", "the strap")>
+      <#assign several = item.count gt 1>
+      <#assign straps = several?then("each strap", "the strap")>
       <@say "Before anything is drilled, read what the strap's maker says of its screws, its height and the wall: that and the local codes come before what stands here."/>
+      <#if several>
+        <@say "Find the studs, or solid masonry, where the piece will stand, and mark their middles on the wall. Where none lies behind one of " + fulls(parts) + ", screw a board across two studs for its strap, no thicker than there is room behind the piece."/>
+      <#else>
+        <@say "Find a stud, or solid masonry, where the piece will stand, and mark its middle on the wall. Stand the piece before it, with room to work behind, and carry that middle over to its back."/>
+      </#if>
       <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
-      <@say "Screw " + (item.count gt 1)?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
-      <@say "Set the piece in its place and mark its upper edge on the wall. Find a stud, or solid masonry, behind " + straps + " and mark its middle below that line."/>
+      <@say "Screw " + several?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + several?then("", " and at the stud, wherever along the back it is") + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
+      <@say "Set the piece in its place and mark its upper edge on the wall."/>
       <@say "Pull the piece forward until a screwdriver finds room behind it, no farther than " + straps + " reaches."/>
-      <@say "Screw its other end into the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the wall plug named for masonry: plasterboard alone holds nothing."?replace("its other end", (item.count gt 1)?then("their other ends", "its other end"))/>
+      <@say "Screw " + several?then("their other ends", "its other end") + " into " + several?then("the board or ", "") + "the middle of the stud, no higher than on the piece and at most a hand's breadth lower, with the screws and the pilot hole that the strap's maker names for a stud, or with the wall plug named for masonry: plasterboard alone holds nothing."/>
       <@say "Push the piece back and try to tilt it: it must not move by more than a finger's breadth. If it does, pull it forward again, shorten " + straps + " by what was slack, and try once more."/>
       <#break>
     <#case "pull">

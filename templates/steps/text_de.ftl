@@ -498,6 +498,9 @@
   </#list>
 </#macro>
 
+<#-- Die Schraube gleitet in ihrem Langloch, quer zur Faser dessen, was arbeitet. -->
+<#function slotsRun><#return cut.slotsRun?has_content?then(": Jedes verläuft " + (words["clamp." + cut.slotsRun])!"", "")></#function>
+
 <#-- Wo das Kugellager eines Fräsers in die Mündung einer Nut fallen würde. -->
 <#macro slotsPlugged>
   <#if crossed.gaps?size gt 0>
@@ -587,7 +590,7 @@
     </#if>
     <@slotsPlugged/>
     <@stoppedShort "Gefast"/>
-    <@say "Kante unter 45° mit dem Fasefräser in der Oberfräse oder mit dem Hobel abnehmen; zuerst quer zur Faser, dann längs."/>
+    <@say "Kante unter 45° mit dem Fasefräser in der Oberfräse oder mit dem Hobel abnehmen" + cut.acrossGrain?then("; zuerst quer zur Faser, dann längs", "") + "."/>
   <#elseif has("cut-leaning")>
     <@title "Geneigte " + noun + inParts() + " schneiden"/>
     <@say "Beide Wände auf der Fläche von " + fulls(parts) + " nach den Teilzeichnungen anreißen und die Linien mit der Schmiege, um " + cut.angle + " aus dem rechten Winkel gestellt, an den Kanten hinunterführen: von der Fläche in die Tiefe neigen sich die Wände " + leanings[cut.leans] + "."/>
@@ -635,7 +638,7 @@
     <@say "Das dazwischen mit dem Stechbeitel ausräumen, in Faserrichtung des Holzes daneben, bis ein Holznagel von Ende zu Ende gleitet: über alles " + cut.length + "."/>
   <#elseif has("cut-screw-slot")>
     <@title "Langlöcher für Schrauben" + inParts() + " schneiden"/>
-    <@say "An beiden Enden jedes Langlochs in " + fulls(parts) + " ein Loch von " + cut.size + " bohren, wo die Teilzeichnungen es zeigen, mit einem Holzrest darunter."/>
+    <@say "An beiden Enden jedes Langlochs in " + fulls(parts) + " ein Loch von " + cut.size + " bohren, wo die Teilzeichnungen es zeigen, mit einem Holzrest darunter" + slotsRun() + "."/>
     <@middles "Langlöcher"/>
     <@say "Das dazwischen mit dem Stechbeitel oder einer kleinen Säge ausräumen, bis eine Schraube von Ende zu Ende gleitet: über alles " + cut.length + "."/>
   <#elseif has("cut-fastener-slot")>
@@ -1111,6 +1114,7 @@
 
 <#-- Zwei einer Art mit Namen; mehr als das mit ihren Zeichen. -->
 <#function seatOf s><#return (s.on?size lte 1)?then(fulls(s.on), lettersOf(s.onMarks))></#function>
+<#assign twinAt = {"left": "linke", "right": "rechte", "front": "vordere", "back": "hintere", "bottom": "untere", "top": "obere"}>
 <#function atFaces s>
   <#local each = (s.each gt 0)?then(number(s.each) + " ", "")>
   <#return joined(s.faces?map(f -> each + words["at." + f]))>
@@ -1172,7 +1176,7 @@
 <#macro aligning>
   <#list seats as s>
     <#if s.how == "flush">
-      <@say fulls(s.parts) + " bündig mit " + seatOf(s) + " halten, " + atFaces(s) + "."/>
+      <@say fulls(s.parts) + " bündig mit " + seatOf(s) + " halten, " + (s.twins?size gt 0)?then(joined(s.twins?map(t -> "das " + twinAt[t.place] + " Teil " + words["at." + t.face])), atFaces(s)) + "."/>
     <#elseif s.how == "against" && s.touches>
       <@say fulls(s.parts) + " an " + seatOf(s) + " schieben."/>
     </#if>
@@ -1186,6 +1190,14 @@
     </#if>
   </#list>
 </#macro>
+
+<#-- An dem, was am tiefsten liegt und gut hält; wo noch nichts gut hält, an dem, was flach liegt. -->
+<#function liftedBy>
+  <#local held = []>
+  <#list careful as c><#local held = held + c.held?map(p -> p.mark)></#list>
+  <#local free = lowest?filter(p -> !held?seq_contains(p.mark))>
+  <#return fulls((free?size gt 0)?then(free, flatLowest))>
+</#function>
 
 <#-- Backen, die sich um das schließen, was zuunterst liegt, brauchen dort Platz. -->
 <#macro turning>
@@ -1201,7 +1213,7 @@
   <#elseif jawsUnder && inPiece>
     <@with "long-battens"/>
     <#if careful?size gt 0>
-      <@say "Zu zweit nur an dem heben, was zuunterst liegt."/>
+      <@say "Zu zweit nur an " + liftedBy() + " heben."/>
     </#if>
     <@say "Was zusammen ist, auf zwei Leisten oder Klötze setzen, damit die Backen der Zwingen darunterreichen."/>
   </#if>
@@ -1341,7 +1353,7 @@
     <@say plains(hung) + " einhängen und prüfen, dass " + pick(hung, "er", "jeder") + " über die ganze Länge frei läuft und ganz schließt."/>
     <@say pick(hung, "Die Front", "Jede Front") + " auf dünnen Unterlagen in ihre Öffnung stellen: Wo die Fuge zu eng ist, die Kante jetzt hobeln, solange sie roh ist."/>
     <#if keptFronts?size gt 0>
-      <@say "Von " + fulls(keptFronts) + " nichts abhobeln, denn die Maserung läuft in das über, woraus sie geschnitten wurde: stattdessen die Führungen versetzen."/>
+      <@say "Von " + fulls(keptFronts) + " nichts abhobeln, denn die Maserung läuft in das über, woraus sie geschnitten wurde: stattdessen die Kanten der Öffnung etwas nacharbeiten und beim Befestigen darin mitteln."/>
     </#if>
   <#else>
     <@say plains(hung) + " mit einer oder zwei Schrauben in jedem Band einhängen und auf dünnen Unterlagen schließen."/>
@@ -1401,7 +1413,7 @@
 <#macro clampSettings counted=true>
   <#list clamps as c>
     <#if !counted>
-      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" oder auf ") + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
+      <@say "Zwingen " + words["clamp." + c.axis] + " über die Verbindungen setzen, Backen auf " + jawPairs(c.jaws)?join(" und auf ") + ": Öffnung " + opensTo(c) + ", mit Zulagen mehr."/>
       <#continue>
     </#if>
     <#local set = (clampsOfAll!(turns gt 1 && !forOne))?then("Im Ganzen ", "") + (c.count == 1)?then("eine Zwinge", number(c.count) + " Zwingen") + " " + words["clamp." + c.axis] + " über die " + (c.count == 1)?then("Verbindung", "Verbindungen") + " setzen">
@@ -1493,6 +1505,7 @@
     <#if !screwed>
       <@say "An das Klebeband drücken."/>
     <#else>
+      <@with has("fit-front-turning")?then("temporary-screw", "temporary-screws")/>
       <@say has("fit-front-turning")?then("An das Klebeband drücken und von vorn durch das Loch für den " + held + " eine Schraube für die Zwischenzeit ein Stück weit in den Kasten drehen; sie muss kürzer als beide zusammen sein, ihr Kopf breiter als das Loch.", "Dort halten und von vorn durch die Löcher für den " + held + " zwei Schrauben für die Zwischenzeit ein Stück weit in den Kasten drehen; sie müssen kürzer als beide zusammen sein, ihre Köpfe breiter als die Löcher.")/>
     </#if>
     <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für den " + held + " oder an seiner Unterkante,") + " und die Front an den Kasten spannen."/>
@@ -1896,9 +1909,11 @@
       <#break>
     <#case "catch">
       <@title noun + " anbringen"/>
-      <@say (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, und innen anzeichnen, wo Schnäpper und Gegenstück sich treffen" + (caught.ends?size == 1)?then(", ihre Mitte " + caught.ends?first.distance + " ab der " + (caught.ends?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (caught.ends?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + "."/>
-      <@say "Gegenstück an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben und Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was daneben im Korpus steht") + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihr Kern vorbohren, mit Tiefenanschlag", "") + "."/>
+      <@say "Schnäpper an " + (caught.posts?size gt 0)?then(fulls(caught.posts), "das, was neben der Tür im Korpus steht") + " schrauben" + (caught.ends?size == 1)?then(", ihre Mitte " + caught.ends?first.distance + " ab der " + (caught.ends?first.face == "top")?then("oberen", "unteren") + " Kante der Tür", (caught.ends?size gt 1)?then(", so hoch wie bei diesem Schritt angegeben", "")) + (hardware?size == 1)?then(", mit den beiliegenden Schrauben: etwas dünner als ihr Kern vorbohren, mit Tiefenanschlag", "") + "."/>
       <#if caught.posts?size gt 0><@say "Der Magnet muss hinter der Tür liegen, in der Ebene ihrer Rückseite: Schnäpper über die Kante von " + fulls(caught.posts) + " vorstehen lassen, wenn seine Form es verlangt, auf einem Klotz aus einem Reststück."/></#if>
+      <@with "chalk"/>
+      <@say "Gegenstück an den Magneten setzen und seinen Rücken mit Kreide bestreichen. " + (item.count gt 1)?then("Jede Tür", "Tür") + " schließen, bis die Fuge gleichmäßig ist und die Fläche bündig liegt, auf das Gegenstück drücken und wieder öffnen."/>
+      <@say "Gegenstück dort an " + fulls((caught.doors?size gt 0)?then(caught.doors, parts)) + " schrauben, wo es abgefärbt hat."/>
       <@say "Tür probieren: Gegenstück versetzen, bis sie ohne Kraft schließt."/>
       <#break>
     <#case "levelling-foot">
@@ -1910,13 +1925,19 @@
       <#break>
     <#case "anti-tip-strap">
       <@title "Möbel an der Wand sichern"/>
-      <#assign straps = (item.count gt 1)?then("jede Kippsicherung", "die Kippsicherung")>
+      <#assign several = item.count gt 1>
+      <#assign straps = several?then("jede Kippsicherung", "die Kippsicherung")>
       <@say "Vor dem ersten Loch nachlesen, was der Hersteller der Kippsicherung zu Schrauben, Höhe und Wand sagt: Das und die örtlichen Vorschriften gehen dem vor, was hier steht."/>
+      <#if several>
+        <@say "Die Wandständer oder festes Mauerwerk suchen, wo das Möbel stehen wird, und ihre Mitten an der Wand anzeichnen. Wo hinter " + fulls(parts) + " keiner steht, dort für die Kippsicherung ein Brett über zwei Ständer schrauben, nicht dicker, als hinter dem Möbel Platz ist."/>
+      <#else>
+        <@say "Einen Wandständer oder festes Mauerwerk suchen, wo das Möbel stehen wird, und die Mitte an der Wand anzeichnen. Möbel davorstellen, mit Platz zum Arbeiten dahinter, und diese Mitte auf seine Rückseite übertragen."/>
+      </#if>
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
-      <@say (item.count gt 1)?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
-      <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen. Dahinter für " + straps + " einen Wandständer oder festes Mauerwerk suchen und dessen Mitte unter dieser Linie anzeichnen."/>
+      <@say several?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + several?then("", " und am Ständer, wo immer hinter der Rückwand er steht") + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
+      <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen."/>
       <@say "Möbel nach vorn ziehen, bis dahinter Platz für einen Schraubendreher ist, nicht weiter, als " + straps + " reicht."/>
-      <@say (item.count gt 1)?then("Ihr anderes Ende jeweils", "Ihr anderes Ende") + " in die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
+      <@say several?then("Ihr anderes Ende jeweils in das Brett oder", "Ihr anderes Ende in") + " die Mitte des Ständers schrauben, nicht höher als am Möbel und höchstens eine Handbreit tiefer, mit den Schrauben und der Vorbohrung, die der Hersteller der Kippsicherung für einen Ständer nennt, oder mit dem Mauerdübel, den er für Mauerwerk nennt: Gipskarton allein hält nichts."/>
       <@say "Möbel zurückschieben und versuchen, es zu kippen: Es darf sich höchstens um eine Fingerbreite bewegen. Sonst wieder nach vorn ziehen, " + straps + " um das kürzen, was locker war, und noch einmal versuchen."/>
       <#break>
     <#case "pull">

@@ -21,7 +21,8 @@ import storyrod.piece.Piece;
 
 /**
  * Finds where parts have to be set by hand, because nothing in a joint holds them in their place:
- * for each joint without a slot, on both axes of the faces that meet.
+ * for each joint without a slot, on both axes of the faces that meet; for one with a slot that runs
+ * on past its part, along the slot.
  */
 public final class Seats {
   private final Piece piece;
@@ -63,8 +64,8 @@ public final class Seats {
   private List<Seat> all() {
     Set<Seat> all = new LinkedHashSet<>();
     operation.joints().stream()
-        .filter(joint -> !isHeldInPlace(joint) && !isShifted(joint))
-        .forEach(joint -> all.addAll(of(joint)));
+        .filter(joint -> !isShifted(joint))
+        .forEach(joint -> all.addAll(isHeldInPlace(joint) ? along(joint) : of(joint)));
     return all.stream()
         .filter(seat -> operation.parts().size() == 1 || !isSettled(seat, all))
         .toList();
@@ -95,6 +96,16 @@ public final class Seats {
 
   private boolean takes(String part, String other) {
     return piece.part(part).cuts().stream().filter(Cut::takesIn).anyMatch(cut -> cut.isFor(other));
+  }
+
+  private List<Seat> along(Joint joint) {
+    return new OpenHousings(piece)
+        .of(joint).stream()
+            .flatMap(
+                each ->
+                    each.axes().stream()
+                        .flatMap(axis -> seat(joint, each.housed(), each.into(), axis).stream()))
+            .toList();
   }
 
   private List<Seat> of(Joint joint) {

@@ -190,11 +190,12 @@ final class Steps implements Filling.Maker {
     return job.piece().part(part).finishedLength().isLongerThan(LONG);
   }
 
-  /** Whether a heavy piece is laid down, for what comes from below, in front or behind. */
+  /** Whether a heavy piece is laid down, or stood up with what came on from below or outside. */
   private boolean isTurned(List<Operation> operations) {
     return placings(operations)
         .filter(lying::isLaidDown)
-        .anyMatch(placing -> weight.isHeavy(placing.standing()));
+        .map(placing -> Stream.of(placing.standing(), placing.unit().partNames()))
+        .anyMatch(lifted -> weight.isHeavy(lifted.flatMap(List::stream).distinct().toList()));
   }
 
   /** What a heavy piece asks for that is turned over for its feet, or brought to its wall. */

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Clamping;
@@ -47,6 +49,8 @@ record ClampData(Piece piece, PartPhrases phrases) {
                 .map(each -> data(each.getKey(), each.getValue(), level))
                 .toList()),
         Map.entry("jawsUnder", hasJawsUnder(step)),
+        Map.entry("lowest", phrases.parts(lowest(step.standing()))),
+        Map.entry("flatLowest", phrases.parts(flatLowest(step))),
         Map.entry("clampsBare", !found.bare().isEmpty()),
         Map.entry("cauled", phrases.parts(cauled(step, found))),
         Map.entry("strips", phrases.parts(strips(step, found))),
@@ -80,13 +84,20 @@ record ClampData(Piece piece, PartPhrases phrases) {
             each ->
                 Stream.of(each.low(), each.high())
                     .filter(step.newParts()::contains)
-                    .filter(name -> isStrip(piece.part(name), each.axis())))
+                    .filter(name -> isStrip(piece.part(name), each.axis(), step)))
         .distinct()
         .toList();
   }
 
-  private static boolean isStrip(Part part, Axis pressed) {
-    return isThin(part, pressed) && part.finishedLength().isLongerThan(LONG_STRIP);
+  /** Whether a thin part is joined far along its length, and not at its ends only. */
+  private static boolean isStrip(Part part, Axis pressed, Step step) {
+    return isThin(part, pressed)
+        && step.operations().stream()
+            .flatMap(operation -> operation.joints().stream())
+            .filter(joint -> joint.glued() && joint.entry().axis() == pressed)
+            .filter(joint -> List.of(joint.first(), joint.second()).contains(part.name()))
+            .map(joint -> joint.contact().size(part.length()))
+            .anyMatch(along -> along.isLongerThan(LONG_STRIP));
   }
 
   private static boolean isThin(Part part, Axis pressed) {
@@ -100,6 +111,25 @@ record ClampData(Piece piece, PartPhrases phrases) {
         .filter(step.newParts()::contains)
         .distinct()
         .toList();
+  }
+
+  /** What lies lowest of all that lies flat, as a bottom does. */
+  private List<String> flatLowest(Step step) {
+    return lowest(
+        step.standing().stream()
+            .filter(name -> piece.part(name).thickness() == Axis.Z)
+            .toList());
+  }
+
+  private List<String> lowest(List<String> parts) {
+    Map<Length, List<String>> byHeight =
+        parts.stream()
+            .collect(
+                Collectors.groupingBy(
+                    name -> piece.part(name).bounds().z().from(),
+                    TreeMap::new,
+                    Collectors.toList()));
+    return byHeight.values().stream().findFirst().orElse(List.of());
   }
 
   boolean hasJawsUnder(Step step) {

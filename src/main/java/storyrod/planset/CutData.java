@@ -59,6 +59,8 @@ record CutData(Piece piece, PartPhrases phrases, List<FullSize> templates) {
     data.put("takes", takes(cut));
     data.put("angle", angle(cut));
     data.put("edges", edges(step));
+    data.put("acrossGrain", new CutWays(piece).slopesAcross(step));
+    data.put("slotsRun", new CutWays(piece).slotsRun(step));
     data.put("endGrain", step.operations().stream().anyMatch(this::roundsEndGrain));
     data.put("rounds", rounds(step));
     data.put("takesTongue", takesTongue(cut));

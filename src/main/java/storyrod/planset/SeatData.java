@@ -107,7 +107,16 @@ record SeatData(Piece piece, PartPhrases phrases) {
     for (Group group : alike.values()) {
       faces.merge(List.of(group.parts(), group.on()), group, this::sum);
     }
-    return twins(List.copyOf(faces.values()));
+    return together(twins(List.copyOf(faces.values())));
+  }
+
+  /** Different parts that are flush with the same ones, at the same faces, are told in one. */
+  private List<Group> together(List<Group> groups) {
+    Map<List<Object>, Group> together = new LinkedHashMap<>();
+    for (Group group : groups) {
+      together.merge(List.of(group.on(), group.faces()), group, this::sum);
+    }
+    return List.copyOf(together.values());
   }
 
   private List<Group> twins(List<Group> groups) {
@@ -187,6 +196,7 @@ record SeatData(Piece piece, PartPhrases phrases) {
     data.put("onMarks", phrases.marks(group.on()));
     data.put("faces", group.faces().stream().map(Face::word).toList());
     data.put("each", isBoth ? group.parts().size() / 2 : 0);
+    data.put("twins", isBoth ? twinSides(group) : List.of());
     data.put("side", side(piece.part(group.on().iterator().next()), face.axis()));
     data.put("nearSide", side(piece.part(group.parts().iterator().next()), face.axis()));
     data.put(
@@ -195,6 +205,27 @@ record SeatData(Piece piece, PartPhrases phrases) {
     data.put("touches", group.distance().isZero());
     data.put("distance", piece.description().printed().formatWithUnit(group.distance()));
     return data;
+  }
+
+  /** Of two parts that are not each flush on its own side, the face at which it is; else none. */
+  private List<Map<String, String>> twinSides(Group group) {
+    List<Face> faces = List.copyOf(group.faces());
+    List<String> places =
+        group.parts().stream().map(each -> phrases.places(piece.part(each))).map(SeatData::only).toList();
+    boolean isTold =
+        places.size() == 2
+            && faces.size() == 2
+            && !places.contains("")
+            && !places.getFirst().equals(faces.getFirst().word());
+    return isTold
+        ? List.of(
+            Map.of("place", places.getFirst(), "face", faces.getFirst().word()),
+            Map.of("place", places.getLast(), "face", faces.getLast().word()))
+        : List.of();
+  }
+
+  private static String only(List<String> places) {
+    return places.size() == 1 ? places.getFirst() : "";
   }
 
   /** Whether a part's end, edge or face lies across an axis. */

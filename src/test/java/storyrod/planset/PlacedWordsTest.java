@@ -177,7 +177,10 @@ class PlacedWordsTest {
   void catchesAndBradsAreToldWhatTheyGoInto() {
     says(
         step(sideboard, "Mount the catches"),
-        "Screw the strike to the two door stiles (AA) and the catch to the two middle stiles (K)");
+        "Screw the catch to the two middle stiles (K), 3 in from the upper edge of the door");
+    says(
+        step(sideboard, "Mount the catches"),
+        "Screw the strike to the two door stiles (AA) where it has printed.");
     says(
         step(sideboard, "Fasten the back"),
         "Drive the five brads from behind into the back stretcher (D), evenly spread");

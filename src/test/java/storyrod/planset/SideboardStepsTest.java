@@ -59,7 +59,7 @@ class SideboardStepsTest {
             .sentences()
             .contains(
                 "Clamp from front to back across the joints, the jaws on the two sides (B) and the"
-                    + " face frame, or on the bottom (C) and the face frame: the clamps open 19 in,"
+                    + " face frame, and on the bottom (C) and the face frame: the clamps open 19 in,"
                     + " and more with pads."),
         frame::toString);
     assertTrue(
