@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -116,9 +115,7 @@ record ClampData(Piece piece, PartPhrases phrases) {
   /** What lies lowest of all that lies flat, as a bottom does. */
   private List<String> flatLowest(Step step) {
     return lowest(
-        step.standing().stream()
-            .filter(name -> piece.part(name).thickness() == Axis.Z)
-            .toList());
+        step.standing().stream().filter(name -> piece.part(name).thickness() == Axis.Z).toList());
   }
 
   private List<String> lowest(List<String> parts) {

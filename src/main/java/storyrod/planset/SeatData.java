@@ -211,7 +211,10 @@ record SeatData(Piece piece, PartPhrases phrases) {
   private List<Map<String, String>> twinSides(Group group) {
     List<Face> faces = List.copyOf(group.faces());
     List<String> places =
-        group.parts().stream().map(each -> phrases.places(piece.part(each))).map(SeatData::only).toList();
+        group.parts().stream()
+            .map(each -> phrases.places(piece.part(each)))
+            .map(SeatData::only)
+            .toList();
     boolean isTold =
         places.size() == 2
             && faces.size() == 2

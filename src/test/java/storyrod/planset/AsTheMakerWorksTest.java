@@ -56,9 +56,7 @@ class AsTheMakerWorksTest {
   private static void inOrder(String steps, String title, String... words) {
     List<String> sentences = step(steps, title);
     List<Integer> places =
-        Stream.of(words)
-            .map(each -> String.join("|", sentences).indexOf(each))
-            .toList();
+        Stream.of(words).map(each -> String.join("|", sentences).indexOf(each)).toList();
     assertFalse(places.contains(-1), sentences::toString);
     assertEquals(places.stream().sorted().toList(), places, sentences::toString);
   }
@@ -147,7 +145,10 @@ class AsTheMakerWorksTest {
         "sideboard.en",
         "Fit the drawer slides",
         "ease the edges of its opening a little instead, and centre it there when it is fixed.");
-    says("sideboard.de", "Schubkastenführungen anbringen", "stattdessen die Kanten der Öffnung etwas");
+    says(
+        "sideboard.de",
+        "Schubkastenführungen anbringen",
+        "stattdessen die Kanten der Öffnung etwas");
     keepsSilent("sideboard.en", "shift its slides");
     keepsSilent("sideboard.de", "stattdessen die Führungen");
   }
@@ -239,8 +240,7 @@ class AsTheMakerWorksTest {
         List.of(
             List.of("bookcase.en", "Cut the rabbets in the sides", "Cut the notches in the sides"),
             List.of("bookcase.de", "Falze in Side", "Ausklinkungen in Side"))) {
-      List<String> titles =
-          STEPS.get(cuts.getFirst()).stream().map(StepText::title).toList();
+      List<String> titles = STEPS.get(cuts.getFirst()).stream().map(StepText::title).toList();
       int rabbets = place(titles, cuts.get(1));
       int notches = place(titles, cuts.get(2));
       assertTrue(0 <= rabbets && rabbets < notches, titles::toString);

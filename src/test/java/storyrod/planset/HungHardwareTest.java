@@ -97,8 +97,11 @@ class HungHardwareTest {
   @Test
   void catchIsSetAndItsStrikePrintedWithTheDoorShut() {
     StepText catches = step(sideboard, "Mount the catches");
-    assertTrue(catches.sentences().getFirst().startsWith("Screw the catch to the two middle stiles"));
-    told(catches, "Set the strike on the magnet and chalk its back. Close each door until its gap is");
+    assertTrue(
+        catches.sentences().getFirst().startsWith("Screw the catch to the two middle stiles"));
+    told(
+        catches,
+        "Set the strike on the magnet and chalk its back. Close each door until its gap is");
     told(catches, "Screw the strike to the two door stiles (AA) where it has printed.");
     told(catches, "3 in from the upper edge of the door to their middle");
     told(catches, "shift the strike until it closes without force");
