@@ -1505,7 +1505,6 @@
     <#if !screwed>
       <@say "An das Klebeband drücken."/>
     <#else>
-      <@with has("fit-front-turning")?then("temporary-screw", "temporary-screws")/>
       <@say has("fit-front-turning")?then("An das Klebeband drücken und von vorn durch das Loch für den " + held + " eine Schraube für die Zwischenzeit ein Stück weit in den Kasten drehen; sie muss kürzer als beide zusammen sein, ihr Kopf breiter als das Loch.", "Dort halten und von vorn durch die Löcher für den " + held + " zwei Schrauben für die Zwischenzeit ein Stück weit in den Kasten drehen; sie müssen kürzer als beide zusammen sein, ihre Köpfe breiter als die Löcher.")/>
     </#if>
     <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für den " + held + " oder an seiner Unterkante,") + " und die Front an den Kasten spannen."/>

@@ -169,22 +169,6 @@ class AsTheMakerWorksTest {
     says("bookcase.de", "Kanten an Shelf strip", "oder mit dem Hobel abnehmen.");
   }
 
-  /** One screw holds each front of the nightstand until its own are driven. */
-  @Test
-  void shopIsAskedForTheScrewsThatAreToldOf() {
-    assertEquals(List.of("temporary-screw"), temporary("nightstand.en", "Fix the drawer fronts"));
-    assertEquals(List.of("temporary-screws"), temporary("sideboard.en", "Fix the drawer fronts"));
-  }
-
-  private static List<String> temporary(String steps, String title) {
-    return STEPS.get(steps).stream()
-        .filter(step -> step.title().startsWith(title))
-        .flatMap(step -> step.toolTexts().stream())
-        .map(StepText.ToolText::key)
-        .filter(key -> key.startsWith("temporary"))
-        .toList();
-  }
-
   @Test
   void slotsSayWhichWayTheyRun() {
     says(
