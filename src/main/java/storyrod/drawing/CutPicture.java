@@ -76,12 +76,12 @@ public final class CutPicture implements PicturedStep {
       Optional<Face> show = faces.of(part).map(each.flat()::turned);
       BenchView view = BenchView.of(each, show);
       Stream<String> captions =
-          Stream.concat(
-              count(part, byMark.get(part.mark()), notation.words()),
-              lying(view, show, notation.words()));
-      List<String> lines =
-          Stream.concat(inOneLine(captions).stream(), apart(step, notation)).toList();
-      parts.add(shown(each, view, show, lines));
+          Stream.of(
+                  count(part, byMark.get(part.mark()), notation.words()),
+                  lying(view, show, notation.words()),
+                  together(step, notation))
+              .flatMap(words -> words);
+      parts.add(shown(each, view, show, inOneLine(captions)));
     }
     Optional<CutFigure> figure = figure(taken.getFirst(), notation);
     Strip strip = new Strip(List.copyOf(parts), figure, Strip.IN_A_ROW, notation.words());
@@ -89,9 +89,9 @@ public final class CutPicture implements PicturedStep {
   }
 
   /** Parts whose edges are shaped when they are together are drawn each by itself. */
-  private static Stream<String> apart(Step step, Notation notation) {
+  private static Stream<String> together(Step step, Notation notation) {
     return step.verb() == Verb.TRIM
-        ? Stream.of(notation.words().say("step.cut.apart"))
+        ? Stream.of(notation.words().say("step.cut.together"))
         : Stream.empty();
   }
 

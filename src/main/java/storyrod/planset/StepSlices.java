@@ -17,7 +17,7 @@ final class StepSlices {
   private static final int COLUMNS = 3;
 
   /** A last page that is less full gets more of what stands before it. */
-  private static final double LEAST_SHARE = 0.4;
+  private static final double LEAST_SHARE = 0.51;
 
   private static final double STEP_MM = 4;
 

@@ -29,11 +29,6 @@ class StepRoomsTest {
   /** How low a picture may be, as a share of the page: on any page, and where it has one alone. */
   private static final double LEAST = 0.18;
 
-  /** So many sentences stand below the picture of a step that runs on, or its page is full. */
-  private static final int WITH_PICTURE = 3;
-
-  private static final double NEARLY_FULL = 0.8;
-
   /** What one panel with its sizes takes in a column at least, in mm. */
   private static final double IN_COLUMN_MM = 28;
 
@@ -82,24 +77,6 @@ class StepRoomsTest {
           }
           double mean = shares.stream().mapToDouble(each -> each).average().orElseThrow();
           assertTrue(mean >= MEAN_TOGETHER, mean + " " + shares);
-        });
-  }
-
-  /** Who works by the picture need not leaf back for each sentence while its page is white. */
-  @TestFactory
-  List<DynamicTest> sentencesStandWithThePictureOfAStepOverTwoPages() {
-    return AllProjects.each(
-        project -> {
-          double room = paper(project.set()).roomMm();
-          pages(project.set()).pages().stream()
-              .flatMap(page -> page.steps().stream())
-              .map(StepPages.Placed::slice)
-              .filter(slice -> slice.begins() && !slice.ends())
-              .forEach(
-                  slice ->
-                      assertTrue(
-                          slice.to() >= WITH_PICTURE || slice.heightMm() > NEARLY_FULL * room,
-                          slice + " of " + room));
         });
   }
 
