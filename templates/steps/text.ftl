@@ -1360,7 +1360,7 @@
     <@say "Hang " + plains(hung) + " and see that " + pick(hung, "it", "each") + " runs freely over its whole length and closes to the end."/>
     <@say "Set " + pick(hung, "its front", "each front") + " in its opening on thin shims: where the gap is too narrow, plane the edge now, while it is bare."/>
     <#if keptFronts?size gt 0>
-      <@say "Plane nothing off " + fulls(keptFronts) + ", whose grain runs on into what it was cut from: ease the edges of " + pick(keptFronts, "its opening", "their openings") + " a little instead, and centre " + pick(keptFronts, "it", "them") + " there when " + pick(keptFronts, "it is", "they are") + " fixed."/>
+      <@say "Plane nothing off " + fulls(keptFronts) + ", whose grain runs on into what it was cut from: ease " + pick(keptFronts, "its opening", "their openings") + " instead."/>
     </#if>
   <#else>
     <@say "Hang " + plains(hung) + " with one or two screws in each hinge, and close " + pick(hung, "it", "them") + " on thin shims."/>

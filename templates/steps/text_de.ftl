@@ -1353,7 +1353,7 @@
     <@say plains(hung) + " einhängen und prüfen, dass " + pick(hung, "er", "jeder") + " über die ganze Länge frei läuft und ganz schließt."/>
     <@say pick(hung, "Die Front", "Jede Front") + " auf dünnen Unterlagen in ihre Öffnung stellen: Wo die Fuge zu eng ist, die Kante jetzt hobeln, solange sie roh ist."/>
     <#if keptFronts?size gt 0>
-      <@say "Von " + fulls(keptFronts) + " nichts abhobeln, denn die Maserung läuft in das über, woraus sie geschnitten wurde: stattdessen die Kanten der Öffnung etwas nacharbeiten und beim Befestigen darin mitteln."/>
+      <@say "Von " + fulls(keptFronts) + " nichts abhobeln, denn die Maserung läuft in das über, woraus sie geschnitten wurde: stattdessen die Öffnung nacharbeiten."/>
     </#if>
   <#else>
     <@say plains(hung) + " mit einer oder zwei Schrauben in jedem Band einhängen und auf dünnen Unterlagen schließen."/>

@@ -144,11 +144,8 @@ class AsTheMakerWorksTest {
     says(
         "sideboard.en",
         "Fit the drawer slides",
-        "ease the edges of its opening a little instead, and centre it there when it is fixed.");
-    says(
-        "sideboard.de",
-        "Schubkastenführungen anbringen",
-        "stattdessen die Kanten der Öffnung etwas");
+        "whose grain runs on into what it was cut from: ease its opening instead.");
+    says("sideboard.de", "Schubkastenführungen anbringen", "stattdessen die Öffnung nacharbeiten.");
     keepsSilent("sideboard.en", "shift its slides");
     keepsSilent("sideboard.de", "stattdessen die Führungen");
   }
