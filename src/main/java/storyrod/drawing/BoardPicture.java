@@ -36,7 +36,7 @@ final class BoardPicture implements PicturedStep {
   }
 
   /**
-   * @param isWide whether it would be but stamps in a column: several panels, or long blanks
+   * @param isWide whether it would be but a stamp in a column
    */
   private BoardPicture(int step, Strip strip, double leastMm, boolean isWide) {
     this.step = step;
@@ -75,8 +75,7 @@ final class BoardPicture implements PicturedStep {
     boolean isPanel = !all.isEmpty() && isOfPanels(piece, step);
     boolean isBlank = all.stream().anyMatch(same -> isTakenApart(piece, step, same.getFirst()));
     double least = isPanel ? LEAST_PANEL_MM : 0;
-    boolean isWide = isBlank || isPanel && all.size() > 1;
-    return strip.map(each -> new BoardPicture(step.number(), each, least, isWide));
+    return strip.map(each -> new BoardPicture(step.number(), each, least, isPanel || isBlank));
   }
 
   /** Of a step that chooses boards: the blanks that are looked for. */
@@ -183,11 +182,9 @@ final class BoardPicture implements PicturedStep {
 
   @Override
   public double heightMm(double widthMm) {
-    double high = strip.heightMm(widthMm);
-    if (Strips.isNarrow(widthMm)) {
-      return isWide ? Double.POSITIVE_INFINITY : high;
-    }
-    return Math.max(leastMm, high);
+    return Strips.isNarrow(widthMm) && isWide
+        ? Double.POSITIVE_INFINITY
+        : Math.max(leastMm, strip.heightMm(widthMm));
   }
 
   @Override

@@ -13,7 +13,6 @@ import storyrod.build.BuildPlan.Step;
 import storyrod.build.Verb;
 import storyrod.cli.PrintedProjects;
 import storyrod.measure.Units;
-import storyrod.piece.Piece;
 import storyrod.planset.PlanSet;
 
 /** What is drawn in the column below a step's lists has room there. */
@@ -60,27 +59,6 @@ class ColumnFiguresTest {
     BoardPicture picture = BoardPicture.of(set.piece(), sawn).orElseThrow();
     assertEquals(Double.POSITIVE_INFINITY, picture.heightMm(COLUMN_MM));
     assertTrue(picture.heightMm(180) < 100);
-  }
-
-  /** One panel can still be read there; several would be stamps. */
-  @TestFactory
-  List<DynamicTest> onlyLonePanelsThatAreCutToSizeHaveRoomInTheColumn() {
-    return AllProjects.each(
-        sample -> {
-          Piece piece = sample.set().piece();
-          steps(sample.set(), Verb.SIZE)
-              .filter(step -> BoardPicture.isShown(piece, step))
-              .filter(step -> BoardPicture.isOfPanels(piece, step))
-              .flatMap(step -> BoardPicture.of(piece, step).stream())
-              .forEach(ColumnFiguresTest::assertAlone);
-        });
-  }
-
-  private static void assertAlone(BoardPicture picture) {
-    Drawing wide = picture.drawn(new Size(190, 120));
-    boolean isLone =
-        Clean.flat(wide.elements()).stream().filter(Drawing.Balloon.class::isInstance).count() == 1;
-    assertEquals(isLone, picture.heightMm(COLUMN_MM) < 60, "step " + picture.step());
   }
 
   private static Stream<Step> steps(PlanSet set, Verb verb) {
