@@ -28,21 +28,21 @@ final class BoardPicture implements PicturedStep {
 
   private final int step;
   private final Strip strip;
+  private final Optional<Strip> column;
   private final double leastMm;
-  private final boolean isWide;
 
   private BoardPicture(int step, Strip strip) {
-    this(step, strip, 0, false);
+    this(step, strip, Optional.of(strip), 0);
   }
 
   /**
-   * @param isWide whether it would be but a stamp in a column
+   * @param column what stands in a column; empty where it would be but stamps there
    */
-  private BoardPicture(int step, Strip strip, double leastMm, boolean isWide) {
+  private BoardPicture(int step, Strip strip, Optional<Strip> column, double leastMm) {
     this.step = step;
     this.strip = strip;
+    this.column = column;
     this.leastMm = leastMm;
-    this.isWide = isWide;
   }
 
   /** Whether the picture of a step, if it has one, is such a strip. */
@@ -72,10 +72,22 @@ final class BoardPicture implements PicturedStep {
         all.isEmpty()
             ? new RoughBoards(piece, step).worked()
             : Optional.of(strip(piece, step, all));
-    boolean isPanel = !all.isEmpty() && isOfPanels(piece, step);
+    if (!all.isEmpty() && isOfPanels(piece, step)) {
+      Optional<Strip> column =
+          Optional.of(upright(piece, step, all)).filter(any -> all.size() == 1);
+      return strip.map(each -> new BoardPicture(step.number(), each, column, LEAST_PANEL_MM));
+    }
     boolean isBlank = all.stream().anyMatch(same -> isTakenApart(piece, step, same.getFirst()));
-    double least = isPanel ? LEAST_PANEL_MM : 0;
-    return strip.map(each -> new BoardPicture(step.number(), each, least, isPanel || isBlank));
+    return strip.map(
+        each ->
+            new BoardPicture(step.number(), each, Optional.of(each).filter(any -> !isBlank), 0));
+  }
+
+  /** Panels with their grain down the paper. */
+  private static Strip upright(Piece piece, Step step, List<List<Part>> all) {
+    List<StripCell> cells =
+        all.stream().<StripCell>map(same -> board(piece, step, same).upright()).toList();
+    return new Strip(cells, Optional.empty(), ALWAYS, Notation.of(piece).words());
   }
 
   /** Of a step that chooses boards: the blanks that are looked for. */
@@ -180,15 +192,19 @@ final class BoardPicture implements PicturedStep {
     return step;
   }
 
+  /** In a column a panel wants no more than it has to have: it takes what is left white. */
   @Override
   public double heightMm(double widthMm) {
-    return Strips.isNarrow(widthMm) && isWide
-        ? Double.POSITIVE_INFINITY
-        : Math.max(leastMm, strip.heightMm(widthMm));
+    if (!Strips.isNarrow(widthMm)) {
+      return Math.max(leastMm, strip.heightMm(widthMm));
+    }
+    double high = column.map(each -> each.heightMm(widthMm)).orElse(Double.POSITIVE_INFINITY);
+    return leastMm > 0 && high < Double.POSITIVE_INFINITY ? Math.min(high, leastMm) : high;
   }
 
   @Override
   public Drawing drawn(Size room) {
-    return strip.drawn("step-" + step, room);
+    Strip shown = Strips.isNarrow(room.widthMm()) ? column.orElse(strip) : strip;
+    return shown.drawn("step-" + step, room);
   }
 }
