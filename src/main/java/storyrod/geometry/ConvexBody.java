@@ -36,6 +36,9 @@ record ConvexBody(List<Side> sides) {
 
   /** The volume in mm³ that is left of it within another one, which is moved first. */
   double sharedMm3(ConvexBody other, Vector3D moved) {
+    if (isBesides(other, moved)) {
+      return 0;
+    }
     ConvexBody left = this;
     for (Side side : other.sides) {
       left = left.behind(side.normal, side.offset() + moved.dot(side.normal));
@@ -46,8 +49,39 @@ record ConvexBody(List<Side> sides) {
     return left.volumeMm3();
   }
 
+  /** Whether one of its own sides has all of another one, which is moved first, before it. */
+  private boolean isBesides(ConvexBody other, Vector3D moved) {
+    return sides.stream()
+        .anyMatch(side -> other.isBefore(side.normal, side.offset() - moved.dot(side.normal)));
+  }
+
+  private boolean isBefore(Vector3D normal, double offset) {
+    for (Side side : sides) {
+      for (Vector3D corner : side.corners) {
+        if (corner.dot(normal) <= offset) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean isBehind(Vector3D normal, double offset) {
+    for (Side side : sides) {
+      for (Vector3D corner : side.corners) {
+        if (corner.dot(normal) - offset > 0) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** What of it lies behind a plane. */
   private ConvexBody behind(Vector3D normal, double offset) {
+    if (isBehind(normal, offset)) {
+      return this;
+    }
     List<Side> kept = new ArrayList<>();
     List<Vector3D> cut = new ArrayList<>();
     for (Side side : sides) {
