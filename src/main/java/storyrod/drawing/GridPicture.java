@@ -104,13 +104,15 @@ final class GridPicture implements PicturedStep {
     FlatPart whole = name.axis() == Axis.Y ? usual : FlatPart.showing(part, face);
     FlatPart flat = whole.with(made(whole, later));
     Words words = piece.description().words();
+    SolidView view = new SolidView(flat, flat.turned(face));
     String caption =
         words.say("step.sand.face", part.mark(), words.say("part.face." + face.word()));
     return new SandTile(
         flat,
         flat.turned(face),
         name,
-        SandedArea.of(piece, flat, flat.turned(face)),
+        view.whole(),
+        SandedArea.of(piece, flat, flat.turned(face), view),
         List.of(caption, part.mark()));
   }
 

@@ -9,6 +9,8 @@ import java.util.TreeSet;
 import storyrod.drawing.CutNotes.CutNote;
 import storyrod.geometry.Box;
 import storyrod.geometry.Face;
+import storyrod.geometry.Lazy;
+import storyrod.geometry.Solid;
 import storyrod.measure.Length;
 import storyrod.piece.Cut;
 import storyrod.piece.Mark;
@@ -85,6 +87,7 @@ final class PartDrawing {
   private static Map<Face, Shown> projections(FlatPart flat) {
     Set<Face> views = PartViews.of(flat);
     List<Box> removed = flat.removed();
+    Lazy<Solid> solid = new Lazy<>(() -> SolidView.solid(flat));
     boolean shaped = flat.isSlanted() || !flat.cuts(Cut.Shaped.class).isEmpty();
     Map<Face, Shown> shown = new LinkedHashMap<>();
     List.of(Face.FRONT, Face.BOTTOM, Face.TOP, Face.RIGHT, Face.LEFT).stream()
@@ -94,7 +97,7 @@ final class PartDrawing {
                 shown.put(
                     face,
                     shaped
-                        ? new SolidView(flat, face)
+                        ? new SolidView(flat, solid.get(), face)
                         : new Projection(flat.box(), removed, face)));
     return shown;
   }

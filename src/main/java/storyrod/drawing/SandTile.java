@@ -19,17 +19,18 @@ import storyrod.geometry.Face;
  * @param flat the part as it is cut by then
  * @param face the flat part's front or back
  * @param name the face as it lies in the part's drawing
+ * @param whole all that is seen of the part from there, in mm on the axes of the flat part
  * @param sanded of the face, in mm on the axes of the flat part
  */
-record SandTile(FlatPart flat, Face face, Face name, Geometry sanded, List<String> captions)
+record SandTile(
+    FlatPart flat, Face face, Face name, Geometry whole, Geometry sanded, List<String> captions)
     implements PartTile {
   @Override
   public List<Element> in(Bounds room) {
     ShortFace drawn = ShortFace.in(room, lengthMm(), widthMm());
-    SolidView view = new SolidView(flat, face);
     List<Element> elements = new ArrayList<>();
     for (ShortFace.Window window : drawn.windows()) {
-      areas(view.whole(), drawn, window, Tone.WHITE).forEach(elements::add);
+      areas(whole, drawn, window, Tone.WHITE).forEach(elements::add);
       areas(sanded, drawn, window, Tone.FRONT).forEach(elements::add);
     }
     drawn.breakLine().ifPresent(elements::add);

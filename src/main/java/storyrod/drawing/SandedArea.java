@@ -35,7 +35,14 @@ final class SandedArea {
   }
 
   static Geometry of(Piece piece, FlatPart flat, Face face) {
-    return new SandedArea(piece, flat, face).in(new SolidView(flat, face));
+    return of(piece, flat, face, new SolidView(flat, face));
+  }
+
+  /**
+   * @param view what is seen of the flat part from that face
+   */
+  static Geometry of(Piece piece, FlatPart flat, Face face, SolidView view) {
+    return new SandedArea(piece, flat, face).in(view);
   }
 
   private Geometry in(SolidView view) {

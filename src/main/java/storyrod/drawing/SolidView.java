@@ -3,7 +3,10 @@ package storyrod.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
@@ -27,6 +30,7 @@ import storyrod.geometry.Axis;
 import storyrod.geometry.Face;
 import storyrod.geometry.Fineness;
 import storyrod.geometry.FlatFace;
+import storyrod.geometry.Lazy;
 import storyrod.geometry.Range;
 import storyrod.geometry.Solid;
 import storyrod.measure.Length;
@@ -43,36 +47,53 @@ final class SolidView implements Shown {
   private static final double NEAREST_MM = 0.01;
   private static final double SAME_WAY = 1e-6;
 
-  private final List<List<At>> visible;
-  private final List<List<At>> hidden;
-  private final Geometry whole;
-  private final Geometry nearest;
-  private final Geometry surface;
+  private final Lazy<Inked> inked;
+  private final Lazy<Geometry> whole;
+  private final Lazy<Geometry> nearest;
+  private final Lazy<Geometry> surface;
+  private final Map<Strip, Geometry> strips = new ConcurrentHashMap<>();
+
+  /** A stretch of one of the areas. */
+  private record Strip(Tone tone, Range range) {}
+
+  /** Its lines as chains. */
+  private record Inked(List<List<At>> visible, List<List<At>> hidden) {}
 
   SolidView(FlatPart flat, Face face) {
-    Solid solid = Carving.of(flat.box(), flat.cuts(), Fineness.DRAWN);
+    this(flat, solid(flat), face);
+  }
+
+  /**
+   * @param solid the flat part's, worked out once for all its views
+   */
+  SolidView(FlatPart flat, Solid solid, Face face) {
     View view = view(face);
+    double deep = reach(solid, view) - NEAREST_MM;
+    List<Slope> tapers = tapers(flat, face);
+    Predicate<FlatFace> isNearest = each -> depth(each, view) > deep;
+    Predicate<FlatFace> isTaper = each -> tapers.stream().anyMatch(taper -> isOn(each, taper));
+    this.inked = new Lazy<>(() -> inked(flat, solid, view));
+    this.whole = new Lazy<>(() -> united(solid, view, SolidView::down, each -> true));
+    this.nearest = new Lazy<>(() -> united(solid, view, SolidView::down, isNearest));
+    this.surface = new Lazy<>(() -> united(solid, view, SolidView::down, isNearest.or(isTaper)));
+  }
+
+  private static At down(At at) {
+    return new At(at.x(), -at.y());
+  }
+
+  private static Inked inked(FlatPart flat, Solid solid, View view) {
     Scene.Item item = new Scene.Item(flat.part().name(), solid, Vector3D.ZERO);
     Seen.Lines lines =
         HiddenLines.of(new Scene(List.of(item)), view)
             .seenAndHidden(each -> false)
             .getFirst()
             .lines();
-    Function<At, At> place = at -> new At(at.x(), -at.y());
-    this.visible = Chains.of(mapped(lines.visible(), place));
-    this.hidden = Chains.of(mapped(lines.hidden(), place));
-    double reach = reach(solid, view);
-    this.whole = united(solid, view, place, each -> true);
-    this.nearest = united(solid, view, place, each -> depth(each, view) > reach - NEAREST_MM);
-    List<Slope> tapers = tapers(flat, face);
-    this.surface =
-        united(
-            solid,
-            view,
-            place,
-            each ->
-                depth(each, view) > reach - NEAREST_MM
-                    || tapers.stream().anyMatch(taper -> isOn(each, taper)));
+    return new Inked(chains(lines.visible()), chains(lines.hidden()));
+  }
+
+  static Solid solid(FlatPart flat) {
+    return Carving.of(flat.box(), flat.cuts(), Fineness.DRAWN);
   }
 
   /** The tapers planed or sawn on a face: they belong to it, though they lie deeper. */
@@ -90,7 +111,7 @@ final class SolidView implements Shown {
   /** All that is covered of a part as it is seen from a face, in mm, its arcs as fine chords. */
   static Geometry silhouette(FlatPart flat, Face face, Fineness fineness) {
     Solid solid = Carving.of(flat.box(), flat.cuts(), fineness);
-    return united(solid, view(face), at -> new At(at.x(), -at.y()), each -> true);
+    return united(solid, view(face), SolidView::down, each -> true);
   }
 
   /** All that a solid covers of a view, in mm. */
@@ -100,17 +121,17 @@ final class SolidView implements Shown {
 
   /** All that is seen of the part, in mm, y upwards. */
   Geometry whole() {
-    return whole;
+    return whole.get();
   }
 
   /** What lies nearest to the eye: the face without what is cut into it. */
   Geometry nearest() {
-    return nearest;
+    return nearest.get();
   }
 
   /** The face with its tapers, without what is cut into it. */
   Geometry surface() {
-    return surface;
+    return surface.get();
   }
 
   /** An area without that of some faces. */
@@ -157,10 +178,7 @@ final class SolidView implements Shown {
   }
 
   private static Geometry united(
-      Solid solid,
-      View view,
-      Function<At, At> place,
-      java.util.function.Predicate<FlatFace> wanted) {
+      Solid solid, View view, Function<At, At> place, Predicate<FlatFace> wanted) {
     List<Geometry> pictures = new ArrayList<>();
     for (FlatFace face : solid.faces()) {
       if (ScreenFace.looksAt(view, face) && wanted.test(face)) {
@@ -186,15 +204,22 @@ final class SolidView implements Shown {
 
   /** Its areas and lines on paper, without what the ruler leaves out. */
   void addTo(PlacedView view, List<Element> elements) {
-    addAreas(view, Tone.SIDE, whole, elements);
-    addAreas(view, Tone.FRONT, nearest, elements);
-    hidden.forEach(chain -> addLine(view, Role.HIDDEN, chain, elements));
-    visible.forEach(chain -> addLine(view, Role.VISIBLE, chain, elements));
+    addAreas(view, Tone.SIDE, whole(), elements);
+    addAreas(view, Tone.FRONT, nearest(), elements);
+    inked.get().hidden().forEach(chain -> addLine(view, Role.HIDDEN, chain, elements));
+    inked.get().visible().forEach(chain -> addLine(view, Role.VISIBLE, chain, elements));
   }
 
-  private static void addAreas(PlacedView view, Tone tone, Geometry area, List<Element> elements) {
+  private static List<List<At>> chains(List<Stroke> strokes) {
+    return Chains.of(mapped(strokes, SolidView::down));
+  }
+
+  private void addAreas(PlacedView view, Tone tone, Geometry area, List<Element> elements) {
     for (Range shown : shown(view)) {
-      Geometry part = view.ruler().breaks().isEmpty() ? area : between(area, shown);
+      Geometry part =
+          view.ruler().breaks().isEmpty()
+              ? area
+              : strips.computeIfAbsent(new Strip(tone, shown), each -> between(area, shown));
       for (Object each : PolygonExtracter.getPolygons(part)) {
         elements.add(new Area(tone, rings((Polygon) each, at -> paper(at, view))));
       }
