@@ -78,13 +78,13 @@ final class AskedRooms implements Rooms {
   }
 
   @Override
-  public Size fullSize() {
-    return ask(Rooms::fullSize);
+  public Size fullSize(List<FullSize> templates) {
+    return ask(each -> each.fullSize(templates));
   }
 
   @Override
-  public Size turnedFullSize() {
-    return ask(Rooms::turnedFullSize);
+  public Size turnedFullSize(List<FullSize> templates) {
+    return ask(each -> each.turnedFullSize(templates));
   }
 
   @Override

@@ -12,11 +12,23 @@ import storyrod.drawing.Drawing.Line;
 
 /** Cuts lines and areas off at the sides of a rectangle. */
 final class Clipping {
+  /** What rounding may move a point by. */
+  private static final double HAIR_MM = 1e-6;
+
   private Clipping() {}
 
-  /** Whether something of a line lies inside. */
+  /** Whether something of a line lies inside; most lines tell by where they turn. */
   static boolean holds(Bounds window, TruePath path) {
-    return !inside(path.points(), window).isEmpty();
+    return path.stretches().stream().anyMatch(each -> isWithin(each.from(), window))
+        || path.reach().widened(HAIR_MM).overlaps(window)
+            && !inside(path.points(), window).isEmpty();
+  }
+
+  private static boolean isWithin(At at, Bounds window) {
+    return window.left() < at.x()
+        && at.x() < window.right()
+        && window.top() < at.y()
+        && at.y() < window.bottom();
   }
 
   /** The parts of a chain of points inside a rectangle, as chains. */

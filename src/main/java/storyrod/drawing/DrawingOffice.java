@@ -12,6 +12,7 @@ import storyrod.geometry.Lazy;
 import storyrod.geometry.Parallel;
 import storyrod.piece.Piece;
 import storyrod.stock.StockPlan;
+import storyrod.words.Words;
 
 /**
  * Draws one plan for the pages of one edition after another. A drawing is made anew only where its
@@ -42,7 +43,9 @@ public final class DrawingOffice {
     exploded = new Kept<>(new ExplodedViews(piece, build, hardware)::draw);
     joints = new Kept<>(JointSheets.of(piece, hardware));
     layouts = new Kept<>(rooms -> layouts(stock, rooms));
-    templates = new Kept<>(rooms -> TemplateSheets.draw(piece, rooms));
+    Lazy<List<FullSize>> fullSize = new Lazy<>(() -> FullSize.of(piece));
+    Words words = piece.description().words();
+    templates = new Kept<>(rooms -> TemplateSheets.draw(fullSize.get(), words, rooms));
     slides =
         new Kept<>(rooms -> SlideLines.of(piece, build.steps(), hardware, rooms.besideSentences()));
     Parallel.map(

@@ -35,11 +35,11 @@ public interface Rooms {
   /** The room for the layout of a further sheet, which leaves more if its cuts are few. */
   Size layout(int cuts);
 
-  /** The room for one sheet of a full-size template. */
-  Size fullSize();
+  /** The room for one sheet of full-size templates. */
+  Size fullSize(List<FullSize> templates);
 
   /** The same on a page that is wider than high. */
-  Size turnedFullSize();
+  Size turnedFullSize(List<FullSize> templates);
 
   /** What stands beside a part's drawing on its page, in mm of the page's height. */
   double besidePartMm(Mark mark);

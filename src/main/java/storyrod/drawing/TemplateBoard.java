@@ -12,12 +12,45 @@ import storyrod.drawing.TileGrid.Cell;
  * Templates that lie beside each other on the same sheets. A template joins others where that saves
  * at least half of its sheets and cuts it into no more pieces than sheets of its own would.
  */
-record TemplateBoard(List<FullSize> shapes, Size window) {
+record TemplateBoard(List<Laid> laid, Size window) {
   /** Room between two templates for a pair of scissors, in mm. */
   private static final double BETWEEN = 8;
 
   TemplateBoard {
-    shapes = List.copyOf(shapes);
+    laid = List.copyOf(laid);
+  }
+
+  /**
+   * A template where it lies.
+   *
+   * @param bounds the rectangle round it, which costs many points of arcs to find
+   */
+  record Laid(FullSize shape, Bounds bounds) {
+    Laid(FullSize shape) {
+      this(shape, shape.bounds());
+    }
+
+    /** Moved so that it begins at a corner. */
+    Laid at(At corner) {
+      double right = corner.x() - bounds.left();
+      double down = corner.y() - bounds.top();
+      Bounds there =
+          new Bounds(
+              bounds.left() + right,
+              bounds.top() + down,
+              bounds.right() + right,
+              bounds.bottom() + down);
+      return new Laid(shape.mapped(at -> at.plus(right, down)), there);
+    }
+
+    Laid turned() {
+      return new Laid(shape.mapped(at -> new At(at.y(), -at.x())));
+    }
+  }
+
+  /** The templates as they lie. */
+  List<FullSize> shapes() {
+    return laid.stream().map(Laid::shape).toList();
   }
 
   /** All templates on as few sheets as this finds, in the order of the first on each board. */
@@ -26,7 +59,7 @@ record TemplateBoard(List<FullSize> shapes, Size window) {
     largestFirst(shapes, window).forEach(shape -> add(shape, window, boards));
     return boards.stream()
         .map(board -> board.inOrder(shapes))
-        .sorted(Comparator.comparing(board -> index(board.shapes.getFirst(), shapes)))
+        .sorted(Comparator.comparing(board -> index(board.shapes().getFirst(), shapes)))
         .toList();
   }
 
@@ -60,45 +93,38 @@ record TemplateBoard(List<FullSize> shapes, Size window) {
   /** A template on sheets of its own, upright or lying, whichever needs fewer. */
   private static TemplateBoard alone(FullSize shape, Size window) {
     At corner = new At(TileGrid.INSIDE, TileGrid.INSIDE);
-    TemplateBoard level = new TemplateBoard(List.of(at(corner, shape)), window);
-    TemplateBoard upright = new TemplateBoard(List.of(at(corner, turned(shape))), window);
+    Laid lying = new Laid(shape);
+    TemplateBoard level = new TemplateBoard(List.of(lying.at(corner)), window);
+    TemplateBoard upright = new TemplateBoard(List.of(lying.turned().at(corner)), window);
     return upright.sheets() <= level.sheets() ? upright : level;
-  }
-
-  private static FullSize turned(FullSize shape) {
-    return shape.mapped(at -> new At(at.y(), -at.x()));
-  }
-
-  /** Moved so that it begins at a corner. */
-  private static FullSize at(At corner, FullSize shape) {
-    Bounds bounds = shape.bounds();
-    return shape.mapped(at -> at.plus(corner.x() - bounds.left(), corner.y() - bounds.top()));
   }
 
   /** The board with one more template where it takes fewest sheets more. */
   private Optional<TemplateBoard> with(FullSize shape, int pieces) {
-    return Stream.of(shape, turned(shape))
-        .flatMap(each -> corners().map(corner -> at(corner, each)))
+    Laid lying = new Laid(shape);
+    return Stream.of(lying, lying.turned())
+        .flatMap(each -> corners().map(each::at))
         .filter(this::isClear)
         .map(this::and)
-        .filter(board -> board.pieces(board.shapes.getLast()) <= pieces)
+        .filter(board -> board.pieces(board.laid.getLast().shape) <= pieces)
         .min(Comparator.comparing(TemplateBoard::sheets));
   }
 
-  private TemplateBoard and(FullSize shape) {
-    return new TemplateBoard(Stream.concat(shapes.stream(), Stream.of(shape)).toList(), window);
+  private TemplateBoard and(Laid further) {
+    return new TemplateBoard(Stream.concat(laid.stream(), Stream.of(further)).toList(), window);
   }
 
   /** Where a further template may begin: beside and below those there are, and on each sheet. */
   private Stream<At> corners() {
     double inside = TileGrid.INSIDE;
     List<At> corners = new ArrayList<>();
-    for (FullSize shape : shapes) {
-      Bounds bounds = shape.bounds();
+    TileGrid grid = grid();
+    for (Laid each : laid) {
+      Bounds bounds = each.bounds;
       corners.add(new At(bounds.right() + BETWEEN, bounds.top()));
       corners.add(new At(bounds.left(), bounds.bottom() + BETWEEN));
-      for (Cell cell : grid().cells()) {
-        Bounds shown = grid().shown(cell);
+      for (Cell cell : grid.cells()) {
+        Bounds shown = grid.shown(cell);
         corners.add(new At(bounds.right() + BETWEEN, shown.top() + inside));
         corners.add(new At(shown.left() + inside, bounds.bottom() + BETWEEN));
       }
@@ -106,9 +132,8 @@ record TemplateBoard(List<FullSize> shapes, Size window) {
     return corners.stream();
   }
 
-  private boolean isClear(FullSize shape) {
-    Bounds own = shape.bounds();
-    return shapes.stream().map(FullSize::bounds).noneMatch(other -> isNear(own, other));
+  private boolean isClear(Laid further) {
+    return laid.stream().noneMatch(other -> isNear(further.bounds, other.bounds));
   }
 
   private static boolean isNear(Bounds one, Bounds other) {
@@ -121,8 +146,8 @@ record TemplateBoard(List<FullSize> shapes, Size window) {
 
   TileGrid grid() {
     Bounds bounds = Bounds.NONE;
-    for (FullSize shape : shapes) {
-      bounds = bounds.with(shape.bounds());
+    for (Laid each : laid) {
+      bounds = bounds.with(each.bounds);
     }
     return TileGrid.over(bounds, window);
   }
@@ -131,7 +156,7 @@ record TemplateBoard(List<FullSize> shapes, Size window) {
   List<Cell> held() {
     TileGrid grid = grid();
     return grid.cells().stream()
-        .filter(cell -> shapes.stream().anyMatch(shape -> holds(grid.own(cell), shape)))
+        .filter(cell -> laid.stream().anyMatch(each -> holds(grid.own(cell), each.shape)))
         .toList();
   }
 
@@ -150,7 +175,8 @@ record TemplateBoard(List<FullSize> shapes, Size window) {
 
   private TemplateBoard inOrder(List<FullSize> all) {
     return new TemplateBoard(
-        shapes.stream().sorted(Comparator.comparing(shape -> index(shape, all))).toList(), window);
+        laid.stream().sorted(Comparator.comparing(each -> index(each.shape, all))).toList(),
+        window);
   }
 
   private static int index(FullSize shape, List<FullSize> all) {

@@ -2,7 +2,7 @@ package storyrod.drawing;
 
 import java.util.List;
 import java.util.stream.Stream;
-import storyrod.piece.Piece;
+import storyrod.words.Words;
 
 /**
  * Full-size templates that share sheets, with these.
@@ -16,19 +16,18 @@ public record TemplateSheets(List<FullSize> shapes, List<TemplateTile> tiles) {
   }
 
   /**
-   * All templates of a piece, each on a sheet of its own or on several; turned ones if these are
-   * fewer.
+   * Templates of a piece, each on a sheet of its own or on several; turned ones if these are fewer.
    */
-  static List<TemplateSheets> draw(Piece piece, Rooms rooms) {
-    return draw(piece, rooms.fullSize(), rooms.turnedFullSize());
+  static List<TemplateSheets> draw(List<FullSize> shapes, Words words, Rooms rooms) {
+    return draw(shapes, words, rooms.fullSize(shapes), rooms.turnedFullSize(shapes));
   }
 
   /** The same on sheets with these rooms for a drawing. */
-  static List<TemplateSheets> draw(Piece piece, Size upright, Size turned) {
-    return packed(FullSize.of(piece), upright)
+  static List<TemplateSheets> draw(List<FullSize> shapes, Words words, Size upright, Size turned) {
+    return packed(shapes, upright)
         .flatMap(pack -> pack.orFewer(turned).stream())
         .parallel()
-        .map(pack -> TemplateTiles.of(pack.board, pack.page, piece.description().words()))
+        .map(pack -> TemplateTiles.of(pack.board, pack.page, words))
         .toList();
   }
 

@@ -86,6 +86,18 @@ public record TruePath(List<Stretch> stretches, boolean closed) {
     return points;
   }
 
+  /** A rectangle that it cannot leave, on paper. */
+  Bounds reach() {
+    Bounds reach = Bounds.NONE;
+    for (Stretch stretch : stretches) {
+      reach = reach.with(stretch.from()).with(stretch.to());
+      if (stretch instanceof Round round) {
+        reach = reach.with(Bounds.NONE.with(round.centre()).widened(round.radius()));
+      }
+    }
+    return reach;
+  }
+
   /** Whether both have the same ends, either way round. */
   boolean isAlong(TruePath other) {
     At from = stretches.getFirst().from();

@@ -109,13 +109,13 @@ public final class PageRooms implements Rooms {
   }
 
   @Override
-  public Size fullSize() {
-    return FullSizePages.room(FullSize.of(piece), paper, sheet.texts());
+  public Size fullSize(List<FullSize> templates) {
+    return FullSizePages.room(templates, paper, sheet.texts());
   }
 
   @Override
-  public Size turnedFullSize() {
-    return FullSizePages.room(FullSize.of(piece), paper.turned(), sheet.texts());
+  public Size turnedFullSize(List<FullSize> templates) {
+    return FullSizePages.room(templates, paper.turned(), sheet.texts());
   }
 
   @Override

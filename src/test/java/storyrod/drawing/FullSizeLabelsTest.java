@@ -16,6 +16,7 @@ import org.junit.jupiter.api.TestFactory;
 import storyrod.drawing.Drawing.At;
 import storyrod.geometry.Axis;
 import storyrod.piece.Cut;
+import storyrod.piece.Piece;
 
 /** What stands on the sheets of full-size templates, on either paper, and how they share them. */
 class FullSizeLabelsTest {
@@ -31,9 +32,7 @@ class FullSizeLabelsTest {
 
   private static List<DynamicTest> each(Check check) {
     return AllProjects.each(
-        sample ->
-            PAGES.forEach(
-                page -> TemplateSheets.draw(sample.set().piece(), page, page).forEach(check::on)));
+        sample -> PAGES.forEach(page -> drawn(sample.set().piece(), page).forEach(check::on)));
   }
 
   private static List<String> texts(TemplateTile tile) {
@@ -133,6 +132,10 @@ class FullSizeLabelsTest {
     Bounds all = leg.bounds();
     assertEquals(1.375 * 25.4, width(leg, all.right()), TRUE_MM, "the taper is at the foot");
     assertEquals(2.25 * 25.4, width(leg, all.left()), TRUE_MM);
+  }
+
+  private static List<TemplateSheets> drawn(Piece piece, Size page) {
+    return TemplateSheets.draw(FullSize.of(piece), piece.description().words(), page, page);
   }
 
   private static double width(FullSize shape, double x) {

@@ -89,8 +89,10 @@ class TurnedPagesTest {
   void longTemplatesTakeFewerSheets() {
     Piece table = AllProjects.named("dining-table").piece();
     Rooms rooms = rooms(AllProjects.named("dining-table"));
-    assertEquals(5, sheets(TemplateSheets.draw(table, rooms.fullSize(), rooms.fullSize())));
-    assertEquals(4, sheets(TemplateSheets.draw(table, rooms)));
+    List<FullSize> shapes = FullSize.of(table);
+    Size upright = rooms.fullSize(shapes);
+    assertEquals(5, sheets(TemplateSheets.draw(shapes, Words.ENGLISH, upright, upright)));
+    assertEquals(4, sheets(TemplateSheets.draw(shapes, Words.ENGLISH, rooms)));
   }
 
   /** Templates of holes and of a hollow leg are on as few sheets upright. */
@@ -100,8 +102,9 @@ class TurnedPagesTest {
         sample -> {
           Piece piece = sample.set().piece();
           Rooms rooms = rooms(sample.set());
-          List<TemplateSheets> upright =
-              TemplateSheets.draw(piece, rooms.fullSize(), rooms.fullSize());
+          List<FullSize> shapes = FullSize.of(piece);
+          Size room = rooms.fullSize(shapes);
+          List<TemplateSheets> upright = TemplateSheets.draw(shapes, Words.ENGLISH, room, room);
           List<TemplateSheets> shown = sample.set().drawings().templates();
           boolean anyTurned =
               shown.stream()
