@@ -6,6 +6,24 @@ import storyrod.measure.Length;
 
 /** An exact box along the axes. */
 public record Box(Range x, Range y, Range z) {
+  /** What arithmetic in floating point may be off before an end counts as on the next tick. */
+  private static final double ROUNDING_TICKS = 1e-3;
+
+  /** Between two corners in mm, its ends rounded outwards to whole ticks. */
+  static Box outwards(Vector3D least, Vector3D most) {
+    return new Box(
+        outwards(least.getX(), most.getX()),
+        outwards(least.getY(), most.getY()),
+        outwards(least.getZ(), most.getZ()));
+  }
+
+  private static Range outwards(double from, double to) {
+    double ticks = Length.TICKS_PER_MM;
+    return new Range(
+        new Length((long) Math.floor(from * ticks + ROUNDING_TICKS)),
+        new Length((long) Math.ceil(to * ticks - ROUNDING_TICKS)));
+  }
+
   public Range on(Axis axis) {
     return switch (axis) {
       case X -> x;

@@ -12,7 +12,6 @@ import org.apache.commons.geometry.euclidean.threed.RegionBSPTree3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.shape.Parallelepiped;
 import org.apache.commons.numbers.core.Precision;
-import storyrod.measure.Length;
 
 /**
  * A piece of wood as a body with flat faces, less round bores that are kept beside it. Immutable.
@@ -22,9 +21,6 @@ import storyrod.measure.Length;
 public final class Solid {
   private static final double EXACT_TO_MM = 1e-6;
 
-  /** What arithmetic in floating point may be off before an end counts as on the next tick. */
-  private static final double ROUNDING_TICKS = 1e-3;
-
   private static final double SAME_DIRECTION = 1e-9;
   private static final double ON_CUT_MM = 1e-3;
 
@@ -32,7 +28,7 @@ public final class Solid {
       Precision.doubleEquivalenceOfEpsilon(EXACT_TO_MM);
 
   /** Never changed once the solid is made: every operation works on a copy. */
-  private final RegionBSPTree3D body;
+  private final Lazy<RegionBSPTree3D> body;
 
   private final List<Cylinder> bores;
   private final Lazy<List<FlatFace>> faces;
@@ -43,13 +39,21 @@ public final class Solid {
   private final Form form;
 
   private Solid(RegionBSPTree3D body, List<Cylinder> bores, Form form) {
+    this(new Lazy<>(() -> body), bores, form);
+  }
+
+  private Solid(Lazy<RegionBSPTree3D> body, List<Cylinder> bores, Form form) {
     this.body = body;
     this.form = form;
-    this.convex = new Lazy<>(() -> body.toConvex().stream().map(ConvexBody::of).toList());
+    this.convex = new Lazy<>(() -> body().toConvex().stream().map(ConvexBody::of).toList());
     this.bores = List.copyOf(bores);
-    this.faces = new Lazy<>(() -> FaceMerger.merge(body.boundaries()));
-    this.volume = new Lazy<>(() -> body.getSize() - new Bores(body, this.bores).volumeMm3());
-    this.bounds = new Lazy<>(() -> Optional.ofNullable(body.getBounds()));
+    this.faces = new Lazy<>(() -> FaceMerger.merge(body().boundaries()));
+    this.volume = new Lazy<>(() -> body().getSize() - new Bores(body(), this.bores).volumeMm3());
+    this.bounds = new Lazy<>(() -> Optional.ofNullable(body().getBounds()));
+  }
+
+  private RegionBSPTree3D body() {
+    return body.get();
   }
 
   /** A solid box. */
@@ -71,26 +75,27 @@ public final class Solid {
    */
   public static Solid turned(Vector3D along, List<Ring> rings, int sides) {
     TurnedBody body = new TurnedBody(along, rings, sides);
-    return new Solid(body.tree(PRECISION), List.of(), new Form(false, body.seams()));
+    Lazy<RegionBSPTree3D> tree = new Lazy<>(() -> body.tree(PRECISION));
+    return new Solid(tree, List.of(), new Form(false, body.seams()));
   }
 
   /** Both as one body. */
   public Solid with(Solid other) {
     RegionBSPTree3D both = RegionBSPTree3D.empty();
-    both.union(body, other.body);
+    both.union(body(), other.body());
     return new Solid(both, bores, form.with(other.form));
   }
 
   /** What remains where another solid was; its seams are seams of this one from then on. */
   public Solid minus(Solid other) {
-    RegionBSPTree3D left = body.copy();
-    left.difference(other.body);
+    RegionBSPTree3D left = body().copy();
+    left.difference(other.body());
     return new Solid(left, bores, form.with(other.form));
   }
 
   /** What remains after boxes are cut away. */
   public Solid minus(List<Box> boxes) {
-    RegionBSPTree3D left = body.copy();
+    RegionBSPTree3D left = body().copy();
     boxes.stream().filter(box -> box.volumeMm3() > 0).forEach(box -> left.difference(tree(box)));
     return new Solid(left, bores, form);
   }
@@ -104,7 +109,7 @@ public final class Solid {
   public Solid trimmed(Vector3D at, Vector3D beyond) {
     RegionBSPTree3D left = RegionBSPTree3D.empty();
     left.insert(Planes.fromPointAndNormal(at, beyond, PRECISION).span());
-    left.intersection(body);
+    left.intersection(body());
     return new Solid(left, bores, new Form(false, form.seams()));
   }
 
@@ -113,7 +118,7 @@ public final class Solid {
    */
   public List<FlatFace> sawn(Vector3D at, Vector3D beyond) {
     List<PlaneConvexSubset> onCut = new ArrayList<>();
-    for (PlaneConvexSubset piece : trimmed(at, beyond).body.boundaries()) {
+    for (PlaneConvexSubset piece : trimmed(at, beyond).body().boundaries()) {
       Plane plane = piece.getPlane();
       if (plane.getNormal().dot(beyond) > beyond.norm() * (1 - SAME_DIRECTION)
           && Math.abs(plane.offset(at)) < ON_CUT_MM) {
@@ -125,7 +130,7 @@ public final class Solid {
 
   /** The body with its bores cut out of it, each as a prism whose sides touch it all round. */
   public Solid hollowed() {
-    RegionBSPTree3D left = body.copy();
+    RegionBSPTree3D left = body().copy();
     bores.forEach(bore -> left.difference(Facets.around(bore, PRECISION)));
     return new Solid(left, bores, new Form(false, form.seams()));
   }
@@ -144,7 +149,7 @@ public final class Solid {
 
   /** The same solid elsewhere. */
   public Solid moved(Vector3D byMm) {
-    RegionBSPTree3D there = body.copy();
+    RegionBSPTree3D there = body().copy();
     there.transform(AffineTransformMatrix3D.createTranslation(byMm));
     return new Solid(
         there, bores.stream().map(bore -> bore.moved(byMm)).toList(), form.moved(byMm));
@@ -155,7 +160,7 @@ public final class Solid {
     if (!pose.isTurned()) {
       return this;
     }
-    RegionBSPTree3D there = body.copy();
+    RegionBSPTree3D there = body().copy();
     there.transform(matrix(pose));
     return new Solid(
         there, bores.stream().map(bore -> bore.posed(pose)).toList(), form.posed(pose));
@@ -170,8 +175,8 @@ public final class Solid {
 
   /** What remains after other flat bodies are cut away. */
   public Solid without(List<Solid> others) {
-    RegionBSPTree3D left = body.copy();
-    others.stream().filter(each -> !each.isEmpty()).forEach(each -> left.difference(each.body));
+    RegionBSPTree3D left = body().copy();
+    others.stream().filter(each -> !each.isEmpty()).forEach(each -> left.difference(each.body()));
     Form all = others.stream().map(each -> each.form).reduce(form, Form::with);
     return new Solid(left, bores, all);
   }
@@ -185,31 +190,17 @@ public final class Solid {
   public Optional<Box> bounds(Vector3D movedMm) {
     return bounds
         .get()
-        .map(found -> outwards(found.getMin().add(movedMm), found.getMax().add(movedMm)));
-  }
-
-  private static Box outwards(Vector3D least, Vector3D most) {
-    return new Box(
-        outwards(least.getX(), most.getX()),
-        outwards(least.getY(), most.getY()),
-        outwards(least.getZ(), most.getZ()));
-  }
-
-  private static Range outwards(double from, double to) {
-    double ticks = Length.TICKS_PER_MM;
-    return new Range(
-        new Length((long) Math.floor(from * ticks + ROUNDING_TICKS)),
-        new Length((long) Math.ceil(to * ticks - ROUNDING_TICKS)));
+        .map(found -> Box.outwards(found.getMin().add(movedMm), found.getMax().add(movedMm)));
   }
 
   /** Whether no wood is left. */
   public boolean isEmpty() {
-    return body.isEmpty();
+    return body().isEmpty();
   }
 
   /** Whether a point, in mm, lies in its flat body or on its surface. */
   public boolean holds(Vector3D pointMm) {
-    return body.contains(pointMm);
+    return body().contains(pointMm);
   }
 
   /**
@@ -250,7 +241,7 @@ public final class Solid {
       return sharedVolumeMm3(other, Vector3D.ZERO);
     }
     RegionBSPTree3D shared = RegionBSPTree3D.empty();
-    shared.intersection(body, other.body);
+    shared.intersection(body(), other.body());
     return shared.isEmpty() ? 0 : shared.getSize();
   }
 
