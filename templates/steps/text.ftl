@@ -903,6 +903,11 @@
   </#if>
 </#macro>
 
+<#-- Whether no part of the step is set out without one of them. -->
+<#function allBySheets>
+  <#return templatesTold && marks?filter(m -> !sheets?map(s -> s.mark)?seq_contains(m.mark))?size == 0>
+</#function>
+
 <#-- The full-size templates that save the laying out. -->
 <#macro bySheets what>
   <#if sheets?size gt 0 && templatesTold>
@@ -992,7 +997,7 @@
       <@say "Bore to the stop, and clear the chips out of every hole: what is left in it keeps the joint from closing."/>
       <@say "Try a dowel by hand: it should go in with light taps, and come out again."/>
     <#else>
-    <#if total(parts) gt 1>
+    <#if total(parts) gt 1 && !allBySheets()>
       <@say "Mark out the holes from one and the same end of every part."/>
     </#if>
     <@bySheets "tape a copy to the part, by the end and the edge drawn on it, and prick the holes through it."/>

@@ -893,6 +893,11 @@
   </#if>
 </#macro>
 
+<#-- Ob kein Teil des Schrittes ohne eine von ihnen angerissen wird. -->
+<#function allBySheets>
+  <#return templatesTold && marks?filter(m -> !sheets?map(s -> s.mark)?seq_contains(m.mark))?size == 0>
+</#function>
+
 <#-- Die Schablonen in wahrer Größe, die das Aufreißen ersparen. -->
 <#macro bySheets what>
   <#if sheets?size gt 0 && templatesTold>
@@ -983,7 +988,7 @@
       <@say "Bis zum Anschlag bohren und Späne aus jedem Loch räumen: Was darin bleibt, lässt die Verbindung nicht schließen."/>
       <@say "Einen Dübel von Hand probieren: Er soll mit leichten Schlägen hinein- und wieder herausgehen."/>
     <#else>
-    <#if total(parts) gt 1>
+    <#if total(parts) gt 1 && !allBySheets()>
       <@say "Löcher auf jedem Teil von ein und demselben Ende aus anreißen."/>
     </#if>
     <@bySheets "eine Kopie nach Ende und Kante, die darauf gezeichnet sind, auf das Teil kleben und die Löcher durchstechen."/>

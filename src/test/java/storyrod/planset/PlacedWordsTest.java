@@ -135,6 +135,15 @@ class PlacedWordsTest {
     assertFalse(String.join(" ", stool.toString()).contains("through the points given"));
   }
 
+  /** The second strip of the bookcase's sides begins at their other end. */
+  @Test
+  void rowsThatAllHaveTemplatesAreSetOutFromNoOtherEnd() {
+    StepText pins = step(bookcase, "Drill the shelf pin holes");
+    says(pins, "by the end and the edge drawn on it");
+    assertFalse(pins.sentences().stream().anyMatch(each -> each.contains("the same end")));
+    says(step(stool, "Drill the screw holes"), "from one and the same end of every part");
+  }
+
   @Test
   void everyGluedFaceGetsGlue() {
     StepText leg = step(stool, "Glue the right leg panel");
