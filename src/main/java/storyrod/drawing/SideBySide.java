@@ -12,7 +12,8 @@ import storyrod.piece.Part;
 
 /**
  * Things that do not belong together yet, moved across the paper so that they stand in rows, none
- * before another: in as many rows as give the picture the shape nearest to its room's.
+ * before another: in as many rows as give the picture the shape nearest to its room's. Neighbours
+ * of a row stand as they do in the piece: seen from behind, the left door is at the right.
  */
 final class SideBySide {
   /** Between two things, as a share of the widest of them. */
@@ -28,7 +29,7 @@ final class SideBySide {
     this.view = view;
     this.things =
         drawn.stream()
-            .map(each -> new Thing(each.parts(), Outline.of(each.solids(), view)))
+            .map(each -> new Thing(each.parts(), Outline.of(each.solids(), view), home(each)))
             .toList();
     this.gap =
         GAP
@@ -38,8 +39,21 @@ final class SideBySide {
                 .orElse(0);
   }
 
-  /** A thing and the outline of its picture where it belongs. */
-  private record Thing(List<Part> parts, Outline outline) {
+  private Outline home(Drawn drawn) {
+    return Outline.of(drawn.parts().stream().map(Part::placed).toList(), view);
+  }
+
+  /**
+   * A thing to be moved.
+   *
+   * @param outline of its picture before it is moved
+   * @param home the same where it belongs
+   */
+  private record Thing(List<Part> parts, Outline outline, Outline home) {
+    boolean isLeftOf(Thing other) {
+      return home.maxX() < other.home.minX();
+    }
+
     double width() {
       return outline.maxX() - outline.minX();
     }
@@ -87,7 +101,7 @@ final class SideBySide {
     for (List<Thing> row : rows) {
       double bottom = top + height(row);
       double left = -width(row) / 2;
-      for (Thing each : row) {
+      for (Thing each : asInThePiece(row)) {
         Vector3D by =
             view.right()
                 .multiply(left - each.outline.minX())
@@ -98,6 +112,19 @@ final class SideBySide {
       top = bottom + gap;
     }
     return offsets;
+  }
+
+  /** The things of a row, neighbours changed as long as the second belongs left of the first. */
+  private static List<Thing> asInThePiece(List<Thing> row) {
+    List<Thing> ordered = new ArrayList<>();
+    for (Thing each : row) {
+      int at = ordered.size();
+      while (at > 0 && each.isLeftOf(ordered.get(at - 1))) {
+        at--;
+      }
+      ordered.add(at, each);
+    }
+    return ordered;
   }
 
   /** So many rows at most, filled in order up to a common width. */

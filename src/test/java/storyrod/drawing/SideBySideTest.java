@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -71,6 +74,36 @@ class SideBySideTest {
             }
           }
         });
+  }
+
+  /** Seen from behind, the left door is at the right. */
+  @Test
+  void doorsStandAsTheyHangFromWhereverTheyAreSeen() {
+    Piece piece = AllProjects.named("sideboard").piece();
+    List<List<Part>> doors =
+        Stream.of("left-door", "right-door").map(door -> parts(piece, door)).toList();
+    Set<Boolean> orders = new HashSet<>();
+    for (View view : View.AROUND) {
+      Map<String, Vector3D> offsets = SideBySide.offsets(view, doors);
+      List<Double> hung = doors.stream().map(door -> middle(door, view, Vector3D.ZERO)).toList();
+      List<Double> drawn =
+          doors.stream()
+              .map(door -> middle(door, view, offsets.get(door.getFirst().name())))
+              .toList();
+      orders.add(hung.get(0) < hung.get(1));
+      assertEquals(hung.get(0) < hung.get(1), drawn.get(0) < drawn.get(1), view.toString());
+    }
+    assertEquals(Set.of(true, false), orders);
+  }
+
+  private static List<Part> parts(Piece piece, String unit) {
+    Nesting nesting = Nesting.of(piece);
+    return piece.parts().stream().filter(part -> nesting.isIn(part.name(), unit)).toList();
+  }
+
+  private static double middle(List<Part> thing, View view, Vector3D by) {
+    Outline outline = Outline.of(thing.stream().map(Part::placed).toList(), view);
+    return (outline.minX() + outline.maxX()) / 2 + by.dot(view.right());
   }
 
   /** Seven things in one row would each be as small as a stamp. */
