@@ -825,7 +825,7 @@
     <#else>
       <@fencing/>
       <#if cut.narrow?size gt 0>
-        <@say "The groove goes into a narrow edge: of " + cut.narrow?map(n -> fulls(n.parts) + " the " + n.edges?map(e -> words["edge." + e] + " edge")?join(" and the "))?join(", of ") + ". Stand the part on that edge, its face against a tall fence."/>
+        <@say "The groove goes into a narrow edge: of " + cut.narrow?map(n -> fulls(n.parts) + " the " + n.edges?map(e -> words["edge." + e] + " edge")?join(" and the ") + n.asDrawn?then(" as drawn", ""))?join(", of ") + ". Stand the part on that edge, its face against a tall fence."/>
       </#if>
       <@runStopped/>
     </#if>

@@ -815,7 +815,7 @@
     <#else>
       <@fencing/>
       <#if cut.narrow?size gt 0>
-        <@say "Die Nut läuft in einer schmalen Kante, " + joined(cut.narrow?map(n -> n.edges?map(e -> words["edge." + e])?join(" und ") + " an " + fulls(n.parts))) + ": das Teil auf diese Kante stellen, seine Fläche an einem hohen Anschlag."/>
+        <@say "Die Nut läuft in einer schmalen Kante, " + joined(cut.narrow?map(n -> n.edges?map(e -> words["edge." + e])?join(" und ") + n.asDrawn?then(", wie gezeichnet,", "") + " an " + fulls(n.parts))) + ": das Teil auf diese Kante stellen, seine Fläche an einem hohen Anschlag."/>
       </#if>
       <@runStopped/>
     </#if>

@@ -92,12 +92,18 @@ class PlainlyToldTest {
   @Test
   void partThatStandsOnItsEdgeRunsAlongTheFenceWithItsFace() {
     StepText stretchers = step(nightstand, "Cut the grooves in the stretchers");
-    says(
-        stretchers,
-        "into a narrow edge: of the front stretcher (E) the back edge, of the back stretcher (E) the"
-            + " front edge. Stand");
+    says(stretchers, "into a narrow edge: of the two stretchers (E) the back edge as drawn. Stand");
     says(stretchers, "Run the face named along the fence.");
     says(step(sideboard, "Cut the grooves in the sides"), "Run the edge named along the fence.");
+  }
+
+  /** The lower rails are turned over when they are built in; on the saw all four lie alike. */
+  @Test
+  void equalPartsGetTheirGroovesAsTheirOneDrawingShowsThem() {
+    says(
+        step(sideboard, "Cut the grooves in the door stiles"),
+        "of the two door stiles (Z) the right edge as drawn, of the two door stiles (AA) the left"
+            + " edge as drawn, of the four door rails (AB) the bottom edge as drawn. Stand");
   }
 
   /** A glued outer peg would split the top: which one takes glue is told where it is driven. */
