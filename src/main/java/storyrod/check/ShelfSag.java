@@ -1,5 +1,7 @@
 package storyrod.check;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +27,9 @@ final class ShelfSag implements Check {
   /** 0.02 in for each foot of span. */
   static final double LIMIT = 0.02 / 12;
 
+  /** Spans on one support that are as good as equal: at so much the longer one bends 9 % more. */
+  private static final double LIKE = 0.9;
+
   /** The pound avoirdupois is 0.45359237 kg exactly (international agreement of 1959). */
   private static final double KG_PER_POUND = 0.45359237;
 
@@ -40,8 +45,9 @@ final class ShelfSag implements Check {
             + " span when it is loaded; in time half as much again is added.",
         "Beam theory with the modulus of the Wood Handbook or of the stock; the limit and the"
             + " addition are common practice.",
-        "The ends are taken to lie on their supports without being held, which is on the safe side."
-            + " A strip glued along the front counts; one along the back does not.");
+        "The ends are taken to lie on their supports without being held, which is on the safe side;"
+            + " only over a support between two spans that are alike does the part run on. What"
+            + " lies on the rails of a plinth all along is left out. A strip glued along the front counts; one along the back does not.");
   }
 
   @Override
@@ -58,7 +64,7 @@ final class ShelfSag implements Check {
         .description()
         .part(part.name())
         .flatMap(PartEntry::load)
-        .filter(l -> liesFlat && isCarried(piece, part));
+        .filter(l -> liesFlat && isCarried(piece, part) && !Supports.isOnPlinth(piece, part));
   }
 
   /** Of a top that is described alone nothing is known of what it lies on. */
@@ -105,13 +111,23 @@ final class ShelfSag implements Check {
         Supports.between(piece, shelf).stream()
             .map(part -> part.bounds().on(along).middle())
             .toList();
+    List<Length> ends = Stream.concat(between.stream(), Stream.of(whole.to())).toList();
+    List<Double> spans = new ArrayList<>();
     Length from = whole.from();
-    Length longest = Length.ZERO;
-    for (Length at : Stream.concat(between.stream(), Stream.of(whole.to())).toList()) {
-      longest = longest.max(at.minus(from));
+    for (Length at : ends) {
+      spans.add(at.minus(from).toMm());
       from = at;
     }
-    return new Span(longest.toMm(), between.isEmpty() ? Ends.SIMPLE : Ends.TWO_SPANS);
+    double longest = Collections.max(spans);
+    return new Span(longest, isHeldDown(spans, longest) ? Ends.TWO_SPANS : Ends.SIMPLE);
+  }
+
+  /** Whether a span beside the longest one holds its end down: an overhang does not. */
+  private static boolean isHeldDown(List<Double> spans, double longest) {
+    int at = spans.indexOf(longest);
+    return Stream.of(at - 1, at + 1)
+        .filter(beside -> beside >= 0 && beside < spans.size())
+        .anyMatch(beside -> spans.get(beside) >= LIKE * longest);
   }
 
   static String load(Piece piece, double kg) {

@@ -57,6 +57,20 @@ final class Supports {
         && bearer.bounds().size(along).times(2).isLongerThan(shelf.finishedLength());
   }
 
+  /** Whether two rails along it, as of a plinth, carry it over all its length from the floor. */
+  static boolean isOnPlinth(Piece piece, Part flat) {
+    Length floor =
+        piece.parts().stream()
+            .map(part -> part.bounds().at(Face.BOTTOM))
+            .min(Comparator.naturalOrder())
+            .orElse(Length.ZERO);
+    return piece.parts().stream()
+            .filter(bearer -> isAlong(bearer, flat))
+            .filter(bearer -> !bearer.bounds().at(Face.BOTTOM).isLongerThan(floor))
+            .count()
+        > 1;
+  }
+
   /** Whether a part ends under another, or in a slot of its underside. */
   static boolean touches(Part under, Part above) {
     Box box = under.bounds();
