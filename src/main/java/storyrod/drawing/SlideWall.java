@@ -40,8 +40,9 @@ final class SlideWall {
     this.members = List.copyOf(members);
     this.isSetBack = members.stream().noneMatch(each -> isUnder(piece, each));
     this.notation = Notation.of(piece);
-    this.parts = parts();
-    this.section = Section.through(parts, rows.getFirst().side().box().at(Face.LEFT));
+    Length cut = rows.getFirst().side().box().at(Face.LEFT);
+    this.parts = parts(piece, cut);
+    this.section = Section.through(parts, cut);
     this.view = Elevation.of(section, members, SEEN_FROM);
   }
 
@@ -50,11 +51,29 @@ final class SlideWall {
     return piece.kind(member.placed().item()) == ItemKind.UNDER_SLIDE;
   }
 
-  /** The wall, and what its figures are measured from. */
-  private List<Part> parts() {
-    Stream<Part> measured =
-        rows.stream().flatMap(row -> Stream.concat(row.floor().stream(), Stream.of(row.front())));
-    return Stream.concat(Stream.of(wall), measured).distinct().toList();
+  /** The wall, what its figures are measured from, and what stands up before that at the front. */
+  private List<Part> parts(Piece piece, Length cut) {
+    List<Part> measured =
+        rows.stream()
+            .flatMap(row -> Stream.concat(row.floor().stream(), Stream.of(row.front())))
+            .toList();
+    Stream<Part> sills =
+        piece.parts().stream()
+            .filter(part -> rows.stream().anyMatch(row -> isSill(part, row)))
+            .filter(part -> part.box().x().contains(cut));
+    return Stream.of(Stream.of(wall), measured.stream(), sills)
+        .flatMap(each -> each)
+        .distinct()
+        .toList();
+  }
+
+  /** Whether a part of a row's front, as a bottom rail, hides the edge of the row's floor. */
+  private static boolean isSill(Part part, Row row) {
+    Part front = row.front();
+    return front.assembly().isPresent()
+        && front.assembly().equals(part.assembly())
+        && front.box().y().equals(part.box().y())
+        && row.floor().filter(floor -> floor.box().z().overlaps(part.box().z())).isPresent();
   }
 
   /** Whether the wall of a row is the left one of two that face each other. */

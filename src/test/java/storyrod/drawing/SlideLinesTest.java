@@ -104,6 +104,22 @@ class SlideLinesTest {
     assertEquals(1, set.drawings().slides().size());
   }
 
+  /** It hides the floor on which the rule stands, and a stile above it ends on it. */
+  @Test
+  void railThatStandsUpBeforeTheFloorIsDrawn() {
+    for (String name : List.of("sideboard", "window-bench")) {
+      PlanSet set = AllProjects.named(name);
+      String rail = set.piece().part("frame.bottom-rail").mark();
+      drawings(
+          set,
+          (all, step, drawing) ->
+              assertTrue(
+                  Clean.flat(drawing.elements()).stream()
+                      .anyMatch(each -> each instanceof Balloon b && b.mark().equals(rail)),
+                  name + " " + rail));
+    }
+  }
+
   private static List<Row> lefts(PlanSet set, Step step) {
     List<Row> rows = Slides.setOutIn(set.piece(), step);
     return rows.stream().filter(SlideWall::isFacingRight).toList();
