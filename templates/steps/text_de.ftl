@@ -179,7 +179,7 @@
 <#-- Wie die Lamellen von Leimholz gedreht werden. -->
 <#macro ringsOfStaves>
   <#if alternated?size gt 0>
-        <@say "Für " + fulls(alternated) + " jedes zweite Brett Ende gegen Ende wenden: Es wird in derselben Richtung gehobelt, die Jahrringe an den Enden sind abwechselnd nach oben und unten gewölbt, benachbarte Bretter schüsseln sich gegeneinander, und die Fläche bleibt im Ganzen eben."/>
+        <@say "Für " + fulls(alternated) + " jedes zweite Brett über die Enden wenden, Unterseite nach oben, Enden vertauscht: So wird es in derselben Richtung gehobelt, die Jahrringe an den Enden sind abwechselnd nach oben und unten gewölbt, benachbarte Bretter schüsseln sich gegeneinander, und die Fläche bleibt im Ganzen eben."/>
   </#if>
   <#if matched?size gt 0>
     <@say "Bretter für " + fulls(matched) + " nach ihrem Aussehen drehen, wie immer die Jahrringe an den Enden gewölbt sind" + quarterSawn?then(": Im Riftschnitt stehen sie aufrecht und schüsseln nicht", ". Solches Leimholz kann sich in einem Bogen schüsseln, darum nicht lange lose liegen lassen") + "."/>
@@ -870,7 +870,7 @@
     <@say fulls(ways.sled) + " mit dem Gehrungsanschlag oder auf einem Ablängschlitten durchschieben, das in der Teilzeichnung gezeigte Ende an diesem Brett: Es wird nichts abgeschnitten, was dort klemmen könnte."/>
   </#if>
   <#if ways.router?size gt 0>
-    <@say fulls(ways.router) + pick(ways.router, " ist", " sind je") + " zu groß, um mit dem Ende über die Säge zu gehen: eine Richtlatte quer darüberspannen, von der Brüstungslinie so weit entfernt, wie der Rand des Fräsers vom Rand der Grundplatte ist, ein Reststück bündig an der hinteren Kante, und den Falz in zwei oder drei Durchgängen fräsen, von links nach rechts, mit der Richtlatte auf der abgewandten Seite der Oberfräse."/>
+    <@say fulls(ways.router) + pick(ways.router, " ist", " sind je") + " zu groß, um mit dem Ende über die Säge zu gehen: eine Richtlatte quer darüberspannen, von der Brüstungslinie so weit entfernt, wie der Rand des Fräsers vom Rand der Grundplatte ist, ein Reststück bündig an der Kante, an der der Fräser austritt, und den Falz in zwei oder drei Durchgängen fräsen, von links nach rechts, mit der Richtlatte von einem selbst aus hinter der Oberfräse."/>
   </#if>
 </#macro>
 
@@ -889,7 +889,7 @@
     <@say fulls(ways.sled) + " mit dem Gehrungsanschlag oder auf einem Ablängschlitten durchschieben, das genannte Ende am Anschlag: Eine Quernut schneidet nichts ab, was dort klemmen könnte."/>
   </#if>
   <#if ways.router?size gt 0>
-    <@say fulls(ways.router) + pick(ways.router, " ist", " sind je") + " zu groß, um mit dem Ende über die Säge zu gehen: eine Richtlatte quer darüberspannen, von der Linie so weit entfernt, wie der Rand des Fräsers vom Rand der Grundplatte ist, ein Reststück bündig an der hinteren Kante, und in zwei oder drei Durchgängen fräsen."/>
+    <@say fulls(ways.router) + pick(ways.router, " ist", " sind je") + " zu groß, um mit dem Ende über die Säge zu gehen: eine Richtlatte quer darüberspannen, von der Linie so weit entfernt, wie der Rand des Fräsers vom Rand der Grundplatte ist, ein Reststück bündig an der Kante, an der der Fräser austritt, und in zwei oder drei Durchgängen fräsen."/>
   </#if>
 </#macro>
 
@@ -1071,7 +1071,7 @@
   <#list hardware as each>
     <#if each.kind == "wood-screw">
       <#if each.piloted>
-        <@say "Durch jedes Schraubenloch vorbohren, mit dem Bohrer und so tief ins Holz dahinter, wie bei diesem Schritt angegeben: Für den Anschlag kommt die Länge des Schraubenlochs hinzu."/>
+        <@say "Durch jedes Schraubenloch vorbohren, mit dem Bohrer und so tief ins Holz dahinter, wie bei diesem Schritt angegeben: Den Tiefenanschlag um die Länge des Durchgangslochs tiefer stellen, als die Tiefe der Vorbohrung angibt."/>
         <#if longBit>
           <@with "long-bit"/>
           <@say "Dicht neben einigen dieser Löcher steht Holz: dort lange Bohrer nehmen, sonst stößt das Bohrfutter an, und das Loch wird schief."/>
@@ -1167,7 +1167,7 @@
   <#list inward?then([], turned) as t>
     <#if t.facing>
       <#if t?is_first>
-        <@say "Eines um 180° drehen, Ende gegen Ende, damit " + (t.term == "sunk")?then("die gesenkten Löcher nach innen zeigen: die von ", "sich die zwei Nuten gegenüberstehen: die von ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
+        <@say ["top", "bottom"]?seq_contains(t.faces[0])?then("Eines der beiden Teile über die Enden wenden", "Eines der beiden Teile flach liegend um 180° drehen, sodass die Enden tauschen und die Unterseite unten bleibt") + ", damit " + (t.term == "sunk")?then("die gesenkten Löcher nach innen zeigen: die von ", "sich die zwei Nuten gegenüberstehen: die von ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
     <#elseif t.term != "sunk">
       <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", "die Nut")) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>

@@ -114,4 +114,41 @@ class GermanSentencesTest {
   void wordsOfTheMakerStandInQuotes() {
     assertTrue(GERMAN.say("finish.tried", "white oak").contains("„white oak“"));
   }
+
+  private static void says(String project, String words) throws IOException {
+    List<String> all = sentences(project);
+    assertTrue(all.stream().anyMatch(each -> each.contains(words)), () -> words + " in " + all);
+  }
+
+  /** The stop stands on the upper part, so the hole through it comes on top of the pilot depth. */
+  @Test
+  void depthStopIsSetDeeperByTheClearanceHole() throws IOException {
+    says(
+        "sideboard",
+        "Den Tiefenanschlag um die Länge des Durchgangslochs tiefer stellen, als die Tiefe der"
+            + " Vorbohrung angibt.");
+  }
+
+  /** What keeps the wood from tearing lies where the bit leaves it, wherever that is. */
+  @Test
+  void scrapLiesWhereTheBitComesOut() throws IOException {
+    says("sideboard", "ein Reststück bündig an der Kante, an der der Fräser austritt, und");
+    for (String project : List.of("sideboard", "bookcase", "window-bench", "nightstand")) {
+      sentences(project).forEach(each -> assertFalse(each.contains("abgewandten Seite"), each));
+    }
+  }
+
+  /**
+   * "Ende gegen Ende" left open which way a board turns; each turn says what becomes of the top.
+   */
+  @Test
+  void turnsSayWhatBecomesOfTheUnderside() throws IOException {
+    says(
+        "dining-table",
+        "jedes zweite Brett über die Enden wenden, Unterseite nach oben, Enden vertauscht: ");
+    says(
+        "sideboard",
+        "Eines der beiden Teile flach liegend um 180° drehen, sodass die Enden tauschen und die"
+            + " Unterseite unten bleibt, damit ");
+  }
 }
