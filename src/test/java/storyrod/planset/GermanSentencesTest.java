@@ -151,4 +151,50 @@ class GermanSentencesTest {
         "Eines der beiden Teile flach liegend um 180° drehen, sodass die Enden tauschen und die"
             + " Unterseite unten bleibt, damit ");
   }
+
+  /** A groove has walls; cheeks are what a tenon has, and what is left beside an open mortise. */
+  @Test
+  void groovesHaveWallsAndTenonsHaveCheeks() throws IOException {
+    for (String side : List.of("end", "edge", "face")) {
+      String told = GERMAN.say("setting.fence." + side, "links");
+      assertTrue(told.startsWith("Nähere Wand, "), told);
+    }
+    assertFalse(GERMAN.say("step.sand.legend").contains("wange"));
+    says("sideboard", "von eingepassten Wänden und Enden weg: ");
+    for (String project : List.of("dining-table", "sideboard", "nightstand", "bookcase")) {
+      for (String each : sentences(project)) {
+        assertFalse(each.contains("Wangen und Enden") || each.contains("Nutwange"), each);
+      }
+    }
+  }
+
+  /** "Schraube × 3 durch Trittplatte eindrehen" is a list and no sentence. */
+  @Test
+  void severalItemsAreSaidAsTheyAreRead() throws IOException {
+    says("step-stool", "rei Schrauben durch ");
+    for (String project : List.of("step-stool", "sideboard", "nightstand", "sewing-box")) {
+      for (String each : sentences(project)) {
+        assertFalse(each.matches(".*\\b(Schraube|Stift|Dübel|Gleiter|Griff|Knopf) × .*"), each);
+      }
+    }
+  }
+
+  /** "Es" and "jedes" of a step for several drawers pointed at nothing that was named. */
+  @Test
+  void stepsForSeveralUnitsNameThem() throws IOException {
+    for (String project : List.of("sideboard", "nightstand", "window-bench", "sewing-box")) {
+      for (String each : sentences(project)) {
+        assertFalse(each.matches("(Das alles für jedes|Jedes dauert|Was zusammen ist).*"), each);
+      }
+    }
+  }
+
+  /** One hole is one, and waits for the front that guides the bit. */
+  @Test
+  void oneHoleThatIsDrilledLaterIsOne() {
+    assertEquals(
+        "Loch für den Knopf erst in Schritt 44 bohren, durch das Loch der angesetzten Front P,"
+            + " nicht auf der Werkbank.",
+        GERMAN.say("part.drilled-later", "Knopf", "P", "44"));
+  }
 }
