@@ -137,7 +137,14 @@
 </#macro>
 
 <#assign facesWay = {"front": "nach vorn", "back": "nach hinten", "top": "nach oben", "bottom": "nach unten", "left": "nach links", "right": "nach rechts"}>
+<#assign twinAt = {"left": "linke", "right": "rechte", "front": "vordere", "back": "hintere", "bottom": "untere", "top": "obere"}>
 <#assign sideNames = {"edge": "Kante", "end": "Ende", "face": "Fläche"}>
+<#-- Eine Seite im Dativ, wie die Zeichnungen sie nennen: der linken Fläche, der Oberseite, dem rechten Ende. -->
+<#function sideOf kind face>
+  <#if kind == "face" && ["top", "bottom"]?seq_contains(face)><#return "der " + (face == "top")?then("Oberseite", "Unterseite")></#if>
+  <#return (kind == "end")?then("dem ", "der ") + twinAt[face] + "n " + sideNames[kind]>
+</#function>
+<#function theFace face><#return "die " + ((face == "top")?then("Oberseite", (face == "bottom")?then("Unterseite", twinAt[face] + " Fläche")))></#function>
 
 <#function laidOutSides>
   <#local sides = []>
@@ -152,10 +159,10 @@
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facingDrawn as d>
-    <@say "Bei " + lettersOf(d.marks) + " das Flächenzeichen auf die Fläche " + words["edge." + d.face] + " setzen, wie gezeichnet: Jedes wird an seinem Platz gedreht."/>
+    <@say "Bei " + lettersOf(d.marks) + " das Flächenzeichen auf " + theFace(d.face) + " setzen, wie gezeichnet: Jedes wird an seinem Platz gedreht."/>
   </#list>
   <#list facing?filter(f -> f.setOut) as f>
-    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die Fläche " + words["edge." + f.way] + " setzen: Von ihr aus werden Verbindungen angerissen, und von außen sieht man keine Fläche."/>
+    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf " + theFace(f.way) + " setzen: Von ihr aus werden Verbindungen angerissen, und von außen sieht man keine Fläche."/>
   </#list>
   <#list facing?filter(f -> !f.setOut && !facesWay[f.way]??) as f>
     <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide Flächen im Inneren des Möbels.", "Von außen sieht man keine Fläche.")/>
@@ -165,7 +172,7 @@
     <@say "Teile " + h.mark + " paarweise legen, Flächenzeichen oben und gleiche Kanten zusammen: " + h.same + " wie gezeichnet und " + h.mirrored + " gespiegelt. Auf jedes links oder rechts schreiben, bevor etwas geschnitten wird."/>
   </#list>
   <#if laidOut?size gt 0>
-    <@say "Kantenzeichen auf " + laidOutSides() + " setzen, wo die Verbindungen angerissen werden, wie in der Teilzeichnung genannt: " + laidOut?map(l -> joined(l.marks) + " an " + joined(l.edges?map(e -> sideNames[e.side] + " " + words["edge." + e.face])))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; an den anderen an der besten Längskante, die bleibt", "") + "."/>
+    <@say "Kantenzeichen auf " + laidOutSides() + " setzen, wo die Verbindungen angerissen werden, wie in der Teilzeichnung genannt: " + laidOut?map(l -> (joined(l.marks) + " an " + joined(l.edges?map(e -> sideOf(e.side, e.face))))?replace(" an dem ", " am "))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; an den anderen an der besten Längskante, die bleibt", "") + "."/>
   <#else>
     <@say "Kantenzeichen neben dem Flächenzeichen auf die beste Längskante setzen, die bleibt."/>
   </#if>
@@ -173,7 +180,7 @@
     <@say "Die Verbindungen von " + joined(fromFaceMark) + " werden auch vom Flächenzeichen aus angerissen."/>
   </#if>
   <#list fromOtherFace as o>
-    <@say "Bei " + joined(o.marks) + " auch auf die Fläche " + words["edge." + o.face] + ", dem Flächenzeichen gegenüber, ein Kreuz setzen: Von ihr aus werden Verbindungen angerissen."/>
+    <@say "Bei " + joined(o.marks) + " auch auf " + theFace(o.face) + ", dem Flächenzeichen gegenüber, ein Kreuz setzen: Von ihr aus werden Verbindungen angerissen."/>
   </#list>
   <@say "Nur von angezeichneten Flächen und Kanten aus anreißen und messen und sie an Anschlag und Führung halten."/>
 </#macro>
@@ -468,7 +475,7 @@
   <#local groups = []>
   <#list distances as d>
     <#local sides = []>
-    <#list values as v><#local side = sideNames[v.side] + " " + words["edge." + v.edge]><#if v.value == d && !sides?seq_contains(side)><#local sides = sides + [side]></#if></#list>
+    <#list values as v><#local side = sideOf(v.side, v.edge)><#if v.value == d && !sides?seq_contains(side)><#local sides = sides + [side]></#if></#list>
     <#local from = sides[0] + (sides?size == 1)?then("", ", dann ab " + sides[1..]?join(" und "))>
     <#if groups?size gt 0 && groups?last.from == from>
       <#local groups = groups[0..<groups?size - 1] + [{"from": from, "distances": groups?last.distances + [d]}]>
@@ -748,7 +755,7 @@
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " von der Kante reicht, und die Kante eines Reststücks gleicher Dicke auf den in der Teilzeichnung gezeigten Flächen auf " + cut.size + " bringen."/>
     <@say "In einer Deckelnut probieren: Es soll mit etwas Spiel gleiten, die Brüstung frei von der Seite."/>
     <#list crossed.thinned as t>
-      <@say fulls([t.part]) + " in derselben Einstellung dünner schneiden, an " + (t.edges?size == 1)?then("Kante ", "Kanten ") + joined(t.edges?map(e -> words["edge." + e])) + ", nur von " + (t.faces?size == 1)?then("Fläche ", "Flächen ") + joined(t.faces?map(f -> words["edge." + f])) + ", zuerst quer zur Faser, dann längs."/>
+      <@say fulls([t.part]) + " in derselben Einstellung dünner schneiden, an " + joined(t.edges?map(e -> sideOf("edge", e))) + ", nur von " + joined(t.faces?map(f -> sideOf("face", f))) + ", zuerst quer zur Faser, dann längs."/>
     </#list>
   <#elseif has("cut-lid-groove")>
     <@title "Deckelnuten" + inParts() + " schneiden"/>
@@ -928,10 +935,10 @@
 <#macro insetTold how>
   <#list insets as i>
     <#if i.side == "end">
-      <@say "Auf " + fulls(i.parts) + " eine Linie quer anreißen, " + i.distance + " ab Ende " + words["edge." + i.face] + ", und so einstellen, dass die Mitte darauf liegt."/>
+      <@say "Auf " + fulls(i.parts) + " eine Linie quer anreißen, " + i.distance + " ab " + sideOf("end", i.face) + ", und so einstellen, dass die Mitte darauf liegt."/>
       <#continue>
     </#if>
-    <@say how + ": bei " + fulls(i.parts) + " " + i.distance + " ab " + sideNames[i.side] + " " + words["edge." + i.face] + " bis zur Mitte."/>
+    <@say how + ": bei " + fulls(i.parts) + " " + i.distance + " ab " + sideOf(i.side, i.face) + " bis zur Mitte."/>
   </#list>
   <#if insets?filter(i -> i.side != "end")?size == 0>
   <#elseif insets?filter(i -> i.flush)?size == insets?size>
@@ -1007,7 +1014,7 @@
     </#if>
     <#if crossed.sunk?size gt 0>
       <@with "countersink"/>
-      <@say "Löcher auf " + cut.sunk + " Durchmesser senken, bis ein Schraubenkopf bündig liegt: an " + joined(crossed.sunk?map(s -> "Fläche " + words["edge." + s.face] + " von " + fulls(s.parts))) + "."/>
+      <@say "Löcher auf " + cut.sunk + " Durchmesser senken, bis ein Schraubenkopf bündig liegt: an " + joined(crossed.sunk?map(s -> sideOf("face", s.face) + " von " + fulls(s.parts))) + "."/>
     </#if>
     </#if>
     <#if cut.forKind == "shelf-pin" && total(parts) gt 1>
@@ -1121,14 +1128,13 @@
 
 <#-- Zwei einer Art mit Namen; mehr als das mit ihren Zeichen. -->
 <#function seatOf s><#return (s.on?size lte 1)?then(fulls(s.on), lettersOf(s.onMarks))></#function>
-<#assign twinAt = {"left": "linke", "right": "rechte", "front": "vordere", "back": "hintere", "bottom": "untere", "top": "obere"}>
 <#function atFaces s>
   <#local each = (s.each gt 0)?then(number(s.each) + " ", "")>
   <#return joined(s.faces?map(f -> each + words["at." + f]))>
 </#function>
 <#assign eachSide = {"edge": "jeder Kante", "end": "jedem Ende", "face": "jeder Fläche"}>
 <#function fromEnds s>
-  <#return (s.faces?size gt 1)?then(eachSide[s.side], sideNames[s.side] + " " + words["edge." + s.faces[0]])>
+  <#return (s.faces?size gt 1)?then(eachSide[s.side], sideOf(s.side, s.faces[0]))>
 </#function>
 
 <#-- Die Flächen, von denen man misst: Die von zwei Seiten sehen beide nach außen oder innen. -->
@@ -1142,7 +1148,7 @@
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say fulls(s.on) + " " + s.distance + " über " + fulls(s.parts) + " hinausstehen lassen, " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" gleich", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "ab " + measuredFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und " + fulls(s.parts) + " mit den näheren Seiten daran setzen.", "eine Linie ziehen und " + fulls(s.parts) + " mit " + sideNames[s.nearSide] + " " + words["edge." + s.faces[0]] + " daran setzen.")/>
+      <@say "ab " + measuredFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und " + fulls(s.parts) + " mit den näheren Seiten daran setzen.", "eine Linie ziehen und " + fulls(s.parts) + " mit " + sideOf(s.nearSide, s.faces[0]) + " daran setzen.")/>
     <#elseif s.how == "from">
       <@say "Platz von " + fulls(s.parts) + " auf " + seatOf(s) + " anzeichnen: " + s.distance + " ab " + fromEnds(s) + " bis zur näheren Seite."/>
     <#elseif s.how == "middle">

@@ -197,4 +197,19 @@ class GermanSentencesTest {
             + " nicht auf der Werkbank.",
         GERMAN.say("part.drilled-later", "Knopf", "P", "44"));
   }
+
+  /** Drawings say "linke Fläche" and "Oberseite"; "Fläche links" is another name for the same. */
+  @Test
+  void facesAndEdgesAreCalledAsOnDrawings() throws IOException {
+    assertEquals("linke Fläche", GERMAN.say("part.face.left"));
+    says("sideboard", "sowie der linken Fläche von ");
+    for (String project : List.of("sideboard", "step-stool", "nightstand", "dining-table")) {
+      for (String each : sentences(project)) {
+        assertFalse(
+            each.matches(
+                ".*\\b(ab|an|von|auf die) (Fläche|Kante|Ende) (links|rechts|vorn|hinten|oben|unten).*"),
+            each);
+      }
+    }
+  }
 }
