@@ -1782,7 +1782,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Oberfläche des Möbels behandeln"/>
-  <@say "Mit Atemschutzmaske die Außenseite" + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen" + (opens || unsanded?size gt 0)?then(". Ebenso " + opens?then("die noch ungeschliffenen Kanten und Rückseiten schleifen, die man innen beim Öffnen sieht", "") + (opens && unsanded?size gt 0)?then(", und ", "") + (unsanded?size gt 0)?then("alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + ")" + opens?then("", " schleifen"), "") + ". Danach", " und") + " allen Staub abbürsten."/>
+  <@say "Mit Atemschutzmaske die Außenseite" + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen" + (opens || unsanded?size gt 0)?then(". Ebenso " + opens?then("die noch ungeschliffenen Kanten und Rückseiten schleifen, die man innen beim Öffnen sieht", "") + (opens && unsanded?size gt 0)?then(", und ", "") + (unsanded?size gt 0)?then("alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + ")" + opens?then("", ", schleifen"), "") + ". Danach", " und") + " allen Staub abbürsten."/>
   <#if sandedOnce?size gt 0>
     <@say "Von " + lettersOf(sandedOnce) + " alles schleifen, was zu sehen ist: Bisher ist daran nichts geschliffen."/>
   </#if>
@@ -2034,7 +2034,7 @@
 <@say "Das für " + plains(inUnits) + " machen, die gleich sind" + alike?then("", " bis auf die Höhe ihrer Teile: die von einer Baugruppe zusammenhalten, nach ihren Zeichen") + "."/>
 </#if>
 <#if oneShown && (forOne || total(inUnits) gt 1) && !has("fit-front")>
-<@say "Das Bild zeigt die erste Baugruppe davon."/>
+<@say "Das Bild zeigt die erste Baugruppe."/>
 </#if>
 <#if verb == "fit" && (eachMinutes!"") != "">
 <@say "Jede Baugruppe dauert etwa " + eachMinutes + ": Leim nur auf eine geben und sie spannen, bevor die nächste begonnen wird."/>

@@ -212,4 +212,21 @@ class GermanSentencesTest {
       }
     }
   }
+
+  /** The planer's figure in a step that glues up is not what its boards are planed to. */
+  @Test
+  void boardsOfAPanelAreToldToBeLeftThicker() {
+    assertTrue(GERMAN.say("setting.finished-thickness").contains("Bretter etwas dicker"));
+    assertTrue(Words.ENGLISH.say("setting.finished-thickness").contains("boards a little over"));
+  }
+
+  /** What is read by a reader in a hurry is cut into short sentences, each with its verb. */
+  @Test
+  void whatIsSandedBeforeTheFinishIsToldInSeveralSentences() throws IOException {
+    says(
+        "sideboard",
+        " schleifen. Ebenso die noch ungeschliffenen Kanten und Rückseiten schleifen,");
+    says("sideboard", ". Danach allen Staub abbürsten.");
+    says("sewing-box", "was noch lose und ungeschliffen ist (T), schleifen. Danach allen Staub");
+  }
 }
