@@ -880,7 +880,7 @@
     <@say "Push " + fulls(ways.sled) + " across with the mitre gauge, or on a crosscut sled, the end that the part drawing shows against this board: nothing is cut off that could jam there."/>
   </#if>
   <#if ways.router?size gt 0>
-    <@say fulls(ways.router) + " " + pick(ways.router, "is", "are each") + " too large to go over the saw by the end: clamp a straightedge across, off the line of the shoulder by the distance from the edge of the bit to that of the router's base, a scrap flush with the far edge, and rout the rabbet in two or three passes, from left to right with the straightedge on the far side of the router."/>
+    <@say fulls(ways.router) + " " + pick(ways.router, "is", "are each") + " too large to go over the saw by the end: clamp a straightedge across, off the line of the shoulder by the distance from the edge of the bit to that of the router's base, a scrap flush with the edge where the bit comes out, and rout the rabbet in two or three passes, from left to right with the straightedge on the far side of the router."/>
   </#if>
 </#macro>
 
@@ -899,7 +899,7 @@
     <@say "Push " + fulls(ways.sled) + " across with the mitre gauge, or on a crosscut sled, the end named against the fence: a dado cuts nothing off that could jam there."/>
   </#if>
   <#if ways.router?size gt 0>
-    <@say fulls(ways.router) + " " + pick(ways.router, "is", "are each") + " too large to go over the saw by the end: clamp a straightedge across, off the line by the distance from the edge of the bit to that of the router's base, a scrap flush with the far edge, and rout in two or three passes."/>
+    <@say fulls(ways.router) + " " + pick(ways.router, "is", "are each") + " too large to go over the saw by the end: clamp a straightedge across, off the line by the distance from the edge of the bit to that of the router's base, a scrap flush with the edge where the bit comes out, and rout in two or three passes."/>
   </#if>
 </#macro>
 

@@ -88,6 +88,8 @@
   <#local all = {"wood-screw": "Schrauben", "pocket-screw": "Taschenlochschrauben", "brad": "Stifte", "slide": "Schubkastenführungen", "under-slide": "Schubkastenführungen", "top-fastener": "Plattenhalter", "rotating-fastener": "Plattenhalter", "pull": "Griffe", "knob": "Knöpfe", "catch": "Schnäpper", "concealed-hinge": "Topfbänder", "butt-hinge": "Scharniere", "shelf-pin": "Bodenträger", "foot": "Gleiter", "levelling-foot": "Stellfüße", "anti-tip-strap": "Kippsicherungen", "dowel": "Dübel", "biscuit": "Flachdübel", "loose-tenon": "lose Zapfen", "plug": "Querholzpfropfen", "washer": "Unterlegscheiben", "button": "Nutklötze"}>
   <#return all[kind]!"Beschläge">
 </#function>
+<#-- Wie viele Beschläge, wie man es liest: drei Schrauben; einer allein ohne Zahl. -->
+<#function howMany kind count><#return (count == 1)?then(words["kind." + kind], number(count) + " " + pluralOf(kind))></#function>
 <#function inParts><#return " in " + someParts()></#function>
 <#function ofParts><#return " von " + someParts()></#function>
 <#function onParts><#return " an " + someParts()></#function>
@@ -123,19 +125,26 @@
   </#list>
   <#if sheets?size == 1>
     <#local s = sheets[0]>
-    <@say s.material + " von " + s.thick + " an mehreren Stellen der Kanten mit dem Messschieber messen: Die Nuten sind für " + s.thick + " gemacht."/>
-    <@say "Weicht die Dicke um mehr als ein oder zwei Blatt Papier ab, die Werkzeuge für ihre Nuten nach einem Reststück einstellen, nicht nach der Zahl."/>
+    <@say s.material + " von " + s.thick + " an mehreren Stellen der Kanten mit dem Messschieber messen: Die Nuten und Falze sind für " + s.thick + " gemacht."/>
+    <@say "Weicht die Dicke um mehr als ein oder zwei Blatt Papier ab, die Werkzeuge für ihre Nuten und Falze nach einem Reststück einstellen, nicht nach der Zahl."/>
   <#elseif sheets?size gt 1>
     <#local some = []>
     <#list sheets as s><#local some = some + [s.material + " von " + s.thick]></#list>
-    <@say "Platten an mehreren Stellen der Kanten mit dem Messschieber messen: Die Nuten sind für " + joined(some) + " gemacht."/>
-    <@say "Wo eine Platte davon um mehr als ein oder zwei Blatt Papier abweicht, die Werkzeuge für ihre Nuten nach einem Reststück einstellen, nicht nach der Zahl."/>
+    <@say "Platten an mehreren Stellen der Kanten mit dem Messschieber messen: Die Nuten und Falze sind für " + joined(some) + " gemacht."/>
+    <@say "Wo eine Platte davon um mehr als ein oder zwei Blatt Papier abweicht, die Werkzeuge für ihre Nuten und Falze nach einem Reststück einstellen, nicht nach der Zahl."/>
   </#if>
   <@say "Zeichen mit Kreide auf " + (solids?size == 0)?then("die Platten", (sheets?size == 0)?then("die Bretter", "Bretter und Platten")) + " schreiben, wo die Teile herkommen, mit einem Pfeil in Faserrichtung."/>
 </#macro>
 
 <#assign facesWay = {"front": "nach vorn", "back": "nach hinten", "top": "nach oben", "bottom": "nach unten", "left": "nach links", "right": "nach rechts"}>
+<#assign twinAt = {"left": "linke", "right": "rechte", "front": "vordere", "back": "hintere", "bottom": "untere", "top": "obere"}>
 <#assign sideNames = {"edge": "Kante", "end": "Ende", "face": "Fläche"}>
+<#-- Eine Seite im Dativ, wie die Zeichnungen sie nennen: der linken Fläche, der Oberseite, dem rechten Ende. -->
+<#function sideOf kind face>
+  <#if kind == "face" && ["top", "bottom"]?seq_contains(face)><#return "der " + (face == "top")?then("Oberseite", "Unterseite")></#if>
+  <#return (kind == "end")?then("dem ", "der ") + twinAt[face] + "n " + sideNames[kind]>
+</#function>
+<#function theFace face><#return "die " + ((face == "top")?then("Oberseite", (face == "bottom")?then("Unterseite", twinAt[face] + " Fläche")))></#function>
 
 <#function laidOutSides>
   <#local sides = []>
@@ -150,10 +159,10 @@
     <@say "Die bessere Fläche so drehen, dass man sie sieht, und das Flächenzeichen darauf setzen: " + open?map(f -> facingOf(f) + " " + facesWay[f.way])?join("; ") + "."/>
   </#if>
   <#list facingDrawn as d>
-    <@say "Bei " + lettersOf(d.marks) + " das Flächenzeichen auf die Fläche " + words["edge." + d.face] + " setzen, wie gezeichnet: Jedes wird an seinem Platz gedreht."/>
+    <@say "Bei " + lettersOf(d.marks) + " das Flächenzeichen auf " + theFace(d.face) + " setzen, wie gezeichnet: Jedes wird an seinem Platz gedreht."/>
   </#list>
   <#list facing?filter(f -> f.setOut) as f>
-    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die Fläche " + words["edge." + f.way] + " setzen: Von ihr aus werden Verbindungen angerissen, und von außen sieht man keine Fläche."/>
+    <@say "Bei " + facingOf(f) + " das Flächenzeichen auf " + theFace(f.way) + " setzen: Von ihr aus werden Verbindungen angerissen, und von außen sieht man keine Fläche."/>
   </#list>
   <#list facing?filter(f -> !f.setOut && !facesWay[f.way]??) as f>
     <@say "Bei " + facingOf(f) + " das Flächenzeichen auf die bessere Fläche setzen: " + (f.way == "inside")?then("Man sieht beide Flächen im Inneren des Möbels.", "Von außen sieht man keine Fläche.")/>
@@ -163,7 +172,7 @@
     <@say "Teile " + h.mark + " paarweise legen, Flächenzeichen oben und gleiche Kanten zusammen: " + h.same + " wie gezeichnet und " + h.mirrored + " gespiegelt. Auf jedes links oder rechts schreiben, bevor etwas geschnitten wird."/>
   </#list>
   <#if laidOut?size gt 0>
-    <@say "Kantenzeichen auf " + laidOutSides() + " setzen, wo die Verbindungen angerissen werden, wie in der Teilzeichnung genannt: " + laidOut?map(l -> joined(l.marks) + " an " + joined(l.edges?map(e -> sideNames[e.side] + " " + words["edge." + e.face])))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; an den anderen an der besten Längskante, die bleibt", "") + "."/>
+    <@say "Kantenzeichen auf " + laidOutSides() + " setzen, wo die Verbindungen angerissen werden, wie in der Teilzeichnung genannt: " + laidOut?map(l -> (joined(l.marks) + " an " + joined(l.edges?map(e -> sideOf(e.side, e.face))))?replace(" an dem ", " am "))?join("; ") + (laidOut?map(l -> l.marks?size)?join("+")?eval != marks?size)?then("; an den anderen an der besten Längskante, die bleibt", "") + "."/>
   <#else>
     <@say "Kantenzeichen neben dem Flächenzeichen auf die beste Längskante setzen, die bleibt."/>
   </#if>
@@ -171,7 +180,7 @@
     <@say "Die Verbindungen von " + joined(fromFaceMark) + " werden auch vom Flächenzeichen aus angerissen."/>
   </#if>
   <#list fromOtherFace as o>
-    <@say "Bei " + joined(o.marks) + " auch auf die Fläche " + words["edge." + o.face] + ", dem Flächenzeichen gegenüber, ein Kreuz setzen: Von ihr aus werden Verbindungen angerissen."/>
+    <@say "Bei " + joined(o.marks) + " auch auf " + theFace(o.face) + ", dem Flächenzeichen gegenüber, ein Kreuz setzen: Von ihr aus werden Verbindungen angerissen."/>
   </#list>
   <@say "Nur von angezeichneten Flächen und Kanten aus anreißen und messen und sie an Anschlag und Führung halten."/>
 </#macro>
@@ -179,7 +188,7 @@
 <#-- Wie die Lamellen von Leimholz gedreht werden. -->
 <#macro ringsOfStaves>
   <#if alternated?size gt 0>
-        <@say "Für " + fulls(alternated) + " jedes zweite Brett Ende gegen Ende wenden: Es wird in derselben Richtung gehobelt, die Jahrringe an den Enden sind abwechselnd nach oben und unten gewölbt, benachbarte Bretter schüsseln sich gegeneinander, und die Fläche bleibt im Ganzen eben."/>
+        <@say "Für " + fulls(alternated) + " jedes zweite Brett über die Enden wenden, Unterseite nach oben, Enden vertauscht: So wird es in derselben Richtung gehobelt, die Jahrringe an den Enden sind abwechselnd nach oben und unten gewölbt, benachbarte Bretter schüsseln sich gegeneinander, und die Fläche bleibt im Ganzen eben."/>
   </#if>
   <#if matched?size gt 0>
     <@say "Bretter für " + fulls(matched) + " nach ihrem Aussehen drehen, wie immer die Jahrringe an den Enden gewölbt sind" + quarterSawn?then(": Im Riftschnitt stehen sie aufrecht und schüsseln nicht", ". Solches Leimholz kann sich in einem Bogen schüsseln, darum nicht lange lose liegen lassen") + "."/>
@@ -275,7 +284,7 @@
     <@title woodOf(stock) + " auf " + thickness + " hobeln"/>
     <#assign single = marks?filter(m -> !short?map(s -> s.mark)?seq_contains(m.mark))>
     <#if single?size gt 0>
-      <@say "Rohlinge auf die Rohmaße der Stückliste ablängen, dann auftrennen: " + lettersOf(single) + "."/>
+      <@say pick(single, "Rohling", "Rohlinge") + " auf die Rohmaße der Stückliste ablängen, dann auftrennen: " + lettersOf(single) + "."/>
     </#if>
     <#if shortTogether?size gt 0>
       <@say lettersOf(shortTogether) + " als " + (longBlanks?size == 1)?then("einen langen Rohling sägen, hintereinander", "lange Rohlinge sägen, die von einer Rohbreite hintereinander in einem") + inLengths() + ", und ganz lassen, bis die Teile auf Maß geschnitten werden: Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
@@ -350,7 +359,7 @@
   </#if>
   <#if has("size-panel") || has("size-large-panel")>
     <@with "tape"/>
-    <@say "Dann " + pick(parts, "", "an jedem ") + "die beiden Diagonalen messen: Sie sollen lauten wie bei diesem Schritt angegeben."/>
+    <@say "Dann " + pick(parts, "", "an jedem ") + "die beiden Diagonalen messen: Beide sollen so lang sein wie bei diesem Schritt angegeben."/>
   </#if>
 </#macro>
 
@@ -466,7 +475,7 @@
   <#local groups = []>
   <#list distances as d>
     <#local sides = []>
-    <#list values as v><#local side = sideNames[v.side] + " " + words["edge." + v.edge]><#if v.value == d && !sides?seq_contains(side)><#local sides = sides + [side]></#if></#list>
+    <#list values as v><#local side = sideOf(v.side, v.edge)><#if v.value == d && !sides?seq_contains(side)><#local sides = sides + [side]></#if></#list>
     <#local from = sides[0] + (sides?size == 1)?then("", ", dann ab " + sides[1..]?join(" und "))>
     <#if groups?size gt 0 && groups?last.from == from>
       <#local groups = groups[0..<groups?size - 1] + [{"from": from, "distances": groups?last.distances + [d]}]>
@@ -574,12 +583,12 @@
   <#elseif has("cut-bevel")>
     <@title "Enden" + ofParts() + " schräg schneiden"/>
     <@say "Sägeblatt um " + cut.angle + " aus dem Lot neigen und an einem Probeschnitt mit der Schmiege prüfen."/>
-    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und " + pick(parts, "das", "jedes") + " Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
+    <@say "Anschlagklotz so setzen, dass der Schnitt genau an der Ecke ausläuft und " + pick(parts, "das", "jedes") + " Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin sich jedes Ende neigt."/>
   <#elseif has("cut-mitre")>
-    <@title "Enden" + ofParts() + " auf Gehrung schneiden"/>
+    <@title "Enden" + ofParts() + " mit dem Gehrungsanschlag schräg ablängen"/>
     <@say "Gehrungsanschlag um " + cut.angle + " aus dem rechten Winkel stellen und an einem Probeschnitt mit der Schmiege prüfen."/>
-    <@say "Anschlag so setzen, dass der Schnitt genau an der Ecke ausläuft und " + pick(parts, "das", "jedes") + " Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
+    <@say "Anschlagklotz so setzen, dass der Schnitt genau an der Ecke ausläuft und " + pick(parts, "das", "jedes") + " Teil, über alles gemessen, so lang bleibt, wie es ist: " + letters() + "."/>
     <@say "Vor jedem Schnitt in die Teilzeichnung sehen: Sie zeigt, wohin jedes Ende schräg läuft."/>
   <#elseif has("cut-chamfer")>
     <@title "Kanten" + onParts() + " fasen"/>
@@ -723,8 +732,8 @@
     <#list fences as fence>
       <@say "Bei " + fulls(fence.parts) + " beide Linien von ein und derselben Seite anreißen: " + fenced(fence.values) + asDrawn(fence) + "."/>
     </#list>
-    <@say "Zuerst beide Wangen an einem Reststück gleicher Dicke sägen: Der Schlitz ist " + cut.size + " breit und " + cut.depth + " tief."/>
-    <@say "Wangen in allen Teilen auf der Abfallseite sägen, jedes Mal mit derselben Fläche an der Vorrichtung."/>
+    <@say "Zuerst beide Wände an einem Reststück gleicher Dicke sägen: Der Schlitz ist " + cut.size + " breit und " + cut.depth + " tief."/>
+    <@say "Wände in allen Teilen auf der Abfallseite sägen, jedes Mal mit derselben Fläche an der Vorrichtung."/>
     <@say "Den Abfall am Grund mit der Laubsäge herausnehmen und bis zur Linie stemmen, von beiden Kanten zur Mitte."/>
   <#elseif has("cut-bridle-cheek")>
     <@title "Zapfenwangen" + onParts() + " schneiden"/>
@@ -746,7 +755,7 @@
     <@say "Anschlag so setzen, dass das Werkzeug " + cut.depth + " von der Kante reicht, und die Kante eines Reststücks gleicher Dicke auf den in der Teilzeichnung gezeigten Flächen auf " + cut.size + " bringen."/>
     <@say "In einer Deckelnut probieren: Es soll mit etwas Spiel gleiten, die Brüstung frei von der Seite."/>
     <#list crossed.thinned as t>
-      <@say fulls([t.part]) + " in derselben Einstellung dünner schneiden, an " + (t.edges?size == 1)?then("Kante ", "Kanten ") + joined(t.edges?map(e -> words["edge." + e])) + ", nur von " + (t.faces?size == 1)?then("Fläche ", "Flächen ") + joined(t.faces?map(f -> words["edge." + f])) + ", zuerst quer zur Faser, dann längs."/>
+      <@say fulls([t.part]) + " in derselben Einstellung dünner schneiden, an " + joined(t.edges?map(e -> sideOf("edge", e))) + ", nur von " + joined(t.faces?map(f -> sideOf("face", f))) + ", zuerst quer zur Faser, dann längs."/>
     </#list>
   <#elseif has("cut-lid-groove")>
     <@title "Deckelnuten" + inParts() + " schneiden"/>
@@ -870,7 +879,7 @@
     <@say fulls(ways.sled) + " mit dem Gehrungsanschlag oder auf einem Ablängschlitten durchschieben, das in der Teilzeichnung gezeigte Ende an diesem Brett: Es wird nichts abgeschnitten, was dort klemmen könnte."/>
   </#if>
   <#if ways.router?size gt 0>
-    <@say fulls(ways.router) + pick(ways.router, " ist", " sind je") + " zu groß, um mit dem Ende über die Säge zu gehen: eine Richtlatte quer darüberspannen, von der Brüstungslinie so weit entfernt, wie der Rand des Fräsers vom Rand der Grundplatte ist, ein Reststück bündig an der hinteren Kante, und den Falz in zwei oder drei Durchgängen fräsen, von links nach rechts, mit der Richtlatte auf der abgewandten Seite der Oberfräse."/>
+    <@say fulls(ways.router) + pick(ways.router, " ist", " sind je") + " zu groß, um mit dem Ende über die Säge zu gehen: eine Richtlatte quer darüberspannen, von der Brüstungslinie so weit entfernt, wie der Rand des Fräsers vom Rand der Grundplatte ist, ein Reststück bündig an der Kante, an der der Fräser austritt, und den Falz in zwei oder drei Durchgängen fräsen, von links nach rechts, mit der Richtlatte von einem selbst aus hinter der Oberfräse."/>
   </#if>
 </#macro>
 
@@ -889,7 +898,7 @@
     <@say fulls(ways.sled) + " mit dem Gehrungsanschlag oder auf einem Ablängschlitten durchschieben, das genannte Ende am Anschlag: Eine Quernut schneidet nichts ab, was dort klemmen könnte."/>
   </#if>
   <#if ways.router?size gt 0>
-    <@say fulls(ways.router) + pick(ways.router, " ist", " sind je") + " zu groß, um mit dem Ende über die Säge zu gehen: eine Richtlatte quer darüberspannen, von der Linie so weit entfernt, wie der Rand des Fräsers vom Rand der Grundplatte ist, ein Reststück bündig an der hinteren Kante, und in zwei oder drei Durchgängen fräsen."/>
+    <@say fulls(ways.router) + pick(ways.router, " ist", " sind je") + " zu groß, um mit dem Ende über die Säge zu gehen: eine Richtlatte quer darüberspannen, von der Linie so weit entfernt, wie der Rand des Fräsers vom Rand der Grundplatte ist, ein Reststück bündig an der Kante, an der der Fräser austritt, und in zwei oder drei Durchgängen fräsen."/>
   </#if>
 </#macro>
 
@@ -926,10 +935,10 @@
 <#macro insetTold how>
   <#list insets as i>
     <#if i.side == "end">
-      <@say "Auf " + fulls(i.parts) + " eine Linie quer anreißen, " + i.distance + " ab Ende " + words["edge." + i.face] + ", und so einstellen, dass die Mitte darauf liegt."/>
+      <@say "Auf " + fulls(i.parts) + " eine Linie quer anreißen, " + i.distance + " ab " + sideOf("end", i.face) + ", und so einstellen, dass die Mitte darauf liegt."/>
       <#continue>
     </#if>
-    <@say how + ": bei " + fulls(i.parts) + " " + i.distance + " ab " + sideNames[i.side] + " " + words["edge." + i.face] + " bis zur Mitte."/>
+    <@say how + ": bei " + fulls(i.parts) + " " + i.distance + " ab " + sideOf(i.side, i.face) + " bis zur Mitte."/>
   </#list>
   <#if insets?filter(i -> i.side != "end")?size == 0>
   <#elseif insets?filter(i -> i.flush)?size == insets?size>
@@ -1005,7 +1014,7 @@
     </#if>
     <#if crossed.sunk?size gt 0>
       <@with "countersink"/>
-      <@say "Löcher auf " + cut.sunk + " Durchmesser senken, bis ein Schraubenkopf bündig liegt: an " + joined(crossed.sunk?map(s -> "Fläche " + words["edge." + s.face] + " von " + fulls(s.parts))) + "."/>
+      <@say "Löcher auf " + cut.sunk + " Durchmesser senken, bis ein Schraubenkopf bündig liegt: an " + joined(crossed.sunk?map(s -> sideOf("face", s.face) + " von " + fulls(s.parts))) + "."/>
     </#if>
     </#if>
     <#if cut.forKind == "shelf-pin" && total(parts) gt 1>
@@ -1027,7 +1036,7 @@
   <#if framing?size gt 0>
     <@say "Kanten von " + lettersOf(framing) + " schleifen, die einer Füllung gegenüberstehen werden."/>
   </#if>
-  <@say "Schleifmaschine nahe an Verbindungen flach halten, damit deren Kanten scharf bleiben, und von eingepassten " + lapped?then("Überblattungen und Wangen weg: Eine Überblattung, die einen Span verliert, ist lose", "Wangen und Enden weg: Eine Verbindung, die einen Span verliert, ist lose") + "."/>
+  <@say "Schleifmaschine nahe an Verbindungen flach halten, damit deren Kanten scharf bleiben, und von eingepassten " + lapped?then("Überblattungen und Wänden weg: Eine Überblattung, die einen Span verliert, ist lose", "Wänden und Enden weg: Eine Verbindung, die einen Span verliert, ist lose") + "."/>
   <@say "Leimflächen der Verbindungen lassen, wie die Säge sie ließ, und kein Ende dünner machen, das in ein anderes Teil kommt."/>
   <@say "Allen Staub abbürsten und weggeschliffene Zeichen auf eine Kante oder in eine Verbindung schreiben."/>
 </#macro>
@@ -1071,13 +1080,13 @@
   <#list hardware as each>
     <#if each.kind == "wood-screw">
       <#if each.piloted>
-        <@say "Durch jedes Schraubenloch vorbohren, mit dem Bohrer und so tief ins Holz dahinter, wie bei diesem Schritt angegeben: Für den Anschlag kommt die Länge des Schraubenlochs hinzu."/>
+        <@say "Durch jedes Schraubenloch vorbohren, mit dem Bohrer und so tief ins Holz dahinter, wie bei diesem Schritt angegeben: Den Tiefenanschlag um die Länge des Durchgangslochs tiefer stellen, als die Tiefe der Vorbohrung angibt."/>
         <#if longBit>
           <@with "long-bit"/>
           <@say "Dicht neben einigen dieser Löcher steht Holz: dort lange Bohrer nehmen, sonst stößt das Bohrfutter an, und das Loch wird schief."/>
         </#if>
       <#else>
-        <@say "Vorbohren für " + many("Schraube", each.count) + "."/>
+        <@say "Vorbohren für " + howMany("wood-screw", each.count) + "."/>
       </#if>
     <#elseif each.kind == "pocket-screw">
       <@say (each.joints == 1)?then("Verbindung", "Jede Verbindung") + " so spannen, dass die Teile nicht wandern, während die Schrauben ziehen."/>
@@ -1094,16 +1103,16 @@
     <#elseif each.kind == "plug">
       <@say "Über jede Schraube einen Querholzpfropfen leimen, Faser in Richtung der des Teils, und hineinklopfen, bis er auf dem Kopf sitzt."/>
     <#elseif inserts?map(i -> i.kind)?seq_contains(each.kind)>
-      <#if !has("fit-glue")><@say many(words["kind." + each.kind], each.count) + " trocken einsetzen, halb in jedes Teil."/></#if>
+      <#if !has("fit-glue")><@say howMany(each.kind, each.count) + " trocken einsetzen, halb in jedes Teil."/></#if>
     <#elseif each.kind == "brad">
       <#local whereTo = (each.into?size gt 0)?then(" in " + fulls(each.into) + (each.count gt each.into?size)?then(", gleichmäßig verteilt,", ""), "")>
       <#if each.seen>
         <@with "nail-set"/>
         <@with "wood-filler"/>
       </#if>
-      <@say facingUp(each) + many("Stift", each.count) + drivenHow(each) + whereTo + " eintreiben" + each.seen?then(", den Kopf etwas unter die Fläche versenken und das Loch füllen: Man sieht es", "") + "."/>
+      <@say facingUp(each) + howMany("brad", each.count) + drivenHow(each) + whereTo + " eintreiben" + each.seen?then(", " + (each.count == 1)?then("den Kopf etwas unter die Fläche versenken und das Loch füllen: Man sieht es", "die Köpfe etwas unter die Fläche versenken und die Löcher füllen: Man sieht sie"), "") + "."/>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
-      <@say facingUp(each) + many(words["kind." + each.kind], each.count) + drivenHow(each) + ((each.kind?ends_with("screw"))?then(" eindrehen.", " einsetzen."))/>
+      <@say facingUp(each) + howMany(each.kind, each.count) + drivenHow(each) + ((each.kind?ends_with("screw"))?then(" eindrehen.", " einsetzen."))/>
     </#if>
   </#list>
   <#if has("fit-slotted")>
@@ -1119,14 +1128,13 @@
 
 <#-- Zwei einer Art mit Namen; mehr als das mit ihren Zeichen. -->
 <#function seatOf s><#return (s.on?size lte 1)?then(fulls(s.on), lettersOf(s.onMarks))></#function>
-<#assign twinAt = {"left": "linke", "right": "rechte", "front": "vordere", "back": "hintere", "bottom": "untere", "top": "obere"}>
 <#function atFaces s>
   <#local each = (s.each gt 0)?then(number(s.each) + " ", "")>
   <#return joined(s.faces?map(f -> each + words["at." + f]))>
 </#function>
 <#assign eachSide = {"edge": "jeder Kante", "end": "jedem Ende", "face": "jeder Fläche"}>
 <#function fromEnds s>
-  <#return (s.faces?size gt 1)?then(eachSide[s.side], sideNames[s.side] + " " + words["edge." + s.faces[0]])>
+  <#return (s.faces?size gt 1)?then(eachSide[s.side], sideOf(s.side, s.faces[0]))>
 </#function>
 
 <#-- Die Flächen, von denen man misst: Die von zwei Seiten sehen beide nach außen oder innen. -->
@@ -1140,7 +1148,7 @@
     <#if s.how == "from" && s.laidOver && inPiece && !lying>
       <@say fulls(s.on) + " " + s.distance + " über " + fulls(s.parts) + " hinausstehen lassen, " + joined(s.faces?map(f -> words["at." + f])) + (s.faces?size gt 1)?then(" gleich", "") + "."/>
     <#elseif s.how == "against" && !s.touches>
-      <@say "ab " + measuredFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und " + fulls(s.parts) + " mit den näheren Seiten daran setzen.", "eine Linie ziehen und " + fulls(s.parts) + " mit " + sideNames[s.nearSide] + " " + words["edge." + s.faces[0]] + " daran setzen.")/>
+      <@say "ab " + measuredFaces(s) + " " + s.distance + " nach innen messen, dort auf " + (onto?size == 1 && total(onto) == 1)?then(fulls(onto), "dem, woran " + fulls(s.parts) + pick(s.parts, " gesetzt wird,", " gesetzt werden,")) + " " + (s.faces?size gt 1)?then("Linien ziehen und " + fulls(s.parts) + " mit den näheren Seiten daran setzen.", "eine Linie ziehen und " + fulls(s.parts) + " mit " + sideOf(s.nearSide, s.faces[0]) + " daran setzen.")/>
     <#elseif s.how == "from">
       <@say "Platz von " + fulls(s.parts) + " auf " + seatOf(s) + " anzeichnen: " + s.distance + " ab " + fromEnds(s) + " bis zur näheren Seite."/>
     <#elseif s.how == "middle">
@@ -1167,7 +1175,7 @@
   <#list inward?then([], turned) as t>
     <#if t.facing>
       <#if t?is_first>
-        <@say "Eines um 180° drehen, Ende gegen Ende, damit " + (t.term == "sunk")?then("die gesenkten Löcher nach innen zeigen: die von ", "sich die zwei Nuten gegenüberstehen: die von ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
+        <@say ["top", "bottom"]?seq_contains(t.faces[0])?then("Eines der beiden Teile über die Enden wenden", "Eines der beiden Teile flach liegend um 180° drehen, sodass die Enden tauschen und die Unterseite unten bleibt") + ", damit " + (t.term == "sunk")?then("die gesenkten Löcher nach innen zeigen: die von ", "sich die zwei Nuten gegenüberstehen: die von ") + fulls(t.parts) + " " + facesWay[t.faces[0]] + "."/>
       </#if>
     <#elseif t.term != "sunk">
       <@say "Prüfen, dass bei " + fulls(t.parts) + (t.drawn == "")?then("", ", " + (t.drawn == "drawn")?then("wie gezeichnet", "gespiegelt") + ",") + " " + (t.term == "taper")?then((t.faces?size == 1)?then("die verjüngte Fläche", "die verjüngten Flächen"), (t.term == "pin-row")?then("die Fläche mit den Löchern der Bodenträger", "die Nut")) + " " + joined(t.faces?map(f -> facesWay[f])) + (t.faces?size == 1 || t.term != "taper")?then(" zeigt.", " zeigen.")/>
@@ -1210,28 +1218,34 @@
   <#local bed = jawsUnder?then("auf zwei Leisten, damit die Backen der Zwingen darunterreichen", "auf eine Decke")>
   <#if lying && jawsUnder><@with "long-battens"/></#if>
   <#if lying && liesAlready>
-    <@say "Es liegt noch auf der " + lies + jawsUnder?then(": " + battened?then("prüfen, dass die Leisten darunter den Backen der Zwingen Platz lassen", "auf zwei Leisten heben, damit die Backen der Zwingen darunterreichen"), "") + "."/>
+    <@say "Das Werkstück liegt noch auf der " + lies + jawsUnder?then(": " + battened?then("prüfen, dass die Leisten darunter den Backen der Zwingen Platz lassen", "auf zwei Leisten heben, damit die Backen der Zwingen darunterreichen"), "") + "."/>
   <#elseif lying && turnedOver>
-    <@say "Was zusammen ist, wenden, auf die " + lies + ", " + bed + "."/>
+    <@say "Das bisher Zusammengebaute wenden, auf die " + lies + ", " + bed + "."/>
   <#elseif lying && !onEdge>
-    <@say "Was zusammen ist, auf die " + lies + " legen, " + bed + "."/>
+    <@say "Das bisher Zusammengebaute auf die " + lies + " legen, " + bed + "."/>
   <#elseif jawsUnder && inPiece>
     <@with "long-battens"/>
     <#if careful?size gt 0>
       <@say "Zu zweit nur an " + liftedBy() + " heben."/>
     </#if>
-    <@say "Was zusammen ist, auf zwei Leisten oder Klötze setzen, damit die Backen der Zwingen darunterreichen."/>
+    <@say "Das bisher Zusammengebaute auf zwei Leisten oder Klötze setzen, damit die Backen der Zwingen darunterreichen."/>
   </#if>
 </#macro>
 
 <#-- Was sofort befestigt wird, lässt sich nicht mehr in den Winkel drücken. -->
 <#assign fastened = hardware?filter(h -> ["wood-screw", "pocket-screw", "brad"]?seq_contains(h.kind) || (h.kind == "other" && (splined!"") == ""))?size gt 0>
+<#function beforeFastening>
+  <#local kinds = hardware?map(h -> h.kind)>
+  <#local driven = ["wood-screw", "pocket-screw"]?filter(kind -> kinds?seq_contains(kind))?size gt 0>
+  <#if kinds?seq_contains("other")><#return "Bevor etwas eingetrieben wird"></#if>
+  <#return "Bevor " + kinds?seq_contains("brad")?then(driven?then("geschraubt oder genagelt", "genagelt"), "geschraubt") + " wird">
+</#function>
 <#macro squareFirst>
   <#if diagonal != "">
-    <@say "Bevor etwas eingetrieben wird, beide Diagonalen von Außenecke zu Außenecke messen: Jede soll " + diagonal + " lang sein; die längere zusammendrücken, bis sie übereinstimmen."/>
+    <@say beforeFastening() + ", beide Diagonalen von Außenecke zu Außenecke messen: Jede soll " + diagonal + " lang sein; die längere zusammendrücken, bis sie übereinstimmen."/>
   <#elseif acrossFeet != "">
     <@with "tape"/>
-    <@say "Bevor etwas eingetrieben wird, beide Diagonalen über die Füße messen, von Außenecke zu Außenecke: Jede soll " + acrossFeet + " lang sein; die längere zusammendrücken, bis sie übereinstimmen."/>
+    <@say beforeFastening() + ", beide Diagonalen über die Füße messen, von Außenecke zu Außenecke: Jede soll " + acrossFeet + " lang sein; die längere zusammendrücken, bis sie übereinstimmen."/>
   </#if>
 </#macro>
 
@@ -1263,7 +1277,7 @@
 <#-- Leim zuerst auf einer Seite, dann auf der anderen. -->
 <#macro insertGlued each withFaces>
   <#local room = (each.kind == "dowel")?then("Löcher", (each.kind == "biscuit")?then("Schlitze", "Zapfenlöcher"))>
-  <@say "Wände der " + (each.kind == "dowel")?then("Löcher", (each.kind == "biscuit")?then("Schlitze", "Zapfenlöcher")) + " in " + fulls(each.first) + " mit Leim bestreichen und dort zuerst einsetzen: " + many(words["kind." + each.kind], each.count) + "."/>
+  <@say "Wände der " + (each.kind == "dowel")?then("Löcher", (each.kind == "biscuit")?then("Schlitze", "Zapfenlöcher")) + " in " + fulls(each.first) + " mit Leim bestreichen und dort zuerst einsetzen: " + howMany(each.kind, each.count) + "."/>
   <@say "Leim in die " + room + " von " + fulls(each.against) + " geben" + withFaces?then(", und einen dünnen Auftrag auf die Flächen, die zusammenkommen", "") + (each.kind == "biscuit")?then("; sofort weitermachen, denn ein Flachdübel quillt und sitzt in Minuten fest", "") + "."/>
 </#macro>
 
@@ -1349,7 +1363,7 @@
 <#macro trying>
 <#if has("trial-lid")><@tryingLid/><#return></#if>
   <#assign slides = tried.kind?ends_with("slide")>
-  <@title slides?then("Schubkastenführungen", many(words["kind." + tried.kind], tried.count)) + " anbringen und " + plains(hung) + " zur Probe einhängen"/>
+  <@title slides?then("Schubkastenführungen", howMany(tried.kind, tried.count)) + " anbringen und " + plains(hung) + " zur Probe einhängen"/>
   <@hanging tried/>
   <#if slides && tried.screws gt 0>
     <@say "Für diese zwei jeder Schiene vorbohren" + bitGiven?then(", wie bei diesem Schritt angegeben,", "") + " und je eine Schraube eindrehen; die Löcher dazwischen warten, bis die Führungen endgültig angebracht werden" + tried.back?has_content?then(", bei Schritt " + tried.back?first + ", wo ein Bild alle zeigt", "") + "."/>
@@ -1395,19 +1409,19 @@
     </#if>
   </#if>
   <#if letInDry?size gt 0>
-    <@say joined(letInDry?map(i -> many(words["kind." + i.kind], i.count))) + " trocken einsetzen und mit den Verbindungen wieder herausziehen."/>
+    <@say joined(letInDry?map(i -> howMany(i.kind, i.count))) + " trocken einsetzen und mit den Verbindungen wieder herausziehen."/>
   </#if>
   <#if lids?size gt 0>
     <@say "Auch " + fulls(lids) + " in die Nuten schieben: Was klemmt, lässt sich vor dem Leimen weit leichter beheben."/>
   </#if>
-  <@say "Prüfen, dass " + (together?size == 0)?then(leaning?then("es fest steht und nichts wackelt", "es rechtwinklig steht und nichts wackelt"), pick(together, "es flach liegt", "jedes flach liegt")) + (leaning || !has("dry-fit-clamped"))?then("", ", und dass die zwei Diagonalen von allem Rechtwinkligen übereinstimmen") + "."/>
+  <@say "Prüfen, dass " + (together?size == 0)?then("das Zusammengesteckte " + leaning?then("fest", "rechtwinklig") + " steht und nichts wackelt", pick(together, "die Baugruppe flach liegt", "jede Baugruppe flach liegt")) + (leaning || !has("dry-fit-clamped"))?then("", ", und dass die zwei Diagonalen von allem Rechtwinkligen übereinstimmen") + "."/>
   <@say "Auf beide Seiten jeder Verbindung dieselbe Nummer schreiben und " + (whole?size gt 0)?then("wieder auseinandernehmen; " + plains(whole) + pick(whole, " bleibt", " bleiben") + " ganz.", "alles wieder auseinandernehmen.")/>
 </#macro>
 
 <#function countedOf kind>
   <#local count = 0>
   <#list hardware as h><#if h.kind == kind><#local count = count + h.count></#if></#list>
-  <#return many(words["kind." + kind], count)>
+  <#return howMany(kind, count)>
 </#function>
 
 <#-- On a curved face some open less than the widest place asks. -->
@@ -1496,7 +1510,7 @@
     <@say closedBelow?then("Von innen", "Von unten") + " vorbohren" + bitGiven?then(", mit dem bei diesem Schritt angegebenen Bohrer, Tiefenanschlag auf der dort angegebenen Tiefe", ", mit Tiefenanschlag") + ", damit der Bohrer nicht durch die Platte kommt."/>
     <@say "Durch jeden eine Schraube nach oben in die Platte drehen und nicht mit Gewalt anziehen."/>
   <#elseif has("fit-front")>
-    <@title plains(moving) + (inUnits?size gt 0)?then(" von " + plains(inUnits), "") + " befestigen"/>
+    <@title plains(moving) + (inUnits?size gt 0)?then(" an " + plains(inUnits), "") + " befestigen"/>
     <#if total(moving) gt 1>
       <@say "Fronten nacheinander befestigen, die unterste zuerst: " + fulls(moving) + "."/>
     </#if>
@@ -1510,18 +1524,18 @@
     <#if !screwed>
       <@say "An das Klebeband drücken."/>
     <#else>
-      <@say has("fit-front-turning")?then("An das Klebeband drücken und von vorn durch das Loch für den " + held + " eine Schraube für die Zwischenzeit ein Stück weit in den Kasten drehen; sie muss kürzer als beide zusammen sein, ihr Kopf breiter als das Loch.", "Dort halten und von vorn durch die Löcher für den " + held + " zwei Schrauben für die Zwischenzeit ein Stück weit in den Kasten drehen; sie müssen kürzer als beide zusammen sein, ihre Köpfe breiter als die Löcher.")/>
+      <@say has("fit-front-turning")?then("An das Klebeband drücken und von vorn durch das Loch für den " + held + " eine Hilfsschraube ein Stück weit in den Kasten drehen; sie muss kürzer als beide zusammen sein, ihr Kopf breiter als das Loch.", "Dort halten und von vorn durch die Löcher für den " + held + " zwei Hilfsschrauben ein Stück weit in den Kasten drehen; sie müssen kürzer als beide zusammen sein, ihre Köpfe breiter als die Löcher.")/>
     </#if>
     <@say "Schubkasten vorsichtig herausziehen" + screwed?then("", ", an einer Schraube oder einem Haken in einem Loch für den " + held + " oder an seiner Unterkante,") + " und die Front an den Kasten spannen."/>
     <#if total(moving) gt 1>
       <#list hardware?filter(h -> h.kind == "wood-screw") as h>
-        <@say "Durch jedes Schraubenloch vorbohren" + h.piloted?then(", mit dem Bohrer, der bei diesem Schritt angegeben ist, und so tief ins Holz dahinter, wie dort steht,", "") + " und " + (h.count % total(moving) == 0)?then(many("Schraube", h.count / total(moving)), "durch jedes eine Schraube") + drivenHow(h) + " eindrehen."/>
+        <@say "Durch jedes Schraubenloch vorbohren" + h.piloted?then(", mit dem Bohrer, der bei diesem Schritt angegeben ist, und so tief ins Holz dahinter, wie dort steht,", "") + " und " + (h.count % total(moving) == 0)?then(howMany("wood-screw", h.count / total(moving)), "durch jedes eine Schraube") + drivenHow(h) + " eindrehen."/>
       </#list>
     <#else>
       <@driving/>
     </#if>
     <#if screwed>
-      <@say has("fit-front-turning")?then("Die Schraube für die Zwischenzeit herausnehmen.", "Die Schrauben für die Zwischenzeit herausnehmen.")/>
+      <@say has("fit-front-turning")?then("Die Hilfsschraube herausnehmen.", "Die Hilfsschrauben herausnehmen.")/>
     </#if>
     <#if has("fit-front-drilled")>
       <@say "Ein Reststück hinter den Kasten spannen und von vorn durch die Löcher für den " + held + " mit dem bei diesem Schritt angegebenen Bohrer weiterbohren, sodass Front und Kasten in einer Flucht gebohrt sind."/>
@@ -1660,7 +1674,7 @@
     <@turnedRound/>
     <@twoMoves/>
     <#if firstFrom == "">
-      <@say fulls(moving) + inPiece?then(inFrom() + " hineinbringen", mirroredHere?then(", " + homeFrom() + ",", "") + " an Ort und Stelle setzen") + "."/>
+      <@say fulls(moving) + inPiece?then(inFrom() + " an Ort und Stelle bringen", mirroredHere?then(", " + homeFrom() + ",", "") + " an Ort und Stelle setzen") + "."/>
     </#if>
     </#if>
     <@aligning/>
@@ -1768,7 +1782,7 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Oberfläche des Möbels behandeln"/>
-  <@say "Mit Atemschutzmaske die Außenseite" + opens?then(", die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind,", "") + (unsanded?size gt 0)?then(" und alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen und allen Staub abbürsten."/>
+  <@say "Mit Atemschutzmaske die Außenseite" + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen" + (opens || unsanded?size gt 0)?then(". Ebenso " + opens?then("die noch ungeschliffenen Kanten und Rückseiten schleifen, die man innen beim Öffnen sieht", "") + (opens && unsanded?size gt 0)?then(", und ", "") + (unsanded?size gt 0)?then("alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + ")" + opens?then("", ", schleifen"), "") + ". Danach", " und") + " allen Staub abbürsten."/>
   <#if sandedOnce?size gt 0>
     <@say "Von " + lettersOf(sandedOnce) + " alles schleifen, was zu sehen ist: Bisher ist daran nichts geschliffen."/>
   </#if>
@@ -1877,9 +1891,10 @@
   </#list>
 </#macro>
 
+<#function inAll count><#return (count == 1)?then("", ": " + number(count) + " im Ganzen")></#function>
 <#macro mounting>
   <#assign item = hardware[0]>
-  <#assign noun = many(words["kind." + item.kind], item.count)>
+  <#assign noun = howMany(item.kind, item.count)>
   <#if has("mount-again")>
     <#assign slides = item.kind?ends_with("slide")>
     <@title slides?then("Schubkastenführungen", noun) + " wieder anbringen"/>
@@ -1909,7 +1924,7 @@
     <#case "knob">
       <@title noun + " anbringen"/>
       <@screwLengths/>
-      <@say many("Schraube", item.count) + " von innen durchschieben und " + noun + " von Hand aufdrehen. Jede Schraube muss etwa " + grips[0].held + " tief in ihren Knopf reichen und nicht weiter, als dessen Loch tief ist: eine zu lange absägen oder mit einer Unterlegscheibe unterlegen."/>
+      <@say howMany("wood-screw", item.count) + " von innen durchschieben und " + noun + " von Hand aufdrehen. Jede Schraube muss etwa " + grips[0].held + " tief in ihren Knopf reichen und nicht weiter, als dessen Loch tief ist: eine zu lange absägen oder mit einer Unterlegscheibe unterlegen."/>
       <#break>
     <#case "catch">
       <@title noun + " anbringen"/>
@@ -1963,9 +1978,9 @@
         <@say "Zuerst für jeden ein Loch bohren, etwas dünner und kürzer als sein Nagel: Ein Nagel, der in ein schmales Teil getrieben wird, kann es spalten."/>
       </#if>
       <#if item.count == total(parts)>
-        <@say "In die Mitte " + (item.count gt 1)?then("jeder", "der") + " Unterseite von " + fulls(parts) + " setzen und gerade einschlagen: " + noun + "."/>
+        <@say (item.count gt 1)?then("Je einen Gleiter in die Mitte jeder", "Gleiter in die Mitte der") + " Unterseite von " + fulls(parts) + " setzen und gerade einschlagen" + inAll(item.count) + "."/>
       <#else>
-        <@say "In die Mitte jedes Platzes setzen und gerade einschlagen: " + noun + "."/>
+        <@say "Je einen Gleiter in die Mitte jedes Platzes setzen und gerade einschlagen" + inAll(item.count) + "."/>
       </#if>
       <@say "Möbel wieder aufstellen."/>
       <#break>
@@ -1988,7 +2003,7 @@
       </#if>
   </#switch>
   <#if hardware?size gt 1 && item.kind != "butt-hinge">
-    <@say pilotsFirst() + many("Schraube", hardware[1].count) + " eindrehen."/>
+    <@say pilotsFirst() + howMany("wood-screw", hardware[1].count) + " eindrehen."/>
   </#if>
 </#macro>
 
@@ -2012,17 +2027,17 @@
 </#list>
 <#assign forOne = (each![])?size gt 0>
 <#if forOne && !alike>
-<@say "Das alles für jedes der " + number(each?size) + " machen, eines nach dem anderen: " + each?map(unit -> plains(unit.name) + ", aus " + lettersOf(unit.marks))?join("; ") + ". Sie sind bis auf die Höhe ihrer Teile gleich."/>
+<@say "Das alles für jede der " + number(each?size) + " Baugruppen machen, eine nach der anderen: " + each?map(unit -> plains(unit.name) + ", aus " + lettersOf(unit.marks))?join("; ") + ". Sie sind bis auf die Höhe ihrer Teile gleich."/>
 <#elseif forOne>
-<@say "Das alles für " + plains(whole) + " machen, eines nach dem anderen."/>
+<@say "Das alles für jede Baugruppe machen, eine nach der anderen: " + plains(whole) + "."/>
 <#elseif total(inUnits) gt 1 && !has("fit-front")>
-<@say "Das für " + plains(inUnits) + " machen, die gleich sind" + alike?then("", " bis auf die Höhe ihrer Teile: die von einem zusammenhalten, nach ihren Zeichen") + "."/>
+<@say "Das für " + plains(inUnits) + " machen, die gleich sind" + alike?then("", " bis auf die Höhe ihrer Teile: die von einer Baugruppe zusammenhalten, nach ihren Zeichen") + "."/>
 </#if>
 <#if oneShown && (forOne || total(inUnits) gt 1) && !has("fit-front")>
-<@say "Das Bild zeigt das erste davon."/>
+<@say "Das Bild zeigt die erste Baugruppe."/>
 </#if>
 <#if verb == "fit" && (eachMinutes!"") != "">
-<@say "Jedes dauert etwa " + eachMinutes + ": Leim nur auf eines geben und es spannen, bevor das nächste begonnen wird."/>
+<@say "Jede Baugruppe dauert etwa " + eachMinutes + ": Leim nur auf eine geben und sie spannen, bevor die nächste begonnen wird."/>
 </#if>
 <#if verb == "fit" && (turns!1) gt 1>
 <@say "Je " + number(atOnce) + " auf einmal verleimen, denn die Werkstatt hat " + number(shopClamps) + " Zwingen: die nächsten beginnen, wenn die Zwingen der ersten abkommen."/>

@@ -131,7 +131,8 @@ public record BeforePages(
 
   private static double fixedMm(Print print, double column) {
     Texts texts = print.texts();
-    double first = TEXT.heightMm("CAUTION " + texts.say("before.first"), textMm(print));
+    double first =
+        TEXT.heightMm(texts.say("caution.label") + " " + texts.say("before.first"), textMm(print));
     double safety =
         listMm(
             IntStream.rangeClosed(1, SAFETY).mapToObj(i -> texts.say("before.safety." + i)),

@@ -69,8 +69,13 @@ final class PartLines {
   /** The holes that are drilled through those of a drawer's front, and in which step. */
   private Optional<String> drilledLater(Mark mark) {
     Part part = mark.shown();
-    return part.cuts().stream()
-        .flatMap(cut -> holes.guide(part, cut).flatMap(front -> said(cut, front)).stream())
+    List<Cut.Holes> guided =
+        part.cuts(Cut.Holes.class).stream()
+            .filter(cut -> holes.guide(part, cut).isPresent())
+            .toList();
+    int count = guided.stream().mapToInt(Cut.Holes::count).sum();
+    return guided.stream()
+        .flatMap(cut -> holes.guide(part, cut).flatMap(front -> said(cut, front, count)).stream())
         .findFirst();
   }
 
@@ -117,7 +122,7 @@ final class PartLines {
     return texts.say("part.pilots-at", Integer.toString(drilled.step()), drilled.through());
   }
 
-  private Optional<String> said(Cut cut, Part front) {
+  private Optional<String> said(Cut cut, Part front, int guided) {
     String handle = new FrontData(piece).kind(cut);
     return steps.stream()
         .filter(step -> step.verb() == Verb.FIT)
@@ -125,7 +130,7 @@ final class PartLines {
         .map(
             step ->
                 texts.say(
-                    "part.drilled-later",
+                    guided == 1 ? "part.drilled-later" : "part.drilled-later.many",
                     texts.say("kind." + handle),
                     front.mark(),
                     Integer.toString(step.number())))

@@ -22,6 +22,7 @@ final class StepHeights {
   private final double roomMm;
   private final double signMm;
   private final StepSideHeights side;
+  private final String caution;
 
   StepHeights(Print print) {
     this.widthMm = print.paper().textWidthMm();
@@ -29,7 +30,8 @@ final class StepHeights {
     this.roomMm = roomMm(print.paper());
     boolean isSigned = print.edition().is("boxes");
     this.signMm = isSigned ? BOXES_MM : 0;
-    this.side = new StepSideHeights(isSigned);
+    this.caution = print.texts().say("caution.label") + " ";
+    this.side = new StepSideHeights(print.texts(), isSigned);
   }
 
   /** A step without its picture and without its stage's heading. */
@@ -186,10 +188,10 @@ final class StepHeights {
     return cautions(step, besideListsMm());
   }
 
-  private static double cautions(StepEntry step, double width) {
+  private double cautions(StepEntry step, double width) {
     double cautions =
         step.text().cautions().stream()
-            .mapToDouble(each -> TEXT.heightMm("CAUTION " + each, width - 8) + 0.8)
+            .mapToDouble(each -> TEXT.heightMm(caution + each, width - 8) + 0.8)
             .sum();
     return cautions > 0 ? cautions + 5.5 : 0;
   }

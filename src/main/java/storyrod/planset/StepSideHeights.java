@@ -9,9 +9,10 @@ import storyrod.planset.StepText.SettingText;
  * The heights of what stands in the column beside a step's picture or its sentences: its lists, and
  * the drawings below these.
  *
+ * @param texts the words that stand before what a line lists
  * @param isSigned whether steps are ticked and signed, with room for what was measured
  */
-record StepSideHeights(boolean isSigned) {
+record StepSideHeights(Texts texts, boolean isSigned) {
   private static final TextMeasure SMALL = new TextMeasure(PdfFonts.REGULAR, 8.5, 1.42);
   private static final double ROW_MM = 1.6;
   private static final double SMALL_ROW_MM = 1;
@@ -37,7 +38,7 @@ record StepSideHeights(boolean isSigned) {
   double besideSentences(StepEntry step) {
     double parts =
         step.sizes().isEmpty()
-            ? line("Parts " + marks(step))
+            ? line("step.parts", marks(step))
             : block(
                 step.sizes().stream().mapToDouble(row -> size(row.size()) + SMALL_ROW_MM).sum());
     return parts + lines(step);
@@ -45,7 +46,7 @@ record StepSideHeights(boolean isSigned) {
 
   /** The same where the sizes stand below the sentences. */
   double withoutSizes(StepEntry step) {
-    return (step.sizes().isEmpty() ? line("Parts " + marks(step)) : 0) + lines(step);
+    return (step.sizes().isEmpty() ? line("step.parts", marks(step)) : 0) + lines(step);
   }
 
   /** The height of a row of sizes. */
@@ -71,8 +72,8 @@ record StepSideHeights(boolean isSigned) {
     return asideMm(step)
         + hardware(step)
         + settings(step, isSigned && step.hasFields() ? MEASURED_MM : 0)
-        + (step.text().tools().isEmpty() ? 0 : line("Tools " + tools(step)))
-        + line("Time " + time(step));
+        + (step.text().tools().isEmpty() ? 0 : line("step.tools", tools(step)))
+        + line("step.time", time(step));
   }
 
   private static double hardware(StepEntry step) {
@@ -93,12 +94,14 @@ record StepSideHeights(boolean isSigned) {
     return String.join("; ", step.text().tools());
   }
 
-  private static String time(StepEntry step) {
-    return step.working() + " of work, then wait " + step.waiting() + ".";
+  private String time(StepEntry step) {
+    return step.waiting().isEmpty()
+        ? texts.say("step.work", step.working())
+        : texts.say("step.work-and-wait", step.working(), step.waiting());
   }
 
-  private static double line(String text) {
-    return SMALL.heightMm(text, StepMeasures.SIDE_MM) + 1.6;
+  private double line(String title, String text) {
+    return SMALL.heightMm(texts.say(title) + " " + text, StepMeasures.SIDE_MM) + 1.6;
   }
 
   private static double setting(SettingText setting) {

@@ -41,7 +41,7 @@ public final class PrintedProjects {
     return named(project, Words.ENGLISH.language(), units);
   }
 
-  private static PrintedProjects named(String project, String language, Units units) {
+  public static PrintedProjects named(String project, String language, Units units) {
     return PLANNED.computeIfAbsent(
         String.join(" ", project, language, units.word()),
         key -> in(Path.of("projects", project), language, units));

@@ -72,7 +72,7 @@ class FindingWordsTest {
   @Test
   void valuesGoOverAndPartsOfSentencesAreTranslated() {
     assertEquals(
-        "Platte (Y) kommt in Nuten von 6,5 mm, 3 im Ganzen, aber solche Platten sind"
+        "Platte (Y) kommt in Nuten oder Falze von 6,5 mm, 3 im Ganzen, aber solche Platten sind"
             + " 6,0 bis 6,9 mm dick (EN 315)",
         GERMAN.message(
             "sheet-in-slot",

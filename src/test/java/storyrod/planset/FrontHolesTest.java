@@ -99,7 +99,7 @@ class FrontHolesTest {
     String box = NIGHTSTAND.piece().part("drawer-1.box-front").mark();
     String front = NIGHTSTAND.piece().part("drawer-1.face").mark();
     assertEquals(
-        "One, as shown. The holes for the knob are drilled at step %d, through those of the front %s in its place: not on the bench."
+        "One, as shown. The hole for the knob is drilled at step %d, through that of the front %s in its place: not on the bench."
             .formatted(step, front),
         lines.of(NIGHTSTAND.piece().mark(box)));
     assertEquals(

@@ -114,4 +114,119 @@ class GermanSentencesTest {
   void wordsOfTheMakerStandInQuotes() {
     assertTrue(GERMAN.say("finish.tried", "white oak").contains("„white oak“"));
   }
+
+  private static void says(String project, String words) throws IOException {
+    List<String> all = sentences(project);
+    assertTrue(all.stream().anyMatch(each -> each.contains(words)), () -> words + " in " + all);
+  }
+
+  /** The stop stands on the upper part, so the hole through it comes on top of the pilot depth. */
+  @Test
+  void depthStopIsSetDeeperByTheClearanceHole() throws IOException {
+    says(
+        "sideboard",
+        "Den Tiefenanschlag um die Länge des Durchgangslochs tiefer stellen, als die Tiefe der"
+            + " Vorbohrung angibt.");
+  }
+
+  /** What keeps the wood from tearing lies where the bit leaves it, wherever that is. */
+  @Test
+  void scrapLiesWhereTheBitComesOut() throws IOException {
+    says("sideboard", "ein Reststück bündig an der Kante, an der der Fräser austritt, und");
+    for (String project : List.of("sideboard", "bookcase", "window-bench", "nightstand")) {
+      sentences(project).forEach(each -> assertFalse(each.contains("abgewandten Seite"), each));
+    }
+  }
+
+  /**
+   * "Ende gegen Ende" left open which way a board turns; each turn says what becomes of the top.
+   */
+  @Test
+  void turnsSayWhatBecomesOfTheUnderside() throws IOException {
+    says(
+        "dining-table",
+        "jedes zweite Brett über die Enden wenden, Unterseite nach oben, Enden vertauscht: ");
+    says(
+        "sideboard",
+        "Eines der beiden Teile flach liegend um 180° drehen, sodass die Enden tauschen und die"
+            + " Unterseite unten bleibt, damit ");
+  }
+
+  /** A groove has walls; cheeks are what a tenon has, and what is left beside an open mortise. */
+  @Test
+  void groovesHaveWallsAndTenonsHaveCheeks() throws IOException {
+    for (String side : List.of("end", "edge", "face")) {
+      String told = GERMAN.say("setting.fence." + side, "links");
+      assertTrue(told.startsWith("Nähere Wand, "), told);
+    }
+    assertFalse(GERMAN.say("step.sand.legend").contains("wange"));
+    says("sideboard", "von eingepassten Wänden und Enden weg: ");
+    for (String project : List.of("dining-table", "sideboard", "nightstand", "bookcase")) {
+      for (String each : sentences(project)) {
+        assertFalse(each.contains("Wangen und Enden") || each.contains("Nutwange"), each);
+      }
+    }
+  }
+
+  /** "Schraube × 3 durch Trittplatte eindrehen" is a list and no sentence. */
+  @Test
+  void severalItemsAreSaidAsTheyAreRead() throws IOException {
+    says("step-stool", "rei Schrauben durch ");
+    for (String project : List.of("step-stool", "sideboard", "nightstand", "sewing-box")) {
+      for (String each : sentences(project)) {
+        assertFalse(each.matches(".*\\b(Schraube|Stift|Dübel|Gleiter|Griff|Knopf) × .*"), each);
+      }
+    }
+  }
+
+  /** "Es" and "jedes" of a step for several drawers pointed at nothing that was named. */
+  @Test
+  void stepsForSeveralUnitsNameThem() throws IOException {
+    for (String project : List.of("sideboard", "nightstand", "window-bench", "sewing-box")) {
+      for (String each : sentences(project)) {
+        assertFalse(each.matches("(Das alles für jedes|Jedes dauert|Was zusammen ist).*"), each);
+      }
+    }
+  }
+
+  /** One hole is one, and waits for the front that guides the bit. */
+  @Test
+  void oneHoleThatIsDrilledLaterIsOne() {
+    assertEquals(
+        "Loch für den Knopf erst in Schritt 44 bohren, durch das Loch der angesetzten Front P,"
+            + " nicht auf der Werkbank.",
+        GERMAN.say("part.drilled-later", "Knopf", "P", "44"));
+  }
+
+  /** Drawings say "linke Fläche" and "Oberseite"; "Fläche links" is another name for the same. */
+  @Test
+  void facesAndEdgesAreCalledAsOnDrawings() throws IOException {
+    assertEquals("linke Fläche", GERMAN.say("part.face.left"));
+    says("sideboard", "sowie der linken Fläche von ");
+    for (String project : List.of("sideboard", "step-stool", "nightstand", "dining-table")) {
+      for (String each : sentences(project)) {
+        assertFalse(
+            each.matches(
+                ".*\\b(ab|an|von|auf die) (Fläche|Kante|Ende) (links|rechts|vorn|hinten|oben|unten).*"),
+            each);
+      }
+    }
+  }
+
+  /** The planer's figure in a step that glues up is not what its boards are planed to. */
+  @Test
+  void boardsOfAPanelAreToldToBeLeftThicker() {
+    assertTrue(GERMAN.say("setting.finished-thickness").contains("Bretter etwas dicker"));
+    assertTrue(Words.ENGLISH.say("setting.finished-thickness").contains("boards a little over"));
+  }
+
+  /** What is read by a reader in a hurry is cut into short sentences, each with its verb. */
+  @Test
+  void whatIsSandedBeforeTheFinishIsToldInSeveralSentences() throws IOException {
+    says(
+        "sideboard",
+        " schleifen. Ebenso die noch ungeschliffenen Kanten und Rückseiten schleifen,");
+    says("sideboard", ". Danach allen Staub abbürsten.");
+    says("sewing-box", "was noch lose und ungeschliffen ist (T), schleifen. Danach allen Staub");
+  }
 }

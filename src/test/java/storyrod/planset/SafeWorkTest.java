@@ -106,6 +106,15 @@ class SafeWorkTest {
     assertTrue(GERMAN.say("caution.router").contains("mit beiden Händen"));
   }
 
+  /** "Not both hands near the bit" would let one be there. */
+  @Test
+  void noHandComesNearARoundoverBit() {
+    String english = Words.ENGLISH.say("caution.roundover");
+    assertTrue(english.contains("Keep every hand away from the bit, both on the handles"), english);
+    String german = GERMAN.say("caution.roundover");
+    assertTrue(german.contains("Keine Hand in die Nähe des Fräsers bringen, beide an"), german);
+  }
+
   /** A featherboard cannot press what crosses the table with the mitre gauge. */
   @Test
   void featherboardsHoldOnlyWhatRunsAlongTheFence() {
