@@ -152,4 +152,32 @@ class CautionsTest {
     drilled.forEach(
         step -> assertTrue(step.cautions().contains("drilling-in-place"), step::toString));
   }
+
+  /** A top that is screwed on from inside or below is drilled upwards, face under the drill. */
+  @Test
+  void drillingUpwardsIsCautioned() {
+    for (String project :
+        List.of("sideboard", "nightstand", "window-bench", "dining-table", "bookcase")) {
+      Step topped =
+          AllProjects.named(project).build().steps().stream()
+              .filter(step -> step.verb() == Verb.FIT && bringsTop(step))
+              .reduce((first, last) -> last)
+              .orElseThrow();
+      assertTrue(topped.cautions().contains("drilling-in-place"), () -> project + topped);
+    }
+  }
+
+  private static boolean bringsTop(Step step) {
+    return step.newParts().stream().anyMatch(part -> part.matches("top(\\..*)?"));
+  }
+
+  /** What lies on its back is not drilled over the head. */
+  @Test
+  void drillingOnTheBenchIsNot() {
+    for (Step step : AllProjects.named("sideboard").build().steps()) {
+      if (step.verb() == Verb.FIT && !bringsTop(step)) {
+        assertFalse(step.cautions().contains("drilling-in-place"), step::toString);
+      }
+    }
+  }
 }
