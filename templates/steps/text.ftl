@@ -1073,6 +1073,12 @@
 <#assign lying = (lies!"") != "">
 
 <#assign washers = hardware?filter(h -> h.kind == "washer")>
+<#-- How high the middle of a low part is that another hides, where something is driven into it unseen. -->
+<#macro hiddenMiddles what>
+  <#list hiddenEdges as it>
+    <@say what + " go " + it.below + " from the top edge of " + fulls(it.cover) + ": there they meet the middle of " + fulls(it.parts) + ", hidden behind " + pick(it.cover, "it", "them") + " and only " + it.high + " high."/>
+  </#list>
+</#macro>
 <#macro driving>
   <#if has("fit-slotted") && washers?size gt 0>
     <@say "Put a washer on each screw that goes through a slot: " + number(washers[0].count) + " in all."/>
@@ -1110,6 +1116,7 @@
         <@with "nail-set"/>
         <@with "wood-filler"/>
       </#if>
+      <@hiddenMiddles "The brads"/>
       <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many("brad", each.count) + drivenHow(each) + whereTo + each.seen?then(", set " + (each.count == 1)?then("its head", "their heads") + " a little below the face, and fill the " + many("hole", each.count) + ": they are seen", "") + "."/>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
@@ -1948,6 +1955,7 @@
       <#else>
         <@say "Find a stud, or solid masonry, where the piece will stand, and mark its middle on the wall. Stand the piece before it, with room to work behind, and carry that middle over to its back."/>
       </#if>
+      <@hiddenMiddles several?then("The straps'", "Its") + " screws"/>
       <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
       <@say "Screw " + several?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + several?then("", " and at the stud, wherever along the back it is") + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and mark its upper edge on the wall."/>

@@ -1,0 +1,46 @@
+package storyrod.planset;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the steps of a whole project say leaves nothing to guess and nothing to misread. */
+class ExactWordsTest {
+  private static List<StepText> sideboard;
+
+  @BeforeAll
+  static void write() throws IOException {
+    sideboard = StepWordsTest.steps("sideboard");
+  }
+
+  private static StepText step(String start) {
+    return sideboard.stream()
+        .filter(step -> step.title().startsWith(start))
+        .findFirst()
+        .orElseThrow(
+            () -> new AssertionError(sideboard.stream().map(StepText::title).toList().toString()));
+  }
+
+  private static void assertSays(StepText step, String words) {
+    assertTrue(step.sentences().stream().anyMatch(each -> each.contains(words)), step::toString);
+  }
+
+  private static boolean says(String words) {
+    return sideboard.stream()
+        .flatMap(step -> step.sentences().stream())
+        .anyMatch(each -> each.contains(words));
+  }
+
+  /** The stretcher, 3/4 in high, ends flush with the back: its middle is 3/8 in below both. */
+  @Test
+  void screwsAndBradsMeetTheMiddleOfWhatTheBackHides() {
+    String told =
+        " go 3/8 in from the top edge of the back (E): there they meet the middle of the back"
+            + " stretcher (D), hidden behind it and only 3/4 in high.";
+    assertSays(step("Tie the piece to the wall"), "Its screws" + told);
+    assertSays(step("Fasten the back"), "The brads" + told);
+  }
+}
