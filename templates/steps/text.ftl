@@ -248,6 +248,13 @@
   <@say "Leave the clamps on for " + clampWait + (turns gt 1)?then(" each time", "") + ", or as long as the glue's label says."/>
 </#macro>
 
+<#-- A board too wide for the jointer is flattened by other means before it is planed (common practice). -->
+<#macro wideForJointer>
+  <#if overJointer?size gt 0>
+    <@say lettersOf(overJointer) + pick(overJointer, " is", " are") + " in the rough wider than " + (jointer == "")?then("a usual jointer of " + usual("6 in", "150 mm"), "your jointer of " + jointer) + ": flatten " + pick(overJointer, "it", "them") + " with a hand plane, or plane " + pick(overJointer, "it", "them") + " on a flat sled, on shims wherever the board would rock; or rip, flatten both halves, and glue them together again."/>
+  </#if>
+</#macro>
+
 <#macro milling>
   <#if has("mill-layers")>
     <@laminating/>
@@ -261,11 +268,12 @@
       <@say "Leave the boards of " + lettersOf(short) + " " + (shortTogether?size == 0)?then("longer than the part" + pick(short, "", "s"), "in " + (longBlanks?size == 1)?then("one long panel, end to end", "long panels, those of one width end to end") + (shortAlone?size == 0)?then("", ", those of " + lettersOf(shortAlone) + " longer than the part")) + ", from the jointer to the glue-up and the planer, until " + pick(short, "the part is", "the parts are") + " cut to size: a short piece is not safe in the jointer or the planer."/>
     </#if>
     <#if staved?size lt parts?size>
-      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
+      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your jointer and your planer take, and leave the rough allowance on."/>
     </#if>
     <@roughSawing/>
     <@ringsOfStaves/>
     <@say "Flatten one face of each board on the jointer."/>
+    <@wideForJointer/>
     <#if tooWide?size gt 0>
       <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by " + usual("1/32 in", "1 mm") + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
     </#if>
@@ -294,6 +302,7 @@
     </#if>
     <@roughSawing/>
     <@say "Flatten one face of " + (blanks == 1)?then("the", "each") + " blank on the jointer."/>
+    <@wideForJointer/>
     <@say "Joint one edge square to that face."/>
     <@say (blanks == 1)?then("Plane it to " + thickness + ".", "Plane all blanks to " + thickness + " in one setting.")/>
     <@say "Chalk the mark on " + (blanks == 1)?then("it", "each blank") + "."/>

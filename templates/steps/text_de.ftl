@@ -239,6 +239,13 @@
   <@say "Zwingen " + (turns gt 1)?then("jedes Mal ", "") + clampWait + " angesetzt lassen, oder so lange, wie das Etikett des Leims sagt."/>
 </#macro>
 
+<#-- Was für die Abrichthobelmaschine zu breit ist, wird vor dem Dickenhobeln anders eben (common practice). -->
+<#macro wideForJointer>
+  <#if overJointer?size gt 0>
+    <@say lettersOf(overJointer) + pick(overJointer, " ist", " sind") + " sägerau breiter als " + (jointer == "")?then("eine übliche Abrichthobelmaschine von " + usual("6 in", "150 mm"), "die Abrichthobelmaschine von " + jointer) + ": von Hand eben hobeln, oder auf einer ebenen Unterlage durch die Dickenhobelmaschine schicken, unterlegt, wo das Brett kippeln würde; oder auftrennen, beide Hälften abrichten und wieder zusammenleimen."/>
+  </#if>
+</#macro>
+
 <#macro milling>
   <#if has("mill-layers")>
     <@laminating/>
@@ -252,11 +259,12 @@
       <@say "Bretter für " + lettersOf(short) + " " + (shortTogether?size == 0)?then("länger lassen als " + pick(short, "das Teil", "die Teile"), "in " + (longBlanks?size == 1)?then("einer langen Fläche lassen, hintereinander", "langen Flächen lassen, die von einer Breite hintereinander") + (shortAlone?size == 0)?then("", ", die für " + lettersOf(shortAlone) + " länger als das Teil")) + ", vom Abrichten bis zum Verleimen und Dickenhobeln, bis " + pick(short, "das Teil auf Maß geschnitten wird", "die Teile auf Maß geschnitten werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
     </#if>
     <#if staved?size lt parts?size>
-      <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
+      <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als Abricht- und Dickenhobelmaschine fassen, und den Rohzuschlag stehen lassen."/>
     </#if>
     <@roughSawing/>
     <@ringsOfStaves/>
     <@say "Eine Fläche jedes Bretts abrichten."/>
+    <@wideForJointer/>
     <#if tooWide?size gt 0>
       <@say "Bretter für " + fulls(tooWide) + " etwas dicker als " + thickness + " hobeln, um " + usual("1/32 in", "1 mm") + ": Verleimt ist die Fläche breiter, als die Dickenhobelmaschine fasst, und das Ebnen der Fugen nimmt den Rest."/>
     </#if>
@@ -285,6 +293,7 @@
     </#if>
     <@roughSawing/>
     <@say "Eine Fläche " + (blanks == 1)?then("des", "jedes") + " Rohlings abrichten."/>
+    <@wideForJointer/>
     <@say "Eine Kante rechtwinklig zu dieser Fläche fügen."/>
     <@say (blanks == 1)?then("Ihn auf " + thickness + " hobeln.", "Alle Rohlinge in einer Einstellung auf " + thickness + " hobeln.")/>
     <@say "Zeichen mit Kreide auf " + (blanks == 1)?then("den", "jeden") + " Rohling schreiben."/>

@@ -1,5 +1,7 @@
 package storyrod.planset;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -42,5 +44,19 @@ class ExactWordsTest {
             + " stretcher (D), hidden behind it and only 3/4 in high.";
     assertSays(step("Tie the piece to the wall"), "Its screws" + told);
     assertSays(step("Fasten the back"), "The brads" + told);
+  }
+
+  /** The frieze rail is 6 7/8 in wide in the rough, a usual jointer 6 in (common practice). */
+  @Test
+  void boardsAreNoWiderThanTheNarrowerOfTheTwoMachines() {
+    assertFalse(says("no wider than your planer takes"));
+    assertSays(step("Glue up the boards"), "no wider than your jointer and your planer take");
+    StepText milled = step("Mill the white oak to 3/4 in");
+    assertSays(milled, "H is in the rough wider than a usual jointer of 6 in: flatten it");
+    assertEquals(
+        1,
+        sideboard.stream()
+            .filter(each -> each.sentences().stream().anyMatch(s -> s.contains("usual jointer")))
+            .count());
   }
 }
