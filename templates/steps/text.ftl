@@ -46,6 +46,7 @@
 <#-- A part in a sentence, with its mark: the left side (A), the two partitions (C). -->
 <#function full p>
   <#local mark = (p.mark == "")?then("", " (" + p.mark + ")")>
+  <#if (p.units!0) gt 1 && p.count == p.units><#return "the " + placed(p, plural(p.title?uncap_first?remove_beginning(p.unit + " "))) + " of the " + number(p.units) + " " + plural(p.unit) + mark></#if>
   <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + placed(p, plural(p.title?uncap_first)) + mark></#if>
   <#return plain(p) + mark>
 </#function>

@@ -59,4 +59,13 @@ class ExactWordsTest {
             .filter(each -> each.sentences().stream().anyMatch(s -> s.contains("usual jointer")))
             .count());
   }
+
+  /** The left stile of each door, not both stiles of the left one. */
+  @Test
+  void equalPartsOfSeveralDoorsAreNoPartsOfOneDoor() {
+    assertFalse(says("two left door stiles"));
+    assertSays(
+        step("Cut the grooves in the door stiles"),
+        "of the left stiles of the two doors (Z and AA) the right edge");
+  }
 }
