@@ -1534,8 +1534,9 @@
     <#if !screwed || has("fit-front-turning")>
       <@say "Stick double-sided tape to the front of the box and peel off its backing" + screwed?then(": on one screw alone the front would turn", "") + "."/>
     </#if>
+    <#local evened = (gaps == "all")?then("even out the gap all round", (gaps == "pairs")?then("even out the gaps, left against right and above against below", "bring its gaps to what is listed"))>
     <@say "Push the drawer shut."/>
-    <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round" + "."/>
+    <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and " + evened + "."/>
     <#if !screwed>
       <@say "Press it on to the tape."/>
     <#else>
@@ -1571,7 +1572,7 @@
       <@say "Hold " + pick(moving, fulls(moving), "each of them") + " open in its opening and drive one screw into the second leaf of each hinge."/>
       <@say "Close it and look at the gap; when it is as it was on trial, drive the other screws."/>
     <#else>
-      <@say "Wedge " + pick(moving, fulls(moving), "each of them") + " in its opening on thin shims, so that the gap is even all round."/>
+      <@say "Wedge " + pick(moving, fulls(moving), "each of them") + " in its opening on thin shims, so that " + (gaps == "all")?then("the gap is even all round", (gaps == "pairs")?then("the gaps are even, left against right and above against below", "its gaps are as listed")) + "."/>
       <@say "Open it, prop it, and drive one screw into the second leaf of each hinge."/>
       <@say "Close it and look at the gap: pare a mortise deeper, or pack it with paper, until the gap is even."/>
       <@say "Drive the other screws."/>

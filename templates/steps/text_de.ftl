@@ -1522,7 +1522,7 @@
       <@say "Doppelseitiges Klebeband vorn auf den Kasten kleben und die Schutzfolie abziehen" + screwed?then(": An nur einer Schraube würde sich die Front drehen", "") + "."/>
     </#if>
     <@say "Schubkasten ganz hineinschieben."/>
-    <@say (total(moving) gt 1)?then("Seine Front", fulls(moving)) + " auf dünnen Unterlagen in die Öffnung stellen und die Fuge ringsum ausgleichen."/>
+    <@say (total(moving) gt 1)?then("Seine Front", fulls(moving)) + " auf dünnen Unterlagen in die Öffnung stellen und " + (gaps == "all")?then("die Fuge ringsum ausgleichen", (gaps == "pairs")?then("die Fugen ausgleichen, links gegen rechts und oben gegen unten", "die Fugen auf die genannten Maße bringen")) + "."/>
     <#if !screwed>
       <@say "An das Klebeband drücken."/>
     <#else>
@@ -1558,7 +1558,7 @@
       <@say pick(moving, fulls(moving), "Jede") + " offen in der Öffnung halten und in den zweiten Lappen jedes Bandes eine Schraube drehen."/>
       <@say "Schließen und die Fuge ansehen; ist sie wie bei der Probe, die anderen Schrauben eindrehen."/>
     <#else>
-      <@say pick(moving, fulls(moving), "Jede") + " auf dünnen Unterlagen in der Öffnung festkeilen, sodass die Fuge ringsum gleichmäßig ist."/>
+      <@say pick(moving, fulls(moving), "Jede") + " auf dünnen Unterlagen in der Öffnung festkeilen, sodass " + (gaps == "all")?then("die Fuge ringsum gleichmäßig ist", (gaps == "pairs")?then("die Fugen gleichmäßig sind, links gegen rechts und oben gegen unten", "die Fugen den genannten Maßen entsprechen")) + "."/>
       <@say "Öffnen, abstützen und in den zweiten Lappen jedes Bandes eine Schraube drehen."/>
       <@say "Schließen und die Fuge ansehen: eine Aussparung tiefer stechen oder mit Papier unterlegen, bis die Fuge gleichmäßig ist."/>
       <@say "Die anderen Schrauben eindrehen."/>

@@ -68,4 +68,11 @@ class ExactWordsTest {
         step("Cut the grooves in the door stiles"),
         "of the left stiles of the two doors (Z and AA) the right edge");
   }
+
+  @Test
+  void gapsThatDifferAreEvenedTwoAndTwo() {
+    assertSays(
+        step("Fix the drawer fronts"),
+        "even out the gaps, left against right and above against below.");
+  }
 }
