@@ -122,7 +122,7 @@
       <#if s.laidOut>
         <@say "For " + stuffOf(s) + ", take " + (s.onHand?size gt 0)?then("what is on hand (" + joined(s.onHand) + ") first, and ", "") + "the boards as the layouts show: " + lettersOf(s.marks) + "." + s.flawed?then(" See that their bad places still lie where the layouts show them.", "")/>
       <#else>
-        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in one", l.mark) + " (" + l.length + ")")?join(", then ") + (s.others?then("; the shorter ones go beside them and into what is left", "")) + "."/>
+        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> joined(l.blanks?map(b -> b.together?then(lettersOf(b.marks) + " in one", b.mark))) + " (" + l.length + ")")?join(", then ") + (s.others?then("; the shorter ones go beside them and into what is left", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>

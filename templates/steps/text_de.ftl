@@ -111,7 +111,7 @@
       <#if s.laidOut>
         <@say "Für " + stuffOf(s) + (s.onHand?size gt 0)?then(" zuerst nehmen, was vorhanden ist (" + joined(s.onHand) + "), und", "") + " Bretter nach den Zuschnittplänen nehmen: " + lettersOf(s.marks) + "." + s.flawed?then(" Prüfen, dass ihre schlechten Stellen noch da liegen, wo die Zuschnittpläne sie zeigen.", "")/>
       <#else>
-        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in einem Stück", l.mark) + " (" + l.length + ")")?join(", dann ") + (s.others?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
+        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> joined(l.blanks?map(b -> b.together?then(lettersOf(b.marks) + " in einem Stück", b.mark))) + " (" + l.length + ")")?join(", dann ") + (s.others?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>

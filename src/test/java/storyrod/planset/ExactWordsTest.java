@@ -75,4 +75,10 @@ class ExactWordsTest {
         step("Fix the drawer fronts"),
         "even out the gaps, left against right and above against below.");
   }
+
+  /** Two rails are as long as each other. */
+  @Test
+  void allOfTheLongestAreNamed() {
+    assertSays(step("Choose the boards"), "then D (57 9/16 in), then H and J (55 in); the shorter");
+  }
 }
