@@ -1797,10 +1797,14 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
-  <@say "Sand the outside" + opens?then(", the edges and backs that show inside when the piece is open and were not sanded before", "") + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + ", with a respirator on, and brush off all dust."/>
-  <#if sandedOnce?size gt 0>
-    <@say "Sand all that shows of " + lettersOf(sandedOnce) + ": no step before sanded " + pick(sandedOnce, "it", "them") + "."/>
+  <@say "With a respirator on, sand" + (finish.sandTo gt 0)?then(" up to grit " + finish.sandTo + ": first", "") + " the outside" + opens?then(", and the edges and backs that show inside when the piece is open and were not sanded before", "") + "."/>
+  <#if unsanded?size gt 0>
+    <@say "Then sand all faces of what is still loose and was not sanded before: " + lettersOf(unsanded) + "."/>
   </#if>
+  <#if sandedOnce?size gt 0>
+    <@say "Then sand all that shows of " + lettersOf(sandedOnce) + ": no step before sanded " + pick(sandedOnce, "it", "them") + "."/>
+  </#if>
+  <@say "Brush off all dust."/>
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>

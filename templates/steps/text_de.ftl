@@ -1784,10 +1784,14 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Oberfläche des Möbels behandeln"/>
-  <@say "Mit Atemschutzmaske die Außenseite" + opens?then(", die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind,", "") + (unsanded?size gt 0)?then(" und alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen und allen Staub abbürsten."/>
-  <#if sandedOnce?size gt 0>
-    <@say "Von " + lettersOf(sandedOnce) + " alles schleifen, was zu sehen ist: Bisher ist daran nichts geschliffen."/>
+  <@say "Mit Atemschutzmaske" + (finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "") + " schleifen: zuerst die Außenseite" + opens?then(" und die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind", "") + "."/>
+  <#if unsanded?size gt 0>
+    <@say "Dann alle Flächen von dem schleifen, was noch lose und ungeschliffen ist: " + lettersOf(unsanded) + "."/>
   </#if>
+  <#if sandedOnce?size gt 0>
+    <@say "Dann von " + lettersOf(sandedOnce) + " alles schleifen, was zu sehen ist: Bisher ist daran nichts geschliffen."/>
+  </#if>
+  <@say "Allen Staub abbürsten."/>
   <#if early?size gt 0>
     <@say "Schleifmaschine und Pinsel von dem fernhalten, was schon behandelt ist: " + joined((earlyPanels?size gt 0)?then(["ganz " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["Innenseite von " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["beide Flächen von " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>

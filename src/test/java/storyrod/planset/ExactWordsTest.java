@@ -81,4 +81,16 @@ class ExactWordsTest {
   void allOfTheLongestAreNamed() {
     assertSays(step("Choose the boards"), "then D (57 9/16 in), then H and J (55 in); the shorter");
   }
+
+  @Test
+  void sandingIsToldInShortSentences() {
+    StepText finish = step("Finish the piece");
+    assertSays(
+        finish, "Then sand all faces of what is still loose and was not sanded before: A, Q, ");
+    assertTrue(
+        finish.sentences().stream()
+            .filter(each -> each.contains("and"))
+            .allMatch(each -> each.split(" ").length < 40),
+        finish::toString);
+  }
 }
