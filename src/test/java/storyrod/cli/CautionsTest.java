@@ -101,17 +101,18 @@ class CautionsTest {
   void sprayingHasItsOwnCautionAndTools() {
     String sprayed = SHELF.replace("{product:", "{how: sprayed, product:");
     assertEquals(Set.of("finish", "test"), where("spraying", sprayed));
-    assertEquals(List.of("sander", "spray-gun", "respirator"), tools("finish", sprayed));
+    assertEquals(List.of("sander", "respirator", "spray-gun"), tools("finish", sprayed));
   }
 
   @Test
   void brushAndClothGoByHowItIsPutOn() {
-    assertEquals(List.of("sander", "finish-brush", "lint-free-cloth"), tools("finish", SHELF));
     assertEquals(
-        List.of("sander", "lint-free-cloth"),
+        List.of("sander", "respirator", "finish-brush", "lint-free-cloth"), tools("finish", SHELF));
+    assertEquals(
+        List.of("sander", "respirator", "lint-free-cloth"),
         tools("finish", SHELF.replace("{product:", "{how: wiped, product:")));
     assertEquals(
-        List.of("sander", "finish-brush"),
+        List.of("sander", "respirator", "finish-brush"),
         tools("finish", SHELF.replace("{product:", "{how: brushed, product:")));
   }
 
