@@ -59,6 +59,21 @@ class GeneralPagesTest {
     assertFalse(door.contains("above"), door);
   }
 
+  /** Doors are a handed pair, the shelves behind them are alike. */
+  @Test
+  void mirrorImagesAreNotCalledAlikeInExplodedViews() {
+    PlanSet set = AllProjects.named("sideboard");
+    LengthFormat format = set.piece().description().format();
+    Texts texts = new Texts(format, Words.ENGLISH);
+    List<String> leads =
+        OpenedPages.of(set, texts).pages().stream()
+            .flatMap(List::stream)
+            .map(entry -> entry.title() + ": " + entry.lead())
+            .toList();
+    assertTrue(leads.contains("Left door: Right door: mirrored."), leads::toString);
+    assertTrue(leads.contains("Left shelf: Alike: Right shelf."), leads::toString);
+  }
+
   @TestFactory
   List<DynamicTest> noPageIsHalfEmpty() {
     return AllProjects.each(
