@@ -1086,7 +1086,8 @@
 <#-- How high the middle of a low part is that another hides, where something is driven into it unseen. -->
 <#macro hiddenMiddles what>
   <#list hiddenEdges as it>
-    <@say what + " go " + it.below + " from the top edge of " + fulls(it.cover) + ": there they meet the middle of " + fulls(it.parts) + ", hidden behind " + pick(it.cover, "it", "them") + " and only " + it.high + " high."/>
+    <@with "tape"/>
+    <@say "Measure " + it.below + " from the top edge of " + fulls(it.cover) + ": there " + what + " meet the middle of " + fulls(it.parts) + ", hidden behind " + pick(it.cover, "it", "them") + " and only " + it.high + " high."/>
   </#list>
 </#macro>
 <#macro driving>
@@ -1126,7 +1127,7 @@
         <@with "nail-set"/>
         <@with "wood-filler"/>
       </#if>
-      <@hiddenMiddles "The brads"/>
+      <@hiddenMiddles "the brads"/>
       <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many("brad", each.count) + drivenHow(each) + whereTo + each.seen?then(", set " + (each.count == 1)?then("its head", "their heads") + " a little below the face, and fill the " + many("hole", each.count) + ": they are seen", "") + "."/>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
@@ -1970,7 +1971,7 @@
       <#else>
         <@say "Find a stud, or solid masonry, where the piece will stand, and mark its middle on the wall. Stand the piece before it, with room to work behind, and carry that middle over to its back."/>
       </#if>
-      <@hiddenMiddles several?then("The straps'", "Its") + " screws"/>
+      <@hiddenMiddles several?then("the straps'", "its") + " screws"/>
       <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
       <@say "Screw " + several?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + several?then("", " and at the stud, wherever along the back it is") + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and mark its upper edge on the wall."/>

@@ -1076,7 +1076,8 @@
 <#-- Wie hoch die Mitte eines niedrigen Teils liegt, das ein anderes verdeckt. -->
 <#macro hiddenMiddles what>
   <#list hiddenEdges as it>
-    <@say what + " sitzen " + it.below + " unter der Oberkante von " + fulls(it.cover) + ": Dort treffen sie die Mitte von " + fulls(it.parts) + ", dahinter verborgen und nur " + it.high + " hoch."/>
+    <@with "tape"/>
+    <@say it.below + " unter der Oberkante von " + fulls(it.cover) + " anreißen: Dort treffen " + what + " die Mitte von " + fulls(it.parts) + ", dahinter verborgen und nur " + it.high + " hoch."/>
   </#list>
 </#macro>
 <#macro driving>
@@ -1116,7 +1117,7 @@
         <@with "nail-set"/>
         <@with "wood-filler"/>
       </#if>
-      <@hiddenMiddles "Die Stifte"/>
+      <@hiddenMiddles "die Stifte"/>
       <@say facingUp(each) + many("Stift", each.count) + drivenHow(each) + whereTo + " eintreiben" + each.seen?then(", den Kopf etwas unter die Fläche versenken und das Loch füllen: Man sieht es", "") + "."/>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say facingUp(each) + many(words["kind." + each.kind], each.count) + drivenHow(each) + ((each.kind?ends_with("screw"))?then(" eindrehen.", " einsetzen."))/>
@@ -1957,7 +1958,7 @@
       <#else>
         <@say "Einen Wandständer oder festes Mauerwerk suchen, wo das Möbel stehen wird, und die Mitte an der Wand anzeichnen. Möbel davorstellen, mit Platz zum Arbeiten dahinter, und diese Mitte auf seine Rückseite übertragen."/>
       </#if>
-      <@hiddenMiddles "Ihre Schrauben"/>
+      <@hiddenMiddles "ihre Schrauben"/>
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
       <@say several?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + several?then("", " und am Ständer, wo immer hinter der Rückwand er steht") + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
       <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen."/>

@@ -19,7 +19,10 @@ import storyrod.piece.Piece;
  * low one that it hides: a stretcher before the back.
  */
 record HiddenEdges(Piece piece, PartPhrases phrases) {
-  /** A higher part is met without measuring: a hand's breadth (common practice). */
+  /**
+   * A higher part is met without measuring, and one farther down has a line of its own drawn for
+   * it: a hand's breadth (common practice).
+   */
   private static final Length LOW = Length.inches(4);
 
   /** Parts that covers of one mark hide, as high as each other, their middles on one line. */
@@ -68,11 +71,13 @@ record HiddenEdges(Piece piece, PartPhrases phrases) {
   private void add(Map<Row, List<Hidden>> rows, String cover, String host) {
     Range over = piece.part(cover).bounds().z();
     Range held = piece.part(host).bounds().z();
-    boolean isHidden = over.overlaps(held) && over.length().isLongerThan(LOW);
-    if (!isHidden || held.length().isLongerThan(LOW)) {
+    if (!over.overlaps(held) || !over.length().isLongerThan(LOW)) {
       return;
     }
     Length below = over.to().minus(over.shared(held).middle());
+    if (held.length().isLongerThan(LOW) || below.isLongerThan(LOW)) {
+      return;
+    }
     rows.computeIfAbsent(
             new Row(piece.part(cover).mark(), below, held.length()), row -> new ArrayList<>())
         .add(new Hidden(cover, host));

@@ -40,10 +40,10 @@ class ExactWordsTest {
   @Test
   void screwsAndBradsMeetTheMiddleOfWhatTheBackHides() {
     String told =
-        " go 3/8 in from the top edge of the back (E): there they meet the middle of the back"
-            + " stretcher (D), hidden behind it and only 3/4 in high.";
-    assertSays(step("Tie the piece to the wall"), "Its screws" + told);
-    assertSays(step("Fasten the back"), "The brads" + told);
+        " meet the middle of the back stretcher (D), hidden behind it and only 3/4 in high.";
+    String from = "Measure 3/8 in from the top edge of the back (E): there ";
+    assertSays(step("Tie the piece to the wall"), from + "its screws" + told);
+    assertSays(step("Fasten the back"), from + "the brads" + told);
   }
 
   /** The frieze rail is 6 7/8 in wide in the rough, a usual jointer 6 in (common practice). */
