@@ -1971,7 +1971,7 @@
       <#else>
         <@say "Find a stud, or solid masonry, where the piece will stand, and mark its middle on the wall. Stand the piece before it, with room to work behind, and carry that middle over to its back."/>
       </#if>
-      <@hiddenMiddles several?then("the straps'", "its") + " screws"/>
+      <@hiddenMiddles several?then("the straps'", "the strap's") + " screws"/>
       <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
       <@say "Screw " + several?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + several?then("", " and at the stud, wherever along the back it is") + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and mark its upper edge on the wall."/>

@@ -1958,7 +1958,7 @@
       <#else>
         <@say "Einen Wandständer oder festes Mauerwerk suchen, wo das Möbel stehen wird, und die Mitte an der Wand anzeichnen. Möbel davorstellen, mit Platz zum Arbeiten dahinter, und diese Mitte auf seine Rückseite übertragen."/>
       </#if>
-      <@hiddenMiddles "ihre Schrauben"/>
+      <@hiddenMiddles "die Schrauben der Kippsicherung"/>
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
       <@say several?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + several?then("", " und am Ständer, wo immer hinter der Rückwand er steht") + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
       <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen."/>

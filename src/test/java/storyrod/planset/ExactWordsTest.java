@@ -42,7 +42,7 @@ class ExactWordsTest {
     String told =
         " meet the middle of the back stretcher (D), hidden behind it and only 3/4 in high.";
     String from = "Measure 3/8 in from the top edge of the back (E): there ";
-    assertSays(step("Tie the piece to the wall"), from + "its screws" + told);
+    assertSays(step("Tie the piece to the wall"), from + "the strap's screws" + told);
     assertSays(step("Fasten the back"), from + "the brads" + told);
   }
 
