@@ -252,7 +252,8 @@
 <#-- A board too wide for the jointer is flattened by other means before it is planed (common practice). -->
 <#macro wideForJointer>
   <#if overJointer?size gt 0>
-    <@say lettersOf(overJointer) + pick(overJointer, " is", " are") + " in the rough wider than " + (jointer == "")?then("a usual jointer of " + usual("6 in", "150 mm"), "your jointer of " + jointer) + ": flatten " + pick(overJointer, "it", "them") + " with a hand plane, or plane " + pick(overJointer, "it", "them") + " on a flat sled, on shims wherever the board would rock; or rip it, flatten both halves, and glue them together again."/>
+    <@with "hand-plane"/>
+    <@say lettersOf(overJointer) + pick(overJointer, " is", " are") + " in the rough wider than " + (jointer == "")?then("a usual jointer of " + usual("6 in", "150 mm"), "your jointer of " + jointer) + ": flatten " + pick(overJointer, "it", "them") + " with a hand plane, or plane " + pick(overJointer, "it", "them") + " on a flat sled, on shims wherever the board would rock; or rip " + pick(overJointer, "it", "each") + ", flatten both halves, and glue them together again."/>
   </#if>
 </#macro>
 
