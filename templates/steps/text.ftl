@@ -253,6 +253,7 @@
 <#macro wideForJointer>
   <#if overJointer?size gt 0>
     <@with "hand-plane"/>
+    <@with "shims"/>
     <@say lettersOf(overJointer) + pick(overJointer, " is", " are") + " in the rough wider than " + (jointer == "")?then("a usual jointer of " + usual("6 in", "150 mm"), "your jointer of " + jointer) + ": flatten " + pick(overJointer, "it", "them") + " with a hand plane, or plane " + pick(overJointer, "it", "them") + " on a flat sled, on shims wherever the board would rock; or rip " + pick(overJointer, "it", "each") + ", flatten both halves, and glue them together again."/>
   </#if>
 </#macro>

@@ -243,6 +243,7 @@
 <#macro wideForJointer>
   <#if overJointer?size gt 0>
     <@with "hand-plane"/>
+    <@with "shims"/>
     <@say lettersOf(overJointer) + pick(overJointer, " ist", " sind") + " sägerau breiter als " + (jointer == "")?then("eine übliche Abrichthobelmaschine von " + usual("6 in", "150 mm"), "die Abrichthobelmaschine von " + jointer) + ": von Hand eben hobeln, oder auf einer ebenen Unterlage durch die Dickenhobelmaschine schicken, unterlegt, wo das Brett kippeln würde; oder auftrennen, beide Hälften abrichten und wieder zusammenleimen."/>
   </#if>
 </#macro>
