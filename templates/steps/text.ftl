@@ -46,6 +46,7 @@
 <#-- A part in a sentence, with its mark: the left side (A), the two partitions (C). -->
 <#function full p>
   <#local mark = (p.mark == "")?then("", " (" + p.mark + ")")>
+  <#if (p.units!0) gt 1 && p.count == p.units><#return "the " + placed(p, plural(p.title?uncap_first?remove_beginning(p.unit + " "))) + " of the " + number(p.units) + " " + plural(p.unit) + mark></#if>
   <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + placed(p, plural(p.title?uncap_first)) + mark></#if>
   <#return plain(p) + mark>
 </#function>
@@ -121,7 +122,7 @@
       <#if s.laidOut>
         <@say "For " + stuffOf(s) + ", take " + (s.onHand?size gt 0)?then("what is on hand (" + joined(s.onHand) + ") first, and ", "") + "the boards as the layouts show: " + lettersOf(s.marks) + "." + s.flawed?then(" See that their bad places still lie where the layouts show them.", "")/>
       <#else>
-        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in one", l.mark) + " (" + l.length + ")")?join(", then ") + (s.others?then("; the shorter ones go beside them and into what is left", "")) + "."/>
+        <@say "For " + stuffOf(s) + ", find room for the longest rough lengths first: " + s.longest?map(l -> joined(l.blanks?map(b -> b.together?then(lettersOf(b.marks) + " in one", b.mark))) + " (" + l.length + ")")?join(", then ") + (s.others?then("; the shorter ones go beside them and into what is left", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -248,6 +249,15 @@
   <@say "Leave the clamps on for " + clampWait + (turns gt 1)?then(" each time", "") + ", or as long as the glue's label says."/>
 </#macro>
 
+<#-- A board too wide for the jointer is flattened by other means before it is planed (common practice). -->
+<#macro wideForJointer>
+  <#if overJointer?size gt 0>
+    <@with "hand-plane"/>
+    <@with "shims"/>
+    <@say lettersOf(overJointer) + pick(overJointer, " is", " are") + " in the rough wider than " + (jointer == "")?then("a usual jointer of " + usual("6 in", "150 mm"), "your jointer of " + jointer) + ": flatten " + pick(overJointer, "it", "them") + " with a hand plane, or plane " + pick(overJointer, "it", "them") + " on a flat sled, on shims wherever the board would rock; or rip " + pick(overJointer, "it", "each") + ", flatten both halves, and glue them together again."/>
+  </#if>
+</#macro>
+
 <#macro milling>
   <#if has("mill-layers")>
     <@laminating/>
@@ -261,11 +271,12 @@
       <@say "Leave the boards of " + lettersOf(short) + " " + (shortTogether?size == 0)?then("longer than the part" + pick(short, "", "s"), "in " + (longBlanks?size == 1)?then("one long panel, end to end", "long panels, those of one width end to end") + (shortAlone?size == 0)?then("", ", those of " + lettersOf(shortAlone) + " longer than the part")) + ", from the jointer to the glue-up and the planer, until " + pick(short, "the part is", "the parts are") + " cut to size: a short piece is not safe in the jointer or the planer."/>
     </#if>
     <#if staved?size lt parts?size>
-      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your planer takes, and leave the rough allowance on."/>
+      <@say "Make " + (staved?size gt 0)?then("the rest", fulls(parts)) + " from boards no wider than your jointer and your planer take, and leave the rough allowance on."/>
     </#if>
     <@roughSawing/>
     <@ringsOfStaves/>
     <@say "Flatten one face of each board on the jointer."/>
+    <@wideForJointer/>
     <#if tooWide?size gt 0>
       <@say "Plane the boards for " + fulls(tooWide) + " a little over " + thickness + ", by " + usual("1/32 in", "1 mm") + ": glued up, " + pick(tooWide, "it is", "they are") + " wider than your planer, and the levelling of the seams takes the rest."/>
     </#if>
@@ -294,6 +305,7 @@
     </#if>
     <@roughSawing/>
     <@say "Flatten one face of " + (blanks == 1)?then("the", "each") + " blank on the jointer."/>
+    <@wideForJointer/>
     <@say "Joint one edge square to that face."/>
     <@say (blanks == 1)?then("Plane it to " + thickness + ".", "Plane all blanks to " + thickness + " in one setting.")/>
     <@say "Chalk the mark on " + (blanks == 1)?then("it", "each blank") + "."/>
@@ -1073,6 +1085,13 @@
 <#assign lying = (lies!"") != "">
 
 <#assign washers = hardware?filter(h -> h.kind == "washer")>
+<#-- How high the middle of a low part is that another hides, where something is driven into it unseen. -->
+<#macro hiddenMiddles what>
+  <#list hiddenEdges as it>
+    <@with "tape"/>
+    <@say "Measure " + it.below + " from the top edge of " + fulls(it.cover) + ": there " + what + " meet the middle of " + fulls(it.parts) + ", hidden behind " + pick(it.cover, "it", "them") + " and only " + it.high + " high."/>
+  </#list>
+</#macro>
 <#macro driving>
   <#if has("fit-slotted") && washers?size gt 0>
     <@say "Put a washer on each screw that goes through a slot: " + number(washers[0].count) + " in all."/>
@@ -1110,6 +1129,7 @@
         <@with "nail-set"/>
         <@with "wood-filler"/>
       </#if>
+      <@hiddenMiddles "the brads"/>
       <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many("brad", each.count) + drivenHow(each) + whereTo + each.seen?then(", set " + (each.count == 1)?then("its head", "their heads") + " a little below the face, and fill the " + many("hole", each.count) + ": they are seen", "") + "."/>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say facingUp(each) + " the " + ((each.count == 1)?then("", number(each.count) + " ")) + many(words["kind." + each.kind], each.count) + drivenHow(each) + "."/>
@@ -1517,8 +1537,9 @@
     <#if !screwed || has("fit-front-turning")>
       <@say "Stick double-sided tape to the front of the box and peel off its backing" + screwed?then(": on one screw alone the front would turn", "") + "."/>
     </#if>
+    <#local evened = (gaps == "all")?then("even out the gap all round", (gaps == "pairs")?then("even out the gaps, left against right and above against below", "bring its gaps to what is listed"))>
     <@say "Push the drawer shut."/>
-    <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and even out the gap all round" + "."/>
+    <@say "Set " + (total(moving) gt 1)?then("its front", fulls(moving)) + " in its opening on thin shims and " + evened + "."/>
     <#if !screwed>
       <@say "Press it on to the tape."/>
     <#else>
@@ -1554,7 +1575,7 @@
       <@say "Hold " + pick(moving, fulls(moving), "each of them") + " open in its opening and drive one screw into the second leaf of each hinge."/>
       <@say "Close it and look at the gap; when it is as it was on trial, drive the other screws."/>
     <#else>
-      <@say "Wedge " + pick(moving, fulls(moving), "each of them") + " in its opening on thin shims, so that the gap is even all round."/>
+      <@say "Wedge " + pick(moving, fulls(moving), "each of them") + " in its opening on thin shims, so that " + (gaps == "all")?then("the gap is even all round", (gaps == "pairs")?then("the gaps are even, left against right and above against below", "its gaps are as listed")) + "."/>
       <@say "Open it, prop it, and drive one screw into the second leaf of each hinge."/>
       <@say "Close it and look at the gap: pare a mortise deeper, or pack it with paper, until the gap is even."/>
       <@say "Drive the other screws."/>
@@ -1779,10 +1800,14 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
-  <@say "Sand the outside" + opens?then(", the edges and backs that show inside when the piece is open and were not sanded before", "") + (unsanded?size gt 0)?then(", and all faces of what is still loose and was not sanded before (" + lettersOf(unsanded) + "),", "") + ((finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")) + ", with a respirator on, and brush off all dust."/>
-  <#if sandedOnce?size gt 0>
-    <@say "Sand all that shows of " + lettersOf(sandedOnce) + ": no step before sanded " + pick(sandedOnce, "it", "them") + "."/>
+  <@say "With a respirator on, sand" + (finish.sandTo gt 0)?then(" up to grit " + finish.sandTo + ": first", "") + " the outside" + opens?then(", and the edges and backs that show inside when the piece is open and were not sanded before", "") + "."/>
+  <#if unsanded?size gt 0>
+    <@say "Then sand all faces of what is still loose and was not sanded before: " + lettersOf(unsanded) + "."/>
   </#if>
+  <#if sandedOnce?size gt 0>
+    <@say "Then sand all that shows of " + lettersOf(sandedOnce) + ": no step before sanded " + pick(sandedOnce, "it", "them") + "."/>
+  </#if>
+  <@say "Brush off all dust."/>
   <#if early?size gt 0>
     <@say "Keep sander and brush off what is finished already: " + joined((earlyPanels?size gt 0)?then(["all of " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["the inside of " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["both faces of " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
@@ -1948,6 +1973,7 @@
       <#else>
         <@say "Find a stud, or solid masonry, where the piece will stand, and mark its middle on the wall. Stand the piece before it, with room to work behind, and carry that middle over to its back."/>
       </#if>
+      <@hiddenMiddles several?then("the straps'", "the strap's") + " screws"/>
       <@say "Drill pilot holes for the strap, a little thinner than the core of its screws, with a stop."/>
       <@say "Screw " + several?then("a strap to each of ", "the strap to ") + fulls(parts) + ", near the top of the piece" + several?then("", " and at the stud, wherever along the back it is") + (covered?size gt 0)?then(", through " + fulls(covered) + ", which alone holds no screw", "") + "."/>
       <@say "Set the piece in its place and mark its upper edge on the wall."/>

@@ -113,7 +113,7 @@
       <#if s.laidOut>
         <@say "Für " + stuffOf(s) + (s.onHand?size gt 0)?then(" zuerst nehmen, was vorhanden ist (" + joined(s.onHand) + "), und", "") + " Bretter nach den Zuschnittplänen nehmen: " + lettersOf(s.marks) + "." + s.flawed?then(" Prüfen, dass ihre schlechten Stellen noch da liegen, wo die Zuschnittpläne sie zeigen.", "")/>
       <#else>
-        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> l.together?then(lettersOf(l.marks) + " in einem Stück", l.mark) + " (" + l.length + ")")?join(", dann ") + (s.others?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
+        <@say "Für " + stuffOf(s) + " zuerst Platz für die größten Rohlängen suchen: " + s.longest?map(l -> joined(l.blanks?map(b -> b.together?then(lettersOf(b.marks) + " in einem Stück", b.mark))) + " (" + l.length + ")")?join(", dann ") + (s.others?then("; die kürzeren daneben und in dem, was übrig bleibt", "")) + "."/>
       </#if>
     </#list>
     <#if seen?size gt 0>
@@ -248,6 +248,15 @@
   <@say "Zwingen " + (turns gt 1)?then("jedes Mal ", "") + clampWait + " angesetzt lassen, oder so lange, wie das Etikett des Leims sagt."/>
 </#macro>
 
+<#-- Was für die Abrichthobelmaschine zu breit ist, wird vor dem Dickenhobeln anders eben (common practice). -->
+<#macro wideForJointer>
+  <#if overJointer?size gt 0>
+    <@with "hand-plane"/>
+    <@with "shims"/>
+    <@say lettersOf(overJointer) + pick(overJointer, " ist", " sind") + " sägerau breiter als " + (jointer == "")?then("eine übliche Abrichthobelmaschine von " + usual("6 in", "150 mm"), "die Abrichthobelmaschine von " + jointer) + ": von Hand eben hobeln, oder auf einer ebenen Unterlage durch die Dickenhobelmaschine schicken, unterlegt, wo das Brett kippeln würde; oder auftrennen, beide Hälften abrichten und wieder zusammenleimen."/>
+  </#if>
+</#macro>
+
 <#macro milling>
   <#if has("mill-layers")>
     <@laminating/>
@@ -261,11 +270,12 @@
       <@say "Bretter für " + lettersOf(short) + " " + (shortTogether?size == 0)?then("länger lassen als " + pick(short, "das Teil", "die Teile"), "in " + (longBlanks?size == 1)?then("einer langen Fläche lassen, hintereinander", "langen Flächen lassen, die von einer Breite hintereinander") + (shortAlone?size == 0)?then("", ", die für " + lettersOf(shortAlone) + " länger als das Teil")) + ", vom Abrichten bis zum Verleimen und Dickenhobeln, bis " + pick(short, "das Teil auf Maß geschnitten wird", "die Teile auf Maß geschnitten werden") + ": Ein kurzes Stück ist in Abricht- und Dickenhobelmaschine nicht sicher."/>
     </#if>
     <#if staved?size lt parts?size>
-      <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als die Dickenhobelmaschine fasst, und den Rohzuschlag stehen lassen."/>
+      <@say (staved?size gt 0)?then("Die übrigen", fulls(parts)) + " aus Brettern machen, die nicht breiter sind, als Abricht- und Dickenhobelmaschine fassen, und den Rohzuschlag stehen lassen."/>
     </#if>
     <@roughSawing/>
     <@ringsOfStaves/>
     <@say "Eine Fläche jedes Bretts abrichten."/>
+    <@wideForJointer/>
     <#if tooWide?size gt 0>
       <@say "Bretter für " + fulls(tooWide) + " etwas dicker als " + thickness + " hobeln, um " + usual("1/32 in", "1 mm") + ": Verleimt ist die Fläche breiter, als die Dickenhobelmaschine fasst, und das Ebnen der Fugen nimmt den Rest."/>
     </#if>
@@ -294,6 +304,7 @@
     </#if>
     <@roughSawing/>
     <@say "Eine Fläche " + (blanks == 1)?then("des", "jedes") + " Rohlings abrichten."/>
+    <@wideForJointer/>
     <@say "Eine Kante rechtwinklig zu dieser Fläche fügen."/>
     <@say (blanks == 1)?then("Ihn auf " + thickness + " hobeln.", "Alle Rohlinge in einer Einstellung auf " + thickness + " hobeln.")/>
     <@say "Zeichen mit Kreide auf " + (blanks == 1)?then("den", "jeden") + " Rohling schreiben."/>
@@ -1073,6 +1084,13 @@
 <#assign lying = (lies!"") != "">
 
 <#assign washers = hardware?filter(h -> h.kind == "washer")>
+<#-- Wie hoch die Mitte eines niedrigen Teils liegt, das ein anderes verdeckt. -->
+<#macro hiddenMiddles what>
+  <#list hiddenEdges as it>
+    <@with "tape"/>
+    <@say it.below + " unter der Oberkante von " + fulls(it.cover) + " anreißen: Dort treffen " + what + " die Mitte von " + fulls(it.parts) + ", dahinter verborgen und nur " + it.high + " hoch."/>
+  </#list>
+</#macro>
 <#macro driving>
   <#if has("fit-slotted") && washers?size gt 0>
     <@say "Auf jede Schraube, die durch ein Langloch geht, eine Unterlegscheibe stecken: " + number(washers[0].count) + " im Ganzen."/>
@@ -1110,6 +1128,7 @@
         <@with "nail-set"/>
         <@with "wood-filler"/>
       </#if>
+      <@hiddenMiddles "die Stifte"/>
       <@say facingUp(each) + howMany("brad", each.count) + drivenHow(each) + whereTo + " eintreiben" + each.seen?then(", " + (each.count == 1)?then("den Kopf etwas unter die Fläche versenken und das Loch füllen: Man sieht es", "die Köpfe etwas unter die Fläche versenken und die Löcher füllen: Man sieht sie"), "") + "."/>
     <#elseif !["top-fastener", "rotating-fastener", "button"]?seq_contains(each.kind)>
       <@say facingUp(each) + howMany(each.kind, each.count) + drivenHow(each) + ((each.kind?ends_with("screw"))?then(" eindrehen.", " einsetzen."))/>
@@ -1520,7 +1539,7 @@
       <@say "Doppelseitiges Klebeband vorn auf den Kasten kleben und die Schutzfolie abziehen" + screwed?then(": An nur einer Schraube würde sich die Front drehen", "") + "."/>
     </#if>
     <@say "Schubkasten ganz hineinschieben."/>
-    <@say (total(moving) gt 1)?then("Seine Front", fulls(moving)) + " auf dünnen Unterlagen in die Öffnung stellen und die Fuge ringsum ausgleichen."/>
+    <@say (total(moving) gt 1)?then("Seine Front", fulls(moving)) + " auf dünnen Unterlagen in die Öffnung stellen und " + (gaps == "all")?then("die Fuge ringsum ausgleichen", (gaps == "pairs")?then("die Fugen ausgleichen, links gegen rechts und oben gegen unten", "die Fugen auf die genannten Maße bringen")) + "."/>
     <#if !screwed>
       <@say "An das Klebeband drücken."/>
     <#else>
@@ -1556,7 +1575,7 @@
       <@say pick(moving, fulls(moving), "Jede") + " offen in der Öffnung halten und in den zweiten Lappen jedes Bandes eine Schraube drehen."/>
       <@say "Schließen und die Fuge ansehen; ist sie wie bei der Probe, die anderen Schrauben eindrehen."/>
     <#else>
-      <@say pick(moving, fulls(moving), "Jede") + " auf dünnen Unterlagen in der Öffnung festkeilen, sodass die Fuge ringsum gleichmäßig ist."/>
+      <@say pick(moving, fulls(moving), "Jede") + " auf dünnen Unterlagen in der Öffnung festkeilen, sodass " + (gaps == "all")?then("die Fuge ringsum gleichmäßig ist", (gaps == "pairs")?then("die Fugen gleichmäßig sind, links gegen rechts und oben gegen unten", "die Fugen den genannten Maßen entsprechen")) + "."/>
       <@say "Öffnen, abstützen und in den zweiten Lappen jedes Bandes eine Schraube drehen."/>
       <@say "Schließen und die Fuge ansehen: eine Aussparung tiefer stechen oder mit Papier unterlegen, bis die Fuge gleichmäßig ist."/>
       <@say "Die anderen Schrauben eindrehen."/>
@@ -1782,10 +1801,14 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Oberfläche des Möbels behandeln"/>
-  <@say "Mit Atemschutzmaske die Außenseite" + ((finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")) + " schleifen" + (opens || unsanded?size gt 0)?then(". Ebenso " + opens?then("die noch ungeschliffenen Kanten und Rückseiten schleifen, die man innen beim Öffnen sieht", "") + (opens && unsanded?size gt 0)?then(", und ", "") + (unsanded?size gt 0)?then("alle Flächen von dem, was noch lose und ungeschliffen ist (" + lettersOf(unsanded) + ")" + opens?then("", ", schleifen"), "") + ". Danach", " und") + " allen Staub abbürsten."/>
-  <#if sandedOnce?size gt 0>
-    <@say "Von " + lettersOf(sandedOnce) + " alles schleifen, was zu sehen ist: Bisher ist daran nichts geschliffen."/>
+  <@say "Mit Atemschutzmaske" + (finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "") + " schleifen: zuerst die Außenseite" + opens?then(" und die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind", "") + "."/>
+  <#if unsanded?size gt 0>
+    <@say "Dann alle Flächen von dem schleifen, was noch lose und ungeschliffen ist: " + lettersOf(unsanded) + "."/>
   </#if>
+  <#if sandedOnce?size gt 0>
+    <@say "Dann von " + lettersOf(sandedOnce) + " alles schleifen, was zu sehen ist: Bisher ist daran nichts geschliffen."/>
+  </#if>
+  <@say "Allen Staub abbürsten."/>
   <#if early?size gt 0>
     <@say "Schleifmaschine und Pinsel von dem fernhalten, was schon behandelt ist: " + joined((earlyPanels?size gt 0)?then(["ganz " + lettersOf(earlyPanels)], []) + (earlyOneFace?size gt 0)?then(["Innenseite von " + lettersOf(earlyOneFace)], []) + (earlyBothFaces?size gt 0)?then(["beide Flächen von " + lettersOf(earlyBothFaces)], [])) + "."/>
   </#if>
@@ -1952,6 +1975,7 @@
       <#else>
         <@say "Einen Wandständer oder festes Mauerwerk suchen, wo das Möbel stehen wird, und die Mitte an der Wand anzeichnen. Möbel davorstellen, mit Platz zum Arbeiten dahinter, und diese Mitte auf seine Rückseite übertragen."/>
       </#if>
+      <@hiddenMiddles "die Schrauben der Kippsicherung"/>
       <@say "Für die Kippsicherung vorbohren, etwas dünner als der Kern ihrer Schrauben, mit Tiefenanschlag."/>
       <@say several?then("Je eine Kippsicherung", "Kippsicherung") + " an " + fulls(parts) + " schrauben, nahe am oberen Ende des Möbels" + several?then("", " und am Ständer, wo immer hinter der Rückwand er steht") + (covered?size gt 0)?then(", durch " + fulls(covered) + "; darin allein hält keine Schraube", "") + "."/>
       <@say "Möbel an seinen Platz stellen und seine Oberkante an der Wand anzeichnen."/>

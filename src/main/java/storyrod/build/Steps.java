@@ -32,6 +32,7 @@ final class Steps implements Filling.Maker {
   private final Weight weight;
   private final Circumstances circumstances;
   private final Lying lying;
+  private final Entrance entrance;
   private final OnBench onBench;
   private final Map<String, Placing> placings;
 
@@ -45,6 +46,7 @@ final class Steps implements Filling.Maker {
     this.weight = new Weight(job.piece());
     this.circumstances = new Circumstances(job.piece());
     this.lying = new Lying(job.late());
+    this.entrance = new Entrance(job.piece(), lying);
     this.onBench = new OnBench(job.piece());
     this.placings = job.placings().stream().collect(Collectors.toMap(Placing::name, p -> p));
   }
@@ -167,9 +169,7 @@ final class Steps implements Filling.Maker {
     if (isTurned(operations)) {
       words.add("fit-turned-heavy");
     }
-    if (placings(operations).anyMatch(Placing::tilted)) {
-      words.add("fit-tilted");
-    }
+    placings(operations).flatMap(entrance::traits).forEach(words::add);
     return List.copyOf(words);
   }
 

@@ -21,7 +21,7 @@ import storyrod.stock.GluedPanel;
 
 /** The values of a step that chooses boards and sheets: which parts want which wood first. */
 record ChoiceData(Piece piece, PartPhrases phrases) {
-  /** So many of the longest parts are named; the others find room beside them. */
+  /** So many of the longest parts are named, with all that are as long as the last of them. */
   private static final int LONGEST = 3;
 
   Map<String, Object> of(Step step) {
@@ -55,7 +55,7 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     data.put("flawed", there.stream().anyMatch(each -> !each.defects().isEmpty()));
     data.put("marks", phrases.marks(parts.stream().map(Part::name).toList()));
     List<GluedPanel> longest = longest(parts);
-    data.put("longest", longest.stream().map(this::rough).toList());
+    data.put("longest", byLength(longest));
     data.put(
         "others",
         marks(longest.stream().flatMap(each -> each.parts().stream())) < marks(parts.stream()));
@@ -76,16 +76,32 @@ record ChoiceData(Piece piece, PartPhrases phrases) {
     GluedPanel.of(piece, parts).stream()
         .sorted(Comparator.comparing(GluedPanel::length).reversed())
         .forEach(each -> byMark.putIfAbsent(each.isShared() ? each : each.first().mark(), each));
-    return byMark.values().stream().limit(LONGEST).toList();
+    List<GluedPanel> all = List.copyOf(byMark.values());
+    Length least = all.get(Math.min(LONGEST, all.size()) - 1).length();
+    return all.stream().filter(each -> !each.length().isShorterThan(least)).toList();
   }
 
-  /** A board has to be as long as the blank in the rough. */
+  /** Those of one length together. */
+  private List<Map<String, Object>> byLength(List<GluedPanel> longest) {
+    Map<String, List<GluedPanel>> lengths = new LinkedHashMap<>();
+    longest.forEach(
+        each -> lengths.computeIfAbsent(format(each.length()), key -> new ArrayList<>()).add(each));
+    return lengths.entrySet().stream()
+        .<Map<String, Object>>map(
+            each ->
+                Map.of(
+                    "length",
+                    each.getKey(),
+                    "blanks",
+                    each.getValue().stream().map(this::rough).toList()))
+        .toList();
+  }
+
   private Map<String, Object> rough(GluedPanel blank) {
     return Map.of(
         "mark", blank.first().mark(),
         "marks", phrases.marks(blank.names()),
-        "together", blank.isShared(),
-        "length", format(blank.length()));
+        "together", blank.isShared());
   }
 
   private static long marks(Stream<Part> parts) {

@@ -1,5 +1,6 @@
 package storyrod.planset;
 
+import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.FrontHoles;
 import storyrod.piece.Cut;
@@ -19,6 +20,19 @@ record FrontData(Piece piece) {
         .map(this::kind)
         .findFirst()
         .orElse(USUAL);
+  }
+
+  /** Whether its gaps are equal all round, two and two, or each as listed. */
+  static String gaps(Step step) {
+    boolean isEachItsOwn =
+        Stream.of("left", "right", "bottom", "top").anyMatch(face -> hasAlone(step, face));
+    return isEachItsOwn
+        ? "listed"
+        : step.isSet("gap-left-right") || step.isSet("gap-bottom-top") ? "pairs" : "all";
+  }
+
+  private static boolean hasAlone(Step step, String face) {
+    return step.settings().stream().anyMatch(setting -> setting.key().equals("gap-" + face));
   }
 
   /** The word for the kind of item that a hole is for. */

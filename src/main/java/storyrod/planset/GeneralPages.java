@@ -1,15 +1,9 @@
 package storyrod.planset;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import storyrod.drawing.GeneralSheet;
 import storyrod.drawing.Packing;
-import storyrod.geometry.Axis;
-import storyrod.geometry.Box;
-import storyrod.piece.Nesting;
-import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
 /** The general drawings, with what stands in their title blocks. */
@@ -81,30 +75,9 @@ public record GeneralPages(List<Entry> entries, List<List<Entry>> pages) {
     if (units.size() == 1) {
       return texts.say("general.lead.unit") + new Stack(piece).told(units.getFirst(), texts);
     }
-    List<String> same = new ArrayList<>();
-    List<String> mirrored = new ArrayList<>();
-    for (String unit : units) {
-      boolean isSame = placed(piece, unit).equals(placed(piece, units.getFirst()));
-      (isSame ? same : mirrored).add(unitTitle(piece, unit));
-    }
-    return mirrored.isEmpty()
-        ? texts.say("general.lead.units", String.join(", ", same))
-        : texts.say("general.lead.mirrored", String.join(", ", same), String.join(", ", mirrored));
-  }
-
-  /** Which parts lie where; two units of equal parts differ in this if in anything. */
-  private static String placed(Piece piece, String unit) {
-    List<Part> parts = Nesting.of(piece).parts(unit);
-    Box box = parts.stream().map(Part::bounds).reduce(Box::around).orElseThrow();
-    return parts.stream()
-        .map(part -> part.mark() + part.mirrored() + from(part.bounds(), box))
-        .sorted()
-        .collect(Collectors.joining(" "));
-  }
-
-  private static String from(Box part, Box unit) {
-    return Arrays.stream(Axis.values())
-        .map(axis -> part.on(axis).from().minus(unit.on(axis).from()).toString())
-        .collect(Collectors.joining(","));
+    LikeUnits like = LikeUnits.of(piece, units);
+    return like.mirrored().isEmpty()
+        ? texts.say("general.lead.units", like.sameTold())
+        : texts.say("general.lead.mirrored", like.sameTold(), like.mirroredTold());
   }
 }

@@ -112,13 +112,20 @@ public record OpenedPages(String lead, List<List<Entry>> pages, List<List<Hardwa
     if (sheet.units().isEmpty()) {
       return new Entry(marks(set, drawing, texts), "", box);
     }
-    List<String> titles =
-        sheet.units().stream().map(unit -> GeneralPages.unitTitle(set.piece(), unit)).toList();
-    String lead =
-        titles.size() == 1
-            ? ""
-            : texts.say("exploded.alike", String.join(", ", titles.subList(1, titles.size())));
-    return new Entry(titles.getFirst(), lead, box);
+    LikeUnits like = LikeUnits.of(set.piece(), sheet.units());
+    return new Entry(like.same().getFirst(), lead(like, texts), box);
+  }
+
+  private static String lead(LikeUnits like, Texts texts) {
+    List<String> told = new ArrayList<>();
+    if (like.same().size() > 1) {
+      String others = String.join(", ", like.same().subList(1, like.same().size()));
+      told.add(texts.say("exploded.alike", others));
+    }
+    if (!like.mirrored().isEmpty()) {
+      told.add(texts.say("exploded.mirrored", like.mirroredTold()));
+    }
+    return String.join(" ", told);
   }
 
   /** The first and the last mark of a view of the piece that shows some of them. */

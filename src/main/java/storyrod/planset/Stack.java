@@ -8,7 +8,10 @@ import storyrod.piece.Nesting;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
 
-/** Which of several units of one name a unit is, where they lie above each other, as drawers do. */
+/**
+ * Which of several units a unit is that lie above each other: drawers, whatever they are called,
+ * and others of one name.
+ */
 record Stack(Piece piece) {
   private static final String NUMBER = " \\d+";
 
@@ -29,11 +32,21 @@ record Stack(Piece piece) {
   }
 
   private boolean lie(String unit, String other) {
-    return isNumbered(unit)
-        && isNumbered(other)
-        && name(unit).equals(name(other))
+    return (isOfOneName(unit, other) || onSlides(unit) && onSlides(other))
         && box(unit).on(Axis.X).overlaps(box(other).on(Axis.X))
         && box(unit).on(Axis.Y).overlaps(box(other).on(Axis.Y));
+  }
+
+  private boolean isOfOneName(String unit, String other) {
+    return isNumbered(unit) && isNumbered(other) && name(unit).equals(name(other));
+  }
+
+  /** Whether it is a drawer. */
+  private boolean onSlides(String unit) {
+    return piece.description().hardware().stream()
+        .filter(entry -> piece.kind(entry.item().value()).isSlide())
+        .flatMap(entry -> entry.parts().stream())
+        .anyMatch(part -> Nesting.of(piece).isIn(part.value(), unit));
   }
 
   private boolean isNumbered(String unit) {

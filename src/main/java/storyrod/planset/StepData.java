@@ -115,7 +115,7 @@ final class StepData {
       case FIT -> fitted(step);
       case SAND -> sanded(step);
       case DRY_FIT -> trials.dry(step);
-      case TRIAL_FIT, MOUNT -> withSlides(trials.hanging(step), step);
+      case TRIAL_FIT, MOUNT -> withSlides(hung(step), step);
       case PRE_FINISH -> early.of(step);
       case FINISH -> finished(step);
       case TEST -> Map.of("sheeted", piece.parts().stream().anyMatch(Traits::isSheet));
@@ -191,6 +191,12 @@ final class StepData {
     return part.cuts().stream().anyMatch(cut -> cut.term().endsWith("lap"));
   }
 
+  private Map<String, Object> hung(Step step) {
+    Map<String, Object> data = new LinkedHashMap<>(trials.hanging(step));
+    data.put("hiddenEdges", trials.hiddenEdges(step));
+    return data;
+  }
+
   private Map<String, Object> fitted(Step step) {
     Map<String, Object> data = new LinkedHashMap<>(fit.of(step));
     data.putAll(new ForOne(piece, phrases, fit).of(step, data));
@@ -205,7 +211,13 @@ final class StepData {
     data.put("madeMark", hardware.madeMark(step));
     data.put("longBit", longBits.areWanted(step));
     data.put("handle", new FrontData(piece).handle(step));
+    data.put("gaps", FrontData.gaps(step));
+    data.put("hiddenEdges", new HiddenEdges(piece, phrases).behindBrads(joints(step)));
     return data;
+  }
+
+  private static List<Joint> joints(Step step) {
+    return step.operations().stream().flatMap(each -> each.joints().stream()).toList();
   }
 
   /** How long one of several things that are glued up alike takes; nothing where there is one. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import storyrod.build.BuildPlan.Step;
 import storyrod.build.Traits;
+import storyrod.description.ShopEntry;
 import storyrod.measure.Length;
 import storyrod.piece.Part;
 import storyrod.piece.Piece;
@@ -16,6 +17,9 @@ import storyrod.stock.GluedPanel;
 record StockData(Piece piece, PartPhrases phrases) {
   /** What planing takes off both faces of a pack of layers (common practice). */
   private static final Length OFF_THE_PACK = Length.inch(1, 8);
+
+  /** As wide a face as a jointer flattens that the shop does not describe (common practice). */
+  private static final Length USUAL_JOINTER = Length.inches(6);
 
   Map<String, Object> of(Step step) {
     Part part = piece.part(step.operations().getFirst().target());
@@ -46,8 +50,24 @@ record StockData(Piece piece, PartPhrases phrases) {
     data.put("largePanels", phrases.parts(names.stream().filter(this::isLargePanel).toList()));
     data.put("quarterSawn", part.stock().figures().quarterSawn());
     data.put("tooWide", phrases.parts(names.stream().filter(this::isTooWide).toList()));
+    data.put("overJointer", phrases.marks(names.stream().filter(this::isOverJointer).toList()));
+    data.put(
+        "jointer",
+        piece.description().shop().machines().jointerWidth().map(this::format).orElse(""));
     data.put("made", phrases.marks(names.stream().filter(this::isMade).toList()));
     return data;
+  }
+
+  /** Whether boards of a known width, in the rough, are wider than the jointer. */
+  private boolean isOverJointer(String name) {
+    Part part = piece.part(name);
+    ShopEntry shop = piece.description().shop();
+    boolean isOfAnyBoards = piece.isPanel(part) && piece.staves(part).isEmpty();
+    return !isOfAnyBoards
+        && piece
+            .staveWidth(part)
+            .plus(shop.extraWidth(part.finishedLength()))
+            .isLongerThan(shop.machines().jointerWidth().orElse(USUAL_JOINTER));
   }
 
   private boolean isMade(String name) {

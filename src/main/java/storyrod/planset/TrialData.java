@@ -18,7 +18,6 @@ import storyrod.build.TriedLids;
 import storyrod.build.Verb;
 import storyrod.description.HardwareEntry;
 import storyrod.description.ItemEntry;
-import storyrod.geometry.Face;
 import storyrod.measure.Length;
 import storyrod.measure.LengthFormat;
 import storyrod.piece.Joint;
@@ -135,13 +134,22 @@ final class TrialData {
     return piece.description().assemblies().containsKey(target) ? target : Nesting.PIECE;
   }
 
+  /** The low parts that a step's hardware is screwed to unseen, and how high they are. */
+  List<Map<String, Object>> hiddenEdges(Step step) {
+    return new HiddenEdges(piece, phrases).behindCovers(hosts(entries(step)));
+  }
+
+  private List<HardwareEntry> entries(Step step) {
+    String item = step.operations().getFirst().target();
+    return piece.description().hardware().stream()
+        .filter(entry -> entry.item().value().equals(item))
+        .toList();
+  }
+
   /** What hardware hangs, and how much of it there is. */
   Map<String, Object> hanging(Step step) {
     String item = step.operations().getFirst().target();
-    List<HardwareEntry> entries =
-        piece.description().hardware().stream()
-            .filter(entry -> entry.item().value().equals(item))
-            .toList();
+    List<HardwareEntry> entries = entries(step);
     List<String> hung = step.verb() == Verb.TRIAL_FIT ? trials.partsHung(item) : hung(item);
     Grip grip = new Grip(piece);
     return Map.of(
@@ -213,22 +221,15 @@ final class TrialData {
 
   /** What lies over the rear side of parts that hardware is screwed to from behind. */
   private List<Map<String, Object>> covered(List<HardwareEntry> entries) {
-    List<Part> on =
-        entries.stream()
-            .flatMap(entry -> entry.parts().stream())
-            .map(name -> piece.part(name.value()))
-            .toList();
     return phrases.parts(
-        piece.parts().stream()
-            .filter(cover -> on.stream().anyMatch(part -> covers(cover, part)))
-            .map(Part::name)
-            .toList());
+        new HiddenEdges(piece, phrases).covers(hosts(entries)).map(Part::name).toList());
   }
 
-  private static boolean covers(Part cover, Part part) {
-    return cover.box().at(Face.FRONT).equals(part.box().at(Face.BACK))
-        && cover.box().x().overlaps(part.box().x())
-        && cover.box().z().overlaps(part.box().z());
+  private List<Part> hosts(List<HardwareEntry> entries) {
+    return entries.stream()
+        .flatMap(entry -> entry.parts().stream())
+        .map(name -> piece.part(name.value()))
+        .toList();
   }
 
   private Map<String, Object> lining(Lining lining) {

@@ -101,17 +101,18 @@ class CautionsTest {
   void sprayingHasItsOwnCautionAndTools() {
     String sprayed = SHELF.replace("{product:", "{how: sprayed, product:");
     assertEquals(Set.of("finish", "test"), where("spraying", sprayed));
-    assertEquals(List.of("sander", "spray-gun", "respirator"), tools("finish", sprayed));
+    assertEquals(List.of("sander", "respirator", "spray-gun"), tools("finish", sprayed));
   }
 
   @Test
   void brushAndClothGoByHowItIsPutOn() {
-    assertEquals(List.of("sander", "finish-brush", "lint-free-cloth"), tools("finish", SHELF));
     assertEquals(
-        List.of("sander", "lint-free-cloth"),
+        List.of("sander", "respirator", "finish-brush", "lint-free-cloth"), tools("finish", SHELF));
+    assertEquals(
+        List.of("sander", "respirator", "lint-free-cloth"),
         tools("finish", SHELF.replace("{product:", "{how: wiped, product:")));
     assertEquals(
-        List.of("sander", "finish-brush"),
+        List.of("sander", "respirator", "finish-brush"),
         tools("finish", SHELF.replace("{product:", "{how: brushed, product:")));
   }
 
@@ -151,5 +152,33 @@ class CautionsTest {
     assertFalse(drilled.isEmpty());
     drilled.forEach(
         step -> assertTrue(step.cautions().contains("drilling-in-place"), step::toString));
+  }
+
+  /** A top that is screwed on from inside or below is drilled upwards, face under the drill. */
+  @Test
+  void drillingUpwardsIsCautioned() {
+    for (String project :
+        List.of("sideboard", "nightstand", "window-bench", "dining-table", "bookcase")) {
+      Step topped =
+          AllProjects.named(project).build().steps().stream()
+              .filter(step -> step.verb() == Verb.FIT && bringsTop(step))
+              .reduce((first, last) -> last)
+              .orElseThrow();
+      assertTrue(topped.cautions().contains("drilling-in-place"), () -> project + topped);
+    }
+  }
+
+  private static boolean bringsTop(Step step) {
+    return step.newParts().stream().anyMatch(part -> part.matches("top(\\..*)?"));
+  }
+
+  /** What lies on its back is not drilled over the head. */
+  @Test
+  void drillingOnTheBenchIsNot() {
+    for (Step step : AllProjects.named("sideboard").build().steps()) {
+      if (step.verb() == Verb.FIT && !bringsTop(step)) {
+        assertFalse(step.cautions().contains("drilling-in-place"), step::toString);
+      }
+    }
   }
 }

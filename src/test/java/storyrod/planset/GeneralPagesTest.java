@@ -48,13 +48,30 @@ class GeneralPagesTest {
   @Test
   void drawersAboveEachOtherAreToldByTheirPlaces() {
     String lowest = lead("sideboard", "Drawer 1");
-    assertTrue(lowest.endsWith(" Of 2 above each other it is the lowest."), lowest);
-    String upper = lead("sideboard", "Drawer 2");
-    assertTrue(upper.endsWith(" Of 2 above each other it is the uppermost."), upper);
+    assertTrue(lowest.endsWith(" Of 3 above each other it is the lowest."), lowest);
+    String second = lead("sideboard", "Drawer 2");
+    assertTrue(second.endsWith(" Of 3 above each other it is number 2 from below."), second);
+    String upper = lead("sideboard", "Upper drawer");
+    assertTrue(upper.endsWith(" Of 3 above each other it is the uppermost."), upper);
     String middle = lead("nightstand", "Drawer 2");
     assertTrue(middle.endsWith(" Of 3 above each other it is number 2 from below."), middle);
     String door = lead("sideboard", "Left door");
     assertFalse(door.contains("above"), door);
+  }
+
+  /** Doors are a handed pair, the shelves behind them are alike. */
+  @Test
+  void mirrorImagesAreNotCalledAlikeInExplodedViews() {
+    PlanSet set = AllProjects.named("sideboard");
+    LengthFormat format = set.piece().description().format();
+    Texts texts = new Texts(format, Words.ENGLISH);
+    List<String> leads =
+        OpenedPages.of(set, texts).pages().stream()
+            .flatMap(List::stream)
+            .map(entry -> entry.title() + ": " + entry.lead())
+            .toList();
+    assertTrue(leads.contains("Left door: Right door: mirrored."), leads::toString);
+    assertTrue(leads.contains("Left shelf: Alike: Right shelf."), leads::toString);
   }
 
   @TestFactory

@@ -200,9 +200,11 @@ class PlainlyToldTest {
   void looseThingsAreSandedBeforeTheFinish() {
     says(
         step(bookcase, "Finish the piece"),
-        "all faces of what is still loose and was not sanded before (P × 3 and Q × 3), up to");
-    says(step(sideboard, "Finish the piece"), "AB × 4, AD × 2 and AE × 2), up to grit 220");
-    says(step(nightstand, "Finish the piece"), "up to grit 180, with a respirator on, and brush");
+        "all faces of what is still loose and was not sanded before: P × 3 and Q × 3.");
+    says(step(sideboard, "Finish the piece"), "AB × 4, AD × 2 and AE × 2.");
+    says(step(sideboard, "Finish the piece"), "With a respirator on, sand up to grit 220: first");
+    says(step(nightstand, "Finish the piece"), "With a respirator on, sand up to grit 180: first");
+    says(step(nightstand, "Finish the piece"), "Brush off all dust.");
   }
 
   /** Once when it is laid down, once when the clamps are off and it is stood up. */
