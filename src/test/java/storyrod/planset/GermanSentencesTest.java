@@ -223,10 +223,10 @@ class GermanSentencesTest {
   /** What is read by a reader in a hurry is cut into short sentences, each with its verb. */
   @Test
   void whatIsSandedBeforeTheFinishIsToldInSeveralSentences() throws IOException {
+    says("sideboard", " schleifen: zuerst die Außenseite und die Kanten und Rückseiten, die man");
+    says("sideboard", "Allen Staub abbürsten.");
     says(
-        "sideboard",
-        " schleifen. Ebenso die noch ungeschliffenen Kanten und Rückseiten schleifen,");
-    says("sideboard", ". Danach allen Staub abbürsten.");
-    says("sewing-box", "was noch lose und ungeschliffen ist (T), schleifen. Danach allen Staub");
+        "sewing-box",
+        "Dann alle Flächen von dem schleifen, was noch lose und ungeschliffen ist: T.");
   }
 }
