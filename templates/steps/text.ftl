@@ -46,7 +46,6 @@
 <#-- A part in a sentence, with its mark: the left side (A), the two partitions (C). -->
 <#function full p>
   <#local mark = (p.mark == "")?then("", " (" + p.mark + ")")>
-  <#if (p.units!0) gt 1 && p.count == p.units><#return "the " + placed(p, plural(p.title?uncap_first?remove_beginning(p.unit + " "))) + " of the " + number(p.units) + " " + plural(p.unit) + mark></#if>
   <#if p.count gt 1 && p.numbers?size == 0><#return "the " + number(p.count) + " " + placed(p, plural(p.title?uncap_first)) + mark></#if>
   <#return plain(p) + mark>
 </#function>
@@ -1800,7 +1799,9 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Finish the piece"/>
-  <@say "With a respirator on, sand" + (finish.sandTo gt 0)?then(" up to grit " + finish.sandTo + ": first", "") + " the outside" + opens?then(", and the edges and backs that show inside when the piece is open and were not sanded before", "") + "."/>
+  <#local grit = (finish.sandTo gt 0)?then(" up to grit " + finish.sandTo, "")>
+  <#local goesOn = unsanded?size + sandedOnce?size gt 0>
+  <@say "With a respirator on, sand" + goesOn?then(grit + ": first the outside", " the outside" + grit) + opens?then(", and the edges and backs that show inside when the piece is open and were not sanded before", "") + "."/>
   <#if unsanded?size gt 0>
     <@say "Then sand all faces of what is still loose and was not sanded before: " + lettersOf(unsanded) + "."/>
   </#if>

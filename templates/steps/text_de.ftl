@@ -1801,7 +1801,10 @@
 <#macro finishing>
   <#assign early = earlyPanels + earlyOneFace + earlyBothFaces>
   <@title "Oberfläche des Möbels behandeln"/>
-  <@say "Mit Atemschutzmaske" + (finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "") + " schleifen: zuerst die Außenseite" + opens?then(" und die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind", "") + "."/>
+  <#local grit = (finish.sandTo gt 0)?then(" bis Körnung " + finish.sandTo, "")>
+  <#local goesOn = unsanded?size + sandedOnce?size gt 0>
+  <#local outside = "die Außenseite" + opens?then(" und die Kanten und Rückseiten, die man innen beim Öffnen sieht und die noch ungeschliffen sind", "")>
+  <@say "Mit Atemschutzmaske" + goesOn?then(grit + " schleifen: zuerst " + outside, " " + outside + opens?then(",", "") + grit + " schleifen") + "."/>
   <#if unsanded?size gt 0>
     <@say "Dann alle Flächen von dem schleifen, was noch lose und ungeschliffen ist: " + lettersOf(unsanded) + "."/>
   </#if>

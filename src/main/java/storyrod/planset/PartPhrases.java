@@ -151,39 +151,7 @@ record PartPhrases(Piece piece) {
     String title = isOneTitle ? first.title() : common(first);
     List<String> places = new ArrayList<>(places(first));
     alike.forEach(part -> places.retainAll(places(part)));
-    Map<String, Object> phrase = phrase(title, first.mark(), alike.size(), places);
-    phrase.putAll(inEach(alike, places));
-    return phrase;
-  }
-
-  /**
-   * What each of several sub-assemblies is called that has one such part at that place, and how
-   * many there are: the left stiles of two doors are no stiles of a left door.
-   */
-  private Map<String, Object> inEach(List<Part> alike, List<String> places) {
-    List<String> nouns =
-        alike.stream()
-            .flatMap(part -> part.assembly().stream())
-            .map(this::noun)
-            .distinct()
-            .toList();
-    if (places.isEmpty() || nouns.size() != 1) {
-      return Map.of();
-    }
-    long all =
-        piece.description().assemblies().keySet().stream()
-            .filter(name -> noun(name).equals(nouns.getFirst()))
-            .count();
-    return all < 2 ? Map.of() : Map.of("unit", nouns.getFirst(), "units", all);
-  }
-
-  /** The last word of a sub-assembly's title, without its number: of a left door, the door. */
-  private String noun(String assembly) {
-    return assembly(assembly)
-        .title()
-        .replaceAll(" \\d+$", "")
-        .replaceAll("^.* ", "")
-        .toLowerCase(Locale.ROOT);
+    return phrase(title, first.mark(), alike.size(), places);
   }
 
   private static Map<String, Object> phrase(

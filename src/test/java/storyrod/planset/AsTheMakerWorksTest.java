@@ -132,7 +132,7 @@ class AsTheMakerWorksTest {
         "Screw the strike to the two door stiles (AA) where it has printed.");
     inOrder(
         "sideboard.de",
-        "Schnäpper",
+        "Zwei Schnäpper anbringen",
         "Schnäpper an Middle stile × 2 (K) schrauben",
         "Gegenstück an den Magneten setzen",
         "Gegenstück dort an Door stile × 2 (AA) schrauben, wo es abgefärbt hat.");

@@ -197,13 +197,16 @@ class PlainlyToldTest {
 
   /** Loose shelves, doors and fronts are sanded nowhere else. */
   @Test
-  void looseThingsAreSandedBeforeTheFinish() {
+  void looseThingsAreSandedBeforeTheFinish() throws IOException {
     says(
         step(bookcase, "Finish the piece"),
         "all faces of what is still loose and was not sanded before: P × 3 and Q × 3.");
     says(step(sideboard, "Finish the piece"), "AB × 4, AD × 2 and AE × 2.");
     says(step(sideboard, "Finish the piece"), "With a respirator on, sand up to grit 220: first");
     says(step(nightstand, "Finish the piece"), "With a respirator on, sand up to grit 180: first");
+    says(
+        step(StepWordsTest.steps("step-stool"), "Finish the piece"),
+        "With a respirator on, sand the outside up to grit 180.");
     says(step(nightstand, "Finish the piece"), "Brush off all dust.");
   }
 
