@@ -57,18 +57,35 @@ final class Supports {
         && bearer.bounds().size(along).times(2).isLongerThan(shelf.finishedLength());
   }
 
-  /** Whether two rails along it, as of a plinth, carry it over all its length from the floor. */
+  /**
+   * Whether rails along it before and behind its middle, as of a plinth, carry it from the floor
+   * over all its length.
+   */
   static boolean isOnPlinth(Piece piece, Part flat) {
     Length floor =
         piece.parts().stream()
             .map(part -> part.bounds().at(Face.BOTTOM))
             .min(Comparator.naturalOrder())
             .orElse(Length.ZERO);
-    return piece.parts().stream()
-            .filter(bearer -> isAlong(bearer, flat))
+    Length middle = flat.box().on(flat.width()).middle();
+    List<Length> rails =
+        piece.parts().stream()
+            .filter(bearer -> isAlong(bearer, flat) && runsAllAlong(bearer, flat))
             .filter(bearer -> !bearer.bounds().at(Face.BOTTOM).isLongerThan(floor))
-            .count()
-        > 1;
+            .map(bearer -> bearer.bounds().on(flat.width()).middle())
+            .toList();
+    return rails.stream().anyMatch(middle::isLongerThan)
+        && rails.stream().anyMatch(middle::isShorterThan);
+  }
+
+  /**
+   * Whether the part stands out over a rail by a twentieth of its length at most, at either end.
+   */
+  private static boolean runsAllAlong(Part bearer, Part flat) {
+    Range rail = bearer.bounds().on(flat.length());
+    Range whole = flat.shoulder().on(flat.length());
+    Length over = rail.from().minus(whole.from()).max(whole.to().minus(rail.to()));
+    return !over.times(20).isLongerThan(whole.length());
   }
 
   /** Whether a part ends under another, or in a slot of its underside. */

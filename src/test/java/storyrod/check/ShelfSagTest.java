@@ -66,10 +66,19 @@ class ShelfSagTest {
 
   @Test
   void boardOnThePlinthThatStandsOnTheFloorDoesNotBend() {
-    String rails =
-        "front: {stock: ash, x: 20 to 1180, y: 0 to 20, z: 0 to 100, grain: x}\\n"
-            + "  back: {stock: ash, x: 20 to 1180, y: 280 to 300, z: LOW to 100, grain: x}";
-    assertTrue(sags(rails.replace("LOW", "0").translateEscapes()).isEmpty());
-    assertEquals(1, sags(rails.replace("LOW", "10").translateEscapes()).size());
+    assertTrue(sags(rails("20 to 1180", "280 to 300", "0")).isEmpty());
+    assertEquals(1, sags(rails("20 to 1180", "280 to 300", "10")).size());
+  }
+
+  /** Beyond a rail that ends early, or behind two at the front, nothing carries it. */
+  @Test
+  void railsThatEndEarlyOrLieAtOneEdgeAreNoPlinth() {
+    assertEquals(1, sags(rails("20 to 900", "280 to 300", "0")).size());
+    assertEquals(1, sags(rails("20 to 1180", "40 to 60", "0")).size());
+  }
+
+  private static String rails(String reach, String deep, String low) {
+    return "front: {stock: ash, x: 20 to 1180, y: 0 to 20, z: 0 to 100, grain: x}\n"
+        + "  back: {stock: ash, x: %s, y: %s, z: %s to 100, grain: x}".formatted(reach, deep, low);
   }
 }
